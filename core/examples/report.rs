@@ -1,0 +1,84 @@
+#![forbid(unsafe_code)]
+//! Prints the report of a worksheet as JSON.
+//!
+//! `cargo run -p ampwright-core --example report -- worksheet.json` reads a
+//! worksheet (the envelope is described in `core/src/worksheet/envelope.rs`;
+//! `-` reads standard input); without an argument it takes the demo.
+//! `-- --inputs` prints every input with its key, unit, range and default;
+//! `-- --worksheet` prints the demo's worksheet.
+//!
+//! What was not understood goes to standard error, one sentence a line, and
+//! the exit code is then 2; the report is printed all the same.
+
+use std::io::Read;
+use std::process::ExitCode;
+
+use ampwright_core::fields::Kind;
+use ampwright_core::report;
+use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
+
+fn main() -> ExitCode {
+    let argument = std::env::args().nth(1);
+    let result = match argument.as_deref() {
+        None => print_report(demo(), Vec::new()),
+        Some("--inputs") => print_inputs(),
+        Some("--worksheet") => print_json(&to_json(&demo())).map(|()| true),
+        Some(path) => text_of(path)
+            .and_then(|text| read_json(&text).map_err(|complaint| complaint.0))
+            .and_then(|Reading { sheet, remarks }| print_report(sheet, remarks)),
+    };
+    match result {
+        Ok(true) => ExitCode::SUCCESS,
+        Ok(false) => ExitCode::from(2),
+        Err(sentence) => {
+            eprintln!("{sentence}");
+            ExitCode::from(1)
+        }
+    }
+}
+
+fn text_of(path: &str) -> Result<String, String> {
+    let mut text = String::new();
+    if path == "-" {
+        std::io::stdin().read_to_string(&mut text).map(|_| text)
+    } else {
+        std::fs::read_to_string(path)
+    }
+    .map_err(|fault| format!("{path} cannot be read: {fault}."))
+}
+
+fn print_report(sheet: Worksheet, remarks: Vec<String>) -> Result<bool, String> {
+    for remark in &remarks {
+        eprintln!("{remark}");
+    }
+    print_json(&report(&sheet))?;
+    Ok(remarks.is_empty())
+}
+
+fn print_json(value: &impl serde::Serialize) -> Result<(), String> {
+    let text = serde_json::to_string_pretty(value).map_err(|fault| fault.to_string())?;
+    println!("{text}");
+    Ok(())
+}
+
+fn print_inputs() -> Result<bool, String> {
+    let blank = Worksheet::default();
+    for key in Key::all() {
+        let spec = key.spec();
+        let takes = match spec.kind {
+            Kind::Choice { options, .. } => {
+                let keys: Vec<_> = options.iter().map(|option| option.key).collect();
+                format!("one of {}", keys.join(", "))
+            }
+            Kind::Number { .. } => spec.span(),
+            Kind::Maybe { absent, .. } => format!("{}, or null: {}", spec.span(), absent.says),
+        };
+        let default = match (spec.kind, blank.figure(key)) {
+            (Kind::Maybe { .. }, Some(figure)) => format!("null ({figure})"),
+            (Kind::Maybe { .. }, None) => "null".to_string(),
+            _ => spec.write(spec.default()),
+        };
+        println!("{}\t{}\t{takes}\t{default}", key.name(), spec.label);
+    }
+    Ok(true)
+}

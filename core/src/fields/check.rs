@@ -1,0 +1,148 @@
+//! Reading what a user typed: a value, or a plain sentence about what is wrong.
+
+use std::fmt;
+
+use super::{Kind, Spec, Value};
+
+/// Why a value was not taken, as a sentence for the user.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Complaint(pub String);
+
+impl fmt::Display for Complaint {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.0)
+    }
+}
+
+/// Reads a number as people type it: a comma or a dot for decimals, blanks
+/// around it, a leading plus or a typographic minus. Anything else is `None`.
+pub fn parse_number(text: &str) -> Option<f64> {
+    let tidy: String = text
+        .trim()
+        .chars()
+        .map(|c| match c {
+            ',' => '.',
+            '\u{2212}' => '-',
+            other => other,
+        })
+        .filter(|c| !matches!(c, ' ' | '\u{a0}' | '\u{202f}'))
+        .collect();
+    let numeric = |c: char| c.is_ascii_digit() || matches!(c, '.' | '-' | '+' | 'e' | 'E');
+    if tidy.is_empty() || !tidy.chars().all(numeric) {
+        return None;
+    }
+    tidy.parse().ok()
+}
+
+impl Spec {
+    /// Reads a typed text; an empty one means "left empty" where the field allows it.
+    ///
+    /// # Errors
+    /// A sentence that names the field, what was typed and what it takes.
+    pub fn read(&self, text: &str) -> Result<Value, Complaint> {
+        let text = text.trim();
+        match self.kind {
+            Kind::Choice { options, .. } => options
+                .iter()
+                .position(|option| option.key == text)
+                .map(Value::Choice)
+                .ok_or_else(|| {
+                    let keys: Vec<_> = options.iter().map(|option| option.key).collect();
+                    Complaint(format!(
+                        "{} takes one of {}, not “{}”.",
+                        self.label,
+                        keys.join(", "),
+                        shorten(text)
+                    ))
+                }),
+            Kind::Maybe { .. } if text.is_empty() => Ok(Value::Absent),
+            Kind::Number { .. } if text.is_empty() => Err(Complaint(format!(
+                "{} is empty; it takes {}.",
+                self.label,
+                self.span()
+            ))),
+            Kind::Number { .. } | Kind::Maybe { .. } => match parse_number(text) {
+                Some(number) => self.accept(Value::Number(number)),
+                None => Err(Complaint(format!(
+                    "“{}” is not a number; {} takes {}.",
+                    shorten(text),
+                    self.label,
+                    self.span()
+                ))),
+            },
+        }
+    }
+
+    /// Takes a value if the field accepts it.
+    ///
+    /// # Errors
+    /// A sentence that names the field, the value and what it takes.
+    pub fn accept(&self, value: Value) -> Result<Value, Complaint> {
+        match (self.kind, value) {
+            (Kind::Number { low, high, .. } | Kind::Maybe { low, high, .. }, Value::Number(n)) => {
+                let wrong = if !n.is_finite() {
+                    "is not a number that can be worked with"
+                } else if n < low {
+                    "is too little"
+                } else if n > high {
+                    "is too much"
+                } else {
+                    return Ok(value);
+                };
+                Err(Complaint(format!(
+                    "{} {wrong}; {} takes {}.",
+                    brief(n),
+                    self.label,
+                    self.span()
+                )))
+            }
+            (Kind::Maybe { .. }, Value::Absent) => Ok(value),
+            (Kind::Choice { options, .. }, Value::Choice(at)) if at < options.len() => Ok(value),
+            _ => Err(Complaint(format!(
+                "{} does not take that kind of value.",
+                self.label
+            ))),
+        }
+    }
+
+    /// The accepted range in words: "20 to 4000 A·h".
+    pub fn span(&self) -> String {
+        match (self.range(), self.unit()) {
+            (Some((low, high)), Some(unit)) => {
+                let gap = if unit.symbol.is_empty() { "" } else { " " };
+                format!("{low} to {high}{gap}{}", unit.symbol)
+            }
+            _ => String::new(),
+        }
+    }
+
+    /// A value as plain text: what a field, a link or a file shows.
+    pub fn write(&self, value: Value) -> String {
+        match (self.kind, value) {
+            (_, Value::Number(number)) => number.to_string(),
+            (Kind::Choice { options, .. }, Value::Choice(at)) => {
+                options.get(at).map_or("", |option| option.key).to_string()
+            }
+            _ => String::new(),
+        }
+    }
+}
+
+/// A number short enough for a sentence.
+fn brief(number: f64) -> String {
+    if number != 0.0 && !(1e-4..1e7).contains(&number.abs()) {
+        format!("{number:e}")
+    } else {
+        number.to_string()
+    }
+}
+
+/// The first few characters of what was typed.
+fn shorten(text: &str) -> String {
+    const MOST: usize = 24;
+    if text.chars().count() <= MOST {
+        text.to_string()
+    } else {
+        text.chars().take(MOST).chain(['…']).collect()
+    }
+}

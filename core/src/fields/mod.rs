@@ -1,0 +1,19 @@
+//! What an input is: its key, label, help, unit, range, default and how well
+//! it is usually known. Each input stands once, in a `section!` of
+//! [`crate::worksheet`]; form, check, link, file and docs are drawn from there.
+
+mod check;
+mod choice;
+mod section;
+mod spec;
+mod unit;
+mod value;
+
+pub use check::{Complaint, parse_number};
+pub(crate) use choice::choice;
+pub use section::{Field, Section};
+pub(crate) use section::{section, sections};
+pub use spec::{Absent, Kind, Knowledge, Place, Spec};
+pub(crate) use spec::{choose, maybe, number};
+pub use unit::{Unit, units};
+pub use value::{Choice, Held, Value};

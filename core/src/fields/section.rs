@@ -1,0 +1,129 @@
+//! How inputs are declared. `section!` makes a plain struct that the physics
+//! reads (`bank.capacity_ah`) together with the table that everything else
+//! reads; `sections!` joins the sections into the worksheet's inputs and gives
+//! each input its [`Key`](crate::worksheet::Key).
+
+use super::{Spec, Value};
+
+/// One input of a section: its name, description, and how to reach it.
+pub struct Field<S: 'static> {
+    /// Name within the section; the key is `section_name`.
+    pub name: &'static str,
+    /// Its description.
+    pub spec: Spec,
+    /// Reads it.
+    pub get: fn(&S) -> Value,
+    /// Sets it to a value that [`Spec::accept`] took.
+    pub set: fn(&mut S, Value),
+}
+
+/// A group of inputs.
+pub trait Section: Default + 'static {
+    /// Its inputs, in the order the form shows them.
+    const FIELDS: &'static [Field<Self>];
+}
+
+macro_rules! section {
+    ($(#[$doc:meta])* $name:ident { $($field:ident: $type:ty = $spec:expr;)+ }) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq)]
+        pub struct $name {
+            $(
+                #[doc = concat!("Input `", stringify!($field), "`; see [`Section::FIELDS`](crate::fields::Section::FIELDS).")]
+                pub $field: $type,
+            )+
+        }
+
+        impl $crate::fields::Section for $name {
+            const FIELDS: &'static [$crate::fields::Field<Self>] = &[$(
+                $crate::fields::Field {
+                    name: stringify!($field),
+                    spec: $spec,
+                    get: |section| $crate::fields::Held::to_value(section.$field),
+                    set: |section, value| section.$field = $crate::fields::Held::from_value(value),
+                },
+            )+];
+        }
+
+        impl Default for $name {
+            fn default() -> Self {
+                $(
+                    let $field: $type = $crate::fields::Held::from_value({
+                        const SPEC: $crate::fields::Spec = $spec;
+                        SPEC.default()
+                    });
+                )+
+                Self { $($field,)+ }
+            }
+        }
+    };
+}
+pub(crate) use section;
+
+macro_rules! sections {
+    ($(#[$doc:meta])* $name:ident { $($section:ident: $type:ty, $title:literal, $about:literal;)+ }) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq, Default)]
+        pub struct $name {
+            $(#[doc = $title] pub $section: $type,)+
+        }
+
+        /// Names a section of the worksheet.
+        #[allow(non_camel_case_types)]
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub enum SectionId {
+            $(#[doc = $title] $section,)+
+        }
+
+        impl SectionId {
+            /// Every section, in the order the worksheet shows them.
+            pub const ALL: &'static [SectionId] = &[$(SectionId::$section,)+];
+
+            /// First part of its inputs' keys.
+            pub const fn prefix(self) -> &'static str {
+                match self { $(SectionId::$section => stringify!($section),)+ }
+            }
+            /// Its heading.
+            pub const fn title(self) -> &'static str {
+                match self { $(SectionId::$section => $title,)+ }
+            }
+            /// One line beneath the heading.
+            pub const fn about(self) -> &'static str {
+                match self { $(SectionId::$section => $about,)+ }
+            }
+            fn count(self) -> usize {
+                match self { $(SectionId::$section => <$type as $crate::fields::Section>::FIELDS.len(),)+ }
+            }
+        }
+
+        impl Key {
+            /// The input's description.
+            pub fn spec(self) -> &'static $crate::fields::Spec {
+                match self.section {
+                    $(SectionId::$section => &<$type as $crate::fields::Section>::FIELDS[usize::from(self.field)].spec,)+
+                }
+            }
+            /// Its name within the section.
+            fn short(self) -> &'static str {
+                match self.section {
+                    $(SectionId::$section => <$type as $crate::fields::Section>::FIELDS[usize::from(self.field)].name,)+
+                }
+            }
+        }
+
+        impl $name {
+            /// Reads an input.
+            pub fn get(&self, key: Key) -> $crate::fields::Value {
+                match key.section {
+                    $(SectionId::$section => (<$type as $crate::fields::Section>::FIELDS[usize::from(key.field)].get)(&self.$section),)+
+                }
+            }
+            fn put(&mut self, key: Key, value: $crate::fields::Value) {
+                match key.section {
+                    $(SectionId::$section => (<$type as $crate::fields::Section>::FIELDS[usize::from(key.field)].set)(&mut self.$section, value),)+
+                }
+            }
+        }
+    };
+}
+pub(crate) use sections;

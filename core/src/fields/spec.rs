@@ -1,0 +1,214 @@
+//! The one description of an input.
+
+use super::{Choice, Unit, Value};
+use crate::worksheet::{Inputs, Worksheet};
+
+/// How well a figure is usually known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Knowledge {
+    /// Read off an instrument on this boat.
+    Measured,
+    /// Printed on the machine or in its papers.
+    Nameplate,
+    /// Nobody has looked yet.
+    Guess,
+}
+
+impl Knowledge {
+    /// All three, best first.
+    pub const ALL: [Knowledge; 3] = [Knowledge::Measured, Knowledge::Nameplate, Knowledge::Guess];
+
+    /// The word for it.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Knowledge::Measured => "measured",
+            Knowledge::Nameplate => "nameplate",
+            Knowledge::Guess => "guess",
+        }
+    }
+
+    /// One letter, for links.
+    pub const fn letter(self) -> char {
+        match self {
+            Knowledge::Measured => 'm',
+            Knowledge::Nameplate => 'n',
+            Knowledge::Guess => 'g',
+        }
+    }
+}
+
+/// Where in its section the form shows an input.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Place {
+    /// In sight when the section is open.
+    Plain,
+    /// Behind "finer points".
+    Deep,
+}
+
+/// What an empty field stands for.
+#[derive(Debug, Clone, Copy)]
+pub struct Absent {
+    /// In words, for the form.
+    pub says: &'static str,
+    /// The figure used instead, if it is one.
+    pub figure: fn(&Worksheet) -> Option<f64>,
+}
+
+/// The kind of value an input takes.
+#[derive(Debug, Clone, Copy)]
+pub enum Kind {
+    /// A number from `low` to `high`.
+    Number {
+        /// Smallest accepted.
+        low: f64,
+        /// Largest accepted.
+        high: f64,
+        /// Used until the user says otherwise.
+        default: f64,
+        /// The unit.
+        unit: Unit,
+    },
+    /// A number that may be left empty.
+    Maybe {
+        /// Smallest accepted.
+        low: f64,
+        /// Largest accepted.
+        high: f64,
+        /// What empty means.
+        absent: Absent,
+        /// The unit.
+        unit: Unit,
+    },
+    /// One of a few options.
+    Choice {
+        /// The options.
+        options: &'static [Choice],
+        /// Position of the default.
+        default: usize,
+    },
+}
+
+/// The one description of an input.
+#[derive(Debug, Clone, Copy)]
+pub struct Spec {
+    /// What the form calls it.
+    pub label: &'static str,
+    /// Where to read it on a boat, and what it does.
+    pub help: &'static str,
+    /// What it takes.
+    pub kind: Kind,
+    /// How well it is usually known once somebody has filled it in.
+    pub usual: Knowledge,
+    /// Where the form shows it.
+    pub place: Place,
+    /// Whether it matters for these inputs.
+    pub applies: fn(&Inputs) -> bool,
+}
+
+const fn bare(label: &'static str, kind: Kind) -> Spec {
+    Spec {
+        label,
+        help: "",
+        kind,
+        usual: Knowledge::Guess,
+        place: Place::Plain,
+        applies: |_| true,
+    }
+}
+
+/// A number.
+pub(crate) const fn number(
+    label: &'static str,
+    unit: Unit,
+    low: f64,
+    high: f64,
+    default: f64,
+) -> Spec {
+    bare(
+        label,
+        Kind::Number {
+            low,
+            high,
+            default,
+            unit,
+        },
+    )
+}
+
+/// A number that may be left empty; `says` is what empty means.
+pub(crate) const fn maybe(
+    label: &'static str,
+    unit: Unit,
+    low: f64,
+    high: f64,
+    says: &'static str,
+    figure: fn(&Worksheet) -> Option<f64>,
+) -> Spec {
+    bare(
+        label,
+        Kind::Maybe {
+            low,
+            high,
+            absent: Absent { says, figure },
+            unit,
+        },
+    )
+}
+
+/// One of a few options.
+pub(crate) const fn choose(
+    label: &'static str,
+    options: &'static [Choice],
+    default: usize,
+) -> Spec {
+    bare(label, Kind::Choice { options, default })
+}
+
+impl Spec {
+    pub(crate) const fn help(mut self, help: &'static str) -> Spec {
+        self.help = help;
+        self
+    }
+    pub(crate) const fn measured(mut self) -> Spec {
+        self.usual = Knowledge::Measured;
+        self
+    }
+    pub(crate) const fn nameplate(mut self) -> Spec {
+        self.usual = Knowledge::Nameplate;
+        self
+    }
+    pub(crate) const fn deep(mut self) -> Spec {
+        self.place = Place::Deep;
+        self
+    }
+    pub(crate) const fn when(mut self, applies: fn(&Inputs) -> bool) -> Spec {
+        self.applies = applies;
+        self
+    }
+
+    /// The value used until the user says otherwise.
+    pub const fn default(&self) -> Value {
+        match self.kind {
+            Kind::Number { default, .. } => Value::Number(default),
+            Kind::Maybe { .. } => Value::Absent,
+            Kind::Choice { default, .. } => Value::Choice(default),
+        }
+    }
+
+    /// The unit; none for a choice.
+    pub const fn unit(&self) -> Option<Unit> {
+        match self.kind {
+            Kind::Number { unit, .. } | Kind::Maybe { unit, .. } => Some(unit),
+            Kind::Choice { .. } => None,
+        }
+    }
+
+    /// Smallest and largest accepted; none for a choice.
+    pub const fn range(&self) -> Option<(f64, f64)> {
+        match self.kind {
+            Kind::Number { low, high, .. } | Kind::Maybe { low, high, .. } => Some((low, high)),
+            Kind::Choice { .. } => None,
+        }
+    }
+}

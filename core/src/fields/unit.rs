@@ -1,0 +1,70 @@
+//! Units an input can have. Values are always kept in the first unit; the
+//! other one is for showing and typing.
+
+/// A unit with its symbol and, where sailors use two, the other one.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Unit {
+    /// The symbol, as in the SI brochure or common use.
+    pub symbol: &'static str,
+    /// The other unit in use and how to get there: `other = value·scale + offset`.
+    pub other: Option<Other>,
+}
+
+/// The other unit of a [`Unit`].
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Other {
+    /// The symbol.
+    pub symbol: &'static str,
+    /// Factor from the first unit.
+    pub scale: f64,
+    /// Offset after the factor.
+    pub offset: f64,
+}
+
+const fn plain(symbol: &'static str) -> Unit {
+    Unit {
+        symbol,
+        other: None,
+    }
+}
+
+const fn paired(symbol: &'static str, other: &'static str, scale: f64, offset: f64) -> Unit {
+    Unit {
+        symbol,
+        other: Some(Other {
+            symbol: other,
+            scale,
+            offset,
+        }),
+    }
+}
+
+/// Every unit the worksheet uses.
+#[allow(missing_docs)]
+pub mod units {
+    use super::{Unit, paired, plain};
+
+    pub const NONE: Unit = plain("");
+    pub const PERCENT: Unit = plain("%");
+    pub const AMPERE: Unit = plain("A");
+    pub const AMPERE_HOUR: Unit = plain("A·h");
+    pub const VOLT: Unit = plain("V");
+    pub const WATT: Unit = plain("W");
+    pub const HOUR: Unit = plain("h");
+    pub const MINUTE: Unit = plain("min");
+    pub const RPM: Unit = plain("rpm");
+    pub const MILLIOHM: Unit = plain("mΩ");
+    pub const OHM_AMPERE_HOUR: Unit = plain("Ω·A·h");
+    pub const WATT_PER_KELVIN: Unit = plain("W/K");
+    pub const KILOJOULE_PER_KELVIN: Unit = plain("kJ/K");
+    pub const CELSIUS: Unit = paired("°C", "°F", 1.8, 32.0);
+    pub const KELVIN: Unit = paired("K", "°F", 1.8, 0.0);
+    pub const CUBIC_METRE_PER_HOUR: Unit = paired("m³/h", "cfm", 0.588_578, 0.0);
+    pub const LITRE: Unit = paired("L", "in³", 61.023_744, 0.0);
+    pub const MILLIMETRE: Unit = paired("mm", "in", 1.0 / 25.4, 0.0);
+    pub const KILOGRAM: Unit = paired("kg", "lb", 2.204_623, 0.0);
+    pub const KILOGRAM_PER_CUBIC_METRE: Unit = plain("kg/m³");
+    pub const KILOPASCAL: Unit = plain("kPa");
+    pub const MEGAJOULE_PER_KILOGRAM: Unit = plain("MJ/kg");
+    pub const KILOGRAM_PER_LITRE: Unit = plain("kg/L");
+}

@@ -1,0 +1,53 @@
+//! What an input holds, in a form that any field can be read into and set from.
+
+/// The value of one input.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Value {
+    /// A number in the field's unit.
+    Number(f64),
+    /// Left empty on purpose: the worksheet works the figure out itself.
+    Absent,
+    /// One of the field's options, by position.
+    Choice(usize),
+}
+
+/// One option of a choice.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Choice {
+    /// Its name in links and files.
+    pub key: &'static str,
+    /// What the form shows.
+    pub label: &'static str,
+}
+
+/// A Rust type that an input can be kept in.
+pub trait Held: Copy {
+    /// As a [`Value`].
+    fn to_value(self) -> Value;
+    /// From a checked [`Value`]; one of another kind gives the type's plainest value.
+    fn from_value(value: Value) -> Self;
+}
+
+impl Held for f64 {
+    fn to_value(self) -> Value {
+        Value::Number(self)
+    }
+    fn from_value(value: Value) -> Self {
+        match value {
+            Value::Number(number) => number,
+            _ => 0.0,
+        }
+    }
+}
+
+impl Held for Option<f64> {
+    fn to_value(self) -> Value {
+        self.map_or(Value::Absent, Value::Number)
+    }
+    fn from_value(value: Value) -> Self {
+        match value {
+            Value::Number(number) => Some(number),
+            _ => None,
+        }
+    }
+}

@@ -1,0 +1,23 @@
+#![forbid(unsafe_code)]
+#![warn(missing_docs)]
+//! How long must the engine run, and will the alternator survive it?
+//!
+//! One pure function answers: [`report`] turns a [`Worksheet`] (all that is
+//! known about the boat) into a [`Report`] (all that follows from it). Nothing
+//! in this crate reads a clock, storage, the locale or a screen.
+//!
+//! The folders tell the job in order:
+//! [`fields`] says what an input is, [`worksheet`] lists the inputs of a boat,
+//! [`energy`] adds up its day, [`physics`] holds the formulas with their
+//! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
+//! gathers the answers and says what to mind.
+
+pub mod charge;
+pub mod energy;
+pub mod fields;
+pub mod physics;
+pub mod report;
+pub mod worksheet;
+
+pub use report::{Report, report};
+pub use worksheet::{Inputs, Worksheet};

@@ -1,0 +1,171 @@
+//! Where the shaft's power goes that does not come out as current.
+//!
+//! Loss by loss after M. Örn, "Towards better alternator efficiency", MSc
+//! thesis, Linköping University, 2014 (abstract seen; the split is from memory).
+
+use std::f64::consts::PI;
+
+use super::copper;
+use super::output::OutputCurve;
+
+/// Copper loss of a three-phase winding behind a bridge over R·I²: π²/6, from
+/// I_phase = π/(3√2)·I, the rms of the fundamental when the bridge conducts
+/// without gaps.
+pub const COPPER_FACTOR: f64 = PI * PI / 6.0;
+
+/// Winding temperature at which the rated efficiency is taken \[°C\].
+const RATED_WINDING_C: f64 = 110.0;
+/// Speed that efficiency, iron and fan loss are stated at \[rpm\].
+const RATED_RPM: f64 = 6000.0;
+/// Exponent of iron loss with speed; measured 1.40 to 1.50.
+const IRON_EXPONENT: f64 = 1.5;
+/// The square of the flux goes no higher than this: the field is at its stop.
+const MOST_FLUX_SQUARE: f64 = 1.3;
+
+/// What is known of a machine's losses.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct RatedLosses {
+    /// Rated current \[A\].
+    pub rated_a: f64,
+    /// Efficiency at the rating, 0 to 1.
+    pub efficiency: f64,
+    /// Field power at full field \[W\].
+    pub field_w: f64,
+    /// Share of iron in the rated loss, 0 to 1.
+    pub iron_share: f64,
+    /// Share of fan and bearings, 0 to 1.
+    pub fan_share: f64,
+    /// Exponent of fan and bearing loss with speed.
+    pub fan_exponent: f64,
+}
+
+/// A machine's losses at any current, speed and temperature.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LossModel {
+    /// Resistance of one phase as if in star, at 20 °C \[Ω\].
+    pub phase_20c_ohm: f64,
+    iron_w: f64,
+    fan_w: f64,
+    fan_exponent: f64,
+    field_w: f64,
+    flux_exponent: f64,
+    /// Whether the efficiency left anything for the copper; if not it was
+    /// given a twentieth of the loss.
+    pub plausible: bool,
+}
+
+/// Losses at one moment, all \[W\].
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Losses {
+    /// In the stator winding.
+    pub copper_w: f64,
+    /// In the diodes.
+    pub diode_w: f64,
+    /// In the rotor's field winding.
+    pub field_w: f64,
+    /// In the stator iron.
+    pub iron_w: f64,
+    /// In fan, bearings and brushes.
+    pub fan_w: f64,
+}
+
+impl Losses {
+    /// Their sum \[W\].
+    pub fn total_w(&self) -> f64 {
+        self.copper_w + self.diode_w + self.field_w + self.iron_w + self.fan_w
+    }
+}
+
+impl LossModel {
+    /// Splits the rated loss V·I·(1/η − 1): iron and fan take their shares,
+    /// diodes 2·Vd·I, the field its power, and the copper the rest.
+    pub fn calibrate(rated: &RatedLosses, curve: &OutputCurve) -> LossModel {
+        let loss_w = curve.test_v * rated.rated_a * (1.0 / rated.efficiency - 1.0);
+        let iron_w = rated.iron_share * loss_w;
+        let fan_w = rated.fan_share * loss_w;
+        let rest_w = loss_w - iron_w - fan_w - 2.0 * curve.diode_v * rated.rated_a - rated.field_w;
+        let least_w = 0.05 * loss_w;
+        let copper_w = rest_w.max(least_w);
+        LossModel {
+            phase_20c_ohm: copper_w
+                / (COPPER_FACTOR * rated.rated_a.powi(2) * copper::ratio(RATED_WINDING_C)),
+            iron_w,
+            fan_w,
+            fan_exponent: rated.fan_exponent,
+            field_w: rated.field_w,
+            flux_exponent: 1.0 / curve.field_exponent,
+            plausible: rest_w > least_w,
+        }
+    }
+
+    /// Losses at one speed, for use at many currents and temperatures.
+    pub fn at_speed(&self, curve: &OutputCurve, shaft_rpm: f64) -> LossesAtSpeed {
+        LossesAtSpeed {
+            model: *self,
+            curve: *curve,
+            shaft_rpm,
+            iron_w: self.iron_w * (shaft_rpm / RATED_RPM).powf(IRON_EXPONENT),
+            fan_w: self.fan_w * (shaft_rpm / RATED_RPM).powf(self.fan_exponent),
+        }
+    }
+}
+
+/// A machine's losses at one speed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LossesAtSpeed {
+    model: LossModel,
+    curve: OutputCurve,
+    shaft_rpm: f64,
+    iron_w: f64,
+    fan_w: f64,
+}
+
+/// Losses at a current and voltage with their temperature dependence still
+/// open; both copper losses are linear in temperature.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OpenLosses {
+    /// Winding loss at 20 °C \[W\].
+    pub copper_20c_w: f64,
+    /// Field loss at 20 °C \[W\].
+    pub field_20c_w: f64,
+    /// Diode loss \[W\].
+    pub diode_w: f64,
+    /// Iron loss \[W\].
+    pub iron_w: f64,
+    /// Fan and bearing loss \[W\].
+    pub fan_w: f64,
+}
+
+impl LossesAtSpeed {
+    /// At a current and voltage.
+    ///
+    /// The field follows the flux backwards through saturation:
+    /// field power ∝ (φ²)^(1/s)·ρ(T_rotor), with φ² and s from the output curve.
+    pub fn at(&self, amperes: f64, volts: f64) -> OpenLosses {
+        let flux_square = self
+            .curve
+            .flux_square(amperes, self.shaft_rpm, volts)
+            .min(MOST_FLUX_SQUARE);
+        OpenLosses {
+            copper_20c_w: COPPER_FACTOR * self.model.phase_20c_ohm * amperes * amperes,
+            field_20c_w: self.model.field_w * flux_square.powf(self.model.flux_exponent)
+                / copper::ratio(self.curve.rotor_c),
+            diode_w: 2.0 * self.curve.diode_v * amperes,
+            iron_w: self.iron_w * flux_square,
+            fan_w: self.fan_w,
+        }
+    }
+}
+
+impl OpenLosses {
+    /// With winding and rotor at these temperatures \[°C\].
+    pub fn with(&self, winding_c: f64, rotor_c: f64) -> Losses {
+        Losses {
+            copper_w: self.copper_20c_w * copper::ratio(winding_c),
+            diode_w: self.diode_w,
+            field_w: self.field_20c_w * copper::ratio(rotor_c),
+            iron_w: self.iron_w,
+            fan_w: self.fan_w,
+        }
+    }
+}

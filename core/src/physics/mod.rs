@@ -1,0 +1,12 @@
+//! The formulas, each with its source, units in the names
+//! (`_a` A, `_v` V, `_w` W, `_c` °C, `_k` K, `_rpm` 1/min, `_m3h` m³/h, `_ohm` Ω).
+
+pub mod air;
+pub mod battery;
+pub mod copper;
+pub mod fuel;
+pub mod linear;
+pub mod losses;
+pub mod output;
+pub mod roots;
+pub mod thermal;

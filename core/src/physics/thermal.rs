@@ -1,0 +1,270 @@
+//! The machine as three lumps that warm each other and give heat to the air:
+//! stator winding, body (stator iron, rotor, housing) and rectifier plate.
+//!
+//! A network of this kind, and how to measure one, is in S. C. Tang, T. A.
+//! Keim, D. J. Perreault, "Thermal modeling of Lundell alternators", IEEE
+//! Trans. Energy Conversion 20(1), 25–36, 2005 (abstract seen). Shares and
+//! exponents here are our own reasoning and from memory; no open measurement of
+//! winding, rectifier or case temperatures was found. One temperature, the
+//! anchor, scales the lot, which is why a logged run is worth so much.
+
+use super::copper::COEFFICIENT_PER_K;
+use super::linear;
+use super::losses::{Losses, LossesAtSpeed, OpenLosses};
+use super::output::OutputCurve;
+use super::roots;
+
+/// Shares of a 6 kg machine \[W/K\], before the cooling factor: winding, body
+/// and rectifier to air; fixed: winding to body, rectifier to body.
+const WINDING_AIR: f64 = 3.0;
+const BODY_AIR: f64 = 4.5;
+const RECTIFIER_AIR: f64 = 3.2;
+const WINDING_BODY: f64 = 6.0;
+const RECTIFIER_BODY: f64 = 0.8;
+const SHARES_OF_KG: f64 = 6.0;
+
+/// Heat capacities \[J/K for each kg\]: 14 % copper, 62 % steel, 19 %
+/// aluminium, 5 % plate at 385, 450 and 900 J/(kg·K), handbook values from memory.
+const WINDING_CAPACITY: f64 = 99.0;
+const BODY_CAPACITY: f64 = 405.0;
+const RECTIFIER_CAPACITY: f64 = 45.0;
+/// Diodes and heat spreader, whatever the size \[J/K\].
+const RECTIFIER_CAPACITY_FIXED: f64 = 40.0;
+
+/// Part of the cooling that does not come from the fan.
+const STILL_AIR: f64 = 0.15;
+/// Part of the fan and bearing loss that warms the body; the rest leaves as warm air.
+pub const FAN_HEAT_IN_BODY: f64 = 0.3;
+
+/// Temperatures of the machine and its air \[°C\].
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Temperatures {
+    /// Stator winding.
+    pub winding_c: f64,
+    /// Body, where a case sensor sits.
+    pub body_c: f64,
+    /// Rectifier plate.
+    pub rectifier_c: f64,
+    /// Air in the engine space.
+    pub air_c: f64,
+}
+
+/// The three lumps at one shaft speed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Machine {
+    /// To air \[W/K\].
+    pub winding_air: f64,
+    /// To air \[W/K\].
+    pub body_air: f64,
+    /// To air \[W/K\].
+    pub rectifier_air: f64,
+    /// Winding to body \[W/K\].
+    pub winding_body: f64,
+    /// Rectifier to body \[W/K\].
+    pub rectifier_body: f64,
+    /// Heat capacity \[J/K\].
+    pub winding_j_k: f64,
+    /// Heat capacity \[J/K\].
+    pub body_j_k: f64,
+    /// Heat capacity \[J/K\].
+    pub rectifier_j_k: f64,
+    /// Part of the way from air to body at which air is drawn in, β.
+    pub recirculation: f64,
+    /// Rotor above body \[K\].
+    pub rotor_rise_k: f64,
+}
+
+/// How cooling follows the fan: (0.15 + 0.85·(n/n_ref)^m).
+///
+/// Fan flow grows with speed and heat transfer with flow to the power 0.5 to
+/// 0.8: F. P. Incropera, D. P. DeWitt, "Fundamentals of Heat and Mass
+/// Transfer" (from memory).
+pub fn fan_factor(shaft_rpm: f64, anchor_rpm: f64, exponent: f64) -> f64 {
+    STILL_AIR + (1.0 - STILL_AIR) * (shaft_rpm / anchor_rpm).powf(exponent)
+}
+
+impl Machine {
+    /// A machine of a mass \[kg\] whose three air conductances are multiplied by `cooling`.
+    pub fn new(mass_kg: f64, cooling: f64, recirculation: f64, rotor_rise_k: f64) -> Machine {
+        let size = mass_kg / SHARES_OF_KG;
+        Machine {
+            winding_air: WINDING_AIR * size * cooling,
+            body_air: BODY_AIR * size * cooling,
+            rectifier_air: RECTIFIER_AIR * size * cooling,
+            winding_body: WINDING_BODY * size,
+            rectifier_body: RECTIFIER_BODY * size,
+            winding_j_k: WINDING_CAPACITY * mass_kg,
+            body_j_k: BODY_CAPACITY * mass_kg,
+            rectifier_j_k: RECTIFIER_CAPACITY * mass_kg + RECTIFIER_CAPACITY_FIXED,
+            recirculation,
+            rotor_rise_k,
+        }
+    }
+
+    /// Rotor temperature \[°C\].
+    pub fn rotor_c(&self, body_c: f64) -> f64 {
+        body_c + self.rotor_rise_k
+    }
+
+    /// Air at the machine's inlet \[°C\]: T_air + β·(T_body − T_air).
+    pub fn inlet_c(&self, t: &Temperatures) -> f64 {
+        t.air_c + self.recirculation * (t.body_c - t.air_c)
+    }
+
+    /// Heat it gives to the air of the space \[W\].
+    pub fn heat_to_air_w(&self, t: &Temperatures, losses: &Losses) -> f64 {
+        let inlet_c = self.inlet_c(t);
+        self.winding_air * (t.winding_c - inlet_c)
+            + self.body_air * (t.body_c - inlet_c)
+            + self.rectifier_air * (t.rectifier_c - inlet_c)
+            + (1.0 - FAN_HEAT_IN_BODY) * losses.fan_w
+    }
+
+    /// Rates of change of winding, body and rectifier \[K/s\].
+    pub fn rates(&self, t: &Temperatures, losses: &Losses) -> [f64; 3] {
+        let inlet_c = self.inlet_c(t);
+        let to_body_w = self.winding_body * (t.winding_c - t.body_c);
+        let plate_w = self.rectifier_body * (t.rectifier_c - t.body_c);
+        [
+            (losses.copper_w - to_body_w - self.winding_air * (t.winding_c - inlet_c))
+                / self.winding_j_k,
+            (losses.iron_w
+                + losses.field_w
+                + FAN_HEAT_IN_BODY * losses.fan_w
+                + to_body_w
+                + plate_w
+                - self.body_air * (t.body_c - inlet_c))
+                / self.body_j_k,
+            (losses.diode_w - plate_w - self.rectifier_air * (t.rectifier_c - inlet_c))
+                / self.rectifier_j_k,
+        ]
+    }
+
+    /// Where all temperatures settle for given losses: the heat balance is
+    /// linear in them, copper's rise with temperature included. `air` is the
+    /// engine space's own balance, `conductance·T_air = heat + machine's heat`.
+    ///
+    /// `None` when there is no such state: copper loss grows faster with
+    /// temperature than cooling.
+    pub fn settled(&self, losses: &OpenLosses, air: &AirBalance) -> Option<Temperatures> {
+        let beta = self.recirculation;
+        // Loss at 0 °C and its growth per degree, by IEC 60028's straight line.
+        let zero = 1.0 - 20.0 * COEFFICIENT_PER_K;
+        let copper_k = losses.copper_20c_w * COEFFICIENT_PER_K;
+        let field_k = losses.field_20c_w * COEFFICIENT_PER_K;
+        let field_0 = losses.field_20c_w * (zero + COEFFICIENT_PER_K * self.rotor_rise_k);
+        let (wa, ba, da) = (self.winding_air, self.body_air, self.rectifier_air);
+        let (wb, db) = (self.winding_body, self.rectifier_body);
+        let conduct = wa + ba + da;
+        // Unknowns: winding, body, rectifier, air; inlet = (1−β)·air + β·body.
+        let rows = [
+            [wb + wa - copper_k, -wb - wa * beta, 0.0, -wa * (1.0 - beta)],
+            [
+                -wb,
+                wb + db + ba * (1.0 - beta) - field_k,
+                -db,
+                -ba * (1.0 - beta),
+            ],
+            [0.0, -db - da * beta, db + da, -da * (1.0 - beta)],
+            match air {
+                AirBalance::Fixed(_) => [0.0, 0.0, 0.0, 1.0],
+                AirBalance::Open {
+                    conductance_w_k, ..
+                } => [
+                    -wa,
+                    -ba + conduct * beta,
+                    -da,
+                    conductance_w_k + conduct * (1.0 - beta),
+                ],
+            },
+        ];
+        let heat = [
+            losses.copper_20c_w * zero,
+            losses.iron_w + field_0 + FAN_HEAT_IN_BODY * losses.fan_w,
+            losses.diode_w,
+            match air {
+                AirBalance::Fixed(air_c) => *air_c,
+                AirBalance::Open { heat_w, .. } => heat_w + (1.0 - FAN_HEAT_IN_BODY) * losses.fan_w,
+            },
+        ];
+        let [winding_c, body_c, rectifier_c, air_c] = linear::solve(rows, heat)?;
+        let settled = Temperatures {
+            winding_c,
+            body_c,
+            rectifier_c,
+            air_c,
+        };
+        // Beyond thermal runaway the straight lines cross again, far below.
+        let sane = winding_c >= air_c - 1.0 && body_c >= air_c - 1.0 && winding_c < 1e4;
+        sane.then_some(settled)
+    }
+}
+
+/// What the engine space's air does.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum AirBalance {
+    /// It is at this temperature \[°C\], whatever the machine does.
+    Fixed(f64),
+    /// It settles where `conductance·T = heat + machine's heat`.
+    Open {
+        /// Of ventilation, walls and engine surface together \[W/K\].
+        conductance_w_k: f64,
+        /// The same conductances times the temperatures beyond them \[W\].
+        heat_w: f64,
+    },
+}
+
+/// The temperature that scales a machine's cooling.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Anchor {
+    /// Winding at full field \[°C\].
+    pub winding_c: f64,
+    /// At this shaft speed \[rpm\].
+    pub shaft_rpm: f64,
+    /// In air of this temperature \[°C\].
+    pub air_c: f64,
+}
+
+/// The cooling factor that makes a machine at full field settle at its anchor,
+/// and whether there is one between a fiftieth and fifty; if not, the nearer end.
+///
+/// With the winding's temperature given, a trial temperature of the body
+/// fixes current and losses; the winding's balance then gives the factor, the
+/// rectifier's its temperature, and the body's balance is left to be met.
+pub fn calibrate_cooling(
+    mass_kg: f64,
+    rotor_rise_k: f64,
+    curve: &OutputCurve,
+    losses: &LossesAtSpeed,
+    anchor: &Anchor,
+) -> (f64, bool) {
+    const SPAN: (f64, f64) = (0.02, 50.0);
+    let unit = Machine::new(mass_kg, 1.0, 0.0, rotor_rise_k);
+    let rise_k = (anchor.winding_c - anchor.air_c).max(1.0);
+    let winding_c = anchor.air_c + rise_k;
+    let losses_at = |body_c: f64| {
+        let rotor_c = unit.rotor_c(body_c);
+        let amperes = curve.full_field_a(anchor.shaft_rpm, curve.test_v, rotor_c);
+        losses.at(amperes, curve.test_v).with(winding_c, rotor_c)
+    };
+    let cooling_at = |body_c: f64, losses: &Losses| {
+        (losses.copper_w - unit.winding_body * (winding_c - body_c)) / (unit.winding_air * rise_k)
+    };
+    let left_w = |body_c: f64| {
+        let losses = losses_at(body_c);
+        let cooling = cooling_at(body_c, &losses).clamp(SPAN.0, SPAN.1);
+        let machine = Machine::new(mass_kg, cooling, 0.0, rotor_rise_k);
+        let (air, body) = (machine.rectifier_air, machine.rectifier_body);
+        let t = Temperatures {
+            winding_c,
+            body_c,
+            rectifier_c: (losses.diode_w + body * body_c + air * anchor.air_c) / (air + body),
+            air_c: anchor.air_c,
+        };
+        machine.rates(&t, &losses)[1]
+    };
+    let body_c = roots::falling(left_w, anchor.air_c, winding_c + 500.0, 1e-12);
+    let cooling = cooling_at(body_c, &losses_at(body_c));
+    let clamped = cooling.clamp(SPAN.0, SPAN.1);
+    (clamped, cooling == clamped)
+}

@@ -1,0 +1,61 @@
+//! The answer in a few words: what stands at the top of the first screen.
+
+use super::Report;
+use crate::worksheet::{RegulatorKind, Worksheet};
+
+/// The answer in a few words.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Answer {
+    /// "1 h 20 min", "none", "more than a day".
+    pub engine_time: String,
+    /// "57 A".
+    pub hot_amps: String,
+    /// What holds it there.
+    pub limit: String,
+}
+
+impl Report {
+    /// The answer in a few words.
+    pub fn answer(&self) -> Answer {
+        Answer {
+            engine_time: match self.day.engine_hours {
+                None => "never".to_string(),
+                Some(0.0) => "none".to_string(),
+                Some(hours) => clock(hours * 60.0),
+            },
+            hot_amps: format!("{:.0} A", self.machine.hot_a),
+            limit: self.machine.hot_limit.words().to_string(),
+        }
+    }
+}
+
+/// Minutes as "2 h 05 min" or "35 min".
+pub fn clock(minutes: f64) -> String {
+    let whole = minutes.round().max(0.0) as u64;
+    match (whole / 60, whole % 60) {
+        (0, minutes) => format!("{minutes} min"),
+        (hours, minutes) => format!("{hours} h {minutes:02} min"),
+    }
+}
+
+/// The answer as one sentence for a reader who sees nothing else.
+pub fn sentence(sheet: &Worksheet, report: &Report) -> String {
+    let answer = report.answer();
+    let machine = format!(
+        "Hot, the alternator holds {} at {:.0} engine rpm, of {:.0} A when cold; what limits it is {}.",
+        answer.hot_amps, sheet.inputs.eng.rpm, report.machine.full_cold_a, answer.limit
+    );
+    let day = match report.day.engine_hours {
+        None => "No engine run within a day puts back what the boat uses.".to_string(),
+        Some(0.0) => "The sun covers the day's use; the engine need not run.".to_string(),
+        Some(_) => format!(
+            "The engine must run {} a day to put back {:.0} A·h.",
+            answer.engine_time, report.day.need_ah
+        ),
+    };
+    let watched = match sheet.inputs.reg.kind {
+        RegulatorKind::External => "",
+        RegulatorKind::Internal => " Nothing watches its temperature.",
+    };
+    format!("{day} {machine}{watched}")
+}

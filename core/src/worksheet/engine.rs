@@ -1,0 +1,57 @@
+//! The engine.
+
+use crate::fields::units::{
+    CELSIUS, KILOGRAM_PER_LITRE, LITRE, MEGAJOULE_PER_KILOGRAM, MILLIMETRE, MINUTE, PERCENT, RPM,
+    WATT_PER_KELVIN,
+};
+use crate::fields::{choice, choose, number, section};
+
+choice! {
+    /// Where the engine draws its air.
+    Breathing {
+        Space = "space", "From the engine space";
+        Outside = "outside", "Through a duct from outside";
+    }
+}
+
+choice! {
+    /// How fuel is injected; older small diesels have a chamber before the cylinder.
+    Injection {
+        Direct = "direct", "Direct";
+        Chamber = "chamber", "Pre-chamber or swirl chamber";
+    }
+}
+
+section! {
+    /// The engine.
+    Engine {
+        rpm: f64 = number("Engine speed while charging", RPM, 400.0, 6000.0, 1500.0).measured()
+            .help("On the rev counter. This and the pulley ratio decide the alternator's speed.");
+        displacement_l: f64 = number("Displacement", LITRE, 0.1, 30.0, 1.5).nameplate()
+            .help("In the engine's papers. Sets the air it draws and the fuel it burns for nothing.");
+        top_rpm: f64 = number("Highest engine speed", RPM, 800.0, 8000.0, 3000.0).nameplate().deep()
+            .help("At full throttle. Tells whether the alternator is ever overspeeded.");
+        stroke_mm: f64 = number("Stroke", MILLIMETRE, 30.0, 300.0, 84.0).nameplate().deep()
+            .help("In the engine's papers.");
+        injection: Injection = choose("Injection", Injection::OPTIONS, 0).nameplate().deep()
+            .help("Most small marine diesels before about 2005 have a pre-chamber or swirl chamber.");
+        indicated_efficiency_pct: f64 = number("Indicated efficiency", PERCENT, 20.0, 60.0, 42.0).deep()
+            .help("Fuel to work on the pistons: 38 to 45 %.");
+        belt_efficiency_pct: f64 = number("Belt efficiency", PERCENT, 70.0, 100.0, 95.0).deep()
+            .help("93 to 96 % for a V-belt, 96 to 98 % for a multi-rib belt.");
+        fuel_mj_kg: f64 = number("Fuel heating value", MEGAJOULE_PER_KILOGRAM, 35.0, 50.0, 42.7).deep()
+            .help("42.5 to 43.0 for diesel.");
+        fuel_kg_l: f64 = number("Fuel density", KILOGRAM_PER_LITRE, 0.7, 1.0, 0.84).deep()
+            .help("0.820 to 0.845 for diesel by EN 590.");
+        breathing: Breathing = choose("Draws its air", Breathing::OPTIONS, 0).deep()
+            .help("An engine that breathes from its own space pulls cool air through it.");
+        filling_pct: f64 = number("Cylinder filling", PERCENT, 40.0, 250.0, 85.0).deep()
+            .help("Air drawn against swept volume: 85 % without a turbocharger.");
+        running_c: f64 = number("Engine temperature", CELSIUS, 30.0, 130.0, 80.0).measured().deep()
+            .help("Of the block when warm; the thermostat's figure.");
+        warm_up_min: f64 = number("Warms up in", MINUTE, 1.0, 120.0, 15.0).deep()
+            .help("Time to cover two thirds of the way: 10 to 20 minutes.");
+        surface_w_k: f64 = number("Heat to the space", WATT_PER_KELVIN, 0.0, 200.0, 18.0).deep()
+            .help("For each degree between block and air: 10 to 30 for 15 to 40 kW with a lagged exhaust, 5 to 10 more with a bare riser.");
+    }
+}

@@ -1,0 +1,151 @@
+//! The worksheet: everything the user can say about the boat. One file a
+//! section; the order here is the order on screen and on paper.
+
+mod alternator;
+mod bank;
+mod daily;
+mod demo;
+mod engine;
+mod envelope;
+mod link;
+mod loads;
+mod regulator;
+mod run;
+mod space;
+mod sun;
+mod way;
+
+use std::collections::BTreeMap;
+
+use crate::fields::{Complaint, Kind, Knowledge, Value, sections};
+
+pub use alternator::{Alternator, Curve, InsulationClass, Plate};
+pub use bank::{Bank, Chemistry, NominalVolts};
+pub use daily::{Basis, Daily};
+pub use demo::demo;
+pub use engine::{Breathing, Engine, Injection};
+pub use envelope::{Reading, read_json, read_value, to_json};
+pub use link::{Opened, open_link, to_link};
+pub use loads::{Current, Load, LoadRow, When, typical_loads};
+pub use regulator::{Regulator, RegulatorKind, SensorPlace};
+pub use run::Run;
+pub use space::{AirBasis, Space};
+pub use sun::Sun;
+pub use way::{Way, WayKind};
+
+/// Names one input: its section and its place there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Key {
+    /// The section it stands in.
+    pub section: SectionId,
+    field: u8,
+}
+
+impl Key {
+    /// Every input, in worksheet order.
+    pub fn all() -> impl Iterator<Item = Key> {
+        SectionId::ALL.iter().flat_map(|section| section.keys())
+    }
+
+    /// The input of that name, as [`Key::name`] writes it.
+    pub fn named(name: &str) -> Option<Key> {
+        SectionId::ALL.iter().find_map(|section| {
+            let short = name.strip_prefix(section.prefix())?.strip_prefix('_')?;
+            section.keys().find(|key| key.short() == short)
+        })
+    }
+
+    /// Its name in links, files and reports: `bank_capacity_ah`.
+    pub fn name(self) -> String {
+        format!("{}_{}", self.section.prefix(), self.short())
+    }
+}
+
+impl SectionId {
+    /// Its inputs, in order.
+    pub fn keys(self) -> impl Iterator<Item = Key> {
+        (0..self.count()).map(move |field| Key {
+            section: self,
+            field: field as u8,
+        })
+    }
+}
+
+sections! {
+    /// Every input of a boat but its list of loads.
+    Inputs {
+        daily: Daily, "The day's use", "What the boat draws from the house bank in a day.";
+        sun: Sun, "Sun", "What the panels put back.";
+        bank: Bank, "House bank", "The batteries the engine has to fill.";
+        way: Way, "Charging arrangement", "How the alternator's current reaches the house bank.";
+        alt: Alternator, "Alternator", "The machine that does the work and takes the heat.";
+        reg: Regulator, "Regulator", "What holds the machine back, if anything does.";
+        eng: Engine, "Engine", "What turns it, heats its air and burns the fuel.";
+        space: Space, "Engine space", "The air the alternator has to cool itself with.";
+        run: Run, "Charging run", "From where to where the bank is charged.";
+    }
+}
+
+impl Inputs {
+    /// Sets an input.
+    ///
+    /// # Errors
+    /// A sentence saying what the field takes; nothing is changed then.
+    pub fn set(&mut self, key: Key, value: Value) -> Result<(), Complaint> {
+        let value = key.spec().accept(value)?;
+        self.put(key, value);
+        Ok(())
+    }
+}
+
+/// A boat's worksheet.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Worksheet {
+    /// What the user calls it.
+    pub name: String,
+    /// The figures.
+    pub inputs: Inputs,
+    /// Inputs somebody has vouched for, and how well they are known; all
+    /// others are defaults, that is guesses.
+    pub known: BTreeMap<Key, Knowledge>,
+    /// The list of loads.
+    pub loads: Vec<Load>,
+}
+
+impl Worksheet {
+    /// Sets an input and marks it as known as well as it usually is.
+    ///
+    /// # Errors
+    /// A sentence saying what the field takes; nothing is changed then.
+    pub fn state(&mut self, key: Key, value: Value) -> Result<(), Complaint> {
+        self.inputs.set(key, value)?;
+        self.known.entry(key).or_insert(key.spec().usual);
+        Ok(())
+    }
+
+    /// Puts an input back to its default, a guess.
+    pub fn forget(&mut self, key: Key) {
+        self.inputs.put(key, key.spec().default());
+        self.known.remove(&key);
+    }
+
+    /// The number an input stands for: the one given, or for an empty field
+    /// the figure used instead. `None` for choices and for "none".
+    pub fn figure(&self, key: Key) -> Option<f64> {
+        match (self.inputs.get(key), key.spec().kind) {
+            (Value::Number(number), _) => Some(number),
+            (Value::Absent, Kind::Maybe { absent, .. }) => (absent.figure)(self),
+            _ => None,
+        }
+    }
+
+    /// How well an input is known.
+    pub fn knowledge(&self, key: Key) -> Knowledge {
+        self.known.get(&key).copied().unwrap_or(Knowledge::Guess)
+    }
+
+    /// Whether a link or a file has to carry this input.
+    pub fn is_said(&self, key: Key) -> bool {
+        self.known.contains_key(&key) || self.inputs.get(key) != key.spec().default()
+    }
+}

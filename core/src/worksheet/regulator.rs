@@ -1,0 +1,58 @@
+//! The regulator.
+
+use super::{Inputs, WayKind};
+use crate::fields::units::{AMPERE, CELSIUS, KELVIN, VOLT};
+use crate::fields::{choice, choose, maybe, number, section};
+
+choice! {
+    /// What regulates the field.
+    RegulatorKind {
+        External = "external", "External, with a temperature sensor";
+        Internal = "internal", "Built in, volts only";
+    }
+}
+
+choice! {
+    /// Where the temperature sensor sits.
+    SensorPlace {
+        Case = "case", "On the case";
+        Winding = "winding", "On the stator winding";
+        Rectifier = "rectifier", "On the rectifier plate";
+    }
+}
+
+section! {
+    /// The regulator.
+    Regulator {
+        kind: RegulatorKind = choose("Regulator", RegulatorKind::OPTIONS, 0)
+            .help("A machine as it comes from the engine maker has one built in: it holds volts and knows nothing of heat.");
+        set_point_c: f64 = number("Temperature set-point", CELSIUS, 40.0, 180.0, 105.0).nameplate()
+            .help("Where it starts to cut the field: 100 to 110 °C on the case, about 20 K under the maker's limit (common practice).")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        sensor: SensorPlace = choose("Sensor", SensorPlace::OPTIONS, 0)
+            .help("A sensor on the case lags: the winding may be far hotter in the first minutes.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        fold_band_k: f64 = number("Fold-back band", KELVIN, 0.5, 30.0, 4.0).deep()
+            .help("The field goes from full to none across this many degrees around the set-point.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        current_cap_a: Option<f64> = maybe("Current cap", AMPERE, 5.0, 1000.0, "no cap", |_| None).nameplate()
+            .help("The most the regulator lets the machine give; often set to spare the belt.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        fixed_v: Option<f64> = maybe("Voltage it holds", VOLT, 10.0, 70.0, "the bank's charge voltage", |w| Some(w.inputs.charge_v())).measured()
+            .help("Measured at the battery with the bank full and the engine running: 14.0 to 14.4 V for most built-in regulators.")
+            .when(|i| i.reg.kind == RegulatorKind::Internal && i.way.kind == WayKind::Direct);
+    }
+}
+
+impl Inputs {
+    /// Voltage at which current into the house bank is turned down \[V\]:
+    /// the bank's charge voltage, or what a built-in regulator holds.
+    pub fn held_v(&self) -> f64 {
+        match (self.way.kind, self.reg.kind) {
+            (WayKind::Direct, RegulatorKind::Internal) => {
+                self.reg.fixed_v.unwrap_or_else(|| self.charge_v())
+            }
+            _ => self.charge_v(),
+        }
+    }
+}

@@ -1,0 +1,70 @@
+//! The engine space.
+
+use super::Inputs;
+use crate::fields::units::{
+    CELSIUS, CUBIC_METRE_PER_HOUR, KILOGRAM_PER_CUBIC_METRE, KILOJOULE_PER_KELVIN, PERCENT,
+    WATT_PER_KELVIN,
+};
+use crate::fields::{choice, choose, maybe, number, section};
+
+choice! {
+    /// Where the air temperature comes from.
+    AirBasis {
+        Modelled = "modelled", "Worked out from engine, blower and walls";
+        Measured = "measured", "I have measured it";
+    }
+}
+
+section! {
+    /// The engine space.
+    Space {
+        basis: AirBasis = choose("Air temperature there", AirBasis::OPTIONS, 0)
+            .help("A thermometer near the alternator after 40 minutes beats any reckoning.");
+        hot_c: f64 = number("Hot, near the alternator", CELSIUS, 0.0, 95.0, 55.0).measured()
+            .help("Air a hand's breadth from the machine's rear, after 40 minutes of charging. Outside plus 25 to 30 K without a blower, plus 15 K with one (common practice).")
+            .when(|i| i.space.basis == AirBasis::Measured);
+        outside_c: f64 = number("Outside air", CELSIUS, -20.0, 50.0, 28.0).measured()
+            .help("On a usual charging day where you sail.");
+        blower_m3h: f64 = number("Blower", CUBIC_METRE_PER_HOUR, 0.0, 3000.0, 0.0).nameplate()
+            .help("As printed on it, in free air; 0 without one or when it stays off.")
+            .when(modelled);
+        blower_installed_pct: f64 = number("Blower, installed", PERCENT, 5.0, 100.0, 50.0).deep()
+            .help("What is left of the printed flow behind hoses and grilles: 35 to 60 %.")
+            .when(modelled);
+        leak_m3h: f64 = number("Air through gaps", CUBIC_METRE_PER_HOUR, 0.0, 500.0, 15.0).deep()
+            .help("Through vents and gaps with nothing running: 10 to 30.")
+            .when(modelled);
+        wall_w_k: f64 = number("Heat through the walls", WATT_PER_KELVIN, 0.0, 200.0, 12.0).deep()
+            .help("8 to 12 for a foam-lined box, up to 25 where it is open to the bilge.")
+            .when(modelled);
+        cabin_c: Option<f64> = maybe("Beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().deep()
+            .help("Temperature of cabin and bilge around the box.")
+            .when(modelled);
+        heat_capacity_kj_k: f64 = number("Heat held by lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, 30.0).deep()
+            .help("15 to 60, most of it in the lining. Sets how fast the space warms.")
+            .when(modelled);
+        air_kg_m3: f64 = number("Air density", KILOGRAM_PER_CUBIC_METRE, 0.5, 1.5, 1.16).deep()
+            .help("1.16 at 31 °C at sea level; a tenth less for each 1000 m of height.")
+            .when(modelled);
+        start_c: Option<f64> = maybe("At the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().deep()
+            .help("Of space, engine and alternator when charging begins; higher after a sail under engine.");
+        recirculation_pct: f64 = number("Own warm air drawn in again", PERCENT, 0.0, 60.0, 15.0).deep()
+            .help("5 to 15 % of the way from air to case temperature with free space around the machine, 15 to 35 % when boxed in or behind the engine.");
+    }
+}
+
+fn modelled(inputs: &Inputs) -> bool {
+    inputs.space.basis == AirBasis::Modelled
+}
+
+impl Inputs {
+    /// Temperature around the engine space \[°C\].
+    pub fn cabin_c(&self) -> f64 {
+        self.space.cabin_c.unwrap_or(self.space.outside_c)
+    }
+
+    /// Temperature of everything when charging begins \[°C\].
+    pub fn start_c(&self) -> f64 {
+        self.space.start_c.unwrap_or(self.space.outside_c)
+    }
+}

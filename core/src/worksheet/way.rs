@@ -1,0 +1,32 @@
+//! The charging arrangement.
+
+use crate::fields::units::{AMPERE, PERCENT, VOLT};
+use crate::fields::{choice, choose, number, section};
+
+choice! {
+    /// How the alternator's current reaches the house bank.
+    WayKind {
+        Direct = "direct", "Alternator straight to the house bank";
+        Converter = "converter", "Alternator to the start battery, DC-DC converter to the house bank";
+    }
+}
+
+section! {
+    /// The charging arrangement.
+    Way {
+        kind: WayKind = choose("Arrangement", WayKind::OPTIONS, 0)
+            .help("Straight to the bank is quicker and asks more of the machine; through a converter the machine sees a steady, modest load.");
+        converter_a: f64 = number("Converter output", AMPERE, 1.0, 1000.0, 40.0).nameplate()
+            .help("Rated current on the house side; add up converters in parallel.")
+            .when(|i| i.way.kind == WayKind::Converter);
+        converter_efficiency_pct: f64 = number("Converter efficiency", PERCENT, 50.0, 99.0, 91.0).nameplate()
+            .help("88 to 94 %; in its data sheet.")
+            .when(|i| i.way.kind == WayKind::Converter);
+        start_v: f64 = number("Start battery voltage, running", VOLT, 12.0, 60.0, 14.0).measured()
+            .help("At the converter's input with the engine running: 13.6 to 14.4 V in a 12 V engine system.")
+            .when(|i| i.way.kind == WayKind::Converter);
+        services_a: f64 = number("Engine services and start battery", AMPERE, 0.0, 100.0, 5.0)
+            .help("What else hangs on the alternator: instruments, pumps, topping up the start battery. 3 to 8 A.")
+            .when(|i| i.way.kind == WayKind::Converter);
+    }
+}

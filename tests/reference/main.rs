@@ -1,0 +1,132 @@
+#![forbid(unsafe_code)]
+//! Three charging runs against an independent implementation of the same
+//! equations, integrated by SciPy's LSODA (A. C. Hindmarsh, L. R. Petzold;
+//! P. Virtanen et al., "SciPy 1.0", Nature Methods 17, 2020) and converged to
+//! 0.001 min and 0.1 A. They are not measurements: they show that this program
+//! solves its equations, not that the equations are right.
+
+mod inputs;
+
+use ampwright_core::report;
+use ampwright_core::report::{Moment, RunReport};
+use serde_json::Value as Json;
+
+const RUNS: &str = include_str!("charge_runs.json");
+
+#[track_caller]
+fn near(what: &str, ours: f64, theirs: f64, tolerance: f64) {
+    assert!(
+        (ours - theirs).abs() <= tolerance,
+        "{what}: ours {ours:.4}, reference {theirs:.4}, allowed {tolerance:.4}"
+    );
+}
+
+/// 1 % of a figure that was printed to one decimal.
+fn percent(theirs: f64) -> f64 {
+    0.01 * theirs.abs() + 0.05
+}
+
+fn check(name: &str) {
+    let runs: Json = serde_json::from_str(RUNS).expect("the reference file is JSON");
+    let run = &runs[name];
+    let number = |part: &str, key: &str| run[part][key].as_f64().expect("a number");
+    let sheet = inputs::worksheet(&run["inputs"]);
+    let ours = report(&sheet);
+    let summary = |key: &str| number("summary", key);
+
+    near("shaft rpm", ours.machine.shaft_rpm, summary("alt_rpm"), 0.5);
+    near("I inf", ours.machine.infinite_a, summary("I_inf"), 0.06);
+    near("phase ohm", ours.machine.phase_20c_ohm, summary("R20_ohm"), 1e-5);
+    near("cooling", ours.machine.cooling_factor, summary("g_thermal"), 1e-3);
+    near("cold", ours.machine.full_cold_a, summary("I_full_cold"), 0.06);
+    near("air", ours.machine.space_air_m3h, summary("vent_m3h"), 0.06);
+    let run_ours = &ours.run;
+    for (what, ours, theirs) in [
+        ("start", run_ours.start_a, summary("I_start")),
+        ("mid", run_ours.mid_a, summary("I_mid_hot")),
+        ("mid bank", run_ours.mid_bank_a, summary("I_bank_mid")),
+        ("mean bank", run_ours.mean_bank_a, summary("I_bank_mean")),
+    ] {
+        near(what, ours, theirs, percent(theirs));
+    }
+    for (what, ours, theirs) in [
+        ("to 80 %", run_ours.minutes_to_80, summary("t_min_to_80")),
+        ("to 90 %", run_ours.minutes_to_90, summary("t_min_to_90")),
+        ("to the end", run_ours.minutes_to_target, summary("t_min_end")),
+    ] {
+        let ours = ours.expect("the charge gets there");
+        near(what, ours, theirs, percent(theirs));
+    }
+    for (what, ours, theirs) in [
+        ("winding", run_ours.peak.winding_c, summary("T_winding_max")),
+        ("case", run_ours.peak.case_c, summary("T_body_max")),
+        ("rectifier", run_ours.peak.rectifier_c, summary("T_rect_max")),
+        ("air", run_ours.peak.air_c, summary("T_air_max")),
+    ] {
+        near(what, ours, theirs, 1.0);
+    }
+    near(
+        "shaft W",
+        run_ours.peak_shaft_w,
+        summary("P_shaft_max_W"),
+        percent(summary("P_shaft_max_W")),
+    );
+    near(
+        "efficiency",
+        run_ours.mid_efficiency_pct,
+        100.0 * summary("eff_mid"),
+        0.1,
+    );
+    series(&run["series"], run_ours);
+}
+
+/// Every fifth minute of the run: currents within 1 % and 0.2 A, temperatures within 1 K.
+fn series(theirs: &Json, ours: &RunReport) {
+    let column = |name: &str| -> Vec<f64> {
+        theirs[name]
+            .as_array()
+            .expect("a column")
+            .iter()
+            .map(|v| v.as_f64().expect("a number"))
+            .collect()
+    };
+    let minutes = column("t_min");
+    let mut compared = 0;
+    type Column = (&'static str, (f64, f64), fn(&Moment) -> f64);
+    let columns: [Column; 8] = [
+        ("I_alt", (0.01, 0.2), |m| m.alternator_a),
+        ("I_bank", (0.01, 0.2), |m| m.bank_a),
+        ("V", (0.0, 0.01), |m| m.alternator_v),
+        ("T_winding", (0.0, 1.0), |m| m.winding_c),
+        ("T_body", (0.0, 1.0), |m| m.case_c),
+        ("T_rectifier", (0.0, 1.0), |m| m.rectifier_c),
+        ("T_air", (0.0, 1.0), |m| m.air_c),
+        ("P_shaft_W", (0.01, 1.0), |m| m.shaft_w),
+    ];
+    for (name, tolerance, get) in columns {
+        for (minute, theirs) in minutes.iter().zip(column(name)) {
+            let Some(moment) = ours.series.iter().find(|m| (m.minute - minute).abs() < 1e-9) else {
+                continue;
+            };
+            let allowed = tolerance.0 * theirs.abs() + tolerance.1;
+            near(&format!("{name} at {minute} min"), get(moment), theirs, allowed);
+            compared += 1;
+        }
+    }
+    assert!(compared > 8 * 40, "only {compared} points compared");
+}
+
+#[test]
+fn converter_from_the_stock_machine() {
+    check("A_dcdc_40A_from_stock_machine");
+}
+
+#[test]
+fn regulated_machine_in_a_warm_space() {
+    check("B_115A_regulated_direct_warm_space");
+}
+
+#[test]
+fn second_machine_with_a_blower() {
+    check("C_180A_second_machine_with_blower");
+}
