@@ -2,7 +2,7 @@
 #![warn(missing_docs)]
 //! How long must the engine run, and will the alternator survive it?
 //!
-//! One pure function answers: [`report`] turns a [`Worksheet`] (all that is
+//! One pure function answers: [`report()`] turns a [`Worksheet`] (all that is
 //! known about the boat) into a [`Report`] (all that follows from it). Nothing
 //! in this crate reads a clock, storage, the locale or a screen.
 //!

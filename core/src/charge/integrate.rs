@@ -94,17 +94,17 @@ pub fn solve<const N: usize>(
         let mut slopes = [now.rate; 7];
         let mut next = now.state;
         for stage in 0..6 {
-            for part in 0..N {
+            next = std::array::from_fn(|part| {
                 let sum: f64 = (0..=stage).map(|k| A[stage][k] * slopes[k][part]).sum();
-                next[part] = now.state[part] + step * sum;
-            }
+                now.state[part] + step * sum
+            });
             slopes[stage + 1] = rate(now.seconds + C[stage] * step, &next);
         }
-        let mut worst: f64 = 0.0;
-        for part in 0..N {
-            let error: f64 = step * (0..7).map(|k| E[k] * slopes[k][part]).sum::<f64>();
-            worst = worst.max((error / tolerance.per_step[part]).abs());
-        }
+        let error = |part: usize| -> f64 {
+            let sum: f64 = (0..7).map(|k| E[k] * slopes[k][part]).sum();
+            (step * sum / tolerance.per_step[part]).abs()
+        };
+        let worst = (0..N).map(error).fold(0.0, f64::max);
         if worst <= 1.0 || step <= 1e-3 {
             now = Point {
                 seconds: if reaches_end {

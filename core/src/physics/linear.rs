@@ -13,8 +13,9 @@ pub fn solve<const N: usize>(mut rows: [[f64; N]; N], mut right: [f64; N]) -> Op
         }
         for row in pivot + 1..N {
             let factor = rows[row][pivot] / rows[pivot][pivot];
-            for column in pivot..N {
-                rows[row][column] -= factor * rows[pivot][column];
+            let above = rows[pivot];
+            for (cell, above) in rows[row].iter_mut().zip(above) {
+                *cell -= factor * above;
             }
             right[row] -= factor * right[pivot];
         }
