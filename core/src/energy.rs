@@ -174,11 +174,10 @@ fn rows(sheet: &Worksheet, bank_v: f64) -> Vec<RowUse> {
 }
 
 fn total(rows: &[RowUse], bank_v: f64, wh: impl Fn(&RowUse) -> f64) -> DayUse {
-    let use_wh: f64 = rows.iter().map(&wh).sum();
-    let night_wh: f64 = rows
-        .iter()
-        .map(|row| wh(row) * row.night_share_pct / 100.0)
-        .sum();
+    // Begun at +0: the sum of nothing is −0 otherwise.
+    let sum = |part: &dyn Fn(&RowUse) -> f64| rows.iter().map(part).fold(0.0, |a, b| a + b);
+    let use_wh = sum(&wh);
+    let night_wh = sum(&|row| wh(row) * row.night_share_pct / 100.0);
     DayUse {
         use_wh,
         use_ah: use_wh / bank_v,

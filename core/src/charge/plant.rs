@@ -341,7 +341,7 @@ impl Plant {
         let ohm = self.bank.resistance_ohm;
         let bank_v = |out_a: f64| rest_v + (out_a - self.load_a) * ohm;
         let drawn_a = |out_a: f64| {
-            out_a * bank_v(out_a) / (converter.efficiency * converter.start_v)
+            out_a * bank_v(out_a).max(0.0) / (converter.efficiency * converter.start_v)
                 + converter.services_a
         };
         let (out_a, limit) = if drawn_a(most_a) <= given_a {

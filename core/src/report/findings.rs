@@ -328,7 +328,7 @@ fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>)
             ),
         );
     }
-    if run.mid_bank_a <= 0.0 {
+    if run.mid_bank_a < 0.0 {
         add(
             found,
             Severity::Stop,

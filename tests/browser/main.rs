@@ -1,0 +1,8 @@
+#![forbid(unsafe_code)]
+//! The finished page in a real browser.
+//!
+//! Run with `cargo xtask test browser`, which builds the page first. Every test
+//! opens its own browser and its own server, so that none depends on another.
+
+mod shell;
+mod site;

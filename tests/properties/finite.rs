@@ -1,0 +1,129 @@
+//! Every worksheet the form accepts has an answer made of finite numbers.
+
+use ampwright_core::charge::plant::Plant;
+use ampwright_core::charge::run::{Fineness, charge};
+use ampwright_core::energy::house_load_a;
+use ampwright_core::report::Report;
+use ampwright_core::{Worksheet, report};
+use proptest::prelude::*;
+use serde_json::Value as Json;
+
+use crate::draw::any_sheet;
+
+/// The names under which `null` means "does not happen".
+const MAY_BE_NULL: &[&str] = &[
+    "energy.autonomy_days",
+    "machine.hot",
+    "run.minutes_to_target",
+    "run.minutes_to_80",
+    "run.minutes_to_90",
+    "run.minutes_to_100",
+    "day.engine_hours",
+    "day.from_pct",
+    "day.fuel_l",
+    "day.marginal_fuel_l",
+];
+
+/// JSON holds no number that is not finite, it writes `null`.
+fn walk(path: &str, json: &Json) -> Result<(), TestCaseError> {
+    match json {
+        Json::Null => prop_assert!(MAY_BE_NULL.contains(&path), "{path} is no number"),
+        Json::Array(rows) => rows.iter().try_for_each(|row| walk(path, row))?,
+        Json::Object(parts) => {
+            for (name, part) in parts {
+                let inner = if path.is_empty() {
+                    name.clone()
+                } else {
+                    format!("{path}.{name}")
+                };
+                walk(&inner, part)?;
+            }
+        }
+        Json::String(text) => {
+            for word in ["NaN", "inf ", "inf.", "-0 "] {
+                prop_assert!(
+                    path != "findings.text" || !text.contains(word),
+                    "“{word}” in {text}"
+                );
+            }
+        }
+        Json::Bool(_) | Json::Number(_) => {}
+    }
+    Ok(())
+}
+
+fn optional(report: &Report) -> impl Iterator<Item = f64> {
+    let (run, day) = (&report.run, &report.day);
+    [
+        report.energy.autonomy_days,
+        run.minutes_to_target,
+        run.minutes_to_80,
+        run.minutes_to_90,
+        run.minutes_to_100,
+        day.engine_hours,
+        day.from_pct,
+        day.fuel_l,
+        day.marginal_fuel_l,
+    ]
+    .into_iter()
+    .flatten()
+}
+
+fn sound(sheet: &Worksheet) -> Result<(), TestCaseError> {
+    let report = report(sheet);
+    walk(
+        "",
+        &serde_json::to_value(&report).expect("a report is JSON"),
+    )?;
+    prop_assert!(optional(&report).all(|x| x.is_finite() && x >= 0.0));
+    let machine = &report.machine;
+    prop_assert!(machine.hot_a >= 0.0, "hot {}", machine.hot_a);
+    if let Some(t) = machine.hot {
+        let all = [t.winding_c, t.case_c, t.rectifier_c, t.air_c];
+        prop_assert!(
+            all.iter()
+                .all(|t| t.is_finite() && (-60.0..1e4).contains(t)),
+            "{t:?}"
+        );
+    }
+    let run = &report.run;
+    let shares: f64 = run.limit_shares.iter().map(|share| share.share_pct).sum();
+    prop_assert!(
+        run.minutes < 0.01 || (shares - 100.0).abs() < 0.1,
+        "shares {shares}"
+    );
+    prop_assert!(run.end_charge_pct < 100.1, "end {}", run.end_charge_pct);
+    for pair in run.series.windows(2) {
+        prop_assert!(pair[0].minute < pair[1].minute);
+    }
+    let reached = [run.minutes_to_80, run.minutes_to_90, run.minutes_to_100];
+    for pair in reached.windows(2) {
+        let later = pair[1].unwrap_or(f64::INFINITY);
+        prop_assert!(pair[0].unwrap_or(f64::INFINITY) <= later, "{reached:?}");
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(crate::cases(2000))]
+
+    #[test]
+    fn every_worksheet_has_a_finite_report(drawn in any_sheet()) {
+        sound(&drawn.0)?;
+    }
+
+    /// At its target, empty, or when its time is over: not for want of steps.
+    #[test]
+    fn every_run_ends_by_itself(drawn in any_sheet()) {
+        let inputs = &drawn.0.inputs;
+        let plant = Plant::new(inputs, house_load_a(&drawn.0));
+        let last_s = inputs.run.longest_h * 3600.0;
+        let trace = charge(&plant, inputs.run.from_pct / 100.0, 1.0, last_s, &Fineness::USUAL);
+        let end = trace.sample(trace.last_s());
+        prop_assert!(
+            trace.last_s() >= last_s || end.charge >= 1.0 || end.charge <= -0.05,
+            "ends after {} of {last_s} s at {} and {} steps",
+            trace.last_s(), end.charge, trace.steps()
+        );
+    }
+}

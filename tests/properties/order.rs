@@ -1,0 +1,76 @@
+//! What must not help does not help.
+
+use ampwright_core::fields::Value;
+use ampwright_core::worksheet::Key;
+use ampwright_core::{Worksheet, report};
+use proptest::prelude::*;
+
+use crate::draw::any_sheet;
+
+/// Part of the way from where an input stands towards one end of its range.
+fn moved(sheet: &Worksheet, name: &str, part: f64, up: bool) -> Option<(f64, Worksheet)> {
+    let key = Key::named(name).expect("a key");
+    let (low, high) = key.spec().range().expect("a number");
+    let now = sheet.figure(key)?;
+    let to = now + part * (if up { high } else { low } - now);
+    let mut other = sheet.clone();
+    other
+        .state(key, Value::Number(to.clamp(low, high)))
+        .expect("within its range");
+    Some((now, other))
+}
+
+/// Minutes to the target; endless when it is not reached.
+fn minutes(sheet: &Worksheet) -> f64 {
+    report(sheet).run.minutes_to_target.unwrap_or(f64::INFINITY)
+}
+
+fn never_faster(sheet: &Worksheet, other: &Worksheet) -> Result<(), TestCaseError> {
+    let (before, after) = (minutes(sheet), minutes(other));
+    prop_assert!(
+        after >= before * 0.999 || before - after < 0.01,
+        "{before} min became {after}"
+    );
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(crate::cases(500))]
+
+    #[test]
+    fn hotter_outside_air(drawn in any_sheet(), part in 0.0..1.0f64) {
+        let (_, hotter) = moved(&drawn.0, "space_outside_c", part, true).expect("a figure");
+        never_faster(&drawn.0, &hotter)?;
+    }
+
+    #[test]
+    fn a_lower_set_point(drawn in any_sheet(), part in 0.0..1.0f64) {
+        let (_, lower) = moved(&drawn.0, "reg_set_point_c", part, false).expect("a figure");
+        never_faster(&drawn.0, &lower)?;
+    }
+
+    #[test]
+    fn a_higher_house_load(drawn in any_sheet(), more in 0.0..100.0f64) {
+        let key = Key::named("run_house_load_a").expect("a key");
+        let now = drawn.0.figure(key).expect("a figure");
+        prop_assume!(now + more <= 1000.0);
+        let mut other = drawn.0.clone();
+        other.state(key, Value::Number(now + more)).expect("within its range");
+        never_faster(&drawn.0, &other)?;
+    }
+
+    /// As long as the air it brings is not the warmest thing aboard.
+    #[test]
+    fn more_blower_air(drawn in any_sheet(), part in 0.0..1.0f64) {
+        let mut sheet = drawn.0;
+        let outside = sheet.inputs.space.outside_c;
+        for name in ["space_cabin_c", "eng_running_c"] {
+            let key = Key::named(name).expect("a key");
+            let now = sheet.figure(key).expect("a figure");
+            sheet.state(key, Value::Number(now.max(outside))).expect("within its range");
+        }
+        let (_, more) = moved(&sheet, "space_blower_m3h", part, true).expect("a figure");
+        let (before, after) = (report(&sheet).machine.hot_a, report(&more).machine.hot_a);
+        prop_assert!(after >= before * 0.999 - 1e-6, "{before} A became {after}");
+    }
+}

@@ -1,0 +1,80 @@
+//! Finer steps change nothing worth seeing.
+
+use ampwright_core::Worksheet;
+use ampwright_core::charge::plant::Plant;
+use ampwright_core::charge::run::{Fineness, Trace, charge};
+use ampwright_core::energy::house_load_a;
+use proptest::prelude::*;
+
+use crate::draw::{any_sheet, normal_boat};
+
+/// Allowed difference.
+const MOST: f64 = 0.002;
+
+fn run(sheet: &Worksheet, fineness: &Fineness) -> Trace {
+    let inputs = &sheet.inputs;
+    let plant = Plant::new(inputs, house_load_a(sheet));
+    let last_s = inputs.run.longest_h * 3600.0;
+    charge(&plant, inputs.run.from_pct / 100.0, 1.0, last_s, fineness)
+}
+
+fn same(what: &str, usual: f64, finer: f64, slack: f64) -> Result<(), TestCaseError> {
+    prop_assert!(
+        (usual - finer).abs() <= MOST * finer.abs() + slack,
+        "{what}: {usual} against {finer}"
+    );
+    Ok(())
+}
+
+fn compare(sheet: &Worksheet, usual: &Trace, finer: &Trace) -> Result<(), TestCaseError> {
+    let target = sheet.inputs.run.to_pct / 100.0;
+    for charge in [0.8, 0.9, target] {
+        let last_s = usual.last_s().min(finer.last_s());
+        match (usual.reaches(charge), finer.reaches(charge)) {
+            (Some(usual), Some(finer)) => same("seconds", usual, finer, 0.1)?,
+            (None, None) => {}
+            // Reached at the very end of one and just not in the other.
+            _ => {
+                let short = charge - usual.charge_at(last_s).max(finer.charge_at(last_s));
+                prop_assert!(short.abs() < 1e-3, "{charge} reached in one only");
+            }
+        }
+    }
+    let end_s = usual.last_s().min(finer.last_s());
+    same(
+        "charge",
+        usual.charge_at(end_s),
+        finer.charge_at(end_s),
+        1e-5,
+    )?;
+    same(
+        "Ah",
+        usual.alternator_ah(end_s),
+        finer.alternator_ah(end_s),
+        1e-3,
+    )?;
+    same("kWh", usual.shaft_kwh(end_s), finer.shaft_kwh(end_s), 1e-5)?;
+    let (a, b) = (usual.hottest(end_s), finer.hottest(end_s));
+    same("winding", a.winding_c, b.winding_c, 0.1)?;
+    same("body", a.body_c, b.body_c, 0.1)?;
+    same("rectifier", a.rectifier_c, b.rectifier_c, 0.1)?;
+    same("air", a.air_c, b.air_c, 0.1)
+}
+
+proptest! {
+    #![proptest_config(crate::cases(300))]
+
+    #[test]
+    fn half_the_step(drawn in any_sheet()) {
+        let usual = run(&drawn.0, &Fineness::USUAL);
+        let finer = run(&drawn.0, &Fineness::USUAL.finer(2.0));
+        compare(&drawn.0, &usual, &finer)?;
+    }
+
+    #[test]
+    fn a_tenth_of_the_step(drawn in normal_boat()) {
+        let usual = run(&drawn.0, &Fineness::USUAL);
+        let finer = run(&drawn.0, &Fineness::USUAL.finer(10.0));
+        compare(&drawn.0, &usual, &finer)?;
+    }
+}

@@ -1,0 +1,101 @@
+#![forbid(unsafe_code)]
+//! Weighs the finished page, as it is and compressed, against its budget.
+
+use ampwright_tests::places;
+use flate2::{Compression, write::GzEncoder};
+use std::{
+    fs,
+    io::{self, Write},
+    path::Path,
+    process::ExitCode,
+};
+
+/// All that a first visit loads, compressed with brotli, in bytes.
+const WHOLE_BUDGET: usize = 300_000;
+/// The calculations and the front end in it, likewise.
+const WASM_BUDGET: usize = 240_000;
+
+fn main() -> ExitCode {
+    match weigh_all() {
+        Ok(true) => ExitCode::SUCCESS,
+        Ok(false) => ExitCode::FAILURE,
+        Err(e) => {
+            eprintln!("{}: {e}.", places::dist().display());
+            ExitCode::FAILURE
+        }
+    }
+}
+
+/// Sizes in bytes.
+#[derive(Clone, Copy, Default)]
+struct Weight {
+    raw: usize,
+    gzip: usize,
+    brotli: usize,
+}
+
+impl Weight {
+    fn of(bytes: &[u8]) -> io::Result<Weight> {
+        let mut gzip = GzEncoder::new(Vec::new(), Compression::best());
+        gzip.write_all(bytes)?;
+        let mut brotli = brotli::CompressorWriter::new(Vec::new(), 4096, 11, 22);
+        brotli.write_all(bytes)?;
+        Ok(Weight {
+            raw: bytes.len(),
+            gzip: gzip.finish()?.len(),
+            brotli: brotli.into_inner().len(),
+        })
+    }
+
+    fn add(&mut self, other: Weight) {
+        self.raw += other.raw;
+        self.gzip += other.gzip;
+        self.brotli += other.brotli;
+    }
+
+    fn row(&self, name: &str) {
+        let Weight { raw, gzip, brotli } = self;
+        println!("{raw:>9} {gzip:>9} {brotli:>9}  {name}");
+    }
+}
+
+fn weigh_all() -> io::Result<bool> {
+    let mut files = Vec::new();
+    list(&places::dist(), "", &mut files)?;
+    files.sort();
+    println!("{:>9} {:>9} {:>9}  bytes of", "raw", "gzip", "brotli");
+    let (mut whole, mut wasm) = (Weight::default(), Weight::default());
+    for name in files {
+        let weight = Weight::of(&fs::read(places::dist().join(&name))?)?;
+        weight.row(&name);
+        whole.add(weight);
+        if name.ends_with(".wasm") {
+            wasm.add(weight);
+        }
+    }
+    whole.row("everything");
+    let within = [
+        check("A first visit", whole.brotli, WHOLE_BUDGET),
+        check("The wasm part", wasm.brotli, WASM_BUDGET),
+    ];
+    Ok(within == [true, true])
+}
+
+fn check(what: &str, bytes: usize, budget: usize) -> bool {
+    let verdict = if bytes <= budget { "within" } else { "OVER" };
+    println!("{what} takes {bytes} bytes with brotli, {verdict} the budget of {budget}.");
+    bytes <= budget
+}
+
+fn list(folder: &Path, before: &str, names: &mut Vec<String>) -> io::Result<()> {
+    for entry in fs::read_dir(folder)? {
+        let entry = entry?;
+        let name = format!("{before}{}", entry.file_name().to_string_lossy());
+        if entry.file_type()?.is_dir() {
+            list(&entry.path(), &format!("{name}/"), names)?;
+        } else {
+            names.push(name);
+        }
+    }
+    Ok(())
+}

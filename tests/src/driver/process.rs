@@ -1,0 +1,121 @@
+//! The driver process and the browser it starts.
+
+use super::Result;
+use crate::programs;
+use std::{
+    fs,
+    io::{BufRead, BufReader},
+    path::{Path, PathBuf},
+    process::{Child, Command, Stdio},
+    sync::mpsc,
+    thread,
+    time::{Duration, Instant},
+};
+
+/// One driver process of our own.
+pub struct Driver {
+    child: Child,
+    port: u16,
+    profile: PathBuf,
+}
+
+impl Driver {
+    /// Starts a driver on a port that it picks itself.
+    pub fn start(profile: &Path) -> Result<Driver> {
+        let program = programs::chromedriver().ok_or(
+            "The program chromedriver is not on the search path; \
+             `cargo xtask test` says how to install it.",
+        )?;
+        let mut child = Command::new(&program)
+            .arg("--port=0")
+            .stdin(Stdio::null())
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .map_err(|e| format!("{} does not start: {e}", program.display()))?;
+        let output = child.stdout.take();
+        let mut driver = Driver {
+            child,
+            port: 0,
+            profile: profile.to_path_buf(),
+        };
+        let (tell, hear) = mpsc::channel();
+        thread::spawn(move || {
+            // Reads on to the end, so that the driver never waits for us.
+            for line in BufReader::new(output?).lines().map_while(|line| line.ok()) {
+                if let Some(port) = port_in(&line) {
+                    tell.send(port).ok();
+                }
+            }
+            Some(())
+        });
+        driver.port = hear
+            .recv_timeout(Duration::from_secs(60))
+            .map_err(|_| "chromedriver did not say on which port it listens.".to_string())?;
+        Ok(driver)
+    }
+
+    pub fn port(&self) -> u16 {
+        self.port
+    }
+
+    /// Ends the driver and every process of its browser that is still there.
+    pub fn end(&mut self) {
+        // A browser told to close needs a moment to store everything.
+        let patience = Instant::now() + Duration::from_secs(10);
+        while !self.browsers().is_empty() && Instant::now() < patience {
+            thread::sleep(Duration::from_millis(50));
+        }
+        self.kill();
+    }
+
+    fn kill(&mut self) {
+        self.child.kill().ok();
+        self.child.wait().ok();
+        let left = self.browsers();
+        if !left.is_empty() {
+            Command::new("kill").arg("-KILL").args(left).status().ok();
+        }
+    }
+
+    /// The process ids of the browser, told by its profile folder, which no
+    /// other browser has.
+    fn browsers(&self) -> Vec<String> {
+        let mark = self.profile.to_string_lossy();
+        let Ok(processes) = fs::read_dir("/proc") else {
+            return Vec::new();
+        };
+        processes
+            .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
+            .filter(|name| name.bytes().all(|b| b.is_ascii_digit()))
+            .filter(|name| {
+                fs::read(format!("/proc/{name}/cmdline"))
+                    .is_ok_and(|line| String::from_utf8_lossy(&line).contains(&*mark))
+            })
+            .collect()
+    }
+}
+
+impl Drop for Driver {
+    fn drop(&mut self) {
+        self.kill();
+    }
+}
+
+/// The port in the sentence "… was started successfully on port 40123."
+fn port_in(line: &str) -> Option<u16> {
+    let (_, after) = line.split_once("successfully on port ")?;
+    after.trim_end_matches(['.', '\r']).parse().ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_port_is_read_from_the_greeting() {
+        let line = "ChromeDriver was started successfully on port 40123.";
+        assert_eq!(port_in(line), Some(40123));
+        assert_eq!(port_in("Please protect ports used by it."), None);
+    }
+}

@@ -1,0 +1,8 @@
+#![forbid(unsafe_code)]
+//! What the task runner and the browser tests share.
+
+#[cfg(feature = "browser")]
+pub mod driver;
+pub mod places;
+pub mod programs;
+pub mod server;

@@ -1,0 +1,35 @@
+//! Where things are in this working copy.
+
+use std::{
+    env,
+    path::{Path, PathBuf},
+};
+
+/// The top folder of the working copy.
+pub fn root() -> PathBuf {
+    let tests = Path::new(env!("CARGO_MANIFEST_DIR"));
+    tests.parent().unwrap_or(tests).to_path_buf()
+}
+
+/// The finished page.
+pub fn dist() -> PathBuf {
+    root().join("dist")
+}
+
+/// Everything built on the way.
+pub fn target() -> PathBuf {
+    match env::var_os("CARGO_TARGET_DIR") {
+        Some(folder) => root().join(folder),
+        None => root().join("target"),
+    }
+}
+
+/// The build tools that the task runner installs.
+pub fn tools() -> PathBuf {
+    target().join("tools").join("bin")
+}
+
+/// The pictures that the browser tests take.
+pub fn shots() -> PathBuf {
+    target().join("shots")
+}

@@ -1,0 +1,108 @@
+//! Writes the list of finished files, and a version over their contents, into
+//! the service worker. The page build calls this before it puts the files in
+//! place.
+
+use crate::Result;
+use std::{
+    env, fs,
+    path::{Path, PathBuf},
+};
+
+const WORKER: &str = "sw.js";
+const VERSION: &str = "const VERSION = 'unstamped';";
+const FILES: &str = "const FILES = [];";
+
+pub fn stamp() -> Result<()> {
+    let folder = env::var_os("TRUNK_STAGING_DIR")
+        .map(PathBuf::from)
+        .ok_or("The page build calls this task; there is no need to.")?;
+    let failed = |e: std::io::Error| format!("{}: {e}.", folder.display());
+    let mut names = Vec::new();
+    list(&folder, "", &mut names).map_err(failed)?;
+    names.sort();
+
+    let worker = fs::read_to_string(folder.join(WORKER)).map_err(failed)?;
+    let mut sum = Sum::new();
+    sum.add(worker.as_bytes());
+    names.retain(|name| name != WORKER);
+    for name in &names {
+        sum.add(name.as_bytes());
+        sum.add(&fs::read(folder.join(name)).map_err(failed)?);
+    }
+    let stamped = stamped(&worker, &format!("{:016x}", sum.0), &names)?;
+    fs::write(folder.join(WORKER), stamped).map_err(failed)
+}
+
+/// The names of all files in a folder, with `/` between the parts.
+fn list(folder: &Path, before: &str, names: &mut Vec<String>) -> std::io::Result<()> {
+    for entry in fs::read_dir(folder)? {
+        let entry = entry?;
+        let name = format!("{before}{}", entry.file_name().to_string_lossy());
+        if entry.file_type()?.is_dir() {
+            list(&entry.path(), &format!("{name}/"), names)?;
+        } else {
+            names.push(name);
+        }
+    }
+    Ok(())
+}
+
+fn stamped(worker: &str, version: &str, names: &[String]) -> Result<String> {
+    for line in [VERSION, FILES] {
+        if worker.matches(line).count() != 1 {
+            return Err(format!("{WORKER} must hold this line once: {line}"));
+        }
+    }
+    let rows: String = names
+        .iter()
+        // The start page is asked for by its folder.
+        .map(|name| match name.as_str() {
+            "index.html" => "  './',\n".to_string(),
+            other => format!("  '{other}',\n"),
+        })
+        .collect();
+    Ok(worker
+        .replace(VERSION, &format!("const VERSION = '{version}';"))
+        .replace(FILES, &format!("const FILES = [\n{rows}];")))
+}
+
+/// FNV-1a over 64 bits: enough to tell one build from another.
+struct Sum(u64);
+
+impl Sum {
+    fn new() -> Sum {
+        Sum(0xcbf2_9ce4_8422_2325)
+    }
+
+    fn add(&mut self, bytes: &[u8]) {
+        for byte in bytes {
+            self.0 = (self.0 ^ u64::from(*byte)).wrapping_mul(0x100_0000_01b3);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_sum_is_the_published_one() {
+        let mut sum = Sum::new();
+        sum.add(b"foobar");
+        assert_eq!(sum.0, 0x8594_4171_f739_67e8);
+    }
+
+    #[test]
+    fn the_worker_gets_version_and_files() {
+        let worker = include_str!("../../web/shell/sw.js");
+        let names = ["boot.js".to_string(), "index.html".to_string()];
+        let text = stamped(worker, "00ff", &names).unwrap();
+        assert!(text.contains("const VERSION = '00ff';"), "{text}");
+        assert!(text.contains("[\n  'boot.js',\n  './',\n];"), "{text}");
+    }
+
+    #[test]
+    fn a_worker_is_stamped_once() {
+        assert!(stamped("nothing to fill in", "00ff", &[]).is_err());
+    }
+}

@@ -1,0 +1,147 @@
+//! The worksheet that lies open, its report, and what is to be said about it.
+
+use ampwright_core::worksheet::{Key, Opened, open_link};
+use ampwright_core::{Report, Worksheet, report};
+use leptos::prelude::*;
+
+use crate::store::{self, Store};
+
+/// Everything the parts of the page share.
+#[derive(Clone, Copy)]
+pub struct Desk {
+    /// The worksheet being worked on.
+    pub sheet: RwSignal<Worksheet>,
+    /// What follows from it.
+    pub report: Memo<Report>,
+    /// Under which number it is kept in the browser; none until it is.
+    pub number: RwSignal<Option<u32>>,
+    /// Counts how often another worksheet was laid on the desk: the form is
+    /// then drawn afresh, without half-typed texts of the old one.
+    pub turn: RwSignal<u32>,
+    /// How this worksheet came here, where that needs saying.
+    pub arrival: RwSignal<Option<Arrival>>,
+    /// Whether and how worksheets are kept.
+    pub keeping: RwSignal<Keeping>,
+    /// Counts changes on the shelf.
+    pub shelved: RwSignal<u32>,
+}
+
+/// How a worksheet came to lie on the desk.
+#[derive(Clone, PartialEq, Eq)]
+pub struct Arrival {
+    /// One sentence.
+    pub headline: String,
+    /// What was not understood.
+    pub remarks: Vec<String>,
+}
+
+/// How worksheets are kept.
+#[derive(Clone, PartialEq, Eq)]
+pub enum Keeping {
+    /// Nothing to keep yet.
+    Fresh,
+    /// In this browser.
+    Kept,
+    /// Only until the page is closed; why, in a sentence.
+    MemoryOnly(String),
+}
+
+impl Desk {
+    /// Lays out what a link brought, the last worksheet, or a fresh one.
+    pub fn open() -> Desk {
+        let sheet = RwSignal::new(Worksheet::default());
+        let desk = Desk {
+            sheet,
+            report: Memo::new(move |_| sheet.with(report)),
+            number: RwSignal::new(None),
+            turn: RwSignal::new(0),
+            arrival: RwSignal::new(None),
+            keeping: RwSignal::new(match Store::open() {
+                Ok(_) => Keeping::Fresh,
+                Err(why) => Keeping::MemoryOnly(why),
+            }),
+            shelved: RwSignal::new(0),
+        };
+        desk.take_last();
+        desk.take_fragment();
+        desk
+    }
+
+    /// Changes the worksheet, as the user does.
+    pub fn edit(self, change: impl FnOnce(&mut Worksheet)) {
+        self.sheet.update(change);
+        store::save_soon(self);
+    }
+
+    /// Puts an input back to its default.
+    pub fn forget(self, key: Key) {
+        self.edit(|sheet| sheet.forget(key));
+        self.turn.update(|turn| *turn += 1);
+    }
+
+    /// Lays another worksheet on the desk.
+    pub fn lay(self, sheet: Worksheet, number: Option<u32>, arrival: Option<Arrival>) {
+        self.number.set(number);
+        self.sheet.set(sheet);
+        self.arrival.set(arrival);
+        self.turn.update(|turn| *turn += 1);
+    }
+
+    /// The worksheet last worked on.
+    fn take_last(self) {
+        let Ok(store) = Store::open() else { return };
+        let Some((number, text)) = store.last() else {
+            return;
+        };
+        match store::read(&text) {
+            Ok((sheet, remarks)) => {
+                let arrival = (!remarks.is_empty()).then(|| Arrival {
+                    headline: "Some of what was kept is not understood.".into(),
+                    remarks,
+                });
+                self.lay(sheet, Some(number), arrival);
+                self.keeping.set(Keeping::Kept);
+            }
+            Err(why) => self.arrival.set(Some(Arrival {
+                headline: "The worksheet kept last cannot be read. It is left as it is; this is a fresh one.".into(),
+                remarks: vec![why],
+            })),
+        }
+    }
+
+    /// The worksheet in the address, if there is one: always a copy.
+    pub fn take_fragment(self) {
+        let Ok(fragment) = window().location().hash() else {
+            return;
+        };
+        if fragment.trim_start_matches('#').is_empty() {
+            return;
+        }
+        self.take_link(&fragment);
+        // The copy lives here now; a reload must not bring it again.
+        let bare = window().location().pathname().unwrap_or_default();
+        if let Ok(history) = window().history() {
+            let _ = history.replace_state_with_url(&wasm_bindgen::JsValue::NULL, "", Some(&bare));
+        }
+    }
+
+    /// Opens a link, or its fragment, as a copy.
+    pub fn take_link(self, link: &str) {
+        let fragment = link.split_once('#').map_or(link, |(_, fragment)| fragment);
+        match open_link(fragment) {
+            Ok(Opened { sheet, remarks, .. }) => {
+                let arrival = Arrival {
+                    headline: "Opened from a link, as a copy. Your own worksheets are untouched."
+                        .into(),
+                    remarks,
+                };
+                self.lay(sheet, None, Some(arrival));
+                store::save_soon(self);
+            }
+            Err(complaint) => self.arrival.set(Some(Arrival {
+                headline: "The link could not be opened.".into(),
+                remarks: vec![complaint.0],
+            })),
+        }
+    }
+}

@@ -1,0 +1,145 @@
+//! The results as tables of figures.
+
+use ampwright_core::report::{Report, clock};
+use leptos::prelude::*;
+
+use crate::desk::Desk;
+use crate::words::figure;
+
+/// A line of a table: what, figure, unit.
+type Line = (&'static str, String, &'static str);
+
+/// Tables of the day, the machine and the run.
+#[component]
+pub fn Figures() -> impl IntoView {
+    view! {
+        <section class="figures" aria-labelledby="figures-title">
+            <h2 id="figures-title">"Figures"</h2>
+            <div class="tables">
+                <Table caption="The day at anchor" lines=day/>
+                <Table caption="The alternator" lines=machine/>
+                <Table caption="The charging run" lines=run/>
+                <Table caption="Hottest in the run" lines=heat/>
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn Table(caption: &'static str, lines: fn(&Report) -> Vec<Line>) -> impl IntoView {
+    let desk = expect_context::<Desk>();
+    let lines = Memo::new(move |_| desk.report.with(lines));
+    view! {
+        <table>
+            <caption>{caption}</caption>
+            <tbody>
+                {move || lines.get().into_iter().map(|(what, figure, unit)| view! {
+                    <tr><th scope="row">{what}</th><td class="figure">{figure}</td><td class="unit">{unit}</td></tr>
+                }).collect_view()}
+            </tbody>
+        </table>
+    }
+}
+
+fn day(report: &Report) -> Vec<Line> {
+    let (energy, day) = (&report.energy, &report.day);
+    vec![
+        ("Used", figure(energy.anchor.use_ah, 0), "A·h"),
+        ("", figure(energy.anchor.use_wh, 0), "W·h"),
+        (
+            "… of that at night",
+            figure(energy.anchor.night_share_pct, 0),
+            "%",
+        ),
+        ("From the sun", figure(energy.sun_ah, 0), "A·h"),
+        ("Left to the engine", figure(energy.engine_ah, 0), "A·h"),
+        (
+            "Without the engine",
+            energy
+                .autonomy_days
+                .map_or("no end".to_string(), |days| figure(days, 1)),
+            "days",
+        ),
+        ("Engine", engine_time(day.engine_hours), ""),
+        (
+            "Fuel for it",
+            day.fuel_l
+                .map_or("–".to_string(), |litres| figure(litres, 1)),
+            "L",
+        ),
+        (
+            "… while motoring anyway",
+            day.marginal_fuel_l
+                .map_or("–".to_string(), |litres| figure(litres, 1)),
+            "L",
+        ),
+    ]
+}
+
+fn engine_time(hours: Option<f64>) -> String {
+    match hours {
+        None => "no run is long enough".to_string(),
+        Some(0.0) => "none".to_string(),
+        Some(hours) => clock(hours * 60.0),
+    }
+}
+
+fn machine(report: &Report) -> Vec<Line> {
+    let machine = &report.machine;
+    let mut lines = vec![
+        ("Its own speed", figure(machine.shaft_rpm, 0), "rpm"),
+        ("Full field, as rated", figure(machine.full_cold_a, 0), "A"),
+        ("Held, hot", figure(machine.hot_a, 0), "A"),
+    ];
+    match machine.hot {
+        Some(hot) => lines.extend([
+            ("… winding", figure(hot.winding_c, 0), "°C"),
+            ("… rectifier plate", figure(hot.rectifier_c, 0), "°C"),
+            ("… case", figure(hot.case_c, 0), "°C"),
+            ("… air of the space", figure(hot.air_c, 0), "°C"),
+        ]),
+        None => lines.push(("… temperatures", "never settle".to_string(), "")),
+    }
+    lines.push((
+        "Air through the space",
+        figure(machine.space_air_m3h, 0),
+        "m³/h",
+    ));
+    lines
+}
+
+fn run(report: &Report) -> Vec<Line> {
+    let run = &report.run;
+    let time = |minutes: Option<f64>| minutes.map_or("not reached".to_string(), clock);
+    vec![
+        ("To the target", time(run.minutes_to_target), ""),
+        ("To 80 %", time(run.minutes_to_80), ""),
+        ("To 90 %", time(run.minutes_to_90), ""),
+        ("To 100 %", time(run.minutes_to_100), ""),
+        ("Alternator, at the start", figure(run.start_a, 0), "A"),
+        ("… half-way", figure(run.mid_a, 0), "A"),
+        ("Into the bank, mean", figure(run.mean_bank_a, 0), "A"),
+        ("House load meanwhile", figure(run.house_load_a, 1), "A"),
+        (
+            "Most power at its shaft",
+            figure(run.peak_shaft_w / 1000.0, 2),
+            "kW",
+        ),
+        ("Fuel, run for charging", figure(run.fuel_l, 1), "L"),
+        (
+            "… while motoring anyway",
+            figure(run.marginal_fuel_l, 1),
+            "L",
+        ),
+    ]
+}
+
+fn heat(report: &Report) -> Vec<Line> {
+    let peak = &report.run.peak;
+    vec![
+        ("Winding", figure(peak.winding_c, 0), "°C"),
+        ("Rectifier plate", figure(peak.rectifier_c, 0), "°C"),
+        ("Case", figure(peak.case_c, 0), "°C"),
+        ("Air of the space", figure(peak.air_c, 0), "°C"),
+    ]
+}

@@ -1,0 +1,31 @@
+#![forbid(unsafe_code)]
+//! The worksheet on screen. All figures come from `ampwright_core`; this crate
+//! shows inputs, shows results, and keeps worksheets in the browser.
+
+mod answer;
+mod app;
+mod chart;
+mod desk;
+mod field;
+mod figures;
+mod findings;
+mod form;
+mod loads;
+mod look;
+mod questions;
+mod share;
+mod shelf;
+mod store;
+mod words;
+
+use leptos::{mount::mount_to, prelude::*, web_sys::HtmlElement};
+use wasm_bindgen::JsCast;
+
+fn main() {
+    let place = document()
+        .get_element_by_id("app")
+        .and_then(|element| element.dyn_into::<HtmlElement>().ok());
+    if let Some(place) = place {
+        mount_to(place, app::App).forget();
+    }
+}
