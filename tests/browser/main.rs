@@ -4,5 +4,8 @@
 //! Run with `cargo xtask test browser`, which builds the page first. Every test
 //! opens its own browser and its own server, so that none depends on another.
 
+mod desk;
+mod job;
+mod keep;
 mod shell;
 mod site;

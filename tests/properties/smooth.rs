@@ -17,11 +17,8 @@ fn answers(sheet: &Worksheet) -> (f64, Option<f64>) {
     (report.machine.hot_a, report.run.minutes_to_target)
 }
 
-/// The sheet with its figure for an input stated, and with that figure changed.
-///
-/// Stated, because an empty field may mean more than its figure: an empty
-/// winding anchor belongs to a machine of usual efficiency.
-fn nudged(sheet: &Worksheet, key: Key) -> Option<(Worksheet, Worksheet)> {
+/// The sheet with one figure changed.
+fn nudged(sheet: &Worksheet, key: Key) -> Option<Worksheet> {
     let (low, high) = key.spec().range()?;
     let now = sheet.figure(key)?;
     let up = now * (1.0 + NUDGE);
@@ -30,22 +27,31 @@ fn nudged(sheet: &Worksheet, key: Key) -> Option<(Worksheet, Worksheet)> {
     } else {
         now * (1.0 - NUDGE)
     };
-    let with = |number: f64| {
-        let mut other = sheet.clone();
-        other.state(key, Value::Number(number)).ok()?;
-        Some(other)
-    };
-    Some((with(now)?, with(to)?))
+    let mut other = sheet.clone();
+    other.state(key, Value::Number(to)).ok()?;
+    Some(other)
+}
+
+/// With the winding's anchor stated: an empty one means more than its figure,
+/// it belongs to a machine of usual efficiency.
+fn anchored(mut sheet: Worksheet) -> Worksheet {
+    let key = Key::named("alt_anchor_winding_c").expect("a key");
+    let figure = sheet.figure(key).expect("a figure");
+    sheet
+        .state(key, Value::Number(figure))
+        .expect("within its range");
+    sheet
 }
 
 proptest! {
-    #![proptest_config(crate::cases(100))]
+    #![proptest_config(crate::cases(60))]
 
     #[test]
     fn a_thousandth_of_any_input(drawn in normal_boat()) {
+        let sheet = anchored(drawn.0);
+        let (hot_a, minutes) = answers(&sheet);
         for key in Key::all() {
-            let Some((sheet, other)) = nudged(&drawn.0, key) else { continue };
-            let (hot_a, minutes) = answers(&sheet);
+            let Some(other) = nudged(&sheet, key) else { continue };
             let (hot_there_a, minutes_there) = answers(&other);
             let name = key.name();
             prop_assert!(

@@ -51,7 +51,7 @@ fn compare(sheet: &Worksheet, usual: &Trace, finer: &Trace) -> Result<(), TestCa
         "Ah",
         usual.alternator_ah(end_s),
         finer.alternator_ah(end_s),
-        1e-3,
+        0.02,
     )?;
     same("kWh", usual.shaft_kwh(end_s), finer.shaft_kwh(end_s), 1e-5)?;
     let (a, b) = (usual.hottest(end_s), finer.hottest(end_s));

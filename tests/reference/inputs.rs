@@ -74,7 +74,10 @@ pub fn worksheet(inputs: &Json) -> Worksheet {
     }
     say("bank_charge_limit_a", Value::Number(10_000.0));
     if inputs["I_cap"].as_f64().is_some_and(|cap| cap < 1e6) {
-        say("reg_current_cap_a", Value::Number(inputs["I_cap"].as_f64().expect("a number")));
+        say(
+            "reg_current_cap_a",
+            Value::Number(inputs["I_cap"].as_f64().expect("a number")),
+        );
     }
     if inputs["I_dcdc"].is_number() {
         say("way_kind", Value::Choice(1));

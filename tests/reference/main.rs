@@ -36,9 +36,24 @@ fn check(name: &str) {
 
     near("shaft rpm", ours.machine.shaft_rpm, summary("alt_rpm"), 0.5);
     near("I inf", ours.machine.infinite_a, summary("I_inf"), 0.06);
-    near("phase ohm", ours.machine.phase_20c_ohm, summary("R20_ohm"), 1e-5);
-    near("cooling", ours.machine.cooling_factor, summary("g_thermal"), 1e-3);
-    near("cold", ours.machine.full_cold_a, summary("I_full_cold"), 0.06);
+    near(
+        "phase ohm",
+        ours.machine.phase_20c_ohm,
+        summary("R20_ohm"),
+        1e-5,
+    );
+    near(
+        "cooling",
+        ours.machine.cooling_factor,
+        summary("g_thermal"),
+        1e-3,
+    );
+    near(
+        "cold",
+        ours.machine.full_cold_a,
+        summary("I_full_cold"),
+        0.06,
+    );
     near("air", ours.machine.space_air_m3h, summary("vent_m3h"), 0.06);
     let run_ours = &ours.run;
     for (what, ours, theirs) in [
@@ -52,7 +67,11 @@ fn check(name: &str) {
     for (what, ours, theirs) in [
         ("to 80 %", run_ours.minutes_to_80, summary("t_min_to_80")),
         ("to 90 %", run_ours.minutes_to_90, summary("t_min_to_90")),
-        ("to the end", run_ours.minutes_to_target, summary("t_min_end")),
+        (
+            "to the end",
+            run_ours.minutes_to_target,
+            summary("t_min_end"),
+        ),
     ] {
         let ours = ours.expect("the charge gets there");
         near(what, ours, theirs, percent(theirs));
@@ -60,7 +79,11 @@ fn check(name: &str) {
     for (what, ours, theirs) in [
         ("winding", run_ours.peak.winding_c, summary("T_winding_max")),
         ("case", run_ours.peak.case_c, summary("T_body_max")),
-        ("rectifier", run_ours.peak.rectifier_c, summary("T_rect_max")),
+        (
+            "rectifier",
+            run_ours.peak.rectifier_c,
+            summary("T_rect_max"),
+        ),
         ("air", run_ours.peak.air_c, summary("T_air_max")),
     ] {
         near(what, ours, theirs, 1.0);
@@ -105,11 +128,20 @@ fn series(theirs: &Json, ours: &RunReport) {
     ];
     for (name, tolerance, get) in columns {
         for (minute, theirs) in minutes.iter().zip(column(name)) {
-            let Some(moment) = ours.series.iter().find(|m| (m.minute - minute).abs() < 1e-9) else {
+            let Some(moment) = ours
+                .series
+                .iter()
+                .find(|m| (m.minute - minute).abs() < 1e-9)
+            else {
                 continue;
             };
             let allowed = tolerance.0 * theirs.abs() + tolerance.1;
-            near(&format!("{name} at {minute} min"), get(moment), theirs, allowed);
+            near(
+                &format!("{name} at {minute} min"),
+                get(moment),
+                theirs,
+                allowed,
+            );
             compared += 1;
         }
     }

@@ -38,16 +38,16 @@ pub fn App() -> impl IntoView {
         <main>
             <Notices/>
             <div class="columns">
-                <div class="inputs">
-                    <Questions/>
-                    <Form/>
-                    <Shelf/>
-                    <Share/>
-                </div>
+                <div class="ask"><Questions/></div>
                 <div class="results">
                     <Findings/>
                     <RunChart/>
                     <Figures/>
+                </div>
+                <div class="rest">
+                    <Form/>
+                    <Shelf/>
+                    <Share/>
                     <Cautions/>
                 </div>
             </div>
@@ -101,9 +101,8 @@ fn Notices() -> impl IntoView {
         })}
         {move || fresh().then(|| view! {
             <aside class="notice welcome" id="welcome">
-                <p>"How long must the engine run to fill the house bank, and will the alternator survive it? Answer the questions below, or "
-                    <button type="button" class="plain" id="demo" on:click=move |_| show_demo(desk)>"look at an invented boat"</button>
-                    " first."</p>
+                <p>"How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer."</p>
+                <button type="button" class="plain" id="demo" on:click=move |_| show_demo(desk)>"Look at an invented boat first"</button>
             </aside>
         })}
     }

@@ -19,15 +19,19 @@ pub fn SheetField(key: Key, place: &'static str) -> impl IntoView {
     let said = Memo::new(move |_| desk.sheet.with(|sheet| sheet.is_said(key)));
     let stands_for = Memo::new(move |_| desk.sheet.with(|sheet| sheet.figure(key)));
     let set = Callback::new(move |value: Value| desk.edit(|sheet| drop(sheet.state(key, value))));
+    // A choice is made, not measured.
+    let graded = !matches!(spec.kind, Kind::Choice { .. });
     let id = format!("{place}-{}", key.name());
     let help_id = format!("{id}-help");
     view! {
         <div class="row" class:hidden=move || !applies.get()>
             <Entry spec id=id.clone() value set stands_for help_id=help_id.clone()/>
             <p class="margin" id=help_id>
-                <span class="mark" class:guess=move || knowledge.get() == Knowledge::Guess>
-                    {move || knowledge.get().word()}
-                </span>
+                {graded.then(|| view! {
+                    <span class="mark" class:guess=move || knowledge.get() == Knowledge::Guess>
+                        {move || knowledge.get().word()}
+                    </span>
+                })}
                 {spec.help}
                 <button type="button" class="plain forget" class:hidden=move || !said.get()
                     on:click=move |_| desk.forget(key)

@@ -71,7 +71,7 @@ fn FormSection(section: SectionId) -> impl IntoView {
             </summary>
             <p class="about">{section.about()}</p>
             {rows(place(Place::Plain))}
-            {move || listed().then(|| view! { <Loads/> })}
+            {move || listed().then(|| view! { <Loads place="sheet"/> })}
             {finer}
         </details>
     }

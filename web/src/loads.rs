@@ -8,9 +8,10 @@ use crate::desk::Desk;
 use crate::field::Entry;
 use crate::words::figure;
 
-/// The list, with each row's share of the day.
+/// The list, with each row's share of the day. `place` tells apart two
+/// showings of it on the page.
 #[component]
-pub fn Loads() -> impl IntoView {
+pub fn Loads(place: &'static str) -> impl IntoView {
     let desk = expect_context::<Desk>();
     let count = Memo::new(move |_| desk.sheet.with(|sheet| sheet.loads.len()));
     let add = move |_| {
@@ -38,7 +39,7 @@ pub fn Loads() -> impl IntoView {
         <div class="loads">
             {move || {
                 desk.turn.track();
-                (0..count.get()).map(|at| view! { <LoadEntry at/> }).collect_view()
+                (0..count.get()).map(|at| view! { <LoadEntry at place/> }).collect_view()
             }}
             <p class="total">{total}</p>
             <p class="buttons">
@@ -50,7 +51,7 @@ pub fn Loads() -> impl IntoView {
 }
 
 #[component]
-fn LoadEntry(at: usize) -> impl IntoView {
+fn LoadEntry(at: usize, place: &'static str) -> impl IntoView {
     let desk = expect_context::<Desk>();
     let name = Memo::new(move |_| {
         desk.sheet.with(|sheet| {
@@ -86,7 +87,7 @@ fn LoadEntry(at: usize) -> impl IntoView {
         desk.turn.update(|turn| *turn += 1);
     };
     let columns = LoadRow::FIELDS.iter().enumerate().map(|(column, field)| {
-        let id = format!("load-{at}-{}", field.name);
+        let id = format!("{place}-load-{at}-{}", field.name);
         let help_id = format!("{id}-help");
         let value = Memo::new(move |_| {
             desk.sheet.with(|sheet| match sheet.loads.get(at) {
@@ -117,8 +118,8 @@ fn LoadEntry(at: usize) -> impl IntoView {
                 <span class="said">{day}</span>
             </summary>
             <div class="cell">
-                <label for=format!("load-{at}-name")>"Name"</label>
-                <input id=format!("load-{at}-name") type="text" autocomplete="off"
+                <label for=format!("{place}-load-{at}-name")>"Name"</label>
+                <input id=format!("{place}-load-{at}-name") type="text" autocomplete="off"
                     prop:value=name on:input=rename/>
             </div>
             <div class="cells">{columns.collect_view()}</div>

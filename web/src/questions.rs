@@ -54,7 +54,7 @@ fn AddUp() -> impl IntoView {
     };
     view! {
         {move || if listed.get() {
-            view! { <Loads/> }.into_any()
+            view! { <Loads place="ask"/> }.into_any()
         } else {
             view! {
                 <button type="button" id="add-it-up" on:click=start>"Help me add it up"</button>

@@ -311,7 +311,8 @@ impl Plant {
                 break;
             }
             amperes += step;
-            if step.abs() <= 1e-9 * (1.0 + amperes.abs()) {
+            // The next step would be about the square of this one.
+            if step.abs() <= 1e-5 * (1.0 + amperes.abs()) {
                 return amperes;
             }
             if amperes >= most_a && step > 0.0 && allowed * at(most_a).0 >= most_a {

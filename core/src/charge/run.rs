@@ -25,9 +25,9 @@ pub struct Fineness {
 impl Fineness {
     /// For every day: well inside 0.2 % of a run ten times finer.
     pub const USUAL: Fineness = Fineness {
-        charge: 1e-6,
-        kelvin: 0.001,
-        longest_s: 600.0,
+        charge: 1e-5,
+        kelvin: 0.01,
+        longest_s: 900.0,
     };
 
     /// The same, finer by a factor.

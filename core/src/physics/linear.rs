@@ -1,30 +1,58 @@
 //! Small systems of linear equations.
 
-/// Solves `rows · x = right` by elimination with row exchange; `None` if the
-/// rows do not determine x.
-pub fn solve<const N: usize>(mut rows: [[f64; N]; N], mut right: [f64; N]) -> Option<[f64; N]> {
-    for pivot in 0..N {
-        let best =
-            (pivot..N).max_by(|&a, &b| rows[a][pivot].abs().total_cmp(&rows[b][pivot].abs()))?;
-        rows.swap(pivot, best);
-        right.swap(pivot, best);
-        if rows[pivot][pivot].abs() < 1e-12 {
-            return None;
-        }
-        for row in pivot + 1..N {
-            let factor = rows[row][pivot] / rows[pivot][pivot];
+/// A square matrix split into triangles, ready to solve for many right sides.
+#[derive(Debug, Clone, Copy)]
+pub struct Factors<const N: usize> {
+    rows: [[f64; N]; N],
+    order: [usize; N],
+}
+
+impl<const N: usize> Factors<N> {
+    /// Splits a matrix by elimination with row exchange; `None` if its rows
+    /// depend on each other.
+    pub fn of(mut rows: [[f64; N]; N]) -> Option<Factors<N>> {
+        let mut order: [usize; N] = std::array::from_fn(|row| row);
+        for pivot in 0..N {
+            let best = (pivot..N)
+                .max_by(|&a, &b| rows[a][pivot].abs().total_cmp(&rows[b][pivot].abs()))?;
+            rows.swap(pivot, best);
+            order.swap(pivot, best);
             let above = rows[pivot];
-            for (cell, above) in rows[row].iter_mut().zip(above) {
-                *cell -= factor * above;
+            if above[pivot].abs() < 1e-12 {
+                return None;
             }
-            right[row] -= factor * right[pivot];
+            for row in &mut rows[pivot + 1..] {
+                let factor = row[pivot] / above[pivot];
+                row[pivot] = factor;
+                for (cell, above) in row.iter_mut().zip(above).skip(pivot + 1) {
+                    *cell -= factor * above;
+                }
+            }
         }
+        Some(Factors { rows, order })
     }
-    for row in (0..N).rev() {
-        let known: f64 = (row + 1..N)
-            .map(|column| rows[row][column] * right[column])
-            .sum();
-        right[row] = (right[row] - known) / rows[row][row];
+
+    /// Solves for one right side.
+    pub fn solve(&self, right: &[f64; N]) -> [f64; N] {
+        let mut x: [f64; N] = self.order.map(|row| right[row]);
+        for row in 0..N {
+            let known: f64 = (0..row)
+                .map(|column| self.rows[row][column] * x[column])
+                .sum();
+            x[row] -= known;
+        }
+        for row in (0..N).rev() {
+            let known: f64 = (row + 1..N)
+                .map(|column| self.rows[row][column] * x[column])
+                .sum();
+            x[row] = (x[row] - known) / self.rows[row][row];
+        }
+        x
     }
-    right.iter().all(|x| x.is_finite()).then_some(right)
+}
+
+/// Solves `rows · x = right`; `None` if the rows do not determine x.
+pub fn solve<const N: usize>(rows: [[f64; N]; N], right: [f64; N]) -> Option<[f64; N]> {
+    let x = Factors::of(rows)?.solve(&right);
+    x.iter().all(|x| x.is_finite()).then_some(x)
 }

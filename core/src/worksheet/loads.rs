@@ -1,14 +1,14 @@
 //! The list of loads.
 
-use crate::fields::units::{HOUR, NONE, PERCENT, WATT};
+use crate::fields::units::{HOUR, NONE, PERCENT};
 use crate::fields::{Section, choice, choose, number, section};
 
 choice! {
     /// What the draw is given in.
     Current {
-        DcWatts = "dcw", "W";
-        DcAmperes = "dca", "A";
-        AcWatts = "acw", "W mains";
+        DcWatts = "dcw", "W, from the bank";
+        DcAmperes = "dca", "A, from the bank";
+        AcWatts = "acw", "W, mains";
     }
 }
 
@@ -24,9 +24,9 @@ choice! {
 section! {
     /// The figures of one load.
     LoadRow {
-        draw: f64 = number("Draw", WATT, 0.0, 20_000.0, 10.0).nameplate()
+        draw: f64 = number("Draw", NONE, 0.0, 20_000.0, 10.0).nameplate()
             .help("Of one of them while it runs; on its label or in its papers.");
-        kind: Current = choose("Draw in", Current::OPTIONS, 0)
+        kind: Current = choose("Draw is in", Current::OPTIONS, 0)
             .help("Watts or amperes from the bank, or watts of a mains appliance on the inverter.");
         count: f64 = number("How many", NONE, 0.0, 200.0, 1.0)
             .help("That run at the same time.");

@@ -73,8 +73,8 @@ pub fn plot(run: &RunReport, marks: &[(f64, &'static str)]) -> impl IntoView + u
         {lines(run, &time, &amps, &AMPS_LINES)}
         {legend(&AMPS_LINES, AMPS.0)}
         {grid(&time, &heat, HEAT, "°C", 5.0)}
-        {mark_lines}
         {lines(run, &time, &heat, &HEAT_LINES)}
+        {mark_lines}
         {legend(&HEAT_LINES, HEAT.0)}
         {grid(&time, &charge, CHARGE, "%", 2.0)}
         {lines(run, &time, &charge, &CHARGE_LINES)}
