@@ -11,6 +11,9 @@ use crate::physics::thermal::Temperatures;
 const PARTS: usize = 7;
 type State = [f64; PARTS];
 
+/// No machine works at this temperature \[°C\]; a run ends there.
+const BURNT_C: f64 = 1000.0;
+
 /// How finely to step.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Fineness {
@@ -112,8 +115,13 @@ pub fn charge(plant: &Plant, from: f64, until: f64, last_s: f64, fineness: &Fine
     };
     let start_c = plant.start_c;
     let start = [from, start_c, start_c, start_c, start_c, 0.0, 0.0];
-    // A bank that is being emptied will not come up again.
-    let done = |point: &Point<PARTS>| point.state[0] >= until || point.state[0] <= -0.05;
+    // A bank that is being emptied will not come up again, and a machine that
+    // glows is gone.
+    let done = |point: &Point<PARTS>| {
+        let [charge, winding_c, body_c, rectifier_c, ..] = point.state;
+        let hottest_c = winding_c.max(body_c).max(rectifier_c);
+        charge >= until || charge <= -0.05 || hottest_c > BURNT_C
+    };
     Trace {
         plant: *plant,
         points: solve(rate, start, last_s, &tolerance, done),

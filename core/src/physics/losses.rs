@@ -19,8 +19,6 @@ const RATED_WINDING_C: f64 = 110.0;
 const RATED_RPM: f64 = 6000.0;
 /// Exponent of iron loss with speed; measured 1.40 to 1.50.
 const IRON_EXPONENT: f64 = 1.5;
-/// The square of the flux goes no higher than this: the field is at its stop.
-const MOST_FLUX_SQUARE: f64 = 1.3;
 
 /// What is known of a machine's losses.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -142,10 +140,7 @@ impl LossesAtSpeed {
     /// The field follows the flux backwards through saturation:
     /// field power ∝ (φ²)^(1/s)·ρ(T_rotor), with φ² and s from the output curve.
     pub fn at(&self, amperes: f64, volts: f64) -> OpenLosses {
-        let flux_square = self
-            .curve
-            .flux_square(amperes, self.shaft_rpm, volts)
-            .min(MOST_FLUX_SQUARE);
+        let flux_square = self.curve.flux_square(amperes, self.shaft_rpm, volts);
         OpenLosses {
             copper_20c_w: COPPER_FACTOR * self.model.phase_20c_ohm * amperes * amperes,
             field_20c_w: self.model.field_w * flux_square.powf(self.model.flux_exponent)

@@ -87,10 +87,11 @@ impl OutputCurve {
     }
 
     /// Square of the flux over that of the rating, for a current and speed:
-    /// φ² = (I/I∞)² + (n₀·v/n)².
+    /// φ² = (I/I∞)² + (n₀·v/n)², the second part no more than 1: below n₀ the
+    /// flux is what the field can make, and no current flows.
     pub fn flux_square(&self, amperes: f64, shaft_rpm: f64, volts: f64) -> f64 {
-        (amperes / self.infinite_a).powi(2)
-            + (self.zero_rpm * self.voltage(volts) / shaft_rpm).powi(2)
+        let open = self.zero_rpm * self.voltage(volts) / shaft_rpm;
+        (amperes / self.infinite_a).powi(2) + (open * open).min(1.0)
     }
 
     /// Voltage behind the diodes over that of the rating, v.
