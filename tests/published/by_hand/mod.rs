@@ -1,0 +1,8 @@
+//! Arithmetic of the formulas, worked independently of this program: by hand,
+//! or by stepping through time. No published values stand here.
+
+mod bridge;
+pub mod fit;
+mod heat;
+mod output;
+mod sums;

@@ -1,0 +1,127 @@
+//! Every kind of sentence a user can be told.
+
+use ampwright_core::fields::Value;
+use ampwright_core::report::{CAUTIONS, report};
+use ampwright_core::worksheet::{Key, open_link, read_json};
+
+/// A number, one that may be empty, and a choice, given what they do not take.
+#[test]
+fn complaints() {
+    let typed = [
+        ("bank_capacity_ah", ""),
+        ("bank_capacity_ah", "5"),
+        ("bank_capacity_ah", "1e99"),
+        ("bank_capacity_ah", "1e999"),
+        ("bank_capacity_ah", "-0.00001"),
+        ("bank_capacity_ah", "four hundred ampere-hours or so"),
+        ("alt_pulley_ratio", "9"),
+        ("bank_charge_v", "142"),
+        ("bank_charge_v", "14.2 V"),
+        ("reg_kind", ""),
+        ("reg_kind", "smart"),
+    ];
+    let mut lines: Vec<String> = typed
+        .iter()
+        .map(|(name, text)| {
+            let complaint = Key::named(name).expect("a key").spec().read(text);
+            format!("{name} “{text}”: {}", complaint.expect_err("refused"))
+        })
+        .collect();
+    let choice = Key::named("reg_kind").expect("a key").spec();
+    let wrong = choice.accept(Value::Number(1.0)).expect_err("refused");
+    lines.push(format!("reg_kind, a number: {wrong}"));
+    insta::assert_snapshot!(lines.join("\n"));
+}
+
+#[test]
+fn damaged_links() {
+    let links = [
+        "",
+        "v=2&end",
+        "bank_capacity_ah=400",
+        "v=1&bank_capacity_ah=400",
+        "v=1&colour=red&end",
+        "v=1&what%20is%20this&end",
+        "v=1&bank_capacity_ah=4&end",
+        "v=1&bank_capacity_ah=400~x&end",
+        "v=1&load=Kettle~1000&end",
+        "v=1&load=Kettle~1000~acw~1~99~100~both~0&end",
+    ];
+    let lines: Vec<String> = links
+        .iter()
+        .map(|link| match open_link(link) {
+            Ok(opened) => format!("{link}: {}", opened.remarks.join(" ")),
+            Err(complaint) => format!("{link}: refused: {complaint}"),
+        })
+        .collect();
+    insta::assert_snapshot!(lines.join("\n"));
+}
+
+#[test]
+fn damaged_files() {
+    let head = r#"{"type":"ampwright-worksheet","version":1"#;
+    let files = [
+        "".to_string(),
+        "[]".to_string(),
+        "{}".to_string(),
+        r#"{"type":"ampwright-worksheet"}"#.to_string(),
+        r#"{"type":"ampwright-worksheet","version":2}"#.to_string(),
+        format!(r#"{head},"inputs":{{"bank_capacity_ah":4}}}}"#),
+        format!(r#"{head},"inputs":{{"bank_capacity_ah":null}}}}"#),
+        format!(r#"{head},"inputs":{{"bank_capacity_ah":[400]}}}}"#),
+        format!(r#"{head},"inputs":{{"colour":"red"}}}}"#),
+        format!(r#"{head},"known":{{"bank_capacity_ah":"well"}}}}"#),
+        format!(r#"{head},"loads":[{{"name":"Kettle","draw":1e9,"colour":1}}]}}"#),
+    ];
+    let lines: Vec<String> = files
+        .iter()
+        .map(|file| match read_json(file) {
+            Ok(reading) => format!("{file}\n  {}", reading.remarks.join(" ")),
+            Err(complaint) => format!("{file}\n  refused: {complaint}"),
+        })
+        .collect();
+    insta::assert_snapshot!(lines.join("\n"));
+}
+
+#[test]
+fn cautions() {
+    let lines: Vec<String> = CAUTIONS
+        .iter()
+        .map(|caution| format!("{}: {}", caution.about, caution.text))
+        .collect();
+    insta::assert_snapshot!(lines.join("\n"));
+}
+
+/// Worksheets that between them bring out every finding.
+const TROUBLED: &[&str] = &[
+    "v=1&alt_curve=points&alt_second_a=200&alt_second_rpm=1800&end",
+    "v=1&alt_efficiency_pct=85&end",
+    "v=1&alt_anchor_winding_c=40&alt_anchor_air_c=39&end",
+    "v=1&run_from_pct=95&bank_window_low_pct=90&end",
+    "v=1&reg_kind=internal&end",
+    "v=1&reg_kind=internal&alt_rated_a=200&space_outside_c=45&bank_capacity_ah=800&end",
+    "v=1&reg_set_point_c=150&alt_rated_a=200&bank_capacity_ah=1000&end",
+    "v=1&eng_top_rpm=4000&alt_pulley_ratio=4&alt_max_rpm=12000&end",
+    "v=1&eng_rpm=500&end",
+    "v=1&eng_rpm=800&alt_pulley_ratio=2.5&daily_use_ah=300&end",
+    "v=1&bank_charge_limit_a=20&run_longest_h=2&end",
+    "v=1&way_kind=converter&way_converter_a=80&end",
+];
+
+#[test]
+fn findings() {
+    let lines: Vec<String> = TROUBLED
+        .iter()
+        .map(|link| {
+            let opened = open_link(link).expect("a link");
+            assert!(opened.remarks.is_empty(), "{link}: {:?}", opened.remarks);
+            let found: Vec<String> = report(&opened.sheet)
+                .findings
+                .iter()
+                .map(|f| format!("  {} {}: {}", f.severity.word(), f.key, f.text))
+                .collect();
+            format!("{link}\n{}", found.join("\n"))
+        })
+        .collect();
+    insta::assert_snapshot!(lines.join("\n"));
+}

@@ -1,0 +1,72 @@
+//! Reports of a few worksheets, without their long series.
+
+use ampwright_core::Worksheet;
+use ampwright_core::fields::Value;
+use ampwright_core::report::{report, sentence};
+use ampwright_core::worksheet::{Key, demo, to_json, to_link};
+use serde_json::Value as Json;
+
+use crate::round::rounded;
+
+/// The report less what is only drawn.
+fn summary(sheet: &Worksheet) -> Json {
+    let mut json = serde_json::to_value(report(sheet)).expect("a report is JSON");
+    for (part, long) in [("run", "series"), ("machine", "by_engine_rpm")] {
+        let rows = json[part][long].as_array().map_or(0, Vec::len);
+        json[part][long] = format!("{rows} rows").into();
+    }
+    rounded(json)
+}
+
+/// A default boat with some choices and figures.
+fn boat(said: &[(&str, Value)]) -> Worksheet {
+    let mut sheet = Worksheet::default();
+    for (name, value) in said {
+        let key = Key::named(name).expect("a key");
+        sheet.state(key, *value).expect("in range");
+    }
+    sheet
+}
+
+#[test]
+fn demo_report() {
+    insta::assert_json_snapshot!(summary(&demo()));
+}
+
+#[test]
+fn demo_sentence() {
+    insta::assert_snapshot!(sentence(&demo(), &report(&demo())));
+}
+
+#[test]
+fn demo_link() {
+    insta::assert_snapshot!(to_link(&demo()));
+}
+
+#[test]
+fn demo_file() {
+    insta::assert_json_snapshot!(to_json(&demo()));
+}
+
+#[test]
+fn default_report() {
+    insta::assert_json_snapshot!(summary(&Worksheet::default()));
+}
+
+#[test]
+fn converter_report() {
+    let sheet = boat(&[
+        ("way_kind", Value::Choice(1)),
+        ("way_converter_a", Value::Number(30.0)),
+    ]);
+    insta::assert_json_snapshot!(summary(&sheet));
+}
+
+#[test]
+fn unwatched_report() {
+    let sheet = boat(&[
+        ("reg_kind", Value::Choice(1)),
+        ("alt_rated_a", Value::Number(150.0)),
+    ]);
+    insta::assert_json_snapshot!(summary(&sheet));
+}
