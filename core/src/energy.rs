@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use crate::physics::battery::lfp_rest_v;
 use crate::worksheet::{Basis, Current, When, Worksheet};
 
 /// A day's energy, in and out.
@@ -81,7 +80,7 @@ pub fn energy(sheet: &Worksheet) -> Energy {
         inputs.sun.full_hours,
         inputs.sun.yield_pct / 100.0,
     );
-    let window = (inputs.bank.window_high_pct - inputs.bank.window_low_pct).max(0.0) / 100.0;
+    let window = (inputs.window_high_pct() - inputs.window_low_pct()).max(0.0) / 100.0;
     let usable_ah = window * inputs.bank.capacity_ah;
     let engine_ah = (anchor.use_ah - sun_wh / bank_v).max(0.0);
     Energy {
@@ -132,7 +131,7 @@ pub fn house_load_a(sheet: &Worksheet) -> f64 {
 
 /// The bank's voltage at rest, half full \[V\].
 fn bank_v(sheet: &Worksheet) -> f64 {
-    4.0 * sheet.inputs.bank.nominal_v.blocks() * lfp_rest_v(0.5)
+    sheet.inputs.house_bank().rest_v(0.5)
 }
 
 fn rows(sheet: &Worksheet, bank_v: f64) -> Vec<RowUse> {

@@ -1,6 +1,128 @@
 #![forbid(unsafe_code)]
-//! How long the calculations take.
+//! How long the calculations take, and how far the usual step is from a ten
+//! times finer one. Nothing here passes or fails.
+//!
+//! `cargo run --release -p ampwright-tests --features bench --bin bench`
+
+mod boat;
+mod rival;
+mod watch;
+
+use std::hint::black_box;
+
+use ampwright_core::charge::plant::Plant;
+use ampwright_core::charge::run::{Fineness, Trace, charge};
+use ampwright_core::charge::steady::settled;
+use ampwright_core::worksheet::demo;
+use ampwright_core::{Worksheet, report};
+
+use watch::{row, time_row};
+
+const RUN_H: f64 = 8.0;
 
 fn main() {
-    println!("calculation                time");
+    if cfg!(debug_assertions) {
+        println!("(not a release build: the times mean little)\n");
+    }
+    let sheet = boat::case_b();
+    let plant = Plant::new(&sheet.inputs, boat::LOAD_A);
+    speed(&sheet, &plant);
+    accuracy(&plant);
+    against_lsoda(&plant);
+}
+
+/// Eight hours from a quarter, which do not quite fill the bank.
+fn eight_hours(plant: &Plant, fineness: &Fineness) -> Trace {
+    charge(plant, 0.25, 1.0, RUN_H * 3600.0, fineness)
+}
+
+fn speed(sheet: &Worksheet, plant: &Plant) {
+    println!("{:<44} {:>12} {:>10}", "calculation", "median", "a second");
+    let trace = eight_hours(plant, &Fineness::USUAL);
+    let what = format!("charging run of {RUN_H} h, {} steps", trace.steps());
+    time_row(&what, || eight_hours(plant, &Fineness::USUAL).steps());
+    let finer = Fineness::USUAL.finer(10.0);
+    let what = format!(
+        "… ten times finer, {} steps",
+        eight_hours(plant, &finer).steps()
+    );
+    time_row(&what, || eight_hours(plant, &finer).steps());
+    time_row("preparing a boat (Plant::new)", || {
+        Plant::new(black_box(&sheet.inputs), boat::LOAD_A)
+    });
+    time_row("where it settles (settled)", || {
+        settled(black_box(plant), 0.6)
+    });
+    time_row("whole report, this boat", || report(black_box(sheet)));
+    let demo = demo();
+    time_row("whole report, the demo boat", || report(black_box(&demo)));
+}
+
+fn accuracy(plant: &Plant) {
+    let usual = eight_hours(plant, &Fineness::USUAL);
+    let finer = eight_hours(plant, &Fineness::USUAL.finer(10.0));
+    println!(
+        "\n{:<44} {:>12} {:>10} {:>10}",
+        "usual against ten times finer", "usual", "finer", "off"
+    );
+    let mut worst: f64 = 0.0;
+    let mut compare = |what: &str, usual: f64, finer: f64| {
+        let off_pct = 100.0 * (usual / finer - 1.0);
+        worst = worst.max(off_pct.abs());
+        row(
+            what,
+            &[
+                format!("{usual:.3}"),
+                format!("{finer:.3}"),
+                format!("{off_pct:+.4} %"),
+            ],
+        );
+    };
+    for target in [0.60, 0.80, 0.90] {
+        if let (Some(a), Some(b)) = (usual.reaches(target), finer.reaches(target)) {
+            compare(
+                &format!("minutes to {:.0} %", 100.0 * target),
+                a / 60.0,
+                b / 60.0,
+            );
+        }
+    }
+    let last_s = RUN_H * 3600.0;
+    let mean_a = |trace: &Trace| trace.alternator_ah(last_s) / RUN_H;
+    compare("mean amperes", mean_a(&usual), mean_a(&finer));
+    compare(
+        "charge at the end, %",
+        100.0 * usual.charge_at(last_s),
+        100.0 * finer.charge_at(last_s),
+    );
+    let peak = |trace: &Trace| trace.hottest(last_s)[0].winding_c;
+    compare("hottest winding, °C", peak(&usual), peak(&finer));
+    println!("{:<44} {worst:>35.4} %", "worst");
+}
+
+/// Case B of the reference runs: from 35 to 99.5 %.
+fn against_lsoda(plant: &Plant) {
+    println!(
+        "\n{:<44} {:>12} {:>10}",
+        "case B, 35 to 99.5 %", "ms", "min to 80 %"
+    );
+    let run = || charge(plant, 0.35, 0.995, 12.0 * 3600.0, &Fineness::USUAL);
+    let ours_ms = 1000.0 * watch::median_s(run);
+    let minutes = run()
+        .reaches(0.8)
+        .map_or(f64::NAN, |seconds| seconds / 60.0);
+    row(
+        "this program",
+        &[format!("{ours_ms:.4}"), format!("{minutes:.3}")],
+    );
+    match rival::lsoda() {
+        Ok((ms, minutes)) => {
+            row(
+                "SciPy LSODA, best of 5",
+                &[format!("{ms:.3}"), format!("{minutes:.3}")],
+            );
+            row("times as long", &[format!("{:.0}", ms / ours_ms)]);
+        }
+        Err(why) => println!("SciPy LSODA: not run: {why}"),
+    }
 }

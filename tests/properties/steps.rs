@@ -8,7 +8,8 @@ use proptest::prelude::*;
 
 use crate::draw::{any_sheet, normal_boat};
 
-/// Allowed difference.
+/// Allowed difference, besides a tenth of a second, 20 mA·h, 1 W·h and for the
+/// hottest of each a tenth of a kelvin (two on boats nobody owns).
 const MOST: f64 = 0.002;
 
 fn run(sheet: &Worksheet, fineness: &Fineness) -> Trace {
@@ -26,7 +27,12 @@ fn same(what: &str, usual: f64, finer: f64, slack: f64) -> Result<(), TestCaseEr
     Ok(())
 }
 
-fn compare(sheet: &Worksheet, usual: &Trace, finer: &Trace) -> Result<(), TestCaseError> {
+fn compare(
+    sheet: &Worksheet,
+    usual: &Trace,
+    finer: &Trace,
+    kelvin: f64,
+) -> Result<(), TestCaseError> {
     let target = sheet.inputs.run.to_pct / 100.0;
     for charge in [0.8, 0.9, target] {
         let last_s = usual.last_s().min(finer.last_s());
@@ -53,12 +59,15 @@ fn compare(sheet: &Worksheet, usual: &Trace, finer: &Trace) -> Result<(), TestCa
         finer.alternator_ah(end_s),
         0.02,
     )?;
-    same("kWh", usual.shaft_kwh(end_s), finer.shaft_kwh(end_s), 1e-5)?;
-    let (a, b) = (usual.hottest(end_s), finer.hottest(end_s));
-    same("winding", a.winding_c, b.winding_c, 0.1)?;
-    same("body", a.body_c, b.body_c, 0.1)?;
-    same("rectifier", a.rectifier_c, b.rectifier_c, 0.1)?;
-    same("air", a.air_c, b.air_c, 0.1)
+    same("kWh", usual.shaft_kwh(end_s), finer.shaft_kwh(end_s), 1e-3)?;
+    // The second of each is the second machine, or nothing.
+    for (a, b) in usual.hottest(end_s).iter().zip(finer.hottest(end_s)) {
+        same("winding", a.winding_c, b.winding_c, kelvin)?;
+        same("body", a.body_c, b.body_c, kelvin)?;
+        same("rectifier", a.rectifier_c, b.rectifier_c, kelvin)?;
+        same("air", a.air_c, b.air_c, kelvin)?;
+    }
+    Ok(())
 }
 
 proptest! {
@@ -68,13 +77,14 @@ proptest! {
     fn half_the_step(drawn in any_sheet()) {
         let usual = run(&drawn.0, &Fineness::USUAL);
         let finer = run(&drawn.0, &Fineness::USUAL.finer(2.0));
-        compare(&drawn.0, &usual, &finer)?;
+        // A machine of 1 kg and 650 A crosses its regulator's band in one step.
+        compare(&drawn.0, &usual, &finer, 2.0)?;
     }
 
     #[test]
     fn a_tenth_of_the_step(drawn in normal_boat()) {
         let usual = run(&drawn.0, &Fineness::USUAL);
         let finer = run(&drawn.0, &Fineness::USUAL.finer(10.0));
-        compare(&drawn.0, &usual, &finer)?;
+        compare(&drawn.0, &usual, &finer, 0.1)?;
     }
 }

@@ -3,7 +3,7 @@
 //! it (charge curves and rest voltage in `data`). Ours is a typical bank's
 //! rest voltage from memory, not that cell's.
 
-use ampwright_core::physics::battery::{Bank, lfp_rest_v};
+use ampwright_core::physics::battery::{Bank, Cells, lfp_rest_v};
 
 use crate::table::{between, rows};
 use crate::{near_part, within};
@@ -19,9 +19,11 @@ const CELL_OHM: f64 = 0.035;
 
 fn cell() -> Bank {
     Bank {
-        cells: 1.0,
+        blocks: 0.25,
         capacity_ah: CHARGED_AH,
-        resistance_ohm: CELL_OHM,
+        cells: Cells::Lfp(CELL_OHM),
+        harness_ohm: 0.0,
+        compensation_v: 0.0,
         charge_efficiency: 1.0,
     }
 }

@@ -10,6 +10,7 @@ mod battery;
 mod by_hand;
 mod efficiency;
 mod engine;
+mod lead;
 mod machine_180a;
 mod machine_28v;
 mod standards;

@@ -3,7 +3,7 @@
 use ampwright_core::charge::Limit;
 use ampwright_core::fields::Value;
 use ampwright_core::report::{Report, report};
-use ampwright_core::worksheet::{AirBasis, Key, WayKind};
+use ampwright_core::worksheet::{AirBasis, Chemistry, Key, WayKind};
 use ampwright_core::{Worksheet, charge::plant::Plant};
 
 use crate::within;
@@ -67,7 +67,7 @@ fn the_ideal_time_of_a_large_machine_is_never_met() {
 
 #[test]
 fn hot_full_field_against_cold_at_cruising_speed() {
-    let curve = Plant::new(&Worksheet::default().inputs, 0.0).curve;
+    let curve = Plant::new(&Worksheet::default().inputs, 0.0).main.curve;
     for rpm in [3000.0, 4000.0, 6000.0] {
         let amps = |rotor_c: f64| curve.full_field_a(rpm, 14.0, rotor_c);
         for rotor_c in [100.0, 125.0] {
@@ -90,7 +90,11 @@ fn a_horsepower_for_each_25_amperes() {
     // At the rating, belt included; part load at cruising speed needs less.
     let inputs = Worksheet::default().inputs;
     let plant = Plant::new(&inputs, 0.0);
-    let losses = plant.losses.at_speed(&plant.curve, 6000.0).at(100.0, 14.0);
+    let losses = plant
+        .main
+        .losses
+        .at_speed(&plant.main.curve, 6000.0)
+        .at(100.0, 14.0);
     let shaft_w = 14.0 * 100.0 + losses.with(110.0, 25.0).total_w();
     let horsepower = shaft_w / plant.belt_efficiency / 745.7;
     within("amperes a horsepower", 100.0 / horsepower, 20.0, 32.0);
@@ -130,4 +134,19 @@ fn lithium_does_not_taper_before_it_is_nearly_full() {
             .all(|share| share.limit != Limit::ChargeVoltage),
         "{shares:?}"
     );
+}
+
+#[test]
+fn lead_needs_absorption_hours_and_lithium_does_not() {
+    let last_tenth_min = |chemistry: Chemistry| {
+        let mut sheet = boat(&[("run_from_pct", 50.0), ("run_longest_h", 24.0)]);
+        sheet.inputs.bank.chemistry = chemistry;
+        let run = report(&sheet).run;
+        let minutes = |reached: Option<f64>| reached.unwrap_or(24.0 * 60.0);
+        minutes(run.minutes_to_90) - minutes(run.minutes_to_80)
+    };
+    let lithium = last_tenth_min(Chemistry::Lfp);
+    for lead in [Chemistry::Agm, Chemistry::Gel, Chemistry::Flooded] {
+        assert!(last_tenth_min(lead) > 1.2 * lithium, "{lead:?}");
+    }
 }

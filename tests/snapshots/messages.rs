@@ -96,10 +96,12 @@ fn cautions() {
 const TROUBLED: &[&str] = &[
     "v=1&alt_curve=points&alt_second_a=200&alt_second_rpm=1800&end",
     "v=1&alt_efficiency_pct=85&end",
-    "v=1&alt_anchor_winding_c=40&alt_anchor_air_c=39&end",
+    "v=1&alt_anchor_winding_c=80&alt_anchor_air_c=80&end",
     "v=1&run_from_pct=95&bank_window_low_pct=90&end",
     "v=1&reg_kind=internal&end",
     "v=1&reg_kind=internal&alt_rated_a=200&space_outside_c=45&bank_capacity_ah=800&end",
+    "v=1&reg_kind=internal&alt_rated_a=60&bank_charge_limit_a=20&space_outside_c=5&end",
+    "v=1&reg_kind=internal&alt_efficiency_pct=40&space_outside_c=50&space_recirculation_pct=60&end",
     "v=1&reg_set_point_c=150&alt_rated_a=200&bank_capacity_ah=1000&end",
     "v=1&eng_top_rpm=4000&alt_pulley_ratio=4&alt_max_rpm=12000&end",
     "v=1&eng_rpm=500&end",

@@ -14,7 +14,7 @@ pub fn SheetField(key: Key, place: &'static str) -> impl IntoView {
     let desk = expect_context::<Desk>();
     let spec = key.spec();
     let value = Memo::new(move |_| desk.sheet.with(|sheet| sheet.inputs.get(key)));
-    let applies = Memo::new(move |_| desk.sheet.with(|sheet| (spec.applies)(&sheet.inputs)));
+    let applies = Memo::new(move |_| desk.sheet.with(|sheet| key.applies(&sheet.inputs)));
     let knowledge = Memo::new(move |_| desk.sheet.with(|sheet| sheet.knowledge(key)));
     let said = Memo::new(move |_| desk.sheet.with(|sheet| sheet.is_said(key)));
     let stands_for = Memo::new(move |_| desk.sheet.with(|sheet| sheet.figure(key)));

@@ -19,7 +19,9 @@ pub fn Figures() -> impl IntoView {
                 <Table caption="The day at anchor" lines=day/>
                 <Table caption="The alternator" lines=machine/>
                 <Table caption="The charging run" lines=run/>
-                <Table caption="Hottest in the run" lines=heat/>
+                <Table caption="Hottest in the run, and after" lines=heat/>
+                <Table caption="The engine" lines=engine/>
+                <Table caption="Beside a lead bank" lines=lead/>
             </div>
         </section>
     }
@@ -135,11 +137,80 @@ fn run(report: &Report) -> Vec<Line> {
 }
 
 fn heat(report: &Report) -> Vec<Line> {
-    let peak = &report.run.peak;
-    vec![
+    let (run, soak) = (&report.run, &report.run.soak);
+    let peak = &run.peak;
+    let mut lines = vec![
         ("Winding", figure(peak.winding_c, 0), "°C"),
         ("Rectifier plate", figure(peak.rectifier_c, 0), "°C"),
         ("Case", figure(peak.case_c, 0), "°C"),
         ("Air of the space", figure(peak.air_c, 0), "°C"),
+    ];
+    if let Some(second) = &run.second_peak {
+        lines.extend([
+            ("Second machine, winding", figure(second.winding_c, 0), "°C"),
+            ("… rectifier plate", figure(second.rectifier_c, 0), "°C"),
+            ("… case", figure(second.case_c, 0), "°C"),
+        ]);
+    }
+    if let Some(minutes) = run.air_settles_min {
+        lines.push(("The air settles after", clock(minutes), ""));
+    }
+    lines.extend([
+        (
+            "After stopping: rectifier",
+            figure(soak.peak.rectifier_c, 0),
+            "°C",
+        ),
+        ("… air of the space", figure(soak.peak.air_c, 0), "°C"),
+        ("… after", clock(soak.air_peak_min), ""),
+    ]);
+    lines
+}
+
+fn engine(report: &Report) -> Vec<Line> {
+    let engine = &report.engine;
+    vec![
+        (
+            "It has, at this speed",
+            figure(engine.available_kw, 1),
+            "kW",
+        ),
+        ("The belts take at most", figure(engine.peak_kw, 2), "kW"),
+        ("… of what it has", figure(engine.peak_share_pct, 0), "%"),
+        ("… mean of the run", figure(engine.mean_share_pct, 0), "%"),
+        ("To turn itself", figure(engine.idle_l_h, 2), "L/h"),
+        (
+            "For a kW·h at the shaft",
+            figure(engine.marginal_l_kwh, 2),
+            "L",
+        ),
     ]
+}
+
+/// What flooded lead of the same ampere-hours would have done.
+fn lead(report: &Report) -> Vec<Line> {
+    let time = |minutes: Option<f64>| minutes.map_or("not reached".to_string(), clock);
+    match &report.lead {
+        None => vec![("This bank is of lead", "–".to_string(), "")],
+        Some(lead) => vec![
+            (
+                "Engine a day, this bank",
+                engine_time(report.day.engine_hours),
+                "",
+            ),
+            ("… flooded lead", engine_time(lead.engine_hours), ""),
+            (
+                "To the target, this bank",
+                time(report.run.minutes_to_target),
+                "",
+            ),
+            ("… flooded lead", time(lead.minutes_to_target), ""),
+            (
+                "Half-way, into this bank",
+                figure(report.run.mid_bank_a, 0),
+                "A",
+            ),
+            ("… into flooded lead", figure(lead.mid_bank_a, 0), "A"),
+        ],
+    }
 }

@@ -62,8 +62,13 @@ fn FormSection(section: SectionId) -> impl IntoView {
                 .sheet
                 .with(|sheet| sheet.inputs.daily.basis == Basis::Listed)
     };
+    // The second machine's figures only where there is one.
+    let matters = move || {
+        desk.sheet
+            .with(|sheet| section.keys().any(|key| key.applies(&sheet.inputs)))
+    };
     view! {
-        <details class="section" id=format!("section-{}", section.prefix())>
+        <details class="section" class:hidden=move || !matters() id=format!("section-{}", section.prefix())>
             <summary>
                 <span class="title">{section.title()}</span>
                 <span class="leader"></span>

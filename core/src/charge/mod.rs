@@ -1,15 +1,19 @@
 //! Running the engine: what flows, what limits it, and what gets hot.
 //!
-//! [`plant`] turns a worksheet into prepared numbers and says what happens at
-//! one moment; [`integrate`] steps through time; [`run`] reads the answers off
-//! a whole run; [`steady`] finds where everything settles without one; [`day`]
-//! asks how long the engine must run each day.
+//! [`unit`] is one alternator, [`space_air`] the air around it, [`plant`] the
+//! whole boat as prepared numbers and what happens aboard at one moment; [`integrate`] steps through time; [`run`] reads the answers off
+//! a whole run; [`soak`] watches the heat after the engine stops; [`steady`]
+//! finds where everything settles without a run; [`day`] asks how long the
+//! engine must run each day.
 
 pub mod day;
 pub mod integrate;
 pub mod plant;
 pub mod run;
+pub mod soak;
+pub mod space_air;
 pub mod steady;
+pub mod unit;
 
 use serde::Serialize;
 
@@ -23,6 +27,10 @@ pub enum Limit {
     CurrentCap,
     /// The regulator holds the temperature.
     Temperature,
+    /// The regulator lets the field up slowly.
+    Ramp,
+    /// The regulator holds back while the fan is slow.
+    LowSpeed,
     /// The bank takes no more.
     BankLimit,
     /// The bank has come up to its charge voltage.
@@ -33,10 +41,12 @@ pub enum Limit {
 
 impl Limit {
     /// All of them, in the order they are listed.
-    pub const ALL: [Limit; 6] = [
+    pub const ALL: [Limit; 8] = [
         Limit::Machine,
         Limit::Temperature,
         Limit::CurrentCap,
+        Limit::Ramp,
+        Limit::LowSpeed,
         Limit::Converter,
         Limit::BankLimit,
         Limit::ChargeVoltage,
@@ -48,6 +58,8 @@ impl Limit {
             Limit::Machine => "the machine, at full field",
             Limit::CurrentCap => "the current cap",
             Limit::Temperature => "heat: the regulator holds back",
+            Limit::Ramp => "the slow start",
+            Limit::LowSpeed => "the low-speed cap",
             Limit::BankLimit => "the bank's current limit",
             Limit::ChargeVoltage => "the charge voltage",
             Limit::Converter => "the converter's size",
@@ -60,6 +72,8 @@ impl Limit {
             Limit::Machine => "machine",
             Limit::CurrentCap => "cap",
             Limit::Temperature => "heat",
+            Limit::Ramp => "slow start",
+            Limit::LowSpeed => "low speed",
             Limit::BankLimit => "bank limit",
             Limit::ChargeVoltage => "voltage",
             Limit::Converter => "converter",

@@ -1,37 +1,22 @@
 //! The boat as prepared numbers, and what happens aboard at one moment.
 
 use super::Limit;
-use crate::physics::air;
-use crate::physics::battery::{Bank, bank_resistance_ohm};
+use super::space_air::SpaceAir;
+use super::unit::Unit;
+use crate::physics::battery::Bank;
 use crate::physics::fuel::{Willans, friction_kpa, friction_kw, willans};
-use crate::physics::losses::{LossModel, Losses, LossesAtSpeed, OpenLosses, RatedLosses};
-use crate::physics::output::{OutputCurve, through_points, through_rating};
+use crate::physics::losses::Losses;
 use crate::physics::roots;
-use crate::physics::thermal::{
-    AirBalance, Anchor, Machine, Temperatures, calibrate_cooling, fan_factor,
-};
-use crate::worksheet::{
-    AirBasis, Breathing, Curve, Injection, Inputs, RegulatorKind, SensorPlace, WayKind,
-};
+use crate::physics::thermal::Temperatures;
+use crate::worksheet::{Injection, Inputs, SecondRole, WayKind};
 
 /// Everything the charging run needs, worked out once.
 #[derive(Debug, Clone, Copy)]
 pub struct Plant {
-    /// Output of the alternator.
-    pub curve: OutputCurve,
-    /// Its losses.
-    pub losses: LossModel,
-    losses_here: LossesAtSpeed,
-    /// Its lumps at the speed it turns.
-    pub machine: Machine,
-    /// Factor on its air conductances that meets the anchor.
-    pub cooling: f64,
-    /// Whether the anchor could be met.
-    pub anchored: bool,
-    /// Whether the two points of the output curve make a curve.
-    pub curve_fits: bool,
-    /// Alternator speed \[rpm\].
-    pub shaft_rpm: f64,
+    /// The alternator.
+    pub main: Unit,
+    /// A second one.
+    pub second: Option<SecondUnit>,
     /// The bank.
     pub bank: Bank,
     /// Engine space.
@@ -46,64 +31,110 @@ pub struct Plant {
     pub start_c: f64,
     held_v: f64,
     bank_limit_a: f64,
-    cap_a: f64,
-    fold: Option<Fold>,
+    start_v: f64,
+    services_a: f64,
     converter: Option<Converter>,
 }
 
-/// The engine space's air.
+/// A second alternator and what it feeds.
 #[derive(Debug, Clone, Copy)]
-pub struct SpaceAir {
-    /// Air through the space \[m³/h\].
-    pub flow_m3h: f64,
-    flow_w_k: f64,
-    wall_w_k: f64,
-    engine_w_k: f64,
-    outside_c: f64,
-    cabin_c: f64,
-    heat_j_k: f64,
-    measured_hot_c: Option<f64>,
-    start_c: f64,
-    engine_c: f64,
-    warm_up_s: f64,
-}
-
-#[derive(Debug, Clone, Copy)]
-struct Fold {
-    set_point_c: f64,
-    band_k: f64,
-    sensor: SensorPlace,
+pub struct SecondUnit {
+    /// The machine.
+    pub unit: Unit,
+    /// Whether it charges the house bank; it keeps the start battery otherwise.
+    pub feeds_house: bool,
 }
 
 #[derive(Debug, Clone, Copy)]
 struct Converter {
     most_a: f64,
     efficiency: f64,
-    start_v: f64,
-    services_a: f64,
 }
 
-/// What happens aboard at one moment.
+/// Temperatures of a machine and what its regulator's sensor feels.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Moment {
-    /// Alternator current \[A\].
-    pub alternator_a: f64,
-    /// Voltage at the alternator \[V\].
-    pub alternator_v: f64,
+pub struct MachineState {
+    /// Its lumps, and the air.
+    pub t: Temperatures,
+    /// What the sensor feels \[°C\].
+    pub sensed_c: f64,
+}
+
+/// Current and voltage of one machine.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Output {
+    /// \[A\]
+    pub amperes: f64,
+    /// \[V\]
+    pub volts: f64,
+}
+
+/// Currents and voltages at one moment.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Flow {
+    /// The alternator.
+    pub main: Output,
+    /// The second one; zero without.
+    pub second: Output,
     /// Current into the bank \[A\]; negative when the boat draws more than it gets.
     pub bank_a: f64,
     /// Voltage at the bank \[V\].
     pub bank_v: f64,
     /// What holds it there.
     pub limit: Limit,
-    /// Losses in the machine.
+}
+
+/// What happens aboard at one moment.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Moment {
+    /// Currents and voltages.
+    pub flow: Flow,
+    /// Losses in the alternator.
     pub losses: Losses,
+    /// Losses in the second one.
+    pub second_losses: Losses,
 }
 
 impl Moment {
-    /// Power the alternator's shaft takes \[W\].
+    /// Power the alternators' shafts take \[W\].
     pub fn shaft_w(&self) -> f64 {
-        self.alternator_a * self.alternator_v + self.losses.total_w()
+        self.given_w() + self.losses.total_w() + self.second_losses.total_w()
+    }
+
+    /// Power the alternators give \[W\].
+    pub fn given_w(&self) -> f64 {
+        let power = |output: &Output| output.amperes * output.volts;
+        power(&self.flow.main) + power(&self.flow.second)
+    }
+}
+
+/// A source of current for the house at a trial voltage.
+struct Source {
+    amperes: f64,
+    slope: f64,
+    limit: Limit,
+}
+
+/// The bank's terminals at one state of charge.
+#[derive(Clone, Copy)]
+struct Terminals {
+    rest_v: f64,
+    ohm: f64,
+    /// Giving, a bank resists no more than this.
+    giving_ohm: f64,
+}
+
+impl Terminals {
+    fn volts(&self, bank_a: f64) -> f64 {
+        self.rest_v + bank_a * self.slope(bank_a)
+    }
+
+    fn slope(&self, bank_a: f64) -> f64 {
+        if bank_a >= 0.0 {
+            self.ohm
+        } else {
+            self.giving_ohm
+        }
     }
 }
 
@@ -115,379 +146,258 @@ impl Plant {
 
     /// The same at another engine speed \[rpm\].
     pub fn at_engine_rpm(inputs: &Inputs, load_a: f64, engine_rpm: f64) -> Plant {
-        let alt = &inputs.alt;
-        let (curve, curve_fits) = output_curve(inputs);
-        let rated = |efficiency_pct: f64| RatedLosses {
-            rated_a: alt.rated_a,
-            efficiency: efficiency_pct / 100.0,
-            field_w: inputs.field_w(),
-            iron_share: alt.iron_share_pct / 100.0,
-            fan_share: alt.fan_share_pct / 100.0,
-            fan_exponent: alt.fan_exponent,
-        };
-        let losses = LossModel::calibrate(&rated(alt.efficiency_pct), &curve);
-        let (anchor_c, anchor_efficiency_pct) = inputs.cooling_anchor();
-        let anchor = Anchor {
-            winding_c: anchor_c,
-            shaft_rpm: alt.anchor_rpm,
-            air_c: alt.anchor_air_c,
-        };
-        let anchor_losses = LossModel::calibrate(&rated(anchor_efficiency_pct), &curve)
-            .at_speed(&curve, alt.anchor_rpm);
-        let (cooling, anchored) = calibrate_cooling(
-            alt.mass_kg,
-            alt.rotor_rise_k,
-            &curve,
-            &anchor_losses,
-            &anchor,
-        );
-        let shaft_rpm = inputs.shaft_rpm(engine_rpm);
-        let fan = fan_factor(shaft_rpm, alt.anchor_rpm, alt.cooling_exponent);
-        let blocks = inputs.bank.nominal_v.blocks();
         Plant {
-            curve,
-            losses,
-            losses_here: losses.at_speed(&curve, shaft_rpm),
-            machine: Machine::new(
-                alt.mass_kg,
-                cooling * fan,
-                inputs.space.recirculation_pct / 100.0,
-                alt.rotor_rise_k,
-            ),
-            cooling,
-            anchored,
-            curve_fits,
-            shaft_rpm,
-            bank: Bank {
-                cells: 4.0 * blocks,
-                capacity_ah: inputs.bank.capacity_ah,
-                resistance_ohm: bank_resistance_ohm(
-                    inputs.bank.resistance_ohm_ah,
-                    blocks,
-                    inputs.bank.capacity_ah,
-                    inputs.bank.harness_mohm / 1000.0,
-                ),
-                charge_efficiency: inputs.bank.charge_efficiency_pct / 100.0,
-            },
-            space: space_air(inputs, engine_rpm),
+            main: Unit::new(inputs, engine_rpm),
+            second: inputs.as_second().map(|seen| SecondUnit {
+                unit: Unit::new(&seen, engine_rpm),
+                feeds_house: inputs.two.role == SecondRole::House,
+            }),
+            bank: inputs.house_bank(),
+            space: SpaceAir::new(inputs, engine_rpm),
             fuel: engine_fuel(inputs, engine_rpm),
             belt_efficiency: inputs.eng.belt_efficiency_pct / 100.0,
             load_a,
             start_c: inputs.start_c(),
             held_v: inputs.held_v(),
             bank_limit_a: inputs.charge_limit_a(),
-            cap_a: match inputs.reg.kind {
-                RegulatorKind::External => inputs.reg.current_cap_a.unwrap_or(f64::INFINITY),
-                RegulatorKind::Internal => f64::INFINITY,
-            },
-            fold: (inputs.reg.kind == RegulatorKind::External).then_some(Fold {
-                set_point_c: inputs.reg.set_point_c,
-                band_k: inputs.reg.fold_band_k,
-                sensor: inputs.reg.sensor,
-            }),
+            start_v: inputs.way.start_v,
+            services_a: inputs.way.services_a,
             converter: (inputs.way.kind == WayKind::Converter).then_some(Converter {
                 most_a: inputs.way.converter_a,
                 efficiency: inputs.way.converter_efficiency_pct / 100.0,
-                start_v: inputs.way.start_v,
-                services_a: inputs.way.services_a,
             }),
         }
     }
 
-    /// Part of full field the regulator allows, 1 to 0 across the band around
-    /// the set-point: (T_set + b/2 − T)/b. Common practice, no source.
-    fn allowed(&self, t: &Temperatures) -> f64 {
-        match &self.fold {
-            None => 1.0,
-            Some(fold) => {
-                let sensed_c = match fold.sensor {
-                    SensorPlace::Case => t.body_c,
-                    SensorPlace::Winding => t.winding_c,
-                    SensorPlace::Rectifier => t.rectifier_c,
-                };
-                ((fold.set_point_c + 0.5 * fold.band_k - sensed_c) / fold.band_k).clamp(0.0, 1.0)
-            }
-        }
-    }
-
-    /// What flows at a state of charge (0 to 1) and temperatures: the least of
-    /// what machine, regulator, converter and bank allow.
-    pub fn flow(&self, charge: f64, t: &Temperatures) -> Flow {
-        let rest_v = self.bank.rest_v(charge);
-        let allowed = self.allowed(t);
-        let rotor_c = self.machine.rotor_c(t.body_c);
+    /// What flows at a time \[s\] after the start, a state of charge (0 to 1)
+    /// and temperatures: the least of what machines, regulator, converter and
+    /// bank allow. `second` is not looked at where there is no second machine.
+    pub fn flow(
+        &self,
+        seconds: f64,
+        charge: f64,
+        main: &MachineState,
+        second: &MachineState,
+    ) -> Flow {
+        let ohm = self.bank.resistance_ohm(charge);
+        let terminals = Terminals {
+            rest_v: self.bank.rest_v(charge),
+            ohm,
+            giving_ohm: ohm.min(2.0 / self.bank.capacity_ah * self.bank.blocks + 0.002),
+        };
         // Most that may reach house and bank together, and why.
-        let held_a = (self.held_v - rest_v) / self.bank.resistance_ohm + self.load_a;
+        let held_a = (self.held_v - terminals.rest_v) / terminals.ohm + self.load_a;
         let taken_a = self.bank_limit_a + self.load_a;
-        let (house_a, house_limit) = if held_a < taken_a {
+        let (most_a, most_limit) = if held_a < taken_a {
             (held_a.max(0.0), Limit::ChargeVoltage)
         } else {
             (taken_a, Limit::BankLimit)
         };
-        let machine_limit = if allowed < 1.0 {
-            Limit::Temperature
-        } else {
-            Limit::Machine
+        let first = |volts: f64| match &self.converter {
+            None => direct(&self.main, seconds, main, volts),
+            Some(converter) => self.converted(converter, seconds, main, volts),
         };
-        match &self.converter {
-            None => self.direct(
-                rest_v,
-                rotor_c,
-                allowed,
-                machine_limit,
-                house_a,
-                house_limit,
-            ),
-            Some(converter) => {
-                let given_a = allowed
-                    * self
-                        .curve
-                        .full_field_a(self.shaft_rpm, converter.start_v, rotor_c);
-                let (given_a, given_limit) = if self.cap_a < given_a {
-                    (self.cap_a, Limit::CurrentCap)
-                } else {
-                    (given_a, machine_limit)
-                };
-                self.converted(
-                    converter,
-                    rest_v,
-                    given_a,
-                    given_limit,
-                    house_a,
-                    house_limit,
-                )
+        let beside = |volts: f64| match &self.second {
+            Some(second_unit) if second_unit.feeds_house => {
+                Some(direct(&second_unit.unit, seconds, second, volts))
             }
-        }
-    }
-
-    /// The machine on the house bank itself: its current raises the bank's
-    /// voltage, which changes what it can give.
-    fn direct(
-        &self,
-        rest_v: f64,
-        rotor_c: f64,
-        allowed: f64,
-        machine_limit: Limit,
-        house_a: f64,
-        house_limit: Limit,
-    ) -> Flow {
-        let (most_a, most_limit) = if self.cap_a < house_a {
-            (self.cap_a, Limit::CurrentCap)
-        } else {
-            (house_a, house_limit)
+            _ => None,
         };
-        let bank_v = |amperes: f64| rest_v + (amperes - self.load_a) * self.bank.resistance_ohm;
-        let given_a = self.given_a(allowed, rotor_c, most_a, bank_v);
-        let (alternator_a, limit) = if given_a >= most_a {
-            (most_a, most_limit)
-        } else {
-            (given_a, machine_limit)
+        let together = |house_a: f64| {
+            let volts = terminals.volts(house_a - self.load_a);
+            let one = first(volts);
+            let other = beside(volts);
+            let slope = one.slope + other.as_ref().map_or(0.0, |source| source.slope);
+            let amperes = one.amperes + other.as_ref().map_or(0.0, |source| source.amperes);
+            (
+                amperes,
+                slope * terminals.slope(house_a - self.load_a),
+                one,
+                other,
+            )
         };
-        let volts = bank_v(alternator_a);
+        let given_a = meet(most_a, self.main.curve.infinite_a, |house_a| {
+            let (amperes, slope, ..) = together(house_a);
+            (amperes, slope)
+        });
+        let house_a = given_a.min(most_a);
+        let (able_a, _, one, other) = together(house_a);
+        let other_a = other.map_or(0.0, |source| source.amperes);
+        // Where the bank takes less than they could give, both are turned down alike.
+        let part = if able_a > 0.0 {
+            (house_a / able_a).min(1.0)
+        } else {
+            0.0
+        };
+        let bank_a = house_a - self.load_a;
+        let bank_v = terminals.volts(bank_a);
+        let limit = if given_a >= most_a {
+            most_limit
+        } else {
+            one.limit
+        };
         Flow {
-            alternator_a,
-            alternator_v: volts,
-            bank_a: alternator_a - self.load_a,
-            bank_v: volts,
+            main: match &self.converter {
+                None => Output {
+                    amperes: part * one.amperes,
+                    volts: bank_v,
+                },
+                Some(converter) => Output {
+                    amperes: self.drawn_a(converter, part * one.amperes, bank_v),
+                    volts: self.start_v,
+                },
+            },
+            second: self.second_output(part * other_a, bank_v),
+            bank_a,
+            bank_v,
             limit,
         }
     }
 
-    /// What the machine gives on a voltage that rises with its current \[A\], or
-    /// at least `most_a` if it could give more: Newton's rule, which needs two
-    /// or three steps on any usual bank, and a bracketed root where it fails.
-    fn given_a(&self, allowed: f64, rotor_c: f64, most_a: f64, bank_v: impl Fn(f64) -> f64) -> f64 {
-        const STEPS: usize = 6;
-        let at = |amperes: f64| {
-            self.curve
-                .full_field_with_slope(self.shaft_rpm, bank_v(amperes), rotor_c)
-        };
-        let mut amperes = most_a.min(0.7 * allowed * self.curve.infinite_a);
-        for _ in 0..STEPS {
-            let (given, slope) = at(amperes);
-            let slope = allowed * slope * self.bank.resistance_ohm;
-            let step = (allowed * given - amperes) / (1.0 - slope);
-            if slope.abs() > 0.5 || !step.is_finite() {
-                break;
-            }
-            amperes += step;
-            // The next step would be about the square of this one.
-            if step.abs() <= 1e-5 * (1.0 + amperes.abs()) {
-                return amperes;
-            }
-            if amperes >= most_a && step > 0.0 && allowed * at(most_a).0 >= most_a {
-                return most_a;
-            }
+    fn second_output(&self, house_a: f64, bank_v: f64) -> Output {
+        match &self.second {
+            None => Output::default(),
+            Some(second) if second.feeds_house => Output {
+                amperes: house_a,
+                volts: bank_v,
+            },
+            Some(_) => Output {
+                amperes: self.services_a,
+                volts: self.start_v,
+            },
         }
-        let spare_a = |amperes: f64| allowed * at(amperes).0 - amperes;
-        roots::falling(spare_a, 0.0, most_a, 1e-10)
     }
 
-    /// The machine on the start battery: the converter draws
-    /// I_out·V_house/(η·V_start), services come on top.
+    /// Whether the main machine also serves the start battery.
+    fn main_services_a(&self) -> f64 {
+        match &self.second {
+            Some(second) if !second.feeds_house => 0.0,
+            _ => self.services_a,
+        }
+    }
+
+    /// What a converter's output \[A\] takes from the start battery's side:
+    /// I_out·V_house/(η·V_start), and services on top \[A\].
+    fn drawn_a(&self, converter: &Converter, out_a: f64, house_v: f64) -> f64 {
+        out_a * house_v.max(0.0) / (converter.efficiency * self.start_v) + self.main_services_a()
+    }
+
+    /// The main machine through the converter.
     fn converted(
         &self,
         converter: &Converter,
-        rest_v: f64,
-        given_a: f64,
-        given_limit: Limit,
-        house_a: f64,
-        house_limit: Limit,
-    ) -> Flow {
-        let (most_a, most_limit) = if converter.most_a < house_a {
-            (converter.most_a, Limit::Converter)
+        seconds: f64,
+        state: &MachineState,
+        house_v: f64,
+    ) -> Source {
+        let given = direct(&self.main, seconds, state, self.start_v);
+        let spare_w =
+            (given.amperes - self.main_services_a()).max(0.0) * converter.efficiency * self.start_v;
+        // A bank pulled far down is no place for a converter to start.
+        let house_v = house_v.max(1.0);
+        let able_a = spare_w / house_v;
+        if able_a < converter.most_a {
+            Source {
+                amperes: able_a,
+                slope: -able_a / house_v,
+                limit: given.limit,
+            }
         } else {
-            (house_a, house_limit)
-        };
-        let ohm = self.bank.resistance_ohm;
-        let bank_v = |out_a: f64| rest_v + (out_a - self.load_a) * ohm;
-        let drawn_a = |out_a: f64| {
-            out_a * bank_v(out_a).max(0.0) / (converter.efficiency * converter.start_v)
-                + converter.services_a
-        };
-        let (out_a, limit) = if drawn_a(most_a) <= given_a {
-            (most_a, most_limit)
-        } else {
-            let spare_a = |out_a: f64| given_a - drawn_a(out_a);
-            (roots::falling(spare_a, 0.0, most_a, 1e-10), given_limit)
-        };
-        Flow {
-            alternator_a: drawn_a(out_a).min(given_a),
-            alternator_v: converter.start_v,
-            bank_a: out_a - self.load_a,
-            bank_v: bank_v(out_a),
-            limit,
+            Source {
+                amperes: converter.most_a,
+                slope: 0.0,
+                limit: Limit::Converter,
+            }
         }
-    }
-
-    /// Losses at a flow, temperature still open.
-    pub fn open_losses(&self, flow: &Flow) -> OpenLosses {
-        self.losses_here.at(flow.alternator_a, flow.alternator_v)
     }
 
     /// Everything at one moment.
-    pub fn moment(&self, charge: f64, t: &Temperatures) -> Moment {
-        let flow = self.flow(charge, t);
-        let losses = self
-            .open_losses(&flow)
-            .with(t.winding_c, self.machine.rotor_c(t.body_c));
+    pub fn moment(
+        &self,
+        seconds: f64,
+        charge: f64,
+        main: &MachineState,
+        second: &MachineState,
+    ) -> Moment {
+        let flow = self.flow(seconds, charge, main, second);
         Moment {
-            alternator_a: flow.alternator_a,
-            alternator_v: flow.alternator_v,
-            bank_a: flow.bank_a,
-            bank_v: flow.bank_v,
-            limit: flow.limit,
-            losses,
+            losses: losses(&self.main, &flow.main, &main.t),
+            second_losses: match &self.second {
+                Some(beside) => losses(&beside.unit, &flow.second, &second.t),
+                None => Losses::default(),
+            },
+            flow,
         }
     }
 
-    /// Full-field output of the machine at the voltage it works at \[A\], with
-    /// its rotor at a temperature.
-    pub fn full_field_a(&self, volts: f64, rotor_c: f64) -> f64 {
-        self.curve.full_field_a(self.shaft_rpm, volts, rotor_c)
+    /// Current of the machines that charge the house bank \[A\].
+    pub fn charging_a(&self, flow: &Flow) -> f64 {
+        match &self.second {
+            Some(second) if second.feeds_house => flow.main.amperes + flow.second.amperes,
+            _ => flow.main.amperes,
+        }
     }
 
-    /// Fuel \[L/h\] to turn the engine and a shaft power \[W\] of the alternator.
+    /// Fuel \[L/h\] to turn the engine and a shaft power \[W\] of the alternators.
     pub fn fuel_l_h(&self, shaft_w: f64) -> f64 {
         self.fuel.idle_l_h + self.marginal_fuel_l_h(shaft_w)
     }
 
-    /// The alternator's part of it \[L/h\].
+    /// The alternators' part of it \[L/h\].
     pub fn marginal_fuel_l_h(&self, shaft_w: f64) -> f64 {
         self.fuel.slope_l_h_kw * shaft_w / 1000.0 / self.belt_efficiency
     }
 }
 
-/// Currents and voltages at one moment.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Flow {
-    /// Alternator current \[A\].
-    pub alternator_a: f64,
-    /// Voltage at the alternator \[V\].
-    pub alternator_v: f64,
-    /// Current into the bank \[A\].
-    pub bank_a: f64,
-    /// Voltage at the bank \[V\].
-    pub bank_v: f64,
-    /// What holds it there.
-    pub limit: Limit,
+/// Losses of a machine that gives something, at its temperatures.
+fn losses(unit: &Unit, output: &Output, t: &Temperatures) -> Losses {
+    unit.open_losses(output.amperes, output.volts)
+        .with(t.winding_c, unit.machine.rotor_c(t.body_c))
 }
 
-impl SpaceAir {
-    /// Rate of change of the air's temperature \[K/s\] at a time \[s\] after the start.
-    pub fn rate(&self, seconds: f64, air_c: f64, machine_w: f64) -> f64 {
-        match self.measured_hot_c {
-            Some(hot_c) => (hot_c - air_c) / self.warm_up_s,
-            None => {
-                let engine_c = self.engine_c
-                    + (self.start_c - self.engine_c) * (-seconds / self.warm_up_s).exp();
-                (self.engine_w_k * (engine_c - air_c) + machine_w
-                    - self.flow_w_k * (air_c - self.outside_c)
-                    - self.wall_w_k * (air_c - self.cabin_c))
-                    / self.heat_j_k
-            }
+/// A machine straight on a battery at a voltage.
+fn direct(unit: &Unit, seconds: f64, state: &MachineState, volts: f64) -> Source {
+    let (allowed, limit) = unit.allowed(seconds, state.sensed_c);
+    let rotor_c = unit.machine.rotor_c(state.t.body_c);
+    let (full_a, slope) = unit.full_field_with_slope(volts, rotor_c);
+    if unit.cap_a < allowed * full_a {
+        Source {
+            amperes: unit.cap_a,
+            slope: 0.0,
+            limit: Limit::CurrentCap,
         }
-    }
-
-    /// The balance it comes to with the engine warm.
-    pub fn balance(&self) -> AirBalance {
-        match self.measured_hot_c {
-            Some(hot_c) => AirBalance::Fixed(hot_c),
-            None => AirBalance::Open {
-                conductance_w_k: self.engine_w_k + self.flow_w_k + self.wall_w_k,
-                heat_w: self.engine_w_k * self.engine_c
-                    + self.flow_w_k * self.outside_c
-                    + self.wall_w_k * self.cabin_c,
-            },
+    } else {
+        Source {
+            amperes: allowed * full_a,
+            slope: allowed * slope,
+            limit,
         }
     }
 }
 
-fn output_curve(inputs: &Inputs) -> (OutputCurve, bool) {
-    let alt = &inputs.alt;
-    let rating = || through_rating(alt.rated_a, alt.rated_rpm, alt.zero_rpm);
-    let points = match alt.curve {
-        Curve::Rating => Some(rating()),
-        Curve::Points => {
-            through_points((alt.second_rpm, alt.second_a), (alt.rated_rpm, alt.rated_a))
+/// What sources give on a voltage that rises with their current \[A\], or
+/// `most_a` if they could give that much: Newton's rule, which needs two or
+/// three steps on any usual bank, and a bracketed root where it fails. `given`
+/// is their current, and its slope, at a trial current.
+fn meet(most_a: f64, first_guess_a: f64, given: impl Fn(f64) -> (f64, f64)) -> f64 {
+    const STEPS: usize = 6;
+    let mut amperes = most_a.min(0.6 * first_guess_a);
+    for _ in 0..STEPS {
+        let (now, slope) = given(amperes);
+        let step = (now - amperes) / (1.0 - slope);
+        if slope.abs() > 0.5 || !step.is_finite() {
+            break;
         }
-    };
-    let (infinite_a, zero_rpm) = points.unwrap_or_else(rating);
-    let curve = OutputCurve {
-        infinite_a,
-        zero_rpm,
-        test_v: inputs.alternator_test_v(),
-        rotor_c: inputs.plate_rotor_c(),
-        diode_v: alt.diode_v,
-        field_exponent: alt.field_exponent,
-        speed_exponent: alt.speed_exponent,
-    };
-    (curve, points.is_some())
-}
-
-fn space_air(inputs: &Inputs, engine_rpm: f64) -> SpaceAir {
-    let (space, eng) = (&inputs.space, &inputs.eng);
-    let drawn_m3h = match eng.breathing {
-        Breathing::Space => {
-            air::combustion_m3h(eng.displacement_l, engine_rpm, eng.filling_pct / 100.0)
+        // The next step would be about the square of this one.
+        if step.abs() <= 1e-5 * (1.0 + amperes.abs()) {
+            return amperes + step;
         }
-        Breathing::Outside => 0.0,
-    };
-    let flow_m3h =
-        drawn_m3h + space.blower_m3h * space.blower_installed_pct / 100.0 + space.leak_m3h;
-    SpaceAir {
-        flow_m3h,
-        flow_w_k: air::flow_w_k(flow_m3h, space.air_kg_m3),
-        wall_w_k: space.wall_w_k,
-        engine_w_k: eng.surface_w_k,
-        outside_c: space.outside_c,
-        cabin_c: inputs.cabin_c(),
-        heat_j_k: space.heat_capacity_kj_k * 1000.0,
-        measured_hot_c: (space.basis == AirBasis::Measured).then_some(space.hot_c),
-        start_c: inputs.start_c(),
-        engine_c: eng.running_c,
-        warm_up_s: eng.warm_up_min * 60.0,
+        if amperes >= most_a && step >= 0.0 {
+            return most_a;
+        }
+        amperes = (amperes + step).min(most_a);
     }
+    roots::falling(|amperes| given(amperes).0 - amperes, 0.0, most_a, 1e-10)
 }
 
 fn engine_fuel(inputs: &Inputs, engine_rpm: f64) -> Willans {

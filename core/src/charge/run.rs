@@ -2,13 +2,16 @@
 
 use super::Limit;
 use super::integrate::{Point, Tolerance, between, solve};
-use super::plant::{Moment, Plant};
+use super::plant::{MachineState, Moment, Plant};
+use super::unit::Unit;
+use crate::physics::losses::Losses;
 use crate::physics::roots;
 use crate::physics::thermal::Temperatures;
 
-/// State of charge, winding, body, rectifier, air, and carried along:
-/// alternator ampere-seconds and shaft joules.
-const PARTS: usize = 7;
+/// Parts of a state: charge, air, and carried along alternator ampere-seconds
+/// and shaft joules; then winding, body, rectifier and sensor of each machine.
+const ALONE: usize = 8;
+const PARTS: usize = 12;
 type State = [f64; PARTS];
 
 /// No machine works at this temperature \[°C\]; a run ends there.
@@ -57,8 +60,10 @@ pub struct Sample {
     pub seconds: f64,
     /// State of charge, 0 to 1.
     pub charge: f64,
-    /// Temperatures.
+    /// Temperatures of the alternator and its air.
     pub temperatures: Temperatures,
+    /// Those of the second one, if there is one.
+    pub second: Option<Temperatures>,
     /// Currents, voltages, losses.
     pub moment: Moment,
 }
@@ -74,58 +79,100 @@ pub struct Stretch {
     pub limit: Limit,
 }
 
-fn temperatures(state: &State) -> Temperatures {
-    Temperatures {
-        winding_c: state[1],
-        body_c: state[2],
-        rectifier_c: state[3],
-        air_c: state[4],
+/// The machine whose parts begin at `first`.
+fn machine<const N: usize>(state: &[f64; N], first: usize) -> MachineState {
+    let part = |at: usize| state.get(first + at).copied().unwrap_or(state[1]);
+    MachineState {
+        t: Temperatures {
+            winding_c: part(0),
+            body_c: part(1),
+            rectifier_c: part(2),
+            air_c: state[1],
+        },
+        sensed_c: part(3),
     }
+}
+
+/// What happens at a time and state.
+fn moment<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> Moment {
+    plant.moment(seconds, state[0], &machine(state, 4), &machine(state, 8))
+}
+
+/// How everything changes.
+fn rates<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> [f64; N] {
+    let now = moment(plant, seconds, state);
+    let mut rates = [0.0; N];
+    let mut to_air_w = 0.0;
+    let mut warm = |unit: &Unit, first: usize, losses: &Losses| {
+        let here = machine(state, first);
+        let lumps = unit.machine.rates(&here.t, losses);
+        to_air_w += unit.machine.heat_to_air_w(&here.t, losses);
+        let sensor = unit.sensor_rate(&here.t, here.sensed_c, &lumps);
+        for (rate, lump) in rates
+            .iter_mut()
+            .skip(first)
+            .zip(lumps.into_iter().chain([sensor]))
+        {
+            *rate = lump;
+        }
+    };
+    warm(&plant.main, 4, &now.losses);
+    if let Some(second) = &plant.second {
+        warm(&second.unit, 8, &now.second_losses);
+    }
+    rates[0] = plant.bank.charge_rate(now.flow.bank_a);
+    rates[1] = plant.space.rate(seconds, state[1], to_air_w);
+    rates[2] = now.flow.main.amperes + now.flow.second.amperes;
+    rates[3] = now.shaft_w();
+    rates
 }
 
 /// Charges from one state of charge (0 to 1) until another, or `last_s` seconds.
 pub fn charge(plant: &Plant, from: f64, until: f64, last_s: f64, fineness: &Fineness) -> Trace {
-    let rate = |seconds: f64, state: &State| -> State {
-        let t = temperatures(state);
-        let moment = plant.moment(state[0], &t);
-        let [winding, body, rectifier] = plant.machine.rates(&t, &moment.losses);
-        let to_air_w = plant.machine.heat_to_air_w(&t, &moment.losses);
-        [
-            plant.bank.charge_rate(moment.bank_a),
-            winding,
-            body,
-            rectifier,
-            plant.space.rate(seconds, t.air_c, to_air_w),
-            moment.alternator_a,
-            moment.shaft_w(),
-        ]
-    };
-    let kelvin = fineness.kelvin;
-    let tolerance = Tolerance {
-        per_step: [
-            fineness.charge,
-            kelvin,
-            kelvin,
-            kelvin,
-            kelvin,
-            f64::INFINITY,
-            f64::INFINITY,
-        ],
-        longest_s: fineness.longest_s,
-    };
-    let start_c = plant.start_c;
-    let start = [from, start_c, start_c, start_c, start_c, 0.0, 0.0];
-    // A bank that is being emptied will not come up again, and a machine that
-    // glows is gone.
-    let done = |point: &Point<PARTS>| {
-        let [charge, winding_c, body_c, rectifier_c, ..] = point.state;
-        let hottest_c = winding_c.max(body_c).max(rectifier_c);
-        charge >= until || charge <= -0.05 || hottest_c > BURNT_C
+    let points = match plant.second {
+        None => step_through::<ALONE>(plant, from, until, last_s, fineness),
+        Some(_) => step_through::<PARTS>(plant, from, until, last_s, fineness),
     };
     Trace {
         plant: *plant,
-        points: solve(rate, start, last_s, &tolerance, done),
+        points,
     }
+}
+
+fn step_through<const N: usize>(
+    plant: &Plant,
+    from: f64,
+    until: f64,
+    last_s: f64,
+    fineness: &Fineness,
+) -> Vec<Point<PARTS>> {
+    let mut start = [plant.start_c; N];
+    (start[0], start[2], start[3]) = (from, 0.0, 0.0);
+    let mut per_step = [fineness.kelvin; N];
+    (per_step[0], per_step[2], per_step[3]) = (fineness.charge, f64::INFINITY, f64::INFINITY);
+    let tolerance = Tolerance {
+        per_step,
+        longest_s: fineness.longest_s,
+    };
+    // A bank that is being emptied will not come up again, and a machine that
+    // glows is gone.
+    let done = |point: &Point<N>| {
+        let hottest_c = point.state.iter().skip(4).copied().fold(0.0, f64::max);
+        let charge = point.state[0];
+        charge >= until || charge <= -0.05 || hottest_c > BURNT_C
+    };
+    let rate = |seconds: f64, state: &[f64; N]| rates(plant, seconds, state);
+    let widened = |parts: &[f64; N]| -> State {
+        std::array::from_fn(|at| parts.get(at).copied().unwrap_or_default())
+    };
+    solve(rate, start, last_s, &tolerance, done)
+        .iter()
+        .map(|point| Point {
+            seconds: point.seconds,
+            state: widened(&point.state),
+            rate: widened(&point.rate),
+        })
+        .collect()
 }
 
 impl Trace {
@@ -154,13 +201,19 @@ impl Trace {
     /// What happens at a time \[s\].
     pub fn sample(&self, seconds: f64) -> Sample {
         let state = self.state(seconds);
-        let temperatures = temperatures(&state);
         Sample {
             seconds,
             charge: state[0],
-            temperatures,
-            moment: self.plant.moment(state[0], &temperatures),
+            temperatures: machine(&state, 4).t,
+            second: self.plant.second.map(|_| machine(&state, 8).t),
+            moment: moment(&self.plant, seconds, &state),
         }
+    }
+
+    /// The machines' temperatures at a time \[s\].
+    pub fn machines(&self, seconds: f64) -> [Temperatures; 2] {
+        let state = self.state(seconds);
+        [machine(&state, 4).t, machine(&state, 8).t]
     }
 
     /// When a state of charge (0 to 1) is reached \[s\].
@@ -187,19 +240,19 @@ impl Trace {
         self.state(seconds)[0]
     }
 
-    /// Ampere-hours the alternator gave until a time \[s\].
+    /// Ampere-hours the alternators gave until a time \[s\].
     pub fn alternator_ah(&self, seconds: f64) -> f64 {
-        self.state(seconds)[5] / 3600.0
+        self.state(seconds)[2] / 3600.0
     }
 
-    /// Kilowatt-hours its shaft took until a time \[s\].
+    /// Kilowatt-hours their shafts took until a time \[s\].
     pub fn shaft_kwh(&self, seconds: f64) -> f64 {
-        self.state(seconds)[6] / 3.6e6
+        self.state(seconds)[3] / 3.6e6
     }
 
-    /// Hottest of each until a time \[s\].
-    pub fn hottest(&self, seconds: f64) -> Temperatures {
-        let mut hottest = temperatures(&self.state(seconds));
+    /// Hottest of each until a time \[s\]: the alternator, and the second one.
+    pub fn hottest(&self, seconds: f64) -> [Temperatures; 2] {
+        let mut hottest = self.machines(seconds.min(self.last_s()));
         for pair in self.points.windows(2) {
             let [a, b] = pair else { break };
             if a.seconds >= seconds {
@@ -208,15 +261,11 @@ impl Trace {
             let end = b.seconds.min(seconds);
             // The cubics bulge between step ends: look a few times inside.
             for k in 0..4 {
-                let t = temperatures(&between(
-                    a,
-                    b,
-                    a.seconds + (end - a.seconds) * f64::from(k) / 4.0,
-                ));
-                hottest.winding_c = hottest.winding_c.max(t.winding_c);
-                hottest.body_c = hottest.body_c.max(t.body_c);
-                hottest.rectifier_c = hottest.rectifier_c.max(t.rectifier_c);
-                hottest.air_c = hottest.air_c.max(t.air_c);
+                let at = a.seconds + (end - a.seconds) * f64::from(k) / 4.0;
+                let state = between(a, b, at);
+                for (hottest, first) in hottest.iter_mut().zip([4, 8]) {
+                    *hottest = hottest.hotter(&machine(&state, first).t);
+                }
             }
         }
         hottest
@@ -225,8 +274,9 @@ impl Trace {
     /// What limits when, until a time \[s\].
     pub fn stretches(&self, until_s: f64) -> Vec<Stretch> {
         let limit = |seconds: f64| {
-            let state = self.state(seconds);
-            self.plant.flow(state[0], &temperatures(&state)).limit
+            moment(&self.plant, seconds, &self.state(seconds))
+                .flow
+                .limit
         };
         let mut stretches: Vec<Stretch> = Vec::new();
         let mut begin = (0.0, limit(0.0));

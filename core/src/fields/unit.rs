@@ -51,9 +51,12 @@ pub mod units {
     pub const VOLT: Unit = plain("V");
     pub const WATT: Unit = plain("W");
     pub const HOUR: Unit = plain("h");
+    pub const SECOND: Unit = plain("s");
+    pub const KILOWATT: Unit = plain("kW");
     pub const MINUTE: Unit = plain("min");
     pub const RPM: Unit = plain("rpm");
     pub const MILLIOHM: Unit = plain("mΩ");
+    pub const MILLIVOLT_PER_CELL_KELVIN: Unit = plain("mV/K");
     pub const OHM_AMPERE_HOUR: Unit = plain("Ω·A·h");
     pub const WATT_PER_KELVIN: Unit = plain("W/K");
     pub const KILOJOULE_PER_KELVIN: Unit = plain("kJ/K");

@@ -49,6 +49,28 @@ pub struct Temperatures {
     pub air_c: f64,
 }
 
+impl Temperatures {
+    /// Everything at one temperature.
+    pub fn all(celsius: f64) -> Temperatures {
+        Temperatures {
+            winding_c: celsius,
+            body_c: celsius,
+            rectifier_c: celsius,
+            air_c: celsius,
+        }
+    }
+
+    /// The hotter of each.
+    pub fn hotter(&self, other: &Temperatures) -> Temperatures {
+        Temperatures {
+            winding_c: self.winding_c.max(other.winding_c),
+            body_c: self.body_c.max(other.body_c),
+            rectifier_c: self.rectifier_c.max(other.rectifier_c),
+            air_c: self.air_c.max(other.air_c),
+        }
+    }
+}
+
 /// The three lumps at one shaft speed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Machine {
@@ -70,6 +92,10 @@ pub struct Machine {
     pub rectifier_j_k: f64,
     /// Part of the way from air to body at which air is drawn in, β.
     pub recirculation: f64,
+    /// Part of the cooling air a hose brings from outside, 0 to 1.
+    pub hose: f64,
+    /// Air that hose brings \[°C\].
+    pub hose_c: f64,
     /// Rotor above body \[K\].
     pub rotor_rise_k: f64,
 }
@@ -85,7 +111,7 @@ pub fn fan_factor(shaft_rpm: f64, anchor_rpm: f64, exponent: f64) -> f64 {
 
 impl Machine {
     /// A machine of a mass \[kg\] whose three air conductances are multiplied by `cooling`.
-    pub fn new(mass_kg: f64, cooling: f64, recirculation: f64, rotor_rise_k: f64) -> Machine {
+    pub fn new(mass_kg: f64, cooling: f64, rotor_rise_k: f64) -> Machine {
         let size = mass_kg / SHARES_OF_KG;
         Machine {
             winding_air: WINDING_AIR * size * cooling,
@@ -96,8 +122,31 @@ impl Machine {
             winding_j_k: WINDING_CAPACITY * mass_kg,
             body_j_k: BODY_CAPACITY * mass_kg,
             rectifier_j_k: RECTIFIER_CAPACITY * mass_kg + RECTIFIER_CAPACITY_FIXED,
-            recirculation,
+            recirculation: 0.0,
+            hose: 0.0,
+            hose_c: 0.0,
             rotor_rise_k,
+        }
+    }
+
+    /// The same with its fan at a standstill.
+    pub fn standing(&self, fan_factor: f64) -> Machine {
+        let still = STILL_AIR / fan_factor;
+        Machine {
+            winding_air: self.winding_air * still,
+            body_air: self.body_air * still,
+            rectifier_air: self.rectifier_air * still,
+            ..*self
+        }
+    }
+
+    /// The same with its heat capacities multiplied by `factor`, as a logged run may ask.
+    pub fn with_heat_capacity(self, factor: f64) -> Machine {
+        Machine {
+            winding_j_k: self.winding_j_k * factor,
+            body_j_k: self.body_j_k * factor,
+            rectifier_j_k: self.rectifier_j_k * factor,
+            ..self
         }
     }
 
@@ -106,9 +155,11 @@ impl Machine {
         body_c + self.rotor_rise_k
     }
 
-    /// Air at the machine's inlet \[°C\]: T_air + β·(T_body − T_air).
+    /// Air at the machine's inlet \[°C\]: T_air + β·(T_body − T_air), mixed
+    /// with what a hose brings. (That the hose's air also airs the space is left out.)
     pub fn inlet_c(&self, t: &Temperatures) -> f64 {
-        t.air_c + self.recirculation * (t.body_c - t.air_c)
+        let drawn_c = t.air_c + self.recirculation * (t.body_c - t.air_c);
+        drawn_c + self.hose * (self.hose_c - drawn_c)
     }
 
     /// Heat it gives to the air of the space \[W\].
@@ -147,7 +198,11 @@ impl Machine {
     /// `None` when there is no such state: copper loss grows faster with
     /// temperature than cooling.
     pub fn settled(&self, losses: &OpenLosses, air: &AirBalance) -> Option<Temperatures> {
-        let beta = self.recirculation;
+        // Inlet = drawn·((1−β)·air + β·body) + hose·T_hose.
+        let drawn = 1.0 - self.hose;
+        let beta = drawn * self.recirculation;
+        let fresh = drawn * (1.0 - self.recirculation);
+        let hose_c = self.hose * self.hose_c;
         // Loss at 0 °C and its growth per degree, by IEC 60028's straight line.
         let zero = 1.0 - 20.0 * COEFFICIENT_PER_K;
         let copper_k = losses.copper_20c_w * COEFFICIENT_PER_K;
@@ -156,16 +211,11 @@ impl Machine {
         let (wa, ba, da) = (self.winding_air, self.body_air, self.rectifier_air);
         let (wb, db) = (self.winding_body, self.rectifier_body);
         let conduct = wa + ba + da;
-        // Unknowns: winding, body, rectifier, air; inlet = (1−β)·air + β·body.
+        // Unknowns: winding, body, rectifier, air.
         let rows = [
-            [wb + wa - copper_k, -wb - wa * beta, 0.0, -wa * (1.0 - beta)],
-            [
-                -wb,
-                wb + db + ba * (1.0 - beta) - field_k,
-                -db,
-                -ba * (1.0 - beta),
-            ],
-            [0.0, -db - da * beta, db + da, -da * (1.0 - beta)],
+            [wb + wa - copper_k, -wb - wa * beta, 0.0, -wa * fresh],
+            [-wb, wb + db + ba * (1.0 - beta) - field_k, -db, -ba * fresh],
+            [0.0, -db - da * beta, db + da, -da * fresh],
             match air {
                 AirBalance::Fixed(_) => [0.0, 0.0, 0.0, 1.0],
                 AirBalance::Open {
@@ -174,17 +224,19 @@ impl Machine {
                     -wa,
                     -ba + conduct * beta,
                     -da,
-                    conductance_w_k + conduct * (1.0 - beta),
+                    conductance_w_k + conduct * fresh,
                 ],
             },
         ];
         let heat = [
-            losses.copper_20c_w * zero,
-            losses.iron_w + field_0 + FAN_HEAT_IN_BODY * losses.fan_w,
-            losses.diode_w,
+            losses.copper_20c_w * zero + wa * hose_c,
+            losses.iron_w + field_0 + FAN_HEAT_IN_BODY * losses.fan_w + ba * hose_c,
+            losses.diode_w + da * hose_c,
             match air {
                 AirBalance::Fixed(air_c) => *air_c,
-                AirBalance::Open { heat_w, .. } => heat_w + (1.0 - FAN_HEAT_IN_BODY) * losses.fan_w,
+                AirBalance::Open { heat_w, .. } => {
+                    heat_w + (1.0 - FAN_HEAT_IN_BODY) * losses.fan_w - conduct * hose_c
+                }
             },
         ];
         let [winding_c, body_c, rectifier_c, air_c] = linear::solve(rows, heat)?;
@@ -195,7 +247,12 @@ impl Machine {
             air_c,
         };
         // Beyond thermal runaway the straight lines cross again, far below.
-        let sane = winding_c >= air_c - 1.0 && body_c >= air_c - 1.0 && winding_c < 1e4;
+        let least_c = if self.hose > 0.0 {
+            air_c.min(self.hose_c)
+        } else {
+            air_c
+        } - 1.0;
+        let sane = winding_c >= least_c && body_c >= least_c && winding_c < 1e4;
         sane.then_some(settled)
     }
 }
@@ -239,7 +296,7 @@ pub fn calibrate_cooling(
     anchor: &Anchor,
 ) -> (f64, bool) {
     const SPAN: (f64, f64) = (0.02, 50.0);
-    let unit = Machine::new(mass_kg, 1.0, 0.0, rotor_rise_k);
+    let unit = Machine::new(mass_kg, 1.0, rotor_rise_k);
     let rise_k = (anchor.winding_c - anchor.air_c).max(1.0);
     let winding_c = anchor.air_c + rise_k;
     let losses_at = |body_c: f64| {
@@ -253,7 +310,7 @@ pub fn calibrate_cooling(
     let left_w = |body_c: f64| {
         let losses = losses_at(body_c);
         let cooling = cooling_at(body_c, &losses).clamp(SPAN.0, SPAN.1);
-        let machine = Machine::new(mass_kg, cooling, 0.0, rotor_rise_k);
+        let machine = Machine::new(mass_kg, cooling, rotor_rise_k);
         let (air, body) = (machine.rectifier_air, machine.rectifier_body);
         let t = Temperatures {
             winding_c,

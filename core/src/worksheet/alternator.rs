@@ -104,6 +104,8 @@ section! {
             .help("Air temperature at the machine for it.");
         cooling_exponent: f64 = number("Cooling exponent", NONE, 0.0, 1.0, 0.7).deep()
             .help("How the fan's cooling grows with shaft speed: 0.5 to 0.8.");
+        heat_capacity_factor: f64 = number("Heat capacity factor", NONE, 0.3, 3.0, 1.0).deep()
+            .help("Heat it takes to warm the machine, against what its mass says. 1 until a sea trial says otherwise: it moves the first quarter of an hour, not the hot current.");
     }
 }
 

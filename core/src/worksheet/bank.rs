@@ -1,13 +1,35 @@
 //! The house bank.
 
 use super::Inputs;
-use crate::fields::units::{AMPERE, AMPERE_HOUR, MILLIOHM, OHM_AMPERE_HOUR, PERCENT, VOLT};
+use crate::fields::units::{
+    AMPERE, AMPERE_HOUR, CELSIUS, MILLIOHM, MILLIVOLT_PER_CELL_KELVIN, OHM_AMPERE_HOUR, PERCENT,
+    VOLT,
+};
 use crate::fields::{choice, choose, maybe, number, section};
+use crate::physics::battery::{
+    AGM, Bank as PhysicalBank, COMPENSATION_MV, Cells, FLOODED, GEL, LeadKind, compensated_v,
+    lfp_cold_factor, lfp_cold_rate, lfp_resistance_ohm,
+};
 
 choice! {
     /// Battery chemistry.
     Chemistry {
         Lfp = "lfp", "Lithium iron phosphate (LFP)";
+        Agm = "agm", "Lead, AGM";
+        Gel = "gel", "Lead, gel";
+        Flooded = "flooded", "Lead, flooded";
+    }
+}
+
+impl Chemistry {
+    /// The kind of lead battery it is; none for lithium.
+    pub fn lead(self) -> Option<LeadKind> {
+        match self {
+            Chemistry::Lfp => None,
+            Chemistry::Agm => Some(AGM),
+            Chemistry::Gel => Some(GEL),
+            Chemistry::Flooded => Some(FLOODED),
+        }
     }
 }
 
@@ -40,43 +62,138 @@ section! {
             .help("Of the house bank. 12 V on most boats under 15 m.");
         capacity_ah: f64 = number("Capacity", AMPERE_HOUR, 10.0, 5000.0, 400.0).nameplate()
             .help("On the label. Add up batteries joined in parallel; joined in series the ampere-hours stay those of one.");
-        window_low_pct: f64 = number("Never below", PERCENT, 0.0, 90.0, 10.0)
-            .help("The state of charge you want kept in hand. 10 % is usual for LFP.");
-        window_high_pct: f64 = number("Full for daily use", PERCENT, 10.0, 100.0, 90.0)
-            .help("Where a usual charge ends. LFP lasts longer when it is not held at 100 %.");
-        charge_v: Option<f64> = maybe("Charge voltage", VOLT, 10.0, 70.0, "3.55 V a cell", |w| Some(usual_charge_v(&w.inputs))).nameplate()
-            .help("The battery maker's figure, measured at the battery: 13.8 to 14.2 V for a 12 V LFP bank.");
-        charge_limit_a: Option<f64> = maybe("Charge current limit", AMPERE, 1.0, 10_000.0, "half the ampere-hours", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate()
+        window_low_pct: Option<f64> = maybe("Never below", PERCENT, 0.0, 90.0, "10 % lithium, 50 % lead", |w| Some(usual_window_low_pct(&w.inputs)))
+            .help("The state of charge you want kept in hand. Lead that is emptied deeper ages fast.");
+        window_high_pct: Option<f64> = maybe("Full for daily use", PERCENT, 10.0, 100.0, "90 %", |_| Some(USUAL_WINDOW_HIGH_PCT))
+            .help("Where a usual charge ends. LFP lasts longer when it is not held at 100 %; the last tenth of a lead bank takes an engine hours.");
+        charge_v: Option<f64> = maybe("Charge voltage", VOLT, 10.0, 70.0, "the usual for the chemistry", |w| Some(usual_charge_v(&w.inputs))).nameplate()
+            .help("The battery maker's figure at 25 °C, measured at the battery. In 12 V: LFP 13.8 to 14.2, AGM 14.2 to 14.6, gel 14.1 to 14.2, flooded 14.4 to 14.8.");
+        charge_limit_a: Option<f64> = maybe("Charge current limit", AMPERE, 1.0, 10_000.0, "half the ampere-hours; lead: what it takes", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate()
             .help("The lowest of the cell maker's figure and the battery management system's label; 0.2 to 0.5 A for each A·h is usual. Batteries in parallel add up.");
+        temperature_c: f64 = number("Battery temperature", CELSIUS, -30.0, 70.0, 25.0).measured()
+            .help("Of the cells while charging. Lithium takes little below 10 °C and must get nothing below 0 °C; lead wants more volts when cold.");
         resistance_ohm_ah: f64 = number("Cell resistance", OHM_AMPERE_HOUR, 0.05, 10.0, 0.8).deep()
-            .help("Of a 12 V block, times its ampere-hours: 0.3 to 1.2 for LFP. To measure: step the current by 50 A, divide the change in volts at the posts by 50, multiply by the capacity.");
+            .help("Of a 12 V block at 25 °C, times its ampere-hours: 0.3 to 1.2 for LFP. To measure: step the current by 50 A, divide the change in volts at the posts by 50, multiply by the capacity.")
+            .when(|i| i.bank.chemistry == Chemistry::Lfp);
         harness_mohm: f64 = number("Switch, fuse and cable", MILLIOHM, 0.0, 100.0, 1.5).deep()
             .help("Resistance between the cells and where the regulator measures: 1 to 3 mΩ with the management system's own switch.");
-        charge_efficiency_pct: f64 = number("Charge returned", PERCENT, 50.0, 100.0, 99.5).deep()
-            .help("Ampere-hours that come out for those that went in. At least 99.5 % for LFP.");
+        charge_efficiency_pct: Option<f64> = maybe("Charge returned", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).deep()
+            .help("Ampere-hours that come out for those that went in: at least 99.5 % for LFP, 85 to 95 % for lead.");
+        compensation_mv: Option<f64> = maybe("Temperature compensation", MILLIVOLT_PER_CELL_KELVIN, -10.0, 0.0, "−4 for lead, none for lithium", |w| Some(usual_compensation_mv(&w.inputs))).nameplate().deep()
+            .help("How the charger lowers its voltage for a warm lead battery: −3 to −5 mV for each cell and degree. A lithium bank must get none.");
     }
 }
 
-/// 3.55 V for each of the cells in series.
-fn usual_charge_v(inputs: &Inputs) -> f64 {
-    14.2 * inputs.bank.nominal_v.blocks()
+const USUAL_WINDOW_HIGH_PCT: f64 = 90.0;
+
+fn usual_window_low_pct(inputs: &Inputs) -> f64 {
+    match inputs.bank.chemistry {
+        Chemistry::Lfp => 10.0,
+        _ => 50.0,
+    }
 }
 
-/// 0.5 C, common practice.
+/// 3.55 V for each lithium cell in series, or the absorption voltage.
+fn usual_charge_v(inputs: &Inputs) -> f64 {
+    let block_v = inputs
+        .bank
+        .chemistry
+        .lead()
+        .map_or(14.2, |lead| lead.absorption_v);
+    block_v * inputs.bank.nominal_v.blocks()
+}
+
+/// 0.5 C, common practice; lead limits itself.
 fn usual_charge_limit_a(inputs: &Inputs) -> f64 {
-    0.5 * inputs.bank.capacity_ah
+    let rate = match inputs.bank.chemistry {
+        Chemistry::Lfp => 0.5,
+        _ => 1.0,
+    };
+    rate * inputs.bank.capacity_ah
+}
+
+fn usual_charge_efficiency_pct(inputs: &Inputs) -> f64 {
+    inputs
+        .bank
+        .chemistry
+        .lead()
+        .map_or(99.5, |lead| 100.0 * lead.efficiency)
+}
+
+fn usual_compensation_mv(inputs: &Inputs) -> f64 {
+    match inputs.bank.chemistry {
+        Chemistry::Lfp => 0.0,
+        _ => COMPENSATION_MV,
+    }
 }
 
 impl Inputs {
-    /// Voltage the bank is charged to \[V\].
+    /// Lowest state of charge of daily use \[%\].
+    pub fn window_low_pct(&self) -> f64 {
+        self.bank
+            .window_low_pct
+            .unwrap_or_else(|| usual_window_low_pct(self))
+    }
+
+    /// Highest state of charge of daily use \[%\].
+    pub fn window_high_pct(&self) -> f64 {
+        self.bank.window_high_pct.unwrap_or(USUAL_WINDOW_HIGH_PCT)
+    }
+
+    /// Voltage the bank is charged to at 25 °C \[V\].
     pub fn charge_v(&self) -> f64 {
         self.bank.charge_v.unwrap_or_else(|| usual_charge_v(self))
     }
 
-    /// Most current the bank may take \[A\].
+    /// Most current the bank may take \[A\], its temperature considered.
     pub fn charge_limit_a(&self) -> f64 {
-        self.bank
+        let limit_a = self
+            .bank
             .charge_limit_a
-            .unwrap_or_else(|| usual_charge_limit_a(self))
+            .unwrap_or_else(|| usual_charge_limit_a(self));
+        match self.bank.chemistry {
+            Chemistry::Lfp => {
+                limit_a.min(lfp_cold_rate(self.bank.temperature_c) * self.bank.capacity_ah)
+            }
+            _ => limit_a,
+        }
+    }
+
+    /// Change of the charging voltages with the bank's temperature \[V\].
+    pub fn compensation_v(&self) -> f64 {
+        let mv = self
+            .bank
+            .compensation_mv
+            .unwrap_or_else(|| usual_compensation_mv(self));
+        compensated_v(
+            0.0,
+            self.bank.nominal_v.blocks(),
+            mv,
+            self.bank.temperature_c,
+        )
+    }
+
+    /// The bank for the physics.
+    pub fn house_bank(&self) -> PhysicalBank {
+        let blocks = self.bank.nominal_v.blocks();
+        let capacity_ah = self.bank.capacity_ah;
+        PhysicalBank {
+            blocks,
+            capacity_ah,
+            cells: match self.bank.chemistry.lead() {
+                Some(kind) => Cells::Lead(kind),
+                None => Cells::Lfp(
+                    lfp_resistance_ohm(self.bank.resistance_ohm_ah, blocks, capacity_ah)
+                        * lfp_cold_factor(self.bank.temperature_c),
+                ),
+            },
+            harness_ohm: self.bank.harness_mohm / 1000.0,
+            compensation_v: self.compensation_v(),
+            charge_efficiency: self
+                .bank
+                .charge_efficiency_pct
+                .unwrap_or_else(|| usual_charge_efficiency_pct(self))
+                / 100.0,
+        }
     }
 }

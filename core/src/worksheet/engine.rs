@@ -1,10 +1,11 @@
 //! The engine.
 
+use super::Inputs;
 use crate::fields::units::{
-    CELSIUS, KILOGRAM_PER_LITRE, LITRE, MEGAJOULE_PER_KILOGRAM, MILLIMETRE, MINUTE, PERCENT, RPM,
-    WATT_PER_KELVIN,
+    CELSIUS, KILOGRAM_PER_LITRE, KILOJOULE_PER_KELVIN, KILOWATT, LITRE, MEGAJOULE_PER_KILOGRAM,
+    MILLIMETRE, MINUTE, PERCENT, RPM, WATT_PER_KELVIN,
 };
-use crate::fields::{choice, choose, number, section};
+use crate::fields::{choice, choose, maybe, number, section};
 
 choice! {
     /// Where the engine draws its air.
@@ -31,6 +32,8 @@ section! {
             .help("In the engine's papers. Sets the air it draws and the fuel it burns for nothing.");
         top_rpm: f64 = number("Highest engine speed", RPM, 800.0, 8000.0, 3000.0).nameplate().deep()
             .help("At full throttle. Tells whether the alternator is ever overspeeded.");
+        rated_kw: Option<f64> = maybe("Rated power", KILOWATT, 1.0, 1000.0, "14 kW a litre at 3000 rpm", |w| Some(usual_rated_kw(&w.inputs))).nameplate()
+            .help("At its highest speed, in its papers; 1 hp is 0.75 kW. Tells how much of it the alternator takes.");
         stroke_mm: f64 = number("Stroke", MILLIMETRE, 30.0, 300.0, 84.0).nameplate().deep()
             .help("In the engine's papers.");
         injection: Injection = choose("Injection", Injection::OPTIONS, 0).nameplate().deep()
@@ -51,7 +54,31 @@ section! {
             .help("Of the block when warm; the thermostat's figure.");
         warm_up_min: f64 = number("Warms up in", MINUTE, 1.0, 120.0, 15.0).deep()
             .help("Time to cover two thirds of the way: 10 to 20 minutes.");
+        heat_kj_k: Option<f64> = maybe("Heat held by the block", KILOJOULE_PER_KELVIN, 5.0, 2000.0, "65 kJ/K a litre", |w| Some(usual_heat_kj_k(&w.inputs))).deep()
+            .help("About half a kilojoule for each kilogram. Sets how long it warms the space after stopping.");
         surface_w_k: f64 = number("Heat to the space", WATT_PER_KELVIN, 0.0, 200.0, 18.0).deep()
             .help("For each degree between block and air: 10 to 30 for 15 to 40 kW with a lagged exhaust, 5 to 10 more with a bare riser.");
+    }
+}
+
+/// 14 kW for each litre at 3000 rpm, torque kept: common practice for small diesels.
+fn usual_rated_kw(inputs: &Inputs) -> f64 {
+    14.0 * inputs.eng.displacement_l * inputs.eng.top_rpm / 3000.0
+}
+
+/// 130 kg for each litre at 0.5 kJ/(kg·K): own reasoning.
+fn usual_heat_kj_k(inputs: &Inputs) -> f64 {
+    65.0 * inputs.eng.displacement_l
+}
+
+impl Inputs {
+    /// Power of the engine at its highest speed \[kW\].
+    pub fn rated_kw(&self) -> f64 {
+        self.eng.rated_kw.unwrap_or_else(|| usual_rated_kw(self))
+    }
+
+    /// Heat the engine block holds \[kJ/K\].
+    pub fn engine_heat_kj_k(&self) -> f64 {
+        self.eng.heat_kj_k.unwrap_or_else(|| usual_heat_kj_k(self))
     }
 }

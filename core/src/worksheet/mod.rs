@@ -12,6 +12,7 @@ mod loads;
 mod questions;
 mod regulator;
 mod run;
+mod second;
 mod space;
 mod sun;
 mod way;
@@ -31,7 +32,8 @@ pub use loads::{Current, Load, LoadRow, When, typical_loads};
 pub use questions::{QUESTIONS, Question};
 pub use regulator::{Regulator, RegulatorKind, SensorPlace};
 pub use run::Run;
-pub use space::{AirBasis, Space};
+pub use second::{Second, SecondRole};
+pub use space::{AfterStop, AirBasis, Space};
 pub use sun::Sun;
 pub use way::{Way, WayKind};
 
@@ -55,6 +57,17 @@ impl Key {
             let short = name.strip_prefix(section.prefix())?.strip_prefix('_')?;
             section.keys().find(|key| key.short() == short)
         })
+    }
+
+    /// Whether it matters for these inputs.
+    pub fn applies(self, inputs: &Inputs) -> bool {
+        if self.section != SectionId::alt2 {
+            return (self.spec().applies)(inputs);
+        }
+        // The second machine's fields are the first one's, asked of its figures.
+        inputs
+            .as_second()
+            .is_some_and(|seen| (self.spec().applies)(&seen))
     }
 
     /// Its name in links, files and reports: `bank_capacity_ah`.
@@ -82,6 +95,8 @@ sections! {
         way: Way, "Charging arrangement", "How the alternator's current reaches the house bank.";
         alt: Alternator, "Alternator", "The machine that does the work and takes the heat.";
         reg: Regulator, "Regulator", "What holds the machine back, if anything does.";
+        two: Second, "Second alternator", "Another machine on the same engine.";
+        alt2: Alternator, "Second alternator: the machine", "The same figures for it.";
         eng: Engine, "Engine", "What turns it, heats its air and burns the fuel.";
         space: Space, "Engine space", "The air the alternator has to cool itself with.";
         run: Run, "Charging run", "From where to where the bank is charged.";
@@ -136,7 +151,13 @@ impl Worksheet {
     pub fn figure(&self, key: Key) -> Option<f64> {
         match (self.inputs.get(key), key.spec().kind) {
             (Value::Number(number), _) => Some(number),
-            (Value::Absent, Kind::Maybe { absent, .. }) => (absent.figure)(self),
+            (Value::Absent, Kind::Maybe { absent, .. }) => match self.inputs.as_second() {
+                Some(seen) if key.section == SectionId::alt2 => (absent.figure)(&Worksheet {
+                    inputs: seen,
+                    ..Worksheet::default()
+                }),
+                _ => (absent.figure)(self),
+            },
             _ => None,
         }
     }

@@ -1,7 +1,7 @@
 //! The regulator.
 
 use super::{Inputs, WayKind};
-use crate::fields::units::{AMPERE, CELSIUS, KELVIN, VOLT};
+use crate::fields::units::{AMPERE, CELSIUS, KELVIN, MINUTE, PERCENT, RPM, SECOND, VOLT};
 use crate::fields::{choice, choose, maybe, number, section};
 
 choice! {
@@ -35,6 +35,18 @@ section! {
         fold_band_k: f64 = number("Fold-back band", KELVIN, 0.5, 30.0, 4.0).deep()
             .help("The field goes from full to none across this many degrees around the set-point.")
             .when(|i| i.reg.kind == RegulatorKind::External);
+        sensor_lag_s: f64 = number("Sensor lag", SECOND, 0.0, 900.0, 0.0).deep()
+            .help("How long the sensor takes to feel two thirds of a change: next to none bolted bare, a minute or two through paint or a lug.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        ramp_min: f64 = number("Slow start", MINUTE, 0.0, 60.0, 0.0).nameplate()
+            .help("Time over which the field is let up to full; 0 for none. Spares belt and winding while the case is still cold.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        low_speed_rpm: f64 = number("Low-speed cap below", RPM, 0.0, 10_000.0, 0.0).nameplate().deep()
+            .help("Shaft speed under which the field is held back because the fan is slow; 0 for none.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        low_speed_pct: f64 = number("Low-speed cap", PERCENT, 5.0, 100.0, 50.0).nameplate().deep()
+            .help("Part of full field allowed below that speed.")
+            .when(|i| i.reg.kind == RegulatorKind::External && i.reg.low_speed_rpm > 0.0);
         current_cap_a: Option<f64> = maybe("Current cap", AMPERE, 5.0, 1000.0, "no cap", |_| None).nameplate()
             .help("The most the regulator lets the machine give; often set to spare the belt.")
             .when(|i| i.reg.kind == RegulatorKind::External);
@@ -47,12 +59,12 @@ section! {
 impl Inputs {
     /// Voltage at which current into the house bank is turned down \[V\]:
     /// the bank's charge voltage, or what a built-in regulator holds.
+    /// A charger that follows the bank's temperature corrects for it.
     pub fn held_v(&self) -> f64 {
-        match (self.way.kind, self.reg.kind) {
-            (WayKind::Direct, RegulatorKind::Internal) => {
-                self.reg.fixed_v.unwrap_or_else(|| self.charge_v())
-            }
-            _ => self.charge_v(),
+        match (self.way.kind, self.reg.kind, self.reg.fixed_v) {
+            (WayKind::Direct, RegulatorKind::Internal, Some(fixed_v)) => fixed_v,
+            (WayKind::Direct, RegulatorKind::Internal, None) => self.charge_v(),
+            _ => self.charge_v() + self.compensation_v(),
         }
     }
 }

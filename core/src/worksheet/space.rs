@@ -2,7 +2,7 @@
 
 use super::Inputs;
 use crate::fields::units::{
-    CELSIUS, CUBIC_METRE_PER_HOUR, KILOGRAM_PER_CUBIC_METRE, KILOJOULE_PER_KELVIN, PERCENT,
+    AMPERE, CELSIUS, CUBIC_METRE_PER_HOUR, KILOGRAM_PER_CUBIC_METRE, KILOJOULE_PER_KELVIN, PERCENT,
     WATT_PER_KELVIN,
 };
 use crate::fields::{choice, choose, maybe, number, section};
@@ -12,6 +12,14 @@ choice! {
     AirBasis {
         Modelled = "modelled", "Worked out from engine, blower and walls";
         Measured = "measured", "I have measured it";
+    }
+}
+
+choice! {
+    /// The blower once the engine has stopped.
+    AfterStop {
+        Off = "off", "Stops with the engine";
+        On = "on", "Left running";
     }
 }
 
@@ -48,6 +56,14 @@ section! {
             .when(modelled);
         start_c: Option<f64> = maybe("At the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().deep()
             .help("Of space, engine and alternator when charging begins; higher after a sail under engine.");
+        cold_air_pct: f64 = number("Cold-air hose to the machine", PERCENT, 0.0, 100.0, 0.0)
+            .help("Part of the machine's cooling air that a hose brings straight from outside; 0 without one, 30 to 70 % for a hose that ends at its rear. Worth 10 to 20 K there (common practice).");
+        blower_after: AfterStop = choose("Blower after stopping", AfterStop::OPTIONS, 0).deep()
+            .help("Whether it is left running when the engine stops. The engine goes on heating the space for half an hour.")
+            .when(|i| modelled(i) && i.space.blower_m3h > 0.0);
+        wanted_a: Option<f64> = maybe("Amperes you would like held", AMPERE, 1.0, 1000.0, "not asked", |_| None).deep()
+            .help("The worksheet then says how large a blower that takes.")
+            .when(modelled);
         recirculation_pct: f64 = number("Own warm air drawn in again", PERCENT, 0.0, 60.0, 15.0).deep()
             .help("5 to 15 % of the way from air to case temperature with free space around the machine, 15 to 35 % when boxed in or behind the engine.");
     }

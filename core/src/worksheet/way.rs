@@ -1,5 +1,6 @@
 //! The charging arrangement.
 
+use super::{Inputs, SecondRole};
 use crate::fields::units::{AMPERE, PERCENT, VOLT};
 use crate::fields::{choice, choose, number, section};
 
@@ -23,10 +24,15 @@ section! {
             .help("88 to 94 %; in its data sheet.")
             .when(|i| i.way.kind == WayKind::Converter);
         start_v: f64 = number("Start battery voltage, running", VOLT, 12.0, 60.0, 14.0).measured()
-            .help("At the converter's input with the engine running: 13.6 to 14.4 V in a 12 V engine system.")
-            .when(|i| i.way.kind == WayKind::Converter);
+            .help("At the start battery with the engine running: 13.6 to 14.4 V in a 12 V engine system.")
+            .when(serves_start);
         services_a: f64 = number("Engine services and start battery", AMPERE, 0.0, 100.0, 5.0)
-            .help("What else hangs on the alternator: instruments, pumps, topping up the start battery. 3 to 8 A.")
-            .when(|i| i.way.kind == WayKind::Converter);
+            .help("What else hangs on the machine of the start battery: instruments, pumps, topping it up. 3 to 8 A.")
+            .when(serves_start);
     }
+}
+
+/// Whether a machine here works at the start battery's voltage.
+fn serves_start(inputs: &Inputs) -> bool {
+    inputs.way.kind == WayKind::Converter || inputs.two.role == SecondRole::Start
 }

@@ -33,7 +33,7 @@ fn heat_capacities() {
     for (kg, winding, body, rectifier) in
         [(6.0, 594.0, 2430.0, 310.0), (10.0, 990.0, 4050.0, 490.0)]
     {
-        let machine = Machine::new(kg, 0.5, 0.15, 10.0);
+        let machine = Machine::new(kg, 0.5, 10.0);
         near("winding", machine.winding_j_k, winding, 1e-6);
         near("body", machine.body_j_k, body, 1e-6);
         near("rectifier", machine.rectifier_j_k, rectifier, 1e-6);
@@ -68,7 +68,10 @@ const LOSSES: OpenLosses = OpenLosses {
 /// Settled, all that is lost reaches the air and nothing warms any further.
 #[test]
 fn settled_heat_balance() {
-    let machine = Machine::new(6.0, 0.5, 0.15, 10.0);
+    let machine = Machine {
+        recirculation: 0.15,
+        ..Machine::new(6.0, 0.5, 10.0)
+    };
     for air in [
         AirBalance::Fixed(55.0),
         AirBalance::Open {
@@ -101,7 +104,7 @@ fn settled_heat_balance() {
 /// Copper whose loss grows faster than its cooling has no settled state.
 #[test]
 fn runaway() {
-    let machine = Machine::new(6.0, 0.02, 0.15, 10.0);
+    let machine = Machine::new(6.0, 0.02, 10.0);
     let losses = OpenLosses {
         copper_20c_w: 3000.0,
         ..LOSSES

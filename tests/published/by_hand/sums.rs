@@ -1,22 +1,18 @@
 //! Sums: bank, sun and inverter, by hand.
 
 use ampwright_core::energy::{inverter_wh, sun_wh};
-use ampwright_core::physics::battery::bank_resistance_ohm;
+use ampwright_core::physics::battery::lfp_resistance_ohm;
 
 use crate::near;
 
 #[test]
 fn bank() {
-    let ohm = bank_resistance_ohm(0.8, 1.0, 400.0, 0.0015);
+    let ohm = lfp_resistance_ohm(0.8, 1.0, 400.0) + 0.0015;
     near("400 A·h", 1000.0 * ohm, 3.50, 1e-9);
     near("taper begins", (14.2 - 13.36) / ohm, 240.0, 1e-6);
     // 500 A·h and 0.5 mΩ: the current of a dead short at 13.2 V.
-    near(
-        "short",
-        13.2 / bank_resistance_ohm(0.8, 1.0, 500.0, 0.0005),
-        6286.0,
-        0.5,
-    );
+    let short_ohm = lfp_resistance_ohm(0.8, 1.0, 500.0) + 0.0005;
+    near("short", 13.2 / short_ohm, 6286.0, 0.5);
 }
 
 #[test]

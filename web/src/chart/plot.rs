@@ -195,7 +195,7 @@ fn band(run: &RunReport, time: &Scale) -> impl IntoView + use<> {
 pub fn limit_class(limit: Limit) -> &'static str {
     match limit {
         Limit::Machine => "machine",
-        Limit::CurrentCap => "cap",
+        Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed => "cap",
         Limit::Temperature => "heat",
         Limit::BankLimit => "bank",
         Limit::ChargeVoltage => "voltage",

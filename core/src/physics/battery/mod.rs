@@ -1,0 +1,95 @@
+//! The house bank as a voltage at rest behind a resistance that may change as
+//! it fills.
+
+mod lead;
+mod lfp;
+
+pub use lead::{
+    AGM, COMPENSATION_MV, FLOODED, GEL, LeadKind, ampere_hour_law, compensated_v, peukert_hours,
+    two_well_capacity_ah,
+};
+pub use lfp::{lfp_cold_factor, lfp_cold_rate, lfp_rest_v};
+
+/// What the cells are.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Cells {
+    /// Lithium iron phosphate; resistance of the cells at this temperature \[Ω\].
+    Lfp(f64),
+    /// Lead.
+    Lead(LeadKind),
+}
+
+/// A bank: blocks of 12 V in series behind a resistance.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bank {
+    /// 12 V blocks in series.
+    pub blocks: f64,
+    /// Capacity \[A·h\].
+    pub capacity_ah: f64,
+    /// What it is made of.
+    pub cells: Cells,
+    /// Switch, fuse and cable to where the regulator measures \[Ω\].
+    pub harness_ohm: f64,
+    /// Change of the charging voltages with temperature, of the whole bank \[V\].
+    pub compensation_v: f64,
+    /// Ampere-hours kept of those put in, 0 to 1.
+    pub charge_efficiency: f64,
+}
+
+impl Bank {
+    /// Voltage at rest \[V\] at a state of charge, 0 to 1.
+    pub fn rest_v(&self, charge: f64) -> f64 {
+        self.blocks
+            * match &self.cells {
+                Cells::Lfp(_) => 4.0 * lfp_rest_v(charge),
+                Cells::Lead(kind) => kind.rest_v(charge),
+            }
+    }
+
+    /// Resistance to where the regulator measures \[Ω\]. A lead bank's is such
+    /// that it takes what it accepts at its absorption voltage.
+    pub fn resistance_ohm(&self, charge: f64) -> f64 {
+        let cells = match &self.cells {
+            Cells::Lfp(ohm) => *ohm,
+            Cells::Lead(kind) => {
+                // Nearly full, it takes next to nothing.
+                let least_a = 1e-4 * self.capacity_ah;
+                let accepted_a = kind.acceptance_a(self.capacity_ah, charge).max(least_a);
+                let absorption_v = self.blocks * kind.absorption_v + self.compensation_v;
+                (absorption_v - self.rest_v(charge)).max(0.01) / accepted_a
+            }
+        };
+        cells + self.harness_ohm
+    }
+
+    /// Change of the state of charge \[1/s\] for a current into the bank \[A\];
+    /// what is drawn is drawn in full.
+    pub fn charge_rate(&self, bank_a: f64) -> f64 {
+        let kept = if bank_a > 0.0 {
+            self.charge_efficiency
+        } else {
+            1.0
+        };
+        bank_a * kept / 3600.0 / self.capacity_ah
+    }
+}
+
+/// Resistance of an LFP bank's cells \[Ω\]: `ohm_ah` is that of four cells
+/// times their ampere-hours, `blocks` how many such fours are in series.
+pub fn lfp_resistance_ohm(ohm_ah: f64, blocks: f64, capacity_ah: f64) -> f64 {
+    ohm_ah * blocks / capacity_ah
+}
+
+/// A figure from a table of points in rising order: straight lines between
+/// them, level outside.
+pub(super) fn straight(table: &[(f64, f64)], x: f64) -> f64 {
+    let after = table.partition_point(|point| point.0 <= x);
+    match (
+        after.checked_sub(1).and_then(|at| table.get(at)),
+        table.get(after),
+    ) {
+        (Some(&(x0, y0)), Some(&(x1, y1))) => y0 + (y1 - y0) * (x - x0) / (x1 - x0),
+        (Some(&(_, y)), None) | (None, Some(&(_, y))) => y,
+        (None, None) => 0.0,
+    }
+}

@@ -1,0 +1,68 @@
+//! Whether the bank gets what it needs.
+
+use super::{Finding, Severity, add};
+use crate::charge::Limit;
+use crate::report::{Report, clock};
+use crate::worksheet::{WayKind, Worksheet};
+
+/// Whether the bank gets what it needs.
+pub(super) fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
+    let inputs = &sheet.inputs;
+    let run = &report.run;
+    if report.day.engine_hours.is_none() {
+        add(
+            found,
+            Severity::Stop,
+            "day_not_covered",
+            format!(
+                "No engine run within a day puts back the {:.0} A·h that the boat uses and the sun does not.",
+                report.day.need_ah
+            ),
+        );
+    }
+    if run.mid_bank_a < 0.0 {
+        add(
+            found,
+            Severity::Stop,
+            "bank_is_emptied",
+            format!(
+                "The boat draws {:.0} A and the alternator brings less: the bank is emptied with the engine running.",
+                run.house_load_a
+            ),
+        );
+    } else if run.minutes_to_target.is_none() && inputs.run.to_pct > inputs.run.from_pct {
+        add(
+            found,
+            Severity::Mend,
+            "target_not_reached",
+            format!(
+                "After {} the bank is at {:.0} %, not at {} %.",
+                clock(run.minutes),
+                run.end_charge_pct,
+                inputs.run.to_pct
+            ),
+        );
+    }
+    if run.limit_shares.iter().any(|s| s.limit == Limit::BankLimit) {
+        add(
+            found,
+            Severity::Mend,
+            "bank_limit_binds",
+            format!(
+                "The machine can give more than the {:.0} A the bank may take. Set a current cap; the battery management system's own limit is a last defence that disconnects.",
+                inputs.charge_limit_a()
+            ),
+        );
+    }
+    if inputs.way.kind == WayKind::Converter && inputs.way.converter_a > 0.5 * inputs.alt.rated_a {
+        add(
+            found,
+            Severity::Mind,
+            "converter_large",
+            format!(
+                "A converter of {:.0} A is more than half of the machine's {:.0} A; common practice stays below that.",
+                inputs.way.converter_a, inputs.alt.rated_a
+            ),
+        );
+    }
+}

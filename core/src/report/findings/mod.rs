@@ -1,0 +1,69 @@
+//! What to mind: sentences with a number, a reason and what to do.
+
+mod bank;
+mod charge;
+mod engine;
+mod heat;
+mod inputs;
+mod speed;
+
+use serde::Serialize;
+
+use super::Report;
+use crate::charge::plant::Plant;
+use crate::worksheet::Worksheet;
+
+/// How bad a finding is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Severity {
+    /// Do not run it like this.
+    Stop,
+    /// Put it right.
+    Mend,
+    /// Know about it.
+    Mind,
+}
+
+impl Severity {
+    /// The word for it.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Severity::Stop => "stop",
+            Severity::Mend => "mend",
+            Severity::Mind => "mind",
+        }
+    }
+}
+
+/// One finding.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Finding {
+    /// How bad it is.
+    pub severity: Severity,
+    /// Its name, the same for ever.
+    pub key: &'static str,
+    /// The sentence.
+    pub text: String,
+}
+
+/// Everything found, worst first.
+pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec<Finding> {
+    let mut found = Vec::new();
+    inputs::input_findings(sheet, plant, &mut found);
+    heat::heat_findings(sheet, report, &mut found);
+    speed::speed_findings(sheet, report, &mut found);
+    charge::charge_findings(sheet, report, &mut found);
+    bank::bank_findings(sheet, &mut found);
+    engine::engine_findings(sheet, report, &mut found);
+    found.sort_by_key(|finding| finding.severity);
+    found
+}
+
+fn add(found: &mut Vec<Finding>, severity: Severity, key: &'static str, text: String) {
+    found.push(Finding {
+        severity,
+        key,
+        text,
+    });
+}

@@ -1,0 +1,64 @@
+//! The sea trial: readings of a real charging run correct the model.
+//!
+//! [`log`] reads what was typed or pasted; `model` runs the machine's lumps
+//! with the logged current; `fit` finds which figures the log can tell and
+//! what it tells, by [`least_squares`]; `output` weighs the amps against the
+//! output curve; [`apply()`] puts the figures into the worksheet. What a log
+//! cannot tell is said in words.
+
+pub mod columns;
+mod fit;
+pub mod least_squares;
+pub mod log;
+mod model;
+mod output;
+mod refuse;
+mod result;
+mod sample;
+mod words;
+
+use crate::Worksheet;
+use crate::energy::house_load_a;
+use crate::fields::Complaint;
+use crate::worksheet::Curve;
+
+pub use log::{Log, read};
+pub use result::{Compared, Fit, Fitted, apply};
+pub use sample::SAMPLE;
+pub use words::HOW_TO;
+
+use model::Trial;
+use output::Output;
+
+/// Fits a worksheet's model to a log.
+///
+/// # Errors
+/// A sentence saying why nothing can be learnt from the log.
+pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Complaint> {
+    let load_a = house_load_a(sheet);
+    let before = &sheet.inputs;
+    if let Some(complaint) = refuse::complaint(log, before.start_c()) {
+        return Err(complaint);
+    }
+    let mut trial = Trial::new(before, load_a, log);
+    let mut solution = fit::solve(&trial)?;
+    let output = output::weigh(&trial, &solution.run);
+    if let Output::Point {
+        shaft_rpm, amperes, ..
+    } = output
+    {
+        // Another output curve means other losses at the same current.
+        let mut inputs = *before;
+        inputs.alt.curve = Curve::Points;
+        inputs.alt.second_rpm = shaft_rpm.round();
+        inputs.alt.second_a = amperes.round();
+        trial = Trial::new(&inputs, load_a, log);
+        solution = fit::solve(&trial)?;
+    }
+    if !solution.told[fit::COOLING] && !solution.told[fit::CAPACITY] {
+        return Err(Complaint(
+            "These readings tell neither how well the machine is cooled nor how much heat it holds: they are too few or scatter too much. Log half an hour from a cold start at a steady speed, with the air near the machine.".to_string(),
+        ));
+    }
+    Ok(result::build(&trial, &solution, &output, before))
+}

@@ -1,0 +1,318 @@
+//! The same lumps as in the charging run, with current, volts and speed
+//! prescribed by a log: what its thermometers should have shown.
+
+use super::columns::Column;
+use super::log::{Log, Row};
+use crate::charge::integrate::{Point, Tolerance, between, solve};
+use crate::charge::plant::Plant;
+use crate::physics::losses::Losses;
+use crate::physics::thermal::{AirBalance, Machine, Temperatures, fan_factor};
+use crate::worksheet::{AirBasis, Inputs, WayKind};
+
+/// Most readings that are kept apart; of a longer log neighbours are averaged.
+const MOST_READINGS: usize = 300;
+/// Case above its surroundings from which a log is said to begin warm \[K\].
+const WARM_K: f64 = 15.0;
+/// No machine works at this temperature \[°C\].
+const BURNT_C: f64 = 1000.0;
+
+/// What is asked of a log.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Guess {
+    /// Factor on the worksheet's air conductances.
+    pub cooling: f64,
+    /// Factor on the heat capacities the mass gives.
+    pub capacity: f64,
+    /// Part of its own warm air drawn in again, β.
+    pub recirculation: f64,
+    /// Factor on the worksheet's heat through the walls.
+    pub walls: f64,
+    /// Everything at the first reading above what the case showed \[K\].
+    pub start_k: f64,
+}
+
+/// A figure that changes with time, straight between readings.
+#[derive(Debug, Clone)]
+pub struct Course(Vec<(f64, f64)>);
+
+impl Course {
+    fn of(rows: &[Row], column: Column) -> Course {
+        let begin = rows.first().map_or(0.0, |row| row.minute);
+        Course(
+            rows.iter()
+                .filter_map(|row| Some((60.0 * (row.minute - begin), row.get(column)?)))
+                .collect(),
+        )
+    }
+
+    /// At a time \[s\]; before and after the readings, the nearest.
+    pub fn at(&self, seconds: f64) -> Option<f64> {
+        let after = self.0.partition_point(|(at, _)| *at < seconds);
+        match (after.checked_sub(1).and_then(|k| self.0.get(k)), self.0.get(after)) {
+            (Some((t0, a)), Some((t1, b))) if t1 > t0 => {
+                Some(a + (b - a) * (seconds - t0) / (t1 - t0))
+            }
+            (_, Some((_, b))) => Some(*b),
+            (Some((_, a)), None) => Some(*a),
+            (None, None) => None,
+        }
+    }
+
+    /// Its readings.
+    pub fn readings(&self) -> impl Iterator<Item = f64> + '_ {
+        self.0.iter().map(|(_, reading)| *reading)
+    }
+}
+
+/// A log against a worksheet.
+#[derive(Debug, Clone)]
+pub struct Trial {
+    /// The worksheet's inputs.
+    pub inputs: Inputs,
+    /// The boat by the worksheet.
+    pub plant: Plant,
+    /// The readings, thinned out.
+    pub rows: Vec<Row>,
+    amps: Course,
+    volts: Course,
+    rpm: Course,
+    air: Course,
+    usual_v: f64,
+    load_a: f64,
+    mean_engine_rpm: f64,
+    first_case_c: f64,
+    /// Whether the machine was warm at the first reading.
+    pub begins_warm: bool,
+}
+
+/// Winding, body, rectifier, air \[°C\].
+type State = [f64; 4];
+
+fn temperatures([winding_c, body_c, rectifier_c, air_c]: State) -> Temperatures {
+    Temperatures {
+        winding_c,
+        body_c,
+        rectifier_c,
+        air_c,
+    }
+}
+
+impl Trial {
+    /// Prepares a log whose case temperatures and amps are known to be there.
+    pub fn new(inputs: &Inputs, load_a: f64, log: &Log) -> Trial {
+        let rows = thinned(&log.rows);
+        let mut rpm = Course::of(&rows, Column::Rpm);
+        if log.shaft_speed {
+            for (_, speed) in &mut rpm.0 {
+                *speed /= inputs.alt.pulley_ratio;
+            }
+        }
+        let count = rpm.0.len();
+        let mean_engine_rpm = match count {
+            0 => inputs.eng.rpm,
+            _ => rpm.readings().sum::<f64>() / count as f64,
+        };
+        let plant = Plant::at_engine_rpm(inputs, load_a, mean_engine_rpm);
+        let air = Course::of(&rows, Column::Air);
+        let first_case_c = Course::of(&rows, Column::Case)
+            .readings()
+            .next()
+            .unwrap_or(plant.start_c);
+        let around_c = air.readings().next().unwrap_or(plant.start_c);
+        Trial {
+            inputs: *inputs,
+            amps: Course::of(&rows, Column::Amps),
+            volts: Course::of(&rows, Column::Volts),
+            usual_v: usual_v(inputs, &plant),
+            begins_warm: first_case_c - around_c > WARM_K,
+            plant,
+            rows,
+            rpm,
+            air,
+            load_a,
+            mean_engine_rpm,
+            first_case_c,
+        }
+    }
+
+    /// Whether the air near the machine was logged.
+    pub fn has_air(&self) -> bool {
+        self.air.readings().next().is_some()
+    }
+
+    /// Whether the air has to be worked out from the engine space.
+    pub fn models_air(&self) -> bool {
+        !self.has_air() && self.inputs.space.basis == AirBasis::Modelled
+    }
+
+    /// Voltage at the machine \[V\] at a time \[s\]: as logged, or the worksheet's.
+    pub fn volts(&self, seconds: f64) -> f64 {
+        self.volts.at(seconds).unwrap_or(self.usual_v)
+    }
+
+    /// Speed of its shaft \[rpm\] at a time \[s\].
+    pub fn shaft_rpm(&self, seconds: f64) -> f64 {
+        let engine_rpm = self.rpm.at(seconds).unwrap_or(self.mean_engine_rpm);
+        self.inputs.shaft_rpm(engine_rpm)
+    }
+
+    fn machine(&self, guess: &Guess, seconds: f64) -> Machine {
+        let alt = &self.inputs.alt;
+        let fan = fan_factor(
+            self.shaft_rpm(seconds),
+            alt.anchor_rpm,
+            alt.cooling_exponent,
+        );
+        Machine::new(
+            alt.mass_kg,
+            self.plant.cooling * guess.cooling * fan,
+            guess.recirculation,
+            alt.rotor_rise_k,
+        )
+        .with_heat_capacity(guess.capacity)
+    }
+
+    fn losses(&self, seconds: f64, machine: &Machine, t: &Temperatures) -> Losses {
+        let (plant, amps) = (&self.plant, self.amps.at(seconds).unwrap_or(0.0));
+        plant
+            .losses
+            .at_speed(&plant.curve, self.shaft_rpm(seconds))
+            .at(amps, self.volts(seconds))
+            .with(t.winding_c, machine.rotor_c(t.body_c))
+    }
+
+    /// Temperatures at every row, for a guess.
+    pub fn run(&self, guess: &Guess) -> Vec<Temperatures> {
+        let mut inputs = self.inputs;
+        inputs.space.wall_w_k *= guess.walls;
+        let space = match self.models_air() {
+            true => Plant::at_engine_rpm(&inputs, self.load_a, self.mean_engine_rpm).space,
+            false => self.plant.space,
+        };
+        // A machine that begins warm has a warm engine beside it.
+        let engine_s = match self.begins_warm {
+            true => 600.0 * inputs.eng.warm_up_min,
+            false => 0.0,
+        };
+        let has_air = self.has_air();
+        let at = |seconds: f64, state: &State| {
+            let mut t = temperatures(*state);
+            t.air_c = self.air.at(seconds).unwrap_or(t.air_c);
+            t
+        };
+        let rate = |seconds: f64, state: &State| {
+            let t = at(seconds, state);
+            let machine = self.machine(guess, seconds);
+            let losses = self.losses(seconds, &machine, &t);
+            let [winding, body, rectifier] = machine.rates(&t, &losses);
+            let air = match has_air {
+                true => 0.0,
+                false => space.rate(
+                    seconds + engine_s,
+                    t.air_c,
+                    machine.heat_to_air_w(&t, &losses),
+                ),
+            };
+            [winding, body, rectifier, air]
+        };
+        let tolerance = Tolerance {
+            per_step: [0.02, 0.005, 0.02, if has_air { f64::INFINITY } else { 0.01 }],
+            longest_s: 120.0,
+        };
+        let last_s = self.seconds(self.rows.last());
+        let hot = |point: &Point<4>| point.state.iter().any(|c| *c > BURNT_C);
+        let start = self.start(guess, &space.balance());
+        let points = solve(rate, start, last_s, &tolerance, hot);
+        self.rows
+            .iter()
+            .map(|row| {
+                let seconds = self.seconds(Some(row));
+                let after = points.partition_point(|point| point.seconds < seconds).max(1);
+                let state = match (points.get(after - 1), points.get(after)) {
+                    (Some(a), Some(b)) => between(a, b, seconds),
+                    (Some(a), None) => a.state,
+                    _ => start,
+                };
+                at(seconds, &state)
+            })
+            .collect()
+    }
+
+    /// Time of a row since the first \[s\].
+    pub fn seconds(&self, row: Option<&Row>) -> f64 {
+        match (self.rows.first(), row) {
+            (Some(first), Some(row)) => 60.0 * (row.minute - first.minute),
+            _ => 0.0,
+        }
+    }
+
+    /// Temperatures at the first reading: all alike from cold; of a warm
+    /// machine, winding and rectifier where they would settle on such a body,
+    /// which takes them a minute or two.
+    fn start(&self, guess: &Guess, space: &AirBalance) -> State {
+        let body_c = self.first_case_c + guess.start_k;
+        let logged = |column: Column| self.rows.first().and_then(|row| row.get(column));
+        let machine = self.machine(guess, 0.0);
+        let air_c = match (self.air.at(0.0), self.begins_warm, space) {
+            (Some(air_c), ..) => air_c,
+            (None, false, _) => body_c,
+            (None, true, AirBalance::Fixed(air_c)) => *air_c,
+            (None, true, AirBalance::Open { conductance_w_k, heat_w }) => {
+                // With all of the machine's losses in it.
+                let t = temperatures([body_c; 4]);
+                let lost_w = self.losses(0.0, &machine, &t).total_w();
+                ((heat_w + lost_w) / conductance_w_k.max(0.1)).min(body_c)
+            }
+        };
+        let mut t = temperatures([body_c, body_c, body_c, air_c]);
+        if self.begins_warm {
+            let inlet_c = machine.inlet_c(&t);
+            let between = |lost_w: f64, to_body: f64, to_air: f64| {
+                (lost_w + to_body * body_c + to_air * inlet_c) / (to_body + to_air)
+            };
+            let losses = self.losses(0.0, &machine, &t);
+            t.winding_c = between(losses.copper_w, machine.winding_body, machine.winding_air);
+            t.rectifier_c = between(losses.diode_w, machine.rectifier_body, machine.rectifier_air);
+        }
+        [
+            logged(Column::Winding).unwrap_or(t.winding_c),
+            body_c,
+            logged(Column::Rectifier).unwrap_or(t.rectifier_c),
+            air_c,
+        ]
+    }
+}
+
+/// The worksheet's voltage at the machine early in a run \[V\]. Losses hardly
+/// depend on it.
+fn usual_v(inputs: &Inputs, plant: &Plant) -> f64 {
+    match inputs.way.kind {
+        WayKind::Converter => inputs.way.start_v,
+        WayKind::Direct => {
+            let t = temperatures([plant.start_c; 4]);
+            plant.flow(inputs.run.from_pct / 100.0, &t).alternator_v
+        }
+    }
+}
+
+/// Neighbours averaged until no more than [`MOST_READINGS`] are left; readings
+/// of one and the same minute become one.
+fn thinned(rows: &[Row]) -> Vec<Row> {
+    let size = rows.len().div_ceil(MOST_READINGS).max(1);
+    let mut same: Vec<Row> = Vec::new();
+    for alike in rows.chunk_by(|a, b| a.minute == b.minute) {
+        same.extend(mean(alike));
+    }
+    same.chunks(size).filter_map(mean).collect()
+}
+
+fn mean(rows: &[Row]) -> Option<Row> {
+    let first = rows.first()?;
+    let of = |column: Column| {
+        let count = rows.iter().filter(|row| row.get(column).is_some()).count();
+        let sum: f64 = rows.iter().filter_map(|row| row.get(column)).sum();
+        (count > 0).then(|| sum / count as f64)
+    };
+    let minute = rows.iter().map(|row| row.minute).sum::<f64>() / rows.len() as f64;
+    Some(Row::new(first.line, minute, Column::ALL.map(of)))
+}
