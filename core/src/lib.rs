@@ -10,13 +10,15 @@
 //! [`fields`] says what an input is, [`worksheet`] lists the inputs of a boat,
 //! [`energy`] adds up its day, [`physics`] holds the formulas with their
 //! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
-//! gathers the answers and says what to mind.
+//! gathers the answers and says what to mind, [`trial`] corrects the model by
+//! readings of a real run.
 
 pub mod charge;
 pub mod energy;
 pub mod fields;
 pub mod physics;
 pub mod report;
+pub mod trial;
 pub mod worksheet;
 
 pub use report::{Report, report};

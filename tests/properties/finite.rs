@@ -14,10 +14,17 @@ use crate::draw::any_sheet;
 const MAY_BE_NULL: &[&str] = &[
     "energy.autonomy_days",
     "machine.hot",
+    "machine.second",
+    "machine.second.hot",
+    "machine.blower_for_wanted_m3h",
     "run.minutes_to_target",
     "run.minutes_to_80",
     "run.minutes_to_90",
     "run.minutes_to_100",
+    "run.second_peak",
+    "run.air_settles_min",
+    "run.series.second_winding_c",
+    "run.series.second_case_c",
     "day.engine_hours",
     "day.from_pct",
     "day.fuel_l",
@@ -56,6 +63,8 @@ fn optional(report: &Report) -> impl Iterator<Item = f64> {
     let (run, day) = (&report.run, &report.day);
     [
         report.energy.autonomy_days,
+        report.machine.blower_for_wanted_m3h,
+        run.air_settles_min,
         run.minutes_to_target,
         run.minutes_to_80,
         run.minutes_to_90,
@@ -120,8 +129,10 @@ proptest! {
         let last_s = inputs.run.longest_h * 3600.0;
         let trace = charge(&plant, inputs.run.from_pct / 100.0, 1.0, last_s, &Fineness::USUAL);
         let end = trace.sample(trace.last_s());
-        let t = end.temperatures;
-        let burnt = [t.winding_c, t.body_c, t.rectifier_c, t.air_c].iter().any(|c| *c > 1000.0);
+        let burnt = [Some(end.temperatures), end.second]
+            .iter()
+            .flatten()
+            .any(|t| t.winding_c.max(t.body_c).max(t.rectifier_c) > 1000.0);
         prop_assert!(
             trace.last_s() >= last_s || end.charge >= 1.0 || end.charge <= -0.05 || burnt,
             "ends after {} of {last_s} s at {} and {} steps",

@@ -14,6 +14,7 @@ mod order;
 mod round_trip;
 mod smooth;
 mod steps;
+mod trial;
 
 use std::env::var_os;
 

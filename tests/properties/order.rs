@@ -5,7 +5,7 @@ use ampwright_core::worksheet::Key;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
-use crate::draw::any_sheet;
+use crate::draw::{Drawn, any_sheet};
 
 /// Part of the way from where an input stands towards one end of its range.
 fn moved(sheet: &Worksheet, name: &str, part: f64, up: bool) -> Option<(f64, Worksheet)> {
@@ -18,6 +18,15 @@ fn moved(sheet: &Worksheet, name: &str, part: f64, up: bool) -> Option<(f64, Wor
         .state(key, Value::Number(to.clamp(low, high)))
         .expect("within its range");
     Some((now, other))
+}
+
+/// A boat whose regulator feels at once: a lagging sensor makes it hunt, and
+/// what hunts knows no order.
+fn steady_boat() -> impl Strategy<Value = Drawn> {
+    any_sheet().prop_map(|mut drawn| {
+        drawn.0.inputs.reg.sensor_lag_s = 0.0;
+        drawn
+    })
 }
 
 /// Minutes to the target; endless when it is not reached.
@@ -38,31 +47,30 @@ proptest! {
     #![proptest_config(crate::cases(500))]
 
     #[test]
-    fn hotter_outside_air(drawn in any_sheet(), part in 0.0..1.0f64) {
-        let (_, hotter) = moved(&drawn.0, "space_outside_c", part, true).expect("a figure");
-        never_faster(&drawn.0, &hotter)?;
+    fn hotter_outside_air(Drawn(sheet) in steady_boat(), part in 0.0..1.0f64) {
+        let (_, hotter) = moved(&sheet, "space_outside_c", part, true).expect("a figure");
+        never_faster(&sheet, &hotter)?;
     }
 
     #[test]
-    fn a_lower_set_point(drawn in any_sheet(), part in 0.0..1.0f64) {
-        let (_, lower) = moved(&drawn.0, "reg_set_point_c", part, false).expect("a figure");
-        never_faster(&drawn.0, &lower)?;
+    fn a_lower_set_point(Drawn(sheet) in steady_boat(), part in 0.0..1.0f64) {
+        let (_, lower) = moved(&sheet, "reg_set_point_c", part, false).expect("a figure");
+        never_faster(&sheet, &lower)?;
     }
 
     #[test]
-    fn a_higher_house_load(drawn in any_sheet(), more in 0.0..100.0f64) {
+    fn a_higher_house_load(Drawn(sheet) in steady_boat(), more in 0.0..100.0f64) {
         let key = Key::named("run_house_load_a").expect("a key");
-        let now = drawn.0.figure(key).expect("a figure");
+        let now = sheet.figure(key).expect("a figure");
         prop_assume!(now + more <= 1000.0);
-        let mut other = drawn.0.clone();
+        let mut other = sheet.clone();
         other.state(key, Value::Number(now + more)).expect("within its range");
-        never_faster(&drawn.0, &other)?;
+        never_faster(&sheet, &other)?;
     }
 
     /// As long as the air it brings is not the warmest thing aboard.
     #[test]
-    fn more_blower_air(drawn in any_sheet(), part in 0.0..1.0f64) {
-        let mut sheet = drawn.0;
+    fn more_blower_air(Drawn(mut sheet) in steady_boat(), part in 0.0..1.0f64) {
         let outside = sheet.inputs.space.outside_c;
         for name in ["space_cabin_c", "eng_running_c"] {
             let key = Key::named(name).expect("a key");

@@ -32,15 +32,18 @@ fn nudged(sheet: &Worksheet, key: Key) -> Option<Worksheet> {
     Some(other)
 }
 
-/// With the winding's anchor stated: an empty one means more than its figure,
+/// With the winding's anchors stated: an empty one means more than its figure,
 /// it belongs to a machine of usual efficiency.
 fn anchored(mut sheet: Worksheet) -> Worksheet {
-    let key = Key::named("alt_anchor_winding_c").expect("a key");
-    let figure = sheet.figure(key).expect("a figure");
+    for key in Key::all().filter(is_anchor) {
+        let figure = sheet.figure(key).expect("a figure");
+        sheet.state(key, Value::Number(figure)).expect("in range");
+    }
     sheet
-        .state(key, Value::Number(figure))
-        .expect("within its range");
-    sheet
+}
+
+fn is_anchor(key: &Key) -> bool {
+    key.name().ends_with("_anchor_winding_c")
 }
 
 proptest! {
@@ -68,11 +71,11 @@ proptest! {
         }
     }
 
-    /// An empty field stands for its figure, except the winding's anchor.
+    /// An empty field stands for its figure, except a winding's anchor.
     #[test]
     fn stating_what_an_empty_field_means(drawn in normal_boat()) {
         let before = report(&drawn.0);
-        for key in Key::all().filter(|key| key.name() != "alt_anchor_winding_c") {
+        for key in Key::all().filter(|key| !is_anchor(key)) {
             let (Value::Absent, Some(figure)) = (drawn.0.inputs.get(key), drawn.0.figure(key)) else {
                 continue;
             };

@@ -97,9 +97,10 @@ pub struct Point<const N: usize> {
 /// What counts as an error of one in each part of the state, and the longest step.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Tolerance<const N: usize> {
-    /// Error allowed in a step; infinity for parts that are only carried along
-    /// and feed nothing.
+    /// Error allowed in a step.
     pub per_step: [f64; N],
+    /// Whether a part feeds any other; those that do not are carried along.
+    pub feeds: [bool; N],
     /// Longest step \[s\].
     pub longest_s: f64,
 }
@@ -177,7 +178,7 @@ impl<const N: usize> Slopes<N> {
         let mut state = [[0.0; N]; N];
         for part in 0..N {
             // What feeds nothing changes nothing.
-            if tolerance.per_step[part].is_infinite() {
+            if !tolerance.feeds[part] {
                 continue;
             }
             let nudge = 0.1 * tolerance.per_step[part];
@@ -266,6 +267,7 @@ mod tests {
         let rate = |t: f64, y: &[f64; 1]| [-y[0] * y[0] + t.cos()];
         let tolerance = Tolerance {
             per_step: [1e-6],
+            feeds: [true],
             longest_s: 1.0,
         };
         let step = 2.0 / f64::from(steps);
@@ -300,6 +302,7 @@ mod tests {
         let rate = |t: f64, y: &[f64; 1]| [-1e6 * (y[0] - t.sin()) + t.cos()];
         let tolerance = Tolerance {
             per_step: [1e-6],
+            feeds: [true],
             longest_s: 0.5,
         };
         let points = solve(rate, [0.0], 10.0, &tolerance, |_| false);

@@ -1,5 +1,7 @@
 //! The boat as prepared numbers, and what happens aboard at one moment.
 
+use std::cell::Cell;
+
 use super::Limit;
 use super::space_air::SpaceAir;
 use super::unit::Unit;
@@ -108,7 +110,16 @@ impl Moment {
     }
 }
 
+/// A machine at one moment: what its regulator allows and how warm its rotor is.
+struct Ready<'a> {
+    unit: &'a Unit,
+    allowed: f64,
+    limit: Limit,
+    rotor_c: f64,
+}
+
 /// A source of current for the house at a trial voltage.
+#[derive(Clone, Copy)]
 struct Source {
     amperes: f64,
     slope: f64,
@@ -193,64 +204,64 @@ impl Plant {
         } else {
             (taken_a, Limit::BankLimit)
         };
-        let first = |volts: f64| match &self.converter {
-            None => direct(&self.main, seconds, main, volts),
-            Some(converter) => self.converted(converter, seconds, main, volts),
+        let main = Ready::new(&self.main, seconds, main);
+        let beside = self
+            .second
+            .as_ref()
+            .filter(|beside| beside.feeds_house)
+            .map(|beside| Ready::new(&beside.unit, seconds, second));
+        let from_start = self
+            .converter
+            .map(|converter| (converter, main.on(self.start_v)));
+        let first = |volts: f64| match &from_start {
+            None => main.on(volts),
+            Some((converter, given)) => self.converted(converter, given, volts),
         };
-        let beside = |volts: f64| match &self.second {
-            Some(second_unit) if second_unit.feeds_house => {
-                Some(direct(&second_unit.unit, seconds, second, volts))
-            }
-            _ => None,
-        };
-        let together = |house_a: f64| {
-            let volts = terminals.volts(house_a - self.load_a);
-            let one = first(volts);
-            let other = beside(volts);
-            let slope = one.slope + other.as_ref().map_or(0.0, |source| source.slope);
-            let amperes = one.amperes + other.as_ref().map_or(0.0, |source| source.amperes);
-            (
-                amperes,
-                slope * terminals.slope(house_a - self.load_a),
-                one,
-                other,
-            )
-        };
+        let limit = Cell::new(main.limit);
         let given_a = meet(most_a, self.main.curve.infinite_a, |house_a| {
-            let (amperes, slope, ..) = together(house_a);
-            (amperes, slope)
+            let bank_a = house_a - self.load_a;
+            let volts = terminals.volts(bank_a);
+            let one = first(volts);
+            limit.set(one.limit);
+            let other = beside.as_ref().map(|beside| beside.on(volts));
+            let (other_a, other_slope) = other.map_or((0.0, 0.0), |o| (o.amperes, o.slope));
+            (
+                one.amperes + other_a,
+                (one.slope + other_slope) * terminals.slope(bank_a),
+            )
         });
         let house_a = given_a.min(most_a);
-        let (able_a, _, one, other) = together(house_a);
-        let other_a = other.map_or(0.0, |source| source.amperes);
-        // Where the bank takes less than they could give, both are turned down alike.
-        let part = if able_a > 0.0 {
-            (house_a / able_a).min(1.0)
-        } else {
-            0.0
-        };
         let bank_a = house_a - self.load_a;
         let bank_v = terminals.volts(bank_a);
-        let limit = if given_a >= most_a {
-            most_limit
-        } else {
-            one.limit
-        };
+        // Two machines share what flows as they could give it.
+        let other_a = beside.map_or(0.0, |beside| {
+            let (one, other) = (first(bank_v).amperes, beside.on(bank_v).amperes);
+            if one + other > 0.0 {
+                house_a * other / (one + other)
+            } else {
+                0.0
+            }
+        });
+        let main_a = house_a - other_a;
         Flow {
             main: match &self.converter {
                 None => Output {
-                    amperes: part * one.amperes,
+                    amperes: main_a,
                     volts: bank_v,
                 },
                 Some(converter) => Output {
-                    amperes: self.drawn_a(converter, part * one.amperes, bank_v),
+                    amperes: self.drawn_a(converter, main_a, bank_v),
                     volts: self.start_v,
                 },
             },
-            second: self.second_output(part * other_a, bank_v),
+            second: self.second_output(other_a, bank_v),
             bank_a,
             bank_v,
-            limit,
+            limit: if given_a >= most_a {
+                most_limit
+            } else {
+                limit.get()
+            },
         }
     }
 
@@ -282,15 +293,9 @@ impl Plant {
         out_a * house_v.max(0.0) / (converter.efficiency * self.start_v) + self.main_services_a()
     }
 
-    /// The main machine through the converter.
-    fn converted(
-        &self,
-        converter: &Converter,
-        seconds: f64,
-        state: &MachineState,
-        house_v: f64,
-    ) -> Source {
-        let given = direct(&self.main, seconds, state, self.start_v);
+    /// The main machine through the converter, given what it gives at the
+    /// start battery.
+    fn converted(&self, converter: &Converter, given: &Source, house_v: f64) -> Source {
         let spare_w =
             (given.amperes - self.main_services_a()).max(0.0) * converter.efficiency * self.start_v;
         // A bank pulled far down is no place for a converter to start.
@@ -355,22 +360,33 @@ fn losses(unit: &Unit, output: &Output, t: &Temperatures) -> Losses {
         .with(t.winding_c, unit.machine.rotor_c(t.body_c))
 }
 
-/// A machine straight on a battery at a voltage.
-fn direct(unit: &Unit, seconds: f64, state: &MachineState, volts: f64) -> Source {
-    let (allowed, limit) = unit.allowed(seconds, state.sensed_c);
-    let rotor_c = unit.machine.rotor_c(state.t.body_c);
-    let (full_a, slope) = unit.full_field_with_slope(volts, rotor_c);
-    if unit.cap_a < allowed * full_a {
-        Source {
-            amperes: unit.cap_a,
-            slope: 0.0,
-            limit: Limit::CurrentCap,
-        }
-    } else {
-        Source {
-            amperes: allowed * full_a,
-            slope: allowed * slope,
+impl<'a> Ready<'a> {
+    fn new(unit: &'a Unit, seconds: f64, state: &MachineState) -> Ready<'a> {
+        let (allowed, limit) = unit.allowed(seconds, state.sensed_c);
+        Ready {
+            unit,
+            allowed,
             limit,
+            rotor_c: unit.machine.rotor_c(state.t.body_c),
+        }
+    }
+
+    /// Straight on a battery at a voltage.
+    fn on(&self, volts: f64) -> Source {
+        let (full_a, slope) = self.unit.full_field_with_slope(volts, self.rotor_c);
+        let given_a = self.allowed * full_a;
+        if self.unit.cap_a < given_a {
+            Source {
+                amperes: self.unit.cap_a,
+                slope: 0.0,
+                limit: Limit::CurrentCap,
+            }
+        } else {
+            Source {
+                amperes: given_a,
+                slope: self.allowed * slope,
+                limit: self.limit,
+            }
         }
     }
 }

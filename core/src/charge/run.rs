@@ -31,8 +31,8 @@ pub struct Fineness {
 impl Fineness {
     /// For every day: well inside 0.2 % of a run ten times finer.
     pub const USUAL: Fineness = Fineness {
-        charge: 1e-5,
-        kelvin: 0.01,
+        charge: 3e-6,
+        kelvin: 0.003,
         longest_s: 900.0,
     };
 
@@ -79,23 +79,44 @@ pub struct Stretch {
     pub limit: Limit,
 }
 
-/// The machine whose parts begin at `first`.
-fn machine<const N: usize>(state: &[f64; N], first: usize) -> MachineState {
-    let part = |at: usize| state.get(first + at).copied().unwrap_or(state[1]);
+/// Where the parts of the alternator begin, and those of the second one.
+const MAIN: usize = 4;
+const SECOND: usize = 8;
+
+fn part<const N: usize>(state: &[f64; N], at: usize) -> f64 {
+    state.get(at).copied().unwrap_or(state[1])
+}
+
+/// Temperatures of the machine whose parts begin at `first`.
+fn temperatures<const N: usize>(state: &[f64; N], first: usize) -> Temperatures {
+    Temperatures {
+        winding_c: part(state, first),
+        body_c: part(state, first + 1),
+        rectifier_c: part(state, first + 2),
+        air_c: state[1],
+    }
+}
+
+fn machine<const N: usize>(unit: &Unit, state: &[f64; N], first: usize) -> MachineState {
+    let t = temperatures(state, first);
     MachineState {
-        t: Temperatures {
-            winding_c: part(0),
-            body_c: part(1),
-            rectifier_c: part(2),
-            air_c: state[1],
-        },
-        sensed_c: part(3),
+        t,
+        sensed_c: unit.sensed_c(&t, part(state, first + 3)),
     }
 }
 
 /// What happens at a time and state.
 fn moment<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> Moment {
-    plant.moment(seconds, state[0], &machine(state, 4), &machine(state, 8))
+    let second = plant
+        .second
+        .as_ref()
+        .map_or(&plant.main, |beside| &beside.unit);
+    plant.moment(
+        seconds,
+        state[0],
+        &machine(&plant.main, state, MAIN),
+        &machine(second, state, SECOND),
+    )
 }
 
 /// How everything changes.
@@ -104,10 +125,10 @@ fn rates<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> [f64;
     let mut rates = [0.0; N];
     let mut to_air_w = 0.0;
     let mut warm = |unit: &Unit, first: usize, losses: &Losses| {
-        let here = machine(state, first);
-        let lumps = unit.machine.rates(&here.t, losses);
-        to_air_w += unit.machine.heat_to_air_w(&here.t, losses);
-        let sensor = unit.sensor_rate(&here.t, here.sensed_c, &lumps);
+        let t = temperatures(state, first);
+        let lumps = unit.machine.rates(&t, losses);
+        to_air_w += unit.machine.heat_to_air_w(&t, losses);
+        let sensor = unit.sensor_rate(&t, part(state, first + 3));
         for (rate, lump) in rates
             .iter_mut()
             .skip(first)
@@ -116,9 +137,9 @@ fn rates<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> [f64;
             *rate = lump;
         }
     };
-    warm(&plant.main, 4, &now.losses);
+    warm(&plant.main, MAIN, &now.losses);
     if let Some(second) = &plant.second {
-        warm(&second.unit, 8, &now.second_losses);
+        warm(&second.unit, SECOND, &now.second_losses);
     }
     rates[0] = plant.bank.charge_rate(now.flow.bank_a);
     rates[1] = plant.space.rate(seconds, state[1], to_air_w);
@@ -149,15 +170,21 @@ fn step_through<const N: usize>(
     let mut start = [plant.start_c; N];
     (start[0], start[2], start[3]) = (from, 0.0, 0.0);
     let mut per_step = [fineness.kelvin; N];
-    (per_step[0], per_step[2], per_step[3]) = (fineness.charge, f64::INFINITY, f64::INFINITY);
+    // What is carried along feeds nothing but is read off: as near as the charge.
+    let ampere_s = fineness.charge * plant.bank.capacity_ah * 3600.0;
+    let joule = ampere_s * plant.bank.rest_v(1.0);
+    (per_step[0], per_step[2], per_step[3]) = (fineness.charge, ampere_s, joule);
+    let mut feeds = [true; N];
+    (feeds[2], feeds[3], feeds[MAIN + 3]) = (false, false, plant.main.lags());
     let tolerance = Tolerance {
         per_step,
+        feeds,
         longest_s: fineness.longest_s,
     };
     // A bank that is being emptied will not come up again, and a machine that
     // glows is gone.
     let done = |point: &Point<N>| {
-        let hottest_c = point.state.iter().skip(4).copied().fold(0.0, f64::max);
+        let hottest_c = point.state.iter().skip(MAIN).copied().fold(0.0, f64::max);
         let charge = point.state[0];
         charge >= until || charge <= -0.05 || hottest_c > BURNT_C
     };
@@ -204,8 +231,8 @@ impl Trace {
         Sample {
             seconds,
             charge: state[0],
-            temperatures: machine(&state, 4).t,
-            second: self.plant.second.map(|_| machine(&state, 8).t),
+            temperatures: temperatures(&state, MAIN),
+            second: self.plant.second.map(|_| temperatures(&state, SECOND)),
             moment: moment(&self.plant, seconds, &state),
         }
     }
@@ -213,7 +240,7 @@ impl Trace {
     /// The machines' temperatures at a time \[s\].
     pub fn machines(&self, seconds: f64) -> [Temperatures; 2] {
         let state = self.state(seconds);
-        [machine(&state, 4).t, machine(&state, 8).t]
+        [temperatures(&state, MAIN), temperatures(&state, SECOND)]
     }
 
     /// When a state of charge (0 to 1) is reached \[s\].
@@ -263,8 +290,8 @@ impl Trace {
             for k in 0..4 {
                 let at = a.seconds + (end - a.seconds) * f64::from(k) / 4.0;
                 let state = between(a, b, at);
-                for (hottest, first) in hottest.iter_mut().zip([4, 8]) {
-                    *hottest = hottest.hotter(&machine(&state, first).t);
+                for (hottest, first) in hottest.iter_mut().zip([MAIN, SECOND]) {
+                    *hottest = hottest.hotter(&temperatures(&state, first));
                 }
             }
         }

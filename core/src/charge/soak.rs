@@ -56,6 +56,7 @@ pub fn soak(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak {
     };
     let tolerance = Tolerance {
         per_step: [0.02; PARTS],
+        feeds: [true; PARTS],
         longest_s: 300.0,
     };
     let points = solve(rate, start, WATCH_S, &tolerance, |_| false);

@@ -7,6 +7,9 @@ use crate::physics::output::{OutputCurve, through_points, through_rating};
 use crate::physics::thermal::{Anchor, Machine, Temperatures, calibrate_cooling, fan_factor};
 use crate::worksheet::{Curve, Inputs, RegulatorKind, SensorPlace};
 
+/// A sensor quicker than this does not lag \[s\].
+const LEAST_LAG_S: f64 = 1.0;
+
 /// An alternator, worked out once.
 #[derive(Debug, Clone, Copy)]
 pub struct Unit {
@@ -74,7 +77,8 @@ impl Unit {
         );
         let shaft_rpm = inputs.shaft_rpm(engine_rpm);
         let fan = fan_factor(shaft_rpm, alt.anchor_rpm, alt.cooling_exponent);
-        let mut machine = Machine::new(alt.mass_kg, cooling * fan, alt.rotor_rise_k);
+        let mut machine = Machine::new(alt.mass_kg, cooling * fan, alt.rotor_rise_k)
+            .with_heat_capacity(alt.heat_capacity_factor);
         machine.recirculation = inputs.space.recirculation_pct / 100.0;
         machine.hose = inputs.space.cold_air_pct / 100.0;
         machine.hose_c = inputs.space.outside_c;
@@ -146,16 +150,21 @@ impl Unit {
         }
     }
 
-    /// Rate of change of what the sensor feels \[K/s\], given the rates of
-    /// winding, body and rectifier: that of its place, or for one that lags
-    /// (T − T_sensor)/τ.
-    pub fn sensor_rate(&self, t: &Temperatures, sensed_c: f64, rates: &[f64; 3]) -> f64 {
-        let [winding, body, rectifier] = *rates;
+    /// Whether the sensor lags behind its place.
+    pub fn lags(&self) -> bool {
+        self.guard.is_some_and(|guard| guard.lag_s >= LEAST_LAG_S)
+    }
+
+    /// What the sensor feels \[°C\]: one that lags has a temperature of its own.
+    pub fn sensed_c(&self, t: &Temperatures, own_c: f64) -> f64 {
+        if self.lags() { own_c } else { self.felt_c(t) }
+    }
+
+    /// Rate of change of a lagging sensor's own temperature \[K/s\]: (T − T_sensor)/τ.
+    pub fn sensor_rate(&self, t: &Temperatures, own_c: f64) -> f64 {
         match &self.guard {
-            Some(guard) if guard.lag_s >= 1.0 => (self.felt_c(t) - sensed_c) / guard.lag_s,
-            Some(guard) if guard.sensor == SensorPlace::Winding => winding,
-            Some(guard) if guard.sensor == SensorPlace::Rectifier => rectifier,
-            _ => body,
+            Some(guard) if self.lags() => (self.felt_c(t) - own_c) / guard.lag_s,
+            _ => 0.0,
         }
     }
 

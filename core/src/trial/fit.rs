@@ -41,6 +41,9 @@ const WALLS_SPAN: (f64, f64) = (0.25, 4.0);
 /// Farthest the first reading may be off \[K\].
 const START_K: f64 = 10.0;
 
+/// What meters and thermometers are off by as a whole, which no scatter shows,
+/// as a part of cooling and capacity: 2 % of the amps and 2 K at the case.
+const METERS: f64 = 0.04;
 /// Thermometers on a boat are not believed closer \[K\].
 const LEAST_RESIDUAL_K: f64 = 0.5;
 /// A model that misses the readings by more has not understood them \[K\].
@@ -81,16 +84,16 @@ fn bounds(trial: &Trial) -> [(f64, f64); FIGURES] {
         let scaled = |value: f64| (value / now).ln() / SPREAD[figure];
         (scaled(span.0), scaled(span.1))
     };
-    let (worst, best) = cooling_span(inputs, &trial.plant);
+    let (worst, best) = cooling_span(inputs, &trial.unit);
     let cooling = (
-        worst.max(COOLING_SPAN.0 * trial.plant.cooling),
-        best.min(COOLING_SPAN.1 * trial.plant.cooling),
+        worst.max(COOLING_SPAN.0 * trial.unit.cooling),
+        best.min(COOLING_SPAN.1 * trial.unit.cooling),
     );
     let beta = |share: f64| {
         (share - inputs.space.recirculation_pct / 100.0) / SPREAD[RECIRCULATION]
     };
     [
-        factor(cooling, trial.plant.cooling, COOLING),
+        factor(cooling, trial.unit.cooling, COOLING),
         factor(CAPACITY_SPAN, inputs.alt.heat_capacity_factor, CAPACITY),
         (beta(RECIRCULATION_SPAN.0), beta(RECIRCULATION_SPAN.1)),
         factor(WALLS_SPAN, 1.0, WALLS),
@@ -168,7 +171,12 @@ pub(super) fn solve(trial: &Trial) -> Result<Solution, Complaint> {
     Ok(Solution {
         guess,
         told,
-        deviation: std::array::from_fn(|figure| SPREAD[figure] * deviation[figure]),
+        deviation: std::array::from_fn(|figure| {
+            (SPREAD[figure] * deviation[figure]).hypot(match figure {
+                COOLING | CAPACITY => METERS,
+                _ => 0.0,
+            })
+        }),
         run: trial.run(&guess),
         residual_k,
     })

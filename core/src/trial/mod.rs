@@ -35,14 +35,13 @@ use output::Output;
 /// # Errors
 /// A sentence saying why nothing can be learnt from the log.
 pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Complaint> {
-    let load_a = house_load_a(sheet);
     let before = &sheet.inputs;
     if let Some(complaint) = refuse::complaint(log, before.start_c()) {
         return Err(complaint);
     }
-    let mut trial = Trial::new(before, load_a, log);
+    let mut trial = Trial::new(before, log);
     let mut solution = fit::solve(&trial)?;
-    let output = output::weigh(&trial, &solution.run);
+    let output = output::weigh(&trial, &solution.run, house_load_a(sheet));
     if let Output::Point {
         shaft_rpm, amperes, ..
     } = output
@@ -52,7 +51,7 @@ pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Complaint> {
         inputs.alt.curve = Curve::Points;
         inputs.alt.second_rpm = shaft_rpm.round();
         inputs.alt.second_a = amperes.round();
-        trial = Trial::new(&inputs, load_a, log);
+        trial = Trial::new(&inputs, log);
         solution = fit::solve(&trial)?;
     }
     if !solution.told[fit::COOLING] && !solution.told[fit::CAPACITY] {

@@ -4,10 +4,12 @@
 use super::columns::Column;
 use super::log::{Log, Row};
 use crate::charge::integrate::{Point, Tolerance, between, solve};
-use crate::charge::plant::Plant;
+use crate::charge::plant::{MachineState, Plant};
+use crate::charge::space_air::SpaceAir;
+use crate::charge::unit::Unit;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::{AirBalance, Machine, Temperatures, fan_factor};
-use crate::worksheet::{AirBasis, Inputs, WayKind};
+use crate::worksheet::{AirBasis, Inputs};
 
 /// Most readings that are kept apart; of a longer log neighbours are averaged.
 const MOST_READINGS: usize = 300;
@@ -69,8 +71,8 @@ impl Course {
 pub struct Trial {
     /// The worksheet's inputs.
     pub inputs: Inputs,
-    /// The boat by the worksheet.
-    pub plant: Plant,
+    /// Its alternator at the mean speed of the log.
+    pub unit: Unit,
     /// The readings, thinned out.
     pub rows: Vec<Row>,
     amps: Course,
@@ -78,7 +80,6 @@ pub struct Trial {
     rpm: Course,
     air: Course,
     usual_v: f64,
-    load_a: f64,
     mean_engine_rpm: f64,
     first_case_c: f64,
     /// Whether the machine was warm at the first reading.
@@ -99,7 +100,7 @@ fn temperatures([winding_c, body_c, rectifier_c, air_c]: State) -> Temperatures 
 
 impl Trial {
     /// Prepares a log whose case temperatures and amps are known to be there.
-    pub fn new(inputs: &Inputs, load_a: f64, log: &Log) -> Trial {
+    pub fn new(inputs: &Inputs, log: &Log) -> Trial {
         let rows = thinned(&log.rows);
         let mut rpm = Course::of(&rows, Column::Rpm);
         if log.shaft_speed {
@@ -112,24 +113,23 @@ impl Trial {
             0 => inputs.eng.rpm,
             _ => rpm.readings().sum::<f64>() / count as f64,
         };
-        let plant = Plant::at_engine_rpm(inputs, load_a, mean_engine_rpm);
+        let start_c = inputs.start_c();
         let air = Course::of(&rows, Column::Air);
         let first_case_c = Course::of(&rows, Column::Case)
             .readings()
             .next()
-            .unwrap_or(plant.start_c);
-        let around_c = air.readings().next().unwrap_or(plant.start_c);
+            .unwrap_or(start_c);
+        let around_c = air.readings().next().unwrap_or(start_c);
         Trial {
             inputs: *inputs,
             amps: Course::of(&rows, Column::Amps),
             volts: Course::of(&rows, Column::Volts),
-            usual_v: usual_v(inputs, &plant),
+            usual_v: usual_v(inputs),
             begins_warm: first_case_c - around_c > WARM_K,
-            plant,
+            unit: Unit::new(inputs, mean_engine_rpm),
             rows,
             rpm,
             air,
-            load_a,
             mean_engine_rpm,
             first_case_c,
         }
@@ -163,20 +163,21 @@ impl Trial {
             alt.anchor_rpm,
             alt.cooling_exponent,
         );
-        Machine::new(
-            alt.mass_kg,
-            self.plant.cooling * guess.cooling * fan,
-            guess.recirculation,
-            alt.rotor_rise_k,
-        )
-        .with_heat_capacity(guess.capacity)
+        let cooling = self.unit.cooling * guess.cooling * fan;
+        Machine {
+            recirculation: guess.recirculation,
+            hose: self.unit.machine.hose,
+            hose_c: self.unit.machine.hose_c,
+            ..Machine::new(alt.mass_kg, cooling, alt.rotor_rise_k)
+                .with_heat_capacity(guess.capacity)
+        }
     }
 
     fn losses(&self, seconds: f64, machine: &Machine, t: &Temperatures) -> Losses {
-        let (plant, amps) = (&self.plant, self.amps.at(seconds).unwrap_or(0.0));
-        plant
+        let amps = self.amps.at(seconds).unwrap_or(0.0);
+        self.unit
             .losses
-            .at_speed(&plant.curve, self.shaft_rpm(seconds))
+            .at_speed(&self.unit.curve, self.shaft_rpm(seconds))
             .at(amps, self.volts(seconds))
             .with(t.winding_c, machine.rotor_c(t.body_c))
     }
@@ -185,10 +186,7 @@ impl Trial {
     pub fn run(&self, guess: &Guess) -> Vec<Temperatures> {
         let mut inputs = self.inputs;
         inputs.space.wall_w_k *= guess.walls;
-        let space = match self.models_air() {
-            true => Plant::at_engine_rpm(&inputs, self.load_a, self.mean_engine_rpm).space,
-            false => self.plant.space,
-        };
+        let space = SpaceAir::new(&inputs, self.mean_engine_rpm);
         // A machine that begins warm has a warm engine beside it.
         let engine_s = match self.begins_warm {
             true => 600.0 * inputs.eng.warm_up_min,
@@ -216,12 +214,13 @@ impl Trial {
             [winding, body, rectifier, air]
         };
         let tolerance = Tolerance {
-            per_step: [0.02, 0.005, 0.02, if has_air { f64::INFINITY } else { 0.01 }],
+            per_step: [0.02, 0.005, 0.02, 0.01],
+            feeds: [true, true, true, !has_air],
             longest_s: 120.0,
         };
         let last_s = self.seconds(self.rows.last());
         let hot = |point: &Point<4>| point.state.iter().any(|c| *c > BURNT_C);
-        let start = self.start(guess, &space.balance());
+        let start = self.start(guess, &space.balance(0.0));
         let points = solve(rate, start, last_s, &tolerance, hot);
         self.rows
             .iter()
@@ -283,16 +282,21 @@ impl Trial {
     }
 }
 
-/// The worksheet's voltage at the machine early in a run \[V\]. Losses hardly
-/// depend on it.
-fn usual_v(inputs: &Inputs, plant: &Plant) -> f64 {
-    match inputs.way.kind {
-        WayKind::Converter => inputs.way.start_v,
-        WayKind::Direct => {
-            let t = temperatures([plant.start_c; 4]);
-            plant.flow(inputs.run.from_pct / 100.0, &t).alternator_v
-        }
-    }
+/// The worksheet's voltage at the machine, cold, as a run begins \[V\]. Losses
+/// hardly depend on it.
+fn usual_v(inputs: &Inputs) -> f64 {
+    /// Any slow start is over by then.
+    const LATER_S: f64 = 1e5;
+    let start_c = inputs.start_c();
+    let cold = MachineState {
+        t: Temperatures::all(start_c),
+        sensed_c: start_c,
+    };
+    let charge = inputs.run.from_pct / 100.0;
+    Plant::new(inputs, 0.0)
+        .flow(LATER_S, charge, &cold, &cold)
+        .main
+        .volts
 }
 
 /// Neighbours averaged until no more than [`MOST_READINGS`] are left; readings

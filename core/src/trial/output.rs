@@ -6,7 +6,7 @@ use super::model::Trial;
 use super::refuse::spread;
 use crate::physics::output::through_points;
 use crate::physics::thermal::Temperatures;
-use crate::worksheet::{RegulatorKind, SensorPlace, WayKind};
+use crate::worksheet::{SecondRole, WayKind};
 
 /// What a log says about the output curve.
 #[derive(Debug, Clone, PartialEq)]
@@ -44,12 +44,12 @@ const WORTH: f64 = 0.03;
 const METERS: f64 = 0.02;
 
 /// Weighs the amps of a log against the output curve, its machine being as
-/// hot as `run` says.
-pub(super) fn weigh(trial: &Trial, run: &[Temperatures]) -> Output {
-    let (inputs, curve) = (&trial.inputs, &trial.plant.curve);
-    if inputs.way.kind == WayKind::Converter {
+/// hot as `run` says and the house drawing `load_a` \[A\].
+pub(super) fn weigh(trial: &Trial, run: &[Temperatures], load_a: f64) -> Output {
+    let (inputs, curve) = (&trial.inputs, &trial.unit.curve);
+    if inputs.way.kind == WayKind::Converter || inputs.two.role == SecondRole::House {
         return Output::Untold(
-            "The machine's full output was not tried: the converter asks for no more than its size.",
+            "Whether the machine gives what its output curve says stays open: it is not alone on the house bank.",
         );
     }
     if trial.rows.iter().all(|row| row.get(Column::Volts).is_none()) {
@@ -58,23 +58,15 @@ pub(super) fn weigh(trial: &Trial, run: &[Temperatures]) -> Output {
         );
     }
     let held_v = inputs.held_v() - NEAR_V * inputs.bank.nominal_v.blocks();
-    let mut others_a = inputs.charge_limit_a() + trial.plant.load_a;
-    let mut fold_c = f64::INFINITY;
-    if inputs.reg.kind == RegulatorKind::External {
-        others_a = others_a.min(inputs.reg.current_cap_a.unwrap_or(f64::INFINITY));
-        fold_c = inputs.reg.set_point_c - 0.5 * inputs.reg.fold_band_k - NEAR_K;
-    }
+    let others_a = trial.unit.cap_a.min(inputs.charge_limit_a() + load_a);
     let shares = trial.rows.iter().zip(run).filter_map(|(row, t)| {
         let (amperes, volts) = (row.get(Column::Amps)?, row.get(Column::Volts)?);
-        let shaft_rpm = trial.shaft_rpm(trial.seconds(Some(row)));
-        let sensed_c = match inputs.reg.sensor {
-            SensorPlace::Case => t.body_c,
-            SensorPlace::Winding => t.winding_c,
-            SensorPlace::Rectifier => t.rectifier_c,
-        };
-        let rotor_c = trial.plant.machine.rotor_c(t.body_c);
+        let seconds = trial.seconds(Some(row));
+        let shaft_rpm = trial.shaft_rpm(seconds);
+        let (allowed, _) = trial.unit.allowed(seconds, trial.unit.felt_c(t) + NEAR_K);
+        let rotor_c = trial.unit.machine.rotor_c(t.body_c);
         let full_a = curve.full_field_a(shaft_rpm, volts, rotor_c);
-        (sensed_c < fold_c && volts < held_v && amperes < NEAR * others_a && full_a > 1.0)
+        (allowed >= 1.0 && volts < held_v && amperes < NEAR * others_a && full_a > 1.0)
             .then(|| (shaft_rpm, amperes / full_a))
     });
     let shares: Vec<(f64, f64)> = shares.collect();

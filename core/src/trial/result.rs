@@ -5,8 +5,8 @@ use super::fit::{CAPACITY, COOLING, RECIRCULATION, Solution, WALLS};
 use super::model::Trial;
 use super::output::Output;
 use super::refuse::spread;
-use crate::charge::plant::Plant;
-use crate::fields::{Held, Knowledge, Kind, Value};
+use crate::charge::unit::Unit;
+use crate::fields::{Held, Knowledge, Value};
 use crate::physics::roots;
 use crate::physics::thermal::{Anchor, calibrate_cooling};
 use crate::worksheet::{AirBasis, Curve, Inputs, Key, Worksheet};
@@ -75,30 +75,30 @@ fn anchor_range() -> (f64, f64) {
 }
 
 /// Cooling factor of a machine with its own losses and this anchor \[°C\].
-fn cooling_at(inputs: &Inputs, plant: &Plant, winding_c: f64) -> f64 {
+fn cooling_at(inputs: &Inputs, unit: &Unit, winding_c: f64) -> f64 {
     let alt = &inputs.alt;
-    let losses = plant.losses.at_speed(&plant.curve, alt.anchor_rpm);
+    let losses = unit.losses.at_speed(&unit.curve, alt.anchor_rpm);
     let anchor = Anchor {
         winding_c,
         shaft_rpm: alt.anchor_rpm,
         air_c: alt.anchor_air_c,
     };
-    calibrate_cooling(alt.mass_kg, alt.rotor_rise_k, &plant.curve, &losses, &anchor).0
+    calibrate_cooling(alt.mass_kg, alt.rotor_rise_k, &unit.curve, &losses, &anchor).0
 }
 
 /// Worst and best cooling factor an anchor can express.
-pub(super) fn cooling_span(inputs: &Inputs, plant: &Plant) -> (f64, f64) {
+pub(super) fn cooling_span(inputs: &Inputs, unit: &Unit) -> (f64, f64) {
     let (coolest_c, hottest_c) = anchor_range();
     (
-        cooling_at(inputs, plant, hottest_c),
-        cooling_at(inputs, plant, coolest_c),
+        cooling_at(inputs, unit, hottest_c),
+        cooling_at(inputs, unit, coolest_c),
     )
 }
 
 /// The anchor \[°C\] that gives a cooling factor.
-fn anchor_c(inputs: &Inputs, plant: &Plant, cooling: f64) -> f64 {
+fn anchor_c(inputs: &Inputs, unit: &Unit, cooling: f64) -> f64 {
     let (low, high) = anchor_range();
-    let spare = |winding_c: f64| cooling_at(inputs, plant, winding_c) - cooling;
+    let spare = |winding_c: f64| cooling_at(inputs, unit, winding_c) - cooling;
     roots::falling(spare, low, high, 1e-6)
 }
 
@@ -209,8 +209,8 @@ fn series(trial: &Trial, solution: &Solution) -> Vec<Compared> {
 
 /// The cooling, told as the anchor that gives it.
 fn cooling(fit: &mut Fit, trial: &Trial, factor: f64, log: f64) {
-    let (inputs, plant) = (&trial.inputs, &trial.plant);
-    let of = |factor: f64| anchor_c(inputs, plant, plant.cooling * factor);
+    let (inputs, unit) = (&trial.inputs, &trial.unit);
+    let of = |factor: f64| anchor_c(inputs, unit, unit.cooling * factor);
     let beyond = |deviations: f64| factor * (deviations * log).exp();
     fit.figures.push(Fitted {
         label: "Cooling, times the worksheet's",
