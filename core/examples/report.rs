@@ -5,7 +5,9 @@
 //! worksheet (the envelope is described in `core/src/worksheet/envelope.rs`;
 //! `-` reads standard input); without an argument it takes the demo.
 //! `-- --inputs` prints every input with its key, unit, range and default;
-//! `-- --worksheet` prints the demo's worksheet.
+//! `-- --worksheet` prints the demo's worksheet; `-- --sure` before the file
+//! prints how sure the answer is in place of the report: ranges, and which
+//! reading would narrow them most.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -15,17 +17,19 @@ use std::process::ExitCode;
 
 use ampwright_core::fields::Kind;
 use ampwright_core::report;
+use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
 
 fn main() -> ExitCode {
-    let argument = std::env::args().nth(1);
-    let result = match argument.as_deref() {
-        None => print_report(demo(), Vec::new()),
+    let mut arguments = std::env::args().skip(1).peekable();
+    let sure = arguments.next_if(|first| first == "--sure").is_some();
+    let result = match arguments.next().as_deref() {
+        None => print_results(demo(), Vec::new(), sure),
         Some("--inputs") => print_inputs(),
         Some("--worksheet") => print_json(&to_json(&demo())).map(|()| true),
         Some(path) => text_of(path)
             .and_then(|text| read_json(&text).map_err(|complaint| complaint.0))
-            .and_then(|Reading { sheet, remarks }| print_report(sheet, remarks)),
+            .and_then(|Reading { sheet, remarks }| print_results(sheet, remarks, sure)),
     };
     match result {
         Ok(true) => ExitCode::SUCCESS,
@@ -47,11 +51,17 @@ fn text_of(path: &str) -> Result<String, String> {
     .map_err(|fault| format!("{path} cannot be read: {fault}."))
 }
 
-fn print_report(sheet: Worksheet, remarks: Vec<String>) -> Result<bool, String> {
+fn print_results(sheet: Worksheet, remarks: Vec<String>, sure: bool) -> Result<bool, String> {
     for remark in &remarks {
         eprintln!("{remark}");
     }
-    print_json(&report(&sheet))?;
+    if sure {
+        let mut sure = Sure::new(&sheet);
+        sure.step(Sure::RUNS);
+        print_json(&sure.certainty())?;
+    } else {
+        print_json(&report(&sheet))?;
+    }
     Ok(remarks.is_empty())
 }
 

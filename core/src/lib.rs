@@ -10,7 +10,7 @@
 //! [`fields`] says what an input is, [`worksheet`] lists the inputs of a boat,
 //! [`energy`] adds up its day, [`physics`] holds the formulas with their
 //! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
-//! gathers the answers and says what to mind, [`trial`] corrects the model by
+//! gathers the answers and says what to mind, [`sure`] says how sure they are, [`trial`] corrects the model by
 //! readings of a real run.
 
 pub mod charge;
@@ -18,6 +18,7 @@ pub mod energy;
 pub mod fields;
 pub mod physics;
 pub mod report;
+pub mod sure;
 pub mod trial;
 pub mod worksheet;
 

@@ -13,6 +13,7 @@ use std::hint::black_box;
 use ampwright_core::charge::plant::Plant;
 use ampwright_core::charge::run::{Fineness, Trace, charge};
 use ampwright_core::charge::steady::settled;
+use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::demo;
 use ampwright_core::{Worksheet, report};
 
@@ -56,6 +57,13 @@ fn speed(sheet: &Worksheet, plant: &Plant) {
     time_row("whole report, this boat", || report(black_box(sheet)));
     let demo = demo();
     time_row("whole report, the demo boat", || report(black_box(&demo)));
+    let mut sure = Sure::new(&demo);
+    time_row("one of 512 runs of how sure it is", || {
+        if sure.done() {
+            sure = Sure::new(&demo);
+        }
+        sure.step(1);
+    });
 }
 
 fn accuracy(plant: &Plant) {

@@ -25,6 +25,9 @@ const MAY_BE_NULL: &[&str] = &[
     "run.air_settles_min",
     "run.series.second_winding_c",
     "run.series.second_case_c",
+    "lead",
+    "lead.minutes_to_target",
+    "lead.engine_hours",
     "day.engine_hours",
     "day.from_pct",
     "day.fuel_l",
@@ -61,10 +64,13 @@ fn walk(path: &str, json: &Json) -> Result<(), TestCaseError> {
 
 fn optional(report: &Report) -> impl Iterator<Item = f64> {
     let (run, day) = (&report.run, &report.day);
+    let lead = report.lead.as_ref();
     [
         report.energy.autonomy_days,
         report.machine.blower_for_wanted_m3h,
         run.air_settles_min,
+        lead.and_then(|lead| lead.minutes_to_target),
+        lead.and_then(|lead| lead.engine_hours),
         run.minutes_to_target,
         run.minutes_to_80,
         run.minutes_to_90,

@@ -14,6 +14,7 @@ mod order;
 mod round_trip;
 mod smooth;
 mod steps;
+mod sure;
 mod trial;
 
 use std::env::var_os;
@@ -26,6 +27,8 @@ fn cases(usual: u32) -> ProptestConfig {
     let mut config = ProptestConfig {
         failure_persistence: None,
         max_shrink_iters: 3000,
+        // Milliseconds.
+        max_shrink_time: 60_000,
         ..ProptestConfig::default()
     };
     if var_os("PROPTEST_CASES").is_none() {

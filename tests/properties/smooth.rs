@@ -82,7 +82,10 @@ proptest! {
             let mut stated = drawn.0.clone();
             // A figure may lie outside what the field takes: no bank is that large.
             if stated.state(key, Value::Number(figure)).is_ok() {
-                prop_assert_eq!(&report(&stated), &before, "{}", key.name());
+                let mut after = report(&stated);
+                // A lead bank in this one's place would have other usual volts.
+                after.lead = before.lead;
+                prop_assert_eq!(&after, &before, "{}", key.name());
             }
         }
     }

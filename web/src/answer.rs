@@ -4,11 +4,13 @@ use ampwright_core::report::{Severity, sentence};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
+use crate::sure::Surety;
 
 /// Engine time, hot amps, what limits, and how many findings.
 #[component]
 pub fn AnswerStrip() -> impl IntoView {
     let desk = expect_context::<Desk>();
+    let surety = expect_context::<Surety>();
     let answer = Memo::new(move |_| desk.report.with(|report| report.answer()));
     let cold = move || {
         desk.report
@@ -41,6 +43,8 @@ pub fn AnswerStrip() -> impl IntoView {
                 <div>
                     <dt>"Engine, a day"</dt>
                     <dd class="big" id="answer-time">{move || answer.with(|a| a.engine_time.clone())}</dd>
+                    // A blank keeps the line while the range is reckoned.
+                    <dd class="small range" id="answer-range">{move || surety.engine_range().unwrap_or("\u{a0}".to_string())}</dd>
                     <dd class="small">{need}</dd>
                 </div>
                 <div>

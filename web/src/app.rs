@@ -13,12 +13,15 @@ use crate::questions::Questions;
 use crate::share::Share;
 use crate::shelf::{Shelf, show_demo, title};
 use crate::store;
+use crate::sure::{HowSure, Surety};
+use crate::trial::SeaTrial;
 
 /// The whole page.
 #[component]
 pub fn App() -> impl IntoView {
     let desk = Desk::open();
     provide_context(desk);
+    provide_context(Surety::of(desk));
     // A phone may never come back from another app: keep what is waiting.
     for leaving in ["pagehide", "blur"] {
         let handle = window_event_listener_untyped(leaving, move |_| store::save_waiting(desk));
@@ -41,11 +44,13 @@ pub fn App() -> impl IntoView {
                 <div class="ask"><Questions/></div>
                 <div class="results">
                     <Findings/>
+                    <HowSure/>
                     <RunChart/>
                     <Figures/>
                 </div>
                 <div class="rest">
                     <Form/>
+                    <SeaTrial/>
                     <Shelf/>
                     <Share/>
                     <Cautions/>

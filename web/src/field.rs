@@ -1,7 +1,7 @@
 //! One input on screen. What it is called, takes and means comes from its
 //! description in the core; this is only how it looks and how typing is heard.
 
-use ampwright_core::fields::{Complaint, Kind, Knowledge, Spec, Value};
+use ampwright_core::fields::{Complaint, Kind, Knowledge, Spec, Spread, Value};
 use ampwright_core::worksheet::Key;
 use leptos::prelude::*;
 
@@ -19,8 +19,14 @@ pub fn SheetField(key: Key, place: &'static str) -> impl IntoView {
     let said = Memo::new(move |_| desk.sheet.with(|sheet| sheet.is_said(key)));
     let stands_for = Memo::new(move |_| desk.sheet.with(|sheet| sheet.figure(key)));
     let set = Callback::new(move |value: Value| desk.edit(|sheet| drop(sheet.state(key, value))));
-    // A choice is made, not measured.
-    let graded = !matches!(spec.kind, Kind::Choice { .. });
+    // A choice is made, not measured, unless it is one of fact.
+    let graded = spec.spread == Some(Spread::Either) || !matches!(spec.kind, Kind::Choice { .. });
+    let grade = move |event| {
+        let word = event_target_value(&event);
+        if let Some(known) = Knowledge::ALL.into_iter().find(|known| known.word() == word) {
+            desk.edit(|sheet| sheet.know(key, known));
+        }
+    };
     let id = format!("{place}-{}", key.name());
     let help_id = format!("{id}-help");
     view! {
@@ -28,9 +34,13 @@ pub fn SheetField(key: Key, place: &'static str) -> impl IntoView {
             <Entry spec id=id.clone() value set stands_for help_id=help_id.clone()/>
             <p class="margin" id=help_id>
                 {graded.then(|| view! {
-                    <span class="mark" class:guess=move || knowledge.get() == Knowledge::Guess>
-                        {move || knowledge.get().word()}
-                    </span>
+                    <select class="mark" class:guess=move || knowledge.get() == Knowledge::Guess
+                        id=format!("{id}-known") aria-label=format!("{}: how well it is known", spec.label)
+                        prop:value=move || knowledge.get().word() on:change=grade>
+                        {Knowledge::ALL.map(|known| view! {
+                            <option selected=known == knowledge.get_untracked()>{known.word()}</option>
+                        })}
+                    </select>
                 })}
                 {spec.help}
                 <button type="button" class="plain forget" class:hidden=move || !said.get()

@@ -16,6 +16,8 @@ mod questions;
 mod share;
 mod shelf;
 mod store;
+mod sure;
+mod trial;
 mod words;
 
 use leptos::{mount::mount_to, prelude::*, web_sys::HtmlElement};

@@ -103,6 +103,8 @@ pub struct Tolerance<const N: usize> {
     pub feeds: [bool; N],
     /// Longest step \[s\].
     pub longest_s: f64,
+    /// A step this short is taken whatever its error \[s\]: the method is stable.
+    pub shortest_s: f64,
 }
 
 /// Steps `rate` from `start` until `done` says so or `last_s` is reached.
@@ -116,7 +118,6 @@ pub fn solve<const N: usize>(
 ) -> Vec<Point<N>> {
     /// Steps after which even a hopeless case ends.
     const MOST_STEPS: usize = 100_000;
-    const SHORTEST_S: f64 = 1e-3;
     let mut now = Point {
         seconds: 0.0,
         state: start,
@@ -140,7 +141,7 @@ pub fn solve<const N: usize>(
                 .fold(0.0, f64::max)
         });
         if let Some((state, _)) = tried
-            && (worst <= 1.0 || step <= SHORTEST_S)
+            && (worst <= 1.0 || step <= tolerance.shortest_s)
         {
             let seconds = if reaches_end {
                 last_s
@@ -156,7 +157,9 @@ pub fn solve<const N: usize>(
             slopes = Slopes::at(&rate, &now, tolerance);
         }
         let factor = (0.9 * worst.max(1e-6).powf(-0.25)).clamp(0.2, 5.0);
-        step = (step * factor).clamp(SHORTEST_S, tolerance.longest_s);
+        step = (step * factor)
+            .min(tolerance.longest_s)
+            .max(tolerance.shortest_s);
     }
     points
 }
@@ -269,6 +272,7 @@ mod tests {
             per_step: [1e-6],
             feeds: [true],
             longest_s: 1.0,
+            shortest_s: 1e-3,
         };
         let step = 2.0 / f64::from(steps);
         let mut now = Point {
@@ -304,6 +308,7 @@ mod tests {
             per_step: [1e-6],
             feeds: [true],
             longest_s: 0.5,
+            shortest_s: 1e-3,
         };
         let points = solve(rate, [0.0], 10.0, &tolerance, |_| false);
         assert!(points.len() < 500, "{} steps", points.len());

@@ -136,15 +136,26 @@ struct Terminals {
 }
 
 impl Terminals {
+    /// A bank drawn below this part of its rest voltage has collapsed; what it
+    /// does there is not told apart.
+    const COLLAPSED: f64 = 0.7;
+
     fn volts(&self, bank_a: f64) -> f64 {
-        self.rest_v + bank_a * self.slope(bank_a)
+        let ohm = if bank_a >= 0.0 {
+            self.ohm
+        } else {
+            self.giving_ohm
+        };
+        (self.rest_v + bank_a * ohm).max(Self::COLLAPSED * self.rest_v)
     }
 
     fn slope(&self, bank_a: f64) -> f64 {
         if bank_a >= 0.0 {
             self.ohm
-        } else {
+        } else if self.rest_v + bank_a * self.giving_ohm > Self::COLLAPSED * self.rest_v {
             self.giving_ohm
+        } else {
+            0.0
         }
     }
 }
@@ -218,7 +229,8 @@ impl Plant {
             Some((converter, given)) => self.converted(converter, given, volts),
         };
         let limit = Cell::new(main.limit);
-        let given_a = meet(most_a, self.main.curve.infinite_a, |house_a| {
+        let guess_a = 0.68 * main.allowed * self.main.curve.infinite_a;
+        let given_a = meet(most_a, guess_a, |house_a| {
             let bank_a = house_a - self.load_a;
             let volts = terminals.volts(bank_a);
             let one = first(volts);
@@ -244,17 +256,17 @@ impl Plant {
         });
         let main_a = house_a - other_a;
         Flow {
-            main: match &self.converter {
+            main: match &from_start {
                 None => Output {
                     amperes: main_a,
                     volts: bank_v,
                 },
-                Some(converter) => Output {
-                    amperes: self.drawn_a(converter, main_a, bank_v),
+                Some((converter, given)) => Output {
+                    amperes: self.drawn_a(converter, main_a, bank_v).min(given.amperes),
                     volts: self.start_v,
                 },
             },
-            second: self.second_output(other_a, bank_v),
+            second: self.second_output(other_a, bank_v, seconds, second),
             bank_a,
             bank_v,
             limit: if given_a >= most_a {
@@ -265,15 +277,24 @@ impl Plant {
         }
     }
 
-    fn second_output(&self, house_a: f64, bank_v: f64) -> Output {
+    fn second_output(
+        &self,
+        house_a: f64,
+        bank_v: f64,
+        seconds: f64,
+        state: &MachineState,
+    ) -> Output {
         match &self.second {
             None => Output::default(),
             Some(second) if second.feeds_house => Output {
                 amperes: house_a,
                 volts: bank_v,
             },
-            Some(_) => Output {
-                amperes: self.services_a,
+            Some(second) => Output {
+                amperes: Ready::new(&second.unit, seconds, state)
+                    .on(self.start_v)
+                    .amperes
+                    .min(self.services_a),
                 volts: self.start_v,
             },
         }
@@ -290,7 +311,7 @@ impl Plant {
     /// What a converter's output \[A\] takes from the start battery's side:
     /// I_out·V_house/(η·V_start), and services on top \[A\].
     fn drawn_a(&self, converter: &Converter, out_a: f64, house_v: f64) -> f64 {
-        out_a * house_v.max(0.0) / (converter.efficiency * self.start_v) + self.main_services_a()
+        out_a * house_v / (converter.efficiency * self.start_v) + self.main_services_a()
     }
 
     /// The main machine through the converter, given what it gives at the
@@ -298,8 +319,6 @@ impl Plant {
     fn converted(&self, converter: &Converter, given: &Source, house_v: f64) -> Source {
         let spare_w =
             (given.amperes - self.main_services_a()).max(0.0) * converter.efficiency * self.start_v;
-        // A bank pulled far down is no place for a converter to start.
-        let house_v = house_v.max(1.0);
         let able_a = spare_w / house_v;
         if able_a < converter.most_a {
             Source {
@@ -392,20 +411,22 @@ impl<'a> Ready<'a> {
 }
 
 /// What sources give on a voltage that rises with their current \[A\], or
-/// `most_a` if they could give that much: Newton's rule, which needs two or
-/// three steps on any usual bank, and a bracketed root where it fails. `given`
+/// `most_a` if they could give that much: Newton's rule, which needs one or
+/// two steps on any usual bank, and a bracketed root where it fails. `given`
 /// is their current, and its slope, at a trial current.
-fn meet(most_a: f64, first_guess_a: f64, given: impl Fn(f64) -> (f64, f64)) -> f64 {
+fn meet(most_a: f64, guess_a: f64, given: impl Fn(f64) -> (f64, f64)) -> f64 {
     const STEPS: usize = 6;
-    let mut amperes = most_a.min(0.6 * first_guess_a);
+    let mut amperes = most_a.min(guess_a);
     for _ in 0..STEPS {
         let (now, slope) = given(amperes);
         let step = (now - amperes) / (1.0 - slope);
         if slope.abs() > 0.5 || !step.is_finite() {
             break;
         }
-        // The next step would be about the square of this one.
-        if step.abs() <= 1e-5 * (1.0 + amperes.abs()) {
+        // The error left is about the slope times the step's square over the
+        // current: the curve bends over volts, and volts hardly move.
+        let bend = slope.abs() * step * step / (1.0 + amperes.abs() + step.abs());
+        if bend <= 1e-6 * (1.0 + amperes.abs()) {
             return amperes + step;
         }
         if amperes >= most_a && step >= 0.0 {

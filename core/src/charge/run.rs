@@ -17,6 +17,9 @@ type State = [f64; PARTS];
 /// No machine works at this temperature \[°C\]; a run ends there.
 const BURNT_C: f64 = 1000.0;
 
+/// A step this short is taken whatever its error \[s\].
+const SHORTEST_S: f64 = 1.0;
+
 /// How finely to step.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Fineness {
@@ -180,6 +183,7 @@ fn step_through<const N: usize>(
         per_step,
         feeds,
         longest_s: fineness.longest_s,
+        shortest_s: SHORTEST_S,
     };
     // A bank that is being emptied will not come up again, and a machine that
     // glows is gone.

@@ -58,6 +58,7 @@ pub fn soak(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak {
         per_step: [0.02; PARTS],
         feeds: [true; PARTS],
         longest_s: 300.0,
+        shortest_s: 1.0,
     };
     let points = solve(rate, start, WATCH_S, &tolerance, |_| false);
     let mut soak = Soak {

@@ -13,7 +13,7 @@ pub use check::{Complaint, parse_number};
 pub(crate) use choice::choice;
 pub use section::{Field, Section};
 pub(crate) use section::{section, sections};
-pub use spec::{Absent, Kind, Knowledge, Place, Spec};
+pub use spec::{Absent, Kind, Knowledge, Place, Spec, Spread};
 pub(crate) use spec::{choose, maybe, number};
 pub use unit::{Unit, units};
 pub use value::{Choice, Held, Value};

@@ -55,6 +55,20 @@ pub struct Absent {
     pub figure: fn(&Worksheet) -> Option<f64>,
 }
 
+/// What a figure may be when nobody has looked. Only facts about the boat have
+/// one; a decision, such as a set-point, is what it says.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Spread {
+    /// From one figure to another, in the input's unit.
+    Between(f64, f64),
+    /// So many per cent either way of what it says.
+    Percent(f64),
+    /// So much either way of what it says, in the input's unit.
+    By(f64),
+    /// Any of its options.
+    Either,
+}
+
 /// The kind of value an input takes.
 #[derive(Debug, Clone, Copy)]
 pub enum Kind {
@@ -100,6 +114,9 @@ pub struct Spec {
     pub kind: Kind,
     /// How well it is usually known once somebody has filled it in.
     pub usual: Knowledge,
+    /// What it may be when it is a guess; none for decisions and for what
+    /// moves no answer.
+    pub spread: Option<Spread>,
     /// Where the form shows it.
     pub place: Place,
     /// Whether it matters for these inputs.
@@ -112,6 +129,7 @@ const fn bare(label: &'static str, kind: Kind) -> Spec {
         help: "",
         kind,
         usual: Knowledge::Guess,
+        spread: None,
         place: Place::Plain,
         applies: |_| true,
     }
@@ -176,6 +194,26 @@ impl Spec {
     }
     pub(crate) const fn nameplate(mut self) -> Spec {
         self.usual = Knowledge::Nameplate;
+        self
+    }
+    /// May be from one figure to another when it is a guess.
+    pub(crate) const fn spread(mut self, low: f64, high: f64) -> Spec {
+        self.spread = Some(Spread::Between(low, high));
+        self
+    }
+    /// May be so many per cent more or less when it is a guess.
+    pub(crate) const fn spread_pct(mut self, percent: f64) -> Spec {
+        self.spread = Some(Spread::Percent(percent));
+        self
+    }
+    /// May be so much more or less when it is a guess.
+    pub(crate) const fn spread_by(mut self, reach: f64) -> Spec {
+        self.spread = Some(Spread::By(reach));
+        self
+    }
+    /// May be any of its options when it is a guess.
+    pub(crate) const fn spread_either(mut self) -> Spec {
+        self.spread = Some(Spread::Either);
         self
     }
     pub(crate) const fn deep(mut self) -> Spec {

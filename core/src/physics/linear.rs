@@ -22,6 +22,9 @@ impl<const N: usize> Factors<N> {
                 return None;
             }
             for row in &mut rows[pivot + 1..] {
+                if row[pivot] == 0.0 {
+                    continue;
+                }
                 let factor = row[pivot] / above[pivot];
                 row[pivot] = factor;
                 for (cell, above) in row.iter_mut().zip(above).skip(pivot + 1) {

@@ -252,7 +252,7 @@ impl Machine {
         } else {
             air_c
         } - 1.0;
-        let sane = winding_c >= least_c && body_c >= least_c && winding_c < 1e4;
+        let sane = winding_c >= least_c && body_c >= least_c && winding_c < 1e3;
         sane.then_some(settled)
     }
 }

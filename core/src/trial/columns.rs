@@ -219,5 +219,8 @@ fn column(words: &str) -> Option<Column> {
 }
 
 fn is_fahrenheit(words: &str) -> bool {
-    words.contains("°f") || words.contains("(f)") || words.contains("fahrenheit") || words.ends_with(" f")
+    words.contains("°f")
+        || words.contains("(f)")
+        || words.contains("fahrenheit")
+        || words.ends_with(" f")
 }

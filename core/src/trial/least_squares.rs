@@ -38,11 +38,9 @@ pub fn least<const N: usize>(
     search: &Search<N>,
 ) -> Least<N> {
     let bounds = &search.bounds;
-    let mut at: [f64; N] = std::array::from_fn(|i| {
-        match search.free[i] {
-            true => search.start[i].max(bounds[i].0).min(bounds[i].1),
-            false => search.start[i],
-        }
+    let mut at: [f64; N] = std::array::from_fn(|i| match search.free[i] {
+        true => search.start[i].max(bounds[i].0).min(bounds[i].1),
+        false => search.start[i],
     });
     let mut here = residuals(&at);
     let mut cost = square(&here);

@@ -222,11 +222,13 @@ fn number(words: &str, fahrenheit: bool) -> Option<f64> {
     let number = parse_number(bare)?;
     let said = words[bare.len()..].trim_start_matches(['°', '˚', ' ']);
     let celsius = said.eq_ignore_ascii_case("c");
-    Some(if said.eq_ignore_ascii_case("f") || fahrenheit && !celsius {
-        (number - 32.0) / 1.8
-    } else {
-        number
-    })
+    Some(
+        if said.eq_ignore_ascii_case("f") || fahrenheit && !celsius {
+            (number - 32.0) / 1.8
+        } else {
+            number
+        },
+    )
 }
 
 /// The first few characters of what stood there.

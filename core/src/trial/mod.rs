@@ -1,13 +1,17 @@
 //! The sea trial: readings of a real charging run correct the model.
 //!
 //! [`log`] reads what was typed or pasted; `model` runs the machine's lumps
-//! with the logged current; `fit` finds which figures the log can tell and
-//! what it tells, by [`least_squares`]; `output` weighs the amps against the
+//! with the logged current; `learn` finds which figures the log can tell, and
+//! `fit` what it tells, by [`least_squares`]; `output` weighs the amps against the
 //! output curve; [`apply()`] puts the figures into the worksheet. What a log
 //! cannot tell is said in words.
 
+mod anchor;
 pub mod columns;
+mod course;
 mod fit;
+mod guess;
+mod learn;
 pub mod least_squares;
 pub mod log;
 mod model;
@@ -40,8 +44,7 @@ pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Complaint> {
         return Err(complaint);
     }
     let mut trial = Trial::new(before, log);
-    let mut solution = fit::solve(&trial)?;
-    let output = output::weigh(&trial, &solution.run, house_load_a(sheet));
+    let output = output::weigh(&trial, house_load_a(sheet));
     if let Output::Point {
         shaft_rpm, amperes, ..
     } = output
@@ -49,12 +52,12 @@ pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Complaint> {
         // Another output curve means other losses at the same current.
         let mut inputs = *before;
         inputs.alt.curve = Curve::Points;
-        inputs.alt.second_rpm = shaft_rpm.round();
-        inputs.alt.second_a = amperes.round();
+        inputs.alt.second_rpm = shaft_rpm;
+        inputs.alt.second_a = amperes;
         trial = Trial::new(&inputs, log);
-        solution = fit::solve(&trial)?;
     }
-    if !solution.told[fit::COOLING] && !solution.told[fit::CAPACITY] {
+    let solution = fit::solve(&trial)?;
+    if !solution.told[learn::COOLING] && !solution.told[learn::CAPACITY] {
         return Err(Complaint(
             "These readings tell neither how well the machine is cooled nor how much heat it holds: they are too few or scatter too much. Log half an hour from a cold start at a steady speed, with the air near the machine.".to_string(),
         ));

@@ -2,6 +2,8 @@
 //! prescribed by a log: what its thermometers should have shown.
 
 use super::columns::Column;
+use super::course::{Course, thinned};
+use super::guess::Guess;
 use super::log::{Log, Row};
 use crate::charge::integrate::{Point, Tolerance, between, solve};
 use crate::charge::plant::{MachineState, Plant};
@@ -11,60 +13,10 @@ use crate::physics::losses::Losses;
 use crate::physics::thermal::{AirBalance, Machine, Temperatures, fan_factor};
 use crate::worksheet::{AirBasis, Inputs};
 
-/// Most readings that are kept apart; of a longer log neighbours are averaged.
-const MOST_READINGS: usize = 300;
 /// Case above its surroundings from which a log is said to begin warm \[K\].
 const WARM_K: f64 = 15.0;
 /// No machine works at this temperature \[°C\].
 const BURNT_C: f64 = 1000.0;
-
-/// What is asked of a log.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Guess {
-    /// Factor on the worksheet's air conductances.
-    pub cooling: f64,
-    /// Factor on the heat capacities the mass gives.
-    pub capacity: f64,
-    /// Part of its own warm air drawn in again, β.
-    pub recirculation: f64,
-    /// Factor on the worksheet's heat through the walls.
-    pub walls: f64,
-    /// Everything at the first reading above what the case showed \[K\].
-    pub start_k: f64,
-}
-
-/// A figure that changes with time, straight between readings.
-#[derive(Debug, Clone)]
-pub struct Course(Vec<(f64, f64)>);
-
-impl Course {
-    fn of(rows: &[Row], column: Column) -> Course {
-        let begin = rows.first().map_or(0.0, |row| row.minute);
-        Course(
-            rows.iter()
-                .filter_map(|row| Some((60.0 * (row.minute - begin), row.get(column)?)))
-                .collect(),
-        )
-    }
-
-    /// At a time \[s\]; before and after the readings, the nearest.
-    pub fn at(&self, seconds: f64) -> Option<f64> {
-        let after = self.0.partition_point(|(at, _)| *at < seconds);
-        match (after.checked_sub(1).and_then(|k| self.0.get(k)), self.0.get(after)) {
-            (Some((t0, a)), Some((t1, b))) if t1 > t0 => {
-                Some(a + (b - a) * (seconds - t0) / (t1 - t0))
-            }
-            (_, Some((_, b))) => Some(*b),
-            (Some((_, a)), None) => Some(*a),
-            (None, None) => None,
-        }
-    }
-
-    /// Its readings.
-    pub fn readings(&self) -> impl Iterator<Item = f64> + '_ {
-        self.0.iter().map(|(_, reading)| *reading)
-    }
-}
 
 /// A log against a worksheet.
 #[derive(Debug, Clone)]
@@ -102,28 +54,25 @@ impl Trial {
     /// Prepares a log whose case temperatures and amps are known to be there.
     pub fn new(inputs: &Inputs, log: &Log) -> Trial {
         let rows = thinned(&log.rows);
-        let mut rpm = Course::of(&rows, Column::Rpm);
-        if log.shaft_speed {
-            for (_, speed) in &mut rpm.0 {
-                *speed /= inputs.alt.pulley_ratio;
-            }
-        }
-        let count = rpm.0.len();
-        let mean_engine_rpm = match count {
-            0 => inputs.eng.rpm,
-            _ => rpm.readings().sum::<f64>() / count as f64,
-        };
+        let rpm = Course::of(
+            &rows,
+            Column::Rpm,
+            match log.shaft_speed {
+                true => 1.0 / inputs.alt.pulley_ratio,
+                false => 1.0,
+            },
+        );
+        let mean_engine_rpm = rpm.mean().unwrap_or(inputs.eng.rpm);
         let start_c = inputs.start_c();
-        let air = Course::of(&rows, Column::Air);
-        let first_case_c = Course::of(&rows, Column::Case)
-            .readings()
-            .next()
+        let air = Course::of(&rows, Column::Air, 1.0);
+        let first_case_c = Course::of(&rows, Column::Case, 1.0)
+            .first()
             .unwrap_or(start_c);
-        let around_c = air.readings().next().unwrap_or(start_c);
+        let around_c = air.first().unwrap_or(start_c);
         Trial {
             inputs: *inputs,
-            amps: Course::of(&rows, Column::Amps),
-            volts: Course::of(&rows, Column::Volts),
+            amps: Course::of(&rows, Column::Amps, 1.0),
+            volts: Course::of(&rows, Column::Volts, 1.0),
             usual_v: usual_v(inputs),
             begins_warm: first_case_c - around_c > WARM_K,
             unit: Unit::new(inputs, mean_engine_rpm),
@@ -137,7 +86,7 @@ impl Trial {
 
     /// Whether the air near the machine was logged.
     pub fn has_air(&self) -> bool {
-        self.air.readings().next().is_some()
+        self.air.first().is_some()
     }
 
     /// Whether the air has to be worked out from the engine space.
@@ -217,6 +166,7 @@ impl Trial {
             per_step: [0.02, 0.005, 0.02, 0.01],
             feeds: [true, true, true, !has_air],
             longest_s: 120.0,
+            shortest_s: 1.0,
         };
         let last_s = self.seconds(self.rows.last());
         let hot = |point: &Point<4>| point.state.iter().any(|c| *c > BURNT_C);
@@ -226,7 +176,9 @@ impl Trial {
             .iter()
             .map(|row| {
                 let seconds = self.seconds(Some(row));
-                let after = points.partition_point(|point| point.seconds < seconds).max(1);
+                let after = points
+                    .partition_point(|point| point.seconds < seconds)
+                    .max(1);
                 let state = match (points.get(after - 1), points.get(after)) {
                     (Some(a), Some(b)) => between(a, b, seconds),
                     (Some(a), None) => a.state,
@@ -256,7 +208,14 @@ impl Trial {
             (Some(air_c), ..) => air_c,
             (None, false, _) => body_c,
             (None, true, AirBalance::Fixed(air_c)) => *air_c,
-            (None, true, AirBalance::Open { conductance_w_k, heat_w }) => {
+            (
+                None,
+                true,
+                AirBalance::Open {
+                    conductance_w_k,
+                    heat_w,
+                },
+            ) => {
                 // With all of the machine's losses in it.
                 let t = temperatures([body_c; 4]);
                 let lost_w = self.losses(0.0, &machine, &t).total_w();
@@ -271,7 +230,11 @@ impl Trial {
             };
             let losses = self.losses(0.0, &machine, &t);
             t.winding_c = between(losses.copper_w, machine.winding_body, machine.winding_air);
-            t.rectifier_c = between(losses.diode_w, machine.rectifier_body, machine.rectifier_air);
+            t.rectifier_c = between(
+                losses.diode_w,
+                machine.rectifier_body,
+                machine.rectifier_air,
+            );
         }
         [
             logged(Column::Winding).unwrap_or(t.winding_c),
@@ -297,26 +260,4 @@ fn usual_v(inputs: &Inputs) -> f64 {
         .flow(LATER_S, charge, &cold, &cold)
         .main
         .volts
-}
-
-/// Neighbours averaged until no more than [`MOST_READINGS`] are left; readings
-/// of one and the same minute become one.
-fn thinned(rows: &[Row]) -> Vec<Row> {
-    let size = rows.len().div_ceil(MOST_READINGS).max(1);
-    let mut same: Vec<Row> = Vec::new();
-    for alike in rows.chunk_by(|a, b| a.minute == b.minute) {
-        same.extend(mean(alike));
-    }
-    same.chunks(size).filter_map(mean).collect()
-}
-
-fn mean(rows: &[Row]) -> Option<Row> {
-    let first = rows.first()?;
-    let of = |column: Column| {
-        let count = rows.iter().filter(|row| row.get(column).is_some()).count();
-        let sum: f64 = rows.iter().filter_map(|row| row.get(column)).sum();
-        (count > 0).then(|| sum / count as f64)
-    };
-    let minute = rows.iter().map(|row| row.minute).sum::<f64>() / rows.len() as f64;
-    Some(Row::new(first.line, minute, Column::ALL.map(of)))
 }

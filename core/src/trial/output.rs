@@ -2,6 +2,7 @@
 //! at full field.
 
 use super::columns::Column;
+use super::guess::Guess;
 use super::model::Trial;
 use super::refuse::spread;
 use crate::physics::output::through_points;
@@ -15,7 +16,7 @@ pub(super) enum Output {
     Untold(&'static str),
     /// It is right within what the log can tell.
     Agrees,
-    /// This second point makes it right.
+    /// This second point makes it right, in whole figures.
     Point {
         shaft_rpm: f64,
         amperes: f64,
@@ -43,27 +44,38 @@ const BELIEVED: (f64, f64) = (0.7, 1.2);
 const WORTH: f64 = 0.03;
 const METERS: f64 = 0.02;
 
-/// Weighs the amps of a log against the output curve, its machine being as
-/// hot as `run` says and the house drawing `load_a` \[A\].
-pub(super) fn weigh(trial: &Trial, run: &[Temperatures], load_a: f64) -> Output {
+/// Weighs the amps of a log against the output curve, the house drawing
+/// `load_a` \[A\]. The rotor is as warm as the case showed, whatever the cooling.
+pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
     let (inputs, curve) = (&trial.inputs, &trial.unit.curve);
     if inputs.way.kind == WayKind::Converter || inputs.two.role == SecondRole::House {
         return Output::Untold(
             "Whether the machine gives what its output curve says stays open: it is not alone on the house bank.",
         );
     }
-    if trial.rows.iter().all(|row| row.get(Column::Volts).is_none()) {
+    if trial
+        .rows
+        .iter()
+        .all(|row| row.get(Column::Volts).is_none())
+    {
         return Output::Untold(
             "Whether the machine gives what its output curve says stays open: that takes the volts as well, in the first minutes on a low bank, before heat or the charge voltage hold it back.",
         );
     }
     let held_v = inputs.held_v() - NEAR_V * inputs.bank.nominal_v.blocks();
     let others_a = trial.unit.cap_a.min(inputs.charge_limit_a() + load_a);
+    let run = trial.run(&Guess::of(inputs));
     let shares = trial.rows.iter().zip(run).filter_map(|(row, t)| {
         let (amperes, volts) = (row.get(Column::Amps)?, row.get(Column::Volts)?);
+        let t = Temperatures {
+            body_c: row.get(Column::Case)?,
+            winding_c: row.get(Column::Winding).unwrap_or(t.winding_c),
+            rectifier_c: row.get(Column::Rectifier).unwrap_or(t.rectifier_c),
+            ..t
+        };
         let seconds = trial.seconds(Some(row));
         let shaft_rpm = trial.shaft_rpm(seconds);
-        let (allowed, _) = trial.unit.allowed(seconds, trial.unit.felt_c(t) + NEAR_K);
+        let (allowed, _) = trial.unit.allowed(seconds, trial.unit.felt_c(&t) + NEAR_K);
         let rotor_c = trial.unit.machine.rotor_c(t.body_c);
         let full_a = curve.full_field_a(shaft_rpm, volts, rotor_c);
         (allowed >= 1.0 && volts < held_v && amperes < NEAR * others_a && full_a > 1.0)
@@ -83,7 +95,8 @@ pub(super) fn weigh(trial: &Trial, run: &[Temperatures], load_a: f64) -> Output 
         return Output::Agrees;
     }
     // What it would give cold, as the rating is understood.
-    let amperes = share * curve.full_field_a(shaft_rpm, curve.test_v, curve.rotor_c);
+    let shaft_rpm = shaft_rpm.round();
+    let amperes = (share * curve.full_field_a(shaft_rpm, curve.test_v, curve.rotor_c)).round();
     let rating = (inputs.alt.rated_rpm, inputs.alt.rated_a);
     let fits = share <= BELIEVED.1
         && shaft_rpm < 0.8 * rating.0

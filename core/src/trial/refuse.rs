@@ -24,7 +24,10 @@ pub(super) fn spread(figures: impl Iterator<Item = f64> + Clone) -> Option<(f64,
     }
     let mean = figures.clone().sum::<f64>() / count as f64;
     let square: f64 = figures.map(|figure| (figure - mean).powi(2)).sum();
-    Some((mean, (square / count.saturating_sub(1).max(1) as f64).sqrt()))
+    Some((
+        mean,
+        (square / count.saturating_sub(1).max(1) as f64).sqrt(),
+    ))
 }
 
 /// Why nothing can be learnt from a log, if so. `around_c` is the air the
@@ -67,11 +70,19 @@ pub(super) fn complaint(log: &Log, around_c: f64) -> Option<Complaint> {
         Some(_) => {}
     }
     if let Some((mean, deviation)) = spread(of(Column::Rpm)) {
-        let whose = if log.shaft_speed { SHAFT_RPM } else { ENGINE_RPM };
+        let whose = if log.shaft_speed {
+            SHAFT_RPM
+        } else {
+            ENGINE_RPM
+        };
         if !(whose.0..=whose.1).contains(&mean) {
             return Some(Complaint(format!(
                 "{mean:.0} rpm is not the speed of {}. Speeds are the engine's, unless the heading says alternator rpm.",
-                if log.shaft_speed { "an alternator" } else { "an engine that charges" }
+                if log.shaft_speed {
+                    "an alternator"
+                } else {
+                    "an engine that charges"
+                }
             )));
         }
         if deviation > STEADY * mean {

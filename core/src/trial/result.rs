@@ -1,14 +1,13 @@
 //! What a log tells, as figures for the worksheet and words for its owner.
 
+use super::anchor::{ANCHOR, anchor_c};
 use super::columns::Column;
-use super::fit::{CAPACITY, COOLING, RECIRCULATION, Solution, WALLS};
+use super::fit::Solution;
+use super::learn::{CAPACITY, COOLING, RECIRCULATION, WALLS};
 use super::model::Trial;
 use super::output::Output;
 use super::refuse::spread;
-use crate::charge::unit::Unit;
 use crate::fields::{Held, Knowledge, Value};
-use crate::physics::roots;
-use crate::physics::thermal::{Anchor, calibrate_cooling};
 use crate::worksheet::{AirBasis, Curve, Inputs, Key, Worksheet};
 
 /// A figure a log gave.
@@ -66,42 +65,6 @@ pub fn apply(sheet: &mut Worksheet, fit: &Fit) {
     }
 }
 
-const ANCHOR: &str = "alt_anchor_winding_c";
-
-/// Lowest and highest anchor the worksheet takes \[°C\].
-fn anchor_range() -> (f64, f64) {
-    let range = Key::named(ANCHOR).and_then(|key| key.spec().range());
-    range.unwrap_or((80.0, 260.0))
-}
-
-/// Cooling factor of a machine with its own losses and this anchor \[°C\].
-fn cooling_at(inputs: &Inputs, unit: &Unit, winding_c: f64) -> f64 {
-    let alt = &inputs.alt;
-    let losses = unit.losses.at_speed(&unit.curve, alt.anchor_rpm);
-    let anchor = Anchor {
-        winding_c,
-        shaft_rpm: alt.anchor_rpm,
-        air_c: alt.anchor_air_c,
-    };
-    calibrate_cooling(alt.mass_kg, alt.rotor_rise_k, &unit.curve, &losses, &anchor).0
-}
-
-/// Worst and best cooling factor an anchor can express.
-pub(super) fn cooling_span(inputs: &Inputs, unit: &Unit) -> (f64, f64) {
-    let (coolest_c, hottest_c) = anchor_range();
-    (
-        cooling_at(inputs, unit, hottest_c),
-        cooling_at(inputs, unit, coolest_c),
-    )
-}
-
-/// The anchor \[°C\] that gives a cooling factor.
-fn anchor_c(inputs: &Inputs, unit: &Unit, cooling: f64) -> f64 {
-    let (low, high) = anchor_range();
-    let spare = |winding_c: f64| cooling_at(inputs, unit, winding_c) - cooling;
-    roots::falling(spare, low, high, 1e-6)
-}
-
 fn rounded(number: f64, decimals: usize) -> f64 {
     let scale = 10f64.powi(decimals as i32);
     (number * scale).round() / scale
@@ -155,12 +118,7 @@ impl Fit {
 }
 
 /// Everything a solution says. `before` is the worksheet it started from.
-pub(super) fn build(
-    trial: &Trial,
-    solution: &Solution,
-    output: &Output,
-    before: &Inputs,
-) -> Fit {
+pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before: &Inputs) -> Fit {
     let inputs = &trial.inputs;
     let (guess, told, deviation) = (&solution.guess, &solution.told, &solution.deviation);
     let mut fit = Fit {
@@ -175,21 +133,45 @@ pub(super) fn build(
     }
     if told[CAPACITY] {
         let was = inputs.alt.heat_capacity_factor;
-        fit.factor("alt_heat_capacity_factor", 2, was, guess.capacity, deviation[CAPACITY]);
+        fit.factor(
+            "alt_heat_capacity_factor",
+            2,
+            was,
+            guess.capacity,
+            deviation[CAPACITY],
+        );
     }
     if told[RECIRCULATION] {
         let was = Some(inputs.space.recirculation_pct);
-        fit.plain("space_recirculation_pct", 0, was, 100.0 * guess.recirculation, 100.0 * deviation[RECIRCULATION]);
+        fit.plain(
+            "space_recirculation_pct",
+            0,
+            was,
+            100.0 * guess.recirculation,
+            100.0 * deviation[RECIRCULATION],
+        );
     }
     if told[WALLS] {
         let was = inputs.space.wall_w_k;
-        fit.factor("space_wall_w_k", 1, was, was * guess.walls, deviation[WALLS]);
+        fit.factor(
+            "space_wall_w_k",
+            1,
+            was,
+            was * guess.walls,
+            deviation[WALLS],
+        );
     }
     hot_air(&mut fit, trial);
-    if let Output::Point { shaft_rpm, amperes, deviation_a } = output {
+    if let Output::Point {
+        shaft_rpm,
+        amperes,
+        deviation_a,
+    } = output
+    {
         let was = (before.alt.curve == Curve::Points).then_some(before.alt.second_a);
         fit.plain("alt_second_a", 0, was, *amperes, *deviation_a);
-        fit.changes.push(("alt_second_rpm", Value::Number(shaft_rpm.round())));
+        fit.changes
+            .push(("alt_second_rpm", Value::Number(*shaft_rpm)));
         fit.changes.push(("alt_curve", Curve::Points.to_value()));
     }
     super::words::remarks(&mut fit.remarks, trial, solution, output);
@@ -240,7 +222,8 @@ fn hot_air(fit: &mut Fit, trial: &Trial) {
     let space = &trial.inputs.space;
     let was = (space.basis == AirBasis::Measured).then_some(space.hot_c);
     fit.plain("space_hot_c", 1, was, mean, deviation.max(1.0));
-    fit.changes.push(("space_basis", AirBasis::Measured.to_value()));
+    fit.changes
+        .push(("space_basis", AirBasis::Measured.to_value()));
 }
 
 /// Least time after which the air near the machine is about as hot as it gets \[s\].

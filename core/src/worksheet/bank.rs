@@ -60,7 +60,7 @@ section! {
             .help("Printed on the case.");
         nominal_v: NominalVolts = choose("System voltage", NominalVolts::OPTIONS, 0).nameplate()
             .help("Of the house bank. 12 V on most boats under 15 m.");
-        capacity_ah: f64 = number("Capacity", AMPERE_HOUR, 10.0, 5000.0, 400.0).nameplate()
+        capacity_ah: f64 = number("Capacity", AMPERE_HOUR, 10.0, 5000.0, 400.0).nameplate().spread_pct(25.0)
             .help("On the label. Add up batteries joined in parallel; joined in series the ampere-hours stay those of one.");
         window_low_pct: Option<f64> = maybe("Never below", PERCENT, 0.0, 90.0, "10 % lithium, 50 % lead", |w| Some(usual_window_low_pct(&w.inputs)))
             .help("The state of charge you want kept in hand. Lead that is emptied deeper ages fast.");
@@ -68,14 +68,14 @@ section! {
             .help("Where a usual charge ends. LFP lasts longer when it is not held at 100 %; the last tenth of a lead bank takes an engine hours.");
         charge_v: Option<f64> = maybe("Charge voltage", VOLT, 10.0, 70.0, "the usual for the chemistry", |w| Some(usual_charge_v(&w.inputs))).nameplate()
             .help("The battery maker's figure at 25 °C, measured at the battery. In 12 V: LFP 13.8 to 14.2, AGM 14.2 to 14.6, gel 14.1 to 14.2, flooded 14.4 to 14.8.");
-        charge_limit_a: Option<f64> = maybe("Charge current limit", AMPERE, 1.0, 10_000.0, "half the ampere-hours; lead: what it takes", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate()
+        charge_limit_a: Option<f64> = maybe("Charge current limit", AMPERE, 1.0, 10_000.0, "half the ampere-hours; lead: what it takes", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate().spread_pct(40.0)
             .help("The lowest of the cell maker's figure and the battery management system's label; 0.2 to 0.5 A for each A·h is usual. Batteries in parallel add up.");
-        temperature_c: f64 = number("Battery temperature", CELSIUS, -30.0, 70.0, 25.0).measured()
+        temperature_c: f64 = number("Battery temperature", CELSIUS, -30.0, 70.0, 25.0).measured().spread_by(5.0)
             .help("Of the cells while charging. Lithium takes little below 10 °C and must get nothing below 0 °C; lead wants more volts when cold.");
-        resistance_ohm_ah: f64 = number("Cell resistance", OHM_AMPERE_HOUR, 0.05, 10.0, 0.8).deep()
+        resistance_ohm_ah: f64 = number("Cell resistance", OHM_AMPERE_HOUR, 0.05, 10.0, 0.8).deep().spread(0.3, 1.2)
             .help("Of a 12 V block at 25 °C, times its ampere-hours: 0.3 to 1.2 for LFP. To measure: step the current by 50 A, divide the change in volts at the posts by 50, multiply by the capacity.")
             .when(|i| i.bank.chemistry == Chemistry::Lfp);
-        harness_mohm: f64 = number("Switch, fuse and cable", MILLIOHM, 0.0, 100.0, 1.5).deep()
+        harness_mohm: f64 = number("Switch, fuse and cable", MILLIOHM, 0.0, 100.0, 1.5).deep().spread(1.0, 3.0)
             .help("Resistance between the cells and where the regulator measures: 1 to 3 mΩ with the management system's own switch.");
         charge_efficiency_pct: Option<f64> = maybe("Charge returned", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).deep()
             .help("Ampere-hours that come out for those that went in: at least 99.5 % for LFP, 85 to 95 % for lead.");

@@ -14,9 +14,9 @@ choice! {
 section! {
     /// The day's use.
     Daily {
-        basis: Basis = choose("Day's use from", Basis::OPTIONS, 0)
+        basis: Basis = choose("Day's use from", Basis::OPTIONS, 0).spread_pct(25.0)
             .help("A battery monitor shows a day's ampere-hours. Without one, list what runs and for how long.");
-        use_ah: f64 = number("Day's use", AMPERE_HOUR, 1.0, 3000.0, 120.0).measured()
+        use_ah: f64 = number("Day's use", AMPERE_HOUR, 1.0, 3000.0, 120.0).measured().spread_pct(25.0)
             .help("Ampere-hours at bank voltage from morning to morning at anchor, without what the sun put back. 80 to 250 on most 12 V cruising boats (common practice).")
             .when(|i| i.daily.basis == Basis::Figure);
         night_share_pct: f64 = number("Of that at night", PERCENT, 0.0, 100.0, 45.0).deep()

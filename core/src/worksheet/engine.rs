@@ -26,9 +26,9 @@ choice! {
 section! {
     /// The engine.
     Engine {
-        rpm: f64 = number("Engine speed while charging", RPM, 400.0, 6000.0, 1500.0).measured()
+        rpm: f64 = number("Engine speed while charging", RPM, 400.0, 6000.0, 1500.0).measured().spread_pct(10.0)
             .help("On the rev counter. This and the pulley ratio decide the alternator's speed.");
-        displacement_l: f64 = number("Displacement", LITRE, 0.1, 30.0, 1.5).nameplate()
+        displacement_l: f64 = number("Displacement", LITRE, 0.1, 30.0, 1.5).nameplate().spread_pct(25.0)
             .help("In the engine's papers. Sets the air it draws and the fuel it burns for nothing.");
         top_rpm: f64 = number("Highest engine speed", RPM, 800.0, 8000.0, 3000.0).nameplate().deep()
             .help("At full throttle. Tells whether the alternator is ever overspeeded.");
@@ -50,13 +50,13 @@ section! {
             .help("An engine that breathes from its own space pulls cool air through it.");
         filling_pct: f64 = number("Cylinder filling", PERCENT, 40.0, 250.0, 85.0).deep()
             .help("Air drawn against swept volume: 85 % without a turbocharger.");
-        running_c: f64 = number("Engine temperature", CELSIUS, 30.0, 130.0, 80.0).measured().deep()
+        running_c: f64 = number("Engine temperature", CELSIUS, 30.0, 130.0, 80.0).measured().deep().spread_by(5.0)
             .help("Of the block when warm; the thermostat's figure.");
-        warm_up_min: f64 = number("Warms up in", MINUTE, 1.0, 120.0, 15.0).deep()
+        warm_up_min: f64 = number("Warms up in", MINUTE, 1.0, 120.0, 15.0).deep().spread(10.0, 20.0)
             .help("Time to cover two thirds of the way: 10 to 20 minutes.");
         heat_kj_k: Option<f64> = maybe("Heat held by the block", KILOJOULE_PER_KELVIN, 5.0, 2000.0, "65 kJ/K a litre", |w| Some(usual_heat_kj_k(&w.inputs))).deep()
             .help("About half a kilojoule for each kilogram. Sets how long it warms the space after stopping.");
-        surface_w_k: f64 = number("Heat to the space", WATT_PER_KELVIN, 0.0, 200.0, 18.0).deep()
+        surface_w_k: f64 = number("Heat to the space", WATT_PER_KELVIN, 0.0, 200.0, 18.0).deep().spread(10.0, 30.0)
             .help("For each degree between block and air: 10 to 30 for 15 to 40 kW with a lagged exhaust, 5 to 10 more with a bare riser.");
     }
 }

@@ -167,6 +167,16 @@ impl Worksheet {
         self.known.get(&key).copied().unwrap_or(Knowledge::Guess)
     }
 
+    /// Says how well an input is known; a default that is called a guess is
+    /// not said at all.
+    pub fn know(&mut self, key: Key, knowledge: Knowledge) {
+        if knowledge == Knowledge::Guess && self.inputs.get(key) == key.spec().default() {
+            self.known.remove(&key);
+        } else {
+            self.known.insert(key, knowledge);
+        }
+    }
+
     /// Whether a link or a file has to carry this input.
     pub fn is_said(&self, key: Key) -> bool {
         self.known.contains_key(&key) || self.inputs.get(key) != key.spec().default()

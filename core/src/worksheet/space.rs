@@ -28,27 +28,27 @@ section! {
     Space {
         basis: AirBasis = choose("Air temperature there", AirBasis::OPTIONS, 0)
             .help("A thermometer near the alternator after 40 minutes beats any reckoning.");
-        hot_c: f64 = number("Hot, near the alternator", CELSIUS, 0.0, 95.0, 55.0).measured()
+        hot_c: f64 = number("Hot, near the alternator", CELSIUS, 0.0, 95.0, 55.0).measured().spread_by(10.0)
             .help("Air a hand's breadth from the machine's rear, after 40 minutes of charging. Outside plus 25 to 30 K without a blower, plus 15 K with one (common practice).")
             .when(|i| i.space.basis == AirBasis::Measured);
-        outside_c: f64 = number("Outside air", CELSIUS, -20.0, 50.0, 28.0).measured()
+        outside_c: f64 = number("Outside air", CELSIUS, -20.0, 50.0, 28.0).measured().spread_by(5.0)
             .help("On a usual charging day where you sail.");
-        blower_m3h: f64 = number("Blower", CUBIC_METRE_PER_HOUR, 0.0, 3000.0, 0.0).nameplate()
+        blower_m3h: f64 = number("Blower", CUBIC_METRE_PER_HOUR, 0.0, 3000.0, 0.0).nameplate().spread_pct(20.0)
             .help("As printed on it, in free air; 0 without one or when it stays off.")
             .when(modelled);
-        blower_installed_pct: f64 = number("Blower, installed", PERCENT, 5.0, 100.0, 50.0).deep()
+        blower_installed_pct: f64 = number("Blower, installed", PERCENT, 5.0, 100.0, 50.0).deep().spread(35.0, 60.0)
             .help("What is left of the printed flow behind hoses and grilles: 35 to 60 %.")
             .when(modelled);
-        leak_m3h: f64 = number("Air through gaps", CUBIC_METRE_PER_HOUR, 0.0, 500.0, 15.0).deep()
+        leak_m3h: f64 = number("Air through gaps", CUBIC_METRE_PER_HOUR, 0.0, 500.0, 15.0).deep().spread(10.0, 30.0)
             .help("Through vents and gaps with nothing running: 10 to 30.")
             .when(modelled);
-        wall_w_k: f64 = number("Heat through the walls", WATT_PER_KELVIN, 0.0, 200.0, 12.0).deep()
+        wall_w_k: f64 = number("Heat through the walls", WATT_PER_KELVIN, 0.0, 200.0, 12.0).deep().spread(8.0, 25.0)
             .help("8 to 12 for a foam-lined box, up to 25 where it is open to the bilge.")
             .when(modelled);
-        cabin_c: Option<f64> = maybe("Beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().deep()
+        cabin_c: Option<f64> = maybe("Beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().deep().spread_by(5.0)
             .help("Temperature of cabin and bilge around the box.")
             .when(modelled);
-        heat_capacity_kj_k: f64 = number("Heat held by lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, 30.0).deep()
+        heat_capacity_kj_k: f64 = number("Heat held by lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, 30.0).deep().spread(15.0, 60.0)
             .help("15 to 60, most of it in the lining. Sets how fast the space warms.")
             .when(modelled);
         air_kg_m3: f64 = number("Air density", KILOGRAM_PER_CUBIC_METRE, 0.5, 1.5, 1.16).deep()
@@ -56,7 +56,7 @@ section! {
             .when(modelled);
         start_c: Option<f64> = maybe("At the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().deep()
             .help("Of space, engine and alternator when charging begins; higher after a sail under engine.");
-        cold_air_pct: f64 = number("Cold-air hose to the machine", PERCENT, 0.0, 100.0, 0.0)
+        cold_air_pct: f64 = number("Cold-air hose to the machine", PERCENT, 0.0, 100.0, 0.0).spread_pct(40.0)
             .help("Part of the machine's cooling air that a hose brings straight from outside; 0 without one, 30 to 70 % for a hose that ends at its rear. Worth 10 to 20 K there (common practice).");
         blower_after: AfterStop = choose("Blower after stopping", AfterStop::OPTIONS, 0).deep()
             .help("Whether it is left running when the engine stops. The engine goes on heating the space for half an hour.")
@@ -64,7 +64,7 @@ section! {
         wanted_a: Option<f64> = maybe("Amperes you would like held", AMPERE, 1.0, 1000.0, "not asked", |_| None).deep()
             .help("The worksheet then says how large a blower that takes.")
             .when(modelled);
-        recirculation_pct: f64 = number("Own warm air drawn in again", PERCENT, 0.0, 60.0, 15.0).deep()
+        recirculation_pct: f64 = number("Own warm air drawn in again", PERCENT, 0.0, 60.0, 15.0).deep().spread(5.0, 35.0)
             .help("5 to 15 % of the way from air to case temperature with free space around the machine, 15 to 35 % when boxed in or behind the engine.");
     }
 }

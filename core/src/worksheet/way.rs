@@ -17,16 +17,16 @@ section! {
     Way {
         kind: WayKind = choose("Arrangement", WayKind::OPTIONS, 0)
             .help("Straight to the bank is quicker and asks more of the machine; through a converter the machine sees a steady, modest load.");
-        converter_a: f64 = number("Converter output", AMPERE, 1.0, 1000.0, 40.0).nameplate()
+        converter_a: f64 = number("Converter output", AMPERE, 1.0, 1000.0, 40.0).nameplate().spread_pct(25.0)
             .help("Rated current on the house side; add up converters in parallel.")
             .when(|i| i.way.kind == WayKind::Converter);
-        converter_efficiency_pct: f64 = number("Converter efficiency", PERCENT, 50.0, 99.0, 91.0).nameplate()
+        converter_efficiency_pct: f64 = number("Converter efficiency", PERCENT, 50.0, 99.0, 91.0).nameplate().spread(88.0, 94.0)
             .help("88 to 94 %; in its data sheet.")
             .when(|i| i.way.kind == WayKind::Converter);
-        start_v: f64 = number("Start battery voltage, running", VOLT, 12.0, 60.0, 14.0).measured()
+        start_v: f64 = number("Start battery voltage, running", VOLT, 12.0, 60.0, 14.0).measured().spread(13.6, 14.4)
             .help("At the start battery with the engine running: 13.6 to 14.4 V in a 12 V engine system.")
             .when(serves_start);
-        services_a: f64 = number("Engine services and start battery", AMPERE, 0.0, 100.0, 5.0)
+        services_a: f64 = number("Engine services and start battery", AMPERE, 0.0, 100.0, 5.0).spread(3.0, 8.0)
             .help("What else hangs on the machine of the start battery: instruments, pumps, topping it up. 3 to 8 A.")
             .when(serves_start);
     }

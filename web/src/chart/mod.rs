@@ -1,8 +1,8 @@
 //! The charging run as a chart: a finger, the mouse or the keyboard reads off
 //! a moment, and the same figures stand in a table behind it.
 
-mod plot;
-mod scale;
+pub(crate) mod plot;
+pub(crate) mod scale;
 
 use ampwright_core::report::{Moment, RunReport, clock};
 use ampwright_core::worksheet::RegulatorKind;

@@ -100,7 +100,8 @@ fn figures<'a>(run: &'a RunReport, lines: &'a [Line]) -> impl Iterator<Item = f6
         .flat_map(|(_, _, get)| run.series.iter().map(get))
 }
 
-fn grid(
+/// Lines of a field at its ticks, and the figures beside it.
+pub fn grid(
     time: &Scale,
     scale: &Scale,
     field: (f64, f64),

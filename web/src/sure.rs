@@ -1,0 +1,221 @@
+//! How sure the answer is: reckoned in small pieces while nobody types, so that
+//! the page never stands still, and shown as a range.
+
+use std::time::Duration;
+
+use ampwright_core::Worksheet;
+use ampwright_core::sure::{Certainty, Range, Reading, Sure};
+use leptos::prelude::*;
+use leptos::web_sys::HtmlElement;
+use wasm_bindgen::JsCast;
+
+use crate::chart::scale::Scale;
+use crate::desk::Desk;
+use crate::words::{axis_time, figure};
+
+/// How long typing must rest before the reckoning begins.
+const REST: Duration = Duration::from_millis(400);
+/// How long a piece of it may hold up the page \[ms\].
+const PIECE_MS: f64 = 10.0;
+
+/// The reckoning as the parts of the page see it.
+#[derive(Clone, Copy)]
+pub struct Surety {
+    /// What came of it last.
+    known: RwSignal<Option<Certainty>>,
+    /// How many runs are done of one that is on; none when `known` holds.
+    under_way: RwSignal<Option<usize>>,
+    /// Counts edits: a reckoning of an earlier one is given up.
+    turn: StoredValue<u32>,
+}
+
+impl Surety {
+    /// Follows the open worksheet.
+    pub fn of(desk: Desk) -> Surety {
+        let surety = Surety {
+            known: RwSignal::new(None),
+            under_way: RwSignal::new(Some(0)),
+            turn: StoredValue::new(0),
+        };
+        Effect::new(move |before: Option<Worksheet>| {
+            // A name changes nothing.
+            let sheet = desk.sheet.with(|sheet| Worksheet {
+                name: String::new(),
+                ..sheet.clone()
+            });
+            if before.as_ref() != Some(&sheet) {
+                let turn = surety.turn.get_value().wrapping_add(1);
+                surety.turn.set_value(turn);
+                surety.under_way.set(Some(0));
+                let sheet = sheet.clone();
+                set_timeout(move || surety.begin(&sheet, turn), REST);
+            }
+            sheet
+        });
+        surety
+    }
+
+    fn begin(self, sheet: &Worksheet, turn: u32) {
+        if self.turn.get_value() == turn {
+            self.go_on(Sure::new(sheet), turn);
+        }
+    }
+
+    fn go_on(self, mut sure: Sure, turn: u32) {
+        if self.turn.get_value() != turn {
+            return;
+        }
+        if sure.done() {
+            self.known.set(Some(sure.certainty()));
+            self.under_way.set(None);
+            return;
+        }
+        let clock = window().performance();
+        let now = || clock.as_ref().map_or(f64::MAX, |clock| clock.now());
+        let end = now() + PIECE_MS;
+        loop {
+            sure.step(1);
+            if sure.done() || now() >= end {
+                break;
+            }
+        }
+        self.under_way.set(Some(sure.runs()));
+        set_timeout(move || self.go_on(sure, turn), Duration::ZERO);
+    }
+
+    /// The range of the engine time in a few words, once it is reckoned.
+    pub fn engine_range(self) -> Option<String> {
+        match self.under_way.get() {
+            Some(_) => None,
+            None => self
+                .known
+                .with(|known| known.as_ref().map(|c| c.engine_h.words.clone())),
+        }
+    }
+}
+
+/// Range, what it comes from, and which reading would narrow it.
+#[component]
+pub fn HowSure() -> impl IntoView {
+    let surety = expect_context::<Surety>();
+    let progress = move || match surety.under_way.get() {
+        Some(runs) => format!("Reckoning: {runs} of {}.", Sure::RUNS),
+        None => String::new(),
+    };
+    view! {
+        <section class="sure" id="sure" aria-labelledby="sure-title">
+            <h2 id="sure-title">"How sure is this?"</h2>
+            <p class="lead">
+                {format!("The same boat reckoned {} times, every figure moved within what it may be. Eight times in ten the answer lies in these ranges. ", Sure::RUNS)}
+                <span id="sure-progress">{progress}</span>
+            </p>
+            <div class:stale=move || surety.under_way.get().is_some()>
+                {move || surety.known.with(|known| known.as_ref().map(|c| told(c).into_any()))}
+            </div>
+            <p class="about">"A guess moves within its plausible range, a figure off a plate by 5 % or 5 °C, one you measured by 2 % or 2 °C. What you decide, such as a set-point, stays put. What the formulas themselves get wrong comes on top."</p>
+        </section>
+    }
+}
+
+fn told(certainty: &Certainty) -> impl IntoView + use<> {
+    let (engine, hot) = (&certainty.engine_h, &certainty.hot_a);
+    // Where the engine time is sure, the amperes may still not be.
+    let asked = if engine.readings.is_empty() {
+        hot
+    } else {
+        engine
+    };
+    let readings = asked.readings.iter();
+    view! {
+        <p class="told">{engine.sentence.clone()}</p>
+        {drawing(engine, 60.0, true)}
+        <p class="told">{hot.sentence.clone()}</p>
+        {drawing(hot, 1.0, false)}
+        <h3>"Which reading would narrow it most"</h3>
+        {asked.readings.is_empty().then(|| view! { <p class="lead">"None: no single figure moves it."</p> })}
+        <ol class="readings">
+            {readings.map(|reading| row(reading, asked).into_any()).collect_view()}
+        </ol>
+    }
+}
+
+fn row(reading: &Reading, asked: &Range) -> impl IntoView + use<> {
+    let name = reading.key.name();
+    let mut worth = format!("{:.0} % of the spread.", reading.share_pct);
+    if reading.width_words != asked.width_words {
+        worth += &format!(
+            " Once read, a range of about {} instead of {}.",
+            reading.width_words, asked.width_words
+        );
+    }
+    let label = format!("Go to {}", reading.what);
+    view! {
+        <li>
+            <div>
+                <p><b>{reading.what}</b> " " <span class="said">{reading.key.section.title()}</span></p>
+                <button type="button" class="plain" data-key=name.clone() aria-label=label on:click=move |_| go(&name)>"go there"</button>
+            </div>
+            <p>{worth}</p>
+            <p class="margin">{reading.how}</p>
+        </li>
+    }
+}
+
+/// The range as a bar on a rule, with the answer as it stands.
+fn drawing(range: &Range, scale: f64, time: bool) -> impl IntoView + use<> {
+    const ENDS: (f64, f64) = (8.0, 352.0);
+    const LINE: f64 = 12.0;
+    let scaled = |figure: Option<f64>| figure.map(|figure| figure * scale);
+    let (low, high) = (scaled(range.low), scaled(range.high));
+    let stands = scaled(range.stands);
+    let most = [low, high, stands]
+        .into_iter()
+        .flatten()
+        .fold(0.0, f64::max);
+    let axis = Scale::new(0.0, (1.15 * most).max(10.0), ENDS.0, ENDS.1);
+    // "Never" lies beyond the paper.
+    let place = move |figure: Option<f64>| figure.map_or(ENDS.1, |figure| axis.place(figure));
+    let (from, to) = (place(low), place(high));
+    let ticks = if time {
+        axis.time_ticks(7.0)
+    } else {
+        axis.ticks(6.0)
+    };
+    let words = move |tick: f64| match time {
+        true => axis_time(tick),
+        false => format!("{} A", figure(tick, 0)),
+    };
+    view! {
+        <svg viewBox="0 0 360 34" aria-hidden="true">
+            <line class="edge" x1=ENDS.0 x2=ENDS.1 y1=LINE y2=LINE></line>
+            {ticks.into_iter().map(|tick| {
+                let x = axis.place(tick);
+                view! {
+                    <line class="edge" x1=x x2=x y1=LINE y2=LINE + 4.0></line>
+                    <text class="tick" x=x y=LINE + 16.0 text-anchor=if tick == 0.0 { "start" } else { "middle" }>{words(tick)}</text>
+                }
+            }).collect_view()}
+            <rect class="range" x=from y=LINE - 5.0 width=(to - from).max(1.0) height="5"></rect>
+            <line class="stands" x1=place(stands) x2=place(stands) y1=LINE - 10.0 y2=LINE></line>
+        </svg>
+    }
+}
+
+/// Opens what lies over a field of the worksheet, and puts the cursor there.
+/// The address is left alone: it is for links.
+fn go(name: &str) {
+    let Some(field) = document().get_element_by_id(&format!("sheet-{name}")) else {
+        return;
+    };
+    let mut around = field.parent_element();
+    while let Some(element) = around {
+        if element.tag_name() == "DETAILS" {
+            let _ = element.set_attribute("open", "");
+        }
+        around = element.parent_element();
+    }
+    field.scroll_into_view();
+    if let Ok(field) = field.dyn_into::<HtmlElement>() {
+        let _ = field.focus();
+    }
+}
