@@ -9,3 +9,4 @@ mod job;
 mod keep;
 mod shell;
 mod site;
+mod sure;

@@ -47,7 +47,7 @@ fn is_anchor(key: &Key) -> bool {
 }
 
 proptest! {
-    #![proptest_config(crate::cases(60))]
+    #![proptest_config(crate::cases(40))]
 
     #[test]
     fn a_thousandth_of_any_input(drawn in normal_boat()) {

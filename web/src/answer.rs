@@ -44,7 +44,7 @@ pub fn AnswerStrip() -> impl IntoView {
                     <dt>"Engine, a day"</dt>
                     <dd class="big" id="answer-time">{move || answer.with(|a| a.engine_time.clone())}</dd>
                     // A blank keeps the line while the range is reckoned.
-                    <dd class="small range" id="answer-range">{move || surety.engine_range().unwrap_or("\u{a0}".to_string())}</dd>
+                    <dd class="small" id="answer-range">{move || surety.engine_range().unwrap_or("\u{a0}".to_string())}</dd>
                     <dd class="small">{need}</dd>
                 </div>
                 <div>

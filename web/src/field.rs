@@ -23,7 +23,10 @@ pub fn SheetField(key: Key, place: &'static str) -> impl IntoView {
     let graded = spec.spread == Some(Spread::Either) || !matches!(spec.kind, Kind::Choice { .. });
     let grade = move |event| {
         let word = event_target_value(&event);
-        if let Some(known) = Knowledge::ALL.into_iter().find(|known| known.word() == word) {
+        if let Some(known) = Knowledge::ALL
+            .into_iter()
+            .find(|known| known.word() == word)
+        {
             desk.edit(|sheet| sheet.know(key, known));
         }
     };
@@ -38,7 +41,7 @@ pub fn SheetField(key: Key, place: &'static str) -> impl IntoView {
                         id=format!("{id}-known") aria-label=format!("{}: how well it is known", spec.label)
                         prop:value=move || knowledge.get().word() on:change=grade>
                         {Knowledge::ALL.map(|known| view! {
-                            <option selected=known == knowledge.get_untracked()>{known.word()}</option>
+                            <option value=known.word() selected=known == knowledge.get_untracked()>{known.word()}</option>
                         })}
                     </select>
                 })}

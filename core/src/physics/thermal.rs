@@ -247,12 +247,16 @@ impl Machine {
             air_c,
         };
         // Beyond thermal runaway the straight lines cross again, far below.
-        let least_c = if self.hose > 0.0 {
+        let coldest_c = if self.hose > 0.0 {
             air_c.min(self.hose_c)
         } else {
             air_c
-        } - 1.0;
-        let sane = winding_c >= least_c && body_c >= least_c && winding_c < 1e3;
+        };
+        let lump = |celsius: f64| (coldest_c - 1.0..1e3).contains(&celsius);
+        let sane = lump(winding_c)
+            && lump(body_c)
+            && lump(rectifier_c)
+            && (-100.0..1e3).contains(&air_c);
         sane.then_some(settled)
     }
 }

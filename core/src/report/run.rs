@@ -164,7 +164,7 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
         minutes_to_90: minutes(0.9),
         minutes_to_100: minutes(1.0),
         minutes: end_s / 60.0,
-        end_charge_pct: 100.0 * trace.charge_at(end_s),
+        end_charge_pct: 100.0 * trace.charge_at(end_s).max(0.0),
         peak: peak.into(),
         second_peak: plant.second.map(|_| second_peak.into()),
         soak: SoakReport {

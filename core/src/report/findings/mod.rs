@@ -61,6 +61,8 @@ pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec
 }
 
 fn add(found: &mut Vec<Finding>, severity: Severity, key: &'static str, text: String) {
+    // Minus nought is nought.
+    let text = text.replace(" -0 ", " 0 ");
     found.push(Finding {
         severity,
         key,

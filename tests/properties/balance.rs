@@ -1,0 +1,60 @@
+//! What goes in comes out or stays: ampere-hours over a run, heat at every
+//! moment of it.
+
+use ampwright_core::charge::plant::Plant;
+use ampwright_core::charge::run::{Fineness, charge};
+use ampwright_core::physics::losses::Losses;
+use ampwright_core::physics::thermal::{Machine, Temperatures};
+use proptest::prelude::*;
+
+use crate::draw::{Drawn, normal_boat};
+
+/// Heat stored each second, given to the air, and lost, all \[W\].
+fn heat(machine: &Machine, t: &Temperatures, losses: &Losses) -> (f64, f64, f64) {
+    let [winding, body, rectifier] = machine.rates(t, losses);
+    let stored_w = machine.winding_j_k * winding
+        + machine.body_j_k * body
+        + machine.rectifier_j_k * rectifier;
+    (stored_w, machine.heat_to_air_w(t, losses), losses.total_w())
+}
+
+proptest! {
+    #![proptest_config(crate::cases(200))]
+
+    #[test]
+    fn heat_is_stored_or_given_to_the_air(Drawn(sheet) in normal_boat()) {
+        let plant = Plant::new(&sheet.inputs, 5.0);
+        let trace = charge(&plant, 0.3, 0.9, 8.0 * 3600.0, &Fineness::USUAL);
+        for k in 0..=20 {
+            let sample = trace.sample(trace.last_s() * f64::from(k) / 20.0);
+            let (stored_w, to_air_w, lost_w) =
+                heat(&plant.main.machine, &sample.temperatures, &sample.moment.losses);
+            prop_assert!(
+                (stored_w + to_air_w - lost_w).abs() <= 1e-6 * (1.0 + lost_w),
+                "stored {stored_w} W, to the air {to_air_w} W, lost {lost_w} W"
+            );
+        }
+    }
+
+    #[test]
+    fn what_the_machine_gives_goes_to_house_and_bank(Drawn(sheet) in normal_boat()) {
+        let mut inputs = sheet.inputs;
+        inputs.way = Default::default();
+        inputs.two = Default::default();
+        let plant = Plant::new(&inputs, 5.0);
+        let trace = charge(&plant, 0.3, 0.8, 8.0 * 3600.0, &Fineness::USUAL);
+        let end_s = trace.last_s();
+        // A bank that was emptied on the way returns its charge one for one.
+        prop_assume!(trace.sample(0.0).moment.flow.bank_a > 0.0);
+        prop_assume!(trace.sample(end_s).moment.flow.bank_a > 0.0);
+        prop_assume!(trace.charge_at(end_s) > 0.35);
+        let into_bank_ah = (trace.charge_at(end_s) - 0.3) * plant.bank.capacity_ah
+            / plant.bank.charge_efficiency;
+        let given_ah = trace.alternator_ah(end_s);
+        let house_ah = plant.load_a * end_s / 3600.0;
+        prop_assert!(
+            (given_ah - house_ah - into_bank_ah).abs() <= 1e-6 * given_ah,
+            "given {given_ah}, house {house_ah}, bank {into_bank_ah} A·h"
+        );
+    }
+}
