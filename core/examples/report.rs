@@ -7,7 +7,8 @@
 //! `-- --inputs` prints every input with its key, unit, range and default;
 //! `-- --worksheet` prints the demo's worksheet; `-- --sure` before the file
 //! prints how sure the answer is in place of the report: ranges, and which
-//! reading would narrow them most.
+//! reading would narrow them most; `-- --year` prints the year in its place:
+//! engine, bank and sun month by month, and the hours of a settled day of each.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -16,20 +17,34 @@ use std::io::Read;
 use std::process::ExitCode;
 
 use ampwright_core::fields::Kind;
-use ampwright_core::report;
 use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
+use ampwright_core::{report, year};
 
 fn main() -> ExitCode {
     let mut arguments = std::env::args().skip(1).peekable();
-    let sure = arguments.next_if(|first| first == "--sure").is_some();
+    let first = arguments.next_if(|first| first == "--sure" || first == "--year");
+    let print = match first.as_deref() {
+        Some("--sure") => |sheet: &Worksheet| {
+            let mut sure = Sure::new(sheet);
+            sure.step(Sure::RUNS);
+            print_json(&sure.certainty())
+        },
+        Some(_) => |sheet: &Worksheet| print_json(&year(sheet)),
+        None => |sheet: &Worksheet| print_json(&report(sheet)),
+    };
     let result = match arguments.next().as_deref() {
-        None => print_results(demo(), Vec::new(), sure),
+        None => print(&demo()).map(|()| true),
         Some("--inputs") => print_inputs(),
         Some("--worksheet") => print_json(&to_json(&demo())).map(|()| true),
         Some(path) => text_of(path)
             .and_then(|text| read_json(&text).map_err(|complaint| complaint.0))
-            .and_then(|Reading { sheet, remarks }| print_results(sheet, remarks, sure)),
+            .and_then(|Reading { sheet, remarks }| {
+                for remark in &remarks {
+                    eprintln!("{remark}");
+                }
+                print(&sheet).map(|()| remarks.is_empty())
+            }),
     };
     match result {
         Ok(true) => ExitCode::SUCCESS,
@@ -49,20 +64,6 @@ fn text_of(path: &str) -> Result<String, String> {
         std::fs::read_to_string(path)
     }
     .map_err(|fault| format!("{path} cannot be read: {fault}."))
-}
-
-fn print_results(sheet: Worksheet, remarks: Vec<String>, sure: bool) -> Result<bool, String> {
-    for remark in &remarks {
-        eprintln!("{remark}");
-    }
-    if sure {
-        let mut sure = Sure::new(&sheet);
-        sure.step(Sure::RUNS);
-        print_json(&sure.certainty())?;
-    } else {
-        print_json(&report(&sheet))?;
-    }
-    Ok(remarks.is_empty())
 }
 
 fn print_json(value: &impl serde::Serialize) -> Result<(), String> {

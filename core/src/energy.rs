@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::sky::sky;
 use crate::worksheet::{Basis, Current, When, Worksheet};
 
 /// A day's energy, in and out.
@@ -75,11 +76,7 @@ pub fn energy(sheet: &Worksheet) -> Energy {
             total(&rows, bank_v, |row| row.under_way_wh),
         ),
     };
-    let sun_wh = sun_wh(
-        inputs.sun.panel_w,
-        inputs.sun.full_hours,
-        inputs.sun.yield_pct / 100.0,
-    );
+    let sun_wh = sky(inputs, inputs.sun.month).day_wh();
     let window = (inputs.window_high_pct() - inputs.window_low_pct()).max(0.0) / 100.0;
     let usable_ah = window * inputs.bank.capacity_ah;
     let engine_ah = (anchor.use_ah - sun_wh / bank_v).max(0.0);

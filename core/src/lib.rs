@@ -18,9 +18,12 @@ pub mod energy;
 pub mod fields;
 pub mod physics;
 pub mod report;
+pub mod sky;
 pub mod sure;
 pub mod trial;
 pub mod worksheet;
+pub mod year;
 
 pub use report::{Report, report};
 pub use worksheet::{Inputs, Worksheet};
+pub use year::{Year, year};

@@ -10,3 +10,4 @@ mod keep;
 mod shell;
 mod site;
 mod sure;
+mod trial;

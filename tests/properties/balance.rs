@@ -12,9 +12,8 @@ use crate::draw::{Drawn, normal_boat};
 /// Heat stored each second, given to the air, and lost, all \[W\].
 fn heat(machine: &Machine, t: &Temperatures, losses: &Losses) -> (f64, f64, f64) {
     let [winding, body, rectifier] = machine.rates(t, losses);
-    let stored_w = machine.winding_j_k * winding
-        + machine.body_j_k * body
-        + machine.rectifier_j_k * rectifier;
+    let stored_w =
+        machine.winding_j_k * winding + machine.body_j_k * body + machine.rectifier_j_k * rectifier;
     (stored_w, machine.heat_to_air_w(t, losses), losses.total_w())
 }
 
@@ -44,9 +43,12 @@ proptest! {
         let plant = Plant::new(&inputs, 5.0);
         let trace = charge(&plant, 0.3, 0.8, 8.0 * 3600.0, &Fineness::USUAL);
         let end_s = trace.last_s();
-        // A bank that was emptied on the way returns its charge one for one.
-        prop_assume!(trace.sample(0.0).moment.flow.bank_a > 0.0);
-        prop_assume!(trace.sample(end_s).moment.flow.bank_a > 0.0);
+        // What a bank gives on the way comes out one for one: look only at
+        // runs that never take from it, the regulator's first dip included.
+        let fills = (0..=2000).all(|k| {
+            trace.sample(end_s * f64::from(k) / 2000.0).moment.flow.bank_a > 0.0
+        });
+        prop_assume!(fills);
         prop_assume!(trace.charge_at(end_s) > 0.35);
         let into_bank_ah = (trace.charge_at(end_s) - 0.3) * plant.bank.capacity_ah
             / plant.bank.charge_efficiency;

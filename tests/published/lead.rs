@@ -4,6 +4,8 @@
 //! J. F. Manwell, J. G. McGowan, "Lead acid battery storage model for hybrid
 //! energy systems", Solar Energy 50(5), 1993.
 
+use std::f64::consts::LN_10;
+
 use ampwright_core::physics::battery::{
     AGM, FLOODED, GEL, ampere_hour_law, compensated_v, peukert_hours, two_well_capacity_ah,
 };
@@ -12,8 +14,8 @@ use crate::{near, within};
 
 #[test]
 fn woodbridge() {
-    // Restated as 90 % of the missing charge in 2 to 3 h.
-    near("90 %", ampere_hour_law(2.3026, 1.0), 0.90, 1e-5);
+    // Restated as 90 % of the missing charge in 2 to 3 h; ln 10 = 2.3026 h.
+    near("90 %", ampere_hour_law(LN_10, 1.0), 0.90, 1e-5);
     within(
         "2 to 3 h",
         0.90,

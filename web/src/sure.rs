@@ -3,7 +3,6 @@
 
 use std::time::Duration;
 
-use ampwright_core::Worksheet;
 use ampwright_core::sure::{Certainty, Range, Reading, Sure};
 use leptos::prelude::*;
 use leptos::web_sys::HtmlElement;
@@ -37,27 +36,19 @@ impl Surety {
             under_way: RwSignal::new(Some(0)),
             turn: StoredValue::new(0),
         };
-        Effect::new(move |before: Option<Worksheet>| {
-            // A name changes nothing.
-            let sheet = desk.sheet.with(|sheet| Worksheet {
-                name: String::new(),
-                ..sheet.clone()
-            });
-            if before.as_ref() != Some(&sheet) {
-                let turn = surety.turn.get_value().wrapping_add(1);
-                surety.turn.set_value(turn);
-                surety.under_way.set(Some(0));
-                let sheet = sheet.clone();
-                set_timeout(move || surety.begin(&sheet, turn), REST);
-            }
-            sheet
+        Effect::new(move |_| {
+            desk.sheet.track();
+            let turn = surety.turn.get_value().wrapping_add(1);
+            surety.turn.set_value(turn);
+            surety.under_way.set(Some(0));
+            set_timeout(move || surety.begin(desk, turn), REST);
         });
         surety
     }
 
-    fn begin(self, sheet: &Worksheet, turn: u32) {
+    fn begin(self, desk: Desk, turn: u32) {
         if self.turn.get_value() == turn {
-            self.go_on(Sure::new(sheet), turn);
+            self.go_on(desk.sheet.with_untracked(Sure::new), turn);
         }
     }
 
@@ -156,7 +147,7 @@ fn row(reading: &Reading, asked: &Range) -> impl IntoView + use<> {
     view! {
         <li>
             <div>
-                <p><b>{reading.what}</b> " " <span class="said">{reading.key.section.title()}</span></p>
+                <p><b>{reading.what}</b> " " <span class="said">{reading.section}</span></p>
                 <button type="button" class="plain" data-key=name.clone() aria-label=label on:click=move |_| go(&name)>"go there"</button>
             </div>
             <p>{worth}</p>
@@ -218,7 +209,9 @@ fn go(name: &str) {
         }
         around = element.parent_element();
     }
-    field.scroll_into_view();
+    if let Ok(Some(row)) = field.closest(".row") {
+        row.scroll_into_view();
+    }
     if let Ok(field) = field.dyn_into::<HtmlElement>() {
         let _ = field.focus();
     }

@@ -115,13 +115,12 @@ fn notes(remarks: &[String]) -> AnyView {
 }
 
 fn found(fit: &Fit, (before_a, after_a): (f64, f64)) -> AnyView {
-    let amps = |amperes: f64| format!("{} A", figure(amperes, 0));
     let mut rows: Vec<[String; 4]> = fit.figures.iter().map(row).collect();
     rows.push([
         "Amps held hot".to_string(),
-        amps(after_a),
+        format!("{} A", figure(after_a, 0)),
         String::new(),
-        amps(before_a),
+        figure(before_a, 0),
     ]);
     let rows: Vec<_> = rows
         .into_iter()
@@ -151,12 +150,13 @@ fn found(fit: &Fit, (before_a, after_a): (f64, f64)) -> AnyView {
 fn row(fitted: &Fitted) -> [String; 4] {
     let Fitted { unit, decimals, .. } = *fitted;
     let gap = if unit.is_empty() { "" } else { " " };
-    let written = |number: f64| format!("{}{gap}{unit}", figure(number, decimals));
     [
         fitted.label.to_string(),
-        written(fitted.value),
+        format!("{}{gap}{unit}", figure(fitted.value, decimals)),
         figure(fitted.deviation, decimals),
-        fitted.was.map_or("–".to_string(), written),
+        fitted
+            .was
+            .map_or("–".to_string(), |was| figure(was, decimals)),
     ]
 }
 

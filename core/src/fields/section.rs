@@ -34,8 +34,9 @@ macro_rules! section {
             )+
         }
 
-        impl $crate::fields::Section for $name {
-            const FIELDS: &'static [$crate::fields::Field<Self>] = &[$(
+        const _: () = {
+            // A static, so that the table stands once in the program.
+            static TABLE: &[$crate::fields::Field<$name>] = &[$(
                 $crate::fields::Field {
                     name: stringify!($field),
                     spec: $spec,
@@ -43,7 +44,11 @@ macro_rules! section {
                     set: |section, value| section.$field = $crate::fields::Held::from_value(value),
                 },
             )+];
-        }
+
+            impl $crate::fields::Section for $name {
+                const FIELDS: &'static [$crate::fields::Field<Self>] = TABLE;
+            }
+        };
 
         impl Default for $name {
             fn default() -> Self {

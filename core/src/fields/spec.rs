@@ -57,6 +57,7 @@ pub struct Absent {
 
 /// What a figure may be when nobody has looked. Only facts about the boat have
 /// one; a decision, such as a set-point, is what it says.
+/// Ranges are those that the help texts name; shares are own reasoning.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Spread {
     /// From one figure to another, in the input's unit.

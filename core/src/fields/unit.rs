@@ -70,4 +70,7 @@ pub mod units {
     pub const KILOPASCAL: Unit = plain("kPa");
     pub const MEGAJOULE_PER_KILOGRAM: Unit = plain("MJ/kg");
     pub const KILOGRAM_PER_LITRE: Unit = plain("kg/L");
+    pub const DEGREE: Unit = plain("°");
+    pub const PERCENT_PER_KELVIN: Unit = plain("%/K");
+    pub const DAY: Unit = plain("d");
 }

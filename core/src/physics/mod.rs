@@ -9,4 +9,5 @@ pub mod linear;
 pub mod losses;
 pub mod output;
 pub mod roots;
+pub mod solar;
 pub mod thermal;

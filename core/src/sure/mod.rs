@@ -2,8 +2,8 @@
 //! figure moves within what it may be, and which one reading would narrow them
 //! most.
 //!
-//! [`spread`] says how far each input may move, [`draw`] spaces the runs evenly,
-//! [`tell`] reads ranges and shares off the answers, [`words`] puts them into a
+//! `spread` says how far each input may move, `draw` spaces the runs evenly,
+//! `tell` reads ranges and shares off the answers, `words` puts them into a
 //! sentence. Only the inputs' spread is in it; what the formulas themselves get
 //! wrong comes on top.
 
@@ -115,10 +115,12 @@ impl Sure {
         let never_pct = 100.0 * never as f64 / found.len().max(1) as f64;
         let strata: Vec<&[u16]> = self.columns.iter().map(Column::strata).collect();
         let readings = tell::rank(&strata, &capped).into_iter().filter_map(|rank| {
+            let factor = self.factors.get(rank.at)?;
             Some(Reading {
-                key: self.factors.get(rank.at)?.key,
-                what: self.factors.get(rank.at)?.label(),
-                how: self.factors.get(rank.at)?.key.spec().help,
+                key: factor.key,
+                what: factor.label(),
+                section: factor.key.section.title(),
+                how: factor.key.spec().help,
                 share_pct: 100.0 * rank.share,
                 width: rank.width,
                 width_words: words::width(kind, rank.width),
@@ -189,6 +191,8 @@ pub struct Reading {
     pub key: Key,
     /// What it is called.
     pub what: &'static str,
+    /// The section it stands in.
+    pub section: &'static str,
     /// How to take it.
     pub how: &'static str,
     /// Part of the answer's variance that comes from it alone \[%\].

@@ -27,8 +27,11 @@ pub struct Rank {
 
 /// The same figures in order.
 pub fn sorted(found: &[f64]) -> Vec<f64> {
-    let mut sorted = found.to_vec();
-    sorted.sort_by(f64::total_cmp);
+    // Some hundred figures at most: put each where it belongs.
+    let mut sorted = Vec::with_capacity(found.len());
+    for figure in found {
+        sorted.insert(sorted.partition_point(|before| before <= figure), *figure);
+    }
     sorted
 }
 
@@ -89,20 +92,21 @@ pub fn rank(strata: &[&[u16]], found: &[f64]) -> Vec<Rank> {
         .enumerate()
         .filter(|(_, share)| *share >= LEAST)
         .collect();
-    shares.sort_by(|a, b| b.1.total_cmp(&a.1));
-    shares.truncate(MOST);
     let most = width(found);
     let left = |strata: &[u16]| {
         let groups = grouped(strata, found);
         let widths = groups.iter().map(|group| width(group) * group.len() as f64);
         (widths.sum::<f64>() / count).min(most)
     };
-    let rank = |(at, share): (usize, f64)| Rank {
-        at,
-        share,
-        width: strata.get(at).map_or(most, |strata| left(strata)),
-    };
-    shares.into_iter().map(rank).collect()
+    let mut ranks = Vec::new();
+    while ranks.len() < MOST && !shares.is_empty() {
+        let best = shares.iter().map(|(_, share)| *share).fold(0.0, f64::max);
+        let place = shares.iter().position(|(_, share)| *share >= best);
+        let (at, share) = shares.remove(place.unwrap_or_default());
+        let width = strata.get(at).map_or(most, |strata| left(strata));
+        ranks.push(Rank { at, share, width });
+    }
+    ranks
 }
 
 /// The figures of runs whose strata lie close together.

@@ -3,9 +3,7 @@
 use super::anchor::cooling_span;
 use super::columns::Column;
 use super::guess::Guess;
-use super::learn::{
-    CAPACITY, COOLING, FIGURES, RECIRCULATION, START, Scaled, WALLS, learn, square_k,
-};
+use super::learn::{CAPACITY, COOLING, FIGURES, RECIRCULATION, START, WALLS, learn, square_k};
 use super::least_squares::{Least, Search, least, slopes};
 use super::model::Trial;
 use crate::fields::Complaint;
@@ -45,7 +43,7 @@ pub(super) struct Solution {
 }
 
 /// Figures from their scaled parameters; all nought is the worksheet.
-fn guess(trial: &Trial, at: &Scaled) -> Guess {
+fn guess(trial: &Trial, at: &[f64]) -> Guess {
     let moved = |figure: usize| SPREAD[figure] * at[figure];
     let mut guess = Guess::of(&trial.inputs);
     guess.cooling *= moved(COOLING).exp();
@@ -99,16 +97,15 @@ pub(super) fn solve(trial: &Trial) -> Result<Solution, Complaint> {
     /// Rounds of fitting and asking again what can be told.
     const ROUNDS: usize = 4;
     let bounds = bounds(trial);
-    let misses = |at: &Scaled| residuals(trial, &trial.run(&guess(trial, at)));
+    let misses = |at: &[f64]| residuals(trial, &trial.run(&guess(trial, at)));
     let mut possible = [true, true, true, trial.models_air(), true];
-    let start = [0.0; FIGURES];
     let mut told = [true, true, false, false, true];
     let mut round = 0;
     let (least, deviation) = loop {
         let search = Search {
-            start,
-            bounds,
-            free: told,
+            start: vec![0.0; FIGURES],
+            bounds: bounds.to_vec(),
+            free: told.to_vec(),
         };
         let least = least(&misses, &search);
         if round == 0 && residual_k(&least) > MOST_RESIDUAL_K {
@@ -149,22 +146,18 @@ pub(super) fn solve(trial: &Trial) -> Result<Solution, Complaint> {
     })
 }
 
-fn at_end(least: &Least<FIGURES>, bounds: &[(f64, f64); FIGURES], figure: usize) -> bool {
+fn at_end(least: &Least, bounds: &[(f64, f64); FIGURES], figure: usize) -> bool {
     let ((low, high), at) = (bounds[figure], least.at[figure]);
     at <= low + 1e-6 || at >= high - 1e-6
 }
 
-fn residual_k(least: &Least<FIGURES>) -> f64 {
+fn residual_k(least: &Least) -> f64 {
     let squares: f64 = least.residuals.iter().map(|r| r * r).sum();
     (squares / least.residuals.len().max(1) as f64).sqrt()
 }
 
 /// Why a fit is not believed.
-fn refusal(
-    least: &Least<FIGURES>,
-    bounds: &[(f64, f64); FIGURES],
-    told: &[bool; FIGURES],
-) -> Complaint {
+fn refusal(least: &Least, bounds: &[(f64, f64); FIGURES], told: &[bool; FIGURES]) -> Complaint {
     let ended = |figure: usize| told[figure] && at_end(least, bounds, figure);
     Complaint(if ended(COOLING) {
         let cooled = match least.at[COOLING] > 0.0 {

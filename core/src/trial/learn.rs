@@ -7,9 +7,8 @@
 //! are, and what is not known of them widens the spread of those that are.
 //! (Own reasoning on the usual normal equations of least squares.)
 
-use super::least_squares::normal;
+use super::least_squares::{normal, solve};
 use super::refuse::spread;
-use crate::physics::linear::Factors;
 
 /// How many figures could be corrected.
 pub(super) const FIGURES: usize = 5;
@@ -62,7 +61,7 @@ pub(super) fn square_k(times: usize, residuals: &[f64]) -> f64 {
 /// Own warm air hardly differs from worse cooling. Where it is not told, the
 /// cooling is that which goes with the worksheet's share of it.
 pub(super) fn learn(
-    slopes: &[[f64; FIGURES]],
+    slopes: &[Vec<f64>],
     square_k: f64,
     possible: &[bool; FIGURES],
 ) -> ([bool; FIGURES], Scaled) {
@@ -79,23 +78,25 @@ pub(super) fn learn(
 }
 
 /// What is left of each spread: the normal equations with the spreads before.
-fn left(matrix: &[[f64; FIGURES]; FIGURES], square_k: f64, asked: &[bool; FIGURES]) -> Scaled {
-    let weight = 1.0 / square_k;
-    let rows = std::array::from_fn(|i| {
-        std::array::from_fn(|j| {
+#[inline(never)]
+fn left(matrix: &[Vec<f64>], square_k: f64, asked: &[bool; FIGURES]) -> Scaled {
+    let mut rows = matrix.to_vec();
+    for (i, row) in rows.iter_mut().enumerate() {
+        for (j, cell) in row.iter_mut().enumerate() {
             let both = asked[i] && asked[j];
-            let own = if i == j { 1.0 } else { 0.0 };
-            own + if both { weight * matrix[i][j] } else { 0.0 }
-        })
-    });
-    let Some(factors) = Factors::of(rows) else {
-        return [1.0; FIGURES];
-    };
-    std::array::from_fn(|figure| {
+            *cell = if both { *cell / square_k } else { 0.0 };
+        }
+        row[i] += 1.0;
+    }
+    let mut left = [1.0; FIGURES];
+    for (figure, left) in left.iter_mut().enumerate() {
         let mut unit = [0.0; FIGURES];
         unit[figure] = 1.0;
-        factors.solve(&unit)[figure].max(0.0).sqrt()
-    })
+        if let Some(spread) = solve(&rows, &unit) {
+            *left = spread[figure].max(0.0).sqrt();
+        }
+    }
+    left
 }
 
 #[cfg(test)]
@@ -108,7 +109,8 @@ mod tests {
     /// of square uncertainty m leave 1/√2 of a spread, of m/3 just a half.
     #[test]
     fn spreads_that_are_left() {
-        let slopes = vec![[1.0, 0.0, 0.0, 0.0, 0.0]; 6];
+        let mut slopes = vec![vec![0.0; 6]; FIGURES];
+        slopes[COOLING] = vec![1.0; 6];
         let (told, left) = learn(&slopes, 6.0, &ALL);
         assert!((left[COOLING] - 0.5f64.sqrt()).abs() < 1e-12 && !told[COOLING]);
         let (told, left) = learn(&slopes, 1.99, &ALL);
@@ -118,14 +120,13 @@ mod tests {
 
     #[test]
     fn what_looks_alike_is_not_told_apart() {
-        let alike = vec![[3.0, 0.0, -3.0, 0.0, 0.0]; 50];
-        let (told, _) = learn(&alike, 1.0, &ALL);
+        let mut slopes = vec![vec![0.0; 50]; FIGURES];
+        slopes[COOLING] = vec![3.0; 50];
+        slopes[RECIRCULATION] = vec![-3.0; 50];
+        let (told, _) = learn(&slopes, 1.0, &ALL);
         assert!(told[COOLING] && !told[RECIRCULATION]);
-        let mut apart = alike;
-        for row in apart.iter_mut().take(25) {
-            row[RECIRCULATION] = 3.0;
-        }
-        let (told, _) = learn(&apart, 1.0, &ALL);
+        slopes[RECIRCULATION][..25].fill(3.0);
+        let (told, _) = learn(&slopes, 1.0, &ALL);
         assert!(told[COOLING] && told[RECIRCULATION]);
     }
 }

@@ -4,27 +4,28 @@
 //! least-squares estimation of nonlinear parameters", J. SIAM 11(2), 431–441,
 //! 1963. Bounds are kept by stopping at them.
 
-use crate::physics::linear::Factors;
-
 /// What is to be made small, and within which limits.
-#[derive(Debug, Clone, Copy)]
-pub struct Search<const N: usize> {
+#[derive(Debug, Clone)]
+pub struct Search {
     /// Where to begin. Parameters are scaled: a change of one is a large one.
-    pub start: [f64; N],
+    pub start: Vec<f64>,
     /// Lowest and highest value of each.
-    pub bounds: [(f64, f64); N],
+    pub bounds: Vec<(f64, f64)>,
     /// Which may move.
-    pub free: [bool; N],
+    pub free: Vec<bool>,
 }
 
 /// The least that was found.
 #[derive(Debug, Clone)]
-pub struct Least<const N: usize> {
+pub struct Least {
     /// The parameters.
-    pub at: [f64; N],
+    pub at: Vec<f64>,
     /// What is left of each residual there.
     pub residuals: Vec<f64>,
 }
+
+/// Residuals at some parameters; always as many.
+pub type Residuals<'a> = &'a dyn Fn(&[f64]) -> Vec<f64>;
 
 /// Difference that slopes are taken over, in scaled units.
 const NUDGE: f64 = 0.03;
@@ -32,40 +33,39 @@ const NUDGE: f64 = 0.03;
 const MOST_ROUNDS: usize = 40;
 
 /// Makes the sum of the squares of `residuals` as small as the bounds allow.
-/// The number of residuals may not depend on the parameters.
-pub fn least<const N: usize>(
-    residuals: &impl Fn(&[f64; N]) -> Vec<f64>,
-    search: &Search<N>,
-) -> Least<N> {
+pub fn least(residuals: Residuals, search: &Search) -> Least {
     let bounds = &search.bounds;
-    let mut at: [f64; N] = std::array::from_fn(|i| match search.free[i] {
-        true => search.start[i].max(bounds[i].0).min(bounds[i].1),
-        false => search.start[i],
-    });
+    let inside = |i: usize, value: f64| match bounds.get(i) {
+        Some((low, high)) if search.free[i] => value.max(*low).min(*high),
+        _ => search.start[i],
+    };
+    let mut at: Vec<f64> = search.start.clone();
+    for (i, value) in at.iter_mut().enumerate() {
+        *value = inside(i, *value);
+    }
     let mut here = residuals(&at);
     let mut cost = square(&here);
     let mut damping = 1e-3;
     for _ in 0..MOST_ROUNDS {
         let slopes = slopes(residuals, &at, &here, bounds, &search.free);
         let normal = normal(&slopes);
-        let fall: [f64; N] =
-            std::array::from_fn(|i| -slopes.iter().zip(&here).map(|(s, r)| s[i] * r).sum::<f64>());
+        let fall: Vec<f64> = slopes.iter().map(|slope| -dot(slope, &here)).collect();
         // What would only be pushed against its bound stays there.
-        let moves: [bool; N] = std::array::from_fn(|i| {
-            let (low, high) = bounds[i];
-            search.free[i] && !(at[i] <= low && fall[i] < 0.0 || at[i] >= high && fall[i] > 0.0)
-        });
+        let moves: Vec<bool> = (0..at.len())
+            .map(|i| {
+                let (low, high) = bounds[i];
+                search.free[i] && !(at[i] <= low && fall[i] < 0.0 || at[i] >= high && fall[i] > 0.0)
+            })
+            .collect();
         let before = cost;
         while damping < 1e9 {
-            let stepped = step(&normal, &fall, &moves, damping).map(|step| {
-                let to: [f64; N] = std::array::from_fn(|i| match moves[i] {
-                    true => (at[i] + step[i]).max(bounds[i].0).min(bounds[i].1),
-                    false => at[i],
-                });
-                (to, residuals(&to))
+            let to = step(&normal, &fall, &moves, damping).map(|step| {
+                let moved = |i: usize| inside(i, at[i] + step[i]);
+                (0..at.len()).map(moved).collect::<Vec<f64>>()
             });
-            match stepped {
-                Some((to, there)) if square(&there) < cost => {
+            let there = to.as_ref().map(|to| residuals(to));
+            match (to, there) {
+                (Some(to), Some(there)) if square(&there) < cost => {
                     (at, cost, here) = (to, square(&there), there);
                     damping = (damping * 0.2).max(1e-9);
                     break;
@@ -83,77 +83,117 @@ pub fn least<const N: usize>(
     }
 }
 
-/// How each residual changes with each free parameter, by small differences.
-pub fn slopes<const N: usize>(
-    residuals: &impl Fn(&[f64; N]) -> Vec<f64>,
-    at: &[f64; N],
+/// How the residuals change with each parameter, a column each, by small
+/// differences; nought for those that are not free.
+pub fn slopes(
+    residuals: Residuals,
+    at: &[f64],
     here: &[f64],
-    bounds: &[(f64, f64); N],
-    free: &[bool; N],
-) -> Vec<[f64; N]> {
-    let mut slopes = vec![[0.0; N]; here.len()];
-    for i in (0..N).filter(|i| free[*i]) {
+    bounds: &[(f64, f64)],
+    free: &[bool],
+) -> Vec<Vec<f64>> {
+    let mut moved = at.to_vec();
+    let column = |i: usize| {
+        if !free[i] {
+            return vec![0.0; here.len()];
+        }
         let nudge = if at[i] + NUDGE > bounds[i].1 {
             -NUDGE
         } else {
             NUDGE
         };
-        let mut moved = *at;
-        moved[i] += nudge;
-        for ((row, there), here) in slopes.iter_mut().zip(residuals(&moved)).zip(here) {
-            row[i] = (there - here) / nudge;
+        moved[i] = at[i] + nudge;
+        let mut there = residuals(&moved);
+        moved[i] = at[i];
+        for (there, here) in there.iter_mut().zip(here) {
+            *there = (*there - here) / nudge;
         }
-    }
-    slopes
+        there
+    };
+    (0..at.len()).map(column).collect()
 }
 
 /// Slopes times slopes, summed over the residuals: the normal matrix.
-pub fn normal<const N: usize>(slopes: &[[f64; N]]) -> [[f64; N]; N] {
-    std::array::from_fn(|i| {
-        std::array::from_fn(|j| slopes.iter().map(|slopes| slopes[i] * slopes[j]).sum())
-    })
+pub fn normal(slopes: &[Vec<f64>]) -> Vec<Vec<f64>> {
+    let row = |a: &Vec<f64>| slopes.iter().map(|b| dot(a, b)).collect();
+    slopes.iter().map(row).collect()
 }
 
-fn step<const N: usize>(
-    normal: &[[f64; N]; N],
-    fall: &[f64; N],
-    moves: &[bool; N],
-    damping: f64,
-) -> Option<[f64; N]> {
-    let both = |i: usize, j: usize| moves[i] && moves[j];
-    let matrix = std::array::from_fn(|i| {
-        std::array::from_fn(|j| match (i == j, both(i, j)) {
+/// Solves a symmetric system whose matrix makes only positive squares, by the
+/// root of A.-L. Cholesky (published by C. Benoit, Bulletin géodésique 2, 1924);
+/// `None` for any other.
+pub fn solve(matrix: &[Vec<f64>], right: &[f64]) -> Option<Vec<f64>> {
+    let mut root: Vec<Vec<f64>> = Vec::new();
+    let mut x: Vec<f64> = Vec::new();
+    for (i, given) in matrix.iter().enumerate() {
+        let mut row: Vec<f64> = Vec::new();
+        for above in &root {
+            let known = dot(&row, above);
+            row.push((given[row.len()] - known) / above[row.len()]);
+        }
+        let square = given[i] - dot(&row, &row);
+        if !(square > 0.0 && square.is_finite()) {
+            return None;
+        }
+        let known = dot(&row, &x);
+        row.push(square.sqrt());
+        x.push((right[i] - known) / square.sqrt());
+        root.push(row);
+    }
+    for i in (0..x.len()).rev() {
+        x[i] /= root[i][i];
+        for k in 0..i {
+            x[k] -= root[i][k] * x[i];
+        }
+    }
+    x.iter().all(|x| x.is_finite()).then_some(x)
+}
+
+fn step(normal: &[Vec<f64>], fall: &[f64], moves: &[bool], damping: f64) -> Option<Vec<f64>> {
+    let mut matrix = normal.to_vec();
+    let mut right = fall.to_vec();
+    for (i, row) in matrix.iter_mut().enumerate() {
+        for (j, cell) in row.iter_mut().enumerate() {
+            if !(moves[i] && moves[j]) {
+                *cell = 0.0;
+            }
+        }
+        if moves[i] {
             // A parameter nothing depends on stays where it is.
-            (true, true) => normal[i][i] * (1.0 + damping) + 1e-9,
-            (true, false) => 1.0,
-            (false, true) => normal[i][j],
-            (false, false) => 0.0,
-        })
-    });
-    let right = std::array::from_fn(|i| if moves[i] { fall[i] } else { 0.0 });
-    let step = Factors::of(matrix)?.solve(&right);
-    step.iter().all(|step| step.is_finite()).then_some(step)
+            row[i] = row[i] * (1.0 + damping) + 1e-9;
+        } else {
+            (row[i], right[i]) = (1.0, 0.0);
+        }
+    }
+    solve(&matrix, &right)
+}
+
+/// Sum of products, as far as both go.
+#[inline(never)]
+fn dot(a: &[f64], b: &[f64]) -> f64 {
+    a.iter().zip(b).map(|(a, b)| a * b).sum()
 }
 
 fn square(residuals: &[f64]) -> f64 {
-    residuals.iter().map(|r| r * r).sum()
+    dot(residuals, residuals)
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{Search, least};
+    use super::{Search, least, solve};
 
     /// H. H. Rosenbrock, "An automatic method for finding the greatest or
     /// least value of a function", Computer Journal 3, 175–184, 1960: the
     /// curved valley, least at (1, 1), begun where he began.
     fn valley(bounds: [(f64, f64); 2], free: [bool; 2]) -> [f64; 2] {
-        let residuals = |x: &[f64; 2]| vec![10.0 * (x[1] - x[0] * x[0]), 1.0 - x[0]];
+        let residuals = |x: &[f64]| vec![10.0 * (x[1] - x[0] * x[0]), 1.0 - x[0]];
         let search = Search {
-            start: [-1.2, 1.0],
-            bounds,
-            free,
+            start: vec![-1.2, 1.0],
+            bounds: bounds.to_vec(),
+            free: free.to_vec(),
         };
-        least(&residuals, &search).at
+        let at = least(&residuals, &search).at;
+        [at[0], at[1]]
     }
 
     #[test]
@@ -174,5 +214,16 @@ mod tests {
         let [x, y] = valley([(-5.0, 5.0); 2], [true, false]);
         assert_eq!(y, 1.0);
         assert!((x - 1.0).abs() < 0.01 || (x + 1.0).abs() < 0.02, "{x}");
+    }
+
+    #[test]
+    fn systems_that_can_be_solved() {
+        // By hand: 4·1 + 2·2 = 8, 2·1 + 3·2 = 8.
+        let x = solve(&[vec![4.0, 2.0], vec![2.0, 3.0]], &[8.0, 8.0]).expect("solvable");
+        assert!(
+            (x[0] - 1.0).abs() < 1e-12 && (x[1] - 2.0).abs() < 1e-12,
+            "{x:?}"
+        );
+        assert!(solve(&[vec![1.0, 2.0], vec![2.0, 4.0]], &[1.0, 1.0]).is_none());
     }
 }

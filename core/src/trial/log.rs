@@ -60,19 +60,18 @@ impl Log {
 /// or h:mm; a clock that passes midnight goes on. Without headings the order
 /// is [`columns::USUAL_ORDER`].
 pub fn read(text: &str) -> Log {
-    let text = text.trim_start_matches('\u{feff}').replace("\r\n", "\n");
-    let lines = || {
-        text.split(['\n', '\r'])
-            .enumerate()
-            .map(|(at, line)| (at + 1, line.trim()))
-            .filter(|(_, line)| !line.is_empty() && !line.starts_with('#'))
-    };
-    let separator = separator(lines().map(|(_, line)| line));
+    let text = text.trim_start_matches('\u{feff}');
+    let end = if text.contains('\n') { '\n' } else { '\r' };
+    let lines: Vec<(usize, &str)> = (1..)
+        .zip(text.split(end).map(str::trim))
+        .filter(|(_, line)| !line.is_empty() && !line.starts_with('#'))
+        .collect();
+    let separator = separator(&lines);
     let mut log = Log::default();
     let mut layout = Layout::usual();
     let mut midnights = 0.0;
     let mut skipped = 0;
-    for (at, (line, words)) in lines().enumerate() {
+    for (at, (line, words)) in lines.into_iter().enumerate() {
         let cells = cells(words, separator);
         if at == 0
             && let Some(found) = columns::headings(&cells, &mut log.remarks)
@@ -108,55 +107,51 @@ pub fn read(text: &str) -> Log {
     log
 }
 
-/// What parts the cells of a line.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Separator {
-    Sign(char),
-    Blanks,
-}
-
-/// The first of tab, semicolon and comma that stands in any line. A comma
-/// among figures parted by blanks is a decimal one.
-fn separator<'a>(lines: impl Iterator<Item = &'a str> + Clone) -> Separator {
-    let digit = |c: Option<char>| c.is_some_and(|c| c.is_ascii_digit());
+/// What parts the cells of a line: the first of tab, semicolon and comma that
+/// stands in any line, or else blanks. A comma among figures parted by blanks
+/// is a decimal one.
+fn separator(lines: &[(usize, &str)]) -> char {
+    let stands = |sign: char| lines.iter().any(|(_, line)| line.contains(sign));
     let parted = |line: &str| {
-        let words = line.split_whitespace();
-        words
-            .clone()
-            .zip(words.skip(1))
-            .any(|(a, b)| digit(a.chars().last()) && digit(b.chars().next()))
+        let mut before = ' ';
+        let mut digit_before = false;
+        line.chars().any(|c| {
+            let parted = c.is_ascii_digit() && digit_before && before == ' ';
+            if c != ' ' {
+                digit_before = c.is_ascii_digit();
+            }
+            before = c;
+            parted
+        })
     };
-    ['\t', ';', ',']
-        .into_iter()
-        .find(|sign| lines.clone().any(|line| line.contains(*sign)))
-        .filter(|sign| *sign != ',' || !lines.clone().any(parted))
-        .map_or(Separator::Blanks, Separator::Sign)
+    for sign in ['\t', ';', ','] {
+        if stands(sign) && (sign != ',' || !lines.iter().any(|(_, line)| parted(line))) {
+            return sign;
+        }
+    }
+    ' '
 }
 
 /// The cells of a line, quotes taken off; a separator inside quotes parts nothing.
-fn cells(line: &str, separator: Separator) -> Vec<String> {
+fn cells(line: &str, separator: char) -> Vec<String> {
     let mut cells = vec![String::new()];
     let mut quoted = false;
     for c in line.chars() {
-        let parts = match separator {
-            Separator::Sign(sign) => c == sign,
-            Separator::Blanks => c.is_whitespace(),
-        };
         if c == '"' {
             quoted = !quoted;
-        } else if parts && !quoted {
+        } else if c == separator && !quoted {
             cells.push(String::new());
         } else if let Some(cell) = cells.last_mut() {
             cell.push(c);
         }
     }
-    if separator == Separator::Blanks {
+    if separator == ' ' {
         cells.retain(|cell| !cell.is_empty());
     }
+    for cell in &mut cells {
+        *cell = cell.trim().to_string();
+    }
     cells
-        .into_iter()
-        .map(|cell| cell.trim().trim_matches('\'').to_string())
-        .collect()
 }
 
 /// A row, and whether its time was read off a clock; or why it is none.
@@ -193,18 +188,18 @@ fn row(line: usize, cells: &[String], layout: &Layout) -> Result<(Row, bool), St
 /// Minutes from minutes, h:mm or h:mm:ss, and whether it was one of the latter.
 fn time(words: &str, scale: f64) -> Option<(f64, bool)> {
     let (minute, clock) = if words.contains(':') {
-        let mut parts = words.split(':').map(|part| part.trim().parse::<u32>().ok());
-        let hours = parts.next()??;
-        let minutes = parts.next()?.filter(|minutes| *minutes < 60)?;
-        let seconds = match parts.next() {
-            Some(seconds) => seconds.filter(|seconds| *seconds < 60)?,
-            None => 0,
-        };
-        if parts.next().is_some() {
-            return None;
+        let mut minutes = 0.0;
+        let mut worth = 60.0;
+        for (at, part) in words.split(':').enumerate() {
+            let most = if at == 0 { 48 } else { 59 };
+            let part: u32 = part.trim().parse().ok().filter(|part| *part <= most)?;
+            if at > 2 {
+                return None;
+            }
+            minutes += f64::from(part) * worth;
+            worth /= 60.0;
         }
-        let whole = f64::from(hours) * 60.0 + f64::from(minutes);
-        (whole + f64::from(seconds) / 60.0, true)
+        (minutes, true)
     } else {
         (number(words, false)? * scale, false)
     };
@@ -215,20 +210,22 @@ fn time(words: &str, scale: f64) -> Option<(f64, bool)> {
 
 /// A number with or without its unit behind it; °F becomes °C.
 fn number(words: &str, fahrenheit: bool) -> Option<f64> {
-    let bare = words.trim_end_matches(|c: char| c.is_alphabetic() || matches!(c, '°' | '˚' | ' '));
-    if bare.contains(char::is_whitespace) {
+    let unit = |c: char| c.is_ascii_alphabetic() || matches!(c, '°' | '˚' | ' ');
+    let bare = words.trim_end_matches(unit);
+    if bare.contains(' ') {
         return None;
     }
     let number = parse_number(bare)?;
-    let said = words[bare.len()..].trim_start_matches(['°', '˚', ' ']);
-    let celsius = said.eq_ignore_ascii_case("c");
-    Some(
-        if said.eq_ignore_ascii_case("f") || fahrenheit && !celsius {
-            (number - 32.0) / 1.8
-        } else {
-            number
-        },
-    )
+    let fahrenheit = match words.chars().next_back() {
+        Some('F' | 'f') => true,
+        Some('C' | 'c') => false,
+        _ => fahrenheit,
+    };
+    Some(if fahrenheit {
+        (number - 32.0) / 1.8
+    } else {
+        number
+    })
 }
 
 /// The first few characters of what stood there.

@@ -2,7 +2,7 @@
 //!
 //! [`log`] reads what was typed or pasted; `model` runs the machine's lumps
 //! with the logged current; `learn` finds which figures the log can tell, and
-//! `fit` what it tells, by [`least_squares`]; `output` weighs the amps against the
+//! `fit` what it tells, by `least_squares`; `output` weighs the amps against the
 //! output curve; [`apply()`] puts the figures into the worksheet. What a log
 //! cannot tell is said in words.
 
@@ -12,7 +12,7 @@ mod course;
 mod fit;
 mod guess;
 mod learn;
-pub mod least_squares;
+mod least_squares;
 pub mod log;
 mod model;
 mod output;

@@ -141,30 +141,10 @@ impl Trial {
             true => 600.0 * inputs.eng.warm_up_min,
             false => 0.0,
         };
-        let has_air = self.has_air();
-        let at = |seconds: f64, state: &State| {
-            let mut t = temperatures(*state);
-            t.air_c = self.air.at(seconds).unwrap_or(t.air_c);
-            t
-        };
-        let rate = |seconds: f64, state: &State| {
-            let t = at(seconds, state);
-            let machine = self.machine(guess, seconds);
-            let losses = self.losses(seconds, &machine, &t);
-            let [winding, body, rectifier] = machine.rates(&t, &losses);
-            let air = match has_air {
-                true => 0.0,
-                false => space.rate(
-                    seconds + engine_s,
-                    t.air_c,
-                    machine.heat_to_air_w(&t, &losses),
-                ),
-            };
-            [winding, body, rectifier, air]
-        };
+        let rate = |seconds: f64, state: &State| self.rate(guess, &space, engine_s, seconds, state);
         let tolerance = Tolerance {
             per_step: [0.02, 0.005, 0.02, 0.01],
-            feeds: [true, true, true, !has_air],
+            feeds: [true, true, true, !self.has_air()],
             longest_s: 120.0,
             shortest_s: 1.0,
         };
@@ -184,9 +164,38 @@ impl Trial {
                     (Some(a), None) => a.state,
                     _ => start,
                 };
-                at(seconds, &state)
+                self.at(seconds, &state)
             })
             .collect()
+    }
+
+    /// The temperatures of a state, with the air that was logged.
+    fn at(&self, seconds: f64, state: &State) -> Temperatures {
+        let mut t = temperatures(*state);
+        t.air_c = self.air.at(seconds).unwrap_or(t.air_c);
+        t
+    }
+
+    /// Rates of change \[K/s\], the engine having run `engine_s` longer \[s\].
+    #[inline(never)]
+    fn rate(
+        &self,
+        guess: &Guess,
+        space: &SpaceAir,
+        engine_s: f64,
+        seconds: f64,
+        state: &State,
+    ) -> State {
+        let t = self.at(seconds, state);
+        let machine = self.machine(guess, seconds);
+        let losses = self.losses(seconds, &machine, &t);
+        let [winding, body, rectifier] = machine.rates(&t, &losses);
+        let to_air_w = machine.heat_to_air_w(&t, &losses);
+        let air = match self.has_air() {
+            true => 0.0,
+            false => space.rate(seconds + engine_s, t.air_c, to_air_w),
+        };
+        [winding, body, rectifier, air]
     }
 
     /// Time of a row since the first \[s\].

@@ -11,6 +11,7 @@ mod link;
 mod loads;
 mod questions;
 mod regulator;
+mod rule;
 mod run;
 mod second;
 mod space;
@@ -31,10 +32,11 @@ pub use link::{Opened, open_link, to_link};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
 pub use questions::{QUESTIONS, Question};
 pub use regulator::{Regulator, RegulatorKind, SensorPlace};
+pub use rule::Rule;
 pub use run::Run;
 pub use second::{Second, SecondRole};
 pub use space::{AfterStop, AirBasis, Space};
-pub use sun::Sun;
+pub use sun::{Month, Sun, SunBasis};
 pub use way::{Way, WayKind};
 
 /// Names one input: its section and its place there.
@@ -100,6 +102,7 @@ sections! {
         eng: Engine, "Engine", "What turns it, heats its air and burns the fuel.";
         space: Space, "Engine space", "The air the alternator has to cool itself with.";
         run: Run, "Charging run", "From where to where the bank is charged.";
+        rule: Rule, "Engine rule", "When the engine is started through the year; only the reckoning of the year asks for it.";
     }
 }
 

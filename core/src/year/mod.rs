@@ -1,0 +1,164 @@
+//! The year aboard: twelve months of four weeks, hour by hour, the engine
+//! started and stopped by the user's rule.
+//!
+//! `weather` spreads sun and use over the hours of a month's days, `charger`
+//! tabulates what the engine gives, `rule` holds the rule, `walk` steps a bank
+//! through the hours. There are no clouds: every day of a month has that
+//! month's mean sun.
+
+mod charger;
+mod rule;
+mod walk;
+mod weather;
+
+use serde::Serialize;
+
+use crate::charge::plant::Plant;
+use crate::energy::{energy, mean_draw_a};
+use crate::sky::{Sky, sky};
+use crate::worksheet::{Month, SunBasis, Worksheet};
+
+use charger::Charger;
+use rule::Orders;
+use walk::Walker;
+use weather::Weather;
+
+const HOURS_A_DAY: usize = 24;
+
+/// A year aboard. Everything in it is a mean year's: no month has weather.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Year {
+    /// Whether the sun differs from month to month: it does when reckoned
+    /// from the latitude, not when the user gives the hours.
+    pub sun_by_month: bool,
+    /// State of charge at which sun and engine stop \[%\].
+    pub full_pct: f64,
+    /// The lowest state of charge wanted \[%\].
+    pub low_pct: f64,
+    /// Voltage that watt-hours and ampere-hours are converted with \[V\].
+    pub bank_v: f64,
+    /// Engine hours of fifty-two weeks, motoring included \[h\].
+    pub engine_h: f64,
+    /// The months, January first.
+    pub months: Vec<MonthReport>,
+}
+
+/// Four weeks of one month.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct MonthReport {
+    /// 1 for January.
+    pub month: usize,
+    /// Hours of full sun a day on a level surface \[h\].
+    pub full_hours: f64,
+    /// From sunrise to sunset \[h\].
+    pub daylight_h: f64,
+    /// What the panels offer a day \[W·h\].
+    pub sun_wh_day: f64,
+    /// What the panels offer a day \[A·h\].
+    pub sun_ah_day: f64,
+    /// Of that, what found the bank full \[W·h\].
+    pub wasted_wh_day: f64,
+    /// The same \[A·h\].
+    pub wasted_ah_day: f64,
+    /// The same \[%\].
+    pub wasted_pct: f64,
+    /// What the boat uses a day, days under way among them \[A·h\].
+    pub use_ah_day: f64,
+    /// What the engine gives a day \[A·h\].
+    pub engine_ah_day: f64,
+    /// Engine time a week \[h\].
+    pub engine_h_week: f64,
+    /// Of that, motoring that would have been done anyway \[h\].
+    pub motoring_h_week: f64,
+    /// The sun's part of what sun and engine gave \[%\].
+    pub sun_share_pct: f64,
+    /// Lowest state of charge \[%\].
+    pub lowest_pct: f64,
+    /// Days on which the bank fell below the lowest wanted, of four weeks.
+    pub days_below: u32,
+    /// Use that found the bank empty, a day \[A·h\].
+    pub short_ah_day: f64,
+    /// Where all ampere-hours of the four weeks went.
+    pub balance: Balance,
+    /// A day at anchor.
+    pub day: DayReport,
+}
+
+/// The ampere-hours of four weeks: sun − wasted + engine − use + short − lost
+/// = change.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Balance {
+    /// Offered by the panels \[A·h\].
+    pub sun_ah: f64,
+    /// Of that, not taken: the bank was full \[A·h\].
+    pub wasted_ah: f64,
+    /// From the engine \[A·h\].
+    pub engine_ah: f64,
+    /// Wanted by the loads \[A·h\].
+    pub use_ah: f64,
+    /// Of that, not given: the bank was empty \[A·h\].
+    pub short_ah: f64,
+    /// Lost in charging \[A·h\].
+    pub lost_ah: f64,
+    /// Change of the bank from beginning to end \[A·h\].
+    pub change_ah: f64,
+}
+
+/// A day at anchor once the days have settled.
+#[derive(Debug, Clone, PartialEq, Default, Serialize)]
+pub struct DayReport {
+    /// After how many days all repeats itself: 1 when each day is like the
+    /// last; none when it never quite does. Of the days that follow each other
+    /// this is the one with the most engine.
+    pub repeats_days: Option<usize>,
+    /// Engine time of the day \[h\].
+    pub engine_h: f64,
+    /// Its hours, from midnight by the sun.
+    pub hours: Vec<HourReport>,
+    /// State of charge at its end \[%\].
+    pub end_charge_pct: f64,
+}
+
+/// One hour of a day.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct HourReport {
+    /// It begins at this hour.
+    pub hour: usize,
+    /// State of charge at its beginning \[%\].
+    pub charge_pct: f64,
+    /// Offered by the panels \[W\].
+    pub sun_w: f64,
+    /// Wanted by the loads \[W\].
+    pub use_w: f64,
+    /// Minutes of it with the engine running.
+    pub engine_min: f64,
+}
+
+/// Works out the year.
+pub fn year(sheet: &Worksheet) -> Year {
+    let inputs = &sheet.inputs;
+    let energy = energy(sheet);
+    let plant = Plant::new(inputs, mean_draw_a(sheet));
+    let orders = Orders::of(inputs);
+    let charger = Charger::of(&plant, 0.5 * (orders.start + orders.stop));
+    let mut walker = Walker::new(&plant.bank, &orders, &charger);
+    let skies: Vec<Sky> = Month::ALL.iter().map(|month| sky(inputs, *month)).collect();
+    // A December beforehand, so that January begins as the year goes on.
+    if let Some(december) = skies.last() {
+        Weather::new(&energy, december).four_weeks(&mut walker);
+    }
+    let months: Vec<MonthReport> = skies
+        .iter()
+        .zip(1..)
+        .map(|(sky, month)| Weather::new(&energy, sky).month(month, &mut walker))
+        .collect();
+    let weeks = 52.0 / months.len().max(1) as f64;
+    Year {
+        sun_by_month: inputs.sun.basis == SunBasis::Place && inputs.sun.panel_w > 0.0,
+        full_pct: 100.0 * orders.full,
+        low_pct: 100.0 * orders.low,
+        bank_v: energy.bank_v,
+        engine_h: weeks * months.iter().map(|month| month.engine_h_week).sum::<f64>(),
+        months,
+    }
+}

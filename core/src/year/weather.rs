@@ -1,0 +1,190 @@
+//! A month's days: sun and use by the hour, and four weeks of them.
+
+use super::walk::{Hour, Tally, Walker};
+use super::{Balance, DayReport, HOURS_A_DAY, HourReport, MonthReport};
+use crate::energy::{DayUse, Energy};
+use crate::sky::Sky;
+
+/// Days counted in each month.
+const DAYS: u32 = 28;
+/// Days after which a pattern that has not repeated itself is left at that.
+const LONGEST_PATTERN: usize = 60;
+/// Two days are alike when their states of charge differ by no more.
+const ALIKE: f64 = 0.001;
+
+/// The hours of a month.
+#[derive(Debug, Clone)]
+pub struct Weather<'a> {
+    sky: &'a Sky,
+    bank_v: f64,
+    anchor_a: [f64; HOURS_A_DAY],
+    under_way_a: [f64; HOURS_A_DAY],
+}
+
+impl<'a> Weather<'a> {
+    /// A month of that sun.
+    pub fn new(energy: &Energy, sky: &'a Sky) -> Weather<'a> {
+        Weather {
+            sky,
+            bank_v: energy.bank_v,
+            anchor_a: hourly_a(&energy.anchor, sky),
+            under_way_a: hourly_a(&energy.under_way, sky),
+        }
+    }
+
+    /// The hours of a day.
+    fn hours(&self, walker: &Walker, under_way: bool) -> [Hour; HOURS_A_DAY] {
+        let use_a = if under_way {
+            &self.under_way_a
+        } else {
+            &self.anchor_a
+        };
+        let orders = walker.orders;
+        std::array::from_fn(|hour| Hour {
+            sun_a: self.sky.hours_w[hour] / self.bank_v,
+            use_a: use_a[hour],
+            quiet: orders.quiet[hour],
+            motoring_h: if under_way {
+                orders.motoring_h[hour]
+            } else {
+                0.0
+            },
+        })
+    }
+
+    /// Four weeks: what came and went, and on how many days the bank was lower
+    /// than wanted.
+    pub fn four_weeks(&self, walker: &mut Walker) -> (Tally, u32) {
+        let mut tally = Tally::starting(walker.charge_ah);
+        let mut days_below = 0;
+        let anchor = self.hours(walker, false);
+        let under_way = self.hours(walker, true);
+        for day in 0..DAYS {
+            let hours = if walker.orders.under_way(day) {
+                &under_way
+            } else {
+                &anchor
+            };
+            let mut today = Tally::starting(walker.charge_ah);
+            for hour in hours {
+                walker.hour(hour, &mut today);
+            }
+            if today.lowest_ah < walker.orders.low * walker.capacity_ah {
+                days_below += 1;
+            }
+            tally.add(&today);
+        }
+        (tally, days_below)
+    }
+
+    /// The report of a month, 1 to 12.
+    pub fn month(&self, month: usize, walker: &mut Walker) -> MonthReport {
+        let before_ah = walker.charge_ah;
+        let (tally, days_below) = self.four_weeks(walker);
+        let days = f64::from(DAYS);
+        let used_ah = tally.sun_ah - tally.wasted_ah;
+        let part_pct = |part: f64, whole: f64| {
+            if whole > 0.0 {
+                (100.0 * part / whole).clamp(0.0, 100.0)
+            } else {
+                0.0
+            }
+        };
+        MonthReport {
+            month,
+            full_hours: self.sky.full_hours,
+            daylight_h: self.sky.daylight_h,
+            sun_wh_day: self.sky.day_wh(),
+            sun_ah_day: self.sky.day_wh() / self.bank_v,
+            wasted_wh_day: tally.wasted_ah * self.bank_v / days,
+            wasted_ah_day: tally.wasted_ah / days,
+            wasted_pct: part_pct(tally.wasted_ah, tally.sun_ah),
+            use_ah_day: tally.use_ah / days,
+            engine_ah_day: tally.engine_ah / days,
+            engine_h_week: 7.0 * tally.engine_h / days,
+            motoring_h_week: 7.0 * tally.motoring_h / days,
+            sun_share_pct: part_pct(used_ah, used_ah + tally.engine_ah),
+            lowest_pct: walker.pct(tally.lowest_ah),
+            days_below,
+            short_ah_day: tally.short_ah / days,
+            balance: Balance {
+                sun_ah: tally.sun_ah,
+                wasted_ah: tally.wasted_ah,
+                engine_ah: tally.engine_ah,
+                use_ah: tally.use_ah,
+                short_ah: tally.short_ah,
+                lost_ah: tally.lost_ah,
+                change_ah: walker.charge_ah - before_ah,
+            },
+            day: self.settled_day(walker.clone()),
+        }
+    }
+
+    /// Days at anchor, one after the other, until they repeat themselves; of
+    /// those the one with the most engine.
+    fn settled_day(&self, mut walker: Walker) -> DayReport {
+        let hours = self.hours(&walker, false);
+        let mut mornings = vec![(walker.charge(), walker.charging)];
+        let mut days: Vec<DayReport> = Vec::new();
+        let mut repeats_days = None;
+        while repeats_days.is_none() && days.len() < LONGEST_PATTERN {
+            days.push(self.day(&hours, &mut walker));
+            let now = (walker.charge(), walker.charging);
+            repeats_days = mornings
+                .iter()
+                .rev()
+                .position(|then| then.1 == now.1 && (then.0 - now.0).abs() <= ALIKE)
+                .map(|back| back + 1);
+            mornings.push(now);
+        }
+        let pattern = repeats_days.unwrap_or(1);
+        let busiest = days
+            .into_iter()
+            .rev()
+            .take(pattern)
+            .max_by(|a, b| a.engine_h.total_cmp(&b.engine_h));
+        DayReport {
+            repeats_days,
+            ..busiest.unwrap_or_default()
+        }
+    }
+
+    fn day(&self, hours: &[Hour; HOURS_A_DAY], walker: &mut Walker) -> DayReport {
+        let mut report = DayReport::default();
+        for (at, hour) in hours.iter().enumerate() {
+            let mut tally = Tally::default();
+            let charge_pct = walker.pct(walker.charge_ah);
+            walker.hour(hour, &mut tally);
+            report.engine_h += tally.engine_h;
+            report.hours.push(HourReport {
+                hour: at,
+                charge_pct,
+                sun_w: self.sky.hours_w[at],
+                use_w: hour.use_a * self.bank_v,
+                engine_min: 60.0 * tally.engine_h,
+            });
+        }
+        report.end_charge_pct = walker.pct(walker.charge_ah);
+        report
+    }
+}
+
+/// What the boat draws in each hour \[A\]: the night's share of the day's use
+/// spread evenly over the dark, the rest over the light. Where there is no
+/// dark, or no light, its share is spread over the whole day. Own reasoning.
+fn hourly_a(day: &DayUse, sky: &Sky) -> [f64; HOURS_A_DAY] {
+    let night = day.night_share_pct / 100.0;
+    let light: [f64; HOURS_A_DAY] = std::array::from_fn(|hour| sky.light(hour));
+    let light_h: f64 = light.iter().sum();
+    let dark_h = HOURS_A_DAY as f64 - light_h;
+    let part = |hours: f64, whole_h: f64| {
+        if whole_h > 1e-6 {
+            hours / whole_h
+        } else {
+            1.0 / HOURS_A_DAY as f64
+        }
+    };
+    light.map(|lit| {
+        day.use_ah * ((1.0 - night) * part(lit, light_h) + night * part(1.0 - lit, dark_h))
+    })
+}

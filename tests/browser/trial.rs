@@ -1,0 +1,54 @@
+//! The sea trial: paste readings, fit the model, let the worksheet have it.
+
+use crate::desk::Desk;
+use ampwright_core::trial::{self, SAMPLE, apply};
+use ampwright_core::{Worksheet, report};
+use ampwright_tests::driver::Screen;
+
+#[test]
+fn readings_correct_the_worksheet() {
+    let desk = Desk::open(Screen::Phone);
+    let before = desk.answer();
+    desk.press("#trial-sample");
+    desk.press("#trial-fit");
+    let table = desk.text("#trial-figures");
+    assert!(table.contains("Winding at full field"), "{table}");
+    assert!(table.contains("Amps held hot"), "{table}");
+    assert_eq!(desk.answer(), before, "nothing is taken over unasked");
+    desk.browser.shot("trial-fitted").unwrap();
+    desk.press("#trial-use");
+
+    let mut sheet = Worksheet::default();
+    let fit = trial::fit(&sheet, &trial::read(SAMPLE)).expect("the sample fits");
+    apply(&mut sheet, &fit);
+    let expected = report(&sheet).answer();
+    let after = desk.answer();
+    assert_ne!(after.amps, before.amps);
+    assert_eq!(after.amps, expected.hot_amps);
+    assert_eq!(after.time, expected.engine_time);
+    assert!(desk.text("#trial").contains("marked as measured"));
+    let link = desk.link();
+    assert!(
+        link.contains("alt_anchor_winding_c") && link.contains("space_hot_c"),
+        "{link}"
+    );
+    desk.assert_quiet();
+}
+
+#[test]
+fn readings_that_say_nothing_are_answered_in_a_sentence() {
+    let desk = Desk::open(Screen::Phone);
+    desk.fill("#trial-log", "0; 80; 31\nhello\n3; 81; 44\n");
+    desk.press("#trial-fit");
+    let said = desk.text("#trial-outcome");
+    assert!(said.contains("Line 2 was left out"), "{said}");
+    assert!(said.contains("at least 6 are needed"), "{said}");
+    assert!(desk.browser.find("#trial-use").is_err());
+    // A log belongs to the worksheet it was fitted to.
+    desk.press("#trial-sample");
+    desk.press("#trial-fit");
+    desk.press("#new-sheet");
+    assert!(desk.browser.find("#trial-use").is_err());
+    desk.browser.shot("trial-refused").unwrap();
+    desk.assert_quiet();
+}
