@@ -27,7 +27,7 @@ pub fn AnswerStrip() -> impl IntoView {
     };
     let tally = move || {
         desk.report.with(|report| {
-            [Severity::Stop, Severity::Mend, Severity::Mind].map(|severity| {
+            Severity::ALL.map(|severity| {
                 let count = report
                     .findings
                     .iter()

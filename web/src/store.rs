@@ -58,11 +58,14 @@ impl Store {
     /// Numbers of all kept worksheets, newest first.
     pub fn numbers(self) -> Vec<u32> {
         let raw = LocalStorage::raw();
-        let mut numbers: Vec<u32> = (0..raw.length().unwrap_or(0))
+        let found = (0..raw.length().unwrap_or(0))
             .filter_map(|at| raw.key(at).ok().flatten())
-            .filter_map(|name| name.strip_prefix(SHEET)?.parse().ok())
-            .collect();
-        numbers.sort_unstable_by(|a, b| b.cmp(a));
+            .filter_map(|name| name.strip_prefix(SHEET)?.parse::<u32>().ok());
+        let mut numbers: Vec<u32> = Vec::new();
+        for number in found {
+            let place = numbers.partition_point(|newer| *newer > number);
+            numbers.insert(place, number);
+        }
         numbers
     }
 

@@ -62,7 +62,12 @@ impl Spec {
                 self.span()
             ))),
             Kind::Number { .. } | Kind::Maybe { .. } => match parse_number(text) {
-                Some(number) => self.accept(Value::Number(number)),
+                // A figure out of range is told as it was typed.
+                Some(number) => self
+                    .weigh(number)
+                    .map_or(Ok(Value::Number(number)), |wrong| {
+                        Err(self.complaint(text, wrong))
+                    }),
                 None => Err(Complaint(format!(
                     "“{}” is not a number; {} takes {}.",
                     shorten(text),
@@ -79,22 +84,11 @@ impl Spec {
     /// A sentence that names the field, the value and what it takes.
     pub fn accept(&self, value: Value) -> Result<Value, Complaint> {
         match (self.kind, value) {
-            (Kind::Number { low, high, .. } | Kind::Maybe { low, high, .. }, Value::Number(n)) => {
-                let wrong = if !n.is_finite() {
-                    "is not a number that can be worked with"
-                } else if n < low {
-                    "is too little"
-                } else if n > high {
-                    "is too much"
-                } else {
-                    return Ok(value);
-                };
-                Err(Complaint(format!(
-                    "{} {wrong}; {} takes {}.",
-                    brief(n),
-                    self.label,
-                    self.span()
-                )))
+            (Kind::Number { .. } | Kind::Maybe { .. }, Value::Number(number)) => {
+                match self.weigh(number) {
+                    Some(wrong) => Err(self.complaint(&number.to_string(), wrong)),
+                    None => Ok(value),
+                }
             }
             (Kind::Maybe { .. }, Value::Absent) => Ok(value),
             (Kind::Choice { options, .. }, Value::Choice(at)) if at < options.len() => Ok(value),
@@ -103,6 +97,29 @@ impl Spec {
                 self.label
             ))),
         }
+    }
+
+    /// What is wrong with a number, if anything.
+    fn weigh(&self, number: f64) -> Option<&'static str> {
+        let (low, high) = self.range()?;
+        if !number.is_finite() {
+            Some("is not a number that can be worked with")
+        } else if number < low {
+            Some("is too little")
+        } else if number > high {
+            Some("is too much")
+        } else {
+            None
+        }
+    }
+
+    fn complaint(&self, figure: &str, wrong: &str) -> Complaint {
+        Complaint(format!(
+            "{} {wrong}; {} takes {}.",
+            shorten(figure),
+            self.label,
+            self.span()
+        ))
     }
 
     /// The accepted range in words: "20 to 4000 A·h".
@@ -125,15 +142,6 @@ impl Spec {
             }
             _ => String::new(),
         }
-    }
-}
-
-/// A number short enough for a sentence.
-fn brief(number: f64) -> String {
-    if number != 0.0 && !(1e-4..1e7).contains(&number.abs()) {
-        format!("{number:e}")
-    } else {
-        number.to_string()
     }
 }
 

@@ -224,7 +224,7 @@ fn moment(plant: &Plant, sample: Sample) -> Moment {
 fn shares(stretches: &[StretchReport]) -> Vec<LimitShare> {
     let span = |stretch: &StretchReport| stretch.to_min - stretch.from_min;
     let total: f64 = stretches.iter().map(span).sum();
-    let mut shares: Vec<LimitShare> = Limit::ALL
+    let shares: Vec<LimitShare> = Limit::ALL
         .into_iter()
         .map(|limit| LimitShare {
             limit,
@@ -238,8 +238,12 @@ fn shares(stretches: &[StretchReport]) -> Vec<LimitShare> {
         })
         .filter(|share| share.share_pct > 0.0)
         .collect();
-    shares.sort_by(|a, b| b.share_pct.total_cmp(&a.share_pct));
-    shares
+    let mut ordered: Vec<LimitShare> = Vec::new();
+    for share in shares {
+        let place = ordered.partition_point(|before| before.share_pct >= share.share_pct);
+        ordered.insert(place, share);
+    }
+    ordered
 }
 
 fn air_settles_min(series: &[Moment]) -> Option<f64> {

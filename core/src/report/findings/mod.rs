@@ -26,6 +26,9 @@ pub enum Severity {
 }
 
 impl Severity {
+    /// Worst first.
+    pub const ALL: [Severity; 3] = [Severity::Stop, Severity::Mend, Severity::Mind];
+
     /// The word for it.
     pub const fn word(self) -> &'static str {
         match self {
@@ -56,8 +59,12 @@ pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec
     charge::charge_findings(sheet, report, &mut found);
     bank::bank_findings(sheet, &mut found);
     engine::engine_findings(sheet, report, &mut found);
-    found.sort_by_key(|finding| finding.severity);
-    found
+    // In order within each; the library's sort would be a large part of the page.
+    Severity::ALL
+        .into_iter()
+        .flat_map(|severity| found.iter().filter(move |f| f.severity == severity))
+        .cloned()
+        .collect()
 }
 
 fn add(found: &mut Vec<Finding>, severity: Severity, key: &'static str, text: String) {
