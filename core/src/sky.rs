@@ -9,7 +9,7 @@ use crate::physics::solar::{
 use crate::worksheet::{Inputs, Month, SunBasis};
 
 /// A mean day of a month.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Sky {
     /// Hours of full sun on a level surface that would give the same energy.
     pub full_hours: f64,
@@ -17,7 +17,7 @@ pub struct Sky {
     pub daylight_h: f64,
     /// What the panels give in each hour \[W\], the first from 0 to 1 o'clock
     /// by the sun.
-    pub hours_w: [f64; 24],
+    pub hours_w: Vec<f64>,
     given_wh: Option<f64>,
 }
 
@@ -46,7 +46,7 @@ pub fn sky(inputs: &Inputs, month: Month) -> Sky {
             Sky {
                 full_hours: sun.full_hours,
                 daylight_h: 12.0,
-                hours_w: hour_shares(0.5 * PI).map(|share| share * day_wh),
+                hours_w: hour_shares(0.5 * PI).map(|share| share * day_wh).collect(),
                 given_wh: Some(day_wh),
             }
         }
@@ -65,7 +65,7 @@ pub fn sky(inputs: &Inputs, month: Month) -> Sky {
             Sky {
                 full_hours,
                 daylight_h: daylight_h(sunset),
-                hours_w: hour_shares(sunset).map(panels_w),
+                hours_w: hour_shares(sunset).map(panels_w).collect(),
                 given_wh: None,
             }
         }

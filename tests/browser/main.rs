@@ -11,3 +11,4 @@ mod shell;
 mod site;
 mod sure;
 mod trial;
+mod year;

@@ -52,7 +52,7 @@ fn adds_up(sheet: &Worksheet, month: &MonthReport) -> Result<(), TestCaseError> 
     Ok(())
 }
 
-fn within(month: &MonthReport) -> Result<(), TestCaseError> {
+fn within(sheet: &Worksheet, bank_v: f64, month: &MonthReport) -> Result<(), TestCaseError> {
     let day = &month.day;
     let charges = day.hours.iter().map(|hour| hour.charge_pct);
     for pct in charges.chain([
@@ -67,9 +67,13 @@ fn within(month: &MonthReport) -> Result<(), TestCaseError> {
     prop_assert!(month.motoring_h_week <= month.engine_h_week + 1e-9);
     prop_assert!(month.days_below <= 28);
     prop_assert_eq!(day.hours.len(), 24);
-    // The hours of a day hold the day's sun and, for a list or a figure, its use.
+    // The hours of a day hold the day's sun, and its use where that is one figure.
     let sun_wh: f64 = day.hours.iter().map(|hour| hour.sun_w).sum();
     prop_assert!((sun_wh - month.sun_wh_day).abs() <= 1e-9 * (1.0 + sun_wh));
+    if sheet.inputs.daily.basis == Basis::Figure {
+        let use_ah = day.hours.iter().map(|hour| hour.use_w).sum::<f64>() / bank_v;
+        prop_assert!((use_ah - month.use_ah_day).abs() <= 1e-9 * use_ah);
+    }
     Ok(())
 }
 
@@ -81,9 +85,14 @@ proptest! {
         let year = year(&drawn.0);
         no_null("", &serde_json::to_value(&year).expect("a year is JSON"))?;
         prop_assert_eq!(year.months.len(), 12);
+        let days = year.months.iter().map(MonthReport::day_words);
+        for words in year.sentences().into_iter().chain(days) {
+            let odd = ["NaN", "inf ", "-0 ", "-0.", "  "].iter().any(|odd| words.contains(odd));
+            prop_assert!(!odd && words.ends_with('.'), "{words}");
+        }
         for month in &year.months {
             adds_up(&drawn.0, month)?;
-            within(month)?;
+            within(&drawn.0, year.bank_v, month)?;
         }
     }
 

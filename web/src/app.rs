@@ -15,6 +15,7 @@ use crate::shelf::{Shelf, show_demo, title};
 use crate::store;
 use crate::sure::{HowSure, Surety};
 use crate::trial::SeaTrial;
+use crate::year::ThroughTheYear;
 
 /// The whole page.
 #[component]
@@ -47,6 +48,7 @@ pub fn App() -> impl IntoView {
                     <HowSure/>
                     <RunChart/>
                     <Figures/>
+                    <ThroughTheYear/>
                 </div>
                 <div class="rest">
                     <Form/>
@@ -87,22 +89,22 @@ fn Notices() -> impl IntoView {
     };
     view! {
         {move || desk.arrival.get().map(|arrival| view! {
-            <aside class="notice" id="arrival" role="status">
+            <div class="notice" id="arrival" role="status">
                 <p>{arrival.headline}</p>
                 <ul>{arrival.remarks.into_iter().map(|remark| view! { <li>{remark}</li> }).collect_view()}</ul>
-            </aside>
+            </div>
         })}
         {move || match desk.keeping.get() {
             Keeping::MemoryOnly(why) => Some(view! {
-                <aside class="notice bad" id="memory-only" role="alert"><p>{why}</p></aside>
+                <div class="notice bad" id="memory-only" role="alert"><p>{why}</p></div>
             }),
             _ => None,
         }}
         {move || update.get().then(|| view! {
-            <aside class="notice" id="update" role="status">
+            <div class="notice" id="update" role="status">
                 <p>"A newer version of this page is ready."</p>
                 <button type="button" on:click=take_over>"Use it now"</button>
-            </aside>
+            </div>
         })}
         {move || fresh().then(|| view! {
             <aside class="notice welcome" id="welcome">

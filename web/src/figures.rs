@@ -47,7 +47,7 @@ fn day(report: &Report) -> Vec<Line> {
     let (energy, day) = (&report.energy, &report.day);
     vec![
         ("Used", figure(energy.anchor.use_ah, 0), "A·h"),
-        ("", figure(energy.anchor.use_wh, 0), "W·h"),
+        ("… as energy", figure(energy.anchor.use_wh, 0), "W·h"),
         (
             "… of that at night",
             figure(energy.anchor.night_share_pct, 0),

@@ -19,6 +19,7 @@ mod store;
 mod sure;
 mod trial;
 mod words;
+mod year;
 
 use leptos::{mount::mount_to, prelude::*, web_sys::HtmlElement};
 use wasm_bindgen::JsCast;

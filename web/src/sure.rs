@@ -143,7 +143,7 @@ fn row(reading: &Reading, asked: &Range) -> impl IntoView + use<> {
             reading.width_words, asked.width_words
         );
     }
-    let label = format!("Go to {}", reading.what);
+    let label = format!("go there: {}", reading.what);
     view! {
         <li>
             <div>

@@ -107,10 +107,22 @@ pub struct Tolerance<const N: usize> {
     pub shortest_s: f64,
 }
 
-/// Steps `rate` from `start` until `done` says so or `last_s` is reached.
-/// Every step end is kept.
+/// How a rate changes with time alone \[1/s²\], by a small difference.
+pub fn by_difference<const N: usize>(
+    rate: impl Fn(f64, &[f64; N]) -> [f64; N],
+) -> impl Fn(&Point<N>) -> [f64; N] {
+    const SECOND: f64 = 1e-6;
+    move |here| {
+        let later = rate(here.seconds + SECOND, &here.state);
+        std::array::from_fn(|part| (later[part] - here.rate[part]) / SECOND)
+    }
+}
+
+/// Steps `rate` from `start` until `done` says so or `last_s` is reached;
+/// `drift` is how the rate changes with time alone. Every step end is kept.
 pub fn solve<const N: usize>(
     rate: impl Fn(f64, &[f64; N]) -> [f64; N],
+    drift: impl Fn(&Point<N>) -> [f64; N],
     start: [f64; N],
     last_s: f64,
     tolerance: &Tolerance<N>,
@@ -125,7 +137,7 @@ pub fn solve<const N: usize>(
     };
     let mut points = vec![now];
     let mut step = (0.02 * tolerance.longest_s).min(last_s);
-    let mut slopes = Slopes::at(&rate, &now, tolerance);
+    let mut slopes = Slopes::at(&rate, &drift, &now, tolerance);
     for _ in 0..MOST_STEPS {
         if now.seconds >= last_s || done(&now) {
             break;
@@ -154,7 +166,7 @@ pub fn solve<const N: usize>(
                 rate: rate(seconds, &state),
             };
             points.push(now);
-            slopes = Slopes::at(&rate, &now, tolerance);
+            slopes = Slopes::at(&rate, &drift, &now, tolerance);
         }
         let factor = (0.9 * worst.max(1e-6).powf(-0.25)).clamp(0.2, 5.0);
         step = (step * factor)
@@ -174,10 +186,10 @@ impl<const N: usize> Slopes<N> {
     /// By small differences.
     fn at(
         rate: &impl Fn(f64, &[f64; N]) -> [f64; N],
+        drift: &impl Fn(&Point<N>) -> [f64; N],
         here: &Point<N>,
         tolerance: &Tolerance<N>,
     ) -> Slopes<N> {
-        const SECOND: f64 = 1e-6;
         let mut state = [[0.0; N]; N];
         for part in 0..N {
             // What feeds nothing changes nothing.
@@ -192,10 +204,9 @@ impl<const N: usize> Slopes<N> {
                 slopes[part] = (there[row] - here.rate[row]) / nudge;
             }
         }
-        let later = rate(here.seconds + SECOND, &here.state);
         Slopes {
             state,
-            time: std::array::from_fn(|part| (later[part] - here.rate[part]) / SECOND),
+            time: drift(here),
         }
     }
 }
@@ -262,7 +273,7 @@ pub fn between<const N: usize>(a: &Point<N>, b: &Point<N>, seconds: f64) -> [f64
 
 #[cfg(test)]
 mod tests {
-    use super::{Point, Slopes, Tolerance, solve, try_step};
+    use super::{Point, Slopes, Tolerance, by_difference, solve, try_step};
 
     /// A check of the order: y' = −y² + cos t has no simple form,
     /// so halve the step and watch the difference shrink sixteenfold.
@@ -281,7 +292,7 @@ mod tests {
             rate: rate(0.0, &[0.5]),
         };
         for _ in 0..steps {
-            let slopes = Slopes::at(&rate, &now, &tolerance);
+            let slopes = Slopes::at(&rate, &by_difference(rate), &now, &tolerance);
             let (state, _) = try_step(&rate, &now, &slopes, step).expect("solvable");
             let seconds = now.seconds + step;
             now = Point {
@@ -310,7 +321,9 @@ mod tests {
             longest_s: 0.5,
             shortest_s: 1e-3,
         };
-        let points = solve(rate, [0.0], 10.0, &tolerance, |_| false);
+        let points = solve(rate, by_difference(rate), [0.0], 10.0, &tolerance, |_| {
+            false
+        });
         assert!(points.len() < 500, "{} steps", points.len());
         for point in points {
             let miss = (point.state[0] - point.seconds.sin()).abs();

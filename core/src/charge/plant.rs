@@ -115,7 +115,7 @@ struct Ready<'a> {
     unit: &'a Unit,
     allowed: f64,
     limit: Limit,
-    rotor_c: f64,
+    field_per_v: f64,
 }
 
 /// A source of current for the house at a trial voltage.
@@ -354,6 +354,14 @@ impl Plant {
         }
     }
 
+    /// Whether the regulator lets the field up over some time.
+    pub fn starts_slowly(&self) -> bool {
+        self.main.starts_slowly()
+            || self
+                .second
+                .is_some_and(|second| second.unit.starts_slowly())
+    }
+
     /// Current of the machines that charge the house bank \[A\].
     pub fn charging_a(&self, flow: &Flow) -> f64 {
         match &self.second {
@@ -386,13 +394,15 @@ impl<'a> Ready<'a> {
             unit,
             allowed,
             limit,
-            rotor_c: unit.machine.rotor_c(state.t.body_c),
+            field_per_v: unit
+                .curve_here
+                .field_per_v(unit.machine.rotor_c(state.t.body_c)),
         }
     }
 
     /// Straight on a battery at a voltage.
     fn on(&self, volts: f64) -> Source {
-        let (full_a, slope) = self.unit.full_field_with_slope(volts, self.rotor_c);
+        let (full_a, slope) = self.unit.curve_here.full_field(volts, self.field_per_v);
         let given_a = self.allowed * full_a;
         if self.unit.cap_a < given_a {
             Source {

@@ -1,7 +1,7 @@
 //! A whole charging run.
 
 use super::Limit;
-use super::integrate::{Point, Tolerance, between, solve};
+use super::integrate::{Point, Tolerance, between, by_difference, solve};
 use super::plant::{MachineState, Moment, Plant};
 use super::unit::Unit;
 use crate::physics::losses::Losses;
@@ -10,7 +10,8 @@ use crate::physics::thermal::Temperatures;
 
 /// Parts of a state: charge, air, and carried along alternator ampere-seconds
 /// and shaft joules; then winding, body, rectifier and sensor of each machine.
-const ALONE: usize = 8;
+/// One machine alone, its sensor quick, needs the first of them only.
+const ALONE: usize = 7;
 const PARTS: usize = 12;
 type State = [f64; PARTS];
 
@@ -153,9 +154,11 @@ fn rates<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> [f64;
 
 /// Charges from one state of charge (0 to 1) until another, or `last_s` seconds.
 pub fn charge(plant: &Plant, from: f64, until: f64, last_s: f64, fineness: &Fineness) -> Trace {
-    let points = match plant.second {
-        None => step_through::<ALONE>(plant, from, until, last_s, fineness),
-        Some(_) => step_through::<PARTS>(plant, from, until, last_s, fineness),
+    let alone = plant.second.is_none() && !plant.main.lags();
+    let points = if alone {
+        step_through::<ALONE>(plant, from, until, last_s, fineness)
+    } else {
+        step_through::<PARTS>(plant, from, until, last_s, fineness)
     };
     Trace {
         plant: *plant,
@@ -177,8 +180,13 @@ fn step_through<const N: usize>(
     let ampere_s = fineness.charge * plant.bank.capacity_ah * 3600.0;
     let joule = ampere_s * plant.bank.rest_v(1.0);
     (per_step[0], per_step[2], per_step[3]) = (fineness.charge, ampere_s, joule);
-    let mut feeds = [true; N];
-    (feeds[2], feeds[3], feeds[MAIN + 3]) = (false, false, plant.main.lags());
+    let feeds = std::array::from_fn(|part| match part {
+        2 | 3 => false,
+        7 => plant.main.lags(),
+        8..=10 => plant.second.is_some(),
+        11 => plant.second.is_some_and(|beside| beside.unit.lags()),
+        _ => true,
+    });
     let tolerance = Tolerance {
         per_step,
         feeds,
@@ -196,7 +204,18 @@ fn step_through<const N: usize>(
     let widened = |parts: &[f64; N]| -> State {
         std::array::from_fn(|at| parts.get(at).copied().unwrap_or_default())
     };
-    solve(rate, start, last_s, &tolerance, done)
+    // Of all rates only the air's depends on the clock, through the block that
+    // warms up; and the current's during a slow start.
+    let numeric = by_difference(rate);
+    let drift = |here: &Point<N>| {
+        if plant.starts_slowly() {
+            return numeric(here);
+        }
+        let mut drift = [0.0; N];
+        drift[1] = plant.space.drift(here.seconds);
+        drift
+    };
+    solve(rate, drift, start, last_s, &tolerance, done)
         .iter()
         .map(|point| Point {
             seconds: point.seconds,

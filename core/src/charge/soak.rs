@@ -60,7 +60,9 @@ pub fn soak(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak {
         longest_s: 300.0,
         shortest_s: 1.0,
     };
-    let points = solve(rate, start, WATCH_S, &tolerance, |_| false);
+    // Nothing here depends on the clock.
+    let drift = |_: &Point<PARTS>| [0.0; PARTS];
+    let points = solve(rate, drift, start, WATCH_S, &tolerance, |_| false);
     let mut soak = Soak {
         hottest: [main, second],
         air_peak_s: 0.0,

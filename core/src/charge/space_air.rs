@@ -61,6 +61,17 @@ impl SpaceAir {
         self.engine_c + (self.start_c - self.engine_c) * (-seconds / self.warm_up_s).exp()
     }
 
+    /// How that rate changes with time alone \[K/s²\], as the block warms up.
+    pub fn drift(&self, seconds: f64) -> f64 {
+        match self.measured_hot_c {
+            Some(_) => 0.0,
+            None => {
+                let warming = (self.engine_c - self.engine_c(seconds)) / self.warm_up_s;
+                self.engine_w_k * warming / self.heat_j_k
+            }
+        }
+    }
+
     /// Rate of change of the air's temperature \[K/s\] at a time \[s\] after
     /// the start, the machines giving it some heat \[W\].
     pub fn rate(&self, seconds: f64, air_c: f64, machine_w: f64) -> f64 {

@@ -132,11 +132,11 @@ fn settle(
             None => -amperes - 1.0,
         };
         let most_a = 2.0 * unit.curve.infinite_a + near.amperes;
-        let amperes = roots::falling(spare_a, 0.0, most_a, 1e-10);
+        let amperes = roots::falling(spare_a, 0.0, most_a, 1e-9);
         found = heated(amperes, volts);
         let Some(t) = found else { break };
         let next_v = gives(&t).volts;
-        if (next_v - volts).abs() < 1e-6 {
+        if (next_v - volts).abs() < 1e-4 {
             break;
         }
         volts = next_v;

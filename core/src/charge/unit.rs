@@ -3,7 +3,7 @@
 
 use super::Limit;
 use crate::physics::losses::{LossModel, LossesAtSpeed, OpenLosses, RatedLosses};
-use crate::physics::output::{OutputCurve, through_points, through_rating};
+use crate::physics::output::{CurveAtSpeed, OutputCurve, through_points, through_rating};
 use crate::physics::thermal::{Anchor, Machine, Temperatures, calibrate_cooling, fan_factor};
 use crate::worksheet::{Curve, Inputs, RegulatorKind, SensorPlace};
 
@@ -17,6 +17,8 @@ pub struct Unit {
     pub curve: OutputCurve,
     /// Its losses.
     pub losses: LossModel,
+    /// Its output at the speed it turns.
+    pub curve_here: CurveAtSpeed,
     losses_here: LossesAtSpeed,
     /// Its lumps at the speed it turns.
     pub machine: Machine,
@@ -86,6 +88,7 @@ impl Unit {
         Unit {
             curve,
             losses,
+            curve_here: curve.at_speed(shaft_rpm),
             losses_here: losses.at_speed(&curve, shaft_rpm),
             machine,
             cooling,
@@ -141,6 +144,11 @@ impl Unit {
             .unwrap_or((1.0, Limit::Machine))
     }
 
+    /// Whether its field is let up over some time.
+    pub fn starts_slowly(&self) -> bool {
+        self.guard.is_some_and(|guard| guard.ramp_s > 0.0)
+    }
+
     /// What the sensor would feel if it did not lag \[°C\].
     pub fn felt_c(&self, t: &Temperatures) -> f64 {
         match self.guard.map_or(SensorPlace::Case, |guard| guard.sensor) {
@@ -168,20 +176,10 @@ impl Unit {
         }
     }
 
-    /// Full-field output \[A\] at a voltage \[V\] with the rotor at a temperature \[°C\].
-    pub fn full_field_a(&self, volts: f64, rotor_c: f64) -> f64 {
-        self.curve.full_field_a(self.shaft_rpm, volts, rotor_c)
-    }
-
-    /// The same with its slope against voltage \[A/V\].
-    pub fn full_field_with_slope(&self, volts: f64, rotor_c: f64) -> (f64, f64) {
-        self.curve
-            .full_field_with_slope(self.shaft_rpm, volts, rotor_c)
-    }
-
     /// Full-field output as rated, at this speed \[A\].
     pub fn as_rated_a(&self) -> f64 {
-        self.full_field_a(self.curve.test_v, self.curve.rotor_c)
+        self.curve
+            .full_field_a(self.shaft_rpm, self.curve.test_v, self.curve.rotor_c)
     }
 
     /// Losses at a current and voltage, temperature still open.

@@ -6,7 +6,7 @@
 use std::f64::consts::PI;
 
 use super::copper;
-use super::output::OutputCurve;
+use super::output::{CurveAtSpeed, OutputCurve};
 
 /// Copper loss of a three-phase winding behind a bridge over R·I²: π²/6, from
 /// I_phase = π/(3√2)·I, the rms of the fundamental when the bridge conducts
@@ -100,8 +100,9 @@ impl LossModel {
     pub fn at_speed(&self, curve: &OutputCurve, shaft_rpm: f64) -> LossesAtSpeed {
         LossesAtSpeed {
             model: *self,
-            curve: *curve,
-            shaft_rpm,
+            curve: curve.at_speed(shaft_rpm),
+            field_20c_w: self.field_w / copper::ratio(curve.rotor_c),
+            two_drops_v: 2.0 * curve.diode_v,
             iron_w: self.iron_w * (shaft_rpm / RATED_RPM).powf(IRON_EXPONENT),
             fan_w: self.fan_w * (shaft_rpm / RATED_RPM).powf(self.fan_exponent),
         }
@@ -112,8 +113,9 @@ impl LossModel {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LossesAtSpeed {
     model: LossModel,
-    curve: OutputCurve,
-    shaft_rpm: f64,
+    curve: CurveAtSpeed,
+    field_20c_w: f64,
+    two_drops_v: f64,
     iron_w: f64,
     fan_w: f64,
 }
@@ -140,12 +142,11 @@ impl LossesAtSpeed {
     /// The field follows the flux backwards through saturation:
     /// field power ∝ (φ²)^(1/s)·ρ(T_rotor), with φ² and s from the output curve.
     pub fn at(&self, amperes: f64, volts: f64) -> OpenLosses {
-        let flux_square = self.curve.flux_square(amperes, self.shaft_rpm, volts);
+        let flux_square = self.curve.flux_square(amperes, volts);
         OpenLosses {
             copper_20c_w: COPPER_FACTOR * self.model.phase_20c_ohm * amperes * amperes,
-            field_20c_w: self.model.field_w * flux_square.powf(self.model.flux_exponent)
-                / copper::ratio(self.curve.rotor_c),
-            diode_w: 2.0 * self.curve.diode_v * amperes,
+            field_20c_w: self.field_20c_w * flux_square.powf(self.model.flux_exponent),
+            diode_w: self.two_drops_v * amperes,
             iron_w: self.iron_w * flux_square,
             fan_w: self.fan_w,
         }

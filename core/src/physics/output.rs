@@ -57,6 +57,19 @@ impl OutputCurve {
         (volts / self.test_v).max(0.0) * copper::ratio(self.rotor_c) / copper::ratio(rotor_c)
     }
 
+    /// The curve at one shaft speed \[rpm\].
+    pub fn at_speed(&self, shaft_rpm: f64) -> CurveAtSpeed {
+        CurveAtSpeed {
+            infinite_a: self.infinite_a,
+            one_over_infinite: 1.0 / self.infinite_a,
+            drop_v: 2.0 * self.diode_v,
+            zero_per_v: self.zero_rpm / shaft_rpm / (self.test_v + 2.0 * self.diode_v),
+            field_per_v: copper::ratio(self.rotor_c) / self.test_v,
+            field_exponent: self.field_exponent,
+            speed_exponent: self.speed_exponent,
+        }
+    }
+
     /// Most the machine gives \[A\] at a shaft speed, output voltage and rotor
     /// temperature: I∞·xˢ·√(1 − (n₀·v·x^(−s₀)/n)²).
     ///
@@ -64,39 +77,57 @@ impl OutputCurve {
     /// at speed the machine is nearly short-circuited and follows the field,
     /// near its beginning the iron is saturated and it hardly does.
     pub fn full_field_a(&self, shaft_rpm: f64, volts: f64, rotor_c: f64) -> f64 {
-        self.full_field_with_slope(shaft_rpm, volts, rotor_c).0
+        let here = self.at_speed(shaft_rpm);
+        here.full_field(volts, here.field_per_v(rotor_c)).0
+    }
+}
+
+/// An output curve at one shaft speed, with what does not change worked out once.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CurveAtSpeed {
+    infinite_a: f64,
+    one_over_infinite: f64,
+    drop_v: f64,
+    zero_per_v: f64,
+    field_per_v: f64,
+    field_exponent: f64,
+    speed_exponent: f64,
+}
+
+impl CurveAtSpeed {
+    /// Relative field x for each volt, with the rotor at a temperature \[°C\].
+    pub fn field_per_v(&self, rotor_c: f64) -> f64 {
+        self.field_per_v / copper::ratio(rotor_c)
     }
 
-    /// The same, and its slope against voltage \[A\] \[A/V\].
-    pub fn full_field_with_slope(&self, shaft_rpm: f64, volts: f64, rotor_c: f64) -> (f64, f64) {
-        let x = self.field(volts, rotor_c);
+    /// Full-field output and its slope against voltage \[A\] \[A/V\], as
+    /// [`OutputCurve::full_field_a`], with the relative field for each volt.
+    pub fn full_field(&self, volts: f64, field_per_v: f64) -> (f64, f64) {
+        let x = volts * field_per_v;
         if x <= 0.0 {
             return (0.0, 0.0);
         }
         let log = x.ln();
-        let ratio =
-            self.zero_rpm * (-self.speed_exponent * log).exp() * self.voltage(volts) / shaft_rpm;
+        let behind_v = volts + self.drop_v;
+        let ratio = self.zero_per_v * behind_v * (-self.speed_exponent * log).exp();
         if ratio >= 1.0 {
             return (0.0, 0.0);
         }
         let square = ratio * ratio;
-        let amperes = self.infinite_a * (self.field_exponent * log).exp() * (1.0 - square).sqrt();
-        let ratio_slope = 1.0 / (volts + 2.0 * self.diode_v) - self.speed_exponent / volts;
-        let relative = self.field_exponent / volts - square / (1.0 - square) * ratio_slope;
+        let left = 1.0 - square;
+        let amperes = self.infinite_a * (self.field_exponent * log).exp() * left.sqrt();
+        let per_volt = 1.0 / volts;
+        let bend = square / (left * behind_v);
+        let relative =
+            (self.field_exponent + square / left * self.speed_exponent) * per_volt - bend;
         (amperes, amperes * relative)
     }
 
-    /// Square of the flux over that of the rating, for a current and speed:
+    /// Square of the flux over that of the rating, for a current and voltage:
     /// φ² = (I/I∞)² + (n₀·v/n)², the second part no more than 1: below n₀ the
     /// flux is what the field can make, and no current flows.
-    pub fn flux_square(&self, amperes: f64, shaft_rpm: f64, volts: f64) -> f64 {
-        let open = self.zero_rpm * self.voltage(volts) / shaft_rpm;
-        (amperes / self.infinite_a).powi(2) + (open * open).min(1.0)
-    }
-
-    /// Voltage behind the diodes over that of the rating, v.
-    fn voltage(&self, volts: f64) -> f64 {
-        let drop = 2.0 * self.diode_v;
-        ((volts + drop) / (self.test_v + drop)).max(0.0)
+    pub fn flux_square(&self, amperes: f64, volts: f64) -> f64 {
+        let open = self.zero_per_v * (volts + self.drop_v).max(0.0);
+        (amperes * self.one_over_infinite).powi(2) + (open * open).min(1.0)
     }
 }

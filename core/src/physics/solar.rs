@@ -1,7 +1,7 @@
 //! The sun on a level surface and what panels make of it. All times are solar:
 //! at 12 the sun stands highest.
 
-use std::f64::consts::PI;
+use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
 /// Days of the year whose sun is about the mean of their month, January
 /// first: S. A. Klein, "Calculation of monthly average insolation on tilted
@@ -16,8 +16,8 @@ pub const FULL_SUN_MJ: f64 = 3.6;
 /// Where the sun stands on a day.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SunPlace {
-    /// Declination \[rad\], north positive.
-    pub declination_rad: f64,
+    /// Sine of the declination, north positive.
+    pub sin_declination: f64,
     /// Square of the mean distance over that of the day.
     pub nearness: f64,
 }
@@ -32,11 +32,11 @@ impl SunPlace {
         let days = day - 0.5;
         let anomaly = (357.528 + 0.985_600_3 * days).to_radians();
         let longitude =
-            (280.460 + 0.985_647_4 * days + 1.915 * anomaly.sin() + 0.020 * (2.0 * anomaly).sin())
+            (280.460 + 0.985_647_4 * days + 1.915 * sin(anomaly) + 0.020 * sin(2.0 * anomaly))
                 .to_radians();
-        let distance = 1.00014 - 0.01671 * anomaly.cos() - 0.00014 * (2.0 * anomaly).cos();
+        let distance = 1.00014 - 0.01671 * cos(anomaly) - 0.00014 * cos(2.0 * anomaly);
         SunPlace {
-            declination_rad: (23.439_f64.to_radians().sin() * longitude.sin()).asin(),
+            sin_declination: sin(23.439_f64.to_radians()) * sin(longitude),
             nearness: distance.powi(-2),
         }
     }
@@ -46,19 +46,28 @@ impl SunPlace {
     /// Paper 56, 1998, equation 25. 0 where the sun does not rise, π where it
     /// does not set.
     pub fn sunset_rad(&self, latitude_deg: f64) -> f64 {
-        (-latitude_deg.to_radians().tan() * self.declination_rad.tan())
-            .clamp(-1.0, 1.0)
-            .acos()
+        let (up, across) = self.height(latitude_deg);
+        (-up / across).clamp(-1.0, 1.0).acos()
     }
 
     /// Sun of a day on a level surface outside the air \[MJ/m²\] at a latitude
     /// \[°\]: the same paper, equation 21, with 0.0820 MJ/m² a minute.
     pub fn outside_air_mj(&self, latitude_deg: f64) -> f64 {
-        let latitude = latitude_deg.to_radians();
+        let (up, across) = self.height(latitude_deg);
         let sunset = self.sunset_rad(latitude_deg);
-        let across = sunset * latitude.sin() * self.declination_rad.sin()
-            + latitude.cos() * self.declination_rad.cos() * sunset.sin();
-        (24.0 * 60.0 / PI * 0.0820 * self.nearness * across).max(0.0)
+        let through_day = sunset * up + across * sin(sunset);
+        (24.0 * 60.0 / PI * 0.0820 * self.nearness * through_day).max(0.0)
+    }
+
+    /// sin φ sin δ and cos φ cos δ: the sun's height is the first plus the
+    /// second times the cosine of the hour angle.
+    fn height(&self, latitude_deg: f64) -> (f64, f64) {
+        let latitude = latitude_deg.to_radians();
+        let cos_declination = (1.0 - self.sin_declination.powi(2)).sqrt();
+        (
+            sin(latitude) * self.sin_declination,
+            cos(latitude) * cos_declination,
+        )
     }
 }
 
@@ -74,22 +83,22 @@ pub fn daylight_h(sunset_rad: f64) -> f64 {
 /// Solar Energy 22, 155–164, 1979 (equation as restated publicly), integrated
 /// over each hour and scaled to the whole. For a sun that does not rise the
 /// sum falls to the two hours at noon.
-pub fn hour_shares(sunset_rad: f64) -> [f64; 24] {
-    let a = 0.409 + 0.5016 * (sunset_rad - PI / 3.0).sin();
-    let b = 0.6609 - 0.4767 * (sunset_rad - PI / 3.0).sin();
-    let c = sunset_rad.cos();
+pub fn hour_shares(sunset_rad: f64) -> impl Iterator<Item = f64> {
+    let a = 0.409 + 0.5016 * sin(sunset_rad - PI / 3.0);
+    let b = 0.6609 - 0.4767 * sin(sunset_rad - PI / 3.0);
+    let c = cos(sunset_rad);
     // The integral from noon.
-    let until = |w: f64| {
+    let until = move |w: f64| {
         let w = w.clamp(-sunset_rad, sunset_rad);
-        (a - b * c) * w.sin() - a * c * w + b * (0.5 * w + 0.25 * (2.0 * w).sin())
+        (a - b * c) * sin(w) - a * c * w + b * (0.5 * w + 0.25 * sin(2.0 * w))
     };
-    let angle = |hour: usize| PI / 12.0 * (hour as f64 - 12.0);
     let whole = 2.0 * until(sunset_rad);
-    std::array::from_fn(|hour| {
+    (-12..12).map(move |hour| {
         if sunset_rad < 1e-3 {
-            return if hour == 11 || hour == 12 { 0.5 } else { 0.0 };
+            return if hour == -1 || hour == 0 { 0.5 } else { 0.0 };
         }
-        (until(angle(hour + 1)) - until(angle(hour))) / whole
+        let angle = PI / 12.0 * f64::from(hour);
+        (until(angle + PI / 12.0) - until(angle)) / whole
     })
 }
 
@@ -106,4 +115,41 @@ pub fn cell_c(air_c: f64, w_m2: f64, noct_c: f64) -> f64 {
 /// never below 0. Common practice, no source.
 pub fn heat_factor(cell_c: f64, loss_per_k: f64) -> f64 {
     (1.0 - loss_per_k * (cell_c - 25.0)).max(0.0)
+}
+
+/// Sine of an angle \[rad\] of not too many turns, to 1e-12: the series to the
+/// 17th power after folding the angle into a quarter turn. The general one of
+/// the library reduces any angle and is larger than all else in this file, too
+/// large for a page.
+fn sin(angle: f64) -> f64 {
+    let x = angle - TAU * (angle / TAU).round_ties_even();
+    let x = if x.abs() > FRAC_PI_2 {
+        PI.copysign(x) - x
+    } else {
+        x
+    };
+    // n·(n + 1) of the powers, highest first.
+    let steps = [272.0, 210.0, 156.0, 110.0, 72.0, 42.0, 20.0, 6.0];
+    x * steps
+        .into_iter()
+        .fold(1.0, |sum, step| 1.0 - x * x / step * sum)
+}
+
+/// Cosine likewise.
+fn cos(angle: f64) -> f64 {
+    sin(angle + FRAC_PI_2)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{cos, sin};
+
+    #[test]
+    fn sine_and_cosine() {
+        for step in -4000..=4000 {
+            let angle = 0.01 * f64::from(step);
+            assert!((sin(angle) - angle.sin()).abs() < 1e-12, "{angle}");
+            assert!((cos(angle) - angle.cos()).abs() < 1e-12, "{angle}");
+        }
+    }
 }

@@ -253,10 +253,8 @@ impl Machine {
             air_c
         };
         let lump = |celsius: f64| (coldest_c - 1.0..1e3).contains(&celsius);
-        let sane = lump(winding_c)
-            && lump(body_c)
-            && lump(rectifier_c)
-            && (-100.0..1e3).contains(&air_c);
+        let sane =
+            lump(winding_c) && lump(body_c) && lump(rectifier_c) && (-100.0..1e3).contains(&air_c);
         sane.then_some(settled)
     }
 }

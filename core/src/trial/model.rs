@@ -5,7 +5,7 @@ use super::columns::Column;
 use super::course::{Course, thinned};
 use super::guess::Guess;
 use super::log::{Log, Row};
-use crate::charge::integrate::{Point, Tolerance, between, solve};
+use crate::charge::integrate::{Point, Tolerance, between, by_difference, solve};
 use crate::charge::plant::{MachineState, Plant};
 use crate::charge::space_air::SpaceAir;
 use crate::charge::unit::Unit;
@@ -151,7 +151,7 @@ impl Trial {
         let last_s = self.seconds(self.rows.last());
         let hot = |point: &Point<4>| point.state.iter().any(|c| *c > BURNT_C);
         let start = self.start(guess, &space.balance(0.0));
-        let points = solve(rate, start, last_s, &tolerance, hot);
+        let points = solve(rate, by_difference(rate), start, last_s, &tolerance, hot);
         self.rows
             .iter()
             .map(|row| {

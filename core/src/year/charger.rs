@@ -86,12 +86,14 @@ impl Charger {
 
     /// Mean current onto the house side \[A\] from `since_h` after the start
     /// for `span_h` (more than 0), at a state of charge, 0 to 1.
+    #[inline(never)]
     pub fn mean_a(&self, since_h: f64, span_h: f64, charge: f64) -> f64 {
         let warm_a = (self.until_ah(since_h + span_h) - self.until_ah(since_h)) / span_h;
         warm_a.min(level(&self.taken_a, charge * CHARGES as f64))
     }
 
     /// Ampere-hours until a time after the start \[h\].
+    #[inline(never)]
     fn until_ah(&self, hours: f64) -> f64 {
         let step = hours * STEPS_AN_HOUR;
         let beyond_h = (step - STEPS as f64).max(0.0) / STEPS_AN_HOUR;

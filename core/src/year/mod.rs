@@ -10,6 +10,7 @@ mod charger;
 mod rule;
 mod walk;
 mod weather;
+mod words;
 
 use serde::Serialize;
 
@@ -145,12 +146,12 @@ pub fn year(sheet: &Worksheet) -> Year {
     let skies: Vec<Sky> = Month::ALL.iter().map(|month| sky(inputs, *month)).collect();
     // A December beforehand, so that January begins as the year goes on.
     if let Some(december) = skies.last() {
-        Weather::new(&energy, december).four_weeks(&mut walker);
+        Weather::new(&energy, december, &orders).four_weeks(&mut walker);
     }
     let months: Vec<MonthReport> = skies
         .iter()
         .zip(1..)
-        .map(|(sky, month)| Weather::new(&energy, sky).month(month, &mut walker))
+        .map(|(sky, month)| Weather::new(&energy, sky, &orders).month(month, &mut walker))
         .collect();
     let weeks = 52.0 / months.len().max(1) as f64;
     Year {

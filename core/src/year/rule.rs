@@ -21,11 +21,10 @@ pub struct Orders {
     pub full: f64,
     /// The lowest wanted.
     pub low: f64,
-    /// Hours of the day without engine.
-    pub quiet: [bool; HOURS_A_DAY],
-    /// How much of each hour of a day under way the engine is run for, from
-    /// the hour's beginning \[h\].
-    pub motoring_h: [f64; HOURS_A_DAY],
+    quiet_from_h: f64,
+    quiet_to_h: f64,
+    sets_out_h: f64,
+    motoring_h: f64,
     under_way_days_week: f64,
 }
 
@@ -35,24 +34,39 @@ impl Orders {
         let rule = &inputs.rule;
         let full = inputs.window_high_pct() / 100.0;
         let stop = (rule.stop_pct / 100.0).min(full);
-        let sets_out = SETS_OUT_H.min(HOURS_A_DAY as f64 - rule.motoring_h).floor();
         Orders {
             start: (rule.start_pct / 100.0).min(stop - LEAST_GAP).max(0.0),
             stop,
             full,
             low: inputs.window_low_pct() / 100.0,
-            quiet: std::array::from_fn(|hour| {
-                is_quiet(hour as f64 + 0.5, rule.quiet_from_h, rule.quiet_to_h)
-            }),
-            motoring_h: std::array::from_fn(|hour| {
-                let since_h = hour as f64 - sets_out;
-                if since_h < 0.0 {
-                    0.0
-                } else {
-                    (rule.motoring_h - since_h).clamp(0.0, 1.0)
-                }
-            }),
+            quiet_from_h: rule.quiet_from_h,
+            quiet_to_h: rule.quiet_to_h,
+            sets_out_h: SETS_OUT_H.min(HOURS_A_DAY as f64 - rule.motoring_h).floor(),
+            motoring_h: rule.motoring_h,
             under_way_days_week: rule.under_way_days_week,
+        }
+    }
+
+    /// Whether an hour of the day is without engine: its middle lies in the
+    /// quiet hours, which may reach over midnight.
+    pub fn is_quiet(&self, hour: usize) -> bool {
+        let (from_h, to_h) = (self.quiet_from_h, self.quiet_to_h);
+        let middle_h = hour as f64 + 0.5;
+        if from_h <= to_h {
+            (from_h..to_h).contains(&middle_h)
+        } else {
+            middle_h >= from_h || middle_h < to_h
+        }
+    }
+
+    /// How much of an hour of a day under way the engine is run for, from its
+    /// beginning \[h\].
+    pub fn motoring_h(&self, hour: usize) -> f64 {
+        let since_h = hour as f64 - self.sets_out_h;
+        if since_h < 0.0 {
+            0.0
+        } else {
+            (self.motoring_h - since_h).clamp(0.0, 1.0)
         }
     }
 
@@ -61,14 +75,5 @@ impl Orders {
     pub fn under_way(&self, day: u32) -> bool {
         let until = |day: u32| (f64::from(day) * self.under_way_days_week / 7.0).floor();
         until(day + 1) > until(day)
-    }
-}
-
-/// Whether a time lies in quiet hours, which may reach over midnight.
-fn is_quiet(time_h: f64, from_h: f64, to_h: f64) -> bool {
-    if from_h <= to_h {
-        (from_h..to_h).contains(&time_h)
-    } else {
-        time_h >= from_h || time_h < to_h
     }
 }

@@ -1,5 +1,6 @@
 //! A month's days: sun and use by the hour, and four weeks of them.
 
+use super::rule::Orders;
 use super::walk::{Hour, Tally, Walker};
 use super::{Balance, DayReport, HOURS_A_DAY, HourReport, MonthReport};
 use crate::energy::{DayUse, Energy};
@@ -17,53 +18,36 @@ const ALIKE: f64 = 0.001;
 pub struct Weather<'a> {
     sky: &'a Sky,
     bank_v: f64,
-    anchor_a: [f64; HOURS_A_DAY],
-    under_way_a: [f64; HOURS_A_DAY],
+    anchor: Vec<Hour>,
+    under_way: Vec<Hour>,
 }
 
 impl<'a> Weather<'a> {
     /// A month of that sun.
-    pub fn new(energy: &Energy, sky: &'a Sky) -> Weather<'a> {
+    pub fn new(energy: &Energy, sky: &'a Sky, orders: &Orders) -> Weather<'a> {
+        let bank_v = energy.bank_v;
+        let under_way = hours(&energy.under_way, sky, bank_v, orders);
+        let mut anchor = hours(&energy.anchor, sky, bank_v, orders);
+        anchor.iter_mut().for_each(|hour| hour.motoring_h = 0.0);
         Weather {
             sky,
-            bank_v: energy.bank_v,
-            anchor_a: hourly_a(&energy.anchor, sky),
-            under_way_a: hourly_a(&energy.under_way, sky),
+            bank_v,
+            anchor,
+            under_way,
         }
-    }
-
-    /// The hours of a day.
-    fn hours(&self, walker: &Walker, under_way: bool) -> [Hour; HOURS_A_DAY] {
-        let use_a = if under_way {
-            &self.under_way_a
-        } else {
-            &self.anchor_a
-        };
-        let orders = walker.orders;
-        std::array::from_fn(|hour| Hour {
-            sun_a: self.sky.hours_w[hour] / self.bank_v,
-            use_a: use_a[hour],
-            quiet: orders.quiet[hour],
-            motoring_h: if under_way {
-                orders.motoring_h[hour]
-            } else {
-                0.0
-            },
-        })
     }
 
     /// Four weeks: what came and went, and on how many days the bank was lower
     /// than wanted.
+    #[inline(never)]
     pub fn four_weeks(&self, walker: &mut Walker) -> (Tally, u32) {
         let mut tally = Tally::starting(walker.charge_ah);
         let mut days_below = 0;
-        let anchor = self.hours(walker, false);
-        let under_way = self.hours(walker, true);
         for day in 0..DAYS {
             let hours = if walker.orders.under_way(day) {
-                &under_way
+                &self.under_way
             } else {
-                &anchor
+                &self.anchor
             };
             let mut today = Tally::starting(walker.charge_ah);
             for hour in hours {
@@ -123,12 +107,11 @@ impl<'a> Weather<'a> {
     /// Days at anchor, one after the other, until they repeat themselves; of
     /// those the one with the most engine.
     fn settled_day(&self, mut walker: Walker) -> DayReport {
-        let hours = self.hours(&walker, false);
         let mut mornings = vec![(walker.charge(), walker.charging)];
         let mut days: Vec<DayReport> = Vec::new();
         let mut repeats_days = None;
         while repeats_days.is_none() && days.len() < LONGEST_PATTERN {
-            days.push(self.day(&hours, &mut walker));
+            days.push(self.day(&mut walker));
             let now = (walker.charge(), walker.charging);
             repeats_days = mornings
                 .iter()
@@ -149,9 +132,9 @@ impl<'a> Weather<'a> {
         }
     }
 
-    fn day(&self, hours: &[Hour; HOURS_A_DAY], walker: &mut Walker) -> DayReport {
+    fn day(&self, walker: &mut Walker) -> DayReport {
         let mut report = DayReport::default();
-        for (at, hour) in hours.iter().enumerate() {
+        for (at, hour) in self.anchor.iter().enumerate() {
             let mut tally = Tally::default();
             let charge_pct = walker.pct(walker.charge_ah);
             walker.hour(hour, &mut tally);
@@ -159,7 +142,7 @@ impl<'a> Weather<'a> {
             report.hours.push(HourReport {
                 hour: at,
                 charge_pct,
-                sun_w: self.sky.hours_w[at],
+                sun_w: hour.sun_a * self.bank_v,
                 use_w: hour.use_a * self.bank_v,
                 engine_min: 60.0 * tally.engine_h,
             });
@@ -169,13 +152,13 @@ impl<'a> Weather<'a> {
     }
 }
 
-/// What the boat draws in each hour \[A\]: the night's share of the day's use
-/// spread evenly over the dark, the rest over the light. Where there is no
-/// dark, or no light, its share is spread over the whole day. Own reasoning.
-fn hourly_a(day: &DayUse, sky: &Sky) -> [f64; HOURS_A_DAY] {
+/// The hours of a day under way. The night's share of the day's use is spread
+/// evenly over the dark, the rest over the light. Where there is no dark, or no
+/// light, its share is spread over the whole day. Own reasoning.
+#[inline(never)]
+fn hours(day: &DayUse, sky: &Sky, bank_v: f64, orders: &Orders) -> Vec<Hour> {
     let night = day.night_share_pct / 100.0;
-    let light: [f64; HOURS_A_DAY] = std::array::from_fn(|hour| sky.light(hour));
-    let light_h: f64 = light.iter().sum();
+    let light_h = sky.daylight_h;
     let dark_h = HOURS_A_DAY as f64 - light_h;
     let part = |hours: f64, whole_h: f64| {
         if whole_h > 1e-6 {
@@ -184,7 +167,15 @@ fn hourly_a(day: &DayUse, sky: &Sky) -> [f64; HOURS_A_DAY] {
             1.0 / HOURS_A_DAY as f64
         }
     };
-    light.map(|lit| {
-        day.use_ah * ((1.0 - night) * part(lit, light_h) + night * part(1.0 - lit, dark_h))
-    })
+    let hour = |(at, sun_w): (usize, &f64)| {
+        let lit = sky.light(at);
+        let share = (1.0 - night) * part(lit, light_h) + night * part(1.0 - lit, dark_h);
+        Hour {
+            sun_a: sun_w / bank_v,
+            use_a: day.use_ah * share,
+            quiet: orders.is_quiet(at),
+            motoring_h: orders.motoring_h(at),
+        }
+    };
+    sky.hours_w.iter().enumerate().map(hour).collect()
 }

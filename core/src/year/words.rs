@@ -1,0 +1,122 @@
+//! The year in words.
+
+use super::{MonthReport, Year};
+use crate::report::clock;
+use crate::worksheet::Month;
+
+impl MonthReport {
+    /// "January".
+    pub fn name(&self) -> &'static str {
+        Month::OPTIONS
+            .get(self.month.saturating_sub(1))
+            .map_or("", |option| option.label)
+    }
+
+    /// What its settled day is like, in a sentence or two.
+    pub fn day_words(&self) -> String {
+        let day = &self.day;
+        let pattern = match day.repeats_days {
+            Some(1) => "At anchor every day goes like this.".to_string(),
+            Some(days) if day.engine_h > 0.0 => {
+                format!(
+                    "At anchor all repeats itself every {days} days; this is the day with the most engine."
+                )
+            }
+            Some(days) => {
+                format!("At anchor all repeats itself every {days} days; this is one of them.")
+            }
+            None => "At anchor no two days are quite alike; this is one of them.".to_string(),
+        };
+        let engine = if day.engine_h > 0.0 {
+            format!(" The engine runs {}.", clock(60.0 * day.engine_h))
+        } else {
+            " No engine.".to_string()
+        };
+        let at = |hour: usize, pct: f64| format!("{pct:.0} % at {hour} h");
+        let mut low = (day.end_charge_pct, 24);
+        let mut high = low;
+        for hour in day.hours.iter().rev() {
+            if hour.charge_pct <= low.0 {
+                low = (hour.charge_pct, hour.hour);
+            }
+            if hour.charge_pct >= high.0 {
+                high = (hour.charge_pct, hour.hour);
+            }
+        }
+        format!(
+            "{pattern}{engine} The bank is lowest, {}, and highest, {}.",
+            at(low.1, low.0),
+            at(high.1, high.0)
+        )
+    }
+}
+
+impl Year {
+    /// What there is to say, most telling first, one sentence each.
+    pub fn sentences(&self) -> Vec<String> {
+        let mut said = vec![self.engine_words()];
+        let empty: Vec<&MonthReport> = self
+            .months
+            .iter()
+            .filter(|m| m.short_ah_day > 0.0)
+            .collect();
+        if let Some(worst) = most(&empty, |month| month.short_ah_day) {
+            said.push(format!(
+                "The bank runs empty in {}; in {} the boat goes short of {:.0} A·h a day. The engine may not start early enough or long enough for this use.",
+                months(empty.len()),
+                worst.name(),
+                worst.short_ah_day.max(1.0)
+            ));
+        }
+        let below: Vec<&MonthReport> = self.months.iter().filter(|m| m.days_below > 0).collect();
+        if let Some(worst) = most(&below, |month| f64::from(month.days_below)) {
+            said.push(format!(
+                "The bank falls below the {:.0} % you want kept in hand in {}; in {} on {} days of 28.",
+                self.low_pct,
+                months(below.len()),
+                worst.name(),
+                worst.days_below
+            ));
+        }
+        said
+    }
+
+    fn engine_words(&self) -> String {
+        let all: Vec<&MonthReport> = self.months.iter().collect();
+        let motoring_h: f64 = all.iter().map(|m| m.motoring_h_week).sum::<f64>() * 52.0 / 12.0;
+        let charging_h = self.engine_h - motoring_h;
+        let anyway = if motoring_h >= 0.5 {
+            format!(", and {motoring_h:.0} h motoring anyway, which charges too")
+        } else {
+            String::new()
+        };
+        match most(&all, |month| month.engine_h_week - month.motoring_h_week) {
+            Some(_) if charging_h < 0.5 => {
+                format!("The engine need not be run for charging in any month{anyway}.")
+            }
+            Some(worst) if self.sun_by_month => format!(
+                "The engine is run for charging some {charging_h:.0} h a year{anyway}. It runs longest in {}.",
+                worst.name()
+            ),
+            _ => format!("The engine is run for charging some {charging_h:.0} h a year{anyway}."),
+        }
+    }
+}
+
+fn most<'a>(
+    months: &[&'a MonthReport],
+    by: impl Fn(&MonthReport) -> f64,
+) -> Option<&'a MonthReport> {
+    months
+        .iter()
+        .copied()
+        .max_by(|a, b| by(a).total_cmp(&by(b)))
+}
+
+fn months(count: usize) -> String {
+    match count {
+        1 => "one month".to_string(),
+        12 => "every month".to_string(),
+        count => format!("{count} months"),
+    }
+}

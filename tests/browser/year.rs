@@ -1,0 +1,56 @@
+//! The year: nothing of it until it is opened, then what the core says.
+
+use crate::desk::Desk;
+use ampwright_core::worksheet::open_link;
+use ampwright_core::year;
+use ampwright_tests::driver::Screen;
+
+const LINK: &str = "#v=1&sun_panel_w=320&sun_basis=place&sun_latitude_deg=43.5&sun_month=6&end";
+
+/// The cells of a month, January first.
+fn cell(desk: &Desk, month: usize, column: usize) -> String {
+    desk.text(&format!(
+        "#year tbody tr:nth-child({month}) > :nth-child({column})"
+    ))
+}
+
+#[test]
+fn the_year_is_the_cores_and_follows_the_worksheet() {
+    let desk = Desk::open(Screen::Phone);
+    desk.browser
+        .go(&format!("{}{LINK}", desk.site.url()))
+        .unwrap();
+    desk.browser.wait_for("#arrival").unwrap();
+    // Closed, it is not reckoned.
+    assert!(desk.browser.find("#year-day").is_err());
+    desk.press("#year > summary");
+    desk.browser.wait_for("#year-day").unwrap();
+
+    let mut sheet = open_link(LINK).unwrap().sheet;
+    let expected = year(&sheet);
+    for month in [1, 6, 12] {
+        let m = &expected.months[month - 1];
+        assert_eq!(cell(&desk, month, 2), format!("{:.0}", m.sun_ah_day));
+        assert_eq!(cell(&desk, month, 3), format!("{:.1}", m.engine_h_week));
+        assert_eq!(cell(&desk, month, 4), format!("{:.0}", m.lowest_pct));
+    }
+    // The day drawn is that of the worksheet's month until another is chosen.
+    assert_eq!(desk.text("#year-day"), expected.months[5].day_words());
+    desk.choose("#year-month", "11");
+    let december = expected.months[11].day_words();
+    desk.browser.wait_text("#year-day", &december).unwrap();
+    desk.browser.shot("year").unwrap();
+
+    // It follows once typing rests.
+    desk.fill("#ask-daily_use_ah", "60");
+    sheet.inputs.daily.use_ah = 60.0;
+    let less = year(&sheet).months[0].engine_h_week;
+    let january = "#year tbody tr:nth-child(1) > :nth-child(3)";
+    desk.browser
+        .wait_text(january, &format!("{less:.1}"))
+        .unwrap();
+
+    let fits = "return document.documentElement.scrollWidth <= innerWidth";
+    desk.browser.wait_script(fits).unwrap();
+    desk.assert_quiet();
+}
