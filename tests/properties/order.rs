@@ -58,8 +58,12 @@ proptest! {
         never_faster(&sheet, &lower)?;
     }
 
+    /// With a sound switch and cable: behind a resistance, a higher load lowers
+    /// the voltage that a converter short of power works into, and it gives
+    /// more amperes there. That is so aboard, too.
     #[test]
-    fn a_higher_house_load(Drawn(sheet) in steady_boat(), more in 0.0..100.0f64) {
+    fn a_higher_house_load(Drawn(mut sheet) in steady_boat(), more in 0.0..100.0f64) {
+        sheet.inputs.bank.harness_mohm = sheet.inputs.bank.harness_mohm.min(3.0);
         let key = Key::named("run_house_load_a").expect("a key");
         let now = sheet.figure(key).expect("a figure");
         prop_assume!(now + more <= 1000.0);

@@ -48,8 +48,8 @@ fn compare(
     }
     let end_s = usual.last_s().min(finer.last_s());
     // An emptied bank ends somewhere below nothing, wherever a step ends.
-    let charge = (usual.charge_at(end_s), finer.charge_at(end_s));
-    same("charge", charge.0.max(0.0), charge.1.max(0.0), 1e-5)?;
+    let held = |trace: &Trace| trace.charge_at(end_s).max(0.0);
+    same("charge", held(usual), held(finer), 1e-5)?;
     same(
         "Ah",
         usual.alternator_ah(end_s),

@@ -19,6 +19,10 @@ pub fn SheetField(key: Key, place: &'static str) -> impl IntoView {
     let said = Memo::new(move |_| desk.sheet.with(|sheet| sheet.is_said(key)));
     let stands_for = Memo::new(move |_| desk.sheet.with(|sheet| sheet.figure(key)));
     let set = Callback::new(move |value: Value| desk.edit(|sheet| drop(sheet.state(key, value))));
+    let back = match (place, spec.kind) {
+        ("ask", Kind::Number { .. } | Kind::Maybe { .. }) => "I don't know",
+        _ => "back to the default",
+    };
     // A choice is made, not measured, unless it is one of fact.
     let graded = spec.spread == Some(Spread::Either) || !matches!(spec.kind, Kind::Choice { .. });
     let grade = move |event| {
@@ -48,8 +52,8 @@ pub fn SheetField(key: Key, place: &'static str) -> impl IntoView {
                 {spec.help}
                 <button type="button" class="plain forget" class:hidden=move || !said.get()
                     on:click=move |_| desk.forget(key)
-                    aria-label=format!("{}: back to the default", spec.label)>
-                    "back to the default"
+                    aria-label=format!("{}: {back}", spec.label)>
+                    {back}
                 </button>
             </p>
         </div>

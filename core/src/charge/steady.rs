@@ -133,7 +133,9 @@ fn settle(
         };
         let most_a = 2.0 * unit.curve.infinite_a + near.amperes;
         let amperes = roots::falling(spare_a, 0.0, most_a, 1e-9);
-        found = heated(amperes, volts);
+        // At the edge of runaway it would still give more: no answer there.
+        let met = |t: &Temperatures| gives(t).amperes - amperes < 1e-3 * (1.0 + amperes);
+        found = heated(amperes, volts).filter(met);
         let Some(t) = found else { break };
         let next_v = gives(&t).volts;
         if (next_v - volts).abs() < 1e-4 {
