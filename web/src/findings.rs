@@ -1,9 +1,10 @@
 //! What to mind, and the usual cautions.
 
-use ampwright_core::report::CAUTIONS;
+use ampwright_core::report::{CAUTIONS, Finding};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
+use crate::words::escape;
 
 /// Findings, worst first.
 #[component]
@@ -13,39 +14,34 @@ pub fn Findings() -> impl IntoView {
     view! {
         <section class="findings" id="findings" aria-labelledby="findings-title">
             <h2 id="findings-title">"What to mind"</h2>
-            {move || {
-                let findings = findings.get();
-                if findings.is_empty() {
-                    view! { <p class="lead">"Nothing stands out in these figures."</p> }.into_any()
-                } else {
-                    view! {
-                        <ul>
-                            {findings.into_iter().map(|finding| view! {
-                                <li class=finding.severity.word()>
-                                    <span class="severity">{finding.severity.word()}</span>
-                                    <span>{finding.text}</span>
-                                </li>
-                            }).collect_view()}
-                        </ul>
-                    }.into_any()
-                }
-            }}
+            <p class="lead" class:hidden=move || findings.with(|found| !found.is_empty())>"Nothing stands out in these figures."</p>
+            <ul inner_html=move || findings.with(|found| list(found))></ul>
         </section>
     }
+}
+
+fn list(findings: &[Finding]) -> String {
+    findings
+        .iter()
+        .map(|finding| {
+            let word = finding.severity.word();
+            let text = escape(&finding.text);
+            format!("<li class={word}><span class=severity>{word}</span><span>{text}</span></li>")
+        })
+        .collect()
 }
 
 /// Cautions that hold whatever the figures say.
 #[component]
 pub fn Cautions() -> impl IntoView {
+    let cautions: String = CAUTIONS
+        .iter()
+        .map(|caution| format!("<dt>{}</dt><dd>{}</dd>", caution.about, caution.text))
+        .collect();
     view! {
         <section class="cautions" aria-labelledby="cautions-title">
             <h2 id="cautions-title">"Cautions"</h2>
-            <dl>
-                {CAUTIONS.iter().map(|caution| view! {
-                    <dt>{caution.about}</dt>
-                    <dd>{caution.text}</dd>
-                }).collect_view()}
-            </dl>
+            <dl inner_html=cautions></dl>
         </section>
     }
 }

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use leptos::web_sys::HtmlElement;
 use wasm_bindgen::JsCast;
 
+use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::scale::Scale;
 use crate::desk::Desk;
 use crate::words::{axis_time, figure};
@@ -180,20 +181,21 @@ fn drawing(range: &Range, scale: f64, time: bool) -> impl IntoView + use<> {
         true => axis_time(tick),
         false => format!("{} A", figure(tick, 0)),
     };
-    view! {
-        <svg viewBox="0 0 360 34" aria-hidden="true">
-            <line class="edge" x1=ENDS.0 x2=ENDS.1 y1=LINE y2=LINE></line>
-            {ticks.into_iter().map(|tick| {
-                let x = axis.place(tick);
-                view! {
-                    <line class="edge" x1=x x2=x y1=LINE y2=LINE + 4.0></line>
-                    <text class="tick" x=x y=LINE + 16.0 text-anchor=if tick == 0.0 { "start" } else { "middle" }>{words(tick)}</text>
-                }
-            }).collect_view()}
-            <rect class="range" x=from y=LINE - 5.0 width=(to - from).max(1.0) height="5"></rect>
-            <line class="stands" x1=place(stands) x2=place(stands) y1=LINE - 10.0 y2=LINE></line>
-        </svg>
+    let mut drawing = Drawing::default();
+    drawing.line("edge", (ENDS.0, LINE), (ENDS.1, LINE));
+    for tick in ticks {
+        let x = axis.place(tick);
+        let anchor = match tick == 0.0 {
+            true => Anchor::Start,
+            false => Anchor::Middle,
+        };
+        drawing.line("edge", (x, LINE), (x, LINE + 4.0));
+        drawing.word("tick", (x, LINE + 16.0), anchor, &words(tick));
     }
+    drawing.area("range", (from, LINE - 5.0), ((to - from).max(1.0), 5.0));
+    let stands = place(stands);
+    drawing.line("stands", (stands, LINE - 10.0), (stands, LINE));
+    view! { <svg viewBox="0 0 360 34" aria-hidden="true" inner_html=drawing.finish()></svg> }
 }
 
 /// Opens what lies over a field of the worksheet, and puts the cursor there.

@@ -1,4 +1,4 @@
-//! Figures as the page writes them.
+//! Figures and words as the page writes them.
 
 /// A number with so many decimals and a real minus sign.
 pub fn figure(number: f64, decimals: usize) -> String {
@@ -14,4 +14,14 @@ pub fn axis_time(minutes: f64) -> String {
         (hours, 0) => format!("{hours} h"),
         (hours, minutes) => format!("{hours} h {minutes:02}"),
     }
+}
+
+/// A text that may stand between tags: whoever named a load or a worksheet
+/// wrote words, not markup.
+pub fn escape(text: &str) -> String {
+    text.replace('&', "&amp;")
+        .replace('<', "&lt;")
+        .replace('>', "&gt;")
+        .replace('"', "&quot;")
+        .replace('\'', "&#39;")
 }

@@ -11,10 +11,10 @@ use leptos::prelude::*;
 use leptos::web_sys::Element;
 use wasm_bindgen::JsCast;
 
-use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid};
+use crate::chart::drawing::{Anchor, Drawing};
+use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid, mark, minutes, sample};
 use crate::chart::scale::Scale;
 use crate::desk::Desk;
-use crate::words::axis_time;
 
 /// How long typing must rest before the year is reckoned anew.
 const REST: Duration = Duration::from_millis(250);
@@ -197,21 +197,21 @@ fn day(year: &Year, month: &MonthReport) -> impl IntoView + use<> {
         "L{RIGHT} {:.1}",
         charge.place(month.day.end_charge_pct)
     );
-    let mut text = format!(
-        "<path class='line first' d='M{0}'></path><path class='line first' d='M{1}'></path><path class='line third' d='M{2}'></path><path class=on d='{engine}'></path><line class=edge x1={LEFT} x2={RIGHT} y1={3} y2={3}></line><text class=name x={4} y={5} text-anchor=end>engine</text>",
-        bank.trim_start_matches('L'),
-        sun.trim_start_matches('L'),
-        used.trim_start_matches('L'),
-        BAND.1,
-        LEFT - 4.0,
-        BAND.1 - 4.0,
-    );
+    let mut drawing = Drawing::default();
+    grid(&mut drawing, &time, &charge, CHARGE, "%", 2.0);
+    grid(&mut drawing, &time, &power, POWER, "W", 4.0);
+    for (class, path) in [("first", bank), ("first", sun), ("third", used)] {
+        let path = format!("M{}", path.trim_start_matches('L'));
+        drawing.path(&format!("line {class}"), &path);
+    }
+    drawing.path("on", &engine);
+    drawing.line("edge", (LEFT, BAND.1), (RIGHT, BAND.1));
+    drawing.word("name", (LEFT - 4.0, BAND.1 - 4.0), Anchor::End, "engine");
     for (pct, words) in [(year.full_pct, "full"), (year.low_pct, "lowest wanted")] {
-        let y = charge.place(pct);
-        let _ = write!(
-            text,
-            "<line class=mark-line x1={LEFT} x2={RIGHT} y1={y:.1} y2={y:.1}></line><text class=mark-words x={RIGHT} y={:.1} text-anchor=end>{words} {pct:.0}</text>",
-            y - 2.5
+        mark(
+            &mut drawing,
+            charge.place(pct),
+            &format!("{words} {pct:.0}"),
         );
     }
     let names = [
@@ -220,31 +220,13 @@ fn day(year: &Year, month: &MonthReport) -> impl IntoView + use<> {
         (POWER.0, LEFT + 60.0, "third", "use"),
     ];
     for (top, x, class, name) in names {
-        let y = top - 7.0;
-        let _ = write!(
-            text,
-            "<line class='line {class}' x1={x} x2={} y1={y} y2={y}></line><text class=name x={} y={}>{name}</text>",
-            x + 16.0,
-            x + 19.0,
-            y + 3.5
-        );
+        sample(&mut drawing, (x, top - 7.0), class, name);
     }
-    for tick in time.time_ticks(6.0) {
-        let anchor = if tick < 1440.0 { "middle" } else { "end" };
-        let _ = write!(
-            text,
-            "<text class=tick x={:.1} y=244 text-anchor={anchor}>{}</text>",
-            time.place(tick),
-            axis_time(tick)
-        );
-    }
+    minutes(&mut drawing, &time, 244.0);
     view! {
         <div class="chart">
-            <svg viewBox=format!("0 0 {WIDTH} 252") role="img" aria-label=format!("A settled day in {}", month.name())>
-                {grid(&time, &charge, CHARGE, "%", 2.0).into_any()}
-                {grid(&time, &power, POWER, "W", 4.0).into_any()}
-                <g inner_html=text></g>
-            </svg>
+            <svg viewBox=format!("0 0 {WIDTH} 252") role="img" aria-label=format!("A settled day in {}", month.name())
+                inner_html=drawing.finish()></svg>
             <p class="told" id="year-day">{month.day_words()}</p>
         </div>
     }

@@ -1,6 +1,7 @@
 //! The charging run as a chart: a finger, the mouse or the keyboard reads off
 //! a moment, and the same figures stand in a table behind it.
 
+pub(crate) mod drawing;
 pub(crate) mod plot;
 pub(crate) mod scale;
 
@@ -74,7 +75,7 @@ pub fn RunChart() -> impl IntoView {
             <p class="lead">{move || run.with(shares)}</p>
             <svg viewBox=format!("0 0 {WIDTH} {HEIGHT}") role="img" aria-labelledby="chart-title"
                 on:pointerdown=point on:pointermove=hover>
-                {move || run.with(|run| plot(run, &marks()))}
+                <g inner_html=move || run.with(|run| plot(run, &marks()))></g>
                 {move || cursor().map(|x| view! { <line class="cursor" x1=x x2=x y1=14.0 y2=HEIGHT - 24.0></line> })}
             </svg>
             <label class="reading-label" for="reading">"Read off at"</label>
@@ -83,12 +84,12 @@ pub fn RunChart() -> impl IntoView {
                 aria-valuetext=move || moment.get().map(|m| clock(m.minute)).unwrap_or_default()
                 on:input=slide
                 on:keydown=move |event: leptos::ev::KeyboardEvent| step(&event, at, run)/>
-            <dl class="reading" id="reading-values">
-                {move || moment.get().map(reading)}
-            </dl>
+            <dl class="reading" id="reading-values"
+                inner_html=move || moment.get().map(reading).unwrap_or_default()></dl>
             <details class="finer">
                 <summary>"The run as a table"</summary>
-                {move || run.with(table)}
+                <div class="scroll" tabindex="0" role="region" aria-label="The run as a table"
+                    inner_html=move || run.with(table)></div>
             </details>
         </section>
     }
@@ -138,7 +139,9 @@ fn shares(run: &RunReport) -> String {
     format!("Held down by {}.", parts.join(", "))
 }
 
-fn reading(moment: Moment) -> impl IntoView {
+// What follows is written as text, figures and words of our own only.
+
+fn reading(moment: Moment) -> String {
     let lines = [
         ("after", clock(moment.minute)),
         (
@@ -159,45 +162,48 @@ fn reading(moment: Moment) -> impl IntoView {
         ("held by", moment.limit.short().to_string()),
     ];
     lines
-        .into_iter()
-        .map(|(what, words)| view! { <div><dt>{what}</dt><dd>{words}</dd></div> })
-        .collect_view()
+        .map(|(what, words)| format!("<div><dt>{what}</dt><dd>{words}</dd></div>"))
+        .concat()
 }
 
 /// The same figures as a table, some twenty rows of them.
-fn table(run: &RunReport) -> impl IntoView + use<> {
+fn table(run: &RunReport) -> String {
+    const HEADS: [&str; 8] = [
+        "After",
+        "Alt. A",
+        "Bank A",
+        "%",
+        "Wind. °C",
+        "Case °C",
+        "Air °C",
+        "Held by",
+    ];
     let every = (run.series.len() / 20).max(1);
     let last = run.series.len().saturating_sub(1);
-    let rows = run
-        .series
-        .iter()
-        .enumerate()
-        .filter(|(at, _)| at % every == 0 || *at == last)
-        .map(|(_, m)| {
-            view! {
-                <tr>
-                    <th scope="row">{clock(m.minute)}</th>
-                    <td>{figure(m.alternator_a, 0)}</td>
-                    <td>{figure(m.bank_a, 0)}</td>
-                    <td>{figure(m.charge_pct, 0)}</td>
-                    <td>{figure(m.winding_c, 0)}</td>
-                    <td>{figure(m.case_c, 0)}</td>
-                    <td>{figure(m.air_c, 0)}</td>
-                    <td>{m.limit.short()}</td>
-                </tr>
-            }
-        })
-        .collect_view();
-    view! {
-        <div class="scroll" tabindex="0" role="region" aria-label="The run as a table">
-            <table class="run">
-                <thead><tr>
-                    <th scope="col">"After"</th><th scope="col">"Alt. A"</th><th scope="col">"Bank A"</th>
-                    <th scope="col">"%"</th><th scope="col">"Wind. °C"</th><th scope="col">"Case °C"</th>
-                    <th scope="col">"Air °C"</th><th scope="col">"Held by"</th>
-                </tr></thead>
-                <tbody>{rows}</tbody>
-            </table>
-        </div>
+    let heads = HEADS
+        .map(|head| format!("<th scope=col>{head}</th>"))
+        .concat();
+    let mut text = format!("<table class=run><thead><tr>{heads}</tr></thead><tbody>");
+    for (at, m) in run.series.iter().enumerate() {
+        if at % every != 0 && at != last {
+            continue;
+        }
+        let figures = [
+            m.alternator_a,
+            m.bank_a,
+            m.charge_pct,
+            m.winding_c,
+            m.case_c,
+            m.air_c,
+        ];
+        let cells = figures
+            .map(|number| format!("<td>{}</td>", figure(number, 0)))
+            .concat();
+        text += &format!(
+            "<tr><th scope=row>{}</th>{cells}<td>{}</td></tr>",
+            clock(m.minute),
+            m.limit.short()
+        );
     }
+    text + "</tbody></table>"
 }

@@ -5,8 +5,8 @@ use std::fmt::Write;
 
 use ampwright_core::charge::Limit;
 use ampwright_core::report::{Moment, RunReport};
-use leptos::prelude::*;
 
+use super::drawing::{Anchor, Drawing};
 use super::scale::Scale;
 use crate::words::{axis_time, figure};
 
@@ -44,45 +44,59 @@ pub fn time_scale(run: &RunReport) -> Scale {
 }
 
 /// Everything but the cursor.
-pub fn plot(run: &RunReport, marks: &[(f64, &'static str)]) -> impl IntoView + use<> {
+pub fn plot(run: &RunReport, marks: &[(f64, &'static str)]) -> String {
     let time = time_scale(run);
     let most_a = highest(run, &AMPS_LINES).max(10.0);
     let least_a = lowest(run, &AMPS_LINES).min(0.0);
     let amps = Scale::rounded(least_a, most_a, AMPS.1, AMPS.0);
     let most_c = highest(run, &HEAT_LINES);
-    let marks: Vec<_> = marks
+    let near = |mark: &&(f64, &str)| mark.0 < most_c + 25.0;
+    let top_c = marks
         .iter()
-        .copied()
-        .filter(|(celsius, _)| *celsius < most_c + 25.0)
-        .collect();
-    let top_c = marks.iter().map(|mark| mark.0).fold(most_c, f64::max);
+        .filter(near)
+        .map(|mark| mark.0)
+        .fold(most_c, f64::max);
     let heat = Scale::rounded(lowest(run, &HEAT_LINES), top_c, HEAT.1, HEAT.0);
     let charge = Scale::new(0.0, 100.0, CHARGE.1, CHARGE.0);
-    let mark_lines = marks
-        .into_iter()
-        .map(|(celsius, words)| {
-            let y = heat.place(celsius);
-            view! {
-                <line class="mark-line" x1=LEFT x2=RIGHT y1=y y2=y></line>
-                <text class="mark-words" x=RIGHT y=y - 2.5 text-anchor="end">{format!("{words} {}", figure(celsius, 0))}</text>
-            }
-        })
-        .collect_view();
-    view! {
-        {grid(&time, &amps, AMPS, "A", 4.0)}
-        {lines(run, &time, &amps, &AMPS_LINES)}
-        {legend(&AMPS_LINES, AMPS.0)}
-        {grid(&time, &heat, HEAT, "°C", 5.0)}
-        {lines(run, &time, &heat, &HEAT_LINES)}
-        {mark_lines}
-        {legend(&HEAT_LINES, HEAT.0)}
-        {grid(&time, &charge, CHARGE, "%", 2.0)}
-        {lines(run, &time, &charge, &CHARGE_LINES)}
-        {legend(&CHARGE_LINES, CHARGE.0)}
-        {band(run, &time)}
-        {time.time_ticks(6.0).into_iter().map(|minute| view! {
-            <text class="tick" x=time.place(minute) y=HEIGHT - 12.0 text-anchor="middle">{axis_time(minute)}</text>
-        }).collect_view()}
+    let mut drawing = Drawing::default();
+    let mut field = |scale: &Scale, field: (f64, f64), unit: &str, count: f64, lines: &[Line]| {
+        grid(&mut drawing, &time, scale, field, unit, count);
+        for (class, _, get) in lines {
+            drawing.path(&format!("line {class}"), &path(run, &time, scale, *get));
+        }
+        legend(&mut drawing, lines, field.0);
+    };
+    field(&amps, AMPS, "A", 4.0, &AMPS_LINES);
+    field(&heat, HEAT, "°C", 5.0, &HEAT_LINES);
+    field(&charge, CHARGE, "%", 2.0, &CHARGE_LINES);
+    for (celsius, words) in marks.iter().filter(near) {
+        mark(
+            &mut drawing,
+            heat.place(*celsius),
+            &format!("{words} {}", figure(*celsius, 0)),
+        );
+    }
+    band(&mut drawing, run, &time);
+    minutes(&mut drawing, &time, HEIGHT - 12.0);
+    drawing.finish()
+}
+
+/// A level worth knowing.
+pub fn mark(drawing: &mut Drawing, y: f64, words: &str) {
+    drawing.line("mark-line", (LEFT, y), (RIGHT, y));
+    drawing.word("mark-words", (RIGHT, y - 2.5), Anchor::End, words);
+}
+
+/// Times along the bottom.
+pub fn minutes(drawing: &mut Drawing, time: &Scale, y: f64) {
+    for minute in time.time_ticks(6.0) {
+        let x = time.place(minute);
+        let anchor = if x > RIGHT - 8.0 {
+            Anchor::End
+        } else {
+            Anchor::Middle
+        };
+        drawing.word("tick", (x, y), anchor, &axis_time(minute));
     }
 }
 
@@ -102,98 +116,74 @@ fn figures<'a>(run: &'a RunReport, lines: &'a [Line]) -> impl Iterator<Item = f6
 
 /// Lines of a field at its ticks, and the figures beside it.
 pub fn grid(
+    drawing: &mut Drawing,
     time: &Scale,
     scale: &Scale,
     field: (f64, f64),
-    unit: &'static str,
+    unit: &str,
     count: f64,
-) -> impl IntoView + use<> {
+) {
     let (top, bottom) = field;
-    let across = scale
-        .ticks(count)
-        .into_iter()
-        .map(|tick| {
-            let y = scale.place(tick);
-            view! {
-                <line class="rule" x1=LEFT x2=RIGHT y1=y y2=y></line>
-                <text class="tick" x=LEFT - 4.0 y=y + 3.5 text-anchor="end">{figure(tick, 0)}</text>
-            }
-        })
-        .collect_view();
-    let down = time
-        .time_ticks(6.0)
-        .into_iter()
-        .map(|minute| {
-            let x = time.place(minute);
-            view! { <line class="rule" x1=x x2=x y1=top y2=bottom></line> }
-        })
-        .collect_view();
-    view! {
-        {across}
-        {down}
-        <line class="edge" x1=LEFT x2=RIGHT y1=bottom y2=bottom></line>
-        <text class="unit" x=LEFT - 4.0 y=top - 6.0 text-anchor="end">{unit}</text>
+    for tick in scale.ticks(count) {
+        let y = scale.place(tick);
+        drawing.line("rule", (LEFT, y), (RIGHT, y));
+        drawing.word("tick", (LEFT - 4.0, y + 3.5), Anchor::End, &figure(tick, 0));
     }
+    for minute in time.time_ticks(6.0) {
+        let x = time.place(minute);
+        drawing.line("rule", (x, top), (x, bottom));
+    }
+    drawing.line("edge", (LEFT, bottom), (RIGHT, bottom));
+    drawing.word("unit", (LEFT - 4.0, top - 6.0), Anchor::End, unit);
 }
 
-fn lines(run: &RunReport, time: &Scale, scale: &Scale, lines: &[Line]) -> impl IntoView + use<> {
-    lines
-        .iter()
-        .map(|(class, _, get)| {
-            let mut path = String::new();
-            for (at, moment) in run.series.iter().enumerate() {
-                let letter = if at == 0 { 'M' } else { 'L' };
-                // Writing to a String cannot fail.
-                let _ = write!(
-                    path,
-                    "{letter}{:.1} {:.1}",
-                    time.place(moment.minute),
-                    scale.place(get(moment))
-                );
-            }
-            view! { <path class=format!("line {class}") d=path></path> }
-        })
-        .collect_view()
+fn path(run: &RunReport, time: &Scale, scale: &Scale, get: fn(&Moment) -> f64) -> String {
+    let mut path = String::new();
+    for (at, moment) in run.series.iter().enumerate() {
+        let letter = if at == 0 { 'M' } else { 'L' };
+        let (x, y) = (time.place(moment.minute), scale.place(get(moment)));
+        // Writing to a String cannot fail.
+        let _ = write!(path, "{letter}{x:.1} {y:.1}");
+    }
+    path
+}
+
+/// A stroke sample and its name; where the next one may begin.
+pub fn sample(drawing: &mut Drawing, at: (f64, f64), class: &str, name: &str) -> f64 {
+    let (x, y) = at;
+    drawing.line(&format!("line {class}"), (x, y), (x + 16.0, y));
+    drawing.word("name", (x + 19.0, y + 3.5), Anchor::Start, name);
+    x + 28.0 + 5.2 * name.len() as f64
 }
 
 /// Stroke samples and names, in a row above a field.
-fn legend(lines: &[Line], top: f64) -> impl IntoView + use<> {
-    let y = top - 7.0;
+fn legend(drawing: &mut Drawing, lines: &[Line], top: f64) {
     let mut x = LEFT;
-    lines
-        .iter()
-        .map(|(class, name, _)| {
-            let from = x;
-            x += 28.0 + 5.2 * name.len() as f64;
-            view! {
-                <line class=format!("line {class}") x1=from x2=from + 16.0 y1=y y2=y></line>
-                <text class="name" x=from + 19.0 y=y + 3.5>{*name}</text>
-            }
-        })
-        .collect_view()
+    for (class, name, _) in lines {
+        x = sample(drawing, (x, top - 7.0), class, name);
+    }
 }
 
-fn band(run: &RunReport, time: &Scale) -> impl IntoView + use<> {
+fn band(drawing: &mut Drawing, run: &RunReport, time: &Scale) {
     let (top, bottom) = BAND;
-    run.stretches
-        .iter()
-        .map(|stretch| {
-            let from = time.place(stretch.from_min);
-            let width = (time.place(stretch.to_min) - from).max(0.5);
-            let word = stretch.limit.short();
-            let fits = width > 6.0 * word.len() as f64 + 6.0;
-            view! {
-                <rect class=format!("limit {}", limit_class(stretch.limit)) x=from y=top width=width height=bottom - top></rect>
-                {fits.then(|| view! {
-                    <text class="limit-word" x=from + 0.5 * width y=bottom - 5.5 text-anchor="middle">{word}</text>
-                })}
-            }
-        })
-        .collect_view()
+    for stretch in &run.stretches {
+        let from = time.place(stretch.from_min);
+        let width = (time.place(stretch.to_min) - from).max(0.5);
+        let (class, word) = (limit_class(stretch.limit), stretch.limit.short());
+        drawing.area(
+            &format!("limit {class}"),
+            (from, top),
+            (width, bottom - top),
+        );
+        if width > 6.0 * word.len() as f64 + 6.0 {
+            let middle = (from + 0.5 * width, bottom - 5.5);
+            drawing.word("limit-word", middle, Anchor::Middle, word);
+        }
+    }
 }
 
 /// Class of a limit in the band.
-pub fn limit_class(limit: Limit) -> &'static str {
+fn limit_class(limit: Limit) -> &'static str {
     match limit {
         Limit::Machine => "machine",
         Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed => "cap",
