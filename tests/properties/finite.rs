@@ -120,7 +120,7 @@ fn sound(sheet: &Worksheet) -> Result<(), TestCaseError> {
 }
 
 proptest! {
-    #![proptest_config(crate::cases(2000))]
+    #![proptest_config(crate::cases(10_000))]
 
     #[test]
     fn every_worksheet_has_a_finite_report(drawn in any_sheet()) {

@@ -56,12 +56,13 @@ fn FormSection(section: SectionId) -> impl IntoView {
             </details>
         }
     });
-    let listed = move || {
+    // A memo: the list is drawn anew only when it comes or goes.
+    let listed = Memo::new(move |_| {
         section == SectionId::daily
             && desk
                 .sheet
                 .with(|sheet| sheet.inputs.daily.basis == Basis::Listed)
-    };
+    });
     // The second machine's figures only where there is one.
     let matters = move || {
         desk.sheet
@@ -76,7 +77,7 @@ fn FormSection(section: SectionId) -> impl IntoView {
             </summary>
             <p class="about">{section.about()}</p>
             {rows(place(Place::Plain))}
-            {move || listed().then(|| view! { <Loads place="sheet"/> })}
+            {move || listed.get().then(|| view! { <Loads place="sheet"/> })}
             {finer}
         </details>
     }
