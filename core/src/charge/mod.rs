@@ -11,6 +11,7 @@ pub mod integrate;
 pub mod plant;
 pub mod run;
 pub mod soak;
+mod sources;
 pub mod space_air;
 pub mod steady;
 pub mod unit;

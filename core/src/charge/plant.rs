@@ -3,12 +3,12 @@
 use std::cell::Cell;
 
 use super::Limit;
+use super::sources::{Ready, Source, Terminals, meet};
 use super::space_air::SpaceAir;
 use super::unit::Unit;
 use crate::physics::battery::Bank;
 use crate::physics::fuel::{Willans, friction_kpa, friction_kw, willans};
 use crate::physics::losses::Losses;
-use crate::physics::roots;
 use crate::physics::thermal::Temperatures;
 use crate::worksheet::{Injection, Inputs, SecondRole, WayKind};
 
@@ -110,56 +110,6 @@ impl Moment {
     }
 }
 
-/// A machine at one moment: what its regulator allows and how warm its rotor is.
-struct Ready<'a> {
-    unit: &'a Unit,
-    allowed: f64,
-    limit: Limit,
-    field_per_v: f64,
-}
-
-/// A source of current for the house at a trial voltage.
-#[derive(Clone, Copy)]
-struct Source {
-    amperes: f64,
-    slope: f64,
-    limit: Limit,
-}
-
-/// The bank's terminals at one state of charge.
-#[derive(Clone, Copy)]
-struct Terminals {
-    rest_v: f64,
-    ohm: f64,
-    /// Giving, a bank resists no more than this.
-    giving_ohm: f64,
-}
-
-impl Terminals {
-    /// A bank drawn below this part of its rest voltage has collapsed; what it
-    /// does there is not told apart.
-    const COLLAPSED: f64 = 0.7;
-
-    fn volts(&self, bank_a: f64) -> f64 {
-        let ohm = if bank_a >= 0.0 {
-            self.ohm
-        } else {
-            self.giving_ohm
-        };
-        (self.rest_v + bank_a * ohm).max(Self::COLLAPSED * self.rest_v)
-    }
-
-    fn slope(&self, bank_a: f64) -> f64 {
-        if bank_a >= 0.0 {
-            self.ohm
-        } else if self.rest_v + bank_a * self.giving_ohm > Self::COLLAPSED * self.rest_v {
-            self.giving_ohm
-        } else {
-            0.0
-        }
-    }
-}
-
 impl Plant {
     /// Works out a boat whose house draws `load_a` \[A\] while charging.
     pub fn new(inputs: &Inputs, load_a: f64) -> Plant {
@@ -201,12 +151,7 @@ impl Plant {
         main: &MachineState,
         second: &MachineState,
     ) -> Flow {
-        let ohm = self.bank.resistance_ohm(charge);
-        let terminals = Terminals {
-            rest_v: self.bank.rest_v(charge),
-            ohm,
-            giving_ohm: ohm.min(2.0 / self.bank.capacity_ah * self.bank.blocks + 0.002),
-        };
+        let terminals = Terminals::new(&self.bank, charge);
         // Most that may reach house and bank together, and why.
         let held_a = (self.held_v - terminals.rest_v) / terminals.ohm + self.load_a;
         let taken_a = self.bank_limit_a + self.load_a;
@@ -385,66 +330,6 @@ impl Plant {
 fn losses(unit: &Unit, output: &Output, t: &Temperatures) -> Losses {
     unit.open_losses(output.amperes, output.volts)
         .with(t.winding_c, unit.machine.rotor_c(t.body_c))
-}
-
-impl<'a> Ready<'a> {
-    fn new(unit: &'a Unit, seconds: f64, state: &MachineState) -> Ready<'a> {
-        let (allowed, limit) = unit.allowed(seconds, state.sensed_c);
-        Ready {
-            unit,
-            allowed,
-            limit,
-            field_per_v: unit
-                .curve_here
-                .field_per_v(unit.machine.rotor_c(state.t.body_c)),
-        }
-    }
-
-    /// Straight on a battery at a voltage.
-    fn on(&self, volts: f64) -> Source {
-        let (full_a, slope) = self.unit.curve_here.full_field(volts, self.field_per_v);
-        let given_a = self.allowed * full_a;
-        if self.unit.cap_a < given_a {
-            Source {
-                amperes: self.unit.cap_a,
-                slope: 0.0,
-                limit: Limit::CurrentCap,
-            }
-        } else {
-            Source {
-                amperes: given_a,
-                slope: self.allowed * slope,
-                limit: self.limit,
-            }
-        }
-    }
-}
-
-/// What sources give on a voltage that rises with their current \[A\], or
-/// `most_a` if they could give that much: Newton's rule, which needs one or
-/// two steps on any usual bank, and a bracketed root where it fails. `given`
-/// is their current, and its slope, at a trial current.
-fn meet(most_a: f64, guess_a: f64, given: impl Fn(f64) -> (f64, f64)) -> f64 {
-    const STEPS: usize = 6;
-    let mut amperes = most_a.min(guess_a);
-    for _ in 0..STEPS {
-        let (now, slope) = given(amperes);
-        let step = (now - amperes) / (1.0 - slope);
-        if slope.abs() > 0.5 || !step.is_finite() {
-            break;
-        }
-        // The error left is about the slope times the step's square over the
-        // current: the curve bends over volts, and volts hardly move.
-        let bend = slope.abs() * step * step / (1.0 + amperes.abs() + step.abs());
-        if bend <= 1e-6 * (1.0 + amperes.abs()) {
-            return amperes + step;
-        }
-        if amperes >= most_a && step >= 0.0 {
-            return most_a;
-        }
-        amperes = (amperes + step).min(most_a);
-    }
-    roots::falling(|amperes| given(amperes).0 - amperes, 0.0, most_a, 1e-10)
 }
 
 fn engine_fuel(inputs: &Inputs, engine_rpm: f64) -> Willans {

@@ -2,7 +2,7 @@
 
 /// Readings of an invented boat: nobody has taken them.
 pub const SAMPLE: &str = "\
-# An invented boat: nobody has taken these readings.
+# An invented boat, much like a fresh worksheet: nobody has taken these readings.
 minute, amps, case, air, rpm, volts
 0, 87, 26, 25, 1510, 13.5
 1, 86, 30, 26, 1500, 13.4
