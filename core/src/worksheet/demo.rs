@@ -1,8 +1,8 @@
 //! A boat of our own invention, to show what a filled-in worksheet looks like.
 
 use super::{
-    Basis, Injection, Key, Load, LoadRow, RegulatorKind, SensorPlace, WayKind, Worksheet,
-    typical_loads,
+    Basis, Injection, Key, Load, LoadRow, Month, RegulatorKind, SensorPlace, SunBasis, WayKind,
+    Worksheet, typical_loads,
 };
 use crate::fields::{Held, Value};
 
@@ -22,7 +22,9 @@ pub fn demo() -> Worksheet {
     };
     say("daily_basis", Basis::Listed.to_value());
     say("sun_panel_w", Value::Number(260.0));
-    say("sun_full_hours", Value::Number(4.0));
+    say("sun_basis", SunBasis::Place.to_value());
+    say("sun_latitude_deg", Value::Number(37.0));
+    say("sun_month", Month::October.to_value());
     say("bank_capacity_ah", Value::Number(420.0));
     say("way_kind", WayKind::Direct.to_value());
     say("alt_rated_a", Value::Number(120.0));
