@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::answer::AnswerStrip;
-use crate::chart::RunChart;
+use crate::chart::{RunChart, SpeedChart};
 use crate::desk::{Desk, Keeping};
 use crate::figures::Figures;
 use crate::findings::{Cautions, Findings};
@@ -47,6 +47,7 @@ pub fn App() -> impl IntoView {
                     <Findings/>
                     <HowSure/>
                     <RunChart/>
+                    <SpeedChart/>
                     <Figures/>
                     <ThroughTheYear/>
                 </div>

@@ -100,11 +100,13 @@ fn most_blower_m3h() -> Option<f64> {
 pub(super) fn machine_report(sheet: &Worksheet, plant: &Plant, charge: f64) -> MachineReport {
     let inputs = &sheet.inputs;
     let hot = settled(plant, charge);
-    // Ten speeds from a low idle to the engine's highest.
+    // From a low idle to the engine's highest, closer where the curve bends.
+    const STEPS: u32 = 12;
     let (low, high) = (600.0_f64.min(inputs.eng.rpm), inputs.eng.top_rpm);
-    let by_engine_rpm = (0..=10)
+    let by_engine_rpm = (0..=STEPS)
         .map(|k| {
-            let engine_rpm = low + (high - low).max(0.0) * f64::from(k) / 10.0;
+            let share = (f64::from(k) / f64::from(STEPS)).powf(1.5);
+            let engine_rpm = (low + (high - low).max(0.0) * share).round();
             let there = Plant::at_engine_rpm(inputs, plant.load_a, engine_rpm);
             SpeedPoint {
                 engine_rpm,

@@ -4,6 +4,7 @@
 pub(crate) mod drawing;
 pub(crate) mod plot;
 pub(crate) mod scale;
+mod speed;
 
 use ampwright_core::report::{Moment, RunReport, clock};
 use ampwright_core::worksheet::RegulatorKind;
@@ -13,6 +14,8 @@ use wasm_bindgen::JsCast;
 
 use crate::desk::Desk;
 use crate::words::figure;
+pub use speed::SpeedChart;
+
 use plot::{HEIGHT, LEFT, RIGHT, WIDTH, plot, time_scale};
 
 /// The chart with its reading line and table.
