@@ -21,7 +21,8 @@ pub struct Energy {
     pub sun_ah: f64,
     /// What the engine has to put back on a day at anchor \[A·h\]; 0 when the sun covers it.
     pub engine_ah: f64,
-    /// Ampere-hours between the two ends of the usable window \[A·h\].
+    /// Ampere-hours between the two ends of the usable window at the day's mean
+    /// draw \[A·h\].
     pub usable_ah: f64,
     /// Days at anchor from full to the end of the window without the engine;
     /// none when the sun covers the use.
@@ -78,7 +79,7 @@ pub fn energy(sheet: &Worksheet) -> Energy {
     };
     let sun_wh = sky(inputs, inputs.sun.month).day_wh();
     let window = (inputs.window_high_pct() - inputs.window_low_pct()).max(0.0) / 100.0;
-    let usable_ah = window * inputs.bank.capacity_ah;
+    let usable_ah = window * inputs.bank.capacity_ah * inputs.given_share(anchor.use_ah / 24.0);
     let engine_ah = (anchor.use_ah - sun_wh / bank_v).max(0.0);
     Energy {
         bank_v,

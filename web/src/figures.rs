@@ -128,6 +128,11 @@ fn run(report: &Report) -> Vec<Line> {
         ("Alternator, at the start", figure(run.start_a, 0), "A"),
         ("… half-way", figure(run.mid_a, 0), "A"),
         ("Into the bank, mean", figure(run.mean_bank_a, 0), "A"),
+        (
+            "Energy kept of what went in",
+            figure(run.bank_energy_pct, 0),
+            "%",
+        ),
         ("House load meanwhile", figure(run.house_load_a, 1), "A"),
         (
             "Most power at its shaft",

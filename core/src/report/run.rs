@@ -50,6 +50,9 @@ pub struct RunReport {
     pub shaft_kwh: f64,
     /// Ampere-hours the alternators gave \[A·h\].
     pub alternator_ah: f64,
+    /// Energy the bank keeps of what went in: its rest voltage times the charge
+    /// returned, over the voltage it was charged at \[%\].
+    pub bank_energy_pct: f64,
     /// All fuel of the run, engine run for charging alone \[L\].
     pub fuel_l: f64,
     /// The alternator's part of the fuel \[L\], all there is to count while motoring anyway.
@@ -180,6 +183,7 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
         },
         shaft_kwh,
         alternator_ah: trace.alternator_ah(end_s),
+        bank_energy_pct: bank_energy_pct(plant, &series),
         fuel_l: plant.fuel.idle_l_h * hours + marginal_fuel_l,
         marginal_fuel_l,
         limit_shares: shares(&stretches),
@@ -258,4 +262,20 @@ fn air_settles_min(series: &[Moment]) -> Option<f64> {
     let still = (last.air_c - before.air_c).abs() < 0.1;
     let reached = series.iter().find(|m| m.air_c >= settled_c)?;
     still.then_some(reached.minute)
+}
+
+fn bank_energy_pct(plant: &Plant, series: &[Moment]) -> f64 {
+    let (mut kept, mut given) = (0.0, 0.0);
+    for pair in series.windows(2) {
+        let [a, b] = pair else { continue };
+        let charge = 0.5 * (a.bank_a + b.bank_a).max(0.0) * (b.minute - a.minute);
+        let rest_v = |m: &Moment| plant.bank.rest_v(m.charge_pct / 100.0);
+        kept += charge * (rest_v(a) + rest_v(b)) * plant.bank.charge_efficiency;
+        given += charge * (a.bank_v + b.bank_v);
+    }
+    if given > 0.0 {
+        100.0 * kept / given
+    } else {
+        0.0
+    }
 }

@@ -8,7 +8,7 @@ use crate::fields::units::{
 use crate::fields::{choice, choose, maybe, number, section};
 use crate::physics::battery::{
     AGM, Bank as PhysicalBank, COMPENSATION_MV, Cells, FLOODED, GEL, LeadKind, compensated_v,
-    lfp_cold_factor, lfp_cold_rate, lfp_resistance_ohm,
+    lfp_cold_factor, lfp_cold_rate, lfp_resistance_ohm, peukert_hours,
 };
 
 choice! {
@@ -173,6 +173,21 @@ impl Inputs {
         )
     }
 
+    /// Part of its capacity the bank gives at a steady draw \[A\]: lead gives
+    /// less than its 20-hour rating to a harder draw, by Peukert's law. A
+    /// gentler one is not credited with more.
+    pub fn given_share(&self, draw_a: f64) -> f64 {
+        const RATED_H: f64 = 20.0;
+        let capacity_ah = self.bank.capacity_ah;
+        match self.bank.chemistry.lead() {
+            Some(lead) if draw_a > 0.0 => {
+                let hours = peukert_hours(capacity_ah, RATED_H, draw_a, lead.peukert);
+                (draw_a * hours / capacity_ah).min(1.0)
+            }
+            _ => 1.0,
+        }
+    }
+
     /// The bank for the physics.
     pub fn house_bank(&self) -> PhysicalBank {
         let blocks = self.bank.nominal_v.blocks();
@@ -195,5 +210,24 @@ impl Inputs {
                 .unwrap_or_else(|| usual_charge_efficiency_pct(self))
                 / 100.0,
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::f64::consts::FRAC_1_SQRT_2;
+
+    use super::{Chemistry, Inputs};
+
+    #[test]
+    fn a_hard_draw_gets_less_out_of_lead() {
+        // By hand: 100 A·h over 20 h, k = 1.25, 20 A: 20 h/4^1.25 is 3.5355 h,
+        // that is 4^−0.25 of the rating.
+        let mut inputs = Inputs::default();
+        inputs.bank.capacity_ah = 100.0;
+        assert_eq!(inputs.given_share(20.0), 1.0);
+        inputs.bank.chemistry = Chemistry::Flooded;
+        assert!((inputs.given_share(20.0) - FRAC_1_SQRT_2).abs() < 1e-9);
+        assert_eq!(inputs.given_share(2.0), 1.0);
     }
 }
