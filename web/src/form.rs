@@ -48,9 +48,14 @@ fn FormSection(section: SectionId) -> impl IntoView {
         })
     };
     let deep = place(Place::Deep);
+    let deep_keys = deep.clone();
+    let finer_matter = move || {
+        desk.sheet
+            .with(|sheet| deep_keys.iter().any(|key| key.applies(&sheet.inputs)))
+    };
     let finer = (!deep.is_empty()).then(|| {
         view! {
-            <details class="finer">
+            <details class="finer" class:hidden=move || !finer_matter()>
                 <summary>"Finer points"</summary>
                 {rows(deep)}
             </details>

@@ -62,6 +62,16 @@ pub struct MachineState {
     pub sensed_c: f64,
 }
 
+impl MachineState {
+    /// A machine that has stood, all of it at one temperature \[°C\].
+    pub fn resting(celsius: f64) -> MachineState {
+        MachineState {
+            t: Temperatures::all(celsius),
+            sensed_c: celsius,
+        }
+    }
+}
+
 /// Current and voltage of one machine.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Output {
@@ -315,12 +325,8 @@ impl Plant {
         }
     }
 
-    /// Fuel \[L/h\] to turn the engine and a shaft power \[W\] of the alternators.
-    pub fn fuel_l_h(&self, shaft_w: f64) -> f64 {
-        self.fuel.idle_l_h + self.marginal_fuel_l_h(shaft_w)
-    }
-
-    /// The alternators' part of it \[L/h\].
+    /// Fuel for a shaft power \[W\] of the alternators, on top of what turns the
+    /// engine \[L/h\].
     pub fn marginal_fuel_l_h(&self, shaft_w: f64) -> f64 {
         self.fuel.slope_l_h_kw * shaft_w / 1000.0 / self.belt_efficiency
     }

@@ -34,8 +34,8 @@ pub fn settled(plant: &Plant, charge: f64) -> Settled {
         flow: plant.flow(
             0.0,
             charge,
-            &resting(plant.start_c),
-            &resting(plant.start_c),
+            &MachineState::resting(plant.start_c),
+            &MachineState::resting(plant.start_c),
         ),
         temperatures: Temperatures::all(plant.start_c),
         second: Temperatures::all(plant.start_c),
@@ -61,13 +61,6 @@ pub fn settled(plant: &Plant, charge: f64) -> Settled {
     at
 }
 
-fn resting(celsius: f64) -> MachineState {
-    MachineState {
-        t: Temperatures::all(celsius),
-        sensed_c: celsius,
-    }
-}
-
 fn warm(unit: &Unit, t: &Temperatures) -> MachineState {
     MachineState {
         t: *t,
@@ -84,9 +77,11 @@ fn warmth_w(unit: &Unit, output: &Output, t: &Temperatures) -> f64 {
 }
 
 fn settle_main(plant: &Plant, charge: f64, other_w: f64, at: &mut Settled) {
-    let second = plant.second.map_or(resting(plant.start_c), |beside| {
-        warm(&beside.unit, &at.second)
-    });
+    let second = plant
+        .second
+        .map_or(MachineState::resting(plant.start_c), |beside| {
+            warm(&beside.unit, &at.second)
+        });
     let flow = |t: &Temperatures| plant.flow(LATE_S, charge, &warm(&plant.main, t), &second);
     let air = plant.space.balance(other_w);
     match settle(&plant.main, &air, &at.flow.main, |t| flow(t).main) {

@@ -1,14 +1,7 @@
 //! Air that carries heat away.
 
-/// Specific gas constant of dry air \[J/(kg·K)\]: U.S. Standard Atmosphere, 1976.
-pub const GAS_CONSTANT: f64 = 287.05;
 /// Specific heat of air at constant pressure \[J/(kg·K)\], 20 to 60 °C (handbook value, from memory).
 pub const SPECIFIC_HEAT: f64 = 1006.0;
-
-/// Density of dry air \[kg/m³\] at a temperature \[°C\] and pressure \[Pa\]: p/(R·T).
-pub fn density_kg_m3(temperature_c: f64, pressure_pa: f64) -> f64 {
-    pressure_pa / (GAS_CONSTANT * (temperature_c + 273.15))
-}
 
 /// Air a four-stroke engine draws \[m³/h\]: swept volume \[L\] every second
 /// turn at an engine speed \[rpm\], times its filling (0 to 1).

@@ -51,12 +51,6 @@ pub fn through_points(slow: (f64, f64), fast: (f64, f64)) -> Option<(f64, f64)> 
 }
 
 impl OutputCurve {
-    /// Field current over that of the rating, at full field:
-    /// x = (V/V_ref)·ρ(T_ref)/ρ(T_rotor).
-    pub fn field(&self, volts: f64, rotor_c: f64) -> f64 {
-        (volts / self.test_v).max(0.0) * copper::ratio(self.rotor_c) / copper::ratio(rotor_c)
-    }
-
     /// The curve at one shaft speed \[rpm\].
     pub fn at_speed(&self, shaft_rpm: f64) -> CurveAtSpeed {
         CurveAtSpeed {
@@ -95,7 +89,8 @@ pub struct CurveAtSpeed {
 }
 
 impl CurveAtSpeed {
-    /// Relative field x for each volt, with the rotor at a temperature \[°C\].
+    /// Field current over that of the rating, at full field, for each volt, with
+    /// the rotor at a temperature \[°C\]: x = (V/V_ref)·ρ(T_ref)/ρ(T_rotor).
     pub fn field_per_v(&self, rotor_c: f64) -> f64 {
         self.field_per_v / copper::ratio(rotor_c)
     }

@@ -106,7 +106,8 @@ pub(super) fn machine_report(sheet: &Worksheet, plant: &Plant, charge: f64) -> M
     let by_engine_rpm = (0..=STEPS)
         .map(|k| {
             let share = (f64::from(k) / f64::from(STEPS)).powf(1.5);
-            let engine_rpm = (low + (high - low).max(0.0) * share).round();
+            // Round figures, for the table.
+            let engine_rpm = ((low + (high - low).max(0.0) * share) / 10.0).round() * 10.0;
             let there = Plant::at_engine_rpm(inputs, plant.load_a, engine_rpm);
             SpeedPoint {
                 engine_rpm,

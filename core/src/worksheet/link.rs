@@ -129,16 +129,17 @@ fn read_input(name: &str, value: &str, opened: &mut Opened) {
         opened.remarks.push(complaint.0);
         return;
     }
-    let mut letters = mark.chars();
-    match (letters.next(), letters.next()) {
-        (None, _) => {}
-        (Some(letter), None) if Knowledge::ALL.iter().any(|k| k.letter() == letter) => {
-            let known = Knowledge::ALL.into_iter().find(|k| k.letter() == letter);
-            if let Some(known) = known {
-                opened.sheet.known.insert(key, known);
-            }
+    if mark.is_empty() {
+        return;
+    }
+    match Knowledge::ALL
+        .into_iter()
+        .find(|known| mark == known.letter().to_string())
+    {
+        Some(known) => {
+            opened.sheet.known.insert(key, known);
         }
-        _ => opened.remarks.push(format!(
+        None => opened.remarks.push(format!(
             "{name} has a mark “{}” that says nothing.",
             unescape(mark)
         )),

@@ -12,7 +12,6 @@
 
 use crate::charge::plant::{Flow, MachineState, Plant};
 use crate::charge::run::{Fineness, charge};
-use crate::physics::thermal::Temperatures;
 
 /// Steps of the table of time, and how many an hour has.
 const STEPS: usize = 160;
@@ -61,15 +60,7 @@ impl Charger {
             sum_ah += 0.5 * pair.iter().sum::<f64>() / STEPS_AN_HOUR;
             warming_ah.push(sum_ah);
         }
-        let cold = MachineState {
-            t: Temperatures {
-                winding_c: plant.start_c,
-                body_c: plant.start_c,
-                rectifier_c: plant.start_c,
-                air_c: plant.start_c,
-            },
-            sensed_c: plant.start_c,
-        };
+        let cold = MachineState::resting(plant.start_c);
         let taken_a = (0..=CHARGES)
             .map(|step| {
                 let charge = step as f64 / CHARGES as f64;

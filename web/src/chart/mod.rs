@@ -175,7 +175,7 @@ fn table(run: &RunReport) -> String {
         "After",
         "Alt. A",
         "Bank A",
-        "%",
+        "Full %",
         "Wind. °C",
         "Case °C",
         "Air °C",

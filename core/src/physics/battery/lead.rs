@@ -81,12 +81,6 @@ pub fn compensated_v(at_25c_v: f64, blocks: f64, mv: f64, temperature_c: f64) ->
     at_25c_v + mv / 1000.0 * CELLS * blocks * (temperature_c - 25.0)
 }
 
-/// Charge put in after some hours by the ampere-hour law with a time constant
-/// \[h\], of the charge missing at first: 1 − e^(−t/τ).
-pub fn ampere_hour_law(hours: f64, tail_h: f64) -> f64 {
-    1.0 - (-hours / tail_h).exp()
-}
-
 /// Hours a battery lasts at a current: t = H·(C/(I·H))^k for a capacity C
 /// \[A·h\] rated over H hours (W. Peukert, Elektrotechnische Zeitschrift 20, 1897; from memory).
 pub fn peukert_hours(capacity_ah: f64, rated_h: f64, amperes: f64, exponent: f64) -> f64 {
@@ -94,14 +88,4 @@ pub fn peukert_hours(capacity_ah: f64, rated_h: f64, amperes: f64, exponent: f64
         return f64::INFINITY;
     }
     rated_h * (capacity_ah / (amperes * rated_h)).powf(exponent)
-}
-
-/// Charge a battery of two wells can give in a discharge of T hours \[A·h\]:
-/// q·k·c·T/(1 − e^(−kT) + c·(kT − 1 + e^(−kT))), after J. F. Manwell, J. G.
-/// McGowan, "Lead acid battery storage model for hybrid energy systems", Solar
-/// Energy 50(5), 399–405, 1993 (from memory).
-pub fn two_well_capacity_ah(most_ah: f64, share: f64, rate_per_h: f64, hours: f64) -> f64 {
-    let kt = rate_per_h * hours;
-    let gone = (-kt).exp();
-    most_ah * share * kt / (1.0 - gone + share * (kt - 1.0 + gone))
 }

@@ -4,10 +4,7 @@
 mod lead;
 mod lfp;
 
-pub use lead::{
-    AGM, COMPENSATION_MV, FLOODED, GEL, LeadKind, ampere_hour_law, compensated_v, peukert_hours,
-    two_well_capacity_ah,
-};
+pub use lead::{AGM, COMPENSATION_MV, FLOODED, GEL, LeadKind, compensated_v, peukert_hours};
 pub use lfp::{lfp_cold_factor, lfp_cold_rate, lfp_rest_v};
 
 /// What the cells are.
