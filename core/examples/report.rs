@@ -16,20 +16,32 @@
 use std::io::Read;
 use std::process::ExitCode;
 
+use ampwright_core::arrange::compare;
 use ampwright_core::fields::Kind;
+use ampwright_core::goal::Search;
 use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
 use ampwright_core::{report, year};
 
 fn main() -> ExitCode {
     let mut arguments = std::env::args().skip(1).peekable();
-    let first = arguments.next_if(|first| first == "--sure" || first == "--year");
+    let first = arguments.next_if(|first| {
+        ["--sure", "--year", "--arrangements", "--goal"].contains(&first.as_str())
+    });
     let print = match first.as_deref() {
         Some("--sure") => |sheet: &Worksheet| {
             let mut sure = Sure::new(sheet);
             sure.step(Sure::RUNS);
             print_json(&sure.certainty())
         },
+        Some("--goal") => |sheet: &Worksheet| {
+            let mut search = Search::new(sheet);
+            while !search.done() {
+                search.step(1000);
+            }
+            print_json(&search.found())
+        },
+        Some("--arrangements") => |sheet: &Worksheet| print_json(&compare(sheet)),
         Some(_) => |sheet: &Worksheet| print_json(&year(sheet)),
         None => |sheet: &Worksheet| print_json(&report(sheet)),
     };

@@ -19,7 +19,10 @@ pub struct Energy {
     pub sun_wh: f64,
     /// From the panels \[A·h\].
     pub sun_ah: f64,
-    /// What the engine has to put back on a day at anchor \[A·h\]; 0 when the sun covers it.
+    /// What the sun leaves to be put back on a day at anchor \[A·h\].
+    pub rest_ah: f64,
+    /// What the engine has to put back of it \[A·h\]: all, or nothing where
+    /// shore power does.
     pub engine_ah: f64,
     /// Ampere-hours between the two ends of the usable window at the day's mean
     /// draw \[A·h\].
@@ -65,9 +68,10 @@ pub fn energy(sheet: &Worksheet) -> Energy {
     };
     let (anchor, under_way) = match inputs.daily.basis {
         Basis::Figure => {
+            let use_ah = inputs.daily.use_ah * kept(sheet);
             let day = DayUse {
-                use_wh: inputs.daily.use_ah * bank_v,
-                use_ah: inputs.daily.use_ah,
+                use_wh: use_ah * bank_v,
+                use_ah,
                 night_share_pct: inputs.daily.night_share_pct,
             };
             (day, day)
@@ -80,16 +84,21 @@ pub fn energy(sheet: &Worksheet) -> Energy {
     let sun_wh = sky(inputs, inputs.sun.month).day_wh();
     let window = (inputs.window_high_pct() - inputs.window_low_pct()).max(0.0) / 100.0;
     let usable_ah = window * inputs.bank.capacity_ah * inputs.given_share(anchor.use_ah / 24.0);
-    let engine_ah = (anchor.use_ah - sun_wh / bank_v).max(0.0);
+    let rest_ah = (anchor.use_ah - sun_wh / bank_v).max(0.0);
     Energy {
         bank_v,
         anchor,
         under_way,
         sun_wh,
         sun_ah: sun_wh / bank_v,
-        engine_ah,
+        rest_ah,
+        engine_ah: if inputs.engine_charges() {
+            rest_ah
+        } else {
+            0.0
+        },
         usable_ah,
-        autonomy_days: (engine_ah > 0.0).then(|| usable_ah / engine_ah),
+        autonomy_days: (rest_ah > 0.0).then(|| usable_ah / rest_ah),
         rows,
     }
 }
@@ -110,7 +119,7 @@ pub fn inverter_wh(mains_wh: f64, efficiency: f64, idle_w: f64, on_h: f64) -> f6
 /// What the boat draws on average at anchor \[A\].
 pub fn mean_draw_a(sheet: &Worksheet) -> f64 {
     match sheet.inputs.daily.basis {
-        Basis::Figure => sheet.inputs.daily.use_ah / 24.0,
+        Basis::Figure => sheet.inputs.daily.use_ah * kept(sheet) / 24.0,
         Basis::Listed => {
             let bank_v = bank_v(sheet);
             total(&rows(sheet, bank_v), bank_v, |row| row.anchor_wh).use_ah / 24.0
@@ -127,6 +136,11 @@ pub fn house_load_a(sheet: &Worksheet) -> f64 {
         .unwrap_or_else(|| mean_draw_a(sheet))
 }
 
+/// What lighter loads leave of the use, 0 to 1.
+fn kept(sheet: &Worksheet) -> f64 {
+    1.0 - sheet.inputs.daily.saved_pct / 100.0
+}
+
 /// The bank's voltage at rest, half full \[V\].
 fn bank_v(sheet: &Worksheet) -> f64 {
     sheet.inputs.house_bank().rest_v(0.5)
@@ -135,6 +149,7 @@ fn bank_v(sheet: &Worksheet) -> f64 {
 fn rows(sheet: &Worksheet, bank_v: f64) -> Vec<RowUse> {
     let daily = &sheet.inputs.daily;
     let efficiency = daily.inverter_efficiency_pct / 100.0;
+    let kept = kept(sheet);
     let mut mains = false;
     let mut rows: Vec<RowUse> = sheet
         .loads
@@ -150,6 +165,7 @@ fn rows(sheet: &Worksheet, bank_v: f64) -> Vec<RowUse> {
                     inverter_wh(row.draw * hours, efficiency, 0.0, 0.0)
                 }
             };
+            let wh = wh * kept;
             RowUse {
                 name: load.name.clone(),
                 anchor_wh: if row.when == When::UnderWay { 0.0 } else { wh },
@@ -159,7 +175,8 @@ fn rows(sheet: &Worksheet, bank_v: f64) -> Vec<RowUse> {
         })
         .collect();
     if mains {
-        let idle_wh = inverter_wh(0.0, efficiency, daily.inverter_idle_w, daily.inverter_on_h);
+        let idle_wh =
+            kept * inverter_wh(0.0, efficiency, daily.inverter_idle_w, daily.inverter_on_h);
         rows.push(RowUse {
             name: "Inverter, idle".to_string(),
             anchor_wh: idle_wh,

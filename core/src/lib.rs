@@ -13,9 +13,11 @@
 //! gathers the answers and says what to mind, [`sure`] says how sure they are, [`trial`] corrects the model by
 //! readings of a real run.
 
+pub mod arrange;
 pub mod charge;
 pub mod energy;
 pub mod fields;
+pub mod goal;
 pub mod physics;
 pub mod report;
 pub mod sky;

@@ -1,7 +1,7 @@
 //! How long the engine must run each day.
 
 use super::plant::Plant;
-use super::run::{Fineness, charge};
+use super::run::{Fineness, Trace, charge};
 use crate::physics::roots;
 
 /// The daily engine run.
@@ -28,14 +28,27 @@ pub enum DailyRun {
 /// While the engine runs the machine carries the house load as well, so that
 /// this much of the day's use need not come out of the bank.
 pub fn daily_run(plant: &Plant, need_ah: f64, to: f64) -> DailyRun {
-    const DAY_S: f64 = 24.0 * 3600.0;
     if need_ah <= 0.0 {
         return DailyRun::SunCovers;
     }
+    match daily_trace(plant, need_ah, to) {
+        None => DailyRun::Never,
+        Some((trace, seconds)) => DailyRun::Hours {
+            hours: seconds / 3600.0,
+            from: to - need_ah / plant.bank.capacity_ah,
+            shaft_kwh: trace.shaft_kwh(seconds),
+        },
+    }
+}
+
+/// The daily engine run step by step, and how long it takes \[s\]; none when no
+/// run of a day is long enough.
+pub fn daily_trace(plant: &Plant, need_ah: f64, to: f64) -> Option<(Trace, f64)> {
+    const DAY_S: f64 = 24.0 * 3600.0;
     let capacity_ah = plant.bank.capacity_ah;
     let from = to - need_ah / capacity_ah;
     if from < 0.0 {
-        return DailyRun::Never;
+        return None;
     }
     let trace = charge(plant, from, to, DAY_S, &Fineness::USUAL);
     let missing_ah = |seconds: f64| {
@@ -44,12 +57,8 @@ pub fn daily_run(plant: &Plant, need_ah: f64, to: f64) -> DailyRun {
     };
     let last_s = trace.last_s();
     if missing_ah(last_s) > 1e-6 * need_ah {
-        return DailyRun::Never;
+        return None;
     }
     let seconds = roots::falling(missing_ah, 0.0, last_s, 1e-12);
-    DailyRun::Hours {
-        hours: seconds / 3600.0,
-        from,
-        shaft_kwh: trace.shaft_kwh(seconds),
-    }
+    Some((trace, seconds))
 }

@@ -29,6 +29,9 @@ pub struct Plant {
     pub belt_efficiency: f64,
     /// What the boat draws meanwhile \[A\].
     pub load_a: f64,
+    /// What the start battery and the engine's services take from the house
+    /// bank through a converter turned round \[A\].
+    pub back_a: f64,
     /// Temperature of everything at the start \[°C\].
     pub start_c: f64,
     held_v: f64,
@@ -128,13 +131,15 @@ impl Plant {
 
     /// The same at another engine speed \[rpm\].
     pub fn at_engine_rpm(inputs: &Inputs, load_a: f64, engine_rpm: f64) -> Plant {
+        let bank = inputs.house_bank();
         Plant {
             main: Unit::new(inputs, engine_rpm),
             second: inputs.as_second().map(|seen| SecondUnit {
                 unit: Unit::new(&seen, engine_rpm),
                 feeds_house: inputs.two.role == SecondRole::House,
             }),
-            bank: inputs.house_bank(),
+            back_a: back_a(inputs, bank.rest_v(0.5)),
+            bank,
             space: SpaceAir::new(inputs, engine_rpm),
             fuel: engine_fuel(inputs, engine_rpm),
             belt_efficiency: inputs.eng.belt_efficiency_pct / 100.0,
@@ -145,7 +150,11 @@ impl Plant {
             start_v: inputs.way.start_v,
             services_a: inputs.way.services_a,
             converter: (inputs.way.kind == WayKind::Converter).then_some(Converter {
-                most_a: inputs.way.converter_a,
+                most_a: if inputs.way.start_v < inputs.way.lockout_v {
+                    0.0
+                } else {
+                    inputs.way.converter_a
+                },
                 efficiency: inputs.way.converter_efficiency_pct / 100.0,
             }),
         }
@@ -163,8 +172,9 @@ impl Plant {
     ) -> Flow {
         let terminals = Terminals::new(&self.bank, charge);
         // Most that may reach house and bank together, and why.
-        let held_a = (self.held_v - terminals.rest_v) / terminals.ohm + self.load_a;
-        let taken_a = self.bank_limit_a + self.load_a;
+        let drawn_a = self.load_a + self.back_a;
+        let held_a = (self.held_v - terminals.rest_v) / terminals.ohm + drawn_a;
+        let taken_a = self.bank_limit_a + drawn_a;
         let (most_a, most_limit) = if held_a < taken_a {
             (held_a.max(0.0), Limit::ChargeVoltage)
         } else {
@@ -186,7 +196,7 @@ impl Plant {
         let limit = Cell::new(main.limit);
         let guess_a = 0.68 * main.allowed * self.main.curve.infinite_a;
         let given_a = meet(most_a, guess_a, |house_a| {
-            let bank_a = house_a - self.load_a;
+            let bank_a = house_a - drawn_a;
             let volts = terminals.volts(bank_a);
             let one = first(volts);
             limit.set(one.limit);
@@ -198,7 +208,7 @@ impl Plant {
             )
         });
         let house_a = given_a.min(most_a);
-        let bank_a = house_a - self.load_a;
+        let bank_a = house_a - drawn_a;
         let bank_v = terminals.volts(bank_a);
         // Two machines share what flows as they could give it.
         let other_a = beside.map_or(0.0, |beside| {
@@ -336,6 +346,16 @@ impl Plant {
 fn losses(unit: &Unit, output: &Output, t: &Temperatures) -> Losses {
     unit.open_losses(output.amperes, output.volts)
         .with(t.winding_c, unit.machine.rotor_c(t.body_c))
+}
+
+/// What a converter turned round takes from the house bank \[A\]:
+/// I_services·V_start/(η·V_house).
+fn back_a(inputs: &Inputs, house_v: f64) -> f64 {
+    if !inputs.feeds_start_back() {
+        return 0.0;
+    }
+    let way = &inputs.way;
+    way.services_a * way.start_v / (way.converter_efficiency_pct / 100.0 * house_v)
 }
 
 fn engine_fuel(inputs: &Inputs, engine_rpm: f64) -> Willans {

@@ -143,6 +143,21 @@ impl Spec {
             _ => String::new(),
         }
     }
+
+    /// A value in words: "2.4", "120 A", "On the case", "empty".
+    pub fn shown(&self, value: Value) -> String {
+        match (self.kind, self.unit(), value) {
+            (_, Some(unit), Value::Number(number)) if !unit.symbol.is_empty() => {
+                format!("{number} {}", unit.symbol)
+            }
+            (Kind::Choice { options, .. }, _, Value::Choice(at)) => options
+                .get(at)
+                .map_or("", |option| option.label)
+                .to_string(),
+            (_, _, Value::Absent) => "empty".to_string(),
+            _ => self.write(value),
+        }
+    }
 }
 
 /// The first few characters of what was typed.

@@ -73,4 +73,13 @@ pub mod units {
     pub const DEGREE: Unit = plain("°");
     pub const PERCENT_PER_KELVIN: Unit = plain("%/K");
     pub const DAY: Unit = plain("d");
+    pub const YEAR: Unit = plain("a");
+    pub const CYCLE: Unit = plain("×");
+    // Money carries no sign: the user's currency is one of the inputs.
+    pub const MONEY: Unit = plain("");
+    pub const MONEY_PER_LITRE: Unit = plain("/L");
+    pub const MONEY_PER_AMPERE: Unit = plain("/A");
+    pub const MONEY_PER_AMPERE_HOUR: Unit = plain("/A·h");
+    pub const MONEY_PER_WATT: Unit = plain("/W");
+    pub const MONEY_PER_KILOWATT_HOUR: Unit = plain("/kW·h");
 }

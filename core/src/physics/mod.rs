@@ -7,6 +7,7 @@ pub mod copper;
 pub mod fuel;
 pub mod linear;
 pub mod losses;
+pub mod money;
 pub mod output;
 pub mod roots;
 pub mod solar;

@@ -24,8 +24,7 @@ pub struct EngineReport {
 }
 
 pub(super) fn engine_report(inputs: &Inputs, plant: &Plant, run: &RunReport) -> EngineReport {
-    let share_of_speed = (inputs.eng.rpm / inputs.eng.top_rpm).min(1.0);
-    let available_kw = inputs.rated_kw() * share_of_speed;
+    let available_kw = inputs.available_kw();
     let peak_kw = run.peak_shaft_w / 1000.0 / plant.belt_efficiency;
     let hours = run.minutes / 60.0;
     let mean_kw = if hours > 0.0 {

@@ -10,6 +10,7 @@ mod lead;
 mod machine;
 mod outline;
 mod run;
+mod shore;
 mod temps;
 
 use serde::Serialize;
@@ -27,6 +28,7 @@ pub use lead::LeadReport;
 pub use machine::{MachineReport, SecondReport, SpeedPoint};
 pub use outline::{Answer, clock, sentence};
 pub use run::{LimitShare, Moment, RunReport, SoakReport, StretchReport};
+pub use shore::ShoreReport;
 pub use temps::Temps;
 
 /// Everything that follows from a worksheet.
@@ -45,6 +47,8 @@ pub struct Report {
     /// What a flooded lead bank of the same capacity would have done; none when
     /// the bank is of lead already.
     pub lead: Option<LeadReport>,
+    /// What the quay has to put back.
+    pub shore: ShoreReport,
     /// What to mind, worst first.
     pub findings: Vec<Finding>,
 }
@@ -63,6 +67,7 @@ pub fn report(sheet: &Worksheet) -> Report {
     let engine = engine::engine_report(inputs, &plant, &run);
     let lead = lead::lead_report(inputs, plant.load_a, energy.engine_ah);
     let mut report = Report {
+        shore: shore::shore_report(inputs, &energy),
         energy,
         machine,
         run,

@@ -47,6 +47,10 @@ pub fn sentence(sheet: &Worksheet, report: &Report) -> String {
     );
     let day = match report.day.engine_hours {
         None => "No engine run within a day puts back what the boat uses.".to_string(),
+        Some(0.0) if report.energy.rest_ah > 0.0 => format!(
+            "The engine is not run for charging; {:.0} A·h a day are left to shore power.",
+            report.energy.rest_ah
+        ),
         Some(0.0) => "The sun covers the day's use; the engine need not run.".to_string(),
         Some(_) => format!(
             "The engine must run {} a day to put back {:.0} A·h.",

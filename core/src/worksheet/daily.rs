@@ -19,6 +19,8 @@ section! {
         use_ah: f64 = number("Day's use", AMPERE_HOUR, 1.0, 3000.0, 120.0).measured().spread_pct(25.0)
             .help("Ampere-hours at bank voltage from morning to morning at anchor, without what the sun put back. 80 to 250 on most 12 V cruising boats (common practice).")
             .when(|i| i.daily.basis == Basis::Figure);
+        saved_pct: f64 = number("Saved by lighter loads", PERCENT, 0.0, 90.0, 0.0).deep()
+            .help("Taken off the day's use, whichever way it was found: what better insulation, lamps or habits would save.");
         night_share_pct: f64 = number("Of that at night", PERCENT, 0.0, 100.0, 45.0).deep()
             .help("The part used while no sun reaches the panels: anchor light, refrigerator, autopilot on a night passage.")
             .when(|i| i.daily.basis == Basis::Figure);

@@ -1,8 +1,8 @@
 //! A boat of our own invention, to show what a filled-in worksheet looks like.
 
 use super::{
-    Basis, Injection, Key, Load, LoadRow, Month, RegulatorKind, SensorPlace, SunBasis, WayKind,
-    Worksheet, typical_loads,
+    Basis, Injection, Key, Load, LoadRow, Month, RegulatorKind, SensorPlace, StartKept, SunBasis,
+    WayKind, Worksheet, typical_loads,
 };
 use crate::fields::{Held, Value};
 
@@ -27,6 +27,7 @@ pub fn demo() -> Worksheet {
     say("sun_month", Month::October.to_value());
     say("bank_capacity_ah", Value::Number(420.0));
     say("way_kind", WayKind::Direct.to_value());
+    say("way_start_kept", StartKept::House.to_value());
     say("alt_rated_a", Value::Number(120.0));
     say("alt_pulley_ratio", Value::Number(2.4));
     say("alt_mass_kg", Value::Number(6.4));

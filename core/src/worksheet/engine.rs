@@ -77,6 +77,11 @@ impl Inputs {
         self.eng.rated_kw.unwrap_or_else(|| usual_rated_kw(self))
     }
 
+    /// Power it has at the charging speed, its torque taken as level \[kW\].
+    pub fn available_kw(&self) -> f64 {
+        self.rated_kw() * (self.eng.rpm / self.eng.top_rpm).min(1.0)
+    }
+
     /// Heat the engine block holds \[kJ/K\].
     pub fn engine_heat_kj_k(&self) -> f64 {
         self.eng.heat_kj_k.unwrap_or_else(|| usual_heat_kj_k(self))

@@ -5,7 +5,8 @@
 //! {"type": "ampwright-worksheet", "version": 1, "name": "…",
 //!  "inputs": {"bank_capacity_ah": 400, "reg_kind": "external"},
 //!  "known": {"bank_capacity_ah": "measured"},
-//!  "loads": [{"name": "Refrigerator", "draw": 45, "hours": 24, "duty_pct": 45}]}
+//!  "loads": [{"name": "Refrigerator", "draw": 45, "hours": 24, "duty_pct": 45}],
+//!  "arrangements": [{"name": "Larger converter", "changes": {"way_converter_a": 60}}]}
 //! ```
 //!
 //! `inputs` holds field keys; an input that is not there keeps its default and
@@ -15,7 +16,7 @@
 
 use serde_json::{Map, Number, Value as Json};
 
-use super::{Key, Load, LoadRow, Worksheet};
+use super::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value};
 
 /// What the envelope calls itself.
@@ -53,6 +54,10 @@ pub fn to_json(sheet: &Worksheet) -> Json {
     }
     if !loads.is_empty() {
         envelope.insert("loads".into(), Json::Array(loads));
+    }
+    if !sheet.arrangements.is_empty() {
+        let all = sheet.arrangements.iter().map(arrangement_to_json);
+        envelope.insert("arrangements".into(), Json::Array(all.collect()));
     }
     Json::Object(envelope)
 }
@@ -137,6 +142,15 @@ pub fn read_value(json: &Json) -> Result<Reading, Complaint> {
         let load = load_from_json(row, &mut reading.remarks);
         reading.sheet.loads.push(load);
     }
+    for one in envelope
+        .get("arrangements")
+        .and_then(Json::as_array)
+        .into_iter()
+        .flatten()
+    {
+        let arrangement = arrangement_from_json(one, &mut reading.remarks);
+        reading.sheet.arrangements.push(arrangement);
+    }
     Ok(reading)
 }
 
@@ -171,6 +185,38 @@ fn value_of(spec: &Spec, json: &Json) -> Result<Value, Complaint> {
         Json::Null => spec.read(""),
         other => spec.read(&other.to_string()),
     }
+}
+
+fn arrangement_to_json(arrangement: &Arrangement) -> Json {
+    let mut changes = Map::new();
+    for (key, value) in &arrangement.changes {
+        changes.insert(key.name(), plain(key.spec(), *value));
+    }
+    let mut one = Map::new();
+    one.insert("name".into(), arrangement.name.as_str().into());
+    one.insert("changes".into(), Json::Object(changes));
+    Json::Object(one)
+}
+
+fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Arrangement {
+    let mut arrangement = Arrangement::default();
+    let Some(one) = json.as_object() else {
+        remarks.push("An arrangement is not understood.".into());
+        return arrangement;
+    };
+    if let Some(name) = one.get("name").and_then(Json::as_str) {
+        arrangement.name = name.to_string();
+    }
+    for (name, value) in entries(one, "changes") {
+        match Key::named(name) {
+            Some(key) => match value_of(key.spec(), value) {
+                Ok(value) => arrangement.put(key, Some(value)),
+                Err(complaint) => remarks.push(complaint.0),
+            },
+            None => remarks.push(format!("No input is called “{name}”.")),
+        }
+    }
+    arrangement
 }
 
 fn load_to_json(load: &Load) -> Json {

@@ -10,7 +10,7 @@ use std::fmt::Write;
 
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, percent_decode_str, utf8_percent_encode};
 
-use super::{Key, Load, LoadRow, Worksheet};
+use super::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::fields::{Complaint, Knowledge, Section};
 
 /// The version of link this program writes.
@@ -58,6 +58,19 @@ pub fn to_link(sheet: &Worksheet) -> String {
             .collect();
         push(&mut link, "load", &parts.join(&PART.to_string()));
     }
+    for arrangement in &sheet.arrangements {
+        let mut parts = escape(&arrangement.name);
+        for (key, value) in &arrangement.changes {
+            // Writing to a String cannot fail.
+            let _ = write!(
+                parts,
+                "{PART}{}{PART}{}",
+                key.name(),
+                key.spec().write(*value)
+            );
+        }
+        push(&mut link, "way", &parts);
+    }
     link.push('&');
     link.push_str(END);
     link
@@ -103,6 +116,7 @@ pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
         match name {
             "name" => opened.sheet.name = unescape(value),
             "load" => read_load(value, &mut opened),
+            "way" => read_arrangement(value, &mut opened),
             _ => read_input(name, value, &mut opened),
         }
     }
@@ -167,6 +181,33 @@ fn read_load(value: &str, opened: &mut Opened) {
         }
     }
     opened.sheet.loads.push(load);
+}
+
+fn read_arrangement(value: &str, opened: &mut Opened) {
+    let mut parts = value.split(PART);
+    let mut arrangement = Arrangement {
+        name: parts.next().map(unescape).unwrap_or_default(),
+        changes: Vec::new(),
+    };
+    while let Some(name) = parts.next() {
+        let read = match (Key::named(name), parts.next()) {
+            (Some(key), Some(text)) => key
+                .spec()
+                .read(&unescape(text))
+                .map(|value| arrangement.put(key, Some(value))),
+            _ => Err(Complaint(format!(
+                "“{}” is not understood.",
+                unescape(name)
+            ))),
+        };
+        if let Err(complaint) = read {
+            opened.remarks.push(format!(
+                "In the arrangement “{}”: {complaint}",
+                arrangement.name
+            ));
+        }
+    }
+    opened.sheet.arrangements.push(arrangement);
 }
 
 fn push(link: &mut String, name: &str, value: &str) {

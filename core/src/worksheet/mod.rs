@@ -2,18 +2,23 @@
 //! section; the order here is the order on screen and on paper.
 
 mod alternator;
+mod arrangement;
 mod bank;
+mod cost;
 mod daily;
 mod demo;
 mod engine;
 mod envelope;
+mod goal;
 mod link;
 mod loads;
+mod price;
 mod questions;
 mod regulator;
 mod rule;
 mod run;
 mod second;
+mod shore;
 mod space;
 mod sun;
 mod way;
@@ -23,21 +28,26 @@ use std::collections::BTreeMap;
 use crate::fields::{Complaint, Kind, Knowledge, Value, sections};
 
 pub use alternator::{Alternator, Curve, InsulationClass, Plate};
+pub use arrangement::Arrangement;
 pub use bank::{Bank, Chemistry, NominalVolts};
+pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
 pub use demo::demo;
 pub use engine::{Breathing, Engine, Injection};
 pub use envelope::{Reading, read_json, read_value, to_json};
+pub use goal::{Goal, GoalKind, May};
 pub use link::{Opened, open_link, to_link};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
+pub use price::Price;
 pub use questions::{QUESTIONS, Question};
 pub use regulator::{Regulator, RegulatorKind, SensorPlace};
 pub use rule::Rule;
 pub use run::Run;
 pub use second::{Second, SecondRole};
+pub use shore::{Rest, Shore};
 pub use space::{AfterStop, AirBasis, Space};
 pub use sun::{Month, Sun, SunBasis};
-pub use way::{Way, WayKind};
+pub use way::{StartKept, Way, WayKind};
 
 /// Names one input: its section and its place there.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -103,6 +113,10 @@ sections! {
         space: Space, "Engine space", "The air the alternator has to cool itself with.";
         run: Run, "Charging run", "From where to where the bank is charged.";
         rule: Rule, "Engine rule", "When the engine is started through the year; only the reckoning of the year asks for it.";
+        shore: Shore, "Shore power", "What the quay gives.";
+        cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
+        goal: Goal, "Cheapest way to a goal", "What you are after, and what may be changed for it.";
+        price: Price, "Price list", "What the parts of another arrangement would cost; every figure is yours to change.";
     }
 }
 
@@ -130,6 +144,8 @@ pub struct Worksheet {
     pub known: BTreeMap<Key, Knowledge>,
     /// The list of loads.
     pub loads: Vec<Load>,
+    /// Arrangements of the user's own, to be compared with this one.
+    pub arrangements: Vec<Arrangement>,
 }
 
 impl Worksheet {

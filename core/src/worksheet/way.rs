@@ -12,6 +12,15 @@ choice! {
     }
 }
 
+choice! {
+    /// Where the start battery gets its charge when the machine works straight
+    /// into the house bank.
+    StartKept {
+        Apart = "apart", "Something else";
+        House = "house", "The house bank, through a converter turned round";
+    }
+}
+
 section! {
     /// The charging arrangement.
     Way {
@@ -22,7 +31,13 @@ section! {
             .when(|i| i.way.kind == WayKind::Converter);
         converter_efficiency_pct: f64 = number("Converter efficiency", PERCENT, 50.0, 99.0, 91.0).nameplate().spread(88.0, 94.0)
             .help("88 to 94 %; in its data sheet.")
+            .when(through_converter);
+        lockout_v: f64 = number("Converter locks out below", VOLT, 8.0, 56.0, 13.0).nameplate().deep()
+            .help("Start battery voltage under which it stops, so that it never empties that battery: about 13.0 V in a 12 V system.")
             .when(|i| i.way.kind == WayKind::Converter);
+        start_kept: StartKept = choose("Start battery is kept by", StartKept::OPTIONS, 0)
+            .help("A machine straight on the house bank leaves the start battery out. A converter the other way round feeds it, and the engine's services, from the house bank; a panel or charger of its own would be something else.")
+            .when(|i| i.way.kind == WayKind::Direct && i.two.role == SecondRole::None);
         start_v: f64 = number("Start battery voltage, running", VOLT, 12.0, 60.0, 14.0).measured().spread(13.6, 14.4)
             .help("At the start battery with the engine running: 13.6 to 14.4 V in a 12 V engine system.")
             .when(serves_start);
@@ -32,7 +47,21 @@ section! {
     }
 }
 
-/// Whether a machine here works at the start battery's voltage.
+/// Whether the start battery hangs on these machines at all.
 fn serves_start(inputs: &Inputs) -> bool {
-    inputs.way.kind == WayKind::Converter || inputs.two.role == SecondRole::Start
+    through_converter(inputs) || inputs.two.role == SecondRole::Start
+}
+
+/// Whether a converter stands between the two batteries, whichever way round.
+fn through_converter(inputs: &Inputs) -> bool {
+    inputs.way.kind == WayKind::Converter || inputs.feeds_start_back()
+}
+
+impl Inputs {
+    /// Whether the house bank feeds the start battery.
+    pub fn feeds_start_back(&self) -> bool {
+        self.way.kind == WayKind::Direct
+            && self.two.role == SecondRole::None
+            && self.way.start_kept == StartKept::House
+    }
 }

@@ -26,6 +26,7 @@ pub struct Orders {
     sets_out_h: f64,
     motoring_h: f64,
     under_way_days_week: f64,
+    never: bool,
 }
 
 impl Orders {
@@ -44,12 +45,17 @@ impl Orders {
             sets_out_h: SETS_OUT_H.min(HOURS_A_DAY as f64 - rule.motoring_h).floor(),
             motoring_h: rule.motoring_h,
             under_way_days_week: rule.under_way_days_week,
+            never: !inputs.engine_charges(),
         }
     }
 
     /// Whether an hour of the day is without engine: its middle lies in the
-    /// quiet hours, which may reach over midnight.
+    /// quiet hours, which may reach over midnight. All are where the engine is
+    /// not run for charging.
     pub fn is_quiet(&self, hour: usize) -> bool {
+        if self.never {
+            return true;
+        }
         let (from_h, to_h) = (self.quiet_from_h, self.quiet_to_h);
         let middle_h = hour as f64 + 0.5;
         if from_h <= to_h {

@@ -2,8 +2,8 @@
 
 use super::{Finding, Severity, add};
 use crate::charge::Limit;
-use crate::report::{Report, clock};
-use crate::worksheet::{WayKind, Worksheet};
+use crate::report::{Report, RunReport, clock};
+use crate::worksheet::{Inputs, WayKind, Worksheet};
 
 /// Whether the bank gets what it needs.
 pub(super) fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
@@ -54,14 +54,48 @@ pub(super) fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Ve
             ),
         );
     }
-    if inputs.way.kind == WayKind::Converter && inputs.way.converter_a > 0.5 * inputs.alt.rated_a {
+    if inputs.way.kind == WayKind::Converter {
+        converter_findings(inputs, run, found);
+    }
+}
+
+/// Whether the converter and the machine before it get on with each other.
+fn converter_findings(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) {
+    let way = &inputs.way;
+    if way.start_v < way.lockout_v {
+        add(
+            found,
+            Severity::Stop,
+            "converter_locked_out",
+            format!(
+                "The start battery stands at {:.1} V with the engine running, below the {:.1} V at which the converter locks out: it passes nothing on.",
+                way.start_v, way.lockout_v
+            ),
+        );
+    } else if let Some(share) = run
+        .limit_shares
+        .iter()
+        .find(|s| matches!(s.limit, Limit::Machine | Limit::Temperature))
+        && share.share_pct > 5.0
+    {
+        add(
+            found,
+            Severity::Mend,
+            "converter_starves",
+            format!(
+                "For {:.0} % of the run the converter asks for more than the machine gives. The start battery's voltage then sinks to {:.1} V and the converter goes on and off: set its output lower, or run the engine faster.",
+                share.share_pct, way.lockout_v
+            ),
+        );
+    }
+    if way.converter_a > 0.5 * inputs.alt.rated_a {
         add(
             found,
             Severity::Mind,
             "converter_large",
             format!(
                 "A converter of {:.0} A is more than half of the machine's {:.0} A; common practice stays below that.",
-                inputs.way.converter_a, inputs.alt.rated_a
+                way.converter_a, inputs.alt.rated_a
             ),
         );
     }

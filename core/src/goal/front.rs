@@ -1,0 +1,41 @@
+//! The combinations that nothing beats.
+
+use super::weigh::Tried;
+
+/// Engine time that counts as the same \[h\]: half a minute.
+const SAME_H: f64 = 0.5 / 60.0;
+
+/// Combinations by rising price and falling hours.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Front(Vec<Tried>);
+
+impl Front {
+    /// Takes one in unless another is no dearer and no slower; those it beats
+    /// so go. Says whether it was taken.
+    pub fn take(&mut self, tried: &Tried) -> bool {
+        if !tried.hours.is_finite() || self.0.iter().any(|held| beats(held, tried)) {
+            return false;
+        }
+        self.0.retain(|held| !beats(tried, held));
+        let place = self.0.partition_point(|held| held.bought <= tried.bought);
+        self.0.insert(place, *tried);
+        true
+    }
+
+    /// Whether one is close enough to the front to be worth going on from:
+    /// nothing as cheap is much quicker.
+    pub fn nearly(&self, tried: &Tried) -> bool {
+        !self
+            .0
+            .iter()
+            .any(|held| held.bought <= tried.bought && held.hours < 0.85 * tried.hours)
+    }
+
+    pub fn all(&self) -> &[Tried] {
+        &self.0
+    }
+}
+
+fn beats(one: &Tried, other: &Tried) -> bool {
+    one.bought <= other.bought && one.hours <= other.hours + SAME_H
+}

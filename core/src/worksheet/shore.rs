@@ -1,0 +1,32 @@
+//! Shore power.
+
+use super::Inputs;
+use crate::fields::units::{AMPERE, PERCENT};
+use crate::fields::{choice, choose, number, section};
+
+choice! {
+    /// What puts back what the sun does not.
+    Rest {
+        Engine = "engine", "The engine";
+        Shore = "shore", "Shore power; the engine is not run for it";
+    }
+}
+
+section! {
+    /// Shore power.
+    Shore {
+        rest: Rest = choose("What the sun leaves is put back by", Rest::OPTIONS, 0)
+            .help("With shore power the worksheet says how many days the bank lasts from quay to quay, and how long it charges there.");
+        charger_a: f64 = number("Shore charger", AMPERE, 0.0, 1000.0, 30.0).nameplate()
+            .help("What it gives the house bank; 0 without one.");
+        efficiency_pct: f64 = number("Its efficiency", PERCENT, 30.0, 99.0, 88.0).nameplate().deep()
+            .help("From the quay's kilowatt-hours to the bank's: 85 to 92 % for a modern charger (common practice).");
+    }
+}
+
+impl Inputs {
+    /// Whether the engine is run for charging at all.
+    pub fn engine_charges(&self) -> bool {
+        self.shore.rest == Rest::Engine
+    }
+}
