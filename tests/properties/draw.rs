@@ -4,7 +4,7 @@ use std::fmt;
 
 use ampwright_core::Worksheet;
 use ampwright_core::fields::{Kind, Knowledge, Section, Spec, Value};
-use ampwright_core::worksheet::{Key, Load, LoadRow, to_link};
+use ampwright_core::worksheet::{Arrangement, Key, Load, LoadRow, to_link};
 use proptest::prelude::*;
 
 /// A worksheet that shows itself as a link.
@@ -54,10 +54,12 @@ fn sheet(default_weight: u32, numbers: Numbers) -> impl Strategy<Value = Drawn> 
         .map(|key| stated(key.spec(), default_weight, numbers))
         .collect();
     let loads = proptest::collection::vec(load(numbers), 0..4);
-    ("\\PC{0,12}", values, loads).prop_map(|(name, values, loads)| {
+    let arrangements = proptest::collection::vec(arrangement(numbers), 0..2);
+    ("\\PC{0,12}", values, loads, arrangements).prop_map(|(name, values, loads, arrangements)| {
         let mut sheet = Worksheet {
             name,
             loads,
+            arrangements,
             ..Worksheet::default()
         };
         for (key, stated) in Key::all().zip(values) {
@@ -121,6 +123,22 @@ fn number_near(low: f64, high: f64, usual: f64) -> BoxedStrategy<f64> {
     (usual - reach..=usual + reach)
         .prop_map(move |x| x.clamp(low, high))
         .boxed()
+}
+
+fn arrangement(numbers: Numbers) -> impl Strategy<Value = Arrangement> {
+    let keys: Vec<Key> = Key::all().collect();
+    let change = proptest::sample::select(keys)
+        .prop_flat_map(move |key| value(key.spec(), numbers).prop_map(move |value| (key, value)));
+    ("\\PC{0,12}", proptest::collection::vec(change, 0..5)).prop_map(|(name, changes)| {
+        let mut arrangement = Arrangement {
+            name,
+            changes: Vec::new(),
+        };
+        for (key, value) in changes {
+            arrangement.put(key, Some(value));
+        }
+        arrangement
+    })
 }
 
 fn load(numbers: Numbers) -> impl Strategy<Value = Load> {

@@ -6,10 +6,12 @@
 //! more. A failure prints the smallest worksheet found as a link, which any
 //! build of the program opens.
 
+mod arrange;
 mod balance;
 mod draw;
 mod finite;
 mod garbage;
+mod goal;
 mod numbers;
 mod order;
 mod round_trip;

@@ -47,21 +47,17 @@ fn compare(
         }
     }
     let end_s = usual.last_s().min(finer.last_s());
-    // An emptied bank ends somewhere below nothing, wherever a step ends.
-    let held = |trace: &Trace| trace.charge_at(end_s).max(0.0);
-    same("charge", held(usual), held(finer), 1e-5)?;
-    same(
-        "Ah",
-        usual.alternator_ah(end_s),
-        finer.alternator_ah(end_s),
-        0.02,
-    )?;
-    // The second of each is the second machine, or nothing; what is burnt is
-    // burnt, and what its shaft took in its last seconds of no use.
+    // What is burnt is burnt: what it gave in its last seconds is of no use.
     let burnt = finer.hottest(end_s).iter().any(|t| t.winding_c > 300.0);
     if !burnt {
+        // An emptied bank ends somewhere below nothing, wherever a step ends.
+        let held = |trace: &Trace| trace.charge_at(end_s).max(0.0);
+        same("charge", held(usual), held(finer), 1e-5)?;
+        let given = |trace: &Trace| trace.alternator_ah(end_s);
+        same("Ah", given(usual), given(finer), 0.02)?;
         same("kWh", usual.shaft_kwh(end_s), finer.shaft_kwh(end_s), 1e-3)?;
     }
+    // The second of each is the second machine, or nothing.
     for (a, b) in usual.hottest(end_s).iter().zip(finer.hottest(end_s)) {
         for (what, usual_c, finer_c) in [
             ("winding", a.winding_c, b.winding_c),

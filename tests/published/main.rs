@@ -13,6 +13,7 @@ mod engine;
 mod lead;
 mod machine_180a;
 mod machine_28v;
+mod money;
 mod solar_radiation;
 mod standards;
 mod table;

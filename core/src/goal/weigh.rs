@@ -108,6 +108,9 @@ impl Scales {
     }
 
     fn need_ah(&self, inputs: &Inputs) -> f64 {
+        if !inputs.engine_charges() {
+            return 0.0;
+        }
         (self.use_ah(inputs) - self.sun_ah_w * inputs.sun.panel_w).max(0.0)
     }
 
