@@ -73,4 +73,5 @@ pub mod units {
     pub const DEGREE: Unit = plain("°");
     pub const PERCENT_PER_KELVIN: Unit = plain("%/K");
     pub const DAY: Unit = plain("d");
+    pub const METRE: Unit = paired("m", "ft", 1.0 / 0.3048, 0.0);
 }

@@ -3,6 +3,7 @@
 
 mod alternator;
 mod bank;
+mod cable;
 mod daily;
 mod demo;
 mod engine;
@@ -24,6 +25,7 @@ use crate::fields::{Complaint, Kind, Knowledge, Value, sections};
 
 pub use alternator::{Alternator, Curve, InsulationClass, Plate};
 pub use bank::{Bank, Chemistry, NominalVolts};
+pub use cable::{Cable, Copper, Flag, Insulation, Place as CablePlace};
 pub use daily::{Basis, Daily};
 pub use demo::demo;
 pub use engine::{Breathing, Engine, Injection};
@@ -103,6 +105,7 @@ sections! {
         space: Space, "Engine space", "The air the alternator has to cool itself with.";
         run: Run, "Charging run", "From where to where the bank is charged.";
         rule: Rule, "Engine rule", "When the engine is started through the year; only the reckoning of the year asks for it.";
+        cable: Cable, "Cable and fuse", "The runs that carry the current; only the reckoning of cables asks for them.";
     }
 }
 
