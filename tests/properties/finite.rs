@@ -4,7 +4,7 @@ use ampwright_core::charge::plant::Plant;
 use ampwright_core::charge::run::{Fineness, charge};
 use ampwright_core::energy::house_load_a;
 use ampwright_core::report::Report;
-use ampwright_core::{Worksheet, report};
+use ampwright_core::{Worksheet, report, wiring};
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -32,6 +32,23 @@ const MAY_BE_NULL: &[&str] = &[
     "day.from_pct",
     "day.fuel_l",
     "day.marginal_fuel_l",
+    "wiring.breaks_ka",
+    "wiring.runs.breaks_ka",
+    "wiring.runs.gauge",
+    "wiring.runs.gauge.bears_from_memory_a",
+    "wiring.runs.gauge_from_memory",
+    "wiring.runs.metric",
+    "wiring.runs.metric.bears_from_memory_a",
+];
+
+/// The parts that are sentences with figures in them.
+const SENTENCES: &[&str] = &[
+    "findings.text",
+    "wiring.findings.text",
+    "wiring.runs.carries",
+    "wiring.runs.fuse_at",
+    "wiring.runs.notes",
+    "wiring.runs.says",
 ];
 
 /// JSON holds no number that is not finite, it writes `null`.
@@ -52,7 +69,7 @@ fn walk(path: &str, json: &Json) -> Result<(), TestCaseError> {
         Json::String(text) => {
             for word in ["NaN", "inf ", "inf.", "-0 "] {
                 prop_assert!(
-                    path != "findings.text" || !text.contains(word),
+                    !SENTENCES.contains(&path) || !text.contains(word),
                     "“{word}” in {text}"
                 );
             }
@@ -89,6 +106,10 @@ fn sound(sheet: &Worksheet) -> Result<(), TestCaseError> {
     walk(
         "",
         &serde_json::to_value(&report).expect("a report is JSON"),
+    )?;
+    walk(
+        "wiring",
+        &serde_json::to_value(wiring(sheet, &report)).expect("cables are JSON"),
     )?;
     prop_assert!(optional(&report).all(|x| x.is_finite() && x >= 0.0));
     let machine = &report.machine;

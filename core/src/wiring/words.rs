@@ -113,8 +113,8 @@ pub(super) fn says(run: &Run) -> String {
         text.push_str(&format!(
             " Fuse {each}{} A, of {:.0} to {:.0} A, for {:.0} V direct current or more",
             pick.fuse_a,
-            pick.fuse_least_a,
-            pick.fuse_most_a,
+            pick.fuse_least_a.ceil(),
+            pick.fuse_most_a.floor(),
             run.fuse_v.ceil()
         ));
         text.push_str(&match run.breaks_ka {
