@@ -18,7 +18,7 @@ pub(super) const SOURCES: &[&str] = &[
 pub(super) fn rule(flag: Flag) -> Vec<&'static str> {
     match flag {
         Flag::Us => vec![
-            "33 CFR 183 binds boats with petrol engines, outboards apart. On a diesel boat it is a published table and good practice; insurers there usually go by ABYC E-11, which allows 1828 mm (72 in) of sheathed cable from a battery's post to the fuse (as quoted by others).",
+            "33 CFR 183 binds the builders of boats with petrol engines, outboards apart. On a diesel boat it is a published table and good practice; insurers there usually go by ABYC E-11, which allows 1828 mm (72 in) of sheathed cable from a battery's post to the fuse (as quoted by others).",
             "Under 50 V it sets no limit for cables in a bundle; give them air all the same.",
         ],
         Flag::Other => vec![
@@ -72,13 +72,16 @@ const fn bound(bound: Bound) -> &'static str {
 fn sentence(pick: &Pick) -> String {
     let each = if pick.cables > 1 { " each" } else { "" };
     format!(
-        " {}: bears {:.0} A{each} ({:.0} % to spare), loses {:.2} V ({:.2} V to spare); decided by {}.",
+        " {}: bears {:.0} A{each} ({:.0} % to spare), loses {:.2} V ({:.2} V to spare), decided by {}; fuse {} A{each}, of {:.0} to {:.0}.",
         size(pick),
         pick.bears_a,
         pick.spare_pct,
         pick.drop_v,
         pick.spare_v,
-        bound(pick.bound)
+        bound(pick.bound),
+        pick.fuse_a,
+        pick.fuse_least_a.ceil(),
+        pick.fuse_most_a.floor()
     )
 }
 
@@ -100,31 +103,27 @@ pub(super) fn says(run: &Run) -> String {
         run.allowed_v,
         run.allowed_pct
     );
-    let picks = [run.metric.as_ref(), run.gauge.as_ref()];
-    for pick in picks.into_iter().flatten() {
+    for pick in picks(run) {
         text.push_str(&sentence(pick));
     }
-    if let Some(pick) = picks.into_iter().flatten().next() {
-        let each = if pick.cables > 1 {
-            "in each cable "
-        } else {
-            ""
-        };
-        text.push_str(&format!(
-            " Fuse {each}{} A, of {:.0} to {:.0} A, for {:.0} V direct current or more",
-            pick.fuse_a,
-            pick.fuse_least_a.ceil(),
-            pick.fuse_most_a.floor(),
-            run.fuse_v.ceil()
-        ));
-        text.push_str(&match run.breaks_ka {
-            Some(ka) => format!(" and able to break {ka:.0} kA."),
-            None => "; none is commonly built to break this bank's short circuit.".to_string(),
-        });
-    } else {
+    if run.metric.is_none() && run.gauge.is_none() {
         text.push_str(" No cable of the tables does it, nor two or three of the largest.");
+        return text;
     }
+    text.push_str(&format!(
+        " Fuse for {:.0} V direct current or more",
+        run.fuse_v.ceil()
+    ));
+    text.push_str(&match run.breaks_ka {
+        Some(ka) => format!(", able to break {ka:.0} kA."),
+        None => "; none is commonly built to break this bank's short circuit.".to_string(),
+    });
     text
+}
+
+/// What was found for a run, metric first.
+fn picks(run: &Run) -> impl Iterator<Item = &Pick> {
+    run.metric.iter().chain(&run.gauge)
 }
 
 /// What else to know about a run, for its flag and its regulator.
@@ -132,11 +131,13 @@ pub(super) fn notes(inputs: &Inputs, run: &mut Run, nominal_v: f64) {
     let Some(pick) = run.metric.or(run.gauge) else {
         return;
     };
-    if inputs.cable.flag == Flag::Other && pick.fuse_a > pick.bears_a {
-        run.notes.push(format!(
-            "The fuse of {} A is larger than the {:.0} A the cable bears. 33 CFR allows that; your flag's rule may ask for a thicker cable.",
-            pick.fuse_a, pick.bears_a
-        ));
+    let over = picks(run).find(|pick| pick.fuse_a > pick.bears_a);
+    if let (Flag::Other, Some(over)) = (inputs.cable.flag, over) {
+        let note = format!(
+            "A fuse of {} A is larger than the {:.0} A that {} bears. 33 CFR allows that; your flag's rule may ask for a thicker cable.",
+            over.fuse_a, over.bears_a, over.size
+        );
+        run.notes.push(note);
     }
     if pick.cables > 1 {
         run.notes.push(
