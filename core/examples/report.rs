@@ -8,7 +8,8 @@
 //! `-- --worksheet` prints the demo's worksheet; `-- --sure` before the file
 //! prints how sure the answer is in place of the report: ranges, and which
 //! reading would narrow them most; `-- --year` prints the year in its place:
-//! engine, bank and sun month by month, and the hours of a settled day of each.
+//! engine, bank and sun month by month, and the hours of a settled day of each;
+//! `-- --wiring` prints cables and fuses.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -21,30 +22,42 @@ use ampwright_core::fields::Kind;
 use ampwright_core::goal::Search;
 use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
-use ampwright_core::{report, year};
+use ampwright_core::{report, wiring, year};
+
+/// Prints something that follows from a worksheet.
+type Print = fn(&Worksheet) -> Result<(), String>;
+
+/// What can be printed in place of the report.
+const PRINTS: &[(&str, Print)] = &[
+    ("--sure", |sheet| {
+        let mut sure = Sure::new(sheet);
+        sure.step(Sure::RUNS);
+        print_json(&sure.certainty())
+    }),
+    ("--year", |sheet| print_json(&year(sheet))),
+    ("--arrangements", |sheet| print_json(&compare(sheet))),
+    ("--goal", |sheet| {
+        let mut search = Search::new(sheet);
+        while !search.done() {
+            search.step(1000);
+        }
+        print_json(&search.found())
+    }),
+    ("--wiring", |sheet| {
+        print_json(&wiring(sheet, &report(sheet)))
+    }),
+];
+
+fn plain(sheet: &Worksheet) -> Result<(), String> {
+    print_json(&report(sheet))
+}
 
 fn main() -> ExitCode {
     let mut arguments = std::env::args().skip(1).peekable();
-    let first = arguments.next_if(|first| {
-        ["--sure", "--year", "--arrangements", "--goal"].contains(&first.as_str())
-    });
-    let print = match first.as_deref() {
-        Some("--sure") => |sheet: &Worksheet| {
-            let mut sure = Sure::new(sheet);
-            sure.step(Sure::RUNS);
-            print_json(&sure.certainty())
-        },
-        Some("--goal") => |sheet: &Worksheet| {
-            let mut search = Search::new(sheet);
-            while !search.done() {
-                search.step(1000);
-            }
-            print_json(&search.found())
-        },
-        Some("--arrangements") => |sheet: &Worksheet| print_json(&compare(sheet)),
-        Some(_) => |sheet: &Worksheet| print_json(&year(sheet)),
-        None => |sheet: &Worksheet| print_json(&report(sheet)),
-    };
+    let first = arguments.next_if(|first| PRINTS.iter().any(|(flag, _)| first == flag));
+    let print = first
+        .and_then(|first| PRINTS.iter().find(|(flag, _)| first == *flag))
+        .map_or(plain as Print, |(_, print)| *print);
     let result = match arguments.next().as_deref() {
         None => print(&demo()).map(|()| true),
         Some("--inputs") => print_inputs(),

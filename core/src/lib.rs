@@ -11,7 +11,7 @@
 //! [`energy`] adds up its day, [`physics`] holds the formulas with their
 //! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
 //! gathers the answers and says what to mind, [`sure`] says how sure they are, [`trial`] corrects the model by
-//! readings of a real run.
+//! readings of a real run, [`mod@wiring`] finds cables and fuses.
 
 pub mod arrange;
 pub mod charge;
@@ -23,9 +23,11 @@ pub mod report;
 pub mod sky;
 pub mod sure;
 pub mod trial;
+pub mod wiring;
 pub mod worksheet;
 pub mod year;
 
 pub use report::{Report, report};
+pub use wiring::{Wiring, wiring};
 pub use worksheet::{Inputs, Worksheet};
 pub use year::{Year, year};

@@ -19,6 +19,7 @@ mod smooth;
 mod steps;
 mod sure;
 mod trial;
+mod wiring;
 mod year;
 
 use std::env::var_os;

@@ -8,6 +8,7 @@
 
 mod battery;
 mod by_hand;
+mod cable;
 mod efficiency;
 mod engine;
 mod lead;

@@ -128,8 +128,9 @@ pub fn solve<const N: usize>(
     tolerance: &Tolerance<N>,
     done: impl Fn(&Point<N>) -> bool,
 ) -> Vec<Point<N>> {
-    /// Steps after which even a hopeless case ends.
-    const MOST_STEPS: usize = 100_000;
+    /// Steps tried after which even a hopeless case ends: a day of the shortest,
+    /// each tried three times.
+    const MOST_STEPS: usize = 260_000;
     let mut now = Point {
         seconds: 0.0,
         state: start,

@@ -2,9 +2,12 @@
 //! (`_a` A, `_v` V, `_w` W, `_c` °C, `_k` K, `_rpm` 1/min, `_m3h` m³/h, `_ohm` Ω).
 
 pub mod air;
+pub mod ampacity;
 pub mod battery;
+pub mod cable;
 pub mod copper;
 pub mod fuel;
+pub mod fuse;
 pub mod linear;
 pub mod losses;
 pub mod money;

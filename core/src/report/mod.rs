@@ -23,6 +23,7 @@ use crate::worksheet::Worksheet;
 pub use cautions::{CAUTIONS, Caution};
 pub use day::DayReport;
 pub use engine::EngineReport;
+pub(crate) use findings::add as add_finding;
 pub use findings::{Finding, Severity};
 pub use lead::LeadReport;
 pub use machine::{MachineReport, SecondReport, SpeedPoint};

@@ -4,6 +4,7 @@
 mod alternator;
 mod arrangement;
 mod bank;
+mod cable;
 mod cost;
 mod daily;
 mod demo;
@@ -30,6 +31,7 @@ use crate::fields::{Complaint, Kind, Knowledge, Value, sections};
 pub use alternator::{Alternator, Curve, InsulationClass, Plate};
 pub use arrangement::Arrangement;
 pub use bank::{Bank, Chemistry, NominalVolts};
+pub use cable::{Cable, Copper, Flag, Insulation, Place as CablePlace};
 pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
 pub use demo::demo;
@@ -117,6 +119,7 @@ sections! {
         cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
         goal: Goal, "Cheapest way to a goal", "What you are after, and what may be changed for it.";
         price: Price, "Price list", "What the parts of another arrangement would cost; every figure is yours to change.";
+        cable: Cable, "Cable and fuse", "The runs that carry the current; only the reckoning of cables asks for them.";
     }
 }
 

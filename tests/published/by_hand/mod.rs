@@ -2,6 +2,7 @@
 //! or by stepping through time. No published values stand here.
 
 mod bridge;
+mod cable;
 pub mod fit;
 mod heat;
 mod output;

@@ -67,7 +67,7 @@ pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec
         .collect()
 }
 
-fn add(found: &mut Vec<Finding>, severity: Severity, key: &'static str, text: String) {
+pub(crate) fn add(found: &mut Vec<Finding>, severity: Severity, key: &'static str, text: String) {
     // Minus nought is nought.
     let text = text.replace(" -0 ", " 0 ");
     found.push(Finding {
