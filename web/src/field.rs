@@ -121,7 +121,7 @@ pub fn row(place: &str, key: Key) -> String {
         marks += "</select>";
     }
     format!(
-        "<div class=row>{}<p class=margin id={id}-help>{marks}{} <button type=button class='plain forget' id={id}-forget data-click=forget data-of={name} aria-label=\"{label}: {back}\">{back}</button></p></div>",
+        "<div class=row>{}<p class=margin id={id}-help>{marks}{}<button type=button class='plain forget' id={id}-forget data-click=forget data-of={name} aria-label=\"{label}: {back}\">{back}</button></p></div>",
         entry(spec, &id, Of::Input(key)),
         escape(spec.help)
     )
@@ -153,11 +153,11 @@ pub fn entry(spec: &Spec, id: &str, of: Of) -> String {
         }
     }
     let absent = match spec.kind {
-        Kind::Maybe { absent, .. } => format!("<small>empty: {}</small>", absent.says),
+        Kind::Maybe { absent, .. } => format!(" <small>empty: {}</small>", absent.says),
         _ => String::new(),
     };
     format!(
-        "<label for={id}>{label} {absent}</label>{entry}<p class=complaint id={id}-complaint role=alert></p>"
+        "<label for={id}>{label}{absent}</label>{entry}<p class=complaint id={id}-complaint role=alert></p>"
     )
 }
 
