@@ -66,6 +66,10 @@ pub const ACTS: &[Act] = &[
     }),
     ("load-out", |desk, button, _| {
         let at = at(button);
+        // What lies open below it moves up with its load.
+        for fold in PLACES.map(|place| by_id(&format!("{place}-load-{at}"))) {
+            fold.inspect(Element::remove);
+        }
         desk.edit(|sheet| {
             if at < sheet.loads.len() {
                 sheet.loads.remove(at);
@@ -92,7 +96,11 @@ pub fn refresh(desk: Desk, afresh: bool) {
                 ..List::default()
             };
             for place in PLACES {
+                let open = if afresh { Vec::new() } else { opened(place) };
                 write(&format!("{place}-loads"), &paper(place, count, list));
+                for at in open {
+                    write(&format!("{place}-load-{at}@open"), "open");
+                }
             }
         }
         form::follow(desk, &mut list.rows, false);
@@ -118,6 +126,19 @@ pub fn refresh(desk: Desk, afresh: bool) {
             }
         });
     });
+}
+
+/// Which loads lie open, by their place in the list.
+fn opened(place: &str) -> Vec<usize> {
+    let fold = |at: usize| {
+        let css = format!("#{place}-loads .load:nth-of-type({})", at + 1);
+        document().query_selector(&css).ok().flatten()
+    };
+    (0..)
+        .map_while(|at| fold(at).map(|fold| (at, fold)))
+        .filter(|(_, fold)| fold.has_attribute("open"))
+        .map(|(at, _)| at)
+        .collect()
 }
 
 fn title(place: &str, at: usize, [name, day]: &[String; 2]) {
@@ -147,7 +168,7 @@ fn paper(place: &str, count: Option<usize>, list: &mut List) -> String {
     for at in 0..count {
         let id = format!("{place}-load-{at}");
         text += &format!(
-            "<details class=load><summary><span class=title id={id}-title></span><span class=leader></span><span class=said id={id}-day></span></summary><div class=cell><label for={id}-name>Name</label><input id={id}-name type=text autocomplete=off data-input=load-name data-at={at}></div><div class=cells>"
+            "<details class=load id={id}><summary><span class=title id={id}-title></span><span class=leader></span><span class=said id={id}-day></span></summary><div class=cell><label for={id}-name>Name</label><input id={id}-name type=text autocomplete=off data-input=load-name data-at={at}></div><div class=cells>"
         );
         for (column, field) in LoadRow::FIELDS.iter().enumerate() {
             let (id, of) = (format!("{id}-{}", field.name), Of::Load(at, column));
