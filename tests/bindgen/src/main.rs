@@ -49,22 +49,5 @@ fn run(args: &[String]) -> Result<(), String> {
         }
     }
     let folder = folder.ok_or("Say where to write with --out-dir=FOLDER.")?;
-    let mut output = make.generate_output().map_err(|e| format!("{e:?}"))?;
-    drop_streams(output.wasm_mut());
-    output.emit(folder).map_err(|e| format!("{e:?}"))
-}
-
-/// Leptos brings adapters between streams of Rust and of the browser, for
-/// talking to a server. The page has none: nothing ever makes one of them.
-fn drop_streams(module: &mut walrus::Module) {
-    let streams: Vec<_> = module
-        .exports
-        .iter()
-        .filter(|export| export.name.contains("intounderlying"))
-        .map(|export| export.id())
-        .collect();
-    for export in streams {
-        module.exports.delete(export);
-    }
-    walrus::passes::gc::run(module);
+    make.generate(folder).map_err(|e| format!("{e:?}"))
 }
