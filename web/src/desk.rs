@@ -83,13 +83,21 @@ impl Desk {
         };
         desk.take_last();
         desk.take_fragment();
-        Effect::new(move |_| {
-            desk.sheet.track();
+        desk.at_each_change(|desk| {
             request_animation_frame(move || {
                 after(Duration::ZERO, Box::new(move || count(desk.later)));
             });
         });
         desk
+    }
+
+    /// Does something now and whenever the worksheet has changed.
+    pub fn at_each_change(self, act: fn(Desk)) {
+        Effect::new(move |_| {
+            self.turn.track();
+            self.sheet.track();
+            untrack(|| act(self));
+        });
     }
 
     /// A text that follows worksheet and report.

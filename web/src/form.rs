@@ -1,6 +1,6 @@
 //! The whole worksheet, section by section, and how its entries follow it.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 
 use ampwright_core::fields::Place;
 use ampwright_core::worksheet::{Key, QUESTIONS, SectionId};
@@ -22,14 +22,7 @@ pub const SECTION: Section = Section {
     },
     parts: &[],
     acts: field::ACTS,
-    start: |desk| {
-        Effect::new(move |turn: Option<u32>| {
-            let now = desk.turn.get();
-            desk.sheet.track();
-            refresh(desk, turn != Some(now));
-            now
-        });
-    },
+    start: |desk| desk.at_each_change(refresh),
 };
 
 fn part(section: SectionId) -> String {
@@ -73,10 +66,15 @@ impl Row {
 
 thread_local! {
     static ROWS: RefCell<Vec<Row>> = const { RefCell::new(Vec::new()) };
+    /// The desk's count of worksheets, as the entries show them.
+    static TURN: Cell<Option<u32>> = const { Cell::new(None) };
 }
 
-/// Brings all entries up to date; `afresh` also what is being typed.
-fn refresh(desk: Desk, afresh: bool) {
+/// Brings all entries up to date; with another worksheet also what is being
+/// typed.
+fn refresh(desk: Desk) {
+    let turn = Some(desk.turn.get_untracked());
+    let afresh = TURN.replace(turn) != turn;
     ROWS.with_borrow_mut(|rows| {
         if rows.is_empty() {
             let row =

@@ -72,25 +72,23 @@ pub const SECTION: Section = Section {
     acts: &[("go", |_, button, _| {
         go(&button.get_attribute("data-key").unwrap_or_default())
     })],
-    start: |desk| {
-        Effect::new(move |_| {
-            desk.sheet.track();
-            let turn = SURETY.with_borrow_mut(|surety| {
-                surety.turn = surety.turn.wrapping_add(1);
-                surety.turn
-            });
-            show(desk, Some(0));
-            after(
-                REST,
-                Box::new(move || {
-                    if is_turn(turn) {
-                        go_on(desk, desk.sheet.with_untracked(Sure::new), turn);
-                    }
-                }),
-            );
-        });
-    },
+    start: |desk| desk.at_each_change(begin_soon),
 };
+
+/// Gives up what is under way, and begins when typing rests.
+fn begin_soon(desk: Desk) {
+    let turn = SURETY.with_borrow_mut(|surety| {
+        surety.turn = surety.turn.wrapping_add(1);
+        surety.turn
+    });
+    show(desk, Some(0));
+    let begin = move || {
+        if is_turn(turn) {
+            go_on(desk, desk.sheet.with_untracked(Sure::new), turn);
+        }
+    };
+    after(REST, Box::new(begin));
+}
 
 fn under_way(desk: Desk) -> Option<usize> {
     desk.surety.track();

@@ -76,12 +76,7 @@ pub const SECTION: Section = Section {
             count(desk.aside);
         }),
     ],
-    start: |desk| {
-        Effect::new(move |_| {
-            desk.sheet.track();
-            reckon(desk, REST);
-        });
-    },
+    start: |desk| desk.at_each_change(|desk| reckon(desk, REST)),
 };
 
 /// Reckons the year if it lies open, unless something is typed meanwhile.
