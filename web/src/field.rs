@@ -197,10 +197,10 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
 }
 
 fn complain(entry: &Element, words: &str) {
-    let _ = entry.set_attribute(
-        "aria-invalid",
-        if words.is_empty() { "false" } else { "true" },
-    );
+    if entry.has_attribute("aria-invalid") {
+        let invalid = if words.is_empty() { "false" } else { "true" };
+        let _ = entry.set_attribute("aria-invalid", invalid);
+    }
     if let Some(place) = by_id(&format!("{}-complaint", entry.id()))
         && place.text_content().as_deref() != Some(words)
     {

@@ -185,7 +185,7 @@ fn paper(place: &str, count: Option<usize>, list: &mut List) -> String {
     }
     let usual = if count == 0 { "" } else { "hidden" };
     text + &format!(
-        "<p class=total id={place}-total></p><p class=buttons><button type=button data-click=load-add>Add a load</button> <button type=button class='{usual}' data-click=load-usual>Start from a usual list</button></p></div>"
+        "<p class=total id={place}-total></p><p class=buttons><button type=button id={place}-load-add data-click=load-add>Add a load</button> <button type=button class='{usual}' data-click=load-usual>Start from a usual list</button></p></div>"
     )
 }
 
