@@ -2,116 +2,133 @@
 
 use leptos::prelude::*;
 
-use crate::answer::AnswerStrip;
-use crate::chart::{RunChart, SpeedChart};
-use crate::desk::{Desk, Keeping};
-use crate::figures::Figures;
-use crate::findings::{Cautions, Findings};
-use crate::form::Form;
-use crate::look::LookSwitch;
-use crate::questions::Questions;
-use crate::share::Share;
-use crate::shelf::{Shelf, show_demo, title};
-use crate::store;
-use crate::sure::{HowSure, Surety};
-use crate::trial::SeaTrial;
-use crate::year::ThroughTheYear;
+use crate::desk::{Desk, Keeping, count};
+use crate::paper::{self, Section, Text, listen};
+use crate::words::escape;
+use crate::{answer, chart, figures, findings, form, look, questions, share, shelf, store, sure};
+use crate::{trial, year};
+
+/// The columns of a wide screen, one under the other on a phone.
+const COLUMNS: [(&str, &[&Section]); 3] = [
+    ("ask", &[&questions::SECTION]),
+    (
+        "results",
+        &[
+            &findings::SECTION,
+            &sure::SECTION,
+            &chart::RUN,
+            &chart::SPEED,
+            &figures::SECTION,
+            &year::SECTION,
+        ],
+    ),
+    (
+        "rest",
+        &[
+            &form::SECTION,
+            &trial::SECTION,
+            &shelf::SECTION,
+            &share::SECTION,
+            &findings::CAUTIONS_LIST,
+        ],
+    ),
+];
+
+const TOP: [&Section; 3] = [&look::MASTHEAD, &answer::SECTION, &NOTICES];
 
 /// The whole page.
 #[component]
 pub fn App() -> impl IntoView {
     let desk = Desk::open();
-    provide_context(desk);
-    provide_context(Surety::of(desk));
     // A phone may never come back from another app: keep what is waiting.
-    for leaving in ["pagehide", "blur"] {
-        let handle = window_event_listener_untyped(leaving, move |_| store::save_waiting(desk));
-        on_cleanup(move || handle.remove());
+    listen(desk, "pagehide", |desk, _| store::save_waiting(desk));
+    listen(desk, "blur", |desk, _| store::save_waiting(desk));
+    listen(desk, "hashchange", |desk, _| desk.take_fragment());
+    listen(desk, "ampwright:update", |desk, _| count(desk.aside));
+    let [masthead, answer, notices] = TOP.map(|section| (section.paper)());
+    let mut page = format!("{masthead}{answer}<main>{notices}<div class=columns>");
+    let mut sections = TOP.to_vec();
+    for (column, of) in COLUMNS {
+        page += &format!("<div class={column}>");
+        for section in of {
+            page += &(section.paper)();
+        }
+        page += "</div>";
+        sections.extend(of);
     }
-    let linked = window_event_listener_untyped("hashchange", move |_| desk.take_fragment());
-    on_cleanup(move || linked.remove());
-    view! {
-        <header class="masthead">
-            <div>
-                <h1>"Ampwright"</h1>
-                <p id="title">{move || desk.sheet.with(|sheet| title(&sheet.name).to_string())}</p>
-            </div>
-            <LookSwitch/>
-        </header>
-        <AnswerStrip/>
-        <main>
-            <Notices/>
-            <div class="columns">
-                <div class="ask"><Questions/></div>
-                <div class="results">
-                    <Findings/>
-                    <HowSure/>
-                    <RunChart/>
-                    <SpeedChart/>
-                    <Figures/>
-                    <ThroughTheYear/>
-                </div>
-                <div class="rest">
-                    <Form/>
-                    <SeaTrial/>
-                    <Shelf/>
-                    <Share/>
-                    <Cautions/>
-                </div>
-            </div>
-        </main>
-        <footer>
-            <p>"A reckoning from published formulas and your own figures. The battery maker's sheet, local code and a licensed electrician come first."</p>
-        </footer>
-    }
+    page += "</div></main><footer><p>A reckoning from published formulas and your own figures. The battery maker's sheet, local code and a licensed electrician come first.</p></footer>";
+    // What follows runs when the text is on the page.
+    paper::start(desk, &sections);
+    view! { <div inner_html=page></div> }
 }
 
 /// How this worksheet came here, trouble with keeping it, a newer version.
-#[component]
-fn Notices() -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let update = RwSignal::new(
-        document()
-            .document_element()
-            .is_some_and(|root| root.has_attribute("data-update")),
+const NOTICES: Section = Section {
+    paper: || {
+        ["arrival", "memory", "update", "welcome"]
+            .map(|notice| format!("<div id={notice}-place></div>"))
+            .concat()
+    },
+    parts: &[
+        ("arrival-place", Text::Own(arrival)),
+        ("memory-place", Text::Own(memory_only)),
+        ("update-place", Text::Own(update)),
+        ("welcome-place", Text::Own(welcome)),
+    ],
+    acts: &[
+        ("demo", |desk, _, _| shelf::show_demo(desk)),
+        ("take-over", |desk, _, _| {
+            store::save_waiting(desk);
+            if let Ok(event) = leptos::web_sys::Event::new("ampwright:take-over") {
+                let _ = window().dispatch_event(&event);
+            }
+        }),
+    ],
+    start: |_| (),
+};
+
+fn arrival(desk: Desk) -> String {
+    let Some(arrival) = desk.arrival.get() else {
+        return String::new();
+    };
+    let mut text = format!(
+        "<div class=notice id=arrival role=status><p>{}</p><ul>",
+        arrival.headline
     );
-    let waiting = window_event_listener_untyped("ampwright:update", move |_| update.set(true));
-    on_cleanup(move || waiting.remove());
-    let take_over = move |_| {
-        store::save_waiting(desk);
-        if let Ok(event) = leptos::web_sys::Event::new("ampwright:take-over") {
-            let _ = window().dispatch_event(&event);
-        }
-    };
-    let fresh = move || {
-        desk.arrival.with(Option::is_none)
-            && desk.number.get().is_none()
-            && desk.keeping.get() != Keeping::Kept
-    };
-    view! {
-        {move || desk.arrival.get().map(|arrival| view! {
-            <div class="notice" id="arrival" role="status">
-                <p>{arrival.headline}</p>
-                <ul>{arrival.remarks.into_iter().map(|remark| view! { <li>{remark}</li> }).collect_view()}</ul>
-            </div>
-        })}
-        {move || match desk.keeping.get() {
-            Keeping::MemoryOnly(why) => Some(view! {
-                <div class="notice bad" id="memory-only" role="alert"><p>{why}</p></div>
-            }),
-            _ => None,
-        }}
-        {move || update.get().then(|| view! {
-            <div class="notice" id="update" role="status">
-                <p>"A newer version of this page is ready."</p>
-                <button type="button" on:click=take_over>"Use it now"</button>
-            </div>
-        })}
-        {move || fresh().then(|| view! {
-            <aside class="notice welcome" id="welcome">
-                <p>"How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer."</p>
-                <button type="button" class="plain" id="demo" on:click=move |_| show_demo(desk)>"Look at an invented boat first"</button>
-            </aside>
-        })}
+    for remark in &arrival.remarks {
+        text += &format!("<li>{}</li>", escape(remark));
     }
+    text + "</ul></div>"
+}
+
+fn memory_only(desk: Desk) -> String {
+    match desk.keeping.get() {
+        Keeping::MemoryOnly(why) => {
+            format!("<div class='notice bad' id=memory-only role=alert><p>{why}</p></div>")
+        }
+        _ => String::new(),
+    }
+}
+
+fn update(desk: Desk) -> String {
+    desk.aside.track();
+    let waiting = document()
+        .document_element()
+        .is_some_and(|root| root.has_attribute("data-update"));
+    match waiting {
+        true => "<div class=notice id=update role=status><p>A newer version of this page is ready.</p><button type=button data-click=take-over>Use it now</button></div>",
+        false => "",
+    }
+    .to_string()
+}
+
+fn welcome(desk: Desk) -> String {
+    let fresh = desk.arrival.get().is_none()
+        && desk.number.get().is_none()
+        && desk.keeping.get() != Keeping::Kept;
+    match fresh {
+        true => "<aside class='notice welcome' id=welcome><p>How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer.</p><button type=button class=plain id=demo data-click=demo>Look at an invented boat first</button></aside>",
+        false => "",
+    }
+    .to_string()
 }

@@ -1,9 +1,12 @@
 //! The worksheet that lies open, its report, and what is to be said about it.
 
-use ampwright_core::worksheet::{Key, Opened, open_link};
+use std::time::Duration;
+
+use ampwright_core::worksheet::{Opened, open_link};
 use ampwright_core::{Report, Worksheet, report};
 use leptos::prelude::*;
 
+use crate::paper::by_id;
 use crate::store::{self, Store};
 
 /// Everything the parts of the page share.
@@ -24,6 +27,17 @@ pub struct Desk {
     pub keeping: RwSignal<Keeping>,
     /// Counts changes on the shelf.
     pub shelved: RwSignal<u32>,
+    /// Counts what else changes beside the worksheet: a fold is opened, a log
+    /// is fitted, the year is reckoned.
+    pub aside: RwSignal<u32>,
+    /// Counts what is reckoned of how sure the answer is.
+    pub surety: RwSignal<u32>,
+    /// Where the run is read off, as a share of it, so that the place holds
+    /// while figures change.
+    pub reading: RwSignal<f64>,
+    /// Counts frames that show a changed worksheet: what is less pressing
+    /// follows these.
+    later: RwSignal<u32>,
 }
 
 /// How a worksheet came to lie on the desk.
@@ -52,7 +66,8 @@ impl Desk {
         let sheet = RwSignal::new(Worksheet::default());
         let desk = Desk {
             sheet,
-            report: Memo::new(move |_| sheet.with(report)),
+            // A changed worksheet has another report: no need to compare them.
+            report: Memo::new_with_compare(move |_| sheet.with(report), |_, _| true),
             number: RwSignal::new(None),
             turn: RwSignal::new(0),
             arrival: RwSignal::new(None),
@@ -61,22 +76,75 @@ impl Desk {
                 Err(why) => Keeping::MemoryOnly(why),
             }),
             shelved: RwSignal::new(0),
+            aside: RwSignal::new(0),
+            surety: RwSignal::new(0),
+            reading: RwSignal::new(0.5),
+            later: RwSignal::new(0),
         };
         desk.take_last();
         desk.take_fragment();
+        desk.at_each_change(|desk| {
+            request_animation_frame(move || {
+                after(Duration::ZERO, Box::new(move || count(desk.later)));
+            });
+        });
         desk
+    }
+
+    /// Does something now and whenever the worksheet has changed.
+    pub fn at_each_change(self, act: fn(Desk)) {
+        Effect::new(move |_| {
+            self.turn.track();
+            self.sheet.track();
+            untrack(|| act(self));
+        });
+    }
+
+    /// A text that follows worksheet and report.
+    pub fn tell(self, text: fn(&Worksheet, &Report) -> String) -> String {
+        self.report.track();
+        self.told(text)
+    }
+
+    /// The same, once the frame that shows the answer is on screen.
+    pub fn tell_later(self, text: fn(&Worksheet, &Report) -> String) -> String {
+        self.later.track();
+        self.told(text)
+    }
+
+    /// The same, while a fold of the page lies open; nothing while it is closed.
+    pub fn tell_open(self, fold: &str, text: fn(&Worksheet, &Report) -> String) -> String {
+        self.aside.track();
+        if by_id(fold).is_some_and(|fold| fold.has_attribute("open")) {
+            self.tell_later(text)
+        } else {
+            String::new()
+        }
+    }
+
+    /// Follows the frames that show a changed worksheet.
+    pub fn track_later(self) {
+        self.later.track();
+    }
+
+    fn told(self, text: fn(&Worksheet, &Report) -> String) -> String {
+        self.sheet
+            .with_untracked(|sheet| self.report.with_untracked(|report| text(sheet, report)))
     }
 
     /// Changes the worksheet, as the user does.
     pub fn edit(self, change: impl FnOnce(&mut Worksheet)) {
-        self.sheet.update(change);
-        store::save_soon(self);
+        let mut change = Some(change);
+        self.alter(&mut |sheet| {
+            if let Some(change) = change.take() {
+                change(sheet);
+            }
+        });
     }
 
-    /// Puts an input back to its default.
-    pub fn forget(self, key: Key) {
-        self.edit(|sheet| sheet.forget(key));
-        self.turn.update(|turn| *turn += 1);
+    fn alter(self, change: &mut dyn FnMut(&mut Worksheet)) {
+        self.sheet.update(change);
+        store::save_soon(self);
     }
 
     /// Lays another worksheet on the desk.
@@ -84,7 +152,7 @@ impl Desk {
         self.number.set(number);
         self.sheet.set(sheet);
         self.arrival.set(arrival);
-        self.turn.update(|turn| *turn += 1);
+        count(self.turn);
     }
 
     /// The worksheet last worked on.
@@ -144,4 +212,14 @@ impl Desk {
             })),
         }
     }
+}
+
+/// Says that something changed.
+pub fn count(changes: RwSignal<u32>) {
+    changes.update(|count| *count = count.wrapping_add(1));
+}
+
+/// Does something later.
+pub fn after(rest: Duration, act: Box<dyn FnOnce()>) {
+    set_timeout(act, rest);
 }

@@ -1,154 +1,259 @@
 //! One input on screen. What it is called, takes and means comes from its
 //! description in the core; this is only how it looks and how typing is heard.
 
-use ampwright_core::fields::{Complaint, Kind, Knowledge, Spec, Spread, Value};
-use ampwright_core::worksheet::Key;
+use ampwright_core::Worksheet;
+use ampwright_core::fields::{Kind, Knowledge, Section as _, Spec, Spread, Value};
+use ampwright_core::worksheet::{Key, LoadRow};
 use leptos::prelude::*;
+use leptos::web_sys::{Element, Event};
 
 use crate::desk::Desk;
+use crate::form;
+use crate::paper::{Act, by_id, set_value, value};
+use crate::words::escape;
 
-/// An input of the worksheet, by key. `place` tells apart two showings of one
+/// What an entry is of.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum Of {
+    /// An input of the worksheet.
+    Input(Key),
+    /// A column of a load.
+    Load(usize, usize),
+}
+
+impl Of {
+    /// As it stands in `data-of`: a key, or load and column.
+    fn named(name: &str) -> Option<Of> {
+        if let Some((at, column)) = name.split_once('.') {
+            return Some(Of::Load(at.parse().ok()?, column.parse().ok()?));
+        }
+        Key::named(name).map(Of::Input)
+    }
+
+    fn name(self) -> String {
+        match self {
+            Of::Input(key) => key.name(),
+            Of::Load(at, column) => format!("{at}.{column}"),
+        }
+    }
+
+    /// Its description.
+    pub fn spec(self) -> Option<&'static Spec> {
+        match self {
+            Of::Input(key) => Some(key.spec()),
+            Of::Load(_, column) => LoadRow::FIELDS.get(column).map(|field| &field.spec),
+        }
+    }
+
+    fn set(self, sheet: &mut Worksheet, value: Value) {
+        match self {
+            // What was read has been checked.
+            Of::Input(key) => drop(sheet.state(key, value)),
+            Of::Load(at, column) => {
+                if let (Some(load), Some(field)) =
+                    (sheet.loads.get_mut(at), LoadRow::FIELDS.get(column))
+                {
+                    (field.set)(&mut load.row, value);
+                }
+            }
+        }
+    }
+}
+
+/// What an entry shows.
+#[derive(Clone, Copy, PartialEq)]
+pub struct Shown {
+    value: Value,
+    /// Whether the input matters.
+    pub applies: bool,
+    /// Whether somebody vouched for it.
+    pub said: bool,
+    known: Knowledge,
+    stands_for: Option<f64>,
+}
+
+impl Shown {
+    /// As the worksheet has it.
+    pub fn of(sheet: &Worksheet, of: Of) -> Shown {
+        match of {
+            Of::Input(key) => Shown {
+                value: sheet.inputs.get(key),
+                applies: key.applies(&sheet.inputs),
+                said: sheet.is_said(key),
+                known: sheet.knowledge(key),
+                stands_for: sheet.figure(key),
+            },
+            Of::Load(at, column) => Shown {
+                value: match (sheet.loads.get(at), LoadRow::FIELDS.get(column)) {
+                    (Some(load), Some(field)) => (field.get)(&load.row),
+                    _ => Value::Absent,
+                },
+                applies: true,
+                said: true,
+                known: Knowledge::Guess,
+                stands_for: None,
+            },
+        }
+    }
+}
+
+/// A row of the worksheet as text. `place` tells apart two showings of one
 /// input on the page.
-#[component]
-pub fn SheetField(key: Key, place: &'static str) -> impl IntoView {
-    let desk = expect_context::<Desk>();
+pub fn row(place: &str, key: Key) -> String {
     let spec = key.spec();
-    let value = Memo::new(move |_| desk.sheet.with(|sheet| sheet.inputs.get(key)));
-    let applies = Memo::new(move |_| desk.sheet.with(|sheet| key.applies(&sheet.inputs)));
-    let knowledge = Memo::new(move |_| desk.sheet.with(|sheet| sheet.knowledge(key)));
-    let said = Memo::new(move |_| desk.sheet.with(|sheet| sheet.is_said(key)));
-    let stands_for = Memo::new(move |_| desk.sheet.with(|sheet| sheet.figure(key)));
-    let set = Callback::new(move |value: Value| desk.edit(|sheet| drop(sheet.state(key, value))));
+    let (name, label) = (key.name(), spec.label);
+    let id = format!("{place}-{name}");
     let back = match (place, spec.kind) {
         ("ask", Kind::Number { .. } | Kind::Maybe { .. }) => "I don't know",
         _ => "back to the default",
     };
     // A choice is made, not measured, unless it is one of fact.
     let graded = spec.spread == Some(Spread::Either) || !matches!(spec.kind, Kind::Choice { .. });
-    let grade = move |event| {
-        let word = event_target_value(&event);
-        if let Some(known) = Knowledge::ALL
-            .into_iter()
-            .find(|known| known.word() == word)
-        {
-            desk.edit(|sheet| sheet.know(key, known));
+    let mut marks = String::new();
+    if graded {
+        marks = format!(
+            "<select class=mark id={id}-known aria-label=\"{label}: how well it is known\" data-change=grade data-of={name}>"
+        );
+        for known in Knowledge::ALL {
+            let word = known.word();
+            marks += &format!("<option value={word}>{word}</option>");
         }
-    };
-    let id = format!("{place}-{}", key.name());
-    let help_id = format!("{id}-help");
-    view! {
-        <div class="row" class:hidden=move || !applies.get()>
-            <Entry spec id=id.clone() value set stands_for help_id=help_id.clone()/>
-            <p class="margin" id=help_id>
-                {graded.then(|| view! {
-                    <select class="mark" class:guess=move || knowledge.get() == Knowledge::Guess
-                        id=format!("{id}-known") aria-label=format!("{}: how well it is known", spec.label)
-                        prop:value=move || knowledge.get().word() on:change=grade>
-                        {Knowledge::ALL.map(|known| view! {
-                            <option value=known.word() selected=known == knowledge.get_untracked()>{known.word()}</option>
-                        })}
-                    </select>
-                })}
-                {spec.help}
-                <button type="button" class="plain forget" class:hidden=move || !said.get()
-                    on:click=move |_| desk.forget(key)
-                    aria-label=format!("{}: {back}", spec.label)>
-                    {back}
-                </button>
-            </p>
-        </div>
+        marks += "</select>";
     }
+    format!(
+        "<div class=row>{}<p class=margin id={id}-help>{marks}{}<button type=button class='plain forget' id={id}-forget data-click=forget data-of={name} aria-label=\"{label}: {back}\">{back}</button></p></div>",
+        entry(spec, &id, Of::Input(key)),
+        escape(spec.help)
+    )
 }
 
-/// Label, entry, unit and complaint of one value.
-#[component]
-pub fn Entry(
-    spec: &'static Spec,
-    #[prop(into)] id: String,
-    #[prop(into)] value: Signal<Value>,
-    set: Callback<Value>,
-    /// What an empty field stands for.
-    #[prop(into)]
-    stands_for: Signal<Option<f64>>,
-    #[prop(into)] help_id: String,
-) -> impl IntoView {
-    let complaint = RwSignal::new(None::<Complaint>);
-    let complaint_id = format!("{id}-complaint");
-    let described = format!("{complaint_id} {help_id}");
-    let entry = match spec.kind {
+/// Label, entry, unit and complaint of one value, as text. Labels are words of
+/// our own.
+pub fn entry(spec: &Spec, id: &str, of: Of) -> String {
+    let (name, label) = (of.name(), spec.label);
+    let heard = format!("id={id} aria-describedby='{id}-complaint {id}-help' data-of={name}");
+    let mut entry;
+    match spec.kind {
         Kind::Choice { options, .. } => {
-            let on_change = move |event| match spec.read(&event_target_value(&event)) {
-                Ok(value) => set.run(value),
-                Err(wrong) => complaint.set(Some(wrong)),
-            };
-            view! {
-                <select id=id.clone() aria-describedby=described
-                    prop:value=move || spec.write(value.get()) on:change=on_change>
-                    {options.iter().enumerate().map(|(at, option)| view! {
-                        <option value=option.key selected=move || value.get() == Value::Choice(at)>{option.label}</option>
-                    }).collect_view()}
-                </select>
+            entry = format!("<select {heard} data-change=entry>");
+            for option in options {
+                entry += &format!(
+                    "<option value={}>{}</option>",
+                    option.key,
+                    escape(option.label)
+                );
             }
-            .into_any()
+            entry += "</select>";
         }
-        Kind::Number { .. } | Kind::Maybe { .. } => {
-            // What is being typed stays as typed, "1." and "0,5" included.
-            let draft = RwSignal::new(None::<String>);
-            let on_input = move |event| {
-                let text = event_target_value(&event);
-                match spec.read(&text) {
-                    Ok(value) => {
-                        complaint.set(None);
-                        set.run(value);
-                    }
-                    Err(wrong) => complaint.set(Some(wrong)),
-                }
-                draft.set(Some(text));
-            };
-            let on_blur = move |_| {
-                if complaint.with_untracked(Option::is_none) {
-                    draft.set(None);
-                }
-            };
-            let empty_means = match spec.kind {
-                Kind::Maybe { .. } => Some(move || match stands_for.get() {
-                    Some(figure) => short(figure),
-                    None => "none".to_string(),
-                }),
-                _ => None,
-            };
-            let unit = spec.unit().map_or("", |unit| unit.symbol);
-            view! {
-                <span class="entry">
-                    <input id=id.clone() type="text" inputmode="decimal" autocomplete="off" enterkeyhint="done"
-                        aria-describedby=described
-                        aria-invalid=move || complaint.with(Option::is_some).to_string()
-                        placeholder=empty_means
-                        prop:value=move || draft.get().unwrap_or_else(|| spec.write(value.get()))
-                        on:input=on_input on:blur=on_blur/>
-                    <span class="unit">{unit}</span>
-                </span>
-            }
-            .into_any()
+        Kind::Number { unit, .. } | Kind::Maybe { unit, .. } => {
+            entry = format!(
+                "<span class=entry><input {heard} type=text inputmode=decimal autocomplete=off enterkeyhint=done aria-invalid=false data-input=entry data-focusout=left><span class=unit>{}</span></span>",
+                unit.symbol
+            );
         }
-    };
+    }
     let absent = match spec.kind {
-        Kind::Maybe { absent, .. } => {
-            Some(view! { <small>{format!("empty: {}", absent.says)}</small> })
-        }
-        _ => None,
+        Kind::Maybe { absent, .. } => format!(" <small>empty: {}</small>", absent.says),
+        _ => String::new(),
     };
-    view! {
-        <label for=id>{spec.label} {absent}</label>
-        {entry}
-        <p class="complaint" id=complaint_id role="alert">
-            {move || complaint.with(|wrong| wrong.as_ref().map(|wrong| wrong.0.clone()))}
-        </p>
+    format!(
+        "<label for={id}>{label}{absent}</label>{entry}<p class=complaint id={id}-complaint role=alert></p>"
+    )
+}
+
+/// Shows what an entry has become; `afresh` also over what is being typed.
+pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
+    let (Some(entry), Some(spec)) = (by_id(id), of.spec()) else {
+        return;
+    };
+    if afresh {
+        complain(&entry, "");
+    }
+    // What is being typed stays as typed, "1." and "0,5" included.
+    let typed = entry.get_attribute("aria-invalid").as_deref() == Some("true")
+        || document().active_element().as_ref() == Some(&entry) && entry.tag_name() == "INPUT";
+    if afresh || !typed {
+        set_value(&entry, &spec.write(shown.value));
+    }
+    if let Kind::Maybe { .. } = spec.kind {
+        let words = shown.stands_for.map_or("none".to_string(), |figure| {
+            ((figure * 100.0).round() / 100.0).to_string()
+        });
+        let _ = entry.set_attribute("placeholder", &words);
+    }
+    let Of::Input(_) = of else { return };
+    if let Ok(Some(row)) = entry.closest(".row") {
+        row.set_class_name(if shown.applies { "row" } else { "row hidden" });
+    }
+    if let Some(mark) = by_id(&format!("{id}-known")) {
+        set_value(&mark, shown.known.word());
+        let guess = shown.known == Knowledge::Guess;
+        mark.set_class_name(if guess { "mark guess" } else { "mark" });
+    }
+    if let Some(forget) = by_id(&format!("{id}-forget")) {
+        let hidden = if shown.said { "" } else { " hidden" };
+        forget.set_class_name(&format!("plain forget{hidden}"));
     }
 }
 
-/// A figure for a placeholder.
-fn short(figure: f64) -> String {
-    let rounded = (figure * 100.0).round() / 100.0;
-    rounded.to_string()
+fn complain(entry: &Element, words: &str) {
+    if entry.has_attribute("aria-invalid") {
+        let invalid = if words.is_empty() { "false" } else { "true" };
+        let _ = entry.set_attribute("aria-invalid", invalid);
+    }
+    if let Some(place) = by_id(&format!("{}-complaint", entry.id()))
+        && place.text_content().as_deref() != Some(words)
+    {
+        place.set_text_content(Some(words));
+    }
+}
+
+fn of(element: &Element) -> Option<Of> {
+    Of::named(&element.get_attribute("data-of")?)
+}
+
+/// What the entries do.
+pub const ACTS: &[Act] = &[
+    ("entry", typed),
+    ("left", left),
+    ("grade", grade),
+    ("forget", |desk, button, _| {
+        if let Some(Of::Input(key)) = of(button) {
+            desk.edit(|sheet| sheet.forget(key));
+            form::renew(desk, Of::Input(key));
+        }
+    }),
+];
+
+fn typed(desk: Desk, entry: &Element, _: &Event) {
+    let Some(of) = of(entry) else { return };
+    match of.spec().map(|spec| spec.read(&value(entry))) {
+        Some(Ok(value)) => {
+            complain(entry, "");
+            desk.edit(|sheet| of.set(sheet, value));
+        }
+        Some(Err(wrong)) => complain(entry, &wrong.0),
+        None => {}
+    }
+}
+
+/// A figure that was understood is written as figures are.
+fn left(desk: Desk, entry: &Element, _: &Event) {
+    let Some(of) = of(entry) else { return };
+    if let Some(spec) = of.spec()
+        && entry.get_attribute("aria-invalid").as_deref() != Some("true")
+    {
+        let shown = desk.sheet.with_untracked(|sheet| Shown::of(sheet, of));
+        set_value(entry, &spec.write(shown.value));
+    }
+}
+
+fn grade(desk: Desk, mark: &Element, _: &Event) {
+    let word = value(mark);
+    let known = Knowledge::ALL
+        .into_iter()
+        .find(|known| known.word() == word);
+    if let (Some(Of::Input(key)), Some(known)) = (of(mark), known) {
+        desk.edit(|sheet| sheet.know(key, known));
+    }
 }

@@ -1,53 +1,58 @@
 //! The results as tables of figures.
 
 use ampwright_core::report::{Report, clock};
-use leptos::prelude::*;
 
-use crate::desk::Desk;
+use crate::paper::{Section, Text};
 use crate::words::figure;
 
 /// A line of a table: what, figure, unit.
 type Line = (&'static str, String, &'static str);
 
-/// Tables of the day, the machine and the run.
-#[component]
-pub fn Figures() -> impl IntoView {
-    view! {
-        <section class="figures" aria-labelledby="figures-title">
-            <h2 id="figures-title">"Figures"</h2>
-            <div class="tables">
-                <Table caption="The day at anchor" lines=day/>
-                <Table caption="The alternator" lines=machine/>
-                <Table caption="The charging run" lines=run/>
-                <Table caption="Hottest in the run, and after" lines=heat/>
-                <Table caption="The engine" lines=engine/>
-                <Table caption="Beside a lead bank" lines=lead/>
-            </div>
-        </section>
-    }
-}
+/// Caption and id of each table.
+const TABLES: [(&str, &str); 6] = [
+    ("The day at anchor", "figures-day"),
+    ("The alternator", "figures-machine"),
+    ("The charging run", "figures-run"),
+    ("Hottest in the run, and after", "figures-heat"),
+    ("The engine", "figures-engine"),
+    ("Beside a lead bank", "figures-lead"),
+];
 
-#[component]
-fn Table(caption: &'static str, lines: fn(&Report) -> Vec<Line>) -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let lines = Memo::new(move |_| desk.report.with(lines));
-    // Written as text: figures and words of our own only.
-    let rows = move || {
-        lines.with(|lines| {
-            lines
-                .iter()
-                .map(|(what, figure, unit)| {
-                    format!("<tr><th scope=row>{what}</th><td class=figure>{figure}</td><td class=unit>{unit}</td></tr>")
-                })
-                .collect::<String>()
-        })
-    };
-    view! {
-        <table>
-            <caption>{caption}</caption>
-            <tbody inner_html=rows></tbody>
-        </table>
+/// Tables of the day, the machine and the run.
+pub const SECTION: Section = Section {
+    paper: || {
+        let mut text = r#"<section class="figures" aria-labelledby="figures-title"><h2 id="figures-title">Figures</h2><div class="tables">"#.to_string();
+        for (caption, id) in TABLES {
+            text += &format!("<table><caption>{caption}</caption><tbody id={id}></tbody></table>");
+        }
+        text + "</div></section>"
+    },
+    parts: &[
+        ("figures-day", Text::Late(|_, report| rows(day(report)))),
+        (
+            "figures-machine",
+            Text::Late(|_, report| rows(machine(report))),
+        ),
+        ("figures-run", Text::Late(|_, report| rows(run(report)))),
+        ("figures-heat", Text::Late(|_, report| rows(heat(report)))),
+        (
+            "figures-engine",
+            Text::Late(|_, report| rows(engine(report))),
+        ),
+        ("figures-lead", Text::Late(|_, report| rows(lead(report)))),
+    ],
+    acts: &[],
+    start: |_| (),
+};
+
+fn rows(lines: Vec<Line>) -> String {
+    let mut rows = String::new();
+    for (what, figure, unit) in lines {
+        rows += &format!(
+            "<tr><th scope=row>{what}</th><td class=figure>{figure}</td><td class=unit>{unit}</td></tr>"
+        );
     }
+    rows
 }
 
 fn day(report: &Report) -> Vec<Line> {

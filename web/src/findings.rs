@@ -1,47 +1,50 @@
 //! What to mind, and the usual cautions.
 
 use ampwright_core::report::{CAUTIONS, Finding};
-use leptos::prelude::*;
 
-use crate::desk::Desk;
+use crate::paper::{Section, Text};
 use crate::words::escape;
 
 /// Findings, worst first.
-#[component]
-pub fn Findings() -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let findings = Memo::new(move |_| desk.report.with(|report| report.findings.clone()));
-    view! {
-        <section class="findings" id="findings" aria-labelledby="findings-title">
-            <h2 id="findings-title">"What to mind"</h2>
-            <p class="lead" class:hidden=move || findings.with(|found| !found.is_empty())>"Nothing stands out in these figures."</p>
-            <ul inner_html=move || findings.with(|found| list(found))></ul>
-        </section>
-    }
-}
+pub const SECTION: Section = Section {
+    paper: || {
+        r#"<section class="findings" id="findings" aria-labelledby="findings-title"><h2 id="findings-title">What to mind</h2>
+<p class="lead hidden" id="findings-none">Nothing stands out in these figures.</p><ul id="findings-list"></ul></section>"#
+            .to_string()
+    },
+    parts: &[
+        (
+            "findings-none@class",
+            Text::Soon(|_, report| match report.findings.is_empty() {
+                true => "lead".to_string(),
+                false => "lead hidden".to_string(),
+            }),
+        ),
+        (
+            "findings-list",
+            Text::Soon(|_, report| list(&report.findings)),
+        ),
+    ],
+    acts: &[],
+    start: |_| (),
+};
 
 fn list(findings: &[Finding]) -> String {
-    findings
-        .iter()
-        .map(|finding| {
-            let word = finding.severity.word();
-            let text = escape(&finding.text);
-            format!("<li class={word}><span class=severity>{word}</span><span>{text}</span></li>")
-        })
-        .collect()
+    let mut list = String::new();
+    for finding in findings {
+        let word = finding.severity.word();
+        let text = escape(&finding.text);
+        list +=
+            &format!("<li class={word}><span class=severity>{word}</span><span>{text}</span></li>");
+    }
+    list
 }
 
 /// Cautions that hold whatever the figures say.
-#[component]
-pub fn Cautions() -> impl IntoView {
-    let cautions: String = CAUTIONS
-        .iter()
-        .map(|caution| format!("<dt>{}</dt><dd>{}</dd>", caution.about, caution.text))
-        .collect();
-    view! {
-        <section class="cautions" aria-labelledby="cautions-title">
-            <h2 id="cautions-title">"Cautions"</h2>
-            <dl inner_html=cautions></dl>
-        </section>
+pub const CAUTIONS_LIST: Section = Section::still(|| {
+    let mut text = r#"<section class="cautions" aria-labelledby="cautions-title"><h2 id="cautions-title">Cautions</h2><dl>"#.to_string();
+    for caution in CAUTIONS {
+        text += &format!("<dt>{}</dt><dd>{}</dd>", caution.about, caution.text);
     }
-}
+    text + "</dl></section>"
+});

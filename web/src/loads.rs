@@ -1,129 +1,208 @@
-//! The list of loads.
+//! The list of loads: in the questions and in the worksheet.
 
-use ampwright_core::fields::{Section, Value};
-use ampwright_core::worksheet::{Load, LoadRow, typical_loads};
+use std::cell::RefCell;
+
+use ampwright_core::Report;
+use ampwright_core::fields::{Held, Section as _};
+use ampwright_core::worksheet::{Basis, Key, Load, LoadRow, typical_loads};
 use leptos::prelude::*;
+use leptos::web_sys::Element;
 
 use crate::desk::Desk;
-use crate::field::Entry;
+use crate::field::{self, Of};
+use crate::form::{self, Row};
+use crate::paper::{Act, by_id, set_value, value, write};
 use crate::words::figure;
 
-/// The list, with each row's share of the day. `place` tells apart two
-/// showings of it on the page.
-#[component]
-pub fn Loads(place: &'static str) -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let count = Memo::new(move |_| desk.sheet.with(|sheet| sheet.loads.len()));
-    let add = move |_| {
+/// The places of the page that show the list.
+const PLACES: [&str; 2] = ["ask", "sheet"];
+
+/// What stands on the page.
+#[derive(Default)]
+struct List {
+    /// How many loads; none where there is no list.
+    count: Option<usize>,
+    drawn: bool,
+    rows: Vec<Row>,
+    /// Name and share of the day of each load.
+    titles: Vec<[String; 2]>,
+    total: String,
+}
+
+thread_local! {
+    static LIST: RefCell<List> = RefCell::new(List::default());
+}
+
+/// What its buttons and names do.
+pub const ACTS: &[Act] = &[
+    ("add-up", |desk, _, _| {
+        desk.edit(|sheet| {
+            if let Some(key) = Key::named("daily_basis") {
+                drop(sheet.state(key, Basis::Listed.to_value()));
+            }
+            if sheet.loads.is_empty() {
+                sheet.loads = typical_loads();
+            }
+        });
+    }),
+    ("load-add", |desk, _, _| {
         desk.edit(|sheet| {
             sheet.loads.push(Load {
                 name: "New load".into(),
                 ..Load::default()
             });
         });
-    };
-    let usual = move |_| desk.edit(|sheet| sheet.loads.extend(typical_loads()));
-    let total = move || {
-        desk.report.with(|report| {
-            let energy = &report.energy;
-            format!(
-                "At anchor {} W·h, {} A·h; under way {} W·h, {} A·h.",
-                figure(energy.anchor.use_wh, 0),
-                figure(energy.anchor.use_ah, 0),
-                figure(energy.under_way.use_wh, 0),
-                figure(energy.under_way.use_ah, 0),
-            )
-        })
-    };
-    view! {
-        <div class="loads">
-            {move || {
-                desk.turn.track();
-                (0..count.get()).map(|at| view! { <LoadEntry at place/> }).collect_view()
-            }}
-            <p class="total">{total}</p>
-            <p class="buttons">
-                <button type="button" on:click=add>"Add a load"</button>
-                <button type="button" class:hidden=move || count.get() != 0 on:click=usual>"Start from a usual list"</button>
-            </p>
-        </div>
-    }
-}
-
-#[component]
-fn LoadEntry(at: usize, place: &'static str) -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let name = Memo::new(move |_| {
-        desk.sheet.with(|sheet| {
-            sheet
-                .loads
-                .get(at)
-                .map(|load| load.name.clone())
-                .unwrap_or_default()
-        })
-    });
-    let day = move || {
-        desk.report.with(|report| {
-            report.energy.rows.get(at).map(|row| {
-                let most = row.anchor_wh.max(row.under_way_wh);
-                format!("{} W·h", figure(most, 0))
-            })
-        })
-    };
-    let rename = move |event| {
-        let text = event_target_value(&event);
+    }),
+    ("load-usual", |desk, _, _| {
+        desk.edit(|sheet| sheet.loads.extend(typical_loads()));
+    }),
+    ("load-name", |desk, entry, _| {
+        let (at, name) = (at(entry), value(entry));
         desk.edit(|sheet| {
             if let Some(load) = sheet.loads.get_mut(at) {
-                load.name = text;
+                load.name = name;
             }
         });
-    };
-    let remove = move |_| {
+    }),
+    ("load-out", |desk, button, _| {
+        let at = at(button);
+        // What lies open below it moves up with its load.
+        for fold in PLACES.map(|place| by_id(&format!("{place}-load-{at}"))) {
+            fold.inspect(Element::remove);
+        }
         desk.edit(|sheet| {
             if at < sheet.loads.len() {
                 sheet.loads.remove(at);
             }
         });
-        desk.turn.update(|turn| *turn += 1);
-    };
-    let columns = LoadRow::FIELDS.iter().enumerate().map(|(column, field)| {
-        let id = format!("{place}-load-{at}-{}", field.name);
-        let help_id = format!("{id}-help");
-        let value = Memo::new(move |_| {
-            desk.sheet.with(|sheet| match sheet.loads.get(at) {
-                Some(load) => (LoadRow::FIELDS[column].get)(&load.row),
-                None => Value::Absent,
-            })
-        });
-        let set = Callback::new(move |value: Value| {
-            desk.edit(|sheet| {
-                if let Some(load) = sheet.loads.get_mut(at) {
-                    (LoadRow::FIELDS[column].set)(&mut load.row, value);
+    }),
+];
+
+fn at(element: &Element) -> usize {
+    let at = element.get_attribute("data-at");
+    at.and_then(|at| at.parse().ok()).unwrap_or(usize::MAX)
+}
+
+/// Brings the lists up to date; `afresh` when another worksheet lies open.
+pub fn refresh(desk: Desk, afresh: bool) {
+    let count = desk.sheet.with_untracked(|sheet| {
+        (sheet.inputs.daily.basis == Basis::Listed).then_some(sheet.loads.len())
+    });
+    LIST.with_borrow_mut(|list| {
+        if !list.drawn || afresh || list.count != count {
+            *list = List {
+                count,
+                drawn: true,
+                ..List::default()
+            };
+            for place in PLACES {
+                let open = if afresh { Vec::new() } else { opened(place) };
+                write(&format!("{place}-loads"), &paper(place, count, list));
+                for at in open {
+                    write(&format!("{place}-load-{at}@open"), "open");
+                }
+            }
+        }
+        form::follow(desk, &mut list.rows, false);
+        desk.report.with_untracked(|report| {
+            desk.sheet.with_untracked(|sheet| {
+                let loads = sheet.loads.get(..list.titles.len()).unwrap_or_default();
+                for (at, (load, was)) in loads.iter().zip(&mut list.titles).enumerate() {
+                    let now = [load.name.clone(), day(report, at)];
+                    if *was != now {
+                        for place in PLACES {
+                            title(place, at, &now);
+                        }
+                        *was = now;
+                    }
                 }
             });
+            let now = total(report);
+            if list.total != now {
+                for place in PLACES {
+                    write(&format!("{place}-total"), &now);
+                }
+                list.total = now;
+            }
         });
-        let stands_for = Signal::stored(None);
-        view! {
-            <div class="cell">
-                <Entry spec=&field.spec id value set stands_for help_id=help_id.clone()/>
-                <p class="margin" id=help_id>{field.spec.help}</p>
-            </div>
-        }
     });
-    view! {
-        <details class="load">
-            <summary>
-                <span class="title">{name}</span>
-                <span class="leader"></span>
-                <span class="said">{day}</span>
-            </summary>
-            <div class="cell">
-                <label for=format!("{place}-load-{at}-name")>"Name"</label>
-                <input id=format!("{place}-load-{at}-name") type="text" autocomplete="off"
-                    prop:value=name on:input=rename/>
-            </div>
-            <div class="cells">{columns.collect_view()}</div>
-            <p class="buttons"><button type="button" on:click=remove>"Strike this load out"</button></p>
-        </details>
+}
+
+/// Which loads lie open, by their place in the list.
+fn opened(place: &str) -> Vec<usize> {
+    let fold = |at: usize| {
+        let css = format!("#{place}-loads .load:nth-of-type({})", at + 1);
+        document().query_selector(&css).ok().flatten()
+    };
+    (0..)
+        .map_while(|at| fold(at).map(|fold| (at, fold)))
+        .filter(|(_, fold)| fold.has_attribute("open"))
+        .map(|(at, _)| at)
+        .collect()
+}
+
+fn title(place: &str, at: usize, [name, day]: &[String; 2]) {
+    for (part, text) in [("title", name), ("day", day)] {
+        if let Some(element) = by_id(&format!("{place}-load-{at}-{part}")) {
+            element.set_text_content(Some(text));
+        }
     }
+    if let Some(entry) = by_id(&format!("{place}-load-{at}-name")) {
+        set_value(&entry, name);
+    }
+}
+
+/// The list as text, or the button that begins one.
+fn paper(place: &str, count: Option<usize>, list: &mut List) -> String {
+    let Some(count) = count else {
+        return match place {
+            "ask" => {
+                "<button type=button id=add-it-up data-click=add-up>Help me add it up</button>"
+            }
+            _ => "",
+        }
+        .to_string();
+    };
+    list.titles = vec![[String::new(), String::new()]; count];
+    let mut text = String::from("<div class=loads>");
+    for at in 0..count {
+        let id = format!("{place}-load-{at}");
+        text += &format!(
+            "<details class=load id={id}><summary><span class=title id={id}-title></span><span class=leader></span><span class=said id={id}-day></span></summary><div class=cell><label for={id}-name>Name</label><input id={id}-name type=text autocomplete=off data-input=load-name data-at={at}></div><div class=cells>"
+        );
+        for (column, field) in LoadRow::FIELDS.iter().enumerate() {
+            let (id, of) = (format!("{id}-{}", field.name), Of::Load(at, column));
+            text += &format!(
+                "<div class=cell>{}<p class=margin id={id}-help>{}</p></div>",
+                field::entry(&field.spec, &id, of),
+                field.spec.help
+            );
+            list.rows.push(Row::new(id, of));
+        }
+        text += &format!(
+            "</div><p class=buttons><button type=button data-click=load-out data-at={at}>Strike this load out</button></p></details>"
+        );
+    }
+    let usual = if count == 0 { "" } else { "hidden" };
+    text + &format!(
+        "<p class=total id={place}-total></p><p class=buttons><button type=button id={place}-load-add data-click=load-add>Add a load</button> <button type=button class='{usual}' data-click=load-usual>Start from a usual list</button></p></div>"
+    )
+}
+
+fn day(report: &Report, at: usize) -> String {
+    report.energy.rows.get(at).map_or(String::new(), |row| {
+        let most = row.anchor_wh.max(row.under_way_wh);
+        format!("{} W·h", figure(most, 0))
+    })
+}
+
+fn total(report: &Report) -> String {
+    let energy = &report.energy;
+    format!(
+        "At anchor {} W·h, {} A·h; under way {} W·h, {} A·h.",
+        figure(energy.anchor.use_wh, 0),
+        figure(energy.anchor.use_ah, 0),
+        figure(energy.under_way.use_wh, 0),
+        figure(energy.under_way.use_ah, 0),
+    )
 }

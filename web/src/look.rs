@@ -1,29 +1,43 @@
-//! Day look and night look.
+//! The masthead, with the switch between day look and night look.
 
 use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::*;
 
+use crate::desk::count;
+use crate::paper::{Section, Text};
+use crate::shelf::title;
 use crate::store::Store;
+use crate::words::escape;
 
 const LOOK: &str = "ampwright.look";
 
-/// The switch between them; `look.js` sets the look before the first paint.
-#[component]
-pub fn LookSwitch() -> impl IntoView {
-    let root = document().document_element();
-    let night = RwSignal::new(
-        root.as_ref()
-            .and_then(|root| root.get_attribute("data-look"))
-            .as_deref()
-            == Some("night"),
-    );
-    let turn = move |_| {
-        night.update(|night| *night = !*night);
-        let look = if night.get_untracked() {
-            "night"
-        } else {
-            "day"
-        };
+/// The name of the boat and the switch; `look.js` sets the look before the
+/// first paint.
+pub const MASTHEAD: Section = Section {
+    paper: || {
+        r#"<header class="masthead"><div><h1>Ampwright</h1><p id="title"></p></div>
+<button type="button" class="plain" id="look" data-click="look"></button></header>"#
+            .to_string()
+    },
+    parts: &[
+        ("title", Text::Soon(|sheet, _| escape(title(&sheet.name)))),
+        (
+            "look@aria-pressed",
+            Text::Own(|desk| {
+                desk.aside.track();
+                is_night().to_string()
+            }),
+        ),
+        (
+            "look",
+            Text::Own(|desk| {
+                desk.aside.track();
+                if is_night() { "Day look" } else { "Night look" }.to_string()
+            }),
+        ),
+    ],
+    acts: &[("look", |desk, _, _| {
+        let look = if is_night() { "day" } else { "night" };
         if let Some(root) = document().document_element() {
             let _ = root.set_attribute("data-look", look);
         }
@@ -31,10 +45,15 @@ pub fn LookSwitch() -> impl IntoView {
             // look.js reads the bare word.
             let _ = LocalStorage::raw().set_item(LOOK, look);
         }
-    };
-    view! {
-        <button type="button" class="plain" id="look" aria-pressed=move || night.get().to_string() on:click=turn>
-            {move || if night.get() { "Day look" } else { "Night look" }}
-        </button>
-    }
+        count(desk.aside);
+    })],
+    start: |_| (),
+};
+
+fn is_night() -> bool {
+    document()
+        .document_element()
+        .and_then(|root| root.get_attribute("data-look"))
+        .as_deref()
+        == Some("night")
 }

@@ -1,61 +1,57 @@
 //! The worksheet as a link, and links opened from within the page.
 
 use ampwright_core::worksheet::to_link;
-use leptos::html::Textarea;
 use leptos::prelude::*;
+use leptos::web_sys::HtmlTextAreaElement;
+use wasm_bindgen::{JsCast, closure::Closure};
 
 use crate::desk::Desk;
+use crate::paper::{Section, Text, by_id, offer, value, write};
 
 /// Makes a link, copies it, and opens one.
-#[component]
-pub fn Share() -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let link = Memo::new(move |_| {
-        let here = window().location();
-        let origin = here.origin().unwrap_or_default();
-        let path = here.pathname().unwrap_or_default();
-        desk.sheet
-            .with(|sheet| format!("{origin}{path}#{}", to_link(sheet)))
-    });
-    let area = NodeRef::<Textarea>::new();
-    let said = RwSignal::new("");
-    let copy = move |_| {
-        // Begun inside the click: browsers refuse a copy after waiting.
-        let copying = window()
-            .navigator()
-            .clipboard()
-            .write_text(&link.get_untracked());
-        if let Some(area) = area.get_untracked() {
-            area.select();
-        }
-        said.set("The link is selected; copy it by hand if nothing is pasted.");
-        let done = wasm_bindgen::closure::Closure::once(move |_| said.set("The link is copied."));
-        let _ = copying.then(&done);
-        done.forget();
-    };
-    let pasted = RwSignal::new(String::new());
-    let open = move |_| {
-        desk.take_link(&pasted.get_untracked());
-        pasted.set(String::new());
-        window().scroll_to_with_x_and_y(0.0, 0.0);
-    };
-    view! {
-        <section class="share" aria-labelledby="share-title">
-            <h2 id="share-title">"Share as a link"</h2>
-            <p class="lead">"The link holds every figure you have entered and nothing else. Nothing is sent anywhere: whoever opens it reads it in their own browser."</p>
-            <label for="link">"Link to this worksheet"</label>
-            <textarea id="link" readonly rows="4" node_ref=area prop:value=link></textarea>
-            <p class="buttons">
-                <button type="button" id="copy-link" on:click=copy>"Copy the link"</button>
-                <span class="said" role="status">{said}</span>
-            </p>
-            <label for="open-link">"Open a link"</label>
-            <textarea id="open-link" rows="2" prop:value=pasted
-                on:input=move |event| pasted.set(event_target_value(&event))></textarea>
-            <p class="buttons">
-                <button type="button" id="take-link" on:click=open
-                    disabled=move || pasted.with(|text| text.trim().is_empty())>"Open as a copy"</button>
-            </p>
-        </section>
-    }
+pub const SECTION: Section = Section {
+    paper: || {
+        r#"<section class="share" aria-labelledby="share-title"><h2 id="share-title">Share as a link</h2>
+<p class="lead">The link holds every figure you have entered and nothing else. Nothing is sent anywhere: whoever opens it reads it in their own browser.</p>
+<label for="link">Link to this worksheet</label><textarea id="link" readonly rows="4"></textarea>
+<p class="buttons"><button type="button" id="copy-link" data-click="copy-link">Copy the link</button> <span class="said" role="status" id="link-said"></span></p>
+<label for="open-link">Open a link</label><textarea id="open-link" rows="2" data-input="link"></textarea>
+<p class="buttons"><button type="button" id="take-link" data-click="take-link" disabled>Open as a copy</button></p></section>"#
+            .to_string()
+    },
+    parts: &[(
+        "link@value",
+        Text::Soon(|sheet, _| {
+            let here = window().location();
+            let origin = here.origin().unwrap_or_default();
+            let path = here.pathname().unwrap_or_default();
+            format!("{origin}{path}#{}", to_link(sheet))
+        }),
+    )],
+    acts: &[
+        ("copy-link", |_, _, _| copy()),
+        ("link", |_, area, _| offer("take-link", &value(area))),
+        ("take-link", |desk, _, _| open(desk)),
+    ],
+    start: |_| (),
+};
+
+fn copy() {
+    let Some(area) = by_id("link") else { return };
+    // Begun inside the click: browsers refuse a copy after waiting.
+    let copying = window().navigator().clipboard().write_text(&value(&area));
+    area.unchecked_ref::<HtmlTextAreaElement>().select();
+    let said = "The link is selected; copy it by hand if nothing is pasted.";
+    write("link-said", said);
+    let done = Closure::once(|_| write("link-said", "The link is copied."));
+    let _ = copying.then(&done);
+    done.forget();
+}
+
+fn open(desk: Desk) {
+    let link = by_id("open-link").map_or(String::new(), |area| value(&area));
+    desk.take_link(&link);
+    write("open-link@value", "");
+    offer("take-link", "");
+    window().scroll_to_with_x_and_y(0.0, 0.0);
 }

@@ -10,7 +10,7 @@ use gloo_storage::{LocalStorage, Storage};
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
-use crate::desk::{Desk, Keeping};
+use crate::desk::{Desk, Keeping, count};
 
 const SHEET: &str = "ampwright.sheet.";
 const LAST: &str = "ampwright.last";
@@ -39,14 +39,16 @@ impl Store {
                 );
             }
         }
-        LocalStorage::set(PROBE, 1).map_err(|_| full())?;
+        LocalStorage::raw()
+            .set_item(PROBE, "1")
+            .map_err(|_| full())?;
         LocalStorage::delete(PROBE);
         Ok(Store(()))
     }
 
     /// Number and text of the worksheet last worked on.
     pub fn last(self) -> Option<(u32, String)> {
-        let number: u32 = LocalStorage::get(LAST).ok()?;
+        let number = LocalStorage::raw().get_item(LAST).ok()??.parse().ok()?;
         Some((number, self.text(number)?))
     }
 
@@ -84,7 +86,7 @@ impl Store {
 
     /// Remembers which worksheet was worked on last.
     pub fn make_last(self, number: u32) {
-        let _ = LocalStorage::set(LAST, number);
+        let _ = LocalStorage::raw().set_item(LAST, &number.to_string());
     }
 
     /// Removes a worksheet.
@@ -147,7 +149,7 @@ fn save_now(desk: Desk) {
         Ok(number) => {
             desk.number.set(Some(number));
             desk.keeping.set(Keeping::Kept);
-            desk.shelved.update(|count| *count += 1);
+            count(desk.shelved);
         }
         Err(why) => desk.keeping.set(Keeping::MemoryOnly(why)),
     }

@@ -1,119 +1,147 @@
 //! How sure the answer is: reckoned in small pieces while nobody types, so that
 //! the page never stands still, and shown as a range.
 
+use std::cell::RefCell;
 use std::time::Duration;
 
 use ampwright_core::sure::{Certainty, Range, Reading, Sure};
 use leptos::prelude::*;
-use leptos::web_sys::HtmlElement;
-use wasm_bindgen::JsCast;
 
 use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::scale::Scale;
-use crate::desk::Desk;
-use crate::words::{axis_time, figure};
+use crate::desk::{Desk, after, count};
+use crate::paper::{Section, Text, by_id, focus};
+use crate::words::{axis_time, escape, figure};
 
 /// How long typing must rest before the reckoning begins.
 const REST: Duration = Duration::from_millis(400);
 /// How long a piece of it may hold up the page \[ms\].
 const PIECE_MS: f64 = 10.0;
 
-/// The reckoning as the parts of the page see it.
-#[derive(Clone, Copy)]
-pub struct Surety {
-    /// What came of it last.
-    known: RwSignal<Option<Certainty>>,
-    /// How many runs are done of one that is on; none when `known` holds.
-    under_way: RwSignal<Option<usize>>,
+/// What is known, and how far a reckoning is.
+#[derive(Default)]
+struct Surety {
+    /// The range of the engine time in a few words, of the last reckoning.
+    range: String,
+    /// All of it as text.
+    told: String,
+    /// How many runs are done of one that is on.
+    under_way: Option<usize>,
     /// Counts edits: a reckoning of an earlier one is given up.
-    turn: StoredValue<u32>,
+    turn: u32,
 }
 
-impl Surety {
-    /// Follows the open worksheet.
-    pub fn of(desk: Desk) -> Surety {
-        let surety = Surety {
-            known: RwSignal::new(None),
-            under_way: RwSignal::new(Some(0)),
-            turn: StoredValue::new(0),
-        };
-        Effect::new(move |_| {
-            desk.sheet.track();
-            let turn = surety.turn.get_value().wrapping_add(1);
-            surety.turn.set_value(turn);
-            surety.under_way.set(Some(0));
-            set_timeout(move || surety.begin(desk, turn), REST);
-        });
-        surety
-    }
-
-    fn begin(self, desk: Desk, turn: u32) {
-        if self.turn.get_value() == turn {
-            self.go_on(desk.sheet.with_untracked(Sure::new), turn);
-        }
-    }
-
-    fn go_on(self, mut sure: Sure, turn: u32) {
-        if self.turn.get_value() != turn {
-            return;
-        }
-        if sure.done() {
-            self.known.set(Some(sure.certainty()));
-            self.under_way.set(None);
-            return;
-        }
-        let clock = window().performance();
-        let now = || clock.as_ref().map_or(f64::MAX, |clock| clock.now());
-        let end = now() + PIECE_MS;
-        loop {
-            sure.step(1);
-            if sure.done() || now() >= end {
-                break;
-            }
-        }
-        // Each showing costs the page a layout: one for every 64 runs will do.
-        let shown = sure.runs() & !63;
-        if self.under_way.get_untracked() != Some(shown) {
-            self.under_way.set(Some(shown));
-        }
-        set_timeout(move || self.go_on(sure, turn), Duration::ZERO);
-    }
-
-    /// The range of the engine time in a few words, once it is reckoned.
-    pub fn engine_range(self) -> Option<String> {
-        match self.under_way.get() {
-            Some(_) => None,
-            None => self
-                .known
-                .with(|known| known.as_ref().map(|c| c.engine_h.words.clone())),
-        }
-    }
+thread_local! {
+    static SURETY: RefCell<Surety> = RefCell::new(Surety::default());
 }
 
 /// Range, what it comes from, and which reading would narrow it.
-#[component]
-pub fn HowSure() -> impl IntoView {
-    let surety = expect_context::<Surety>();
-    let progress = move || match surety.under_way.get() {
-        Some(runs) => format!("Reckoning: {runs} of {}.", Sure::RUNS),
-        None => String::new(),
+pub const SECTION: Section = Section {
+    paper: || {
+        format!(
+            r#"<section class="sure" id="sure" aria-labelledby="sure-title"><h2 id="sure-title">How sure is this?</h2>
+<p class="lead">The same boat reckoned {} times, every figure moved within what it may be. Eight times in ten the answer lies in these ranges. <span id="sure-progress"></span></p>
+<div id="sure-told"></div>
+<p class="about">A guess moves within its plausible range, a figure off a plate by 5 % or 5 °C, one you measured by 2 % or 2 °C. What you decide, such as a set-point, stays put. What the formulas themselves get wrong comes on top.</p></section>"#,
+            Sure::RUNS
+        )
+    },
+    parts: &[
+        (
+            "sure-progress",
+            Text::Own(|desk| match under_way(desk) {
+                Some(runs) => format!("Reckoning: {runs} of {}.", Sure::RUNS),
+                None => String::new(),
+            }),
+        ),
+        (
+            "sure-told",
+            Text::Own(|desk| {
+                desk.surety.track();
+                SURETY.with_borrow(|surety| surety.told.clone())
+            }),
+        ),
+        (
+            "sure-told@class",
+            Text::Own(|desk| match under_way(desk) {
+                Some(_) => "stale".to_string(),
+                None => String::new(),
+            }),
+        ),
+    ],
+    acts: &[("go", |_, button, _| {
+        go(&button.get_attribute("data-key").unwrap_or_default())
+    })],
+    start: |desk| desk.at_each_change(begin_soon),
+};
+
+/// Gives up what is under way, and begins when typing rests.
+fn begin_soon(desk: Desk) {
+    let turn = SURETY.with_borrow_mut(|surety| {
+        surety.turn = surety.turn.wrapping_add(1);
+        surety.turn
+    });
+    show(desk, Some(0));
+    let begin = move || {
+        if is_turn(turn) {
+            go_on(desk, desk.sheet.with_untracked(Sure::new), turn);
+        }
     };
-    view! {
-        <section class="sure" id="sure" aria-labelledby="sure-title">
-            <h2 id="sure-title">"How sure is this?"</h2>
-            <p class="lead">
-                {format!("The same boat reckoned {} times, every figure moved within what it may be. Eight times in ten the answer lies in these ranges. ", Sure::RUNS)}
-                <span id="sure-progress">{progress}</span>
-            </p>
-            <div class:stale=move || surety.under_way.get().is_some()>
-                {move || surety.known.with(|known| known.as_ref().map(|c| told(c).into_any()))}
-            </div>
-            <p class="about">"A guess moves within its plausible range, a figure off a plate by 5 % or 5 °C, one you measured by 2 % or 2 °C. What you decide, such as a set-point, stays put. What the formulas themselves get wrong comes on top."</p>
-        </section>
+    after(REST, Box::new(begin));
+}
+
+fn under_way(desk: Desk) -> Option<usize> {
+    desk.surety.track();
+    SURETY.with_borrow(|surety| surety.under_way)
+}
+
+/// The range of the engine time in a few words, once it is reckoned.
+pub fn engine_range(desk: Desk) -> Option<String> {
+    match under_way(desk) {
+        Some(_) => None,
+        None => Some(SURETY.with_borrow(|surety| surety.range.clone())),
     }
 }
 
-fn told(certainty: &Certainty) -> impl IntoView + use<> {
+fn is_turn(turn: u32) -> bool {
+    SURETY.with_borrow(|surety| surety.turn == turn)
+}
+
+fn show(desk: Desk, runs: Option<usize>) {
+    let was = SURETY.with_borrow_mut(|surety| std::mem::replace(&mut surety.under_way, runs));
+    if was != runs {
+        count(desk.surety);
+    }
+}
+
+fn go_on(desk: Desk, mut sure: Sure, turn: u32) {
+    if !is_turn(turn) {
+        return;
+    }
+    if sure.done() {
+        let certainty = sure.certainty();
+        SURETY.with_borrow_mut(|surety| {
+            surety.range = certainty.engine_h.words.clone();
+            surety.told = told(&certainty);
+        });
+        show(desk, None);
+        return;
+    }
+    let clock = window().performance();
+    let now = || clock.as_ref().map_or(f64::MAX, |clock| clock.now());
+    let end = now() + PIECE_MS;
+    loop {
+        sure.step(1);
+        if sure.done() || now() >= end {
+            break;
+        }
+    }
+    // Each showing costs the page a layout: one for every 64 runs will do.
+    show(desk, Some(sure.runs() & !63));
+    after(Duration::ZERO, Box::new(move || go_on(desk, sure, turn)));
+}
+
+fn told(certainty: &Certainty) -> String {
     let (engine, hot) = (&certainty.engine_h, &certainty.hot_a);
     // Where the engine time is sure, the amperes may still not be.
     let asked = if engine.readings.is_empty() {
@@ -121,21 +149,24 @@ fn told(certainty: &Certainty) -> impl IntoView + use<> {
     } else {
         engine
     };
-    let readings = asked.readings.iter();
-    view! {
-        <p class="told">{engine.sentence.clone()}</p>
-        {drawing(engine, 60.0, true)}
-        <p class="told">{hot.sentence.clone()}</p>
-        {drawing(hot, 1.0, false)}
-        <h3>"Which reading would narrow it most"</h3>
-        {asked.readings.is_empty().then(|| view! { <p class="lead">"None: no single figure moves it."</p> })}
-        <ol class="readings">
-            {readings.map(|reading| row(reading, asked).into_any()).collect_view()}
-        </ol>
+    let mut text = format!(
+        "<p class=told>{}</p>{}<p class=told>{}</p>{}<h3>Which reading would narrow it most</h3>",
+        escape(&engine.sentence),
+        drawing(engine, 60.0, true),
+        escape(&hot.sentence),
+        drawing(hot, 1.0, false)
+    );
+    if asked.readings.is_empty() {
+        text += "<p class=lead>None: no single figure moves it.</p>";
     }
+    text += "<ol class=readings>";
+    for reading in &asked.readings {
+        text += &row(reading, asked);
+    }
+    text + "</ol>"
 }
 
-fn row(reading: &Reading, asked: &Range) -> impl IntoView + use<> {
+fn row(reading: &Reading, asked: &Range) -> String {
     let name = reading.key.name();
     let mut worth = format!("{:.0} % of the spread.", reading.share_pct);
     if reading.width_words != asked.width_words {
@@ -144,21 +175,16 @@ fn row(reading: &Reading, asked: &Range) -> impl IntoView + use<> {
             reading.width_words, asked.width_words
         );
     }
-    let label = format!("go there: {}", reading.what);
-    view! {
-        <li>
-            <div>
-                <p><b>{reading.what}</b> " " <span class="said">{reading.section}</span></p>
-                <button type="button" class="plain" data-key=name.clone() aria-label=label on:click=move |_| go(&name)>"go there"</button>
-            </div>
-            <p>{worth}</p>
-            <p class="margin">{reading.how}</p>
-        </li>
-    }
+    let what = escape(reading.what);
+    format!(
+        "<li><div><p><b>{what}</b> <span class=said>{}</span></p><button type=button class=plain id=go-{name} data-click=go data-key={name} aria-label='go there: {what}'>go there</button></div><p>{worth}</p><p class=margin>{}</p></li>",
+        reading.section,
+        escape(reading.how)
+    )
 }
 
 /// The range as a bar on a rule, with the answer as it stands.
-fn drawing(range: &Range, scale: f64, time: bool) -> impl IntoView + use<> {
+fn drawing(range: &Range, scale: f64, time: bool) -> String {
     const ENDS: (f64, f64) = (8.0, 352.0);
     const LINE: f64 = 12.0;
     let scaled = |figure: Option<f64>| figure.map(|figure| figure * scale);
@@ -195,15 +221,17 @@ fn drawing(range: &Range, scale: f64, time: bool) -> impl IntoView + use<> {
     drawing.area("range", (from, LINE - 5.0), ((to - from).max(1.0), 5.0));
     let stands = place(stands);
     drawing.line("stands", (stands, LINE - 10.0), (stands, LINE));
-    view! { <svg viewBox="0 0 360 34" aria-hidden="true" inner_html=drawing.finish()></svg> }
+    format!(
+        "<svg viewBox='0 0 360 34' aria-hidden=true>{}</svg>",
+        drawing.finish()
+    )
 }
 
 /// Opens what lies over a field of the worksheet, and puts the cursor there.
 /// The address is left alone: it is for links.
 fn go(name: &str) {
-    let Some(field) = document().get_element_by_id(&format!("sheet-{name}")) else {
-        return;
-    };
+    let id = format!("sheet-{name}");
+    let Some(field) = by_id(&id) else { return };
     let mut around = field.parent_element();
     while let Some(element) = around {
         if element.tag_name() == "DETAILS" {
@@ -214,7 +242,5 @@ fn go(name: &str) {
     if let Ok(Some(row)) = field.closest(".row") {
         row.scroll_into_view();
     }
-    if let Ok(field) = field.dyn_into::<HtmlElement>() {
-        let _ = field.focus();
-    }
+    focus(&id);
 }

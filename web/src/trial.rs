@@ -1,6 +1,7 @@
 //! The sea trial: readings of a real run are pasted, the model is fitted to
 //! them, and the worksheet takes over what they tell.
 
+use std::cell::RefCell;
 use std::fmt::Write;
 
 use ampwright_core::fields::Complaint;
@@ -11,15 +12,15 @@ use leptos::prelude::*;
 use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid, minutes, sample};
 use crate::chart::scale::Scale;
-use crate::desk::Desk;
-use crate::words::figure;
+use crate::desk::{Desk, count};
+use crate::paper::{Section, Text, by_id, offer, value, write};
+use crate::words::{escape, figure};
 
 /// Top and bottom of the drawing's field, and its height.
 const FIELD: (f64, f64) = (18.0, 150.0);
 const HEIGHT: f64 = 168.0;
 
 /// What came of a log.
-#[derive(Clone, PartialEq)]
 struct Outcome {
     /// What of the log was not understood.
     unread: Vec<String>,
@@ -28,94 +29,126 @@ struct Outcome {
     hot_a: (f64, f64),
     /// The worksheet it belongs to, by the desk's count.
     turn: u32,
+    /// Whether the worksheet took it over.
+    taken: bool,
+}
+
+thread_local! {
+    static OUTCOME: RefCell<Option<Outcome>> = const { RefCell::new(None) };
 }
 
 /// The section.
-#[component]
-pub fn SeaTrial() -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let text = RwSignal::new(String::new());
-    let outcome = RwSignal::new(None::<Outcome>);
-    let taken = RwSignal::new(false);
-    let fit = move |_| {
-        let log = text.with_untracked(|text| trial::read(text));
-        taken.set(false);
-        outcome.set(Some(desk.sheet.with_untracked(|sheet| {
-            let found = trial::fit(sheet, &log);
-            let mut after = sheet.clone();
-            if let Ok(fit) = &found {
-                apply(&mut after, fit);
-            }
-            Outcome {
-                hot_a: (
-                    desk.report.with_untracked(|report| report.machine.hot_a),
-                    report(&after).machine.hot_a,
-                ),
-                found,
-                unread: log.remarks,
-                turn: desk.turn.get_untracked(),
-            }
-        })));
-    };
-    let take_over = move |_| {
-        outcome.with_untracked(|outcome| {
-            if let Some(Outcome { found: Ok(fit), .. }) = outcome {
-                desk.edit(|sheet| apply(sheet, fit));
-                taken.set(true);
-            }
-        });
-    };
-    // What was found belongs to the worksheet it was found with.
-    let shown = move || {
-        outcome
-            .get()
-            .filter(|outcome| outcome.turn == desk.turn.get())
-    };
-    view! {
-        <section class="trial" id="trial" aria-labelledby="trial-title">
-            <h2 id="trial-title">"Sea trial"</h2>
-            <p class="lead">"Half an hour with a thermometer makes the hot figures yours: the model is fitted to your readings."</p>
-            <details class="finer">
-                <summary>"How to take the readings"</summary>
-                <ol class="steps">{HOW_TO.map(|step| view! { <li>{step}</li> }).collect_view()}</ol>
-            </details>
-            <label for="trial-log">"Your readings"
-                <small>"a line each: minute, amps, case °C, air °C, rpm, volts; or your own order under headings"</small>
-            </label>
-            <textarea id="trial-log" rows="7" spellcheck="false" autocomplete="off" prop:value=text
-                on:input=move |event| text.set(event_target_value(&event))></textarea>
-            <p class="buttons">
-                <button type="button" id="trial-fit" on:click=fit
-                    disabled=move || text.with(|text| text.trim().is_empty())>"Fit the model"</button>
-                <button type="button" class="plain" id="trial-sample"
-                    on:click=move |_| text.set(SAMPLE.to_string())>"Fill in an invented log"</button>
-            </p>
-            <div id="trial-outcome" role="status">{move || shown().map(|outcome| view! {
-                {notes(&outcome.unread)}
-                {match &outcome.found {
-                    Err(wrong) => view! { <p class="complaint">{wrong.0.clone()}</p> }.into_any(),
-                    Ok(fit) => found(fit, outcome.hot_a),
-                }}
-            })}</div>
-            {move || shown().filter(|outcome| outcome.found.is_ok()).map(|_| view! {
-                <p class="buttons">
-                    <button type="button" id="trial-use" on:click=take_over disabled=taken>"Use these values"</button>
-                    <span class="said" role="status">{move || taken.get().then_some("The worksheet has them, marked as measured.")}</span>
-                </p>
-            })}
-        </section>
+pub const SECTION: Section = Section {
+    paper: || {
+        let steps = HOW_TO
+            .map(|step| format!("<li>{}</li>", escape(step)))
+            .concat();
+        format!(
+            r#"<section class="trial" id="trial" aria-labelledby="trial-title"><h2 id="trial-title">Sea trial</h2>
+<p class="lead">Half an hour with a thermometer makes the hot figures yours: the model is fitted to your readings.</p>
+<details class="finer"><summary>How to take the readings</summary><ol class="steps">{steps}</ol></details>
+<label for="trial-log">Your readings<small>a line each: minute, amps, case °C, air °C, rpm, volts; or your own order under headings</small></label>
+<textarea id="trial-log" rows="7" spellcheck="false" autocomplete="off" data-input="log"></textarea>
+<p class="buttons"><button type="button" id="trial-fit" data-click="fit" disabled>Fit the model</button>
+<button type="button" class="plain" id="trial-sample" data-click="log-sample">Fill in an invented log</button></p>
+<div id="trial-outcome" role="status"></div><div id="trial-take"></div></section>"#
+        )
+    },
+    parts: &[
+        (
+            "trial-outcome",
+            Text::Own(|desk| {
+                with_outcome(desk, |outcome| {
+                    let notes = notes(&outcome.unread);
+                    match &outcome.found {
+                        Err(wrong) => format!("{notes}<p class=complaint>{}</p>", escape(&wrong.0)),
+                        Ok(fit) => notes + &found(fit, outcome.hot_a),
+                    }
+                })
+            }),
+        ),
+        (
+            "trial-take",
+            Text::Own(|desk| {
+                with_outcome(desk, |outcome| {
+                    let (disabled, said) = match (&outcome.found, outcome.taken) {
+                        (Err(_), _) => return String::new(),
+                        (Ok(_), false) => ("", ""),
+                        (Ok(_), true) => {
+                            ("disabled", "The worksheet has them, marked as measured.")
+                        }
+                    };
+                    format!(
+                        "<p class=buttons><button type=button id=trial-use data-click=use-fit {disabled}>Use these values</button> <span class=said role=status>{said}</span></p>"
+                    )
+                })
+            }),
+        ),
+    ],
+    acts: &[
+        ("log", |_, area, _| offer("trial-fit", &value(area))),
+        ("log-sample", |_, _, _| {
+            write("trial-log@value", SAMPLE);
+            offer("trial-fit", SAMPLE);
+        }),
+        ("fit", |desk, _, _| fit(desk)),
+        ("use-fit", |desk, _, _| {
+            OUTCOME.with_borrow_mut(|outcome| {
+                if let Some(outcome) = outcome
+                    && let Ok(fit) = &outcome.found
+                {
+                    desk.edit(|sheet| apply(sheet, fit));
+                    outcome.taken = true;
+                }
+            });
+            count(desk.aside);
+        }),
+    ],
+    start: |_| (),
+};
+
+fn fit(desk: Desk) {
+    let log = by_id("trial-log").map_or(String::new(), |area| value(&area));
+    let log = trial::read(&log);
+    let outcome = desk.sheet.with_untracked(|sheet| {
+        let found = trial::fit(sheet, &log);
+        let mut after = sheet.clone();
+        if let Ok(fit) = &found {
+            apply(&mut after, fit);
+        }
+        let before_a = desk.report.with_untracked(|report| report.machine.hot_a);
+        Outcome {
+            hot_a: (before_a, report(&after).machine.hot_a),
+            found,
+            unread: log.remarks,
+            turn: desk.turn.get_untracked(),
+            taken: false,
+        }
+    });
+    OUTCOME.set(Some(outcome));
+    count(desk.aside);
+}
+
+/// A text about what was found, which belongs to the worksheet it was found
+/// with.
+fn with_outcome(desk: Desk, text: fn(&Outcome) -> String) -> String {
+    desk.aside.track();
+    let turn = desk.turn.get();
+    OUTCOME.with_borrow(|outcome| match outcome {
+        Some(outcome) if outcome.turn == turn => text(outcome),
+        _ => String::new(),
+    })
+}
+
+fn notes(remarks: &[String]) -> String {
+    let mut text = String::from("<ul class=remarks>");
+    for remark in remarks {
+        text += &format!("<li>{}</li>", escape(remark));
     }
+    text + "</ul>"
 }
 
-fn notes(remarks: &[String]) -> AnyView {
-    let lines: Vec<_> = remarks
-        .iter()
-        .map(|remark| view! { <li>{remark.clone()}</li> })
-        .collect();
-    view! { <ul class="remarks">{lines}</ul> }.into_any()
-}
-
-fn found(fit: &Fit, (before_a, after_a): (f64, f64)) -> AnyView {
+fn found(fit: &Fit, (before_a, after_a): (f64, f64)) -> String {
     let mut rows: Vec<[String; 4]> = fit.figures.iter().map(row).collect();
     rows.push([
         "Amps held hot".to_string(),
@@ -123,30 +156,21 @@ fn found(fit: &Fit, (before_a, after_a): (f64, f64)) -> AnyView {
         String::new(),
         figure(before_a, 0),
     ]);
-    // Written as text: figures and words of our own only.
-    let rows: String = rows
-        .into_iter()
-        .map(|[what, value, spread, was]| {
-            format!("<tr><th scope=row>{what}</th><td class=figure>{value}</td><td>{spread}</td><td>{was}</td></tr>")
-        })
-        .collect();
-    let missed = format!(
-        "The model misses the thermometer by {} K on average (root mean square). ± is one standard deviation, a fair share for the meters included.",
-        figure(fit.residual_k, 1)
+    let mut text = String::from(
+        r#"<table class="run" id="trial-figures"><thead><tr><th scope="col">What the log says</th><th scope="col">fitted</th><th scope="col">±</th><th scope="col">was</th></tr></thead><tbody>"#,
     );
-    view! {
-        <table class="run" id="trial-figures">
-            <thead><tr>
-                <th scope="col">"What the log says"</th><th scope="col">"fitted"</th>
-                <th scope="col">"±"</th><th scope="col">"was"</th>
-            </tr></thead>
-            <tbody inner_html=rows></tbody>
-        </table>
-        <p class="margin">{missed}</p>
-        {drawing(fit)}
-        {notes(&fit.remarks)}
+    // Figures and words of our own only.
+    for [what, value, spread, was] in rows {
+        text += &format!(
+            "<tr><th scope=row>{what}</th><td class=figure>{value}</td><td>{spread}</td><td>{was}</td></tr>"
+        );
     }
-    .into_any()
+    format!(
+        "{text}</tbody></table><p class=margin>The model misses the thermometer by {} K on average (root mean square). ± is one standard deviation, a fair share for the meters included.</p>{}{}",
+        figure(fit.residual_k, 1),
+        drawing(fit),
+        notes(&fit.remarks)
+    )
 }
 
 fn row(fitted: &Fitted) -> [String; 4] {
@@ -163,9 +187,9 @@ fn row(fitted: &Fitted) -> [String; 4] {
 }
 
 /// Case as measured, a dot each, against the modelled line.
-fn drawing(fit: &Fit) -> AnyView {
+fn drawing(fit: &Fit) -> String {
     let (Some(first), Some(last)) = (fit.series.first(), fit.series.last()) else {
-        return ().into_any();
+        return String::new();
     };
     let heat = fit
         .series
@@ -191,12 +215,8 @@ fn drawing(fit: &Fit) -> AnyView {
     drawing.path("dots", "M120 10h0");
     drawing.word("name", (126.0, 13.5), Anchor::Start, "case, measured");
     sample(&mut drawing, (210.0, 10.0), "second", "modelled");
-    view! {
-        <div class="chart">
-            <svg viewBox=format!("0 0 {WIDTH} {HEIGHT}") role="img"
-                aria-label="Case temperature over time: dots as measured, a line as modelled"
-                inner_html=drawing.finish()></svg>
-        </div>
-    }
-    .into_any()
+    format!(
+        r#"<div class="chart"><svg viewBox="0 0 {WIDTH} {HEIGHT}" role="img" aria-label="Case temperature over time: dots as measured, a line as modelled">{}</svg></div>"#,
+        drawing.finish()
+    )
 }

@@ -1,6 +1,7 @@
 //! The year, month by month, and the hours of a settled day: reckoned only
 //! while it lies open, and only once typing rests.
 
+use std::cell::RefCell;
 use std::fmt::Write;
 use std::time::Duration;
 
@@ -8,87 +9,116 @@ use ampwright_core::worksheet::Month;
 use ampwright_core::year::MonthReport;
 use ampwright_core::{Year, year};
 use leptos::prelude::*;
-use leptos::web_sys::Element;
-use wasm_bindgen::JsCast;
 
 use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid, mark, minutes, sample};
 use crate::chart::scale::Scale;
-use crate::desk::Desk;
+use crate::desk::{Desk, after, count};
+use crate::paper::{Section, Text, value};
 
 /// How long typing must rest before the year is reckoned anew.
 const REST: Duration = Duration::from_millis(250);
 
-/// The section; everything in it is drawn when somebody opens it.
-#[component]
-pub fn ThroughTheYear() -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let open = RwSignal::new(false);
-    let reckoned = RwSignal::new(None::<Year>);
-    let chosen = RwSignal::new(None::<usize>);
-    let turn = StoredValue::new(0_u32);
-    Effect::new(move |was_open: Option<bool>| {
-        desk.sheet.track();
-        let is_open = open.get();
-        let now = turn.get_value().wrapping_add(1);
-        turn.set_value(now);
-        let rest = if was_open == Some(true) {
-            REST
-        } else {
-            Duration::ZERO
-        };
-        if is_open {
-            let reckon = move || {
-                if turn.get_value() == now {
-                    reckoned.set(Some(desk.sheet.with_untracked(year)));
-                }
-            };
-            set_timeout(reckon, rest);
-        }
-        is_open
-    });
-    let toggle = move |event: leptos::ev::Event| {
-        let details = event
-            .current_target()
-            .and_then(|target| target.dyn_into::<Element>().ok());
-        open.set(details.is_some_and(|details| details.has_attribute("open")));
-    };
-    let month = move || {
-        let asked = desk.sheet.with(|sheet| sheet.inputs.sun.month as usize);
-        chosen.get().unwrap_or(asked)
-    };
-    let choose = move |event| chosen.set(event_target_value(&event).parse().ok());
-    view! {
-        <section class="year" aria-labelledby="year-title">
-            <h2 id="year-title">"Through the year"</h2>
-            <details class="finer" id="year" on:toggle=toggle>
-                <summary>"Engine, bank and sun month by month"</summary>
-                {move || reckoned.with(|year| year.as_ref().map(|year| table(year).into_any()))}
-                <div class="row">
-                    <label for="year-month">"A settled day in"</label>
-                    <select id="year-month" prop:value=move || month().to_string() on:change=choose>
-                        {Month::OPTIONS.iter().enumerate().map(|(at, option)| view! {
-                            <option value=at.to_string() selected=at == month()>{option.label}</option>
-                        }).collect_view()}
-                    </select>
-                </div>
-                {move || {
-                    let at = month();
-                    reckoned.with(|year| {
-                        let year = year.as_ref()?;
-                        Some(day(year, year.months.get(at)?).into_any())
-                    })
-                }}
-                <p class="about">"There are no clouds in it: every day has its month's mean sun, and a grey week asks more. When the engine is started stands in the worksheet under Engine rule; full is what is full for daily use. Hours are the sun's: at 12 it stands highest."</p>
-            </details>
-        </section>
-    }
+/// What lies open of it.
+#[derive(Default)]
+struct Opened {
+    open: bool,
+    reckoned: Option<Year>,
+    chosen: Option<usize>,
+    /// Counts edits: the year of an earlier one is not reckoned.
+    turn: u32,
 }
 
-/// The months as a table, a bar at the end of each row. Rows and lines are
-/// written as text, numbers and names of our own only: a view of each would
-/// take several times the code.
-fn table(year: &Year) -> impl IntoView + use<> {
+thread_local! {
+    static OPENED: RefCell<Opened> = RefCell::new(Opened::default());
+}
+
+/// The section; everything in it is drawn when somebody opens it.
+pub const SECTION: Section = Section {
+    paper: || {
+        let mut months = String::new();
+        for (at, option) in Month::OPTIONS.iter().enumerate() {
+            months += &format!("<option value={at}>{}</option>", option.label);
+        }
+        format!(
+            r#"<section class="year" aria-labelledby="year-title"><h2 id="year-title">Through the year</h2>
+<details class="finer" id="year" data-toggle="year"><summary>Engine, bank and sun month by month</summary><div id="year-table"></div>
+<div class="row"><label for="year-month">A settled day in</label><select id="year-month" data-change="year-month">{months}</select></div><div id="year-drawn"></div>
+<p class="about">There are no clouds in it: every day has its month's mean sun, and a grey week asks more. When the engine is started stands in the worksheet under Engine rule; full is what is full for daily use. Hours are the sun's: at 12 it stands highest.</p></details></section>"#
+        )
+    },
+    parts: &[
+        (
+            "year-table",
+            Text::Own(|desk| with_year(desk, |year, _| Some(table(year)))),
+        ),
+        (
+            "year-month@value",
+            Text::Own(|desk| {
+                desk.aside.track();
+                month(desk).to_string()
+            }),
+        ),
+        (
+            "year-drawn",
+            Text::Own(|desk| with_year(desk, |year, at| Some(day(year, year.months.get(at)?)))),
+        ),
+    ],
+    acts: &[
+        ("year", |desk, fold, _| {
+            let open = fold.has_attribute("open");
+            OPENED.with_borrow_mut(|opened| opened.open = open);
+            reckon(desk, Duration::ZERO);
+        }),
+        ("year-month", |desk, list, _| {
+            let chosen = value(list).parse().ok();
+            OPENED.with_borrow_mut(|opened| opened.chosen = chosen);
+            count(desk.aside);
+        }),
+    ],
+    start: |desk| desk.at_each_change(|desk| reckon(desk, REST)),
+};
+
+/// Reckons the year if it lies open, unless something is typed meanwhile.
+fn reckon(desk: Desk, rest: Duration) {
+    let (open, turn) = OPENED.with_borrow_mut(|opened| {
+        opened.turn = opened.turn.wrapping_add(1);
+        (opened.open, opened.turn)
+    });
+    if !open {
+        return;
+    }
+    after(
+        rest,
+        Box::new(move || {
+            if OPENED.with_borrow(|opened| opened.turn == turn) {
+                let reckoned = desk.sheet.with_untracked(year);
+                OPENED.with_borrow_mut(|opened| opened.reckoned = Some(reckoned));
+                count(desk.aside);
+            }
+        }),
+    );
+}
+
+/// The month whose day is drawn.
+fn month(desk: Desk) -> usize {
+    let asked = desk.sheet.with(|sheet| sheet.inputs.sun.month as usize);
+    OPENED.with_borrow(|opened| opened.chosen).unwrap_or(asked)
+}
+
+/// A text about the year, once it is reckoned.
+fn with_year(desk: Desk, text: fn(&Year, usize) -> Option<String>) -> String {
+    desk.aside.track();
+    let at = month(desk);
+    OPENED.with_borrow(|opened| {
+        let year = opened.reckoned.as_ref();
+        year.and_then(|year| text(year, at)).unwrap_or_default()
+    })
+}
+
+/// The months as a table, a bar at the end of each row; numbers and names of
+/// our own only.
+fn table(year: &Year) -> String {
     let whole = |m: &MonthReport| m.engine_ah_day + m.sun_ah_day;
     let most = year.months.iter().map(whole).fold(1.0, f64::max);
     let mut rows = String::new();
@@ -122,20 +152,10 @@ fn table(year: &Year) -> impl IntoView + use<> {
         bar(1.0, [0.0, 1.0, 0.0]),
         bar(1.0, [0.0, 0.0, 1.0])
     );
-    view! {
-        <p class="told">{year.sentences().join(" ")}</p>
-        <p class="lead">{alike}</p>
-        <div class="scroll" tabindex="0" role="region" aria-label="The months as a table">
-            <table class="run months">
-                <thead><tr>
-                    <th scope="col">"Month"</th><th scope="col">"Sun A·h/day"</th><th scope="col">"Engine h/week"</th>
-                    <th scope="col">"Lowest %"</th><th scope="col">"Wasted %"</th><th scope="col">"A·h a day"</th>
-                </tr></thead>
-                <tbody inner_html=rows></tbody>
-            </table>
-        </div>
-        <p class="margin bars" inner_html=legend></p>
-    }
+    format!(
+        r#"<p class="told">{}</p><p class="lead">{alike}</p><div class="scroll" tabindex="0" role="region" aria-label="The months as a table"><table class="run months"><thead><tr><th scope="col">Month</th><th scope="col">Sun A·h/day</th><th scope="col">Engine h/week</th><th scope="col">Lowest %</th><th scope="col">Wasted %</th><th scope="col">A·h a day</th></tr></thead><tbody>{rows}</tbody></table></div><p class="margin bars">{legend}</p>"#,
+        year.sentences().join(" ")
+    )
 }
 
 /// Engine, sun and wasted sun one after the other, as parts of the most.
@@ -162,7 +182,7 @@ const POWER: (f64, f64) = (128.0, 206.0);
 const BAND: (f64, f64) = (214.0, 230.0);
 
 /// A day: charge above, sun and use below, and when the engine runs.
-fn day(year: &Year, month: &MonthReport) -> impl IntoView + use<> {
+fn day(year: &Year, month: &MonthReport) -> String {
     let hours = &month.day.hours;
     let time = Scale::new(0.0, 24.0 * 60.0, LEFT, RIGHT);
     let across = |hour: f64| time.place(60.0 * hour);
@@ -223,11 +243,10 @@ fn day(year: &Year, month: &MonthReport) -> impl IntoView + use<> {
         sample(&mut drawing, (x, top - 7.0), class, name);
     }
     minutes(&mut drawing, &time, 244.0);
-    view! {
-        <div class="chart">
-            <svg viewBox=format!("0 0 {WIDTH} 252") role="img" aria-label=format!("A settled day in {}", month.name())
-                inner_html=drawing.finish()></svg>
-            <p class="told" id="year-day">{month.day_words()}</p>
-        </div>
-    }
+    format!(
+        r#"<div class="chart"><svg viewBox="0 0 {WIDTH} 252" role="img" aria-label="A settled day in {}">{}</svg><p class="told" id="year-day">{}</p></div>"#,
+        month.name(),
+        drawing.finish(),
+        month.day_words()
+    )
 }

@@ -6,117 +6,139 @@ pub(crate) mod plot;
 pub(crate) mod scale;
 mod speed;
 
+use ampwright_core::Worksheet;
 use ampwright_core::report::{Moment, RunReport, clock};
 use ampwright_core::worksheet::RegulatorKind;
-use leptos::ev::PointerEvent;
 use leptos::prelude::*;
+use leptos::web_sys::{Element, Event, KeyboardEvent, PointerEvent};
 use wasm_bindgen::JsCast;
 
-use crate::desk::Desk;
+use crate::desk::{Desk, count};
+use crate::paper::{Section, Text, value};
 use crate::words::figure;
-pub use speed::SpeedChart;
+pub use speed::SPEED;
 
 use plot::{HEIGHT, LEFT, RIGHT, WIDTH, plot, time_scale};
 
 /// The chart with its reading line and table.
-#[component]
-pub fn RunChart() -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let run = Memo::new(move |_| desk.report.with(|report| report.run.clone()));
-    // As a share of the run, so that the place holds while figures change.
-    let at = RwSignal::new(0.5_f64);
-    let moment = Memo::new(move |_| run.with(|run| nearest(run, at.get() * run.minutes)));
-    let marks = move || {
-        desk.sheet.with(|sheet| {
-            let class_c = sheet.inputs.alt.class.limit_c();
-            let mut marks = vec![(class_c, "winding limit")];
-            if sheet.inputs.reg.kind == RegulatorKind::External {
-                marks.push((sheet.inputs.reg.set_point_c, "set-point"));
+pub const RUN: Section = Section {
+    paper: || {
+        format!(
+            r#"<section class="chart" aria-labelledby="chart-title"><h2 id="chart-title"></h2><p class="lead" id="run-lead"></p>
+<svg viewBox="0 0 {WIDTH} {HEIGHT}" role="img" aria-labelledby="chart-title" data-pointerdown="read-off" data-pointermove="read-off"><g id="run-plot"></g><g id="run-cursor"></g></svg>
+<label class="reading-label" for="reading">Read off at</label>
+<input id="reading" type="range" min="0" max="100" step="any" data-input="slide" data-keydown="step">
+<dl class="reading" id="reading-values"></dl>
+<details class="finer" id="run-fold" data-toggle="fold"><summary>The run as a table</summary><div class="scroll" tabindex="0" role="region" aria-label="The run as a table" id="run-table"></div></details></section>"#
+        )
+    },
+    parts: &[
+        (
+            "chart-title",
+            Text::Soon(|sheet, _| {
+                let run = &sheet.inputs.run;
+                format!("The charging run, {} to {} %", run.from_pct, run.to_pct)
+            }),
+        ),
+        ("run-lead", Text::Late(|_, report| shares(&report.run))),
+        (
+            "run-plot",
+            Text::Late(|sheet, report| plot(&report.run, &marks(sheet))),
+        ),
+        (
+            "run-cursor",
+            Text::Own(|desk| {
+                with_moment(desk, |run, moment| {
+                    let x = time_scale(run).place(moment.minute);
+                    format!(
+                        "<line class=cursor x1={x:.1} x2={x:.1} y1=14 y2={} />",
+                        HEIGHT - 24.0
+                    )
+                })
+            }),
+        ),
+        (
+            "reading@value",
+            Text::Own(|desk| (desk.reading.get() * 100.0).to_string()),
+        ),
+        (
+            "reading@aria-valuetext",
+            Text::Own(|desk| with_moment(desk, |_, moment| clock(moment.minute))),
+        ),
+        (
+            "reading-values",
+            Text::Own(|desk| with_moment(desk, |_, moment| reading(moment))),
+        ),
+        (
+            "run-table",
+            Text::Own(|desk| desk.tell_open("run-fold", |_, report| table(&report.run))),
+        ),
+    ],
+    acts: &[
+        ("read-off", read_off),
+        ("slide", |desk, slider, _| {
+            if let Ok(percent) = value(slider).parse::<f64>() {
+                desk.reading.set(percent / 100.0);
             }
-            marks
-        })
-    };
-    let point = move |event: PointerEvent| {
-        let Some(drawing) = event
-            .current_target()
-            .and_then(|target| target.dyn_into::<leptos::web_sys::Element>().ok())
-        else {
-            return;
-        };
-        let place = drawing.get_bounding_client_rect();
-        if place.width() > 0.0 {
-            let across = (f64::from(event.client_x()) - place.left()) / place.width() * WIDTH;
-            at.set(((across - LEFT) / (RIGHT - LEFT)).clamp(0.0, 1.0));
-        }
-    };
-    let slide = move |event| {
-        if let Ok(percent) = event_target_value(&event).parse::<f64>() {
-            at.set(percent / 100.0);
-        }
-    };
-    let hover = move |event: PointerEvent| {
-        if event.buttons() > 0 || event.pointer_type() == "mouse" {
-            point(event);
-        }
-    };
-    let cursor = move || {
-        run.with(|run| {
-            moment.with(|moment| moment.map(|moment| time_scale(run).place(moment.minute)))
-        })
-    };
-    let title = move || {
-        desk.sheet.with(|sheet| {
-            format!(
-                "The charging run, {} to {} %",
-                sheet.inputs.run.from_pct, sheet.inputs.run.to_pct
-            )
-        })
-    };
-    view! {
-        <section class="chart" aria-labelledby="chart-title">
-            <h2 id="chart-title">{title}</h2>
-            <p class="lead">{move || run.with(shares)}</p>
-            <svg viewBox=format!("0 0 {WIDTH} {HEIGHT}") role="img" aria-labelledby="chart-title"
-                on:pointerdown=point on:pointermove=hover>
-                <g inner_html=move || run.with(|run| plot(run, &marks()))></g>
-                {move || cursor().map(|x| view! { <line class="cursor" x1=x x2=x y1=14.0 y2=HEIGHT - 24.0></line> })}
-            </svg>
-            <label class="reading-label" for="reading">"Read off at"</label>
-            <input id="reading" type="range" min="0" max="100" step="any"
-                prop:value=move || (at.get() * 100.0).to_string()
-                aria-valuetext=move || moment.get().map(|m| clock(m.minute)).unwrap_or_default()
-                on:input=slide
-                on:keydown=move |event: leptos::ev::KeyboardEvent| step(&event, at, run)/>
-            <dl class="reading" id="reading-values"
-                inner_html=move || moment.get().map(reading).unwrap_or_default()></dl>
-            <details class="finer">
-                <summary>"The run as a table"</summary>
-                <div class="scroll" tabindex="0" role="region" aria-label="The run as a table"
-                    inner_html=move || run.with(table)></div>
-            </details>
-        </section>
+        }),
+        ("step", step),
+        ("fold", |desk, _, _| count(desk.aside)),
+    ],
+    start: |_| (),
+};
+
+fn marks(sheet: &Worksheet) -> Vec<(f64, &'static str)> {
+    let mut marks = vec![(sheet.inputs.alt.class.limit_c(), "winding limit")];
+    if sheet.inputs.reg.kind == RegulatorKind::External {
+        marks.push((sheet.inputs.reg.set_point_c, "set-point"));
+    }
+    marks
+}
+
+/// A text about the moment that is read off.
+fn with_moment(desk: Desk, text: fn(&RunReport, &Moment) -> String) -> String {
+    desk.track_later();
+    let at = desk.reading.get();
+    desk.report.with_untracked(|report| {
+        let run = &report.run;
+        nearest(run, at * run.minutes).map_or(String::new(), |moment| text(run, moment))
+    })
+}
+
+/// The place of a finger, or of the mouse, on the time axis.
+fn read_off(desk: Desk, drawing: &Element, event: &Event) {
+    let event = event.unchecked_ref::<PointerEvent>();
+    if event.type_() == "pointermove" && event.buttons() == 0 && event.pointer_type() != "mouse" {
+        return;
+    }
+    let place = drawing.get_bounding_client_rect();
+    if place.width() > 0.0 {
+        let across = (f64::from(event.client_x()) - place.left()) / place.width() * WIDTH;
+        desk.reading
+            .set(((across - LEFT) / (RIGHT - LEFT)).clamp(0.0, 1.0));
     }
 }
 
 /// Arrow keys go from moment to moment.
-fn step(event: &leptos::ev::KeyboardEvent, at: RwSignal<f64>, run: Memo<RunReport>) {
-    let by: isize = match event.key().as_str() {
+fn step(desk: Desk, _: &Element, event: &Event) {
+    let by: isize = match event.unchecked_ref::<KeyboardEvent>().key().as_str() {
         "ArrowRight" | "ArrowUp" => 1,
         "ArrowLeft" | "ArrowDown" => -1,
         _ => return,
     };
     event.prevent_default();
-    run.with_untracked(|run| {
-        let minute = at.get_untracked() * run.minutes;
-        let Some(here) = nearest_at(run, minute) else {
-            return;
-        };
+    let at = desk.reading.get_untracked();
+    let next = desk.report.with_untracked(|report| {
+        let run = &report.run;
+        let here = nearest_at(run, at * run.minutes)?;
         let last = run.series.len().saturating_sub(1);
         let next = here.saturating_add_signed(by).min(last);
-        if let Some(moment) = run.series.get(next) {
-            at.set(moment.minute / run.minutes.max(1e-9));
-        }
+        let moment = run.series.get(next)?;
+        Some(moment.minute / run.minutes.max(1e-9))
     });
+    if let Some(next) = next {
+        desk.reading.set(next);
+    }
 }
 
 fn nearest_at(run: &RunReport, minute: f64) -> Option<usize> {
@@ -125,8 +147,8 @@ fn nearest_at(run: &RunReport, minute: f64) -> Option<usize> {
         .min_by(|a, b| distance(&run.series[*a]).total_cmp(&distance(&run.series[*b])))
 }
 
-fn nearest(run: &RunReport, minute: f64) -> Option<Moment> {
-    nearest_at(run, minute).and_then(|at| run.series.get(at).copied())
+fn nearest(run: &RunReport, minute: f64) -> Option<&Moment> {
+    nearest_at(run, minute).and_then(|at| run.series.get(at))
 }
 
 /// "Heat: the regulator holds back 78 % of the time, the machine 22 %."
@@ -144,7 +166,7 @@ fn shares(run: &RunReport) -> String {
 
 // What follows is written as text, figures and words of our own only.
 
-fn reading(moment: Moment) -> String {
+fn reading(moment: &Moment) -> String {
     let lines = [
         ("after", clock(moment.minute)),
         (

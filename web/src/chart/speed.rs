@@ -3,48 +3,51 @@
 use std::fmt::Write;
 
 use ampwright_core::report::{MachineReport, SpeedPoint};
-use leptos::prelude::*;
 
 use super::drawing::{Anchor, Drawing};
 use super::plot::{LEFT, RIGHT, WIDTH, sample};
 use super::scale::Scale;
-use crate::desk::Desk;
+use crate::paper::{Section, Text};
 use crate::words::figure;
 
 const HEIGHT: f64 = 172.0;
 const FIELD: (f64, f64) = (18.0, 146.0);
 
 /// The curves, with the engine speed of the worksheet marked.
-#[component]
-pub fn SpeedChart() -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let rpm = Memo::new(move |_| desk.sheet.with(|sheet| sheet.inputs.eng.rpm));
-    let machine = Memo::new(move |_| desk.report.with(|report| report.machine.clone()));
-    let words = move || {
-        machine.with(|machine| {
-            format!(
-                "At {} engine rpm the alternator turns {} and holds {} A hot, of {} A as rated.",
-                figure(rpm.get(), 0),
-                figure(machine.shaft_rpm, 0),
-                figure(machine.hot_a, 0),
-                figure(machine.full_cold_a, 0)
-            )
-        })
-    };
-    view! {
-        <section class="chart" aria-labelledby="speed-title">
-            <h2 id="speed-title">"Amperes against engine speed"</h2>
-            <p class="lead">{words}</p>
-            <svg viewBox=format!("0 0 {WIDTH} {HEIGHT}") role="img" aria-labelledby="speed-title"
-                inner_html=move || machine.with(|machine| drawing(machine, rpm.get()))></svg>
-            <details class="finer">
-                <summary>"The curves as a table"</summary>
-                <div class="scroll" tabindex="0" role="region" aria-label="The curves as a table"
-                    inner_html=move || machine.with(table)></div>
-            </details>
-        </section>
-    }
-}
+pub const SPEED: Section = Section {
+    paper: || {
+        format!(
+            r#"<section class="chart" aria-labelledby="speed-title"><h2 id="speed-title">Amperes against engine speed</h2><p class="lead" id="speed-lead"></p>
+<svg viewBox="0 0 {WIDTH} {HEIGHT}" role="img" aria-labelledby="speed-title" id="speed-plot"></svg>
+<details class="finer" id="speed-fold" data-toggle="fold"><summary>The curves as a table</summary><div class="scroll" tabindex="0" role="region" aria-label="The curves as a table" id="speed-table"></div></details></section>"#
+        )
+    },
+    parts: &[
+        (
+            "speed-lead",
+            Text::Late(|sheet, report| {
+                let machine = &report.machine;
+                format!(
+                    "At {} engine rpm the alternator turns {} and holds {} A hot, of {} A as rated.",
+                    figure(sheet.inputs.eng.rpm, 0),
+                    figure(machine.shaft_rpm, 0),
+                    figure(machine.hot_a, 0),
+                    figure(machine.full_cold_a, 0)
+                )
+            }),
+        ),
+        (
+            "speed-plot",
+            Text::Late(|sheet, report| drawing(&report.machine, sheet.inputs.eng.rpm)),
+        ),
+        (
+            "speed-table",
+            Text::Own(|desk| desk.tell_open("speed-fold", |_, report| table(&report.machine))),
+        ),
+    ],
+    acts: &[],
+    start: |_| (),
+};
 
 fn drawing(machine: &MachineReport, rpm: f64) -> String {
     let points = &machine.by_engine_rpm;

@@ -1,0 +1,189 @@
+//! The page as text: a section is a piece of markup, texts that follow the
+//! worksheet, and acts its elements ask for. See "How to show a result".
+
+use ampwright_core::{Report, Worksheet};
+use leptos::prelude::*;
+use leptos::web_sys::{Element, Event, HtmlElement, HtmlInputElement};
+use wasm_bindgen::{JsCast, closure::Closure};
+
+use crate::desk::Desk;
+
+/// A section of the page.
+pub struct Section {
+    /// Its markup; what follows the worksheet is left empty, under an id.
+    pub paper: fn() -> String,
+    /// What is filled in, and filled in again whenever it changes.
+    pub parts: &'static [Part],
+    /// What its elements do, by the name in `data-click`, `data-input` ….
+    pub acts: &'static [Act],
+    /// Called once, when the markup is on the page.
+    pub start: fn(Desk),
+}
+
+impl Section {
+    /// Markup alone.
+    pub const fn still(paper: fn() -> String) -> Section {
+        Section {
+            paper,
+            parts: &[],
+            acts: &[],
+            start: |_| (),
+        }
+    }
+}
+
+/// Where a text goes and where it comes from. The place is an id, whose
+/// element gets the text as its markup, or `id@attribute`, where an empty text
+/// takes the attribute away; `id@value` is what stands in an entry.
+pub type Part = (&'static str, Text);
+
+/// A text of the page. Words of a user pass through [`crate::words::escape`].
+#[derive(Clone, Copy)]
+pub enum Text {
+    /// Follows the worksheet within the same frame.
+    Soon(fn(&Worksheet, &Report) -> String),
+    /// Follows it when that frame is on screen.
+    Late(fn(&Worksheet, &Report) -> String),
+    /// Follows the signals it reads.
+    Own(fn(Desk) -> String),
+}
+
+/// A name, and what is done when an element of that name is used.
+pub type Act = (&'static str, fn(Desk, &Element, &Event));
+
+/// What of the user is heard; `data-` and this is the attribute that names
+/// the act.
+const HEARD: [&str; 8] = [
+    "click",
+    "input",
+    "change",
+    "keydown",
+    "focusout",
+    "pointerdown",
+    "pointermove",
+    "toggle",
+];
+
+/// Begins to follow the worksheet and to hear the user.
+pub fn start(desk: Desk, sections: &[&'static Section]) {
+    for section in sections {
+        for (at, text) in section.parts {
+            follow(desk, at, *text);
+        }
+        (section.start)(desk);
+    }
+    ACTS.set(sections.iter().map(|section| section.acts).collect());
+    for kind in HEARD {
+        listen(desk, kind, heard);
+    }
+}
+
+thread_local! {
+    static ACTS: std::cell::RefCell<Vec<&'static [Act]>> = const { std::cell::RefCell::new(Vec::new()) };
+}
+
+fn follow(desk: Desk, at: &'static str, text: Text) {
+    Effect::new(move |shown: Option<String>| {
+        let now = match text {
+            Text::Soon(text) => desk.tell(text),
+            Text::Late(text) => desk.tell_later(text),
+            Text::Own(text) => text(desk),
+        };
+        if shown.as_ref() != Some(&now) {
+            write(at, &now);
+        }
+        now
+    });
+}
+
+/// Writes a text to its place; what has the focus keeps it if it has an id.
+pub fn write(at: &str, text: &str) {
+    let (id, attribute) = at.split_once('@').unwrap_or((at, ""));
+    let Some(element) = by_id(id) else { return };
+    match attribute {
+        "" => {
+            let focused = document()
+                .active_element()
+                .map(|focused| focused.id())
+                .filter(|id| !id.is_empty());
+            element.set_inner_html(text);
+            if let Some(id) = focused {
+                focus(&id);
+            }
+        }
+        "value" => set_value(&element, text),
+        _ if text.is_empty() => drop(element.remove_attribute(attribute)),
+        _ => drop(element.set_attribute(attribute, text)),
+    }
+}
+
+/// The element of that id.
+pub fn by_id(id: &str) -> Option<Element> {
+    document().get_element_by_id(id)
+}
+
+/// Puts the cursor there, unless it is there already.
+pub fn focus(id: &str) {
+    let there = document()
+        .active_element()
+        .is_some_and(|focused| focused.id() == id);
+    if !there && let Some(element) = by_id(id) {
+        let _ = element.unchecked_ref::<HtmlElement>().focus();
+    }
+}
+
+/// What stands in an entry, a list of options or a text area.
+pub fn value(element: &Element) -> String {
+    // All three have the property, under the same name.
+    element.unchecked_ref::<HtmlInputElement>().value()
+}
+
+/// Writes into an entry, a list of options or a text area.
+pub fn set_value(element: &Element, text: &str) {
+    let entry = element.unchecked_ref::<HtmlInputElement>();
+    if entry.value() != text {
+        entry.set_value(text);
+    }
+}
+
+/// A button that needs a text works once there is one.
+pub fn offer(button: &str, text: &str) {
+    let disabled = if text.trim().is_empty() {
+        "disabled"
+    } else {
+        ""
+    };
+    write(&format!("{button}@disabled"), disabled);
+}
+
+/// Hears an event wherever on the page it happens.
+pub fn listen(desk: Desk, kind: &str, act: fn(Desk, &Event)) {
+    let heard = Closure::<dyn Fn(Event)>::new(move |event: Event| act(desk, &event));
+    // A fold's event does not rise to the window by itself.
+    let _ = window().add_event_listener_with_callback_and_bool(
+        kind,
+        heard.as_ref().unchecked_ref(),
+        kind == "toggle",
+    );
+    heard.forget();
+}
+
+/// Does what the element, or the nearest one around it, asks for.
+fn heard(desk: Desk, event: &Event) {
+    let attribute = format!("data-{}", event.type_());
+    let Some(element) = event
+        .target()
+        .and_then(|target| target.dyn_into::<Element>().ok())
+        .and_then(|target| target.closest(&format!("[{attribute}]")).ok().flatten())
+    else {
+        return;
+    };
+    let name = element.get_attribute(&attribute).unwrap_or_default();
+    let act = ACTS.with_borrow(|acts| {
+        let mut acts = acts.iter().copied().flatten();
+        acts.find(|(named, _)| *named == name).map(|(_, act)| *act)
+    });
+    if let Some(act) = act {
+        act(desk, &element, event);
+    }
+}
