@@ -8,7 +8,9 @@
 //! `-- --worksheet` prints the demo's worksheet; `-- --sure` before the file
 //! prints how sure the answer is in place of the report: ranges, and which
 //! reading would narrow them most; `-- --year` prints the year in its place:
-//! engine, bank and sun month by month, and the hours of a settled day of each.
+//! engine, bank and sun month by month, and the hours of a settled day of each;
+//! `-- --belt` prints what the belts carry, `-- --disconnect` what happens when
+//! the bank disconnects under load.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -19,17 +21,24 @@ use std::process::ExitCode;
 use ampwright_core::fields::Kind;
 use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
-use ampwright_core::{report, year};
+use ampwright_core::{belts, disconnect, report, year};
 
 fn main() -> ExitCode {
     let mut arguments = std::env::args().skip(1).peekable();
-    let first = arguments.next_if(|first| first == "--sure" || first == "--year");
+    let first = arguments.next_if(|first| {
+        matches!(
+            first.as_str(),
+            "--sure" | "--year" | "--belt" | "--disconnect"
+        )
+    });
     let print = match first.as_deref() {
         Some("--sure") => |sheet: &Worksheet| {
             let mut sure = Sure::new(sheet);
             sure.step(Sure::RUNS);
             print_json(&sure.certainty())
         },
+        Some("--belt") => |sheet: &Worksheet| print_json(&belts(sheet, &report(sheet))),
+        Some("--disconnect") => |sheet: &Worksheet| print_json(&disconnect(sheet, &report(sheet))),
         Some(_) => |sheet: &Worksheet| print_json(&year(sheet)),
         None => |sheet: &Worksheet| print_json(&report(sheet)),
     };

@@ -10,12 +10,16 @@
 //! [`fields`] says what an input is, [`worksheet`] lists the inputs of a boat,
 //! [`energy`] adds up its day, [`physics`] holds the formulas with their
 //! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
-//! gathers the answers and says what to mind, [`sure`] says how sure they are, [`trial`] corrects the model by
+//! gathers the answers and says what to mind, [`mod@belt`] and [`mod@disconnect`] look at
+//! what turns the machine and what happens when its battery goes, [`sure`] says how sure they are, [`trial`] corrects the model by
 //! readings of a real run.
 
+pub mod belt;
 pub mod charge;
+pub mod disconnect;
 pub mod energy;
 pub mod fields;
+mod most;
 pub mod physics;
 pub mod report;
 pub mod sky;
@@ -24,6 +28,8 @@ pub mod trial;
 pub mod worksheet;
 pub mod year;
 
+pub use belt::belts;
+pub use disconnect::disconnect;
 pub use report::{Report, report};
 pub use worksheet::{Inputs, Worksheet};
 pub use year::{Year, year};

@@ -73,4 +73,6 @@ pub mod units {
     pub const DEGREE: Unit = plain("°");
     pub const PERCENT_PER_KELVIN: Unit = plain("%/K");
     pub const DAY: Unit = plain("d");
+    pub const NEWTON: Unit = plain("N");
+    pub const JOULE: Unit = plain("J");
 }

@@ -3,7 +3,9 @@
 
 pub mod air;
 pub mod battery;
+pub mod belt;
 pub mod copper;
+pub mod dump;
 pub mod fuel;
 pub mod linear;
 pub mod losses;

@@ -3,10 +3,12 @@
 
 mod alternator;
 mod bank;
+mod belt;
 mod daily;
 mod demo;
 mod engine;
 mod envelope;
+mod guard;
 mod link;
 mod loads;
 mod questions;
@@ -24,10 +26,12 @@ use crate::fields::{Complaint, Kind, Knowledge, Value, sections};
 
 pub use alternator::{Alternator, Curve, InsulationClass, Plate};
 pub use bank::{Bank, Chemistry, NominalVolts};
+pub use belt::{Belt, BeltKind};
 pub use daily::{Basis, Daily};
 pub use demo::demo;
 pub use engine::{Breathing, Engine, Injection};
 pub use envelope::{Reading, read_json, read_value, to_json};
+pub use guard::{ClampKind, Guard, Said};
 pub use link::{Opened, open_link, to_link};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
 pub use questions::{QUESTIONS, Question};
@@ -63,7 +67,7 @@ impl Key {
 
     /// Whether it matters for these inputs.
     pub fn applies(self, inputs: &Inputs) -> bool {
-        if self.section != SectionId::alt2 {
+        if !self.section.is_second() {
             return (self.spec().applies)(inputs);
         }
         // The second machine's fields are the first one's, asked of its figures.
@@ -86,6 +90,11 @@ impl SectionId {
             field: field as u8,
         })
     }
+
+    /// Whether it asks of the second machine what another section asks of the first.
+    fn is_second(self) -> bool {
+        matches!(self, SectionId::alt2 | SectionId::belt2)
+    }
 }
 
 sections! {
@@ -103,6 +112,9 @@ sections! {
         space: Space, "Engine space", "The air the alternator has to cool itself with.";
         run: Run, "Charging run", "From where to where the bank is charged.";
         rule: Rule, "Engine rule", "When the engine is started through the year; only the reckoning of the year asks for it.";
+        belt: Belt, "Belt", "What turns the alternator, and what it pulls at.";
+        belt2: Belt, "Second alternator: its belt", "The same figures for it.";
+        guard: Guard, "When the bank disconnects", "What stands between the alternator and the electronics when its battery is suddenly gone.";
     }
 }
 
@@ -155,7 +167,7 @@ impl Worksheet {
         match (self.inputs.get(key), key.spec().kind) {
             (Value::Number(number), _) => Some(number),
             (Value::Absent, Kind::Maybe { absent, .. }) => match self.inputs.as_second() {
-                Some(seen) if key.section == SectionId::alt2 => (absent.figure)(&Worksheet {
+                Some(seen) if key.section.is_second() => (absent.figure)(&Worksheet {
                     inputs: seen,
                     ..Worksheet::default()
                 }),

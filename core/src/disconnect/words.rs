@@ -1,0 +1,79 @@
+//! What happens when the battery goes, in words.
+
+use super::{DumpReport, Exposure, Standing};
+use crate::most::Machine;
+
+/// What there is to say of one machine, one sentence each.
+pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
+    let name = machine.name();
+    let (now, top) = (&dump.charging, &dump.top);
+    let mut said = vec![match dump.exposure {
+        Exposure::Bank => format!(
+            "The {name} works straight into the house bank. If the bank's management system opens while {:.0} A flow, they have nowhere to go and the voltage jumps.",
+            now.amperes
+        ),
+        Exposure::LeadBank => format!(
+            "The {name} works straight into a bank of lead, which does not open by itself; only a switch, a blown fuse or a loose lug parts the two."
+        ),
+        Exposure::StartBattery => format!(
+            "The {name} keeps the start battery whatever the house bank does, so the bank's opening makes no such pulse on it; only a switch, a blown fuse or a loose lug would."
+        ),
+    }];
+    if dump.exposure == Exposure::StartBattery && !dump.second {
+        said.push("The converter loses its bank instead: what hangs on the house side then lives on the converter alone. Its maker says whether it may run without a battery.".to_string());
+    }
+    said.push(format!(
+        "With nothing against it the voltage would peak at about {:.0} V at {:.0} engine rpm and {:.0} V at {:.0}, behind {:.2} to {:.2} Ω; this is our own estimate, good to a third or so, and higher than the truth where the iron saturates.",
+        now.peak_v,
+        now.engine_rpm,
+        top.peak_v,
+        top.engine_rpm,
+        now.internal_ohm.min(top.internal_ohm),
+        now.internal_ohm.max(top.internal_ohm)
+    ));
+    said.push(match (dump.standard_low_v, dump.standard_high_v) {
+        (Some(low_v), Some(high_v)) => format!(
+            "ISO 16750-2 tests with {low_v:.0} to {high_v:.0} V; a clamp at {:.0} V takes {:.0} to {:.0} J of that at this speed, and {:.0} J of our estimate.",
+            dump.clamp_v,
+            now.standard_low_j.unwrap_or_default(),
+            now.standard_high_j.unwrap_or_default(),
+            now.clamp_j
+        ),
+        _ => format!(
+            "ISO 16750-2 has no pulse for this voltage; a clamp at {:.0} V takes {:.0} J of our estimate.",
+            dump.clamp_v, now.clamp_j
+        ),
+    });
+    if let Some(left_v) = dump.bank_left_v() {
+        let there = dump
+            .defences
+            .iter()
+            .any(|d| d.standing == Standing::Present && d.key != "no_switch");
+        let with = if there {
+            "With what is said to be there"
+        } else {
+            "With no defence said to be there"
+        };
+        said.push(left(with, left_v, dump.bear_v));
+    }
+    if let Some(left_v) = dump.switch_left_v() {
+        said.push(left(
+            "When the switch in its output lead is opened",
+            left_v,
+            dump.bear_v,
+        ));
+    }
+    said
+}
+
+fn left(when: &str, left_v: f64, bear_v: f64) -> String {
+    if left_v > bear_v {
+        format!(
+            "{when}, up to {left_v:.0} V are left, more than the {bear_v:.0} V the electronics bear."
+        )
+    } else {
+        format!(
+            "{when}, up to {left_v:.0} V are left, within the {bear_v:.0} V the electronics bear. That holds only while every part of it works: try it, and look at it each season."
+        )
+    }
+}
