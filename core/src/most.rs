@@ -120,7 +120,8 @@ fn most(unit: &Unit, engine_rpm: f64, output: &Output, losses: &Losses) -> Most 
 impl Most {
     /// With other current and power, and the flux that goes with them.
     fn scaled(mut self, unit: &Unit, amperes: f64, watts: f64) -> Most {
-        self.amperes *= amperes;
+        // Nothing is never minus nought.
+        self.amperes = (self.amperes * amperes).max(0.0) + 0.0;
         self.shaft_w *= watts;
         self.flux = unit.curve_here.flux_square(self.amperes, self.volts).sqrt();
         self

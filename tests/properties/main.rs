@@ -7,8 +7,11 @@
 //! build of the program opens.
 
 mod balance;
+mod belt;
+mod disconnect;
 mod draw;
 mod finite;
+mod fit;
 mod garbage;
 mod numbers;
 mod order;

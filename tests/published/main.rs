@@ -7,7 +7,9 @@
 //! have no source stand in `trade`.
 
 mod battery;
+mod belt;
 mod by_hand;
+mod dump;
 mod efficiency;
 mod engine;
 mod lead;

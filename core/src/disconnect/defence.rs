@@ -135,10 +135,20 @@ fn clamp_says(machine: &Machine, dump: &DumpReport) -> String {
             "Holding {:.0} V {needs}, more than the {most_j:.0} J it bears: it may be gone with the first pulse.",
             dump.clamp_v
         ),
-        Some(most_j) => format!(
-            "Holding {:.0} V {needs}; it bears {most_j:.0} J.",
-            dump.clamp_v
-        ),
+        Some(most_j) => {
+            let standard_j = dump.charging.standard_high_j.unwrap_or_default();
+            let enough = if most_j < standard_j {
+                format!(
+                    "enough for our estimate, not for the {standard_j:.0} J of the standard's highest peak"
+                )
+            } else {
+                "enough".to_string()
+            };
+            format!(
+                "Holding {:.0} V {needs}; it bears {most_j:.0} J, {enough}.",
+                dump.clamp_v
+            )
+        }
         None if clamped(guard.clamp) => format!(
             "Holding {:.0} V {needs}; see in its maker's sheet whether it bears that.",
             dump.clamp_v

@@ -17,6 +17,10 @@ pub use defence::{Defence, Standing};
 /// 12 V block \[Ω\]: a start battery in fair health and its leads. Own reasoning.
 const LEAD_BLOCK_OHM: f64 = 0.02;
 
+/// What the rough estimate of a bare peak is multiplied by before it is held
+/// against what electronics bear. Own reasoning.
+const ROUGH: f64 = 1.3;
+
 /// What can part a machine from its battery.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
@@ -101,6 +105,20 @@ impl DumpReport {
     /// Most volts left at either speed when the switch is opened; none without one.
     pub fn switch_left_v(&self) -> Option<f64> {
         worse(self.charging.switch_left_v, self.top.switch_left_v)
+    }
+
+    /// Whether a voltage left is too much for the electronics; one that nothing
+    /// holds down rests on a rough estimate and has to keep well below.
+    pub fn too_much(&self, left_v: f64) -> bool {
+        let margin = if left_v >= self.peak_v() { ROUGH } else { 1.0 };
+        margin * left_v > self.bear_v
+    }
+
+    /// Whether anything is said to be there that helps when the bank opens.
+    pub fn defended(&self) -> bool {
+        self.defences
+            .iter()
+            .any(|defence| defence.standing == Standing::Present && defence.key != "no_switch")
     }
 
     /// Highest of the two peaks with nothing against it \[V\].

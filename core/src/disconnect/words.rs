@@ -1,6 +1,6 @@
 //! What happens when the battery goes, in words.
 
-use super::{DumpReport, Exposure, Standing};
+use super::{DumpReport, Exposure};
 use crate::most::Machine;
 
 /// What there is to say of one machine, one sentence each.
@@ -9,7 +9,7 @@ pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
     let (now, top) = (&dump.charging, &dump.top);
     let mut said = vec![match dump.exposure {
         Exposure::Bank => format!(
-            "The {name} works straight into the house bank. If the bank's management system opens while {:.0} A flow, they have nowhere to go and the voltage jumps.",
+            "The {name} works straight into the house bank. If the bank's management system opens while {:.0} A flow, that current has nowhere to go and the voltage jumps.",
             now.amperes
         ),
         Exposure::LeadBank => format!(
@@ -23,7 +23,7 @@ pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
         said.push("The converter loses its bank instead: what hangs on the house side then lives on the converter alone. Its maker says whether it may run without a battery.".to_string());
     }
     said.push(format!(
-        "With nothing against it the voltage would peak at about {:.0} V at {:.0} engine rpm and {:.0} V at {:.0}, behind {:.2} to {:.2} Ω; this is our own estimate, good to a third or so, and higher than the truth where the iron saturates.",
+        "With nothing against it the voltage would peak at about {:.0} V at {:.0} engine rpm and {:.0} V at {:.0}, behind {:.2} to {:.2} Ω; this is our own rough estimate, higher than the truth where the iron saturates.",
         now.peak_v,
         now.engine_rpm,
         top.peak_v,
@@ -33,43 +33,45 @@ pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
     ));
     said.push(match (dump.standard_low_v, dump.standard_high_v) {
         (Some(low_v), Some(high_v)) => format!(
-            "ISO 16750-2 tests with {low_v:.0} to {high_v:.0} V; a clamp at {:.0} V takes {:.0} to {:.0} J of that at this speed, and {:.0} J of our estimate.",
+            "ISO 16750-2 tests with {low_v:.0} to {high_v:.0} V; a clamp at {:.0} V takes {:.0} to {:.0} J of that at charging speed. Of our estimate it takes {:.0} J there and {:.0} J with the engine at its highest.",
             dump.clamp_v,
             now.standard_low_j.unwrap_or_default(),
             now.standard_high_j.unwrap_or_default(),
-            now.clamp_j
+            now.clamp_j,
+            top.clamp_j
         ),
         _ => format!(
-            "ISO 16750-2 has no pulse for this voltage; a clamp at {:.0} V takes {:.0} J of our estimate.",
-            dump.clamp_v, now.clamp_j
+            "ISO 16750-2 has no pulse for this voltage; of our estimate a clamp at {:.0} V takes {:.0} J at charging speed and {:.0} J with the engine at its highest.",
+            dump.clamp_v, now.clamp_j, top.clamp_j
         ),
     });
     if let Some(left_v) = dump.bank_left_v() {
-        let there = dump
-            .defences
-            .iter()
-            .any(|d| d.standing == Standing::Present && d.key != "no_switch");
-        let with = if there {
+        let with = if dump.defended() {
             "With what is said to be there"
         } else {
             "With no defence said to be there"
         };
-        said.push(left(with, left_v, dump.bear_v));
+        said.push(left(with, left_v, dump));
     }
     if let Some(left_v) = dump.switch_left_v() {
         said.push(left(
             "When the switch in its output lead is opened",
             left_v,
-            dump.bear_v,
+            dump,
         ));
     }
     said
 }
 
-fn left(when: &str, left_v: f64, bear_v: f64) -> String {
+fn left(when: &str, left_v: f64, dump: &DumpReport) -> String {
+    let bear_v = dump.bear_v;
     if left_v > bear_v {
         format!(
             "{when}, up to {left_v:.0} V are left, more than the {bear_v:.0} V the electronics bear."
+        )
+    } else if dump.too_much(left_v) {
+        format!(
+            "{when}, up to {left_v:.0} V are left by that rough estimate, too near the {bear_v:.0} V the electronics bear to count on."
         )
     } else {
         format!(

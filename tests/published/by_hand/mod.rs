@@ -5,4 +5,5 @@ mod bridge;
 pub mod fit;
 mod heat;
 mod output;
+mod pulls;
 mod sums;

@@ -36,7 +36,12 @@ pub(crate) fn belt_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
             Severity::Mind,
             "crank_side_load",
             format!(
-                "The alternators' belts pull the crankshaft's end sideways with up to {side_n:.0} N; one 13 mm belt, which most engines are built for, gives about {USUAL_SIDE_N:.0} N. Ask the engine's maker what it bears, or lead the pull to a pulley with its own bearing."
+                "{} the crankshaft's end sideways with up to {side_n:.0} N; one 13 mm belt, which most engines are built for, gives about {USUAL_SIDE_N:.0} N. Ask the engine's maker what it bears, or lead the pull to a pulley with its own bearing.",
+                if belts.len() > 1 {
+                    "Both alternators' belts together pull"
+                } else {
+                    "The alternator's belt pulls"
+                }
             ),
         );
     }

@@ -13,7 +13,7 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
     let worst = all
         .machines
         .iter()
-        .filter(|machine| machine.bank_left_v().is_some_and(|v| v > machine.bear_v))
+        .filter(|machine| machine.bank_left_v().is_some_and(|v| machine.too_much(v)))
         .reduce(|one, other| {
             if other.peak_v() > one.peak_v() {
                 other
