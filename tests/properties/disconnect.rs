@@ -13,6 +13,8 @@ use crate::fit::sound;
 const MAY_BE_NULL: &[&str] = &[
     "standard_low_v",
     "standard_high_v",
+    "standard_low_ohm",
+    "standard_high_ohm",
     "standard_low_j",
     "standard_high_j",
     "bank_left_v",

@@ -77,6 +77,11 @@ const FOUND: &[(&str, &str)] = &[
         "reg_kind=internal&guard_warning=yes&guard_lead=no",
     ),
     ("disconnect_unguarded", "guard_clamp=clamp&guard_clamp_v=60"),
+    ("warning_alone", "guard_warning=yes"),
+    (
+        "warning_alone",
+        "guard_warning=yes&guard_clamp=none&guard_lead=no",
+    ),
     ("switch_in_lead", "guard_switch=yes"),
     ("switch_in_lead", "way_kind=converter&guard_switch=yes"),
     ("clamp_too_low", "guard_clamp=clamp&guard_clamp_v=14"),

@@ -55,6 +55,10 @@ pub struct DumpReport {
     pub standard_low_v: Option<f64>,
     /// The same, most \[V\].
     pub standard_high_v: Option<f64>,
+    /// Its internal resistance, least \[Ω\].
+    pub standard_low_ohm: Option<f64>,
+    /// The same, most \[Ω\].
+    pub standard_high_ohm: Option<f64>,
     /// Voltage a clamp lets through: the one said, or what is usual \[V\].
     pub clamp_v: f64,
     /// In the run, at its peak.
@@ -171,6 +175,8 @@ fn dump(machine: &Machine) -> DumpReport {
         },
         standard_low_v: standard.map(|pulse| pulse.peak_v.0),
         standard_high_v: standard.map(|pulse| pulse.peak_v.1),
+        standard_low_ohm: standard.map(|pulse| pulse.ohm.0),
+        standard_high_ohm: standard.map(|pulse| pulse.ohm.1),
         clamp_v: clamp_v.unwrap_or_else(|| standard.map_or(32.5 * blocks, |pulse| pulse.clamped_v)),
         charging: pulse(machine, &machine.charging, exposure, clamp_v),
         top: pulse(machine, &machine.top, exposure, clamp_v),

@@ -22,8 +22,12 @@ pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
     if dump.exposure == Exposure::StartBattery && !dump.second {
         said.push("The converter loses its bank instead: what hangs on the house side then lives on the converter alone. Its maker says whether it may run without a battery.".to_string());
     }
+    let parted = match dump.exposure {
+        Exposure::Bank => "With nothing against it",
+        _ => "Parted from it all the same, with nothing against it,",
+    };
     said.push(format!(
-        "With nothing against it the voltage would peak at about {:.0} V at {:.0} engine rpm and {:.0} V at {:.0}, behind {:.2} to {:.2} Ω; this is our own rough estimate, higher than the truth where the iron saturates.",
+        "{parted} the voltage would peak at about {:.0} V at {:.0} engine rpm and {:.0} V at {:.0}, behind {:.2} to {:.2} Ω; this is our own rough estimate, higher than the truth where the iron saturates.",
         now.peak_v,
         now.engine_rpm,
         top.peak_v,
@@ -31,20 +35,7 @@ pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
         now.internal_ohm.min(top.internal_ohm),
         now.internal_ohm.max(top.internal_ohm)
     ));
-    said.push(match (dump.standard_low_v, dump.standard_high_v) {
-        (Some(low_v), Some(high_v)) => format!(
-            "ISO 16750-2 tests with {low_v:.0} to {high_v:.0} V; a clamp at {:.0} V takes {:.0} to {:.0} J of that at charging speed. Of our estimate it takes {:.0} J there and {:.0} J with the engine at its highest.",
-            dump.clamp_v,
-            now.standard_low_j.unwrap_or_default(),
-            now.standard_high_j.unwrap_or_default(),
-            now.clamp_j,
-            top.clamp_j
-        ),
-        _ => format!(
-            "ISO 16750-2 has no pulse for this voltage; of our estimate a clamp at {:.0} V takes {:.0} J at charging speed and {:.0} J with the engine at its highest.",
-            dump.clamp_v, now.clamp_j, top.clamp_j
-        ),
-    });
+    said.push(standard(dump));
     if let Some(left_v) = dump.bank_left_v() {
         let with = if dump.defended() {
             "With what is said to be there"
@@ -61,6 +52,24 @@ pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
         ));
     }
     said
+}
+
+fn standard(dump: &DumpReport) -> String {
+    let (now, top) = (&dump.charging, &dump.top);
+    let ours = format!(
+        "a clamp at {:.0} V takes {:.0} J at charging speed and {:.0} J with the engine at its highest",
+        dump.clamp_v, now.clamp_j, top.clamp_j
+    );
+    match (
+        dump.standard_low_v.zip(dump.standard_high_v),
+        dump.standard_low_ohm.zip(dump.standard_high_ohm),
+        now.standard_low_j.zip(now.standard_high_j),
+    ) {
+        (Some((low_v, high_v)), Some((low_ohm, high_ohm)), Some((low_j, high_j))) => format!(
+            "ISO 16750-2 tests electronics with {low_v:.0} to {high_v:.0} V behind {low_ohm} to {high_ohm} Ω. Of our estimate {ours}; of the standard's peaks {low_j:.0} to {high_j:.0} J at charging speed."
+        ),
+        _ => format!("ISO 16750-2 has no pulse for this voltage. Of our estimate {ours}."),
+    }
 }
 
 fn left(when: &str, left_v: f64, dump: &DumpReport) -> String {

@@ -36,7 +36,7 @@ pub(crate) fn belt_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
             Severity::Mind,
             "crank_side_load",
             format!(
-                "{} the crankshaft's end sideways with up to {side_n:.0} N; one 13 mm belt, which most engines are built for, gives about {USUAL_SIDE_N:.0} N. Ask the engine's maker what it bears, or lead the pull to a pulley with its own bearing.",
+                "{} the crankshaft's end sideways with up to {side_n:.0} N; one 13 mm belt, which many engines are built for, gives about {USUAL_SIDE_N:.0} N. Ask the engine's maker what it bears, or lead the pull to a pulley with its own bearing.",
                 if belts.len() > 1 {
                     "Both alternators' belts together pull"
                 } else {
@@ -105,7 +105,7 @@ fn of_one(seen: &Inputs, belt: &BeltReport, found: &mut Vec<Finding>) {
             "belt_wrap_small",
             format!(
                 "The {name}'s belt lies only {:.0}° round the smaller pulley; the trade wants at least 120° for a V-belt and 140° for a multi-rib belt. An idler on the slack side, or a greater centre distance, gives it more grip.",
-                belt.wrap_deg
+                belt.wrap_deg.floor()
             ),
         );
     }

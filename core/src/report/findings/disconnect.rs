@@ -1,7 +1,7 @@
 //! Whether the electronics survive when the bank disconnects.
 
 use super::{Finding, Severity, add};
-use crate::disconnect::{DumpReport, Exposure, disconnect};
+use crate::disconnect::{DumpReport, Exposure, Standing, disconnect};
 use crate::report::Report;
 use crate::worksheet::{RegulatorKind, Said, Worksheet};
 
@@ -51,6 +51,18 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
         ),
         None => {}
     }
+    if let Some(machine) = all.machines.iter().find(|machine| warned_alone(machine)) {
+        add(
+            found,
+            Severity::Mind,
+            "warning_alone",
+            format!(
+                "Only the warning contact stands between the {} and the electronics. A management system that opens without warning, on a short circuit or a fault of its own, leaves up to about {:.0} V: a clamp, or a lead battery on the machine, is the second defence.",
+                name(machine),
+                machine.peak_v()
+            ),
+        );
+    }
     if inputs.guard.switch == Said::Yes {
         let left_v = all
             .machines
@@ -97,6 +109,17 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
             ),
         );
     }
+}
+
+/// Whether all hangs on the warning contact, and something hangs on it.
+fn warned_alone(machine: &DumpReport) -> bool {
+    let there = |key: &str| {
+        machine
+            .defences
+            .iter()
+            .any(|defence| defence.key == key && defence.standing == Standing::Present)
+    };
+    there("warning") && !there("clamp") && !there("lead") && machine.too_much(machine.peak_v())
 }
 
 fn name(machine: &DumpReport) -> &'static str {
