@@ -9,7 +9,10 @@
 //! prints how sure the answer is in place of the report: ranges, and which
 //! reading would narrow them most; `-- --year` prints the year in its place:
 //! engine, bank and sun month by month, and the hours of a settled day of each;
-//! `-- --wiring` prints cables and fuses.
+//! `-- --wiring` prints cables and fuses, `-- --belt` what the belts carry,
+//! `-- --disconnect` what happens when the bank disconnects under load,
+//! `-- --arrangements` the arrangements beside each other, `-- --goal` the
+//! cheapest way to the worksheet's goal.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -22,7 +25,7 @@ use ampwright_core::fields::Kind;
 use ampwright_core::goal::Search;
 use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
-use ampwright_core::{report, wiring, year};
+use ampwright_core::{belts, disconnect, report, wiring, year};
 
 /// Prints something that follows from a worksheet.
 type Print = fn(&Worksheet) -> Result<(), String>;
@@ -42,6 +45,10 @@ const PRINTS: &[(&str, Print)] = &[
             search.step(1000);
         }
         print_json(&search.found())
+    }),
+    ("--belt", |sheet| print_json(&belts(sheet, &report(sheet)))),
+    ("--disconnect", |sheet| {
+        print_json(&disconnect(sheet, &report(sheet)))
     }),
     ("--wiring", |sheet| {
         print_json(&wiring(sheet, &report(sheet)))

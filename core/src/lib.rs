@@ -10,14 +10,20 @@
 //! [`fields`] says what an input is, [`worksheet`] lists the inputs of a boat,
 //! [`energy`] adds up its day, [`physics`] holds the formulas with their
 //! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
-//! gathers the answers and says what to mind, [`sure`] says how sure they are, [`trial`] corrects the model by
-//! readings of a real run, [`mod@wiring`] finds cables and fuses.
+//! gathers the answers and says what to mind, [`arrange`] puts arrangements
+//! beside each other and [`goal`] looks for the cheapest, [`mod@wiring`] finds
+//! cables and fuses, [`mod@belt`] and [`mod@disconnect`] look at what turns the
+//! machine and what happens when its battery goes, [`sure`] says how sure the
+//! answers are, [`trial`] corrects the model by readings of a real run.
 
 pub mod arrange;
+pub mod belt;
 pub mod charge;
+pub mod disconnect;
 pub mod energy;
 pub mod fields;
 pub mod goal;
+mod most;
 pub mod physics;
 pub mod report;
 pub mod sky;
@@ -27,6 +33,8 @@ pub mod wiring;
 pub mod worksheet;
 pub mod year;
 
+pub use belt::belts;
+pub use disconnect::disconnect;
 pub use report::{Report, report};
 pub use wiring::{Wiring, wiring};
 pub use worksheet::{Inputs, Worksheet};

@@ -8,8 +8,11 @@
 
 mod arrange;
 mod balance;
+mod belt;
+mod disconnect;
 mod draw;
 mod finite;
+mod fit;
 mod garbage;
 mod goal;
 mod numbers;

@@ -7,8 +7,10 @@
 //! have no source stand in `trade`.
 
 mod battery;
+mod belt;
 mod by_hand;
 mod cable;
+mod dump;
 mod efficiency;
 mod engine;
 mod lead;

@@ -3,8 +3,8 @@
 use ampwright_core::charge::Limit;
 use ampwright_core::fields::Value;
 use ampwright_core::report::{Report, report};
-use ampwright_core::worksheet::{AirBasis, Chemistry, Key, WayKind};
-use ampwright_core::{Worksheet, charge::plant::Plant};
+use ampwright_core::worksheet::{AirBasis, BeltKind, Chemistry, Key, WayKind};
+use ampwright_core::{Worksheet, belts, charge::plant::Plant};
 
 use crate::within;
 
@@ -149,5 +149,39 @@ fn lead_needs_absorption_hours_and_lithium_does_not() {
     for lead in [Chemistry::Agm, Chemistry::Gel, Chemistry::Flooded] {
         println!("{lead:?}: {:.1} h from 90 to 97 %", last_hours(lead));
         within("lead", last_hours(lead), 1.2, 8.0);
+    }
+}
+
+#[test]
+fn belts_and_the_amperes_they_are_good_for() {
+    // In 12 V systems; with half a turn of wrap nothing is taken off.
+    let trade = [
+        (BeltKind::V10, 75.0, 80.0),
+        (BeltKind::V13, 100.0, 110.0),
+        (BeltKind::TwoV13, 160.0, 200.0),
+        (BeltKind::Ribs6, 180.0, 200.0),
+        (BeltKind::Ribs8, 250.0, 300.0),
+    ];
+    let mut sheet = boat(&[("belt_wrap_deg", 180.0)]);
+    for (kind, low_a, high_a) in trade {
+        sheet.inputs.belt.kind = kind;
+        let belt = belts(&sheet, &report(&sheet)).remove(0);
+        within(
+            "wary",
+            belt.rule_low_a.expect("a rule"),
+            0.999 * low_a,
+            low_a,
+        );
+        within(
+            "bold",
+            belt.rule_high_a.expect("a rule"),
+            0.999 * high_a,
+            high_a,
+        );
+        // The formula is the bolder of the two, by no more than three.
+        let load = belt.charging;
+        let bolder = load.rule_pct.expect("a share") / load.formula_pct.expect("a share");
+        println!("{kind:?}: rule over formula {bolder:.2}");
+        within("bolder", bolder, 0.8, 3.0);
     }
 }

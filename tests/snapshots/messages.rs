@@ -3,6 +3,7 @@
 use ampwright_core::fields::Value;
 use ampwright_core::report::{CAUTIONS, report};
 use ampwright_core::worksheet::{Key, open_link, read_json};
+use ampwright_core::{belts, disconnect};
 
 /// A number, one that may be empty, and a choice, given what they do not take.
 #[test]
@@ -108,7 +109,40 @@ const TROUBLED: &[&str] = &[
     "v=1&eng_rpm=800&alt_pulley_ratio=2.5&daily_use_ah=300&end",
     "v=1&bank_charge_limit_a=20&run_longest_h=2&end",
     "v=1&way_kind=converter&way_converter_a=80&end",
+    "v=1&belt_kind=v10&belt_pulley_mm=55&belt_engine_mm=150&belt_centres_mm=95&belt_pump=yes&alt_rated_a=150&reg_kind=internal&guard_lead=no&guard_switch=yes&end",
+    "v=1&belt_kind=ribs6&guard_warning=yes&end",
+    "v=1&two_role=house&bank_capacity_ah=1000&eng_displacement_l=3&belt_kind=two_v13&belt_wrap_deg=110&alt_rated_a=200&alt2_rated_a=180&belt2_kind=ribs6&guard_clamp=clamp&guard_clamp_j=20&end",
+    "v=1&two_role=start&alt2_pulley_ratio=0.6&alt2_max_rpm=3000&eng_rpm=3500&eng_top_rpm=3000&guard_clamp=avalanche&guard_clamp_v=13&end",
 ];
+
+/// What is said of belts and of a bank that disconnects.
+#[test]
+fn fitting() {
+    let boats = [
+        "",
+        "way_kind=converter&belt_kind=v13&belt_pump=yes&",
+        "reg_kind=internal&belt_kind=ribs6&guard_warning=yes&guard_clamp=avalanche&guard_clamp_j=250&guard_switch=yes&",
+        "two_role=house&bank_nominal_v=24&belt2_kind=v10&guard_lead=yes&guard_switch=no&",
+        "bank_chemistry=agm&bank_nominal_v=48&guard_clamp=none&guard_switch=yes&",
+    ];
+    let mut lines = Vec::new();
+    for boat in boats {
+        let sheet = open_link(&format!("v=1&{boat}end")).expect("a link").sheet;
+        let report = report(&sheet);
+        lines.push(boat.to_string());
+        for belt in belts(&sheet, &report) {
+            lines.extend(belt.sentences.iter().map(|said| format!("  {said}")));
+        }
+        for machine in disconnect(&sheet, &report).machines {
+            lines.extend(machine.sentences.iter().map(|said| format!("  {said}")));
+            for defence in machine.defences {
+                let stands = defence.standing.word();
+                lines.push(format!("  {}, {stands}: {}", defence.what, defence.says));
+            }
+        }
+    }
+    insta::assert_snapshot!(lines.join("\n"));
+}
 
 #[test]
 fn findings() {

@@ -128,9 +128,12 @@ pub fn solve<const N: usize>(
     tolerance: &Tolerance<N>,
     done: impl Fn(&Point<N>) -> bool,
 ) -> Vec<Point<N>> {
-    /// Steps tried after which even a hopeless case ends: a day of the shortest,
-    /// each tried three times.
-    const MOST_STEPS: usize = 260_000;
+    /// Steps after which even a hopeless case ends.
+    const MOST_STEPS: u32 = 100_000;
+    /// Tries after which the shortest step grows by its own length, and again
+    /// after as many more: what hovers at a corner of the output curve for
+    /// hours would not end otherwise.
+    const PATIENCE: u32 = 2000;
     let mut now = Point {
         seconds: 0.0,
         state: start,
@@ -139,7 +142,11 @@ pub fn solve<const N: usize>(
     let mut points = vec![now];
     let mut step = (0.02 * tolerance.longest_s).min(last_s);
     let mut slopes = Slopes::at(&rate, &drift, &now, tolerance);
-    for _ in 0..MOST_STEPS {
+    let mut shortest_s = tolerance.shortest_s;
+    for tries in 1..=MOST_STEPS {
+        if tries % PATIENCE == 0 {
+            shortest_s += tolerance.shortest_s;
+        }
         if now.seconds >= last_s || done(&now) {
             break;
         }
@@ -154,7 +161,7 @@ pub fn solve<const N: usize>(
                 .fold(0.0, f64::max)
         });
         if let Some((state, _)) = tried
-            && (worst <= 1.0 || step <= tolerance.shortest_s)
+            && (worst <= 1.0 || step <= shortest_s)
         {
             let seconds = if reaches_end {
                 last_s
@@ -170,9 +177,7 @@ pub fn solve<const N: usize>(
             slopes = Slopes::at(&rate, &drift, &now, tolerance);
         }
         let factor = (0.9 * worst.max(1e-6).powf(-0.25)).clamp(0.2, 5.0);
-        step = (step * factor)
-            .min(tolerance.longest_s)
-            .max(tolerance.shortest_s);
+        step = (step * factor).min(tolerance.longest_s).max(shortest_s);
     }
     points
 }

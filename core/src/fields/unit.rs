@@ -83,4 +83,6 @@ pub mod units {
     pub const MONEY_PER_WATT: Unit = plain("/W");
     pub const MONEY_PER_KILOWATT_HOUR: Unit = plain("/kW·h");
     pub const METRE: Unit = paired("m", "ft", 1.0 / 0.3048, 0.0);
+    pub const NEWTON: Unit = plain("N");
+    pub const JOULE: Unit = plain("J");
 }

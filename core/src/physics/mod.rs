@@ -4,8 +4,10 @@
 pub mod air;
 pub mod ampacity;
 pub mod battery;
+pub mod belt;
 pub mod cable;
 pub mod copper;
+pub mod dump;
 pub mod fuel;
 pub mod fuse;
 pub mod linear;

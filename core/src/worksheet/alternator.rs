@@ -115,7 +115,7 @@ pub(crate) const USUAL_EFFICIENCY_PCT: f64 = 57.0;
 const USUAL_ANCHOR_C: f64 = 150.0;
 
 /// 14 V for each 12 V of the system the machine feeds.
-fn usual_test_v(inputs: &Inputs) -> f64 {
+pub(super) fn usual_test_v(inputs: &Inputs) -> f64 {
     match inputs.way.kind {
         WayKind::Converter => 14.0 * (inputs.way.start_v / 14.0).round().max(1.0),
         WayKind::Direct => 14.0 * inputs.bank.nominal_v.blocks(),

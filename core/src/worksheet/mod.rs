@@ -4,6 +4,7 @@
 mod alternator;
 mod arrangement;
 mod bank;
+mod belt;
 mod cable;
 mod cost;
 mod daily;
@@ -11,6 +12,7 @@ mod demo;
 mod engine;
 mod envelope;
 mod goal;
+mod guard;
 mod link;
 mod loads;
 mod price;
@@ -31,6 +33,7 @@ use crate::fields::{Complaint, Kind, Knowledge, Value, sections};
 pub use alternator::{Alternator, Curve, InsulationClass, Plate};
 pub use arrangement::Arrangement;
 pub use bank::{Bank, Chemistry, NominalVolts};
+pub use belt::{Belt, BeltKind};
 pub use cable::{Cable, Copper, Flag, Insulation, Place as CablePlace};
 pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
@@ -38,6 +41,7 @@ pub use demo::demo;
 pub use engine::{Breathing, Engine, Injection};
 pub use envelope::{Reading, read_json, read_value, to_json};
 pub use goal::{Goal, GoalKind, May};
+pub use guard::{ClampKind, Guard, Said};
 pub use link::{Opened, open_link, to_link};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
 pub use price::Price;
@@ -75,7 +79,7 @@ impl Key {
 
     /// Whether it matters for these inputs.
     pub fn applies(self, inputs: &Inputs) -> bool {
-        if self.section != SectionId::alt2 {
+        if !self.section.is_second() {
             return (self.spec().applies)(inputs);
         }
         // The second machine's fields are the first one's, asked of its figures.
@@ -98,6 +102,11 @@ impl SectionId {
             field: field as u8,
         })
     }
+
+    /// Whether it asks of the second machine what another section asks of the first.
+    fn is_second(self) -> bool {
+        matches!(self, SectionId::alt2 | SectionId::belt2)
+    }
 }
 
 sections! {
@@ -115,11 +124,14 @@ sections! {
         space: Space, "Engine space", "The air the alternator has to cool itself with.";
         run: Run, "Charging run", "From where to where the bank is charged.";
         rule: Rule, "Engine rule", "When the engine is started through the year; only the reckoning of the year asks for it.";
+        cable: Cable, "Cable and fuse", "The runs that carry the current; only the reckoning of cables asks for them.";
+        belt: Belt, "Belt", "What turns the alternator, and what it pulls at.";
+        belt2: Belt, "Second alternator: its belt", "The same figures for it.";
+        guard: Guard, "When the bank disconnects", "What stands between the alternator and the electronics when its battery is suddenly gone.";
         shore: Shore, "Shore power", "What the quay gives.";
         cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
         goal: Goal, "Cheapest way to a goal", "What you are after, and what may be changed for it.";
         price: Price, "Price list", "What the parts of another arrangement would cost; every figure is yours to change.";
-        cable: Cable, "Cable and fuse", "The runs that carry the current; only the reckoning of cables asks for them.";
     }
 }
 
@@ -174,7 +186,7 @@ impl Worksheet {
         match (self.inputs.get(key), key.spec().kind) {
             (Value::Number(number), _) => Some(number),
             (Value::Absent, Kind::Maybe { absent, .. }) => match self.inputs.as_second() {
-                Some(seen) if key.section == SectionId::alt2 => (absent.figure)(&Worksheet {
+                Some(seen) if key.section.is_second() => (absent.figure)(&Worksheet {
                     inputs: seen,
                     ..Worksheet::default()
                 }),

@@ -26,6 +26,7 @@ impl Inputs {
     pub fn as_second(&self) -> Option<Inputs> {
         let mut seen = *self;
         seen.alt = self.alt2;
+        seen.belt = self.belt2;
         seen.way.kind = match self.two.role {
             SecondRole::None => return None,
             SecondRole::Start => WayKind::Converter,

@@ -6,4 +6,5 @@ mod cable;
 pub mod fit;
 mod heat;
 mod output;
+mod pulls;
 mod sums;

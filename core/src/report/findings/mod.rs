@@ -1,7 +1,9 @@
 //! What to mind: sentences with a number, a reason and what to do.
 
 mod bank;
+mod belt;
 mod charge;
+mod disconnect;
 mod engine;
 mod heat;
 mod inputs;
@@ -59,6 +61,8 @@ pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec
     charge::charge_findings(sheet, report, &mut found);
     bank::bank_findings(sheet, &mut found);
     engine::engine_findings(sheet, report, &mut found);
+    belt::belt_findings(sheet, report, &mut found);
+    disconnect::disconnect_findings(sheet, report, &mut found);
     // In order within each; the library's sort would be a large part of the page.
     Severity::ALL
         .into_iter()

@@ -8,17 +8,45 @@ use crate::worksheet::Worksheet;
 pub(super) fn speed_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     let machine = &report.machine;
-    if machine.top_shaft_rpm > inputs.alt.max_rpm {
+    let fastest_rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
+    for (name, alt) in [
+        ("alternator", Some(inputs.alt)),
+        ("second alternator", inputs.as_second().map(|seen| seen.alt)),
+    ] {
+        let Some(alt) = alt else { continue };
+        let shaft_rpm = alt.pulley_ratio * fastest_rpm;
+        if shaft_rpm > alt.max_rpm {
+            add(
+                found,
+                Severity::Mend,
+                "overspeed",
+                format!(
+                    "At {fastest_rpm:.0} engine rpm the {name} turns {shaft_rpm:.0} rpm, above its {:.0}. Fit a larger alternator pulley or keep below {:.0} engine rpm.",
+                    alt.max_rpm,
+                    alt.max_rpm / alt.pulley_ratio
+                ),
+            );
+        }
+    }
+    if inputs.eng.rpm > inputs.eng.top_rpm {
         add(
             found,
             Severity::Mend,
-            "overspeed",
+            "faster_than_top",
             format!(
-                "At {:.0} engine rpm the alternator turns {:.0} rpm, above its {:.0}. Fit a larger alternator pulley or keep below {:.0} engine rpm.",
-                inputs.eng.top_rpm,
-                machine.top_shaft_rpm,
-                inputs.alt.max_rpm,
-                inputs.alt.max_rpm / inputs.alt.pulley_ratio
+                "The engine is to charge at {:.0} rpm and its highest speed is {:.0}: correct the wrong one.",
+                inputs.eng.rpm, inputs.eng.top_rpm
+            ),
+        );
+    }
+    if let Some(second) = machine.second.filter(|second| second.full_cold_a <= 0.0) {
+        add(
+            found,
+            Severity::Mend,
+            "second_too_slow",
+            format!(
+                "At {:.0} rpm of its own the second alternator gives nothing. Run the engine faster or fit it a smaller pulley.",
+                second.shaft_rpm
             ),
         );
     }
