@@ -8,7 +8,10 @@
 //! `-- --worksheet` prints the demo's worksheet; `-- --sure` before the file
 //! prints how sure the answer is in place of the report: ranges, and which
 //! reading would narrow them most; `-- --year` prints the year in its place:
-//! engine, bank and sun month by month, and the hours of a settled day of each.
+//! engine, bank and sun month by month, and the hours of a settled day of each;
+//! `-- --workings` prints how each figure of the report came about: the formula,
+//! the same with the boat's numbers in it, what it used and how sure that is,
+//! and the source. The report itself carries them as `workings`.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -18,20 +21,36 @@ use std::process::ExitCode;
 
 use ampwright_core::fields::Kind;
 use ampwright_core::sure::Sure;
+use ampwright_core::working::{Working, workings};
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
-use ampwright_core::{report, year};
+use ampwright_core::{Report, report, year};
+use serde::Serialize;
+
+/// The report with the workings behind its figures.
+#[derive(Serialize)]
+struct Whole {
+    #[serde(flatten)]
+    report: Report,
+    workings: Vec<Working>,
+}
 
 fn main() -> ExitCode {
     let mut arguments = std::env::args().skip(1).peekable();
-    let first = arguments.next_if(|first| first == "--sure" || first == "--year");
+    let first =
+        arguments.next_if(|first| ["--sure", "--year", "--workings"].contains(&first.as_str()));
     let print = match first.as_deref() {
         Some("--sure") => |sheet: &Worksheet| {
             let mut sure = Sure::new(sheet);
             sure.step(Sure::RUNS);
             print_json(&sure.certainty())
         },
+        Some("--workings") => |sheet: &Worksheet| print_json(&workings(sheet, &report(sheet))),
         Some(_) => |sheet: &Worksheet| print_json(&year(sheet)),
-        None => |sheet: &Worksheet| print_json(&report(sheet)),
+        None => |sheet: &Worksheet| {
+            let report = report(sheet);
+            let workings = workings(sheet, &report);
+            print_json(&Whole { report, workings })
+        },
     };
     let result = match arguments.next().as_deref() {
         None => print(&demo()).map(|()| true),

@@ -11,7 +11,7 @@
 //! [`energy`] adds up its day, [`physics`] holds the formulas with their
 //! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
 //! gathers the answers and says what to mind, [`sure`] says how sure they are, [`trial`] corrects the model by
-//! readings of a real run.
+//! readings of a real run, [`working`] shows how each result came about.
 
 pub mod charge;
 pub mod energy;
@@ -21,6 +21,7 @@ pub mod report;
 pub mod sky;
 pub mod sure;
 pub mod trial;
+pub mod working;
 pub mod worksheet;
 pub mod year;
 

@@ -17,6 +17,8 @@ pub enum DailyRun {
         from: f64,
         /// Power the alternator's shaft takes meanwhile \[kWh\].
         shaft_kwh: f64,
+        /// Ampere-hours the bank gained \[A·h\].
+        gained_ah: f64,
     },
     /// No run of a day is long enough, or the bank is too small for a day.
     Never,
@@ -51,5 +53,6 @@ pub fn daily_run(plant: &Plant, need_ah: f64, to: f64) -> DailyRun {
         hours: seconds / 3600.0,
         from,
         shaft_kwh: trace.shaft_kwh(seconds),
+        gained_ah: (trace.charge_at(seconds) - from) * capacity_ah,
     }
 }

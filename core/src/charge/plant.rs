@@ -31,8 +31,8 @@ pub struct Plant {
     pub load_a: f64,
     /// Temperature of everything at the start \[°C\].
     pub start_c: f64,
-    held_v: f64,
-    bank_limit_a: f64,
+    pub(crate) held_v: f64,
+    pub(crate) bank_limit_a: f64,
     start_v: f64,
     services_a: f64,
     converter: Option<Converter>,
@@ -256,7 +256,7 @@ impl Plant {
     }
 
     /// Whether the main machine also serves the start battery.
-    fn main_services_a(&self) -> f64 {
+    pub(crate) fn main_services_a(&self) -> f64 {
         match &self.second {
             Some(second) if !second.feeds_house => 0.0,
             _ => self.services_a,
@@ -333,18 +333,22 @@ impl Plant {
 }
 
 /// Losses of a machine that gives something, at its temperatures.
-fn losses(unit: &Unit, output: &Output, t: &Temperatures) -> Losses {
+pub(crate) fn losses(unit: &Unit, output: &Output, t: &Temperatures) -> Losses {
     unit.open_losses(output.amperes, output.volts)
         .with(t.winding_c, unit.machine.rotor_c(t.body_c))
 }
 
-fn engine_fuel(inputs: &Inputs, engine_rpm: f64) -> Willans {
-    let eng = &inputs.eng;
-    let chamber_kpa = match eng.injection {
+/// What the way of injection adds to an engine's friction, C₁ \[kPa\]; see [`friction_kpa`].
+pub(crate) fn chamber_kpa(injection: Injection) -> f64 {
+    match injection {
         Injection::Direct => 75.0,
         Injection::Chamber => 110.0,
-    };
-    let kpa = friction_kpa(chamber_kpa, engine_rpm, eng.stroke_mm);
+    }
+}
+
+fn engine_fuel(inputs: &Inputs, engine_rpm: f64) -> Willans {
+    let eng = &inputs.eng;
+    let kpa = friction_kpa(chamber_kpa(eng.injection), engine_rpm, eng.stroke_mm);
     willans(
         friction_kw(kpa, eng.displacement_l, engine_rpm),
         eng.indicated_efficiency_pct / 100.0,

@@ -24,8 +24,10 @@ pub use day::DayReport;
 pub use engine::EngineReport;
 pub use findings::{Finding, Severity};
 pub use lead::LeadReport;
+pub(crate) use lead::flooded;
 pub use machine::{MachineReport, SecondReport, SpeedPoint};
 pub use outline::{Answer, clock, sentence};
+pub(crate) use run::bank_volts;
 pub use run::{LimitShare, Moment, RunReport, SoakReport, StretchReport};
 pub use temps::Temps;
 
