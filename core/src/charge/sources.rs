@@ -108,6 +108,10 @@ pub(super) fn meet(most_a: f64, guess_a: f64, given: impl Fn(f64) -> (f64, f64))
     let mut amperes = most_a.min(guess_a);
     for _ in 0..STEPS {
         let (now, slope) = given(amperes);
+        if now <= 0.0 {
+            // Too much to give anything at that voltage tells nothing of less.
+            break;
+        }
         let step = (now - amperes) / (1.0 - slope);
         if slope.abs() > 0.5 || !step.is_finite() {
             break;
