@@ -17,6 +17,7 @@ mod smooth;
 mod steps;
 mod sure;
 mod trial;
+mod workings;
 mod year;
 
 use std::env::var_os;

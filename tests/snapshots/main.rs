@@ -11,3 +11,4 @@ mod fields;
 mod messages;
 mod reports;
 mod round;
+mod workings;

@@ -13,8 +13,13 @@ fn rows(boat: &Boat) -> Vec<(Expr, Expr)> {
     rows.filter(|(_, row)| row.anchor_wh != 0.0)
         .map(|(at, row)| {
             let symbol = format!("E_{}", at + 1);
-            let wh = given(&symbol, &row.name, row.anchor_wh, "W·h");
-            let (symbol, name) = (format!("f_{}", at + 1), format!("{}, at night", row.name));
+            let load = if row.name.is_empty() {
+                "A load"
+            } else {
+                &row.name
+            };
+            let wh = given(&symbol, load, row.anchor_wh, "W·h");
+            let (symbol, name) = (format!("f_{}", at + 1), format!("{load}, at night"));
             (wh, given(&symbol, &name, row.night_share_pct, "%"))
         })
         .collect()

@@ -13,24 +13,28 @@ mod curve;
 mod day;
 mod engine;
 mod expr;
+#[cfg(test)]
+mod expr_tests;
 mod heat;
 mod held;
 mod lead;
 mod lines;
 mod losses;
+mod may;
 mod run;
 mod soak;
 mod sun;
 mod symbols;
 mod temps;
+mod text;
 
 use serde::Serialize;
 
 use crate::fields::{Kind, Knowledge, Value};
 use crate::report::Report;
 use crate::worksheet::{Key, Worksheet};
-use boat::{Boat, label};
-use expr::{Expr, From, Leaf, significant};
+use boat::{At, Boat, label};
+use expr::{Expr, From, Leaf};
 use lines::Line;
 
 /// How a figure came about.
@@ -113,14 +117,21 @@ pub fn workings(sheet: &Worksheet, report: &Report) -> Vec<Working> {
 pub fn workings_at(sheet: &Worksheet, report: &Report, minute: f64) -> Vec<Working> {
     let mut boat = Boat::new(sheet, report);
     boat.minute = minute.clamp(0.0, report.run.minutes);
-    lines::MOMENT
-        .iter()
+    lines::moment()
         .filter_map(|line| explain(&boat, line))
         .collect()
 }
 
+/// What a line says of a boat; nothing about a settled state that there is not.
+fn make(boat: &Boat, line: &Line) -> Option<Made> {
+    if line.at == At::Hot && !boat.hot.stable {
+        return held::never_settles(boat, line.id);
+    }
+    (line.make)(boat, line.at)
+}
+
 fn explain(boat: &Boat, line: &Line) -> Option<Working> {
-    let made = (line.make)(boat, line.at)?;
+    let made = make(boat, line)?;
     let (mut symbols, mut figures) = (String::new(), String::new());
     let mut uses = Vec::new();
     if let (Some(expr), Some(value)) = (&made.expr, made.value) {
@@ -178,7 +189,7 @@ fn beside(boat: &Boat, name: &str) -> Option<Used> {
         return Some(input(boat, key));
     }
     let line = lines::all().find(|line| line.id == name)?;
-    let made = (line.make)(boat, line.at)?;
+    let made = make(boat, line)?;
     Some(Used {
         symbol: String::new(),
         name: line.name(),
@@ -209,48 +220,5 @@ fn input(boat: &Boat, key: Key) -> Used {
         known: Some(boat.sheet.knowledge(key)),
         key: Some(key.name()),
         working: None,
-    }
-}
-
-impl Working {
-    /// The working as a few lines of plain text.
-    pub fn text(&self) -> String {
-        let shown = |value: Option<f64>, decimals: usize| match value {
-            Some(value) => format!("{value:.decimals$}").replace('-', "−"),
-            None => "–".to_string(),
-        };
-        let mut text = format!(
-            "{}: {} {}\n",
-            self.what,
-            shown(self.value, self.decimals),
-            self.unit
-        );
-        for part in [&self.symbols, &self.figures] {
-            if !part.is_empty() {
-                text.push_str(&format!("  = {part}\n"));
-            }
-        }
-        for used in &self.uses {
-            let value = used
-                .value
-                .map_or_else(String::new, |value| significant(value, 6).replace('-', "−"));
-            let known = used.known.map_or("", Knowledge::word);
-            let parts = [
-                used.symbol.as_str(),
-                &used.name,
-                &value,
-                used.unit,
-                used.says,
-                known,
-            ];
-            let words: Vec<&str> = parts.into_iter().filter(|part| !part.is_empty()).collect();
-            text.push_str(&format!("  · {}\n", words.join(" | ")));
-        }
-        for part in [self.note.as_str(), self.source] {
-            if !part.is_empty() {
-                text.push_str(&format!("  {part}\n"));
-            }
-        }
-        text
     }
 }

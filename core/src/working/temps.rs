@@ -1,19 +1,13 @@
 //! The temperatures the page shows: settled, the highest of the run, at a minute.
 
-use super::boat::{At, Boat, Part, made, told};
+use super::boat::{At, Boat, Part, made};
 use super::expr::num;
 use super::heat::side;
 use super::{Made, air};
-use crate::physics::thermal::{FAN_HEAT_IN_BODY, Temperatures};
-
-pub(super) const NEVER_SETTLES: &str =
-    "Nothing settles: more heat always means more loss, without an end.";
-pub(super) const SETTLED: &str = "Settled: heat in is heat out.";
+use crate::physics::thermal::FAN_HEAT_IN_BODY;
+use crate::report::Temps;
 
 pub(super) fn inlet(boat: &Boat, at: At) -> Option<Made> {
-    if !boat.hot.stable {
-        return Some(told(None, NEVER_SETTLES));
-    }
     let view = boat.view(at);
     let side = side(boat, at, &view, 0);
     let air = || side.degrees("T_air", "Air of the space", "hot.air_c", side.t.air_c);
@@ -31,40 +25,36 @@ pub(super) fn inlet(boat: &Boat, at: At) -> Option<Made> {
     ))
 }
 
-/// One of the alternator's temperatures once all has settled.
-fn settled(boat: &Boat, at: At, part: Part, value: Option<f64>) -> Option<Made> {
-    let Some(value) = value.filter(|_| boat.hot.stable) else {
-        return Some(told(None, NEVER_SETTLES));
-    };
-    let view = boat.view(at);
-    Some(made(value, side(boat, at, &view, 0).part(part), SETTLED))
+/// One of a report's temperatures.
+fn of(t: Temps, part: Part) -> f64 {
+    match part {
+        Part::Winding => t.winding_c,
+        Part::Case => t.case_c,
+        Part::Rectifier => t.rectifier_c,
+        Part::Air => t.air_c,
+    }
+}
+
+/// One of the temperatures once all has settled.
+fn hot(boat: &Boat, at: At, part: Part) -> Option<Made> {
+    let value = of(boat.report.machine.hot?, part);
+    then(boat, at, 0, part, value, "Settled: heat in is heat out.")
 }
 
 pub(super) fn hot_winding(boat: &Boat, at: At) -> Option<Made> {
-    settled(
-        boat,
-        at,
-        Part::Winding,
-        boat.report.machine.hot.map(|t| t.winding_c),
-    )
+    hot(boat, at, Part::Winding)
 }
 
 pub(super) fn hot_rectifier(boat: &Boat, at: At) -> Option<Made> {
-    settled(
-        boat,
-        at,
-        Part::Rectifier,
-        boat.report.machine.hot.map(|t| t.rectifier_c),
-    )
+    hot(boat, at, Part::Rectifier)
 }
 
 pub(super) fn hot_case(boat: &Boat, at: At) -> Option<Made> {
-    settled(
-        boat,
-        at,
-        Part::Case,
-        boat.report.machine.hot.map(|t| t.case_c),
-    )
+    hot(boat, at, Part::Case)
+}
+
+pub(super) fn hot_air(boat: &Boat, at: At) -> Option<Made> {
+    hot(boat, at, Part::Air)
 }
 
 /// A moment's temperature of a part or the air.
@@ -87,17 +77,11 @@ pub(super) fn peak(boat: &Boat, at: At) -> Option<Made> {
     } else {
         run.peak
     };
-    let t = Temperatures {
-        winding_c: peak.winding_c,
-        body_c: peak.case_c,
-        rectifier_c: peak.rectifier_c,
-        air_c: peak.air_c,
-    };
     let note = format!(
         "The highest of the run's moments, after {}. The run is stepped through time; at any moment of it heat in is heat carried away and heat stored, and where a temperature turns nothing is stored.",
         crate::report::clock(boat.view(at).seconds / 60.0)
     );
-    then(boat, at, number, part, part.of()(&t), &note)
+    then(boat, at, number, part, of(peak, part), &note)
 }
 
 /// A moment's temperatures, in the order of the lines.
@@ -123,18 +107,7 @@ pub(super) fn minute_air(boat: &Boat, at: At) -> Option<Made> {
     at_minute(boat, at, Part::Air)
 }
 
-pub(super) fn hot_air(boat: &Boat, at: At) -> Option<Made> {
-    let value = boat.report.machine.hot.map(|t| t.air_c);
-    let Some(value) = value.filter(|_| boat.hot.stable) else {
-        return Some(told(None, NEVER_SETTLES));
-    };
-    air::then(boat, at, value, SETTLED)
-}
-
 pub(super) fn carried(boat: &Boat, at: At) -> Option<Made> {
-    if !boat.hot.stable {
-        return Some(told(None, NEVER_SETTLES));
-    }
     let view = boat.view(at);
     let s = side(boat, at, &view, 0);
     let expr = s.winding_air() * (s.winding() - s.inlet())
