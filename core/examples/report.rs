@@ -12,7 +12,10 @@
 //! `-- --wiring` prints cables and fuses, `-- --belt` what the belts carry,
 //! `-- --disconnect` what happens when the bank disconnects under load,
 //! `-- --arrangements` the arrangements beside each other, `-- --goal` the
-//! cheapest way to the worksheet's goal.
+//! cheapest way to the worksheet's goal;
+//! `-- --workings` prints how each figure of the report came about: the formula,
+//! the same with the boat's numbers in it, what it used and how sure that is,
+//! and the source. The report itself carries them as `workings`.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -24,8 +27,10 @@ use ampwright_core::arrange::compare;
 use ampwright_core::fields::Kind;
 use ampwright_core::goal::Search;
 use ampwright_core::sure::Sure;
+use ampwright_core::working::{Working, workings};
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
-use ampwright_core::{belts, disconnect, report, wiring, year};
+use ampwright_core::{Report, belts, disconnect, report, wiring, year};
+use serde::Serialize;
 
 /// Prints something that follows from a worksheet.
 type Print = fn(&Worksheet) -> Result<(), String>;
@@ -46,6 +51,9 @@ const PRINTS: &[(&str, Print)] = &[
         }
         print_json(&search.found())
     }),
+    ("--workings", |sheet| {
+        print_json(&workings(sheet, &report(sheet)))
+    }),
     ("--belt", |sheet| print_json(&belts(sheet, &report(sheet)))),
     ("--disconnect", |sheet| {
         print_json(&disconnect(sheet, &report(sheet)))
@@ -56,7 +64,17 @@ const PRINTS: &[(&str, Print)] = &[
 ];
 
 fn plain(sheet: &Worksheet) -> Result<(), String> {
-    print_json(&report(sheet))
+    let report = report(sheet);
+    let workings = workings(sheet, &report);
+    print_json(&Whole { report, workings })
+}
+
+/// The report with the workings behind its figures.
+#[derive(Serialize)]
+struct Whole {
+    #[serde(flatten)]
+    report: Report,
+    workings: Vec<Working>,
 }
 
 fn main() -> ExitCode {

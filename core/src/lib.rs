@@ -14,7 +14,8 @@
 //! beside each other and [`goal`] looks for the cheapest, [`mod@wiring`] finds
 //! cables and fuses, [`mod@belt`] and [`mod@disconnect`] look at what turns the
 //! machine and what happens when its battery goes, [`sure`] says how sure the
-//! answers are, [`trial`] corrects the model by readings of a real run.
+//! answers are, [`trial`] corrects the model by readings of a real run,
+//! [`working`] shows how each result came about.
 
 pub mod arrange;
 pub mod belt;
@@ -30,6 +31,7 @@ pub mod sky;
 pub mod sure;
 pub mod trial;
 pub mod wiring;
+pub mod working;
 pub mod worksheet;
 pub mod year;
 

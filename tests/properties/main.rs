@@ -23,6 +23,7 @@ mod steps;
 mod sure;
 mod trial;
 mod wiring;
+mod workings;
 mod year;
 
 use std::env::var_os;

@@ -12,3 +12,4 @@ mod messages;
 mod reports;
 mod round;
 mod wiring;
+mod workings;

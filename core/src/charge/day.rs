@@ -17,6 +17,8 @@ pub enum DailyRun {
         from: f64,
         /// Power the alternator's shaft takes meanwhile \[kWh\].
         shaft_kwh: f64,
+        /// Ampere-hours the bank gained \[A·h\].
+        gained_ah: f64,
     },
     /// No run of a day is long enough, or the bank is too small for a day.
     Never,
@@ -37,6 +39,7 @@ pub fn daily_run(plant: &Plant, need_ah: f64, to: f64) -> DailyRun {
             hours: seconds / 3600.0,
             from: to - need_ah / plant.bank.capacity_ah,
             shaft_kwh: trace.shaft_kwh(seconds),
+            gained_ah: (trace.charge_at(seconds) - to) * plant.bank.capacity_ah + need_ah,
         },
     }
 }

@@ -34,8 +34,8 @@ pub struct Plant {
     pub back_a: f64,
     /// Temperature of everything at the start \[°C\].
     pub start_c: f64,
-    held_v: f64,
-    bank_limit_a: f64,
+    pub(crate) held_v: f64,
+    pub(crate) bank_limit_a: f64,
     start_v: f64,
     services_a: f64,
     converter: Option<Converter>,
@@ -172,7 +172,7 @@ impl Plant {
     ) -> Flow {
         let terminals = Terminals::new(&self.bank, charge);
         // Most that may reach house and bank together, and why.
-        let drawn_a = self.load_a + self.back_a;
+        let drawn_a = self.taken_a();
         let held_a = (self.held_v - terminals.rest_v) / terminals.ohm + drawn_a;
         let taken_a = self.bank_limit_a + drawn_a;
         let (most_a, most_limit) = if held_a < taken_a {
@@ -266,7 +266,7 @@ impl Plant {
     }
 
     /// Whether the main machine also serves the start battery.
-    fn main_services_a(&self) -> f64 {
+    pub(crate) fn main_services_a(&self) -> f64 {
         match &self.second {
             Some(second) if !second.feeds_house => 0.0,
             _ => self.services_a,
@@ -327,6 +327,18 @@ impl Plant {
                 .is_some_and(|second| second.unit.starts_slowly())
     }
 
+    /// What the house and, through a converter turned round, the start battery
+    /// draw from the house bank \[A\].
+    pub fn taken_a(&self) -> f64 {
+        self.load_a + self.back_a
+    }
+
+    /// Whether there is a converter to the house bank and it is not locked out.
+    pub(crate) fn converter_works(&self) -> bool {
+        self.converter
+            .is_some_and(|converter| converter.most_a > 0.0)
+    }
+
     /// Current of the machines that charge the house bank \[A\].
     pub fn charging_a(&self, flow: &Flow) -> f64 {
         match &self.second {
@@ -343,7 +355,7 @@ impl Plant {
 }
 
 /// Losses of a machine that gives something, at its temperatures.
-fn losses(unit: &Unit, output: &Output, t: &Temperatures) -> Losses {
+pub(crate) fn losses(unit: &Unit, output: &Output, t: &Temperatures) -> Losses {
     unit.open_losses(output.amperes, output.volts)
         .with(t.winding_c, unit.machine.rotor_c(t.body_c))
 }
@@ -358,13 +370,17 @@ fn back_a(inputs: &Inputs, house_v: f64) -> f64 {
     way.services_a * way.start_v / (way.converter_efficiency_pct / 100.0 * house_v)
 }
 
-fn engine_fuel(inputs: &Inputs, engine_rpm: f64) -> Willans {
-    let eng = &inputs.eng;
-    let chamber_kpa = match eng.injection {
+/// What the way of injection adds to an engine's friction, C₁ \[kPa\]; see [`friction_kpa`].
+pub(crate) fn chamber_kpa(injection: Injection) -> f64 {
+    match injection {
         Injection::Direct => 75.0,
         Injection::Chamber => 110.0,
-    };
-    let kpa = friction_kpa(chamber_kpa, engine_rpm, eng.stroke_mm);
+    }
+}
+
+fn engine_fuel(inputs: &Inputs, engine_rpm: f64) -> Willans {
+    let eng = &inputs.eng;
+    let kpa = friction_kpa(chamber_kpa(eng.injection), engine_rpm, eng.stroke_mm);
     willans(
         friction_kw(kpa, eng.displacement_l, engine_rpm),
         eng.indicated_efficiency_pct / 100.0,

@@ -266,6 +266,45 @@ impl Trace {
         [temperatures(&state, MAIN), temperatures(&state, SECOND)]
     }
 
+    /// The machines and their sensors at a time \[s\]; the second one's are
+    /// only meant where there is one.
+    pub(crate) fn states(&self, seconds: f64) -> [MachineState; 2] {
+        let state = self.state(seconds);
+        let second = self.plant.second.map(|beside| beside.unit);
+        [
+            machine(&self.plant.main, &state, MAIN),
+            machine(&second.unwrap_or(self.plant.main), &state, SECOND),
+        ]
+    }
+
+    /// When something of a machine (0 the alternator, 1 the second one) is at
+    /// its highest until a time \[s\], looked at as by [`Trace::hottest`].
+    pub(crate) fn peak_s(
+        &self,
+        until_s: f64,
+        machine: usize,
+        part: fn(&Temperatures) -> f64,
+    ) -> f64 {
+        let first = if machine == 0 { MAIN } else { SECOND };
+        let last_s = until_s.min(self.last_s());
+        let mut peak = (part(&temperatures(&self.state(last_s), first)), last_s);
+        for pair in self.points.windows(2) {
+            let [a, b] = pair else { break };
+            if a.seconds >= until_s {
+                break;
+            }
+            for k in 0..4 {
+                let end = b.seconds.min(until_s);
+                let at = a.seconds + (end - a.seconds) * f64::from(k) / 4.0;
+                let here = part(&temperatures(&between(a, b, at), first));
+                if here > peak.0 {
+                    peak = (here, at);
+                }
+            }
+        }
+        peak.1
+    }
+
     /// When a state of charge (0 to 1) is reached \[s\].
     pub fn reaches(&self, charge: f64) -> Option<f64> {
         let first = self.points.first()?;

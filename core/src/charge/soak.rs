@@ -19,6 +19,17 @@ pub struct Soak {
     pub hottest: [Temperatures; 2],
     /// When the air is hottest \[s\] after stopping.
     pub air_peak_s: f64,
+    /// Everything when the alternator's rectifier is hottest, and when the air is.
+    pub(crate) at_peak: [Standing; 2],
+}
+
+/// A moment of the standing engine.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Standing {
+    /// The alternator and its air, and the second one.
+    pub(crate) machines: [Temperatures; 2],
+    /// The engine block \[°C\].
+    pub(crate) engine_c: f64,
 }
 
 /// Watches the hour after a run was stopped at a time \[s\].
@@ -66,6 +77,7 @@ pub fn soak(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak {
     let mut soak = Soak {
         hottest: [main, second],
         air_peak_s: 0.0,
+        at_peak: [standing(&start); 2],
     };
     for pair in points.windows(2) {
         let [a, b] = pair else { break };
@@ -75,6 +87,13 @@ pub fn soak(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak {
         }
     }
     soak
+}
+
+fn standing(state: &[f64; PARTS]) -> Standing {
+    Standing {
+        machines: [temperatures(state, 0), temperatures(state, 1)],
+        engine_c: state[1],
+    }
 }
 
 fn temperatures(state: &[f64; PARTS], machine: usize) -> Temperatures {
@@ -91,6 +110,10 @@ fn watch(soak: &mut Soak, a: &Point<PARTS>, b: &Point<PARTS>, seconds: f64) {
     let state = between(a, b, seconds);
     if state[0] > soak.hottest[0].air_c {
         soak.air_peak_s = seconds;
+        soak.at_peak[1] = standing(&state);
+    }
+    if state[4] > soak.hottest[0].rectifier_c {
+        soak.at_peak[0] = standing(&state);
     }
     for (at, hottest) in soak.hottest.iter_mut().enumerate() {
         *hottest = hottest.hotter(&temperatures(&state, at));

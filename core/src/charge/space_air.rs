@@ -9,18 +9,18 @@ use crate::worksheet::{AfterStop, AirBasis, Breathing, Inputs};
 pub struct SpaceAir {
     /// Air through the space \[m³/h\].
     pub flow_m3h: f64,
-    flow_w_k: f64,
-    after_w_k: f64,
-    wall_w_k: f64,
-    engine_w_k: f64,
-    outside_c: f64,
-    cabin_c: f64,
-    heat_j_k: f64,
-    measured_hot_c: Option<f64>,
-    start_c: f64,
+    pub(crate) flow_w_k: f64,
+    pub(crate) after_w_k: f64,
+    pub(crate) wall_w_k: f64,
+    pub(crate) engine_w_k: f64,
+    pub(crate) outside_c: f64,
+    pub(crate) cabin_c: f64,
+    pub(crate) heat_j_k: f64,
+    pub(crate) measured_hot_c: Option<f64>,
+    pub(crate) start_c: f64,
     engine_c: f64,
     engine_j_k: f64,
-    warm_up_s: f64,
+    pub(crate) warm_up_s: f64,
 }
 
 impl SpaceAir {

@@ -20,7 +20,7 @@ pub struct Settled {
 }
 
 /// Long after any slow start \[s\].
-const LATE_S: f64 = 1e9;
+pub(crate) const LATE_S: f64 = 1e9;
 
 /// Where the machines settle with the bank held at a state of charge (0 to 1)
 /// and the engine warm.
@@ -61,7 +61,7 @@ pub fn settled(plant: &Plant, charge: f64) -> Settled {
     at
 }
 
-fn warm(unit: &Unit, t: &Temperatures) -> MachineState {
+pub(crate) fn warm(unit: &Unit, t: &Temperatures) -> MachineState {
     MachineState {
         t: *t,
         sensed_c: unit.felt_c(t),

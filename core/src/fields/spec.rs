@@ -4,7 +4,8 @@ use super::{Choice, Unit, Value};
 use crate::worksheet::{Inputs, Worksheet};
 
 /// How well a figure is usually known.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Knowledge {
     /// Read off an instrument on this boat.
     Measured,

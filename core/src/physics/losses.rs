@@ -14,11 +14,11 @@ use super::output::{CurveAtSpeed, OutputCurve};
 pub const COPPER_FACTOR: f64 = PI * PI / 6.0;
 
 /// Winding temperature at which the rated efficiency is taken \[°C\].
-const RATED_WINDING_C: f64 = 110.0;
+pub(crate) const RATED_WINDING_C: f64 = 110.0;
 /// Speed that efficiency, iron and fan loss are stated at \[rpm\].
-const RATED_RPM: f64 = 6000.0;
+pub(crate) const RATED_RPM: f64 = 6000.0;
 /// Exponent of iron loss with speed; measured 1.40 to 1.50.
-const IRON_EXPONENT: f64 = 1.5;
+pub(crate) const IRON_EXPONENT: f64 = 1.5;
 
 /// What is known of a machine's losses.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -42,8 +42,8 @@ pub struct RatedLosses {
 pub struct LossModel {
     /// Resistance of one phase as if in star, at 20 °C \[Ω\].
     pub phase_20c_ohm: f64,
-    iron_w: f64,
-    fan_w: f64,
+    pub(crate) iron_w: f64,
+    pub(crate) fan_w: f64,
     fan_exponent: f64,
     field_w: f64,
     flux_exponent: f64,

@@ -16,12 +16,12 @@ use super::roots;
 
 /// Shares of a 6 kg machine \[W/K\], before the cooling factor: winding, body
 /// and rectifier to air; fixed: winding to body, rectifier to body.
-const WINDING_AIR: f64 = 3.0;
-const BODY_AIR: f64 = 4.5;
-const RECTIFIER_AIR: f64 = 3.2;
-const WINDING_BODY: f64 = 6.0;
-const RECTIFIER_BODY: f64 = 0.8;
-const SHARES_OF_KG: f64 = 6.0;
+pub(crate) const WINDING_AIR: f64 = 3.0;
+pub(crate) const BODY_AIR: f64 = 4.5;
+pub(crate) const RECTIFIER_AIR: f64 = 3.2;
+pub(crate) const WINDING_BODY: f64 = 6.0;
+pub(crate) const RECTIFIER_BODY: f64 = 0.8;
+pub(crate) const SHARES_OF_KG: f64 = 6.0;
 
 /// Heat capacities \[J/K for each kg\]: 14 % copper, 62 % steel, 19 %
 /// aluminium, 5 % plate at 385, 450 and 900 J/(kg·K), handbook values from memory.
@@ -32,7 +32,7 @@ const RECTIFIER_CAPACITY: f64 = 45.0;
 const RECTIFIER_CAPACITY_FIXED: f64 = 40.0;
 
 /// Part of the cooling that does not come from the fan.
-const STILL_AIR: f64 = 0.15;
+pub(crate) const STILL_AIR: f64 = 0.15;
 /// Part of the fan and bearing loss that warms the body; the rest leaves as warm air.
 pub const FAN_HEAT_IN_BODY: f64 = 0.3;
 

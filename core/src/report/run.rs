@@ -265,17 +265,22 @@ fn air_settles_min(series: &[Moment]) -> Option<f64> {
 }
 
 fn bank_energy_pct(plant: &Plant, series: &[Moment]) -> f64 {
-    let (mut kept, mut given) = (0.0, 0.0);
+    bank_volts(plant, series).map_or(0.0, |(rest_v, charging_v)| {
+        100.0 * plant.bank.charge_efficiency * rest_v / charging_v
+    })
+}
+
+/// Voltage at rest and while charging, the mean over what went in \[V\]; none
+/// when nothing did.
+pub(crate) fn bank_volts(plant: &Plant, series: &[Moment]) -> Option<(f64, f64)> {
+    let (mut rest, mut charging, mut total) = (0.0, 0.0, 0.0);
     for pair in series.windows(2) {
         let [a, b] = pair else { continue };
         let charge = 0.5 * (a.bank_a + b.bank_a).max(0.0) * (b.minute - a.minute);
         let rest_v = |m: &Moment| plant.bank.rest_v(m.charge_pct / 100.0);
-        kept += charge * (rest_v(a) + rest_v(b)) * plant.bank.charge_efficiency;
-        given += charge * (a.bank_v + b.bank_v);
+        rest += charge * (rest_v(a) + rest_v(b));
+        charging += charge * (a.bank_v + b.bank_v);
+        total += 2.0 * charge;
     }
-    if given > 0.0 {
-        100.0 * kept / given
-    } else {
-        0.0
-    }
+    (charging > 0.0).then(|| (rest / total, charging / total))
 }

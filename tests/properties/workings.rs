@@ -1,0 +1,257 @@
+//! Every figure explains itself: its numbers, put through somebody else's
+//! calculator, give it back, and what it used is the worksheet's own.
+
+use ampwright_core::Worksheet;
+use ampwright_core::fields::Value;
+use ampwright_core::report;
+use ampwright_core::working::{Working, ids, working, workings, workings_at};
+use ampwright_core::worksheet::{Key, demo};
+use proptest::prelude::*;
+use serde_json::Value as Json;
+
+use crate::draw::{Drawn, any_sheet, normal_boat};
+
+/// The results that the page shows, its answer strip and its tables.
+const SHOWN: &[&str] = &[
+    "energy.anchor.use_ah",
+    "energy.anchor.use_wh",
+    "energy.anchor.night_share_pct",
+    "energy.sun_ah",
+    "energy.engine_ah",
+    "energy.autonomy_days",
+    "day.need_ah",
+    "day.engine_hours",
+    "day.fuel_l",
+    "day.marginal_fuel_l",
+    "machine.shaft_rpm",
+    "machine.full_cold_a",
+    "machine.hot_a",
+    "machine.hot.winding_c",
+    "machine.hot.rectifier_c",
+    "machine.hot.case_c",
+    "machine.hot.air_c",
+    "machine.space_air_m3h",
+    "run.minutes_to_target",
+    "run.minutes_to_80",
+    "run.minutes_to_90",
+    "run.minutes_to_100",
+    "run.start_a",
+    "run.mid_a",
+    "run.mean_bank_a",
+    "run.bank_energy_pct",
+    "run.house_load_a",
+    "run.peak_shaft_w",
+    "run.fuel_l",
+    "run.marginal_fuel_l",
+    "run.peak.winding_c",
+    "run.peak.rectifier_c",
+    "run.peak.case_c",
+    "run.peak.air_c",
+    "run.second_peak.winding_c",
+    "run.second_peak.rectifier_c",
+    "run.second_peak.case_c",
+    "run.air_settles_min",
+    "run.soak.peak.rectifier_c",
+    "run.soak.peak.air_c",
+    "run.soak.air_peak_min",
+    "engine.available_kw",
+    "engine.peak_kw",
+    "engine.peak_share_pct",
+    "engine.mean_share_pct",
+    "engine.idle_l_h",
+    "engine.marginal_l_kwh",
+    "lead.engine_hours",
+    "lead.minutes_to_target",
+    "lead.mid_bank_a",
+    "run.mid_bank_a",
+];
+
+/// The same text in the calculator's signs. Its least and greatest of two
+/// stand between them: `min(a, b, c)` is `((a)min(b)min(c))` there, and “57 %”,
+/// which is 57 hundredths and holds together, is `(57*0.01)`.
+fn plain(figures: &str) -> String {
+    let mut plain = String::new();
+    // What each bracket that is open belongs to.
+    let mut open: Vec<&str> = Vec::new();
+    for sign in figures.replace("²", "^2").replace(" %", "%").chars() {
+        match sign {
+            '·' => plain.push('*'),
+            '−' => plain.push('-'),
+            '√' => plain.push_str("sqrt"),
+            '%' => {
+                let start = plain
+                    .rfind(|c: char| !c.is_ascii_digit() && c != '.')
+                    .map_or(0, |at| at + 1);
+                plain.insert(start, '(');
+                plain.push_str("*0.01)");
+            }
+            '(' => {
+                let owner = ["min", "max"]
+                    .into_iter()
+                    .find(|name| plain.ends_with(name));
+                if let Some(name) = owner {
+                    plain.truncate(plain.len() - name.len());
+                    plain.push('(');
+                }
+                open.push(owner.unwrap_or_default());
+                plain.push('(');
+            }
+            ',' => {
+                let owner = open.last().copied().unwrap_or_default();
+                plain.push_str(&format!("){owner}("));
+            }
+            ')' => {
+                let owner = open.pop().unwrap_or_default();
+                plain.push_str(if owner.is_empty() { ")" } else { "))" });
+            }
+            other => plain.push(other),
+        }
+    }
+    plain
+}
+
+/// What the numbers come to.
+fn come_to(figures: &str) -> Result<f64, TestCaseError> {
+    let text = plain(figures);
+    exmex::eval_str::<f64>(&text)
+        .map_err(|fault| TestCaseError::fail(format!("“{figures}” as “{text}”: {fault}")))
+}
+
+/// What stands in the report under a dotted name; none outside of it.
+fn found<'a>(json: &'a Json, id: &str) -> Option<&'a Json> {
+    id.split('.').try_fold(json, |json, part| match json {
+        Json::Null => Some(json),
+        Json::Object(parts) => parts.get(part),
+        _ => None,
+    })
+}
+
+fn agrees(json: &Json, working: &Working) -> Result<(), TestCaseError> {
+    let half = 0.5 * 10f64.powi(-(working.decimals as i32));
+    let id = working.id;
+    if !id.starts_with("inner.") && !id.starts_with("moment.") {
+        let reported = found(json, id);
+        prop_assert!(reported.is_some(), "{id} is not in the report");
+        prop_assert_eq!(reported.and_then(Json::as_f64), working.value, "{}", id);
+    }
+    if working.figures.is_empty() {
+        prop_assert!(
+            !working.note.is_empty(),
+            "{id} has neither formula nor note"
+        );
+        return Ok(());
+    }
+    let value = working.value.unwrap_or(f64::NAN);
+    let given = come_to(&working.figures)?;
+    prop_assert!(
+        (given - value).abs() <= half + 1e-9 * value.abs(),
+        "{id} is {value}, but {} = {} gives {given}",
+        working.symbols,
+        working.figures
+    );
+    Ok(())
+}
+
+/// Inputs are the worksheet's own; other workings are what they say.
+fn used_is_own(sheet: &Worksheet, all: &[Working], working: &Working) -> Result<(), TestCaseError> {
+    for used in &working.uses {
+        prop_assert!(!used.name.is_empty(), "{}: {used:?}", working.id);
+        prop_assert_ne!(&used.symbol, "?", "{}: {:?}", working.id, used);
+        if let Some(name) = &used.key {
+            let key = Key::named(name).expect("a key");
+            prop_assert_eq!(used.known, Some(sheet.knowledge(key)), "{}", name);
+            prop_assert_eq!(used.value, sheet.figure(key), "{}", name);
+            prop_assert_eq!(
+                used.says.is_empty(),
+                matches!(sheet.inputs.get(key), Value::Number(_)),
+                "{}",
+                name
+            );
+        } else {
+            prop_assert_eq!(used.known, None);
+        }
+        if let Some(id) = used.working {
+            let other = all.iter().find(|other| other.id == id);
+            prop_assert!(other.is_some(), "{}: no working {id}", working.id);
+            // Minutes and seconds may round the moment's last digit.
+            let same = match (other.and_then(|other| other.value), used.value) {
+                (Some(one), Some(two)) => (one - two).abs() <= 1e-9 * one.abs(),
+                (one, two) => one == two,
+            };
+            prop_assert!(same, "{} uses {id} as {:?}", working.id, used.value);
+        }
+    }
+    Ok(())
+}
+
+fn all_hold(sheet: &Worksheet) -> Result<(), TestCaseError> {
+    let report = report(sheet);
+    let json = serde_json::to_value(&report).expect("a report is JSON");
+    let all = workings(sheet, &report);
+    for working in &all {
+        agrees(&json, working)?;
+        used_is_own(sheet, &all, working)?;
+    }
+    for share in [0.0, 0.1, 0.6, 1.0] {
+        let there = workings_at(sheet, &report, share * report.run.minutes);
+        let both: Vec<Working> = there.iter().chain(&all).cloned().collect();
+        for working in &there {
+            agrees(&json, working)?;
+            used_is_own(sheet, &both, working)?;
+        }
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(crate::cases(60))]
+
+    #[test]
+    fn the_numbers_give_the_result(Drawn(sheet) in normal_boat()) {
+        all_hold(&sheet)?;
+    }
+
+    #[test]
+    fn the_numbers_give_the_result_of_odd_boats_too(Drawn(sheet) in any_sheet()) {
+        all_hold(&sheet)?;
+    }
+}
+
+#[test]
+fn the_default_and_the_demo_hold() {
+    for sheet in [Worksheet::default(), demo()] {
+        if let Err(fault) = all_hold(&sheet) {
+            panic!("{fault}");
+        }
+    }
+}
+
+#[test]
+fn every_shown_result_has_one_working() {
+    let (sheet, all) = (demo(), ids().collect::<Vec<_>>());
+    let report = report(&sheet);
+    for id in SHOWN {
+        assert_eq!(all.iter().filter(|other| *other == id).count(), 1, "{id}");
+        let there = !id.starts_with("run.second_peak");
+        let made = working(&sheet, &report, id);
+        assert_eq!(made.is_some(), there, "{id}");
+        assert!(made.is_none_or(|made| made.id == *id));
+    }
+    assert_eq!(working(&sheet, &report, "machine"), None);
+}
+
+#[test]
+fn the_calculators_signs() {
+    for (figures, value) in [
+        ("10 − (−5) · 57 %", 12.85),
+        ("2 · √(1 − (3/5)²)", 1.6),
+        ("min(3, max(1, 2) + 4/8, 7)", 2.5),
+        ("0.25^(1/0.5) · 16", 1.0),
+        ("100 · 1/(50 % · 4)", 50.0),
+        ("(−2)² − 1 − 1", 2.0),
+        ("12/2/3 · 4", 8.0),
+    ] {
+        let given = come_to(figures).expect("an expression");
+        assert!((given - value).abs() < 1e-12, "{figures} gives {given}");
+    }
+}
