@@ -14,12 +14,12 @@ use serde::Serialize;
 
 use crate::worksheet::{Arrangement, Worksheet};
 
-pub(crate) use machine::large;
+use machine::large;
 pub use outcome::{Hottest, Outcome, YearCost};
 pub(crate) use parts::price;
 pub use parts::{Part, parts};
 pub use propose::proposals;
-pub(crate) use propose::{add_second, straight};
+pub(crate) use propose::{add_second, put_large, straight};
 
 /// The arrangements of a boat beside each other.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -3,11 +3,13 @@
 use serde::Serialize;
 
 use super::parts::{Part, parts};
+use crate::belt::belts;
 use crate::charge::Limit;
+use crate::disconnect::{Exposure, disconnect};
 use crate::fields::Value;
 use crate::physics::money::{capital_recovery, payback_years, wear_per_hour};
 use crate::report::{Report, Severity, Temps, report};
-use crate::worksheet::{Alternator, Arrangement, Key, SectionId, WayKind, Worksheet};
+use crate::worksheet::{Alternator, Arrangement, Key, SectionId, Worksheet};
 
 /// What comes of an arrangement.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -50,7 +52,12 @@ pub struct Outcome {
     /// Years until the purchase has paid for itself against the worksheet as
     /// it stands; none when it never does.
     pub payback_years: Option<f64>,
-    /// Whether a machine works straight into a bank that can disconnect.
+    /// The hardest worked belt, of what it carries \[%\]; none as long as no
+    /// belt is named.
+    pub belt_pct: Option<f64>,
+    /// What happens when the bank disconnects, in a few words.
+    pub disconnect: String,
+    /// Whether that leaves more volts than the electronics bear.
     pub exposed: bool,
     /// Findings that say stop, and mend.
     pub stop: usize,
@@ -141,6 +148,7 @@ impl Outcome {
             let same = report.findings.iter().filter(|f| f.severity == severity);
             same.count()
         };
+        let (exposed, words) = disconnecting(&with, &report);
         let days = inputs.cost.days;
         let used_kwh = report.energy.anchor.use_wh * days / 1000.0;
         Outcome {
@@ -171,7 +179,12 @@ impl Outcome {
             }),
             year,
             parts,
-            exposed: inputs.engine_charges() && inputs.way.kind == WayKind::Direct,
+            belt_pct: belts(&with, &report)
+                .iter()
+                .filter_map(|belt| belt.worst_pct)
+                .reduce(f64::max),
+            disconnect: words,
+            exposed,
             stop: count(Severity::Stop),
             mend: count(Severity::Mend),
         }
@@ -182,6 +195,28 @@ impl Outcome {
 fn said((key, value): &(Key, Value)) -> String {
     let spec = key.spec();
     format!("{}: {}", spec.label, spec.shown(*value))
+}
+
+/// Whether the bank's going harms anything, and what happens in a few words.
+fn disconnecting(with: &Worksheet, report: &Report) -> (bool, String) {
+    let all = disconnect(with, report);
+    let worst = all
+        .machines
+        .iter()
+        .find(|machine| machine.exposure == Exposure::Bank);
+    let (Some(worst), true) = (worst, with.inputs.engine_charges()) else {
+        return (false, "nothing: a battery stays on the machine".into());
+    };
+    let left_v = worst.bank_left_v().unwrap_or(0.0);
+    let exposed = worst.too_much(left_v);
+    let words = if !exposed {
+        format!("{left_v:.0} V for a moment, {:.0} V borne", worst.bear_v)
+    } else if worst.defended() {
+        format!("{left_v:.0} V left, only {:.0} V borne", worst.bear_v)
+    } else {
+        format!("up to {left_v:.0} V, nothing said to hold it down")
+    };
+    (exposed, words)
 }
 
 fn wear(sheet: &Worksheet) -> f64 {

@@ -2,7 +2,8 @@
 
 use super::large;
 use crate::worksheet::{
-    Arrangement, Inputs, RegulatorKind, Rest, SecondRole, StartKept, WayKind, Worksheet,
+    Arrangement, Belt, BeltKind, ClampKind, Inputs, RegulatorKind, Rest, Said, SecondRole,
+    StartKept, WayKind, Worksheet,
 };
 
 /// Rating of the larger machine that is proposed \[A\]: a usual size.
@@ -57,9 +58,17 @@ fn through_converter(with: &mut Inputs) {
 
 pub(crate) fn straight(with: &mut Inputs) {
     stock(with);
+    let new = with.way.kind != WayKind::Direct;
     with.way.kind = WayKind::Direct;
     with.way.start_kept = StartKept::House;
     with.reg.kind = RegulatorKind::External;
+    // What is bought along with a new lead; see `parts`.
+    if new && with.guard.warning == Said::Unsaid {
+        with.guard.warning = Said::Yes;
+    }
+    if new && with.guard.clamp == ClampKind::Unsaid {
+        with.guard.clamp = ClampKind::Clamp;
+    }
 }
 
 fn second_machine(with: &mut Inputs) {
@@ -67,21 +76,34 @@ fn second_machine(with: &mut Inputs) {
         // There is one already.
         return;
     }
-    straight(with);
+    stock(with);
     add_second(with, LARGE_A);
 }
 
 /// Puts a large machine on the bank; the one that was there keeps the start
 /// battery.
 pub(crate) fn add_second(with: &mut Inputs, rated_a: f64) {
+    straight(with);
     with.alt2 = with.alt;
-    with.alt = large(rated_a, &with.alt2, &with.eng);
+    with.belt2 = with.belt;
     with.two.role = SecondRole::Start;
-    with.way.kind = WayKind::Direct;
-    with.reg.kind = RegulatorKind::External;
+    put_large(with, rated_a);
+}
+
+/// Puts a large machine with its multi-rib belt in the first place.
+pub(crate) fn put_large(with: &mut Inputs, rated_a: f64) {
+    with.alt = large(rated_a, &with.alt, &with.eng);
+    with.belt = Belt {
+        kind: if rated_a > 200.0 {
+            BeltKind::Ribs8
+        } else {
+            BeltKind::Ribs6
+        },
+        ..Belt::default()
+    };
 }
 
 fn larger_machine(with: &mut Inputs) {
     straight(with);
-    with.alt = large(LARGE_A, &with.alt, &with.eng);
+    put_large(with, LARGE_A);
 }

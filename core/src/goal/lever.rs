@@ -1,6 +1,6 @@
 //! What may be changed, and by how much.
 
-use crate::arrange::{add_second, large, straight};
+use crate::arrange::{add_second, put_large, straight};
 use crate::worksheet::{
     AirBasis, Goal, Inputs, May, RegulatorKind, SecondRole, SensorPlace, WayKind,
 };
@@ -96,7 +96,7 @@ pub(super) static LEVERS: [Lever; COUNT] = [
         says: "a machine of # A in its place",
         open: |goal| goal.machine,
         amounts: larger,
-        apply: |i, rated_a| i.alt = large(rated_a, &i.alt, &i.eng),
+        apply: put_large,
     },
     Lever {
         says: "a second machine of # A for the bank",
