@@ -18,6 +18,7 @@ const MAY_BE_NULL: &[&str] = &[
     "engine_kwh",
     "used_kwh",
     "payback_years",
+    "belt_pct",
 ];
 
 proptest! {
