@@ -2,14 +2,16 @@
 
 use std::cell::{Cell, RefCell};
 
+use ampwright_core::Worksheet;
 use ampwright_core::fields::Place;
 use ampwright_core::worksheet::{Key, QUESTIONS, SectionId};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
-use crate::field::{self, Of, Shown};
+use crate::field;
 use crate::loads;
-use crate::paper::{Section, by_id};
+use crate::of::{Of, Shown};
+use crate::paper::{Section, write};
 
 /// Every input, in worksheet order.
 pub const SECTION: Section = Section {
@@ -35,7 +37,7 @@ fn part(section: SectionId) -> String {
     };
     let (prefix, deep) = (section.prefix(), rows(Place::Deep));
     let mut text = format!(
-        "<details class=section id=section-{prefix}><summary><span class=title>{}</span><span class=leader></span><span class=said></span></summary><p class=about>{}</p>{}",
+        "<details class=section id=section-{prefix}><summary><span class=title>{}</span><span class=leader></span><span class=said id={prefix}-said></span></summary><p class=about>{}</p>{}",
         section.title(),
         section.about(),
         rows(Place::Plain)
@@ -44,7 +46,9 @@ fn part(section: SectionId) -> String {
         text += "<div id=sheet-loads></div>";
     }
     if !deep.is_empty() {
-        text += &format!("<details class=finer><summary>Finer points</summary>{deep}</details>");
+        text += &format!(
+            "<details class=finer id={prefix}-finer><summary>Finer points</summary>{deep}</details>"
+        );
     }
     text + "</details>"
 }
@@ -65,6 +69,7 @@ impl Row {
 }
 
 thread_local! {
+    static SUMS: RefCell<Vec<Sum>> = const { RefCell::new(Vec::new()) };
     static ROWS: RefCell<Vec<Row>> = const { RefCell::new(Vec::new()) };
     /// The desk's count of worksheets, as the entries show them.
     static TURN: Cell<Option<u32>> = const { Cell::new(None) };
@@ -86,45 +91,56 @@ fn refresh(desk: Desk) {
         }
         follow(desk, rows, afresh);
     });
-    desk.sheet.with_untracked(|sheet| {
-        for section in SectionId::ALL {
-            let count = section.keys().count();
-            let said = section.keys().filter(|key| sheet.is_said(*key)).count();
-            let words = match said {
-                0 => "all guesses".to_string(),
-                said => format!("{said} of {count} known"),
-            };
-            let mut matters = section
-                .keys()
-                .filter(|key| key.applies(&sheet.inputs))
-                .peekable();
-            // The second machine's figures only where there is one.
-            let hidden = matters.peek().is_none();
-            let finer = matters.any(|key| key.spec().place == Place::Deep);
-            sum_up(*section, &words, hidden, finer);
-        }
+    let sums: Vec<Sum> = desk.sheet.with_untracked(|sheet| {
+        let sum = |section: &SectionId| Sum::of(sheet, *section);
+        SectionId::ALL.iter().map(sum).collect()
     });
+    let shown = SUMS.take();
+    for (at, section) in SectionId::ALL.iter().enumerate() {
+        if shown.get(at) != sums.get(at) {
+            sums.get(at).inspect(|sum| sum.show(*section));
+        }
+    }
+    SUMS.set(sums);
     loads::refresh(desk, afresh);
 }
 
-fn sum_up(section: SectionId, said: &str, hidden: bool, finer: bool) {
-    let Some(details) = by_id(&format!("section-{}", section.prefix())) else {
-        return;
-    };
-    set_class(&details, if hidden { "section hidden" } else { "section" });
-    if let Ok(Some(place)) = details.query_selector(".said")
-        && place.text_content().as_deref() != Some(said)
-    {
-        place.set_text_content(Some(said));
-    }
-    if let Ok(Some(deep)) = details.query_selector(".finer") {
-        set_class(&deep, if finer { "finer" } else { "finer hidden" });
-    }
+/// What the head of a section says of its inputs.
+#[derive(PartialEq)]
+struct Sum {
+    said: usize,
+    matters: bool,
+    finer_matters: bool,
 }
 
-fn set_class(element: &leptos::web_sys::Element, class: &str) {
-    if element.class_name() != class {
-        element.set_class_name(class);
+impl Sum {
+    fn of(sheet: &Worksheet, section: SectionId) -> Sum {
+        let applies = |key: &Key| key.applies(&sheet.inputs);
+        Sum {
+            said: section.keys().filter(|key| sheet.is_said(*key)).count(),
+            // The second machine's figures only where there is one.
+            matters: section.keys().any(|key| applies(&key)),
+            finer_matters: section
+                .keys()
+                .any(|key| key.spec().place == Place::Deep && applies(&key)),
+        }
+    }
+
+    fn show(&self, section: SectionId) {
+        let prefix = section.prefix();
+        let class = |shown: bool| if shown { "" } else { " hidden" };
+        let said = match self.said {
+            0 => "all guesses".to_string(),
+            said => format!("{said} of {} known", section.keys().count()),
+        };
+        write(&format!("{prefix}-said"), &said);
+        let matters = class(self.matters);
+        write(
+            &format!("section-{prefix}@class"),
+            &format!("section{matters}"),
+        );
+        let finer = class(self.finer_matters);
+        write(&format!("{prefix}-finer@class"), &format!("finer{finer}"));
     }
 }
 

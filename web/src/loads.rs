@@ -9,8 +9,9 @@ use leptos::prelude::*;
 use leptos::web_sys::Element;
 
 use crate::desk::Desk;
-use crate::field::{self, Of};
+use crate::field;
 use crate::form::{self, Row};
+use crate::of::Of;
 use crate::paper::{Act, by_id, set_value, value, write};
 use crate::words::figure;
 

@@ -12,6 +12,7 @@ mod findings;
 mod form;
 mod loads;
 mod look;
+mod of;
 mod paper;
 mod questions;
 mod share;

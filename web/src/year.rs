@@ -141,10 +141,11 @@ fn table(year: &Year) -> String {
             bar(most, parts)
         );
     }
-    let alike = if year.sun_by_month {
-        ""
-    } else {
-        "Every month is alike here. For summer and winter give panels, and let their sun be reckoned from latitude, month and sky."
+    let alike = match year.sun_by_month {
+        true => "",
+        false => {
+            "Every month is alike here. For summer and winter give panels, and let their sun be reckoned from latitude, month and sky."
+        }
     };
     let legend = format!(
         "<span>{} engine</span> <span>{} sun taken</span> <span>{} sun wasted: the bank was full</span>",

@@ -1,0 +1,94 @@
+//! What an entry on screen belongs to, and what it has to show.
+
+use ampwright_core::Worksheet;
+use ampwright_core::fields::{Knowledge, Section as _, Spec, Value};
+use ampwright_core::worksheet::{Key, LoadRow};
+
+/// What an entry is of.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum Of {
+    /// An input of the worksheet.
+    Input(Key),
+    /// A column of a load.
+    Load(usize, usize),
+}
+
+impl Of {
+    /// As it stands in `data-of`: a key, or load and column.
+    pub fn named(name: &str) -> Option<Of> {
+        if let Some((at, column)) = name.split_once('.') {
+            return Some(Of::Load(at.parse().ok()?, column.parse().ok()?));
+        }
+        Key::named(name).map(Of::Input)
+    }
+
+    /// The same, to be written there.
+    pub fn name(self) -> String {
+        match self {
+            Of::Input(key) => key.name(),
+            Of::Load(at, column) => format!("{at}.{column}"),
+        }
+    }
+
+    /// Its description.
+    pub fn spec(self) -> Option<&'static Spec> {
+        match self {
+            Of::Input(key) => Some(key.spec()),
+            Of::Load(_, column) => LoadRow::FIELDS.get(column).map(|field| &field.spec),
+        }
+    }
+
+    /// Puts a value there that was read and so has been checked.
+    pub fn set(self, sheet: &mut Worksheet, value: Value) {
+        match self {
+            Of::Input(key) => drop(sheet.state(key, value)),
+            Of::Load(at, column) => {
+                if let (Some(load), Some(field)) =
+                    (sheet.loads.get_mut(at), LoadRow::FIELDS.get(column))
+                {
+                    (field.set)(&mut load.row, value);
+                }
+            }
+        }
+    }
+}
+
+/// What an entry shows.
+#[derive(Clone, Copy, PartialEq)]
+pub struct Shown {
+    /// What stands in it.
+    pub value: Value,
+    /// Whether the input matters.
+    pub applies: bool,
+    /// Whether somebody vouched for it.
+    pub said: bool,
+    /// How well it is known.
+    pub known: Knowledge,
+    /// What it stands for when it is empty.
+    pub stands_for: Option<f64>,
+}
+
+impl Shown {
+    /// As the worksheet has it.
+    pub fn of(sheet: &Worksheet, of: Of) -> Shown {
+        match of {
+            Of::Input(key) => Shown {
+                value: sheet.inputs.get(key),
+                applies: key.applies(&sheet.inputs),
+                said: sheet.is_said(key),
+                known: sheet.knowledge(key),
+                stands_for: sheet.figure(key),
+            },
+            Of::Load(at, column) => Shown {
+                value: match (sheet.loads.get(at), LoadRow::FIELDS.get(column)) {
+                    (Some(load), Some(field)) => (field.get)(&load.row),
+                    _ => Value::Absent,
+                },
+                applies: true,
+                said: true,
+                known: Knowledge::Guess,
+                stands_for: None,
+            },
+        }
+    }
+}
