@@ -5,11 +5,12 @@ use leptos::prelude::*;
 use crate::desk::{Desk, Keeping, count};
 use crate::paper::{self, Section, Text, listen};
 use crate::words::escape;
-use crate::{answer, chart, figures, findings, form, look, questions, share, shelf, store, sure};
+use crate::{answer, arrange, chart, figures, findings, form, goal, look, own, questions, share};
+use crate::{shelf, store, sure};
 use crate::{trial, year};
 
 /// The columns of a wide screen, one under the other on a phone.
-const COLUMNS: [(&str, &[&Section]); 3] = [
+const COLUMNS: [(&str, &[&Section]); 4] = [
     ("ask", &[&questions::SECTION]),
     (
         "results",
@@ -22,6 +23,7 @@ const COLUMNS: [(&str, &[&Section]); 3] = [
             &year::SECTION,
         ],
     ),
+    ("wide", &[&arrange::SECTION, &own::SECTION, &goal::SECTION]),
     (
         "rest",
         &[

@@ -22,6 +22,7 @@ pub fn row(place: &str, key: Key) -> String {
         ("ask", Kind::Number { .. } | Kind::Maybe { .. }) => "I don't know",
         _ => "back to the default",
     };
+    form::heed(id.clone(), key);
     // A choice is made, not measured, unless it is one of fact.
     let graded = spec.spread == Some(Spread::Either) || !matches!(spec.kind, Kind::Choice { .. });
     let mut marks = String::new();

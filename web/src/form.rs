@@ -4,7 +4,7 @@ use std::cell::{Cell, RefCell};
 
 use ampwright_core::Worksheet;
 use ampwright_core::fields::Place;
-use ampwright_core::worksheet::{Key, QUESTIONS, SectionId};
+use ampwright_core::worksheet::{Key, SectionId};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
@@ -81,14 +81,6 @@ fn refresh(desk: Desk) {
     let turn = Some(desk.turn.get_untracked());
     let afresh = TURN.replace(turn) != turn;
     ROWS.with_borrow_mut(|rows| {
-        if rows.is_empty() {
-            let row =
-                |place: &str, key: Key| Row::new(format!("{place}-{}", key.name()), Of::Input(key));
-            let asked = QUESTIONS.iter().flat_map(|question| question.keys);
-            let asked = asked.filter_map(|name| Key::named(name));
-            rows.extend(asked.map(|key| row("ask", key)));
-            rows.extend(Key::all().map(|key| row("sheet", key)));
-        }
         follow(desk, rows, afresh);
     });
     let sums: Vec<Sum> = desk.sheet.with_untracked(|sheet| {
@@ -103,6 +95,11 @@ fn refresh(desk: Desk) {
     }
     SUMS.set(sums);
     loads::refresh(desk, afresh);
+}
+
+/// From now on an entry that is written to the page follows the worksheet.
+pub fn heed(id: String, key: Key) {
+    ROWS.with_borrow_mut(|rows| rows.push(Row::new(id, Of::Input(key))));
 }
 
 /// What the head of a section says of its inputs.

@@ -4,15 +4,19 @@
 
 mod answer;
 mod app;
+mod arrange;
 mod chart;
 mod desk;
 mod field;
 mod figures;
 mod findings;
 mod form;
+mod goal;
 mod loads;
 mod look;
+mod money;
 mod of;
+mod own;
 mod paper;
 mod questions;
 mod share;

@@ -11,15 +11,23 @@ pub enum Of {
     Input(Key),
     /// A column of a load.
     Load(usize, usize),
+    /// What one of the user's own arrangements changes.
+    Own(usize, Key),
 }
 
 impl Of {
-    /// As it stands in `data-of`: a key, or load and column.
+    /// As it stands in `data-of`: a key, load and column, or arrangement and key.
     pub fn named(name: &str) -> Option<Of> {
-        if let Some((at, column)) = name.split_once('.') {
-            return Some(Of::Load(at.parse().ok()?, column.parse().ok()?));
+        match name.split_once('.') {
+            None => Key::named(name).map(Of::Input),
+            Some((at, part)) => {
+                let at = at.parse().ok()?;
+                match Key::named(part) {
+                    Some(key) => Some(Of::Own(at, key)),
+                    None => Some(Of::Load(at, part.parse().ok()?)),
+                }
+            }
         }
-        Key::named(name).map(Of::Input)
     }
 
     /// The same, to be written there.
@@ -27,13 +35,14 @@ impl Of {
         match self {
             Of::Input(key) => key.name(),
             Of::Load(at, column) => format!("{at}.{column}"),
+            Of::Own(at, key) => format!("{at}.{}", key.name()),
         }
     }
 
     /// Its description.
     pub fn spec(self) -> Option<&'static Spec> {
         match self {
-            Of::Input(key) => Some(key.spec()),
+            Of::Input(key) | Of::Own(_, key) => Some(key.spec()),
             Of::Load(_, column) => LoadRow::FIELDS.get(column).map(|field| &field.spec),
         }
     }
@@ -47,6 +56,11 @@ impl Of {
                     (sheet.loads.get_mut(at), LoadRow::FIELDS.get(column))
                 {
                     (field.set)(&mut load.row, value);
+                }
+            }
+            Of::Own(at, key) => {
+                if let Some(own) = sheet.arrangements.get_mut(at) {
+                    own.put(key, Some(value));
                 }
             }
         }
@@ -69,6 +83,17 @@ pub struct Shown {
 }
 
 impl Shown {
+    /// What is neither graded nor ever without meaning.
+    fn bare() -> Shown {
+        Shown {
+            value: Value::Absent,
+            applies: true,
+            said: true,
+            known: Knowledge::Guess,
+            stands_for: None,
+        }
+    }
+
     /// As the worksheet has it.
     pub fn of(sheet: &Worksheet, of: Of) -> Shown {
         match of {
@@ -84,10 +109,15 @@ impl Shown {
                     (Some(load), Some(field)) => (field.get)(&load.row),
                     _ => Value::Absent,
                 },
-                applies: true,
-                said: true,
-                known: Knowledge::Guess,
-                stands_for: None,
+                ..Shown::bare()
+            },
+            Of::Own(at, key) => Shown {
+                value: sheet
+                    .arrangements
+                    .get(at)
+                    .and_then(|own| own.changes.iter().find(|(changed, _)| *changed == key))
+                    .map_or(Value::Absent, |(_, value)| *value),
+                ..Shown::bare()
             },
         }
     }

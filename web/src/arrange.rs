@@ -1,0 +1,363 @@
+//! Arrangements beside each other: a table on a wide screen, cards to swipe
+//! on a narrow one. Reckoned only while they lie open, once typing rests.
+
+use std::cell::RefCell;
+use std::time::Duration;
+
+use ampwright_core::arrange::{Comparison, Outcome, all, compare};
+use ampwright_core::report::clock;
+use ampwright_core::worksheet::{Arrangement, Key, SectionId, Worksheet};
+use leptos::prelude::*;
+use leptos::web_sys::{Element, Event};
+
+use crate::desk::{Arrival, Desk, after, count};
+use crate::money::{chart, money};
+use crate::paper::{Section, Text};
+use crate::words::{escape, figure};
+use crate::{field, own};
+
+/// How long typing must rest before they are reckoned anew.
+const REST: Duration = Duration::from_millis(300);
+
+/// What lies open of it.
+#[derive(Default)]
+struct Opened {
+    open: bool,
+    reckoned: Option<Comparison>,
+    /// Counts edits: those of an earlier one are not reckoned.
+    turn: u32,
+}
+
+thread_local! {
+    static OPENED: RefCell<Opened> = RefCell::new(Opened::default());
+}
+
+/// The section.
+pub const SECTION: Section = Section {
+    paper: || {
+        let mut prices = String::new();
+        for section in [SectionId::cost, SectionId::price, SectionId::shore] {
+            prices += &format!(
+                "<h3>{}</h3><p class=lead>{}</p>",
+                section.title(),
+                section.about()
+            );
+            for key in section.keys() {
+                prices += &field::row("money", key);
+            }
+        }
+        format!(
+            r#"<section class="arrange" id="arrange" aria-labelledby="arrange-title"><h2 id="arrange-title">Which arrangement, and what to buy first</h2>
+<p class="lead">The same boat set up in other ways, each reckoned like the worksheet itself, both machines' heat in the same space included.</p>
+<details class="finer" id="arrangements" data-toggle="arrange"><summary>Put them side by side</summary>
+<div id="arrange-table"></div><div class="chart" id="arrange-chart"></div>
+<div class="cards" id="arrange-cards" tabindex="0" role="region" aria-label="The arrangements one by one"></div>
+<div id="arrange-own"></div>
+<details class="finer" id="arrange-prices"><summary>Prices and what an hour costs</summary>{prices}</details>
+<p class="about">Every price is a round figure of our own until you put in yours. Days aboard are taken as days like this worksheet's. Berth fees are not counted, nor is the pleasure of silence.</p></details></section>"#
+        )
+    },
+    parts: &[
+        ("arrange-table", Text::Own(|desk| with(desk, table))),
+        ("arrange-chart", Text::Own(|desk| with(desk, chart))),
+        ("arrange-cards", Text::Own(|desk| with(desk, cards))),
+    ],
+    acts: &[
+        ("arrange", |desk, fold, _| {
+            let open = fold.has_attribute("open");
+            OPENED.with_borrow_mut(|opened| opened.open = open);
+            reckon(desk, Duration::ZERO);
+        }),
+        ("arrange-use", take_over),
+        ("arrange-copy", |desk, button, _| {
+            if let Some(chosen) = chosen(desk, button) {
+                own::add(desk, chosen);
+            }
+        }),
+    ],
+    start: |desk| desk.at_each_change(|desk| reckon(desk, REST)),
+};
+
+/// Reckons them if they lie open, unless something is typed meanwhile.
+fn reckon(desk: Desk, rest: Duration) {
+    let (open, turn) = OPENED.with_borrow_mut(|opened| {
+        opened.turn = opened.turn.wrapping_add(1);
+        (opened.open, opened.turn)
+    });
+    if !open {
+        return;
+    }
+    after(
+        rest,
+        Box::new(move || {
+            if OPENED.with_borrow(|opened| opened.turn == turn) {
+                let reckoned = desk.sheet.with_untracked(compare);
+                OPENED.with_borrow_mut(|opened| opened.reckoned = Some(reckoned));
+                count(desk.aside);
+            }
+        }),
+    );
+}
+
+/// A text about them, once they are reckoned.
+fn with(desk: Desk, text: fn(&Worksheet, &[Outcome]) -> String) -> String {
+    desk.aside.track();
+    OPENED.with_borrow(|opened| match &opened.reckoned {
+        Some(compared) => desk
+            .sheet
+            .with_untracked(|sheet| text(sheet, &compared.outcomes)),
+        None => String::new(),
+    })
+}
+
+/// The arrangement a button belongs to.
+fn chosen(desk: Desk, button: &Element) -> Option<Arrangement> {
+    let at: usize = button.get_attribute("data-at")?.parse().ok()?;
+    desk.sheet
+        .with_untracked(|sheet| all(sheet).into_iter().nth(at))
+}
+
+/// The worksheet becomes the arrangement; the old one stays on the shelf.
+fn take_over(desk: Desk, button: &Element, _: &Event) {
+    let Some(chosen) = chosen(desk, button) else {
+        return;
+    };
+    crate::store::save_waiting(desk);
+    let mut sheet = desk.sheet.with_untracked(|sheet| chosen.on(sheet));
+    sheet.name = format!("{}: {}", crate::shelf::title(&sheet.name), chosen.name);
+    let arrival = Arrival {
+        headline:
+            "This is a copy, set up the other way. The worksheet it came from is kept as it was."
+                .into(),
+        remarks: Vec::new(),
+    };
+    desk.lay(sheet, None, Some(arrival));
+    crate::store::save_soon(desk);
+    window().scroll_to_with_x_and_y(0.0, 0.0);
+}
+
+/// The letter of an arrangement.
+pub fn letter(at: usize) -> char {
+    char::from(b'A' + at.min(25) as u8)
+}
+
+/// What a row of the table shows of an outcome, and by what it is judged: the
+/// less the better, not at all if it is no number.
+type Row = (&'static str, fn(&Worksheet, &Outcome) -> (String, f64));
+
+fn hours(hours: Option<f64>) -> (String, f64) {
+    match hours {
+        None => ("never".into(), f64::INFINITY),
+        Some(hours) => (clock(60.0 * hours), hours),
+    }
+}
+
+fn amount(sheet: &Worksheet, amount: Option<f64>) -> (String, f64) {
+    match amount {
+        None => ("–".into(), f64::NAN),
+        Some(amount) => (money(sheet, amount), amount),
+    }
+}
+
+fn plain(text: String) -> (String, f64) {
+    (text, f64::NAN)
+}
+
+const ROWS: [Row; 17] = [
+    ("Engine, a day", |_, o| hours(o.hours_day)),
+    ("… a year", |_, o| match o.hours_year {
+        None => plain("–".into()),
+        Some(hours) => (format!("{} h", figure(hours, 0)), hours),
+    }),
+    ("To the target of the run", |_, o| {
+        match o.minutes_to_target {
+            None => ("not reached".into(), f64::INFINITY),
+            Some(minutes) => (clock(minutes), minutes),
+        }
+    }),
+    ("Alternator, at the start", |_, o| {
+        (format!("{} A", figure(o.start_a, 0)), -o.start_a)
+    }),
+    ("… hot", |_, o| {
+        (format!("{} A", figure(o.hot_a, 0)), -o.hot_a)
+    }),
+    ("Held by", |_, o| plain(o.limit.short().into())),
+    ("Closest to its limit", |_, o| {
+        let hottest = &o.hottest;
+        let text = format!(
+            "{} {} of {} °C",
+            hottest.part,
+            figure(hottest.celsius, 0),
+            figure(hottest.limit_c, 0)
+        );
+        (text, -hottest.margin_k())
+    }),
+    ("Belts take", |_, o| {
+        let text = format!(
+            "{} kW, {} % of the engine",
+            figure(o.belt_kw, 1),
+            figure(o.engine_share_pct, 0)
+        );
+        (text, o.belt_kw)
+    }),
+    ("Hardest worked belt", |_, o| match o.belt_pct {
+        None => plain("not named".into()),
+        Some(percent) => (
+            format!("{} % of what it bears", figure(percent, 0)),
+            percent,
+        ),
+    }),
+    ("When the bank disconnects", |_, o| {
+        plain(o.disconnect.clone())
+    }),
+    ("Findings", |_, o| {
+        let text = format!("{} stop, {} mend", o.stop, o.mend);
+        (text, (100 * o.stop + o.mend) as f64)
+    }),
+    ("Fuel, a year", |_, o| match o.fuel_year_l {
+        None => plain("–".into()),
+        Some(litres) => (format!("{} L", figure(litres, 0)), litres),
+    }),
+    ("To buy", |sheet, o| amount(sheet, Some(o.bought))),
+    ("A year, all in", |sheet, o| {
+        amount(sheet, o.year.map(|year| year.total))
+    }),
+    ("A kW·h from the engine", |sheet, o| match o.engine_kwh {
+        None => plain("–".into()),
+        Some(price) => (crate::money::cents(sheet, price), price),
+    }),
+    ("A kW·h used aboard, all in", |sheet, o| match o.used_kwh {
+        None => plain("–".into()),
+        Some(price) => (crate::money::cents(sheet, price), price),
+    }),
+    ("Paid back after", |_, o| match o.payback_years {
+        _ if o.bought == 0.0 => plain("–".into()),
+        None => ("never".into(), f64::INFINITY),
+        Some(years) => (format!("{} years", figure(years, 1)), years),
+    }),
+];
+
+/// A row's cells, the best and the worst named.
+fn cells(row: &Row, sheet: &Worksheet, outcomes: &[Outcome]) -> Vec<String> {
+    let cells: Vec<(String, f64)> = outcomes.iter().map(|o| (row.1)(sheet, o)).collect();
+    let judged = || cells.iter().map(|cell| cell.1).filter(|by| !by.is_nan());
+    let best = judged().fold(f64::INFINITY, f64::min);
+    let worst = judged().fold(f64::NEG_INFINITY, f64::max);
+    cells
+        .iter()
+        .map(|(text, by)| {
+            let text = escape(text);
+            if best == worst || by.is_nan() {
+                text
+            } else if *by == best {
+                format!("<b>{text}</b> <small class=best>best</small>")
+            } else if *by == worst {
+                format!("{text} <small class=worst>worst</small>")
+            } else {
+                text
+            }
+        })
+        .collect()
+}
+
+fn table(sheet: &Worksheet, outcomes: &[Outcome]) -> String {
+    let mut text = String::from(
+        "<div class=scroll tabindex=0 role=region aria-label='Arrangements side by side'><table class='run ways'><thead><tr><td></td>",
+    );
+    for (at, outcome) in outcomes.iter().enumerate() {
+        let today = if at == 0 {
+            "<small>this worksheet</small>"
+        } else {
+            ""
+        };
+        text += &format!(
+            "<th scope=col><i>{}</i> {}{today}</th>",
+            letter(at),
+            escape(&outcome.name)
+        );
+    }
+    text += "</tr></thead><tbody>";
+    for row in &ROWS {
+        text += &format!("<tr><th scope=row>{}</th>", row.0);
+        for cell in cells(row, sheet, outcomes) {
+            text += &format!("<td>{cell}</td>");
+        }
+        text += "</tr>";
+    }
+    text + "</tbody></table></div>"
+}
+
+fn cards(sheet: &Worksheet, outcomes: &[Outcome]) -> String {
+    let columns: Vec<Vec<String>> = ROWS.iter().map(|row| cells(row, sheet, outcomes)).collect();
+    let mut text = String::new();
+    for (at, outcome) in outcomes.iter().enumerate() {
+        text += &format!(
+            "<article aria-label=\"{0} {1}\"><h3><i>{0}</i> {1}</h3><dl>",
+            letter(at),
+            escape(&outcome.name)
+        );
+        for (row, cells) in ROWS.iter().zip(&columns) {
+            let cell = cells.get(at).map_or("", String::as_str);
+            text += &format!("<div><dt>{}</dt><dd>{cell}</dd></div>", row.0);
+        }
+        text += "</dl>";
+        text += &bought(sheet, outcome);
+        if at > 0 {
+            text += &format!(
+                "<p class=buttons><button type=button id=way-use-{at} data-click=arrange-use data-at={at}>Set up a copy like this</button><button type=button class=plain id=way-copy-{at} data-click=arrange-copy data-at={at}>Make it mine and change it</button></p>"
+            );
+        }
+        text += "</article>";
+    }
+    text
+}
+
+/// What is to be bought, and what a year's cost is made of.
+fn bought(sheet: &Worksheet, outcome: &Outcome) -> String {
+    let mut lines = Vec::new();
+    for part in &outcome.parts {
+        lines.push((part.what.clone(), part.price));
+    }
+    let mut text = String::from("<table><tbody>");
+    let line = |what: &str, price: f64| {
+        format!(
+            "<tr><th scope=row>{}</th><td class=figure>{}</td></tr>",
+            escape(what),
+            money(sheet, price)
+        )
+    };
+    for (what, price) in &lines {
+        text += &line(what, *price);
+    }
+    if lines.is_empty() {
+        text += "<tr><th scope=row>Nothing to buy</th><td></td></tr>";
+    }
+    if let Some(year) = &outcome.year {
+        let parts = [
+            ("A year: fuel", year.fuel),
+            ("… engine, service and wear", year.engine),
+            ("… shore power", year.shore),
+            ("… wear of the bank", year.bank),
+            ("… the purchase, spread", year.capital),
+        ];
+        for (what, price) in parts {
+            if price > 0.0 {
+                text += &line(what, price);
+            }
+        }
+    }
+    text += "</tbody></table>";
+    if !outcome.changes.is_empty() {
+        text += &format!(
+            "<p class=margin>{}.</p>",
+            escape(&outcome.changes.join("; "))
+        );
+    }
+    text
+}
+
+/// Every input an arrangement of one's own may change.
+pub fn changeable() -> impl Iterator<Item = Key> {
+    let kept = [SectionId::goal, SectionId::rule];
+    Key::all().filter(move |key| !kept.contains(&key.section))
+}

@@ -1,0 +1,255 @@
+//! The cheapest way to a goal: what may change is ticked, the search goes on
+//! in pieces while the page stays alive, and the few plans that nothing beats
+//! are told step by step.
+
+use std::cell::RefCell;
+use std::time::Duration;
+
+use ampwright_core::fields::{Held, Kind, Value};
+use ampwright_core::goal::{Found, Plan, Search};
+use ampwright_core::report::clock;
+use ampwright_core::worksheet::{May, SectionId, Worksheet};
+use leptos::prelude::*;
+
+use crate::desk::{Desk, after, count};
+use crate::money::money;
+use crate::of::Of;
+use crate::paper::{Section, Text};
+use crate::words::{escape, figure};
+use crate::{field, own};
+
+/// How long a piece of the search may hold up the page \[ms\].
+const PIECE_MS: f64 = 12.0;
+
+/// A search, and what came of the last one.
+#[derive(Default)]
+struct Looking {
+    /// The part that is done of one that is on.
+    share: Option<f64>,
+    tried: usize,
+    found: Option<Found>,
+    /// Whether the worksheet has changed since.
+    stale: bool,
+    /// Counts searches: an earlier one is given up.
+    turn: u32,
+}
+
+thread_local! {
+    static LOOKING: RefCell<Looking> = RefCell::new(Looking::default());
+}
+
+/// The section.
+pub const SECTION: Section = Section {
+    paper: || {
+        let about = SectionId::goal;
+        let rows: String = about
+            .keys()
+            .filter(|key| !is_lever(key.spec().kind))
+            .map(|key| field::row("goal", key))
+            .collect();
+        format!(
+            r#"<section class="goal" id="goal" aria-labelledby="goal-title"><h2 id="goal-title">{}</h2>
+<p class="lead">Say what you are after and what may be changed for it. Combinations of those changes are reckoned with the real charging run, prices as above.</p>
+<details class="finer" id="goal-fold"><summary>Look for it</summary>{rows}
+<fieldset id="goal-levers"><legend>What may be changed</legend><div id="goal-list"></div></fieldset>
+<p class="buttons"><button type="button" id="goal-look" data-click="goal-look">Look for the cheapest way</button>
+<button type="button" id="goal-stop" class="hidden" data-click="goal-stop">Stop looking</button>
+<span class="said" id="goal-progress" role="status"></span></p>
+<div id="goal-found"></div></details></section>"#,
+            about.title()
+        )
+    },
+    parts: &[
+        ("goal-list", Text::Soon(|sheet, _| levers(sheet))),
+        ("goal-progress", Text::Own(progress)),
+        (
+            "goal-stop@class",
+            Text::Own(|desk| {
+                desk.aside.track();
+                let on = LOOKING.with_borrow(|looking| looking.share.is_some());
+                if on { "" } else { "hidden" }.to_string()
+            }),
+        ),
+        ("goal-found", Text::Own(told)),
+    ],
+    acts: &[
+        ("goal-may", |desk, tick, _| {
+            let name = tick.get_attribute("data-of").unwrap_or_default();
+            if let Some(Of::Input(key)) = Of::named(&name) {
+                desk.edit(|sheet| {
+                    let now = sheet.inputs.get(key);
+                    let other = if now == May::Stay.to_value() {
+                        May::Change
+                    } else {
+                        May::Stay
+                    };
+                    drop(sheet.state(key, other.to_value()));
+                });
+            }
+        }),
+        ("goal-look", |desk, _, _| {
+            let search = desk.sheet.with_untracked(Search::new);
+            let turn = LOOKING.with_borrow_mut(|looking| {
+                looking.turn = looking.turn.wrapping_add(1);
+                looking.share = Some(0.0);
+                looking.tried = 0;
+                looking.turn
+            });
+            count(desk.aside);
+            go_on(desk, search, turn);
+        }),
+        ("goal-stop", |desk, _, _| {
+            LOOKING.with_borrow_mut(|looking| {
+                looking.turn = looking.turn.wrapping_add(1);
+                looking.share = None;
+            });
+            count(desk.aside);
+        }),
+        ("goal-keep", |desk, button, _| {
+            let at = button
+                .get_attribute("data-at")
+                .and_then(|at| at.parse::<usize>().ok());
+            let plan =
+                LOOKING.with_borrow(|looking| looking.found.as_ref()?.plans.get(at?).cloned());
+            if let Some(plan) = plan {
+                let mut arrangement = plan.arrangement;
+                arrangement.name = format!("Plan {}", at.unwrap_or(0) + 1);
+                own::add(desk, arrangement);
+            }
+        }),
+    ],
+    start: |desk| {
+        desk.at_each_change(|desk| {
+            LOOKING.with_borrow_mut(|looking| looking.stale = true);
+            count(desk.aside);
+        });
+    },
+};
+
+/// Whether an input says what may be changed.
+fn is_lever(kind: Kind) -> bool {
+    matches!(kind, Kind::Choice { options, .. } if std::ptr::eq(options, May::OPTIONS))
+}
+
+fn levers(sheet: &Worksheet) -> String {
+    let mut text = String::new();
+    for key in SectionId::goal.keys() {
+        let spec = key.spec();
+        if !is_lever(spec.kind) || !key.applies(&sheet.inputs) {
+            continue;
+        }
+        let name = key.name();
+        let ticked = match sheet.inputs.get(key) {
+            value if value == May::Stay.to_value() => "",
+            Value::Choice(_) => "checked",
+            _ => "",
+        };
+        text += &format!(
+            "<label class=tick><input type=checkbox id=goal-{name} data-change=goal-may data-of={name} {ticked}><span>{} <small>{}</small></span></label>",
+            spec.label,
+            escape(spec.help)
+        );
+    }
+    text
+}
+
+/// A piece of the search, and the next one when the page has had its turn.
+fn go_on(desk: Desk, mut search: Search, turn: u32) {
+    if LOOKING.with_borrow(|looking| looking.turn) != turn {
+        return;
+    }
+    let clock = window().performance();
+    let now = || clock.as_ref().map_or(f64::MAX, |clock| clock.now());
+    let end = now() + PIECE_MS;
+    loop {
+        search.step(4);
+        if search.done() || now() >= end {
+            break;
+        }
+    }
+    let done = search.done();
+    let shown = LOOKING.with_borrow_mut(|looking| {
+        let before = looking.tried / 200;
+        looking.tried = search.tried();
+        looking.share = (!done).then(|| search.share());
+        if done {
+            looking.found = Some(search.found());
+            looking.stale = false;
+        }
+        done || looking.tried / 200 != before
+    });
+    if shown {
+        count(desk.aside);
+    }
+    if !done {
+        after(Duration::ZERO, Box::new(move || go_on(desk, search, turn)));
+    }
+}
+
+fn progress(desk: Desk) -> String {
+    desk.aside.track();
+    LOOKING.with_borrow(|looking| match (looking.share, &looking.found) {
+        (Some(_), _) => format!("{} combinations reckoned…", looking.tried),
+        (None, Some(_)) if looking.stale => {
+            "The worksheet has changed since: look again.".to_string()
+        }
+        _ => String::new(),
+    })
+}
+
+fn told(desk: Desk) -> String {
+    desk.aside.track();
+    LOOKING.with_borrow(|looking| match &looking.found {
+        Some(found) => desk.sheet.with_untracked(|sheet| plans(sheet, found)),
+        None => String::new(),
+    })
+}
+
+fn plans(sheet: &Worksheet, found: &Found) -> String {
+    let mut text = match found.best {
+        Some(_) => String::new(),
+        None => "<p class=told>None of these combinations meets the goal. Let more be changed, or ask for less.</p>".to_string(),
+    };
+    text += &format!(
+        "<p class=about>{} of {} combinations reckoned; {} left out because something would get too hot, turn too fast or load the engine too much. No other beats these on money and hours:</p><ol class=plans>",
+        found.tried, found.combinations, found.harmful
+    );
+    for (at, plan) in found.plans.iter().enumerate() {
+        text += &one(sheet, at, plan, found.best == Some(at));
+    }
+    text + "</ol>"
+}
+
+fn one(sheet: &Worksheet, at: usize, plan: &Plan, best: bool) -> String {
+    let (class, flag) = match (best, plan.meets) {
+        (true, _) => (
+            "best",
+            "<small class=best>this one meets the goal best</small>",
+        ),
+        (_, true) => ("", "<small>meets the goal</small>"),
+        _ => ("short", "<small>falls short of the goal</small>"),
+    };
+    let mut text = format!(
+        "<li class='{class}'><p><b>{}</b>: engine <b>{}</b> a day, {} A hot, {} L a year {flag}</p>",
+        money(sheet, plan.bought),
+        clock(60.0 * plan.hours_day),
+        figure(plan.hot_a, 0),
+        figure(plan.fuel_year_l, 0)
+    );
+    if plan.steps.is_empty() {
+        text += "<p class=margin>Nothing is changed.</p>";
+    } else {
+        text += "<ol class=steps>";
+        for step in &plan.steps {
+            text += &format!(
+                "<li>{}, for {}</li>",
+                escape(&step.sentence()),
+                money(sheet, step.price)
+            );
+        }
+        text += &format!(
+            "</ol><button type=button class=plain id=goal-keep-{at} data-click=goal-keep data-at={at}>Put it beside the arrangements</button>"
+        );
+    }
+    text + "</li>"
+}
