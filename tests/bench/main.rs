@@ -10,9 +10,11 @@ mod watch;
 
 use std::hint::black_box;
 
+use ampwright_core::arrange::compare;
 use ampwright_core::charge::plant::Plant;
 use ampwright_core::charge::run::{Fineness, Trace, charge};
 use ampwright_core::charge::steady::settled;
+use ampwright_core::goal::Search;
 use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::demo;
 use ampwright_core::{Worksheet, report};
@@ -57,6 +59,16 @@ fn speed(sheet: &Worksheet, plant: &Plant) {
     time_row("whole report, this boat", || report(black_box(sheet)));
     let demo = demo();
     time_row("whole report, the demo boat", || report(black_box(&demo)));
+    time_row("all arrangements of the demo boat", || {
+        compare(black_box(&demo))
+    });
+    let mut search = Search::new(&demo);
+    time_row("one combination of the cheapest way", || {
+        if search.done() {
+            search = Search::new(&demo);
+        }
+        search.step(1);
+    });
     let mut sure = Sure::new(&demo);
     time_row("one of 512 runs of how sure it is", || {
         if sure.done() {

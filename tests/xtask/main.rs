@@ -59,5 +59,14 @@ fn bench() -> Result<()> {
         "--package=ampwright-tests",
         "--features=bench",
         "--bin=bench",
+    ])?;
+    page::build()?;
+    browser::ready()?;
+    run::cargo(&[
+        "run",
+        "--release",
+        "--package=ampwright-tests",
+        "--features=browser",
+        "--bin=bench_page",
     ])
 }
