@@ -195,6 +195,8 @@ impl Desk {
 
     /// Opens a link, or its fragment, as a copy.
     pub fn take_link(self, link: &str) {
+        // What was typed last belongs to the worksheet that lies open still.
+        store::save_waiting(self);
         let fragment = link.split_once('#').map_or(link, |(_, fragment)| fragment);
         match open_link(fragment) {
             Ok(Opened { sheet, remarks, .. }) => {
