@@ -55,15 +55,13 @@ impl Terminals {
         (self.rest_v + bank_a * ohm).max(Self::COLLAPSED * self.rest_v)
     }
 
-    /// How the voltage rises with the current \[V/A\]; not a number where the
-    /// bank has collapsed, for what holds there tells nothing of elsewhere.
     pub(super) fn slope(&self, bank_a: f64) -> f64 {
         if bank_a >= 0.0 {
             self.ohm
         } else if self.rest_v + bank_a * self.giving_ohm > Self::COLLAPSED * self.rest_v {
             self.giving_ohm
         } else {
-            f64::NAN
+            0.0
         }
     }
 }
@@ -110,10 +108,6 @@ pub(super) fn meet(most_a: f64, guess_a: f64, given: impl Fn(f64) -> (f64, f64))
     let mut amperes = most_a.min(guess_a);
     for _ in 0..STEPS {
         let (now, slope) = given(amperes);
-        if now <= 0.0 {
-            // Too much to give anything at that voltage tells nothing of less.
-            break;
-        }
         let step = (now - amperes) / (1.0 - slope);
         if slope.abs() > 0.5 || !step.is_finite() {
             break;
@@ -121,7 +115,9 @@ pub(super) fn meet(most_a: f64, guess_a: f64, given: impl Fn(f64) -> (f64, f64))
         // The error left is about the slope times the step's square over the
         // current: the curve bends over volts, and volts hardly move.
         let bend = slope.abs() * step * step / (1.0 + amperes.abs() + step.abs());
-        if bend <= 1e-6 * (1.0 + amperes.abs()) {
+        // A flat stretch does not say where it ends: look there first.
+        let flat = slope == 0.0 && step.abs() > 1e-9 * (1.0 + amperes.abs());
+        if !flat && bend <= 1e-6 * (1.0 + amperes.abs()) {
             return amperes + step;
         }
         if amperes >= most_a && step >= 0.0 {

@@ -52,7 +52,9 @@ pub(super) fn day_report(plant: &Plant, need_ah: f64, to: f64) -> DayReport {
             DayReport {
                 engine_hours: Some(hours),
                 from_pct: Some(100.0 * from),
-                mean_bank_a: Some(gained_ah / hours / plant.bank.charge_efficiency),
+                mean_bank_a: Some(
+                    gained_ah / hours.max(f64::MIN_POSITIVE) / plant.bank.charge_efficiency,
+                ),
                 shaft_kwh: Some(shaft_kwh),
                 fuel_l: Some(plant.fuel.idle_l_h * hours + marginal_fuel_l),
                 marginal_fuel_l: Some(marginal_fuel_l),

@@ -56,7 +56,7 @@ pub(super) fn lead_report(inputs: &Inputs, load_a: f64, need_ah: f64) -> Option<
             hours, gained_ah, ..
         } => (
             Some(hours),
-            Some(gained_ah / hours / plant.bank.charge_efficiency),
+            Some(gained_ah / hours.max(f64::MIN_POSITIVE) / plant.bank.charge_efficiency),
         ),
         DailyRun::Never => (None, None),
     };

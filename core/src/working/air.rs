@@ -90,10 +90,10 @@ pub(super) fn balance(
             "Nothing carries heat to this air or away from it.",
         );
     }
-    let sum = engine() * engine_c
+    let sum = heat
+        + engine() * engine_c
         + flow * boat.input("space_outside_c")
-        + wall() * boat.input("space_cabin_c")
-        + heat;
+        + wall() * boat.input("space_cabin_c");
     made(value, balanced(sum, stored_w, sum_w_k) / conductance, note)
 }
 

@@ -2,7 +2,7 @@
 //! moments that are looked at.
 
 use super::Made;
-use super::expr::{Expr, From, Leaf};
+use super::expr::{Expr, From, Leaf, Node, leaf};
 use super::lines::{self, Line};
 use super::symbols::symbol;
 use crate::charge::plant::{MachineState, Moment, Plant};
@@ -166,7 +166,7 @@ impl Boat<'_> {
     fn keyed(&self, name: &str, symbol: String) -> Expr {
         let key = Key::named(name);
         let value = key.and_then(|key| self.sheet.figure(key)).unwrap_or(0.0);
-        Expr::Named(Leaf {
+        leaf(Leaf {
             symbol,
             name: key.map_or_else(String::new, label),
             value,
@@ -185,7 +185,7 @@ impl Boat<'_> {
         let here = |line: &&Line| line.at == at || line.at == At::Never;
         let exact = first.filter(here).or_else(|| like.find(here));
         // The one of another moment only lends its name and unit.
-        Expr::Named(Leaf {
+        leaf(Leaf {
             symbol: symbol.to_string(),
             name: exact.or(first).map_or_else(String::new, Line::name),
             value,
@@ -196,19 +196,16 @@ impl Boat<'_> {
 }
 
 /// The same figure under another name.
-pub(super) fn named(expr: Expr, name: &str) -> Expr {
-    match expr {
-        Expr::Named(leaf) => Expr::Named(Leaf {
-            name: name.to_string(),
-            ..leaf
-        }),
-        other => other,
+pub(super) fn named(mut expr: Expr, name: &str) -> Expr {
+    if let Node::Named(leaf) = &mut *expr.0 {
+        leaf.name = name.to_string();
     }
+    expr
 }
 
 /// A constant, or a figure that the run gave.
 pub(super) fn given(symbol: &str, name: &str, value: f64, unit: &'static str) -> Expr {
-    Expr::Named(Leaf {
+    leaf(Leaf {
         symbol: symbol.to_string(),
         name: name.to_string(),
         value,

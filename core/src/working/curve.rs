@@ -3,7 +3,7 @@
 
 use super::Made;
 use super::boat::{At, Boat, View, given, made};
-use super::expr::{Expr, least, most, num, power, root, square};
+use super::expr::{Expr, From, Node, least, most, num, power, root, square};
 use crate::physics::copper::COEFFICIENT_PER_K;
 use crate::worksheet::Curve;
 
@@ -21,16 +21,14 @@ pub(super) fn mark(symbol: &str, machine: usize) -> String {
 /// A figure of the first machine with a working, or of the second without.
 pub(super) fn own(boat: &Boat, machine: usize, symbol: &str, tail: &str, value: f64) -> Expr {
     let symbol = mark(symbol, machine);
-    let worked = boat.worked(&symbol, At::Never, tail, value);
-    match worked {
-        Expr::Named(leaf) if machine > 0 => given(
-            &symbol,
-            &format!("Second alternator: {}", leaf.name),
-            value,
-            leaf.unit,
-        ),
-        worked => worked,
+    let mut worked = boat.worked(&symbol, At::Never, tail, value);
+    if machine > 0
+        && let Node::Named(leaf) = &mut *worked.0
+    {
+        leaf.name = format!("Second alternator: {}", leaf.name);
+        leaf.from = From::Given;
     }
+    worked
 }
 
 pub(super) fn shaft(boat: &Boat, machine: usize) -> Expr {
@@ -117,11 +115,21 @@ pub(super) fn full_cold(boat: &Boat, _: At) -> Option<Made> {
         from_ratio(infinite(boat, machine), ratio, gives)
     };
     let both = boat.plant.second.is_some_and(|second| second.feeds_house);
-    Some(made(
+    let mut made = made(
         boat.report.machine.full_cold_a,
         if both { one(0) + one(1) } else { one(0) },
         "At the voltage and rotor temperature of the rating.",
-    ))
+    );
+    if both {
+        made.also = &[
+            "alt2_rated_a",
+            "alt2_rated_rpm",
+            "alt2_curve",
+            "alt2_zero_rpm",
+            "alt2_pulley_ratio",
+        ];
+    }
+    Some(made)
 }
 
 /// Field over that of the rating, of the alternator at a moment.

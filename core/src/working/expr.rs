@@ -5,9 +5,13 @@ use std::ops::{Add, Div, Mul, Sub};
 
 use crate::worksheet::Key;
 
-/// A formula.
+/// A formula; a pointer, so that it is small to hand around.
 #[derive(Debug, Clone)]
-pub(super) enum Expr {
+pub(super) struct Expr(pub(super) Box<Node>);
+
+/// What stands in it.
+#[derive(Debug, Clone)]
+pub(super) enum Node {
     /// A plain number that is part of the formula.
     Number(f64),
     /// A figure with a name.
@@ -62,7 +66,7 @@ const DIGITS: (usize, usize) = (4, 17);
 const AS_TYPED: usize = 3;
 
 fn join(how: Join, parts: Vec<Expr>) -> Expr {
-    Expr::Joined(how, parts)
+    Expr(Box::new(Node::Joined(how, parts)))
 }
 
 macro_rules! joins {
@@ -77,9 +81,14 @@ macro_rules! joins {
 }
 joins! { Add add Sum; Sub sub Less; Mul mul Times; Div div Over; }
 
+/// A figure with a name.
+pub(super) fn leaf(leaf: Leaf) -> Expr {
+    Expr(Box::new(Node::Named(leaf)))
+}
+
 /// A plain number.
 pub(super) fn num(number: f64) -> Expr {
-    Expr::Number(number)
+    Expr(Box::new(Node::Number(number)))
 }
 
 /// A square root.
@@ -130,9 +139,9 @@ impl Leaf {
 impl Expr {
     /// What it comes to with every figure written in so many digits.
     fn written(&self, digits: usize) -> f64 {
-        match self {
-            Expr::Number(number) => *number,
-            Expr::Named(leaf) => {
+        match &*self.0 {
+            Node::Number(number) => *number,
+            Node::Named(leaf) => {
                 let text = significant(leaf.value, leaf.digits(digits));
                 let value = text.parse().unwrap_or(leaf.value);
                 if leaf.unit == "%" {
@@ -141,7 +150,7 @@ impl Expr {
                     value
                 }
             }
-            Expr::Joined(how, parts) => {
+            Node::Joined(how, parts) => {
                 let mut values = parts.iter().map(|part| part.written(digits));
                 let first = values.next().unwrap_or(0.0);
                 if *how == Join::Root {
@@ -186,14 +195,14 @@ impl Expr {
 
     /// Every figure with a name, each once, as they come.
     pub(super) fn leaves<'a>(&'a self, found: &mut Vec<&'a Leaf>) {
-        match self {
-            Expr::Number(_) => {}
-            Expr::Named(leaf) => {
+        match &*self.0 {
+            Node::Number(_) => {}
+            Node::Named(leaf) => {
                 if found.iter().all(|other| other.symbol != leaf.symbol) {
                     found.push(leaf);
                 }
             }
-            Expr::Joined(_, parts) => parts.iter().for_each(|part| part.leaves(found)),
+            Node::Joined(_, parts) => parts.iter().for_each(|part| part.leaves(found)),
         }
     }
 
@@ -204,16 +213,16 @@ impl Expr {
         if tight < least {
             out.push('(');
         }
-        match self {
-            Expr::Number(number) => out.push_str(&significant(*number, DIGITS.1)),
-            Expr::Named(leaf) if digits == 0 => out.push_str(&leaf.symbol),
-            Expr::Named(leaf) => {
+        match &*self.0 {
+            Node::Number(number) => out.push_str(&significant(*number, DIGITS.1)),
+            Node::Named(leaf) if digits == 0 => out.push_str(&leaf.symbol),
+            Node::Named(leaf) => {
                 out.push_str(&significant(leaf.value, leaf.digits(digits)));
                 if leaf.unit == "%" {
                     out.push_str(" %");
                 }
             }
-            Expr::Joined(how, parts) => {
+            Node::Joined(how, parts) => {
                 let (before, between, after, first, next) = match how {
                     Join::Sum => ("", " + ", "", SUM, PRODUCT),
                     Join::Less => ("", " − ", "", SUM, PRODUCT),
@@ -227,7 +236,7 @@ impl Expr {
                 out.push_str(before);
                 let mut least = first;
                 for (at, part) in parts.iter().enumerate() {
-                    if let (Join::Power, 1, Expr::Number(2.0)) = (how, at, part) {
+                    if let (Join::Power, 1, Node::Number(2.0)) = (how, at, &*part.0) {
                         out.push('²');
                         continue;
                     }
@@ -250,12 +259,12 @@ impl Expr {
     }
 
     fn tight(&self, digits: usize) -> u8 {
-        match self {
-            Expr::Number(number) if *number < 0.0 => SUM,
-            Expr::Named(leaf) if digits > 0 && leaf.value < 0.0 => SUM,
-            Expr::Joined(Join::Sum | Join::Less, _) => SUM,
-            Expr::Joined(Join::Times | Join::Over, _) => PRODUCT,
-            Expr::Joined(Join::Power, _) => PRODUCT + 1,
+        match &*self.0 {
+            Node::Number(number) if *number < 0.0 => SUM,
+            Node::Named(leaf) if digits > 0 && leaf.value < 0.0 => SUM,
+            Node::Joined(Join::Sum | Join::Less, _) => SUM,
+            Node::Joined(Join::Times | Join::Over, _) => PRODUCT,
+            Node::Joined(Join::Power, _) => PRODUCT + 1,
             _ => ONE,
         }
     }

@@ -1,9 +1,9 @@
 //! How formulas are written and what they come to, by hand.
 
-use super::expr::{Expr, From, Leaf, least, num, power, root, significant, square};
+use super::expr::{Expr, From, Leaf, leaf, least, num, power, root, significant, square};
 
-fn leaf(symbol: &str, value: f64, unit: &'static str) -> Expr {
-    Expr::Named(Leaf {
+fn figure(symbol: &str, value: f64, unit: &'static str) -> Expr {
+    leaf(Leaf {
         symbol: symbol.to_string(),
         name: String::new(),
         value,
@@ -16,9 +16,9 @@ fn leaf(symbol: &str, value: f64, unit: &'static str) -> Expr {
 fn symbols_and_figures_have_one_shape() {
     // By hand: 120·√(1 − (1500/3000)²) is 103.92.
     let (i, n0, n) = (
-        leaf("I∞", 120.0, "A"),
-        leaf("n₀", 1500.0, "rpm"),
-        leaf("n", 3000.0, "rpm"),
+        figure("I∞", 120.0, "A"),
+        figure("n₀", 1500.0, "rpm"),
+        figure("n", 3000.0, "rpm"),
     );
     let curve = i * root(num(1.0) - square(n0 / n));
     assert_eq!(curve.symbols(), "I∞ · √(1 − (n₀/n)²)");
@@ -28,7 +28,7 @@ fn symbols_and_figures_have_one_shape() {
 
 #[test]
 fn brackets_only_where_they_are_needed() {
-    let [a, b, c] = ["a", "b", "c"].map(|name| leaf(name, 1.0, ""));
+    let [a, b, c] = ["a", "b", "c"].map(|name| figure(name, 1.0, ""));
     let [a, b, c] = [&a, &b, &c].map(|part| || part.clone());
     for (expr, text) in [
         (a() - (b() - c()), "a − (b − c)"),
@@ -48,8 +48,8 @@ fn brackets_only_where_they_are_needed() {
 
 #[test]
 fn shares_and_minus_signs() {
-    let frost = leaf("T", -5.0, "°C");
-    let share = leaf("η", 57.0, "%");
+    let frost = figure("T", -5.0, "°C");
+    let share = figure("η", 57.0, "%");
     let expr = num(10.0) - frost * share;
     assert_eq!(expr.figures(12.85, 2), "10 − (−5) · 57 %");
     assert!((expr.exact() - 12.85).abs() < 1e-12);
@@ -58,7 +58,7 @@ fn shares_and_minus_signs() {
 #[test]
 fn digits_follow_the_result() {
     // A third needs as many digits as the result shows.
-    let third = leaf("a", 1.0 / 3.0, "");
+    let third = figure("a", 1.0 / 3.0, "");
     let expr = num(3000.0) * third;
     assert_eq!(expr.figures(1000.0, 0), "3000 · 0.3333");
     assert_eq!(expr.figures(1000.0, 2), "3000 · 0.333333");
