@@ -152,7 +152,7 @@ fn load(numbers: Numbers) -> impl Strategy<Value = Load> {
             row: LoadRow::default(),
         };
         for (field, value) in LoadRow::FIELDS.iter().zip(values) {
-            (field.set)(&mut load.row, value);
+            field.set(&mut load.row, value);
         }
         load
     })

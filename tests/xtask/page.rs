@@ -6,7 +6,7 @@ use crate::{
     tools,
 };
 use ampwright_tests::places;
-use std::time::Instant;
+use std::{env, path::PathBuf, time::Instant};
 
 /// Builds the page into `dist`.
 pub fn build() -> Result<()> {
@@ -17,7 +17,9 @@ pub fn build() -> Result<()> {
     build
         .args(["build", "--color=never"])
         // Trunk refuses to start when this common setting is "1".
-        .env_remove("NO_COLOR");
+        .env_remove("NO_COLOR")
+        // Cargo adds these to the flags in .cargo/config.toml.
+        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", no_paths());
     succeed(build)?;
     say(&format!(
         "The page is in {}, after {} seconds.",
@@ -25,6 +27,19 @@ pub fn build() -> Result<()> {
         start.elapsed().as_secs()
     ));
     Ok(())
+}
+
+/// Keeps the folders of the machine that builds the page out of it.
+fn no_paths() -> String {
+    let home = env::var_os("CARGO_HOME").map(PathBuf::from);
+    let home = home.or_else(|| Some(env::home_dir()?.join(".cargo")));
+    [(home, "cargo"), (Some(places::root()), "ampwright")]
+        .into_iter()
+        .filter_map(|(folder, instead)| Some((folder?.to_str()?.to_owned(), instead)))
+        // Flags are parted at spaces.
+        .filter(|(folder, _)| !folder.contains(' '))
+        .map(|(folder, instead)| format!("--remap-path-prefix={folder}={instead} "))
+        .collect()
 }
 
 /// Weighs the page against its budget.

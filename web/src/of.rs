@@ -55,7 +55,7 @@ impl Of {
                 if let (Some(load), Some(field)) =
                     (sheet.loads.get_mut(at), LoadRow::FIELDS.get(column))
                 {
-                    (field.set)(&mut load.row, value);
+                    field.set(&mut load.row, value);
                 }
             }
             Of::Own(at, key) => {
@@ -106,7 +106,7 @@ impl Shown {
             },
             Of::Load(at, column) => Shown {
                 value: match (sheet.loads.get(at), LoadRow::FIELDS.get(column)) {
-                    (Some(load), Some(field)) => (field.get)(&load.row),
+                    (Some(load), Some(field)) => field.get(&load.row),
                     _ => Value::Absent,
                 },
                 ..Shown::bare()

@@ -83,7 +83,7 @@ pub enum Kind {
         /// Used until the user says otherwise.
         default: f64,
         /// The unit.
-        unit: Unit,
+        unit: &'static Unit,
     },
     /// A number that may be left empty.
     Maybe {
@@ -94,7 +94,7 @@ pub enum Kind {
         /// What empty means.
         absent: Absent,
         /// The unit.
-        unit: Unit,
+        unit: &'static Unit,
     },
     /// One of a few options.
     Choice {
@@ -140,7 +140,7 @@ const fn bare(label: &'static str, kind: Kind) -> Spec {
 /// A number.
 pub(crate) const fn number(
     label: &'static str,
-    unit: Unit,
+    unit: &'static Unit,
     low: f64,
     high: f64,
     default: f64,
@@ -159,7 +159,7 @@ pub(crate) const fn number(
 /// A number that may be left empty; `says` is what empty means.
 pub(crate) const fn maybe(
     label: &'static str,
-    unit: Unit,
+    unit: &'static Unit,
     low: f64,
     high: f64,
     says: &'static str,
@@ -237,7 +237,7 @@ impl Spec {
     }
 
     /// The unit; none for a choice.
-    pub const fn unit(&self) -> Option<Unit> {
+    pub const fn unit(&self) -> Option<&'static Unit> {
         match self.kind {
             Kind::Number { unit, .. } | Kind::Maybe { unit, .. } => Some(unit),
             Kind::Choice { .. } => None,

@@ -118,7 +118,7 @@ fn reach(spread: Spread, stands: f64, usual: f64) -> (f64, f64) {
 }
 
 /// How far a figure may be off that is no guess; none for a guess.
-fn finest(known: Knowledge, unit: Option<Unit>, stands: f64) -> Option<f64> {
+fn finest(known: Knowledge, unit: Option<&Unit>, stands: f64) -> Option<f64> {
     let warmth = unit == Some(CELSIUS) || unit == Some(KELVIN);
     match (known, warmth) {
         (Knowledge::Guess, _) => None,

@@ -223,7 +223,7 @@ fn load_to_json(load: &Load) -> Json {
     let mut row = Map::new();
     row.insert("name".into(), load.name.as_str().into());
     for field in LoadRow::FIELDS {
-        let value = (field.get)(&load.row);
+        let value = field.get(&load.row);
         if value != field.spec.default() {
             row.insert(field.name.into(), plain(&field.spec, value));
         }
@@ -239,7 +239,7 @@ fn load_from_json(json: &Json, remarks: &mut Vec<String>) -> Load {
         } else if let Some(at) = LoadRow::column(name) {
             let field = &LoadRow::FIELDS[at];
             match value_of(&field.spec, value) {
-                Ok(value) => (field.set)(&mut load.row, value),
+                Ok(value) => field.set(&mut load.row, value),
                 Err(complaint) => remarks.push(format!("In the list of loads: {complaint}")),
             }
         } else {

@@ -53,7 +53,7 @@ pub fn to_link(sheet: &Worksheet) -> String {
             .chain(
                 LoadRow::FIELDS
                     .iter()
-                    .map(|field| field.spec.write((field.get)(&load.row))),
+                    .map(|field| field.spec.write(field.get(&load.row))),
             )
             .collect();
         push(&mut link, "load", &parts.join(&PART.to_string()));
@@ -174,7 +174,7 @@ fn read_load(value: &str, opened: &mut Opened) {
             break;
         };
         match field.spec.read(&unescape(part)) {
-            Ok(value) => (field.set)(&mut load.row, value),
+            Ok(value) => field.set(&mut load.row, value),
             Err(complaint) => opened
                 .remarks
                 .push(format!("In the load “{}”: {complaint}", load.name)),
