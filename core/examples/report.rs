@@ -9,7 +9,8 @@
 //! prints how sure the answer is in place of the report: ranges, and which
 //! reading would narrow them most; `-- --year` prints the year in its place:
 //! engine, bank and sun month by month, and the hours of a settled day of each;
-//! `-- --wiring` prints cables and fuses.
+//! `-- --wiring` prints cables and fuses; `-- --settings` what to set in each
+//! device; `-- --first-run` the commissioning list.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -22,7 +23,7 @@ use ampwright_core::fields::Kind;
 use ampwright_core::goal::Search;
 use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
-use ampwright_core::{report, wiring, year};
+use ampwright_core::{first_run, report, settings, wiring, year};
 
 /// Prints something that follows from a worksheet.
 type Print = fn(&Worksheet) -> Result<(), String>;
@@ -45,6 +46,12 @@ const PRINTS: &[(&str, Print)] = &[
     }),
     ("--wiring", |sheet| {
         print_json(&wiring(sheet, &report(sheet)))
+    }),
+    ("--settings", |sheet| {
+        print_json(&settings(sheet, &report(sheet)))
+    }),
+    ("--first-run", |sheet| {
+        print_json(&first_run(sheet, &report(sheet)))
     }),
 ];
 

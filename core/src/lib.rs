@@ -11,15 +11,18 @@
 //! [`energy`] adds up its day, [`physics`] holds the formulas with their
 //! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
 //! gathers the answers and says what to mind, [`sure`] says how sure they are, [`trial`] corrects the model by
-//! readings of a real run, [`mod@wiring`] finds cables and fuses.
+//! readings of a real run, [`mod@wiring`] finds cables and fuses, [`mod@settings`] says
+//! what to set in each device, [`mod@first_run`] how to put it into service.
 
 pub mod arrange;
 pub mod charge;
 pub mod energy;
 pub mod fields;
+pub mod first_run;
 pub mod goal;
 pub mod physics;
 pub mod report;
+pub mod settings;
 pub mod sky;
 pub mod sure;
 pub mod trial;
@@ -27,7 +30,9 @@ pub mod wiring;
 pub mod worksheet;
 pub mod year;
 
+pub use first_run::first_run;
 pub use report::{Report, report};
+pub use settings::{Settings, settings};
 pub use wiring::{Wiring, wiring};
 pub use worksheet::{Inputs, Worksheet};
 pub use year::{Year, year};
