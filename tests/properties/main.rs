@@ -10,6 +10,7 @@ mod arrange;
 mod balance;
 mod draw;
 mod finite;
+mod fit;
 mod garbage;
 mod goal;
 mod numbers;

@@ -21,6 +21,8 @@ pub(super) struct Figures<'a> {
     pub bank_c: f64,
     /// Volts at the bank to stop at \[V\].
     pub bank_v: f64,
+    /// What charges the bank at the worksheet's temperature \[V\].
+    pub charge_v: f64,
     /// Coolant to stop at \[°C\].
     pub coolant_c: f64,
 }
@@ -29,6 +31,7 @@ impl Figures<'_> {
     pub(super) fn of<'a>(sheet: &'a Worksheet, report: &'a Report) -> Figures<'a> {
         let inputs = &sheet.inputs;
         let settings = Settings::of(sheet);
+        let charge_v = charge_v(&settings, inputs.bank.temperature_c);
         let [mut case_c, mut rectifier_c, mut winding_c] =
             stops_c(inputs, &inputs.alt, &report.run.peak);
         // The lower of two machines serves for both.
@@ -47,8 +50,9 @@ impl Figures<'_> {
             bank_v: if settings.lithium {
                 settings.high_v[0]
             } else {
-                warmest_v(&settings) + 0.2 * settings.blocks
+                charge_v + 0.3 * settings.blocks
             },
+            charge_v,
             coolant_c: inputs.eng.running_c + COOLANT_K,
             inputs,
             report,
@@ -60,10 +64,10 @@ impl Figures<'_> {
 /// How far above its usual an engine's coolant may be \[K\]: own reasoning.
 const COOLANT_K: f64 = 15.0;
 
-/// What a lead bank is charged to at 10 °C \[V\]: on a cold morning its
-/// compensation raises the volts that are right.
-fn warmest_v(settings: &Settings) -> f64 {
-    settings.charge_v + settings.compensation_mv / 1000.0 * settings.cells * (10.0 - 25.0)
+/// What the bank is charged to at a temperature of its own \[V\]: on a cold
+/// morning a lead bank's compensation raises the volts that are right.
+fn charge_v(settings: &Settings, bank_c: f64) -> f64 {
+    settings.charge_v + settings.compensation_mv / 1000.0 * settings.cells * (bank_c - 25.0)
 }
 
 /// Temperatures of case, rectifier plate and winding at which a run is broken

@@ -80,7 +80,7 @@ const STAGES: &[(When, &str, &str, &str)] = &[
         When::Disconnect,
         "disconnect",
         "Disconnect test",
-        "Shows that charging stops before the bank lets go. The contactor itself is never opened with a machine charging.",
+        "Charging must stop before the bank lets go. No contactor or switch is ever opened with a machine charging.",
     ),
     (
         When::Month,

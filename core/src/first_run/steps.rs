@@ -3,7 +3,7 @@
 
 use super::When::{Before, Disconnect, Hot, Month, Start};
 use super::{When, figures::Figures};
-use crate::settings::{amperes, volts};
+use crate::settings::{amperes, degrees, volts};
 use crate::worksheet::{Chemistry, Inputs, RegulatorKind, SensorPlace, WayKind};
 
 /// A step before a boat's figures stand in it.
@@ -121,13 +121,13 @@ pub(super) const STEPS: &[Item] = &[
         .only(engine),
     step("sensor", Before, "Temperature sensor bolted on bare metal; with all cold it reads what the air is.")
         .figure(|f| format!(
-            "It belongs {}; {:.0} °C on the worksheet's day, within 3 K.",
+            "It belongs {}; {} °C on the worksheet's day, within 3 K.",
             match f.inputs.reg.sensor {
                 SensorPlace::Case => "on the case",
                 SensorPlace::Winding => "on the stator winding",
                 SensorPlace::Rectifier => "on the rectifier plate",
             },
-            f.inputs.start_c()
+            degrees(f.inputs.start_c())
         ))
         .only(external),
     step("sense_wire", Before, "The regulator's sense wires on the bank's posts, the positive one with a small fuse.")
@@ -146,13 +146,13 @@ pub(super) const STEPS: &[Item] = &[
 
     step("fuse_in", Start, "Polarity checked with the meter, then fuse in and switch on; note the bank's volts.")
         .figure(rest)
-        .beware("Keep your face away when the last lug goes on; a spark here means that something draws: stop and find it."),
+        .beware("Face away. An inverter's first gulp makes a small spark; a large one, or a second one, is a fault: stop and find it."),
     step("start", Start, "Engine on, speed up to charging speed; oil pressure, water, no charge during the start delay.")
         .figure(|f| format!("{:.0} rpm of the engine, {:.0} of the machine.", f.inputs.eng.rpm, f.report.machine.shaft_rpm))
         .beware("Belts and fan turn: sleeves, hair and leads away. Air moving before the engine runs at anchor.")
         .only(engine),
     step("first_amps", Start, "Watch volts at the bank and amps of the machine for five minutes.")
-        .figure(|f| format!("About {:.0} A at the start; never above {} at the bank.", f.report.run.start_a, volts(f.settings.charge_v)))
+        .figure(|f| format!("About {:.0} A at the start; never above {} at the bank.", f.report.run.start_a, volts(f.charge_v)))
         .only(engine)
         .stop(volts_stop),
     step("drop", Start, "At a good current, volts between the machine's post and the battery's, plus and minus lead each.")
@@ -175,7 +175,7 @@ pub(super) const STEPS: &[Item] = &[
         .figure(|f| format!("{} by the worksheet.", volts(f.inputs.way.start_v)))
         .only(any_converter),
     step("charger_on", Start, "Shore charger on: its current and the bank's volts.")
-        .figure(|f| format!("No more than {} and {}.", amperes(f.inputs.shore.charger_a.min(f.settings.bank_limit_a)), volts(f.settings.charge_v)))
+        .figure(|f| format!("No more than {} and {}.", amperes(f.inputs.shore.charger_a.min(f.settings.bank_limit_a)), volts(f.charge_v)))
         .only(charger)
         .stop(|f| format!("Switch it off if the bank passes {} or {:.0} °C.", volts(f.bank_v), f.bank_c)),
     step("retension", Start, "Engine off after 10 to 15 minutes: tighten the belts again.")
@@ -187,8 +187,13 @@ pub(super) const STEPS: &[Item] = &[
             let (inputs, run) = (f.inputs, &f.report.run);
             // What half an hour brings, and a tenth in hand.
             let gain_pct = 50.0 * run.start_a.max(0.0) / inputs.bank.capacity_ah + 10.0;
-            let from_pct = (inputs.window_high_pct() - gain_pct).clamp(0.0, 100.0);
-            format!("Begin at {from_pct:.0} % or lower.")
+            let from_pct = inputs.window_high_pct() - gain_pct;
+            let low_pct = inputs.window_low_pct();
+            if from_pct > low_pct {
+                format!("Begin at {from_pct:.0} % or lower.")
+            } else {
+                format!("It fills sooner: begin at {low_pct:.0} % and switch on what the house has.")
+            }
         })
         .only(engine),
     step("hot_run", Hot, "Hold the speed for 30 minutes and fill in the form, a line a reading.")
@@ -207,7 +212,7 @@ pub(super) const STEPS: &[Item] = &[
         .only(engine)
         .stop(|f| format!("Stop charging at {:.0} °C.", f.bank_c)),
     step("hot_after", Hot, "Let it idle without charging for three minutes, stop, and read case and rectifier plate for ten minutes more.")
-        .figure(|f| format!("The plate is reckoned to reach {:.0} °C after stopping.", f.report.run.soak.peak.rectifier_c))
+        .figure(|f| format!("The plate is reckoned to reach {} °C after stopping.", degrees(f.report.run.soak.peak.rectifier_c)))
         .only(engine),
     step("hot_trial", Hot, "Readings typed into the sea trial; what it tells taken over into the worksheet; settings printed again.")
         .only(engine),
@@ -219,7 +224,7 @@ pub(super) const STEPS: &[Item] = &[
         .beware("Never try it by opening the contactor or a battery switch: with a machine charging, the volts jump and destroy what is aboard.")
         .only(|i| lithium(i) && external(i) && i.straight_into_house())
         .stop(|_| "Stop the engine if the amps have not gone within 2 s; leave the machine off the bank until it works.".to_string()),
-    step("cut_none", Disconnect, "A built-in regulator has no field lead to cut: there is nothing to test, and a disconnect under charge goes unanswered. Fit what the section on the disconnect names before the first passage.")
+    step("cut_none", Disconnect, "A built-in regulator has no field lead to cut: there is nothing to test, and when the bank opens nothing stops the machine. Fit a relay in its field, or a converter, before the first passage.")
         .only(|i| lithium(i) && engine(i) && !external(i) && i.straight_into_house()),
     step("cut_converter", Disconnect, "Converter charging: trigger the charging-off contact. It stops within 2 s; the machine goes on feeding the start battery.")
         .only(|i| lithium(i) && converter(i)),

@@ -1,7 +1,7 @@
 //! Settings that belong to the house bank: how it is charged whatever charges
 //! it, its management system, its low-voltage switch, the shore charger.
 
-use super::{Case, Group, Line, Source, amperes, down, volts};
+use super::{Case, Group, Line, Source, amperes, degrees, down, volts};
 use crate::worksheet::{Chemistry, RegulatorKind, WayKind};
 
 /// The charge, the same for everything that charges the bank.
@@ -37,14 +37,8 @@ pub(super) fn charge(case: Case) -> Group {
                 if f.lithium { "30 min" } else { "4 h" }
             ),
             format!(
-                "{:.0} % of {:.0} A·h: {}.",
-                f.tail_pct,
-                bank.capacity_ah,
-                if f.lithium {
-                    "the cells are full by then, and holding them there ages them"
-                } else {
-                    "a lead bank is full by then, and less never gets it there"
-                }
+                "{:.0} % of {:.0} A·h: full by then. What reads a machine's amps adds the house's {:.0} A.",
+                f.tail_pct, bank.capacity_ah, case.report.run.house_load_a
             ),
         )
         .at(down(f.tail_a))
@@ -150,7 +144,11 @@ fn window(case: Case) -> Line {
             "no charging below 0 °C, nor above 45 °C".to_string(),
             format!(
                 "Below 0 °C metal plates out and spoils the cells; up to 10 °C no more than {}.",
-                amperes((0.1 * bank.capacity_ah).min(f.bank_limit_a.max(0.1)))
+                amperes(if f.bank_limit_a > 0.0 {
+                    f.bank_limit_a.min(0.1 * bank.capacity_ah)
+                } else {
+                    0.1 * bank.capacity_ah
+                })
             ),
             Some(0.0),
         )
@@ -158,8 +156,8 @@ fn window(case: Case) -> Line {
         (
             "no charging above 50 °C".to_string(),
             format!(
-                "A hot lead battery runs away; the worksheet has it at {:.0} °C.",
-                bank.temperature_c
+                "A hot lead battery runs away; the worksheet has it at {} °C.",
+                degrees(bank.temperature_c)
             ),
             None,
         )
@@ -194,7 +192,10 @@ pub(super) fn management(case: Case) -> Group {
             "high_2_field_off",
             "High volts 2: charging off",
             format!("{}: {cuts}", step(cut_v)),
-            if inputs.straight_into_house() {
+            if inputs.straight_into_house() && inputs.reg.kind == RegulatorKind::Internal {
+                "A built-in regulator must be opened for such a relay; a converter needs none."
+                    .to_string()
+            } else if inputs.straight_into_house() {
                 format!(
                     "The machine must be dead before the bank lets go of its {:.0} A.",
                     case.report.run.start_a
@@ -246,10 +247,10 @@ pub(super) fn management(case: Case) -> Group {
             "Most charge current",
             amperes(f.bank_limit_a),
             format!(
-                "{:.2} A for each of {:.0} A·h, at {:.0} °C.",
+                "{:.2} A for each of {:.0} A·h, at {} °C.",
                 f.bank_limit_a / inputs.bank.capacity_ah,
                 inputs.bank.capacity_ah,
-                inputs.bank.temperature_c
+                degrees(inputs.bank.temperature_c)
             ),
         )
         .at(down(f.bank_limit_a))
@@ -276,9 +277,8 @@ fn cuts(case: Case) -> &'static str {
     match (inputs.straight_into_house(), inputs.reg.kind, converter) {
         (true, RegulatorKind::External, false) => "field off, chargers off",
         (true, RegulatorKind::External, true) => "field off, converter and chargers off",
-        (true, RegulatorKind::Internal, _) => {
-            "chargers off, and the field by a relay that a built-in regulator has to be opened for"
-        }
+        (true, RegulatorKind::Internal, false) => "field off by a relay, chargers off",
+        (true, RegulatorKind::Internal, true) => "field off by a relay, converter and chargers off",
         (false, _, true) => "converter off, chargers off",
         (false, _, false) => "chargers off",
     }

@@ -3,15 +3,33 @@
 
 use super::machine::start_v;
 use super::{Case, Group, Line, Source, amperes, down, volts};
-use crate::worksheet::{SecondRole, WayKind};
+use crate::worksheet::{Inputs, SecondRole, WayKind};
 
 /// How far a converter's lock-out stays under the running volts, of 12 V \[V\];
 /// common practice.
 const UNDER_V: f64 = 0.5;
 /// How far above the lock-out it starts again, of 12 V \[V\]; common practice.
 const AGAIN_V: f64 = 0.3;
+/// Where the lock-out belongs where the worksheet's is no use, of 12 V \[V\];
+/// common practice.
+const LOCKOUT_V: f64 = 13.0;
+/// A full start battery at rest, of 12 V \[V\]; common practice.
+const REST_V: f64 = 12.7;
 /// Most that a start battery needs through a converter \[A\]; common practice.
 const KEEP_A: f64 = 20.0;
+
+/// Volts at which a converter from the start battery locks out \[V\]: the
+/// worksheet's, if it lies between a start battery at rest and what it has with
+/// the engine running, less 0.2 V for ripple; else the usual, 0.5 V under those
+/// running volts at least. Own reasoning.
+fn lockout_v(inputs: &Inputs) -> f64 {
+    let (way, blocks) = (&inputs.way, inputs.start_blocks());
+    if way.lockout_v >= REST_V * blocks && way.lockout_v <= way.start_v - 0.2 * blocks {
+        way.lockout_v
+    } else {
+        (LOCKOUT_V * blocks).min(way.start_v - UNDER_V * blocks)
+    }
+}
 
 /// The converter that charges the house bank.
 pub(super) fn converter(case: Case) -> Group {
@@ -20,11 +38,7 @@ pub(super) fn converter(case: Case) -> Group {
     let blocks = inputs.start_blocks();
     let out_a = down((way.converter_a * f.share).min(f.bank_limit_a));
     let bound = out_a < down(way.converter_a);
-    let lockout_v = if way.lockout_v > way.start_v - 0.2 * blocks {
-        way.start_v - UNDER_V * blocks
-    } else {
-        way.lockout_v
-    };
+    let lockout_v = lockout_v(inputs);
     let again_v = (lockout_v + AGAIN_V * blocks).min(0.5 * (lockout_v + way.start_v));
     let in_a = way.converter_a * f.charge_v / (way.converter_efficiency_pct / 100.0 * way.start_v);
     let mut lines = vec![
@@ -61,21 +75,21 @@ pub(super) fn converter(case: Case) -> Group {
             "lockout",
             "Locks out below",
             format!("{} at the start battery", volts(lockout_v)),
-            if lockout_v < way.lockout_v {
+            if lockout_v < REST_V * blocks {
                 format!(
-                    "The worksheet's {} leaves nothing under the {} with the engine running.",
-                    volts(way.lockout_v),
+                    "The worksheet's {} with the engine running hardly charges the start battery: mend that first.",
                     volts(way.start_v)
                 )
             } else {
                 format!(
-                    "Under the {} with the engine running, above a start battery at rest.",
-                    volts(way.start_v)
+                    "Between {} with the engine running and the {} a full start battery rests at.",
+                    volts(way.start_v),
+                    volts(REST_V * blocks)
                 )
             },
         )
         .at(lockout_v)
-        .from(if lockout_v < way.lockout_v {
+        .from(if lockout_v != way.lockout_v {
             Source::Reckoned
         } else {
             Source::Worksheet("way_lockout_v")
@@ -132,8 +146,8 @@ pub(super) fn turned_round(case: Case) -> Group {
                 "Output current",
                 format!("at least {}", amperes(wanted_a)),
                 format!(
-                    "{} A of engine services and topping up; {KEEP_A:.0} A is plenty.",
-                    way.services_a
+                    "{} of engine services and topping up; {KEEP_A:.0} A is plenty.",
+                    amperes(way.services_a)
                 ),
             )
             .at(wanted_a)
@@ -165,7 +179,7 @@ pub(super) fn start_battery(case: Case) -> Group {
     let inputs = case.inputs;
     let blocks = inputs.start_blocks();
     let kept = if !inputs.engine_charges() {
-        "its own output of the charger, and the alternator when the engine runs"
+        "an output of its own, and the alternator when the engine runs"
     } else if inputs.way.kind == WayKind::Converter {
         "the alternator; the converter takes only what is left"
     } else if inputs.feeds_start_back() {
@@ -184,7 +198,7 @@ pub(super) fn start_battery(case: Case) -> Group {
                 "kept_by",
                 "Charged by",
                 kept.to_string(),
-                format!("It rests at about {} when full.", volts(12.7 * blocks)),
+                format!("It rests at about {} when full.", volts(REST_V * blocks)),
             )
             .from(Source::Reckoned),
             Line::new(
@@ -195,16 +209,37 @@ pub(super) fn start_battery(case: Case) -> Group {
             )
             .at(most_v)
             .from(Source::BatteryMaker),
-            Line::new(
-                "parallel",
-                "Emergency switch between the banks",
-                "open; closed by hand for a start only".to_string(),
-                format!(
-                    "The house bank at {} would push what it likes into a battery that rests at {}.",
-                    volts(inputs.house_bank().rest_v(0.9)),
-                    volts(12.7 * blocks)
-                ),
-            ),
+            parallel(inputs),
         ],
     }
+}
+
+/// The switch that joins the banks.
+fn parallel(inputs: &Inputs) -> Line {
+    let (house, start) = (inputs.bank.nominal_v.blocks(), inputs.start_blocks());
+    let (value, why) = if house == start {
+        (
+            "open; closed by hand, for a start only",
+            format!(
+                "Joined they trade amps without a limit: {} at rest near full against {}.",
+                volts(inputs.house_bank().rest_v(0.9)),
+                volts(REST_V * start)
+            ),
+        )
+    } else {
+        (
+            "none",
+            format!(
+                "Banks of {:.0} V and {:.0} V must never be joined.",
+                12.0 * house,
+                12.0 * start
+            ),
+        )
+    };
+    Line::new(
+        "parallel",
+        "Emergency switch between the banks",
+        value.to_string(),
+        why,
+    )
 }

@@ -222,8 +222,9 @@ pub(crate) struct SetPoint {
 /// worksheet's, unless it leaves less than 5 K to the limit of the part the
 /// sensor sits on, when it is 20 K under that limit (common practice); then
 /// lower by what any part is over its limit, as all of them follow the
-/// sensor's part at least degree for degree once settled (own reasoning);
-/// never below 60 °C, where no sensor is set.
+/// sensor's part at least degree for degree once settled (own reasoning; the
+/// overshoot of the first minutes follows less, so it is to be looked at
+/// again); never below 60 °C, where no sensor is set.
 pub(crate) fn set_point(inputs: &Inputs, machine: &Alternator, peak: &Temps) -> SetPoint {
     let class_c = machine.class.limit_c();
     let (part, limit_c) = match inputs.reg.sensor {

@@ -1,16 +1,14 @@
 //! Settings of the regulators.
 
 use super::figures::{Cap, cap, set_point};
-use super::{Case, Group, Line, Source, amperes, volts};
+use super::{Case, Group, Line, Source, amperes, degrees, tenths, volts};
 use crate::report::Temps;
 use crate::worksheet::{Alternator, Inputs, RegulatorKind, SecondRole, SensorPlace, WayKind};
 
 /// A wait before the first field \[s\], common practice.
-pub(crate) const DELAY_S: f64 = 60.0;
+const DELAY_S: f64 = 60.0;
 /// A slow start where the worksheet has none \[min\], common practice.
 const RAMP_MIN: f64 = 2.0;
-/// One that spares a winding whose sensor sits on the case \[min\], own reasoning.
-const LONG_RAMP_MIN: f64 = 10.0;
 /// A fan is slow below this speed of the shaft \[rpm\], common practice.
 const SLOW_RPM: f64 = 2000.0;
 
@@ -29,20 +27,23 @@ pub(super) fn regulator(case: Case) -> Group {
                 format!(
                     "At {:.0} A the {} mΩ of switch, fuse and cable lose {}.",
                     run.start_a,
-                    inputs.bank.harness_mohm,
+                    tenths(inputs.bank.harness_mohm),
                     volts(run.start_a * inputs.bank.harness_mohm / 1000.0)
                 ),
             )
             .from(Source::CommonPractice),
         );
     }
-    lines.push(current(case, &inputs.alt, house));
+    lines.push(current(case, &inputs.alt, "alt_rated_a", house));
     lines.push(hottest(inputs, &inputs.alt, &report.run.peak));
     lines.push(
         Line::new(
             "fold_back",
             "Fold-back",
-            format!("full field to none across {} K", inputs.reg.fold_band_k),
+            format!(
+                "full field to none across {} K",
+                tenths(inputs.reg.fold_band_k)
+            ),
             format!(
                 "Around the set-point; held there the machine gives {:.0} A.",
                 report.machine.hot_a
@@ -122,7 +123,7 @@ pub(super) fn start_v(inputs: &Inputs) -> f64 {
     inputs.way.start_v.min(14.8 * inputs.start_blocks())
 }
 
-fn current(case: Case, machine: &Alternator, house: bool) -> Line {
+fn current(case: Case, machine: &Alternator, plate: &'static str, house: bool) -> Line {
     let (inputs, f) = (case.inputs, case.figures);
     let (share, limit_a) = if house {
         (f.share, f.bank_limit_a)
@@ -140,15 +141,22 @@ fn current(case: Case, machine: &Alternator, house: bool) -> Line {
                 "What stands on the machine; the bank may take {}.",
                 amperes(limit_a)
             ),
-            Source::Worksheet("alt_rated_a"),
+            Source::Worksheet(plate),
         ),
         Cap::Plate => (
             format!("What stands on the machine: {:.0} A.", machine.rated_a),
-            Source::Worksheet("alt_rated_a"),
+            Source::Worksheet(plate),
+        ),
+        Cap::Bank if limit_a <= 0.0 => (
+            format!(
+                "At {} °C the bank may take nothing: warm it first.",
+                degrees(inputs.bank.temperature_c)
+            ),
+            Source::Reckoned,
         ),
         Cap::Bank => (
             format!(
-                "The bank may take {} from all together; with the house idle all of it goes there.",
+                "The bank may take {} from all that charge it; the house may be drawing nothing.",
                 amperes(limit_a)
             ),
             Source::Reckoned,
@@ -223,35 +231,20 @@ fn low_speed(case: Case) -> Line {
 }
 
 fn ramp(case: Case) -> Line {
-    let reg = &case.inputs.reg;
-    let lags = case
-        .report
-        .findings
-        .iter()
-        .any(|found| found.key == "case_sensor_lags");
-    let (minutes, from) = if reg.ramp_min > 0.0 {
-        (reg.ramp_min, Source::Worksheet("reg_ramp_min"))
-    } else if lags {
-        (LONG_RAMP_MIN, Source::Reckoned)
+    let stated_min = case.inputs.reg.ramp_min;
+    let (minutes, from) = if stated_min > 0.0 {
+        (stated_min, Source::Worksheet("reg_ramp_min"))
     } else {
         (RAMP_MIN, Source::CommonPractice)
-    };
-    let why = if lags {
-        format!(
-            "The winding reaches {:.0} °C before a case sensor feels it.",
-            case.report.run.peak.winding_c
-        )
-    } else {
-        format!(
-            "The belt takes up its {:.1} kW gently.",
-            case.report.engine.peak_kw
-        )
     };
     Line::new(
         "ramp",
         "Slow start",
-        format!("{minutes} min to full field"),
-        why,
+        format!("{} min to full field", tenths(minutes)),
+        format!(
+            "Belt and engine take up {:.1} kW gently; it spares no heat.",
+            case.report.engine.peak_kw
+        ),
     )
     .at(minutes)
     .from(from)
@@ -290,15 +283,15 @@ pub(super) fn built_in(case: Case) -> Group {
         "none: it knows volts only".to_string(),
         if house {
             format!(
-                "In this run the winding reaches {:.0} °C; {:.0} °C is its limit.",
-                report.run.peak.winding_c,
+                "In this run the winding reaches {} °C; {:.0} °C is its limit.",
+                degrees(report.run.peak.winding_c),
                 inputs.alt.class.limit_c()
             )
         } else {
             format!(
-                "The converter's {:.0} A spares it: the winding reaches {:.0} °C of {:.0}.",
+                "The converter's {:.0} A spares it: the winding reaches {} °C of {:.0}.",
                 inputs.way.converter_a,
-                report.run.peak.winding_c,
+                degrees(report.run.peak.winding_c),
                 inputs.alt.class.limit_c()
             )
         },
@@ -343,7 +336,7 @@ pub(super) fn second(case: Case) -> Option<Group> {
     let lines = match (inputs.two.role, inputs.reg.kind, &report.run.second_peak) {
         (SecondRole::None, ..) => return None,
         (SecondRole::House, RegulatorKind::External, Some(peak)) => vec![
-            current(case, &inputs.alt2, true),
+            current(case, &inputs.alt2, "alt2_rated_a", true),
             hottest(inputs, &inputs.alt2, peak),
             Line::new(
                 "others",

@@ -10,6 +10,8 @@ mod bank;
 mod between;
 mod figures;
 mod machine;
+#[cfg(test)]
+mod tests;
 
 use serde::Serialize;
 
@@ -158,11 +160,23 @@ impl Line {
     }
 }
 
-/// Volts to a hundredth, without noughts at the end: "14.2 V".
+/// Volts to a tenth, or to a hundredth where it has one: "14.2 V".
 pub(crate) fn volts(v: f64) -> String {
     let text = format!("{v:.2}");
-    let text = text.trim_end_matches('0').trim_end_matches('.');
-    format!("{text} V")
+    format!("{} V", text.strip_suffix('0').unwrap_or(&text))
+}
+
+/// Whole degrees, with a true minus sign.
+pub(crate) fn degrees(celsius: f64) -> String {
+    let whole = celsius.round();
+    let minus = if whole < 0.0 { "−" } else { "" };
+    format!("{minus}{:.0}", whole.abs())
+}
+
+/// To a tenth, whole where it is: "1.5", "4".
+fn tenths(figure: f64) -> String {
+    let text = format!("{figure:.1}");
+    text.strip_suffix(".0").unwrap_or(&text).to_string()
 }
 
 /// Amperes, whole ones from 10 A, never more than they are: "46 A".

@@ -2,7 +2,9 @@
 //! progress: a file and the browser's storage keep them, a link tells a boat
 //! and leaves them out.
 
-use super::Worksheet;
+use serde_json::Value as Json;
+
+use super::{Reading, Worksheet};
 use crate::first_run::place_of;
 
 impl Worksheet {
@@ -25,5 +27,43 @@ impl Worksheet {
             self.done.insert(at, id.to_string());
         }
         true
+    }
+}
+
+/// The ticks as JSON; none without any.
+pub(super) fn ticks_to_json(sheet: &Worksheet) -> Option<Json> {
+    let ids = sheet.done.iter().map(|id| id.as_str().into());
+    (!sheet.done.is_empty()).then(|| Json::Array(ids.collect()))
+}
+
+/// Reads ticks; one of a step that there is not is dropped and remarked on.
+pub(super) fn ticks_from_json(json: &Json, reading: &mut Reading) {
+    for one in json.as_array().into_iter().flatten() {
+        let id = one.as_str().unwrap_or_default();
+        if !reading.sheet.tick(id, true) {
+            reading
+                .remarks
+                .push(format!("No step of the first run is called “{id}”."));
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Worksheet;
+
+    #[test]
+    fn ticks_keep_the_order_of_the_list() {
+        let (mut one, mut other) = (Worksheet::default(), Worksheet::default());
+        for id in ["set", "isolate", "hot_run"] {
+            assert!(one.tick(id, true));
+        }
+        for id in ["hot_run", "isolate", "set", "set"] {
+            assert!(other.tick(id, true));
+        }
+        assert_eq!(one, other);
+        assert_eq!(one.done, ["isolate", "set", "hot_run"]);
+        assert!(one.tick("set", false) && !one.is_done("set") && one.is_done("isolate"));
+        assert!(!one.tick("paint the hull", true) && one.done.len() == 2);
     }
 }

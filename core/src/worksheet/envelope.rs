@@ -18,6 +18,7 @@
 
 use serde_json::{Map, Number, Value as Json};
 
+use super::done::{ticks_from_json, ticks_to_json};
 use super::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value};
 
@@ -61,9 +62,8 @@ pub fn to_json(sheet: &Worksheet) -> Json {
         let all = sheet.arrangements.iter().map(arrangement_to_json);
         envelope.insert("arrangements".into(), Json::Array(all.collect()));
     }
-    if !sheet.done.is_empty() {
-        let ids = sheet.done.iter().map(|id| id.as_str().into());
-        envelope.insert("done".into(), Json::Array(ids.collect()));
+    if let Some(done) = ticks_to_json(sheet) {
+        envelope.insert("done".into(), done);
     }
     Json::Object(envelope)
 }
@@ -157,18 +157,8 @@ pub fn read_value(json: &Json) -> Result<Reading, Complaint> {
         let arrangement = arrangement_from_json(one, &mut reading.remarks);
         reading.sheet.arrangements.push(arrangement);
     }
-    for one in envelope
-        .get("done")
-        .and_then(Json::as_array)
-        .into_iter()
-        .flatten()
-    {
-        let id = one.as_str().unwrap_or_default();
-        if !reading.sheet.tick(id, true) {
-            reading
-                .remarks
-                .push(format!("No step of the first run is called “{id}”."));
-        }
+    if let Some(done) = envelope.get("done") {
+        ticks_from_json(done, &mut reading);
     }
     Ok(reading)
 }
