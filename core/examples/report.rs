@@ -15,7 +15,9 @@
 //! cheapest way to the worksheet's goal;
 //! `-- --workings` prints how each figure of the report came about: the formula,
 //! the same with the boat's numbers in it, what it used and how sure that is,
-//! and the source. The report itself carries them as `workings`.
+//! and the source. The report itself carries them as `workings`;
+//! `-- --settings` prints what to set in each device, `-- --first-run` the
+//! commissioning list.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -29,7 +31,7 @@ use ampwright_core::goal::Search;
 use ampwright_core::sure::Sure;
 use ampwright_core::working::{Working, workings};
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
-use ampwright_core::{Report, belts, disconnect, report, wiring, year};
+use ampwright_core::{Report, belts, disconnect, first_run, report, settings, wiring, year};
 use serde::Serialize;
 
 /// Prints something that follows from a worksheet.
@@ -60,6 +62,12 @@ const PRINTS: &[(&str, Print)] = &[
     }),
     ("--wiring", |sheet| {
         print_json(&wiring(sheet, &report(sheet)))
+    }),
+    ("--settings", |sheet| {
+        print_json(&settings(sheet, &report(sheet)))
+    }),
+    ("--first-run", |sheet| {
+        print_json(&first_run(sheet, &report(sheet)))
     }),
 ];
 

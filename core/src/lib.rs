@@ -15,7 +15,9 @@
 //! cables and fuses, [`mod@belt`] and [`mod@disconnect`] look at what turns the
 //! machine and what happens when its battery goes, [`sure`] says how sure the
 //! answers are, [`trial`] corrects the model by readings of a real run,
-//! [`working`] shows how each result came about.
+//! [`working`] shows how each result came about,
+//! [`mod@settings`] says what to set in each device, [`mod@first_run`] how to put
+//! it into service.
 
 pub mod arrange;
 pub mod belt;
@@ -23,10 +25,12 @@ pub mod charge;
 pub mod disconnect;
 pub mod energy;
 pub mod fields;
+pub mod first_run;
 pub mod goal;
 mod most;
 pub mod physics;
 pub mod report;
+pub mod settings;
 pub mod sky;
 pub mod sure;
 pub mod trial;
@@ -37,7 +41,9 @@ pub mod year;
 
 pub use belt::belts;
 pub use disconnect::disconnect;
+pub use first_run::first_run;
 pub use report::{Report, report};
+pub use settings::{Settings, settings};
 pub use wiring::{Wiring, wiring};
 pub use worksheet::{Inputs, Worksheet};
 pub use year::{Year, year};

@@ -4,6 +4,7 @@ use std::fmt;
 
 use ampwright_core::Worksheet;
 use ampwright_core::fields::{Kind, Knowledge, Section, Spec, Value};
+use ampwright_core::first_run::all_ids;
 use ampwright_core::worksheet::{Arrangement, Key, Load, LoadRow, to_link};
 use proptest::prelude::*;
 
@@ -55,11 +56,15 @@ fn sheet(default_weight: u32, numbers: Numbers) -> impl Strategy<Value = Drawn> 
         .collect();
     let loads = proptest::collection::vec(load(numbers), 0..4);
     let arrangements = proptest::collection::vec(arrangement(numbers), 0..2);
-    ("\\PC{0,12}", values, loads, arrangements).prop_map(|(name, values, loads, arrangements)| {
+    let ids: Vec<&str> = all_ids().collect();
+    let done = proptest::sample::subsequence(ids, 0..6);
+    let parts = (loads, arrangements, done);
+    ("\\PC{0,12}", values, parts).prop_map(|(name, values, (loads, arrangements, done))| {
         let mut sheet = Worksheet {
             name,
             loads,
             arrangements,
+            done: done.into_iter().map(String::from).collect(),
             ..Worksheet::default()
         };
         for (key, stated) in Key::all().zip(values) {

@@ -18,6 +18,7 @@ mod goal;
 mod numbers;
 mod order;
 mod round_trip;
+mod service;
 mod smooth;
 mod steps;
 mod sure;

@@ -1,5 +1,6 @@
 //! A worksheet comes back from a link and from a file as it went.
 
+use ampwright_core::Worksheet;
 use ampwright_core::worksheet::{open_link, read_json, to_json, to_link};
 use proptest::prelude::*;
 
@@ -15,7 +16,9 @@ proptest! {
         let opened = open_link(&link).expect("a link of ours");
         prop_assert!(opened.whole);
         prop_assert_eq!(&opened.remarks, &Vec::<String>::new());
-        prop_assert_eq!(&opened.sheet, &drawn.0);
+        // A link tells a boat, not what was done on it.
+        let told = Worksheet { done: Vec::new(), ..drawn.0 };
+        prop_assert_eq!(&opened.sheet, &told);
         prop_assert_eq!(to_link(&opened.sheet), link);
     }
 

@@ -8,6 +8,7 @@
 //! results in the changelog.
 
 mod fields;
+mod fit;
 mod messages;
 mod reports;
 mod round;

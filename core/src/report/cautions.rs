@@ -1,42 +1,139 @@
-//! Cautions that hold whatever the figures say.
+//! Cautions that hold whatever the figures say, each with the place where it
+//! belongs, so that it stands beside the work it warns of.
+
+use crate::worksheet::{Chemistry, Inputs};
+
+/// Where a caution belongs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Where {
+    /// Belts, pulleys, fans.
+    Belt,
+    /// What gets hot.
+    Heat,
+    /// Cables, fuses, posts.
+    Cable,
+    /// A bank or switch that opens under charge.
+    Disconnect,
+    /// The running engine.
+    Exhaust,
+    /// Lead batteries.
+    Lead,
+    /// Charging in the cold.
+    Cold,
+    /// Mains.
+    Shore,
+    /// Codes, makers, insurers.
+    Rules,
+}
+
+impl Where {
+    /// Every place, in the order of the list.
+    pub const ALL: [Where; 9] = [
+        Where::Cable,
+        Where::Disconnect,
+        Where::Belt,
+        Where::Heat,
+        Where::Exhaust,
+        Where::Lead,
+        Where::Cold,
+        Where::Shore,
+        Where::Rules,
+    ];
+}
 
 /// A caution that holds whatever the figures say.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy)]
 pub struct Caution {
     /// What it is about.
     pub about: &'static str,
     /// The sentence.
     pub text: &'static str,
+    /// Where it belongs.
+    pub place: Where,
+    /// Whether it concerns a boat.
+    pub applies: fn(&Inputs) -> bool,
+}
+
+/// The cautions that concern a boat, in the order of the list.
+pub fn cautions(inputs: &Inputs) -> impl Iterator<Item = &'static Caution> + '_ {
+    CAUTIONS.iter().filter(|caution| (caution.applies)(inputs))
+}
+
+/// Those of them that belong to one place.
+pub fn cautions_at(inputs: &Inputs, place: Where) -> impl Iterator<Item = &'static Caution> + '_ {
+    cautions(inputs).filter(move |caution| caution.place == place)
+}
+
+fn opens_under_charge(inputs: &Inputs) -> bool {
+    inputs.bank.chemistry == Chemistry::Lfp && inputs.straight_into_house()
 }
 
 /// The usual cautions of this work.
 pub const CAUTIONS: &[Caution] = &[
     Caution {
         about: "Short circuits",
-        text: "A lithium bank gives thousands of amperes into a dropped spanner. Disconnect it, cover the posts, take off rings, use insulated tools, and fuse it at the post with a fuse that can break its current.",
+        text: "A lithium bank gives thousands of amperes into a dropped spanner, a lead one hardly fewer. Disconnect it, cover the posts, take off rings, use insulated tools, and fuse it at the post with a fuse that can break its current.",
+        place: Where::Cable,
+        applies: |_| true,
+    },
+    Caution {
+        about: "Insulation",
+        text: "A positive lead that chafes on an engine becomes a welder. Sleeve it, clamp it, keep it off belts and exhaust, and measure it against the block before the fuse goes in.",
+        place: Where::Cable,
+        applies: |_| true,
     },
     Caution {
         about: "Disconnect under load",
         text: "When the battery management system opens while the alternator works straight into the bank, the voltage jumps and can destroy diodes and electronics. Let its warning contact cut the field first, and never open a switch in the output lead.",
+        place: Where::Disconnect,
+        applies: opens_under_charge,
     },
     Caution {
-        about: "Hot and turning parts",
-        text: "Belts and fans start without warning and an alternator case burns skin. Keep clear with the engine running; measure with clamps and infrared, not with hands.",
+        about: "Battery switches",
+        text: "Never open a battery switch or take off a lead while the engine runs: the alternator's voltage jumps and can destroy diodes and electronics.",
+        place: Where::Disconnect,
+        applies: |inputs| !opens_under_charge(inputs),
+    },
+    Caution {
+        about: "Turning parts",
+        text: "Belts and fans start without warning. Keep clear with the engine running; take the key out before a hand goes near.",
+        place: Where::Belt,
+        applies: Inputs::engine_charges,
+    },
+    Caution {
+        about: "Hot parts",
+        text: "An alternator's case burns skin for half an hour after the engine has stopped. Measure with clamps and infrared, not with hands.",
+        place: Where::Heat,
+        applies: Inputs::engine_charges,
     },
     Caution {
         about: "Exhaust",
         text: "An engine run at anchor can fill the cockpit and cabin with carbon monoxide, your boat's or your neighbour's. Fit an alarm and keep air moving.",
+        place: Where::Exhaust,
+        applies: Inputs::engine_charges,
     },
     Caution {
         about: "Gas from lead batteries",
-        text: "A lead battery on charge gives off hydrogen. Keep its box vented and sparks away.",
+        text: "A lead battery on charge gives off hydrogen, the start battery too. Keep its box vented and sparks away.",
+        place: Where::Lead,
+        applies: |_| true,
     },
     Caution {
         about: "Cold",
         text: "Never charge a lithium iron phosphate battery below 0 °C.",
+        place: Where::Cold,
+        applies: |inputs| inputs.bank.chemistry == Chemistry::Lfp,
+    },
+    Caution {
+        about: "Mains aboard",
+        text: "Shore power kills, also people in the water beside the boat. A charger's mains side is work for a licensed electrician.",
+        place: Where::Shore,
+        applies: |inputs| inputs.shore.charger_a > 0.0,
     },
     Caution {
         about: "Rules",
         text: "This is a reckoning, not an inspection. The battery maker's sheet, the code of your flag and your insurer come first; where they ask for a licensed electrician, use one.",
+        place: Where::Rules,
+        applies: |_| true,
     },
 ];

@@ -20,7 +20,7 @@ use crate::charge::run::{Fineness, charge};
 use crate::energy::{Energy, energy, house_load_a};
 use crate::worksheet::Worksheet;
 
-pub use cautions::{CAUTIONS, Caution};
+pub use cautions::{CAUTIONS, Caution, Where, cautions, cautions_at};
 pub use day::DayReport;
 pub use engine::EngineReport;
 pub(crate) use findings::add as add_finding;

@@ -6,16 +6,19 @@
 //!  "inputs": {"bank_capacity_ah": 400, "reg_kind": "external"},
 //!  "known": {"bank_capacity_ah": "measured"},
 //!  "loads": [{"name": "Refrigerator", "draw": 45, "hours": 24, "duty_pct": 45}],
-//!  "arrangements": [{"name": "Larger converter", "changes": {"way_converter_a": 60}}]}
+//!  "arrangements": [{"name": "Larger converter", "changes": {"way_converter_a": 60}}],
+//!  "done": ["isolate", "fuses"]}
 //! ```
 //!
 //! `inputs` holds field keys; an input that is not there keeps its default and
 //! counts as a guess. A number may be given as text; `null` leaves a field
 //! empty where it may be. `known` is only needed where an input is better or
-//! worse known than usual.
+//! worse known than usual. `done` names the ticked steps of the commissioning
+//! list; a link does not carry them.
 
 use serde_json::{Map, Number, Value as Json};
 
+use super::done::{ticks_from_json, ticks_to_json};
 use super::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value};
 
@@ -58,6 +61,9 @@ pub fn to_json(sheet: &Worksheet) -> Json {
     if !sheet.arrangements.is_empty() {
         let all = sheet.arrangements.iter().map(arrangement_to_json);
         envelope.insert("arrangements".into(), Json::Array(all.collect()));
+    }
+    if let Some(done) = ticks_to_json(sheet) {
+        envelope.insert("done".into(), done);
     }
     Json::Object(envelope)
 }
@@ -150,6 +156,9 @@ pub fn read_value(json: &Json) -> Result<Reading, Complaint> {
     {
         let arrangement = arrangement_from_json(one, &mut reading.remarks);
         reading.sheet.arrangements.push(arrangement);
+    }
+    if let Some(done) = envelope.get("done") {
+        ticks_from_json(done, &mut reading);
     }
     Ok(reading)
 }

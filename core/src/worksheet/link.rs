@@ -4,7 +4,8 @@
 //! Only what was said stands in it. `~m`, `~n` or `~g` after a value says how
 //! well it is known where that is not the usual. Nothing but unreserved
 //! characters, `=`, `&` and `%` is used, and the word `end` closes it, so that
-//! a link cut short on its way is noticed.
+//! a link cut short on its way is noticed. The ticks of the first run stay
+//! behind: a link tells a boat, not a progress.
 
 use std::fmt::Write;
 

@@ -9,6 +9,7 @@ mod cable;
 mod cost;
 mod daily;
 mod demo;
+mod done;
 mod engine;
 mod envelope;
 mod goal;
@@ -161,6 +162,9 @@ pub struct Worksheet {
     pub loads: Vec<Load>,
     /// Arrangements of the user's own, to be compared with this one.
     pub arrangements: Vec<Arrangement>,
+    /// Steps of the commissioning list that are done, in its order; see
+    /// [`Worksheet::tick`]. No link carries them.
+    pub done: Vec<String>,
 }
 
 impl Worksheet {

@@ -1,0 +1,192 @@
+//! What to set in every device of the arrangement, in neutral trade terms,
+//! each with its reason and with who has the last word on it. Not part of the
+//! report: it is asked for by itself.
+//!
+//! `figures` reckons the numbers, `bank`, `machine` and `between` say them for
+//! the house bank, the regulators, and what stands between house and start
+//! battery. The link and the date belong to the page that shows or prints it.
+
+mod bank;
+mod between;
+mod figures;
+mod machine;
+#[cfg(test)]
+mod tests;
+
+use serde::Serialize;
+
+use crate::report::Report;
+use crate::worksheet::{Inputs, RegulatorKind, SecondRole, WayKind, Worksheet};
+
+pub(crate) use figures::{Figures, set_point};
+
+/// What to set, device by device.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Settings {
+    /// Those that the arrangement has, in the order to set them.
+    pub groups: Vec<Group>,
+}
+
+/// The settings of one device.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Group {
+    /// Its name, the same for ever.
+    pub key: &'static str,
+    /// Its heading.
+    pub title: &'static str,
+    /// Its settings.
+    pub lines: Vec<Line>,
+}
+
+/// One setting.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Line {
+    /// Its name within the group, the same for ever.
+    pub key: &'static str,
+    /// What it is called in the trade.
+    pub what: &'static str,
+    /// What to set, with its unit.
+    pub value: String,
+    /// The number in it, where one stands for the whole; in the unit named
+    /// there.
+    pub number: Option<f64>,
+    /// Why, in a sentence.
+    pub why: String,
+    /// Who says so.
+    pub from: Source,
+}
+
+/// Who has the last word on a setting.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Source {
+    /// The worksheet's input of this name.
+    Worksheet(&'static str),
+    /// Reckoned from the worksheet.
+    Reckoned,
+    /// The battery maker's sheet: what stands here, if anything, only serves
+    /// until it is at hand.
+    BatteryMaker,
+    /// Common practice, no source.
+    CommonPractice,
+}
+
+impl Source {
+    /// In a few words.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Source::Worksheet(_) => "from the worksheet",
+            Source::Reckoned => "reckoned",
+            Source::BatteryMaker => "ask the battery maker",
+            Source::CommonPractice => "common practice",
+        }
+    }
+}
+
+/// What the groups are made from.
+#[derive(Clone, Copy)]
+struct Case<'a> {
+    inputs: &'a Inputs,
+    report: &'a Report,
+    figures: &'a Figures,
+}
+
+/// Works out what to set.
+pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
+    let inputs = &sheet.inputs;
+    let figures = &Figures::of(sheet);
+    let case = Case {
+        inputs,
+        report,
+        figures,
+    };
+    let mut groups = vec![bank::charge(case)];
+    if inputs.engine_charges() {
+        groups.push(match inputs.reg.kind {
+            RegulatorKind::External => machine::regulator(case),
+            RegulatorKind::Internal => machine::built_in(case),
+        });
+        groups.extend(machine::second(case));
+        if inputs.way.kind == WayKind::Converter {
+            groups.push(between::converter(case));
+        } else if inputs.feeds_start_back() {
+            groups.push(between::turned_round(case));
+        }
+    }
+    groups.push(if figures.lithium {
+        bank::management(case)
+    } else {
+        bank::low_volts(case)
+    });
+    if inputs.shore.charger_a > 0.0 {
+        groups.push(bank::shore_charger(case));
+    }
+    groups.push(between::start_battery(case));
+    Settings { groups }
+}
+
+impl Inputs {
+    /// Whether an alternator works straight into the house bank.
+    pub(crate) fn straight_into_house(&self) -> bool {
+        self.engine_charges()
+            && (self.way.kind == WayKind::Direct || self.two.role == SecondRole::House)
+    }
+}
+
+impl Line {
+    /// A setting without a number of its own.
+    fn new(key: &'static str, what: &'static str, value: String, why: String) -> Line {
+        Line {
+            key,
+            what,
+            value,
+            number: None,
+            why,
+            from: Source::CommonPractice,
+        }
+    }
+
+    /// With its number.
+    fn at(self, number: f64) -> Line {
+        Line {
+            number: Some(number),
+            ..self
+        }
+    }
+
+    /// With who says so.
+    fn from(self, from: Source) -> Line {
+        Line { from, ..self }
+    }
+}
+
+/// Volts to a tenth, or to a hundredth where it has one: "14.2 V".
+pub(crate) fn volts(v: f64) -> String {
+    let text = format!("{v:.2}");
+    format!("{} V", text.strip_suffix('0').unwrap_or(&text))
+}
+
+/// Whole degrees, with a true minus sign.
+pub(crate) fn degrees(celsius: f64) -> String {
+    let whole = celsius.round();
+    let minus = if whole < 0.0 { "−" } else { "" };
+    format!("{minus}{:.0}", whole.abs())
+}
+
+/// To a tenth, whole where it is: "1.5", "4".
+fn tenths(figure: f64) -> String {
+    let text = format!("{figure:.1}");
+    text.strip_suffix(".0").unwrap_or(&text).to_string()
+}
+
+/// Amperes, whole ones from 10 A, never more than they are: "46 A".
+pub(crate) fn amperes(a: f64) -> String {
+    let digits = if a < 10.0 { 1 } else { 0 };
+    format!("{:.digits$} A", down(a))
+}
+
+/// Amperes cut to what [`amperes`] writes.
+pub(crate) fn down(a: f64) -> f64 {
+    let step = if a < 10.0 { 10.0 } else { 1.0 };
+    (a * step).floor() / step
+}

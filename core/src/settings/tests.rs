@@ -1,0 +1,154 @@
+//! Settings against arithmetic by hand.
+
+use super::figures::set_point;
+use super::{Settings, Source, settings};
+use crate::Worksheet;
+use crate::report::{Temps, report};
+use crate::worksheet::{SensorPlace, open_link};
+
+fn opened(link: &str) -> Worksheet {
+    open_link(link)
+        .map(|opened| opened.sheet)
+        .unwrap_or_default()
+}
+
+fn of(link: &str) -> Settings {
+    let sheet = opened(link);
+    settings(&sheet, &report(&sheet))
+}
+
+#[track_caller]
+fn check(settings: &Settings, group: &str, line: &str, expected: f64) {
+    let found = settings
+        .groups
+        .iter()
+        .find(|found| found.key == group)
+        .and_then(|found| found.lines.iter().find(|found| found.key == line))
+        .and_then(|found| found.number);
+    assert!(
+        found.is_some_and(|found| (found - expected).abs() < 1e-9),
+        "{group} {line}: {found:?}, not {expected}"
+    );
+}
+
+/// 400 A·h, 4 cells: 4 × 3.55, 5 % of 400, 4 × 3.35; 14.2 + 4 × 0.04, 0.07,
+/// 0.10; 4 × 3.1, 3.0, 2.8; half of 400.
+#[test]
+fn lithium() {
+    let set = of("v=1&end");
+    check(&set, "charge", "voltage", 14.2);
+    check(&set, "charge", "absorption_end", 20.0);
+    check(&set, "charge", "float", 13.4);
+    check(&set, "charge", "compensation", 0.0);
+    check(&set, "management", "high_1_warning", 14.36);
+    check(&set, "management", "high_2_field_off", 14.48);
+    check(&set, "management", "high_3_contactor", 14.6);
+    check(&set, "management", "low_1_warning", 12.4);
+    check(&set, "management", "low_2_loads_off", 12.0);
+    check(&set, "management", "low_3_contactor", 11.2);
+    check(&set, "management", "charge_current", 200.0);
+    check(&set, "regulator", "current_cap", 100.0);
+}
+
+/// 24 V flooded, 300 A·h: 2 × 14.6; 2 % of 300; 2 × 13.4; half-way between
+/// 2 × 11.85 and 2 × 12.65 at 50 %, then 2 × 0.3 and 2 × 0.9 lower.
+#[test]
+fn lead() {
+    let set = of("v=1&bank_chemistry=flooded&bank_nominal_v=24&bank_capacity_ah=300&end");
+    check(&set, "charge", "voltage", 29.2);
+    check(&set, "charge", "absorption_end", 6.0);
+    check(&set, "charge", "float", 26.8);
+    check(&set, "charge", "compensation", -4.0);
+    check(&set, "low_volts", "low_1_warning", 24.5);
+    check(&set, "low_volts", "low_2_loads_off", 23.9);
+    check(&set, "low_volts", "low_3_off", 22.7);
+    let words = &set.groups[0].lines[3];
+    // −4 mV × 12 cells is −48 mV/K; 29.2 + 0.048 × 15, 29.2 − 0.048 × 15.
+    assert!(words.value.ends_with("−48 mV/K"), "{}", words.value);
+    assert!(
+        words
+            .why
+            .starts_with("29.92 V at 10 °C and 28.48 V at 40 °C"),
+        "{}",
+        words.why
+    );
+}
+
+/// 80 and 80 A into a bank of 100 A: half of it each. 40 A of a converter and
+/// a machine of 100 A into 70 A: 40 × 70/140 and 100 × 70/140.
+#[test]
+fn two_share_what_the_bank_takes() {
+    let set = of("v=1&bank_charge_limit_a=100&two_role=house&reg_current_cap_a=80&end");
+    check(&set, "regulator", "current_cap", 50.0);
+    check(&set, "second", "current_cap", 50.0);
+    let set = of("v=1&bank_charge_limit_a=70&two_role=house&way_kind=converter&end");
+    check(&set, "converter", "current", 20.0);
+    check(&set, "second", "current_cap", 50.0);
+}
+
+/// 3.65 V × 4 is the most; the worksheet's 15 V is not passed on.
+#[test]
+fn too_high_a_charge_voltage() {
+    let set = of("v=1&bank_charge_v=15&end");
+    check(&set, "charge", "voltage", 14.6);
+    assert_eq!(set.groups[0].lines[0].from, Source::BatteryMaker);
+    let set = of("v=1&bank_charge_v=14&end");
+    assert_eq!(
+        set.groups[0].lines[0].from,
+        Source::Worksheet("bank_charge_v")
+    );
+}
+
+/// Stated and useful; above what the engine runs at; below a battery at rest.
+/// 13.1 − 0.5 is 12.6; the usual in 24 V is 26.
+#[test]
+fn lock_out() {
+    let with = |said: &str| of(&format!("v=1&way_kind=converter&{said}&end"));
+    check(&with("way_lockout_v=13.2"), "converter", "lockout", 13.2);
+    check(&with("way_start_v=13.1"), "converter", "lockout", 12.6);
+    check(&with("way_start_v=28"), "converter", "lockout", 26.0);
+    // Again 0.3 V higher, or half-way to the running volts.
+    check(&with("way_lockout_v=13.2"), "converter", "again", 13.5);
+    check(&with("way_lockout_v=13.6"), "converter", "again", 13.8);
+}
+
+/// 105 under 120 stays; 118 becomes 120 − 20; a winding 7.2 K over 155 takes
+/// 8 K off; a sensor on the winding has its class for a limit.
+#[test]
+fn set_points() {
+    let mut inputs = Worksheet::default().inputs;
+    let at = |inputs: &crate::Inputs, winding_c: f64| {
+        let peak = Temps {
+            winding_c,
+            case_c: 100.0,
+            rectifier_c: 110.0,
+            air_c: 50.0,
+        };
+        set_point(inputs, &inputs.alt, &peak).celsius
+    };
+    assert_eq!(at(&inputs, 140.0), 105.0);
+    assert_eq!(at(&inputs, 162.2), 97.0);
+    assert_eq!(at(&inputs, 300.0), 60.0);
+    inputs.reg.set_point_c = 118.0;
+    assert_eq!(at(&inputs, 140.0), 100.0);
+    inputs.reg.sensor = SensorPlace::Winding;
+    inputs.reg.set_point_c = 140.0;
+    assert_eq!(at(&inputs, 140.0), 140.0);
+}
+
+/// What the sheet says of a machine that gets too hot helps once it is put into
+/// the worksheet.
+#[test]
+fn a_lower_set_point_helps() {
+    let mut sheet = opened(
+        "v=1&reg_set_point_c=120&alt_case_limit_c=140&alt_rated_a=160&bank_capacity_ah=800&space_outside_c=38&end",
+    );
+    let of = |sheet: &Worksheet| {
+        let peak = report(sheet).run.peak;
+        set_point(&sheet.inputs, &sheet.inputs.alt, &peak)
+    };
+    let before = of(&sheet);
+    sheet.inputs.reg.set_point_c = before.celsius;
+    let after = of(&sheet);
+    assert!(before.over_k > 1.0 && after.over_k < 0.5 * before.over_k);
+}

@@ -1,0 +1,261 @@
+//! Settings and the commissioning list: whatever the worksheet, they are in
+//! words and finite, and nothing is set beyond what it protects.
+
+use std::collections::BTreeSet;
+
+use ampwright_core::first_run::{COLUMNS, all_ids, form};
+use ampwright_core::report::{CAUTIONS, Report, Where, cautions, cautions_at};
+use ampwright_core::settings::{Line, Settings, Source};
+use ampwright_core::trial;
+use ampwright_core::worksheet::{
+    Chemistry, Inputs, Key, RegulatorKind, SecondRole, SensorPlace, Worksheet, read_json, to_json,
+};
+use ampwright_core::{first_run, report, settings};
+use proptest::prelude::*;
+
+use crate::draw::{any_sheet, normal_boat};
+
+fn line<'a>(set: &'a Settings, group: &str, key: &str) -> Option<&'a Line> {
+    let group = set.groups.iter().find(|found| found.key == group)?;
+    group.lines.iter().find(|found| found.key == key)
+}
+
+fn number(set: &Settings, group: &str, key: &str) -> Option<f64> {
+    line(set, group, key)?.number
+}
+
+fn in_words(text: &str) -> Result<(), TestCaseError> {
+    prop_assert!(!text.trim().is_empty());
+    for word in ["NaN", "inf ", "inf.", "-0 ", " -", "  "] {
+        prop_assert!(!text.contains(word), "“{word}” in {text}");
+    }
+    Ok(())
+}
+
+fn limits(inputs: &Inputs) -> [f64; 2] {
+    [&inputs.alt, &inputs.alt2].map(|machine| match inputs.reg.sensor {
+        SensorPlace::Case => machine.case_limit_c,
+        SensorPlace::Winding => machine.class.limit_c(),
+        SensorPlace::Rectifier => machine.rectifier_limit_c,
+    })
+}
+
+/// Nothing is set beyond what it protects.
+fn within_limits(inputs: &Inputs, set: &Settings) -> Result<(), TestCaseError> {
+    let blocks = inputs.bank.nominal_v.blocks();
+    let charge_v = number(set, "charge", "voltage").expect("a voltage");
+    prop_assert!(charge_v <= inputs.charge_v());
+    if inputs.bank.chemistry == Chemistry::Lfp {
+        prop_assert!(charge_v <= 14.6 * blocks);
+        prop_assert_eq!(number(set, "charge", "compensation"), Some(0.0));
+        let step = |key: &str| number(set, "management", key).expect("a step");
+        let high = ["high_1_warning", "high_2_field_off", "high_3_contactor"].map(step);
+        let low = ["low_3_contactor", "low_2_loads_off", "low_1_warning"].map(step);
+        prop_assert!(charge_v < high[0] && high[0] < high[1] && high[1] < high[2]);
+        prop_assert!(low[0] < low[1] && low[1] < low[2]);
+    }
+    prop_assert!(number(set, "charge", "float").expect("a float") <= charge_v);
+    let limit_a = inputs.charge_limit_a();
+    let straight_a: f64 = [("regulator", "profile"), ("second", "others")]
+        .iter()
+        .filter(|(group, house)| line(set, group, house).is_some())
+        .filter_map(|(group, _)| number(set, group, "current_cap"))
+        .sum();
+    let converter_a = line(set, "converter", "profile")
+        .and_then(|_| number(set, "converter", "current"))
+        .unwrap_or(0.0);
+    prop_assert!(
+        straight_a + converter_a <= limit_a + 1e-9,
+        "{straight_a} + {converter_a} of {limit_a}"
+    );
+    if let Some(charger_a) = number(set, "shore_charger", "current") {
+        prop_assert!(charger_a <= limit_a.min(inputs.shore.charger_a));
+    }
+    for (group, limit_c) in ["regulator", "second"].into_iter().zip(limits(inputs)) {
+        if let Some(set_c) = number(set, group, "set_point") {
+            prop_assert!(set_c <= limit_c - 5.0, "{set_c} of {limit_c}");
+        }
+    }
+    if let Some(stated_a) = inputs.reg.current_cap_a {
+        for group in ["regulator", "second"] {
+            prop_assert!(number(set, group, "current_cap").is_none_or(|a| a <= stated_a));
+        }
+    }
+    if line(set, "converter", "profile").is_some() {
+        let lockout_v = number(set, "converter", "lockout").expect("a lock-out");
+        let again_v = number(set, "converter", "again").expect("a restart");
+        prop_assert!(lockout_v < again_v && again_v < inputs.way.start_v);
+    }
+    Ok(())
+}
+
+/// Only the devices that the arrangement has.
+fn only_devices_there_are(inputs: &Inputs, set: &Settings) -> Result<(), TestCaseError> {
+    let engine = inputs.engine_charges();
+    let external = inputs.reg.kind == RegulatorKind::External;
+    let lithium = inputs.bank.chemistry == Chemistry::Lfp;
+    for (key, expected) in [
+        ("charge", true),
+        ("regulator", engine && external),
+        ("built_in", engine && !external),
+        ("second", engine && inputs.two.role != SecondRole::None),
+        ("management", lithium),
+        ("low_volts", !lithium),
+        ("shore_charger", inputs.shore.charger_a > 0.0),
+        ("start_battery", true),
+    ] {
+        let found = set.groups.iter().filter(|group| group.key == key).count();
+        prop_assert_eq!(found, usize::from(expected), "{}", key);
+    }
+    Ok(())
+}
+
+/// Lines of an A4 page in small print: 45 letters of a value beside 70 of a reason.
+fn printed_lines(set: &Settings) -> usize {
+    let of = |line: &Line| {
+        let value = line.value.chars().count().div_ceil(45);
+        let what = line.what.chars().count().div_ceil(32);
+        value.max(what).max(line.why.chars().count().div_ceil(70))
+    };
+    let lines = set.groups.iter().flat_map(|group| &group.lines);
+    set.groups.len() + lines.map(of).sum::<usize>()
+}
+
+fn sound(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
+    let set = settings(sheet, report);
+    let mut names = BTreeSet::new();
+    for group in &set.groups {
+        in_words(group.title)?;
+        for line in &group.lines {
+            prop_assert!(names.insert((group.key, line.key)), "twice {}", line.key);
+            in_words(line.what)?;
+            in_words(&line.value)?;
+            in_words(&line.why)?;
+            prop_assert!(line.number.is_none_or(f64::is_finite), "{}", line.key);
+            if let Source::Worksheet(name) = line.from {
+                prop_assert!(Key::named(name).is_some(), "{name}");
+            }
+        }
+    }
+    prop_assert!(printed_lines(&set) <= 80, "{} lines", printed_lines(&set));
+    within_limits(&sheet.inputs, &set)?;
+    only_devices_there_are(&sheet.inputs, &set)?;
+    let mut ids = BTreeSet::new();
+    for stage in first_run(sheet, report) {
+        prop_assert!(!stage.steps.is_empty());
+        for step in &stage.steps {
+            prop_assert!(ids.insert(step.id), "twice {}", step.id);
+            prop_assert_eq!(step.done, sheet.is_done(step.id));
+            in_words(&step.text)?;
+            step.stop.as_deref().map_or(Ok(()), in_words)?;
+        }
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(crate::cases(500))]
+
+    #[test]
+    fn settings_and_list_are_sound(drawn in any_sheet()) {
+        sound(&drawn.0, &report(&drawn.0))?;
+    }
+
+    #[test]
+    fn usual_boats_too(drawn in normal_boat()) {
+        sound(&drawn.0, &report(&drawn.0))?;
+    }
+
+    /// A tick is there until it is taken back, and nothing else changes.
+    #[test]
+    fn a_tick_and_back(drawn in any_sheet(), at in any::<prop::sample::Index>()) {
+        let ids: Vec<&str> = all_ids().collect();
+        let id = ids[at.index(ids.len())];
+        let mut sheet = drawn.0.clone();
+        let before = sheet.is_done(id);
+        prop_assert!(sheet.tick(id, !before) && sheet.is_done(id) != before);
+        prop_assert!(sheet.tick(id, before));
+        prop_assert_eq!(sheet, drawn.0);
+    }
+
+    /// Every place has a caution, and a boat is shown those that concern it.
+    #[test]
+    fn cautions_have_their_place(drawn in any_sheet()) {
+        let inputs = &drawn.0.inputs;
+        let placed: usize = Where::ALL.iter().map(|place| cautions_at(inputs, *place).count()).sum();
+        prop_assert_eq!(placed, cautions(inputs).count());
+        for always in [Where::Cable, Where::Disconnect, Where::Lead, Where::Rules] {
+            prop_assert!(cautions_at(inputs, always).next().is_some(), "{:?}", always);
+        }
+        let cold = cautions_at(inputs, Where::Cold).count();
+        prop_assert_eq!(cold > 0, inputs.bank.chemistry == Chemistry::Lfp);
+        prop_assert_eq!(cautions_at(inputs, Where::Exhaust).count() > 0, inputs.engine_charges());
+    }
+}
+
+#[test]
+fn every_place_has_a_caution() {
+    for place in Where::ALL {
+        assert!(
+            CAUTIONS.iter().any(|caution| caution.place == place),
+            "{place:?}"
+        );
+    }
+}
+
+#[test]
+fn ids_are_unique_and_plain() {
+    let ids: Vec<&str> = all_ids().collect();
+    assert_eq!(ids.iter().collect::<BTreeSet<_>>().len(), ids.len());
+    for id in ids {
+        let plain = |c: char| c.is_ascii_lowercase() || c == '_';
+        assert!(id.chars().all(plain) && id.len() <= 16, "{id}");
+    }
+}
+
+/// The sea trial reads the form as it is headed and learns from it.
+#[test]
+fn the_form_feeds_the_sea_trial() {
+    let sheet = Worksheet::default();
+    let report = report(&sheet);
+    let form = form(&sheet, &report);
+    let mut log = COLUMNS.join("\t");
+    for row in &form.rows {
+        let cells = [
+            Some(row.minute),
+            row.alternator_a,
+            row.case_c,
+            row.air_c,
+            Some(form.engine_rpm),
+            row.volts,
+        ];
+        let cells = cells.map(|cell| format!("{:.2}", cell.expect("within the run")));
+        log.push('\n');
+        log.push_str(&cells.join("\t"));
+    }
+    let read = trial::read(&log);
+    assert_eq!(read.remarks, Vec::<String>::new());
+    assert_eq!(read.rows.len(), form.rows.len());
+    // What was reckoned teaches it what it was reckoned with.
+    let fit = trial::fit(&sheet, &read).expect("a fit");
+    let mut after = sheet.clone();
+    trial::apply(&mut after, &fit);
+    let (before_a, after_a) = (
+        report.machine.hot_a,
+        ampwright_core::report(&after).machine.hot_a,
+    );
+    assert!(
+        (after_a / before_a - 1.0).abs() < 0.03,
+        "{before_a} became {after_a}"
+    );
+}
+
+#[test]
+fn an_unknown_tick_is_dropped_with_a_remark() {
+    let mut json = to_json(&Worksheet::default());
+    json["done"] = serde_json::json!(["fuses", "paint_the_hull", 7]);
+    let reading = read_json(&json.to_string()).expect("a file");
+    assert_eq!(reading.sheet.done, ["fuses"]);
+    assert_eq!(reading.remarks.len(), 2);
+    assert!(reading.remarks[0].contains("paint_the_hull"));
+}
