@@ -11,4 +11,5 @@ mod fields;
 mod messages;
 mod reports;
 mod round;
+mod version1;
 mod wiring;
