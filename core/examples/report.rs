@@ -9,7 +9,8 @@
 //! prints how sure the answer is in place of the report: ranges, and which
 //! reading would narrow them most; `-- --year` prints the year in its place:
 //! engine, bank and sun month by month, and the hours of a settled day of each;
-//! `-- --wiring` prints cables and fuses.
+//! `-- --wiring` prints cables and fuses; `-- --forum` a short text in Markdown
+//! with the link's fragment; `-- --csv` every series, one table below the other.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -20,8 +21,9 @@ use std::process::ExitCode;
 use ampwright_core::arrange::compare;
 use ampwright_core::fields::Kind;
 use ampwright_core::goal::Search;
+use ampwright_core::share::{self, Style, forum_text};
 use ampwright_core::sure::Sure;
-use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
+use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json, to_link};
 use ampwright_core::{report, wiring, year};
 
 /// Prints something that follows from a worksheet.
@@ -45,6 +47,46 @@ const PRINTS: &[(&str, Print)] = &[
     }),
     ("--wiring", |sheet| {
         print_json(&wiring(sheet, &report(sheet)))
+    }),
+    ("--forum", |sheet| {
+        let mut sure = Sure::new(sheet);
+        sure.step(Sure::RUNS);
+        let link = format!("#{}", to_link(sheet));
+        let certainty = sure.certainty();
+        print!(
+            "{}",
+            forum_text(
+                sheet,
+                &report(sheet),
+                Some(&certainty),
+                &link,
+                Style::Markdown
+            )
+        );
+        Ok(())
+    }),
+    ("--csv", |sheet| {
+        let (report, year) = (report(sheet), year(sheet));
+        let mut tables = vec![
+            ("The charging run".to_string(), share::run_csv(&report)),
+            (
+                "Output against speed".to_string(),
+                share::output_csv(&report),
+            ),
+            ("The year".to_string(), share::year_csv(&year)),
+            (
+                "Arrangements".to_string(),
+                share::arrangements_csv(&compare(sheet)),
+            ),
+        ];
+        for month in &year.months {
+            let title = format!("A settled day of month {}", month.month);
+            tables.push((title, share::day_csv(&month.day)));
+        }
+        for (title, table) in tables {
+            println!("# {title}\n{table}");
+        }
+        Ok(())
     }),
 ];
 

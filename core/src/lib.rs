@@ -11,7 +11,8 @@
 //! [`energy`] adds up its day, [`physics`] holds the formulas with their
 //! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
 //! gathers the answers and says what to mind, [`sure`] says how sure they are, [`trial`] corrects the model by
-//! readings of a real run, [`mod@wiring`] finds cables and fuses.
+//! readings of a real run, [`mod@wiring`] finds cables and fuses, [`share`]
+//! writes texts and tables to take along.
 
 pub mod arrange;
 pub mod charge;
@@ -20,6 +21,7 @@ pub mod fields;
 pub mod goal;
 pub mod physics;
 pub mod report;
+pub mod share;
 pub mod sky;
 pub mod sure;
 pub mod trial;
