@@ -16,14 +16,14 @@ const UNIT: usize = 3;
 
 /// The shortest name that means this input after one of that section.
 pub(super) fn short(key: Key, after: Option<SectionId>) -> Cow<'static, str> {
-    let (inner, full) = (key.short(), key.name());
-    [bare(inner), inner]
+    let full = key.name();
+    // The section is only left off where it is the same.
+    let inner = (after == Some(key.section)).then(|| [bare(key.short()), key.short()]);
+    inner
         .into_iter()
+        .flatten()
         .map(Cow::Borrowed)
-        .chain([
-            Cow::Owned(bare(&full).to_string()),
-            Cow::Owned(full.clone()),
-        ])
+        .chain([Cow::Owned(bare(&full).to_string())])
         // One that begins like the end would make a cut link look whole.
         .find(|name| !name.starts_with(END) && named(name, after) == Some(key))
         .unwrap_or(Cow::Owned(full))
