@@ -54,13 +54,15 @@ pub fn read_value(json: &Json) -> Result<Reading, Complaint> {
             ("inputs", Json::Object(inputs)) => read_inputs(inputs, &mut sheet, &mut remarks),
             ("known", Json::Object(known)) => read_known(known, &mut sheet, &mut remarks),
             ("loads", Json::Array(rows)) => {
-                let rows = rows.iter().map(|row| load_from_json(row, &mut remarks));
+                let rows = rows
+                    .iter()
+                    .filter_map(|row| load_from_json(row, &mut remarks));
                 sheet.loads = rows.collect();
             }
             ("arrangements", Json::Array(all)) => {
                 let all = all
                     .iter()
-                    .map(|one| arrangement_from_json(one, &mut remarks));
+                    .filter_map(|one| arrangement_from_json(one, &mut remarks));
                 sheet.arrangements = all.collect();
             }
             (part, _) => remarks.push(dropped(part)),
@@ -143,11 +145,11 @@ fn value_of(spec: &Spec, json: &Json) -> Result<Value, Complaint> {
     }
 }
 
-fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Arrangement {
+fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Arrangement> {
     let mut arrangement = Arrangement::default();
     let Some(one) = json.as_object() else {
-        remarks.push("An arrangement is not understood.".into());
-        return arrangement;
+        remarks.push("An arrangement is not understood and left out.".into());
+        return None;
     };
     for (part, json) in one {
         match (part.as_str(), json) {
@@ -167,14 +169,14 @@ fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Arrangement 
             (part, _) => remarks.push(dropped(part)),
         }
     }
-    arrangement
+    Some(arrangement)
 }
 
-fn load_from_json(json: &Json, remarks: &mut Vec<String>) -> Load {
+fn load_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Load> {
     let mut load = Load::default();
     let Some(row) = json.as_object() else {
-        remarks.push("A load is not understood; it stays as a new one is.".into());
-        return load;
+        remarks.push("A load is not understood and left out.".into());
+        return None;
     };
     for (name, value) in row {
         if name == "name" {
@@ -191,5 +193,5 @@ fn load_from_json(json: &Json, remarks: &mut Vec<String>) -> Load {
             remarks.push(format!("A load has no column {}.", quoted(name)));
         }
     }
-    load
+    Some(load)
 }

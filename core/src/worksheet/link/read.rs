@@ -53,12 +53,12 @@ pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
         .split('&')
         .map(|part| part.strip_prefix("amp;").unwrap_or(part))
         .filter(|part| !part.is_empty());
-    match parts.next().and_then(|part| part.strip_prefix("v=")) {
-        Some(VERSION) => {}
-        Some(other) if other.bytes().all(|digit| digit.is_ascii_digit()) && !other.is_empty() => {
+    let version = parts.next().and_then(|part| part.strip_prefix("v="));
+    match version.map(|version| (version == VERSION, version.parse::<u16>())) {
+        Some((true, _)) => {}
+        Some((_, Ok(later))) if later > 0 => {
             return Err(Complaint(format!(
-                "This link is of version {}; this program reads version {VERSION}. Nothing was taken from it: a newer program opens it.",
-                other.get(..6).unwrap_or(other)
+                "This link is of version {later}; this program reads version {VERSION}. Nothing was taken from it: a newer program opens it."
             )));
         }
         _ => {
