@@ -17,7 +17,9 @@
 //! the same with the boat's numbers in it, what it used and how sure that is,
 //! and the source. The report itself carries them as `workings`;
 //! `-- --settings` prints what to set in each device, `-- --first-run` the
-//! commissioning list.
+//! commissioning list;
+//! `-- --forum` a short text in Markdown with the link's fragment, `-- --csv`
+//! every series, one table below the other.
 //!
 //! What was not understood goes to standard error, one sentence a line, and
 //! the exit code is then 2; the report is printed all the same.
@@ -28,9 +30,10 @@ use std::process::ExitCode;
 use ampwright_core::arrange::compare;
 use ampwright_core::fields::Kind;
 use ampwright_core::goal::Search;
+use ampwright_core::share::{self, Style, forum_text};
 use ampwright_core::sure::Sure;
 use ampwright_core::working::{Working, workings};
-use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json};
+use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json, to_link};
 use ampwright_core::{Report, belts, disconnect, first_run, report, settings, wiring, year};
 use serde::Serialize;
 
@@ -68,6 +71,46 @@ const PRINTS: &[(&str, Print)] = &[
     }),
     ("--first-run", |sheet| {
         print_json(&first_run(sheet, &report(sheet)))
+    }),
+    ("--forum", |sheet| {
+        let mut sure = Sure::new(sheet);
+        sure.step(Sure::RUNS);
+        let link = format!("#{}", to_link(sheet));
+        let certainty = sure.certainty();
+        print!(
+            "{}",
+            forum_text(
+                sheet,
+                &report(sheet),
+                Some(&certainty),
+                &link,
+                Style::Markdown
+            )
+        );
+        Ok(())
+    }),
+    ("--csv", |sheet| {
+        let (report, year) = (report(sheet), year(sheet));
+        let mut tables = vec![
+            ("The charging run".to_string(), share::run_csv(&report)),
+            (
+                "Output against speed".to_string(),
+                share::output_csv(&report),
+            ),
+            ("The year".to_string(), share::year_csv(&year)),
+            (
+                "Arrangements".to_string(),
+                share::arrangements_csv(&compare(sheet)),
+            ),
+        ];
+        for month in &year.months {
+            let title = format!("A settled day of month {}", month.month);
+            tables.push((title, share::day_csv(&month.day)));
+        }
+        for (title, table) in tables {
+            println!("# {title}\n{table}");
+        }
+        Ok(())
     }),
 ];
 

@@ -17,7 +17,7 @@
 //! answers are, [`trial`] corrects the model by readings of a real run,
 //! [`working`] shows how each result came about,
 //! [`mod@settings`] says what to set in each device, [`mod@first_run`] how to put
-//! it into service.
+//! it into service, [`share`] writes texts and tables to take along.
 
 pub mod arrange;
 pub mod belt;
@@ -31,6 +31,7 @@ mod most;
 pub mod physics;
 pub mod report;
 pub mod settings;
+pub mod share;
 pub mod sky;
 pub mod sure;
 pub mod trial;

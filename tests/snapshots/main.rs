@@ -12,5 +12,6 @@ mod fit;
 mod messages;
 mod reports;
 mod round;
+mod version1;
 mod wiring;
 mod workings;

@@ -2,7 +2,8 @@
 
 use ampwright_core::fields::Value;
 use ampwright_core::report::{CAUTIONS, report};
-use ampwright_core::worksheet::{Key, open_link, read_json};
+use ampwright_core::trial::read;
+use ampwright_core::worksheet::{Key, open_link, read_file};
 use ampwright_core::{belts, disconnect};
 
 /// A number, one that may be empty, and a choice, given what they do not take.
@@ -45,11 +46,26 @@ fn damaged_links() {
         "v=1&what%20is%20this&end",
         "v=1&bank_capacity_ah=4&end",
         "v=1&bank_capacity_ah=400~x&end",
-        "v=1&load=Kettle~1000&end",
+        "v=later&end",
+        "v=99999999999&bank_capacity=400&end",
+        "v=1&bank_capacity=400&capacity=500&end",
+        "v=1&bank_charge=142&end",
+        "v=1&alt_colour=red&rated=120&end",
+        "v=1&name=Sea%ff&end",
+        "v=1&name=%3Cscript%3E&%3Cscript%3E=1&%3Cimg%20src%3Dx%3E&end",
+        "v=1&load=Kettle&end",
+        "v=1&load=Kettle~&end",
+        "v=1&load=%3Cb%3EKettle~much&end",
+        "v=1&load=Kettle~1000~acw~1~0.2~100~both~0~7&end",
+        "v=1&way=Larger~alt_rated~5000&end",
+        "v=1&way=Larger~alt_rated&end",
+        "v=1&way=Larger~colour~red&end",
         "v=1&load=Kettle~1000~acw~1~99~100~both~0&end",
     ];
+    let many = format!("v=1{}&end", "&x".repeat(50));
     let lines: Vec<String> = links
-        .iter()
+        .into_iter()
+        .chain([many.as_str()])
         .map(|link| match open_link(link) {
             Ok(opened) => format!("{link}: {}", opened.remarks.join(" ")),
             Err(complaint) => format!("{link}: refused: {complaint}"),
@@ -61,6 +77,7 @@ fn damaged_links() {
 #[test]
 fn damaged_files() {
     let head = r#"{"type":"ampwright-worksheet","version":1"#;
+    let many = r#"{"type":"ampwright-worksheets","version":1,"worksheets":[7"#;
     let files = [
         "".to_string(),
         "[]".to_string(),
@@ -73,12 +90,61 @@ fn damaged_files() {
         format!(r#"{head},"inputs":{{"colour":"red"}}}}"#),
         format!(r#"{head},"known":{{"bank_capacity_ah":"well"}}}}"#),
         format!(r#"{head},"loads":[{{"name":"Kettle","draw":1e9,"colour":1}}]}}"#),
+        format!(r#"{head},"name":7,"inputs":[],"colour":"red"}}"#),
+        format!(r#"{head},"loads":["Kettle",{{"name":null,"draw":"<b>"}}]}}"#),
+        format!(
+            r#"{head},"arrangements":["More",{{"changes":{{"alt_rated_a":5000,"x":1}},"why":1}}]}}"#
+        ),
+        format!(r#"{many},{head}}}]}}"#),
+        r#"{"type":"ampwright-worksheets","version":2,"worksheets":[]}"#.to_string(),
+        r#"{"type":"ampwright-worksheets","version":1}"#.to_string(),
+        r#"{"type":"ampwright-worksheets","version":1,"worksheets":{}}"#.to_string(),
+        r#"{"type":"ampwright-worksheets","version":1,"worksheets":[7,{}]}"#.to_string(),
+        format!(
+            r#"{many},{{"type":"ampwright-worksheet","version":9}},{head},"inputs":{{"bank_capacity_ah":4}}}}],"colour":1}}"#
+        ),
     ];
     let lines: Vec<String> = files
         .iter()
-        .map(|file| match read_json(file) {
-            Ok(reading) => format!("{file}\n  {}", reading.remarks.join(" ")),
+        .map(|file| match read_file(file) {
+            Ok(readings) => {
+                let told: Vec<String> = readings
+                    .iter()
+                    .map(|reading| {
+                        format!(
+                            "  {}. {}",
+                            reading.sheet.contents(),
+                            reading.remarks.join(" ")
+                        )
+                    })
+                    .collect();
+                format!("{file}\n{}", told.join("\n"))
+            }
             Err(complaint) => format!("{file}\n  refused: {complaint}"),
+        })
+        .collect();
+    insta::assert_snapshot!(lines.join("\n"));
+}
+
+#[test]
+fn damaged_logs() {
+    let texts = [
+        "",
+        "a log of nothing at all",
+        "0,55,60\nnoon,55,60\n2,lots,60\n3,55,999\n4\n49:00,55,60",
+        "min,amps,amps,colour\n0,55,60,red",
+        "amps,case\n55,60",
+        "min;<script>;case\n0;1;<img src=x>",
+    ];
+    let lines: Vec<String> = texts
+        .iter()
+        .map(|text| {
+            let log = read(text);
+            format!(
+                "{text:?}: {} rows. {}",
+                log.rows.len(),
+                log.remarks.join(" ")
+            )
         })
         .collect();
     insta::assert_snapshot!(lines.join("\n"));

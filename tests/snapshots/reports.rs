@@ -3,7 +3,8 @@
 use ampwright_core::Worksheet;
 use ampwright_core::fields::Value;
 use ampwright_core::report::{report, sentence};
-use ampwright_core::worksheet::{Key, demo, to_json, to_link};
+use ampwright_core::share::{Style, differences, differences_text, forum_text};
+use ampwright_core::worksheet::{Key, RegulatorKind, demo, to_json, to_link};
 use serde_json::Value as Json;
 
 use crate::round::rounded;
@@ -40,6 +41,35 @@ fn demo_report() {
 #[test]
 fn demo_sentence() {
     insta::assert_snapshot!(sentence(&demo(), &report(&demo())));
+}
+
+/// As it would stand in each kind of forum, with a name that tries to be more.
+#[test]
+fn demo_forum() {
+    let mut sheet = demo();
+    sheet.name = "**Turn[b]stone** <script>".to_string();
+    let mut changed = sheet.clone();
+    changed.name = "Turnstone_2".to_string();
+    changed.inputs.reg.kind = RegulatorKind::Internal;
+    let (report, change) = (report(&changed), differences(&sheet, &changed));
+    let texts: Vec<String> = Style::ALL
+        .into_iter()
+        .map(|style| {
+            let text = forum_text(
+                &sheet,
+                &report,
+                None,
+                "https://boat.example/#v=1&end",
+                style,
+            );
+            format!(
+                "== {} ==\n{text}\n{}",
+                style.word(),
+                differences_text(&change, style)
+            )
+        })
+        .collect();
+    insta::assert_snapshot!(texts.join("\n"));
 }
 
 #[test]

@@ -2,6 +2,7 @@
 //! The task runner: `cargo xtask`.
 
 mod browser;
+mod fuzz;
 mod page;
 mod run;
 mod serve;
@@ -20,7 +21,8 @@ cargo xtask serve [--port N]       build the page and serve it on this computer
 cargo xtask build                  build the page into dist
 cargo xtask test [native|browser]  check everything, or a part
 cargo xtask size                   weigh the finished page
-cargo xtask bench                  time the calculations";
+cargo xtask bench                  time the calculations
+cargo xtask fuzz [N [runs]]        try the readers, each for N seconds or N texts";
 
 fn main() -> ExitCode {
     let args: Vec<String> = env::args().skip(1).collect();
@@ -33,6 +35,7 @@ fn main() -> ExitCode {
         ["test", "browser"] => return stages::test(&stages::BROWSER),
         ["size"] => page::size(),
         ["bench"] => bench(),
+        ["fuzz", rest @ ..] => fuzz::fuzz(rest),
         ["stamp"] => stamp::stamp(),
         [] | ["help" | "--help" | "-h"] => {
             println!("{HELP}");

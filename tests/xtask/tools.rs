@@ -82,19 +82,25 @@ fn trunk() -> Result<PathBuf> {
     if let Some(found) = right_trunk() {
         return Ok(found);
     }
+    install("trunk", TRUNK, &["--no-default-features"], "2 to 3 minutes")?;
+    right_trunk().ok_or_else(|| format!("Trunk {TRUNK} was installed, but does not run."))
+}
+
+/// Builds a program that cargo can install, into our own folder.
+pub fn install(name: &str, version: &str, options: &[&str], usual: &str) -> Result<()> {
     say(&format!(
-        "Installing trunk {TRUNK}; usually 2 to 3 minutes, the first time only."
+        "Installing {name} {version}; usually {usual}, the first time only."
     ));
     let root = places::tools();
     let root = root.parent().unwrap_or(&root).to_string_lossy();
-    let mut install = cargo_command(&["install", "trunk", "--version", TRUNK, "--locked"]);
+    let mut install = cargo_command(&["install", name, "--version", version, "--locked"]);
     install
-        .args(["--quiet", "--debug", "--no-default-features", "--no-track"])
+        .args(["--quiet", "--debug", "--no-track"])
+        .args(options)
         .args(["--force", "--root", &root])
         .env("CARGO_PROFILE_DEV_DEBUG", "0")
         .env_remove("CARGO_TARGET_DIR");
-    succeed(install)?;
-    right_trunk().ok_or_else(|| format!("Trunk {TRUNK} was installed, but does not run."))
+    succeed(install)
 }
 
 fn right_trunk() -> Option<PathBuf> {

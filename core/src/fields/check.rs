@@ -160,6 +160,21 @@ impl Spec {
     }
 }
 
+impl Spec {
+    /// What stands in place of a value that was not taken.
+    pub(crate) fn stays(&self, value: Value) -> String {
+        match value {
+            Value::Absent => "It stays empty.".to_string(),
+            _ => format!("It stays at {}.", self.shown(value)),
+        }
+    }
+}
+
+/// The first few characters of what somebody wrote, in quotes.
+pub(crate) fn quoted(text: &str) -> String {
+    format!("“{}”", shorten(text))
+}
+
 /// The first few characters of what was typed.
 fn shorten(text: &str) -> String {
     const MOST: usize = 24;

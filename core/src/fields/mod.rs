@@ -9,6 +9,7 @@ mod spec;
 mod unit;
 mod value;
 
+pub(crate) use check::quoted;
 pub use check::{Complaint, parse_number};
 pub(crate) use choice::choice;
 pub use section::{Field, Section};

@@ -1,6 +1,6 @@
 //! What the columns of a log can hold, and how headings in plain words name them.
 
-use super::log::short;
+use super::log::{MOST_REMARKS, short};
 
 /// How many kinds of reading there are.
 pub const COLUMNS: usize = 7;
@@ -147,6 +147,7 @@ pub(super) fn headings(cells: &[String], remarks: &mut Vec<String>) -> Option<La
         ..Layout::usual()
     };
     let mut time = None;
+    let mut more = 0;
     for (at, cell) in cells.iter().enumerate() {
         let words = cell.to_ascii_lowercase();
         if words.is_empty() {
@@ -167,11 +168,15 @@ pub(super) fn headings(cells: &[String], remarks: &mut Vec<String>) -> Option<La
                     layout.shaft_speed = has(&words, "shaft") || has(&words, "alt");
                 }
             }
+            _ if remarks.len() >= MOST_REMARKS => more += 1,
             _ => remarks.push(format!(
                 "The column “{}” was left out: it is not one of minute, amps, case, air, rpm, volts, winding, rectifier, or it stands twice.",
                 short(cell)
             )),
         }
+    }
+    if more > 0 {
+        remarks.push(format!("{more} more columns were left out."));
     }
     // Not one word was known: take the line for a title above the figures.
     if time.is_none() && layout.places.iter().all(Option::is_none) {

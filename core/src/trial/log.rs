@@ -6,8 +6,8 @@ use crate::fields::parse_number;
 
 /// Most rows that are read.
 pub const MOST_ROWS: usize = 2000;
-/// Most lines that are complained of one by one.
-const MOST_REMARKS: usize = 12;
+/// Most lines or columns that are complained of one by one.
+pub(super) const MOST_REMARKS: usize = 12;
 /// Longest log \[min\].
 const LONGEST_MIN: f64 = 48.0 * 60.0;
 

@@ -120,3 +120,11 @@ fn endless_texts_end() {
             .any(|remark| remark.contains("more lines"))
     );
 }
+
+/// A page of prose is not told word by word.
+#[test]
+fn many_strange_headings_are_counted() {
+    let log = read(&format!("minute {}", "colour ".repeat(100)));
+    assert_eq!(log.remarks.len(), 13);
+    assert_eq!(log.remarks[12], "88 more columns were left out.");
+}

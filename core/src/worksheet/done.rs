@@ -4,7 +4,8 @@
 
 use serde_json::Value as Json;
 
-use super::{Reading, Worksheet};
+use super::Worksheet;
+use crate::fields::quoted;
 use crate::first_run::place_of;
 
 impl Worksheet {
@@ -37,13 +38,14 @@ pub(super) fn ticks_to_json(sheet: &Worksheet) -> Option<Json> {
 }
 
 /// Reads ticks; one of a step that there is not is dropped and remarked on.
-pub(super) fn ticks_from_json(json: &Json, reading: &mut Reading) {
+pub(super) fn ticks_from_json(json: &Json, sheet: &mut Worksheet, remarks: &mut Vec<String>) {
     for one in json.as_array().into_iter().flatten() {
         let id = one.as_str().unwrap_or_default();
-        if !reading.sheet.tick(id, true) {
-            reading
-                .remarks
-                .push(format!("No step of the first run is called “{id}”."));
+        if !sheet.tick(id, true) {
+            remarks.push(format!(
+                "No step of the first run is called {}.",
+                quoted(id)
+            ));
         }
     }
 }

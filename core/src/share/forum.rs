@@ -1,0 +1,130 @@
+//! A worksheet as a short text for a forum: what is known, what follows, what
+//! to mind, and the link that opens it.
+
+use super::differences::{Difference, told};
+use super::style::Style;
+use crate::fields::Knowledge;
+use crate::report::{Report, Severity, clock};
+use crate::sure::Certainty;
+use crate::worksheet::{Key, Worksheet};
+
+/// Most inputs that are written out; the link has them all.
+const MOST: usize = 12;
+
+/// A short text for a forum: the inputs that were said and matter, best known
+/// first, the results with their ranges if they are known, the findings that
+/// say stop or mend, and the link.
+pub fn forum_text(
+    sheet: &Worksheet,
+    report: &Report,
+    certainty: Option<&Certainty>,
+    link: &str,
+    style: Style,
+) -> String {
+    let name = match sheet.name.trim() {
+        "" => "A worksheet".to_string(),
+        name => style.name(name),
+    };
+    let mut text = style.heading(&name);
+    if let Style::Plain | Style::BbCode = style {
+        text.push('\n');
+    }
+    let mut part = |heading: &str, lines: &[String]| {
+        if !lines.is_empty() {
+            text.push_str(&style.heading(heading));
+            let safe: Vec<String> = lines.iter().map(|line| style.text(line)).collect();
+            text.push_str(&style.list(&safe));
+        }
+    };
+    part("What is known", &known(sheet));
+    part("What follows", &results(sheet, report, certainty));
+    part("What to mind", &findings(report));
+    text.push_str("All figures, to look at and to change: ");
+    text.push_str(&style.address(link));
+    text.push('\n');
+    text
+}
+
+/// What changed, as a text for a forum.
+pub fn differences_text(differences: &[Difference], style: Style) -> String {
+    let lines: Vec<String> = differences
+        .iter()
+        .map(|change| {
+            format!(
+                "{}, {}: {} → {}",
+                change.section,
+                style.name(&change.label),
+                style.text(&change.was),
+                style.text(&change.is)
+            )
+        })
+        .collect();
+    if lines.is_empty() {
+        return "Nothing was changed.\n".to_string();
+    }
+    style.heading("What was changed") + &style.list(&lines)
+}
+
+/// Inputs that were said and matter, best known first.
+fn known(sheet: &Worksheet) -> Vec<String> {
+    let said: Vec<Key> = Key::all()
+        .filter(|key| sheet.is_said(*key) && key.applies(&sheet.inputs))
+        .collect();
+    let mut lines: Vec<String> = Knowledge::ALL
+        .iter()
+        .flat_map(|known| said.iter().filter(|key| sheet.knowledge(**key) == *known))
+        .take(MOST)
+        .map(|key| format!("{}: {}", key.spec().label, told(sheet, *key, true)))
+        .collect();
+    let more = said.len().saturating_sub(MOST);
+    let loads = sheet.loads.len();
+    match (more, loads) {
+        (0, 0) => {}
+        (0, loads) => lines.push(format!("loads in the list: {loads}")),
+        (more, 0) => lines.push(format!("and {more} more")),
+        (more, loads) => lines.push(format!("and {more} more; loads in the list: {loads}")),
+    }
+    lines
+}
+
+fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) -> Vec<String> {
+    let answer = report.answer();
+    let run = &sheet.inputs.run;
+    let ranged = |words: Option<&String>| match words {
+        Some(words) => format!(" (8 of 10 cases: {words})"),
+        None => String::new(),
+    };
+    let minutes = match report.run.minutes_to_target {
+        Some(minutes) => clock(minutes),
+        None => format!("not within {} h", run.longest_h),
+    };
+    vec![
+        format!(
+            "Engine time a day: {}{}, for {:.0} A·h",
+            answer.engine_time,
+            ranged(certainty.map(|all| &all.engine_h.words)),
+            report.day.need_ah
+        ),
+        format!(
+            "Hot, the alternator holds {}{} at {:.0} engine rpm, of {:.0} A when cold; what limits it is {}",
+            answer.hot_amps,
+            ranged(certainty.map(|all| &all.hot_a.words)),
+            sheet.inputs.eng.rpm,
+            report.machine.full_cold_a,
+            answer.limit
+        ),
+        format!(
+            "Charging from {} to {} %: {minutes}; winding up to {:.0} °C, case up to {:.0} °C",
+            run.from_pct, run.to_pct, report.run.peak.winding_c, report.run.peak.case_c
+        ),
+    ]
+}
+
+fn findings(report: &Report) -> Vec<String> {
+    report
+        .findings
+        .iter()
+        .filter(|finding| finding.severity != Severity::Mind)
+        .map(|finding| format!("{}: {}", finding.severity.word(), finding.text))
+        .collect()
+}

@@ -1,0 +1,104 @@
+//! What must hold of any text that a reader is given. The fuzz targets and the
+//! property tests both call these; each panics when it does not hold.
+#![allow(dead_code)]
+
+use ampwright_core::share::{Style, differences, differences_text};
+use ampwright_core::trial;
+use ampwright_core::worksheet::{
+    Key, Worksheet, open_link, read_file, read_json, to_collection, to_json, to_link,
+};
+
+/// A link opens or is refused with a sentence, and what was understood comes
+/// back whole.
+pub fn link(text: &str) {
+    match open_link(text) {
+        Ok(opened) => {
+            told(&opened.remarks);
+            assert!(
+                opened.lost == 0 || !opened.remarks.is_empty(),
+                "something was lost without a word"
+            );
+            if !opened.whole {
+                assert!(!opened.remarks.is_empty(), "cut without a word");
+            }
+            understood(&opened.sheet);
+        }
+        Err(complaint) => told(&[complaint.0]),
+    }
+}
+
+/// A file of one worksheet or many is read or refused with a sentence.
+pub fn file(text: &str) {
+    match read_file(text) {
+        Ok(readings) => {
+            assert!(!readings.is_empty(), "neither read nor refused");
+            let mut sheets = Vec::new();
+            for reading in readings {
+                told(&reading.remarks);
+                understood(&reading.sheet);
+                sheets.push(reading.sheet);
+            }
+            let again = read_file(&to_collection(&sheets).to_string()).expect("a file of ours");
+            let again: Vec<Worksheet> = again.into_iter().map(|reading| reading.sheet).collect();
+            assert_eq!(again, sheets, "lost in a file of many");
+        }
+        Err(complaint) => told(&[complaint.0]),
+    }
+}
+
+/// A log is read as far as it can be, and every figure of it can be worked with.
+pub fn log(text: &str) {
+    let log = trial::read(text);
+    told(&log.remarks);
+    assert!(log.rows.len() <= trial::log::MOST_ROWS);
+    for row in &log.rows {
+        assert!(row.minute.is_finite());
+        for column in trial::columns::Column::ALL {
+            let (low, high) = column.range();
+            assert!(
+                row.get(column).is_none_or(|x| (low..=high).contains(&x)),
+                "{column:?} out of its range"
+            );
+        }
+    }
+}
+
+/// Everything in it is within its range, and it comes back from link and file
+/// as it went.
+fn understood(sheet: &Worksheet) {
+    for key in Key::all() {
+        let value = sheet.inputs.get(key);
+        let accepted = key.spec().accept(value);
+        assert!(accepted == Ok(value), "{} is {value:?}", key.name());
+    }
+    let link = to_link(sheet);
+    assert!(link.is_ascii());
+    let opened = open_link(&link).expect("a link of ours");
+    assert!(
+        opened.whole && opened.remarks.is_empty(),
+        "{link}: {:?}",
+        opened.remarks
+    );
+    same(&opened.sheet, sheet, &link);
+    let file = to_json(sheet).to_string();
+    let reading = read_json(&file).expect("a file of ours");
+    assert!(reading.remarks.is_empty(), "{file}: {:?}", reading.remarks);
+    same(&reading.sheet, sheet, &file);
+}
+
+fn same(again: &Worksheet, sheet: &Worksheet, text: &str) {
+    if again != sheet {
+        let changed = differences_text(&differences(sheet, again), Style::Plain);
+        panic!("{text} comes back with changes.\n{changed}");
+    }
+}
+
+/// Sentences short enough to read, and not too many.
+fn told(sentences: &[String]) {
+    assert!(sentences.len() <= 100, "{} sentences", sentences.len());
+    for sentence in sentences {
+        // A file of many joins what it says about each.
+        assert!(sentence.chars().count() <= 20_000, "too long: {sentence}");
+        assert!(sentence.ends_with('.'), "no sentence: {sentence}");
+    }
+}

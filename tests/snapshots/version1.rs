@@ -1,0 +1,171 @@
+//! What version 1 of links and files means, for ever.
+//!
+//! `version1/defaults.txt` holds every input as it was when it came into
+//! version 1: name, what it takes, default, and how well a figure counts as
+//! known when a link does not say. A link leaves out whatever is at its
+//! default, so none of this may change: a link sent years ago would open as
+//! another boat. What may change is said where a test fails.
+//!
+//! `version1/links.txt` holds links as they were sent, and the same worksheets
+//! as files. Neither file is ever edited, only added to. What the links give in
+//! hours and amps is a REGRESSION VALUE OF OUR OWN OUTPUT, kept as a snapshot.
+
+use std::fmt::Write;
+
+use ampwright_core::fields::{Kind, Section, Spec};
+use ampwright_core::report;
+use ampwright_core::worksheet::{Key, LoadRow, open_link, read_file, read_json, to_json, to_link};
+
+const DEFAULTS: &str = include_str!("version1/defaults.txt");
+const LINKS: &str = include_str!("version1/links.txt");
+
+/// What to do about a difference.
+const ADVICE: &str = "\
+A link of version 1 leaves out what is at its default, so links already sent would now mean another boat. \
+Either put it back as it was, or make a version 2: write \"v=2\" (core/src/worksheet/link.rs) and \"version\": 2 (envelope.rs), \
+keep this table for reading version 1, and while opening an older link or file state the old value of every input that it leaves out. \
+A range may grow and options may be added at the end; an input may be added with a default that leaves every result as it was.";
+
+/// An input as one line: name, takes, default, usual knowledge.
+fn line(name: &str, spec: &Spec) -> String {
+    let takes = match spec.kind {
+        Kind::Choice { options, .. } => {
+            let keys: Vec<_> = options.iter().map(|option| option.key).collect();
+            keys.join(" ")
+        }
+        Kind::Number { low, high, .. } => format!("{low} to {high}"),
+        Kind::Maybe { low, high, .. } => format!("{low} to {high} or empty"),
+    };
+    let default = spec.write(spec.default());
+    format!("{name} | {takes} | {default} | {}", spec.usual.word())
+}
+
+/// Every input and load column as it is now, with its name.
+fn now() -> Vec<(String, &'static Spec)> {
+    let inputs = Key::all().map(|key| (key.name(), key.spec()));
+    let columns = LoadRow::FIELDS
+        .iter()
+        .map(|field| (format!("load {}", field.name), &field.spec));
+    inputs.chain(columns).collect()
+}
+
+/// What of an old line no longer holds; none when all does.
+fn broken(old: &str, spec: &Spec) -> Option<&'static str> {
+    let parts: Vec<&str> = old.split(" | ").map(str::trim).collect();
+    let [_, takes, default, usual] = parts[..] else {
+        return Some("cannot be read");
+    };
+    let takes_all = match (spec.kind, takes.strip_suffix(" or empty")) {
+        (Kind::Choice { options, .. }, None) => takes
+            .split(' ')
+            .enumerate()
+            .all(|(at, key)| options.get(at).is_some_and(|option| option.key == key)),
+        (Kind::Number { low, high, .. }, None) | (Kind::Maybe { low, high, .. }, Some(_)) => takes
+            .trim_end_matches(" or empty")
+            .split_once(" to ")
+            .is_some_and(|(was_low, was_high)| {
+                low <= was_low.parse().expect("a number")
+                    && high >= was_high.parse().expect("a number")
+            }),
+        _ => false,
+    };
+    if default != spec.write(spec.default()) {
+        Some("its default has changed")
+    } else if usual != spec.usual.word() {
+        Some("how well it counts as known has changed")
+    } else if !takes_all {
+        Some("it no longer takes all that it took")
+    } else {
+        None
+    }
+}
+
+#[test]
+fn defaults_stay() {
+    let now = now();
+    let mut wrong = String::new();
+    let old = || DEFAULTS.lines().filter(|line| !line.starts_with('#'));
+    let name_of = |line: &str| line.split(" | ").next().unwrap_or_default().to_string();
+    for old in old() {
+        let found = now.iter().find(|(name, _)| *name == name_of(old));
+        let why = found.map_or(Some("it is gone"), |(_, spec)| broken(old, spec));
+        if let Some(why) = why {
+            let _ = writeln!(wrong, "  {old}: {why}.");
+        }
+    }
+    assert!(
+        wrong.is_empty(),
+        "Of version 1 this no longer holds:\n{wrong}{ADVICE}"
+    );
+    let new: String = now
+        .iter()
+        .filter(|(name, _)| !old().any(|old| name_of(old) == *name))
+        .map(|(name, spec)| line(name, spec) + "\n")
+        .collect();
+    assert!(
+        new.is_empty(),
+        "These inputs are new to version 1. Once their defaults leave every older link's result as it was, add the lines to tests/snapshots/version1/defaults.txt:\n{new}"
+    );
+}
+
+/// Title, link and file of each frozen worksheet.
+fn frozen() -> Vec<[&'static str; 3]> {
+    LINKS
+        .split("\n\n")
+        .map(|block| block.lines().filter(|line| !line.starts_with("##")))
+        .map(|mut lines| std::array::from_fn(|_| lines.next().expect("title, link, file")))
+        .collect()
+}
+
+#[test]
+fn links_mean_what_they_meant() {
+    for [title, link, file] in frozen() {
+        let opened = open_link(link).expect(title);
+        assert!(opened.whole, "{title}: {link}");
+        assert_eq!(opened.remarks, Vec::<String>::new(), "{title}: {link}");
+        let readings = read_file(file).expect(title);
+        let [reading] = &readings[..] else {
+            panic!("{title}: not one worksheet")
+        };
+        assert_eq!(reading.remarks, Vec::<String>::new(), "{title}");
+        assert_eq!(
+            opened.sheet, reading.sheet,
+            "{title}: link and file no longer say the same. {ADVICE}"
+        );
+        let again = open_link(&to_link(&opened.sheet)).expect(title);
+        assert_eq!(again.sheet, opened.sheet, "{title}");
+        let filed = read_json(&to_json(&opened.sheet).to_string()).expect(title);
+        assert_eq!(filed.sheet, opened.sheet, "{title}");
+    }
+}
+
+/// Regression values: a change means that the reckoning changed, and belongs
+/// under "Results changed".
+#[test]
+fn frozen_links_results() {
+    let lines: Vec<String> = frozen()
+        .into_iter()
+        .map(|[title, link, _]| {
+            let report = report(&open_link(link).expect(title).sheet);
+            let hours = report.day.engine_hours;
+            let hours = hours.map_or("never".to_string(), |hours| format!("{hours:.3} h"));
+            format!(
+                "{}: engine {hours} a day, hot {:.2} A",
+                title.trim_start_matches("# "),
+                report.machine.hot_a
+            )
+        })
+        .collect();
+    insta::assert_snapshot!(lines.join("\n"));
+}
+
+/// A worksheet of about twenty inputs and no loads fits in 300 characters.
+#[test]
+fn a_typical_link_is_short() {
+    let mut sheet = ampwright_core::worksheet::demo();
+    sheet.name = "Turnstone".to_string();
+    sheet.loads.clear();
+    assert_eq!(sheet.known.len(), 19);
+    let link = to_link(&sheet);
+    assert!(link.len() <= 300, "{} characters: {link}", link.len());
+}

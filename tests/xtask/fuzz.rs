@@ -1,0 +1,114 @@
+//! Runs the fuzz targets of `tests/fuzz`: libFuzzer writes texts, the readers
+//! must bear them. What it learns stays under `target/fuzz`.
+
+use crate::{
+    Result,
+    run::{answer, cargo_command, command, say, succeed},
+    tools,
+};
+use ampwright_tests::{places, programs};
+use std::{fs, path::Path};
+
+const CARGO_FUZZ: &str = "0.13.2";
+const TARGETS: [&str; 3] = ["link", "file", "log"];
+/// How long each one runs when nobody says \[s\].
+const SECONDS: &str = "60";
+/// Logs to begin with; links and files come from those kept for ever.
+const LOGS: [&str; 2] = [
+    "min\tamps\tcase\tair\trpm\tvolts\n0\t95\t30\t30\t1400\t13.9\n5\t80\t70\t40\t1400\t14.0\n",
+    "time;alternator A;case (°F);shaft rpm\n23:58;90;100;3000\n0:03;80,5;150;3000\n",
+];
+
+/// Tries each reader for so many seconds, or with so many texts.
+pub fn fuzz(words: &[&str]) -> Result<()> {
+    let bound = match words {
+        [] => format!("-max_total_time={SECONDS}"),
+        [seconds] => format!("-max_total_time={}", number(seconds)?),
+        [runs, "runs"] => format!("-runs={}", number(runs)?),
+        other => {
+            return Err(format!(
+                "\"{}\" is neither seconds nor runs.",
+                other.join(" ")
+            ));
+        }
+    };
+    ready()?;
+    let home = places::target().join("fuzz");
+    let folder = places::root().join("tests").join("fuzz");
+    seed(&home)?;
+    for target in TARGETS {
+        say(&format!("Trying the reader of a {target}."));
+        let corpus = made(home.join("corpus").join(target))?;
+        let found = made(home.join("found").join(target))?;
+        // No sanitizer: there is no unsafe code to watch, and so no nightly
+        // compiler is needed.
+        let mut run = cargo_command(&["fuzz", "run", "--sanitizer", "none"]);
+        run.arg("--fuzz-dir").arg(&folder);
+        run.arg("--target-dir").arg(home.join("build"));
+        run.arg(target)
+            .arg(corpus)
+            .arg(home.join("seeds").join(target));
+        run.args([
+            "--",
+            "-max_len=1000",
+            "-timeout=10",
+            "-print_final_stats=1",
+            &bound,
+        ]);
+        run.arg(format!("-dict={}", folder.join("words.dict").display()));
+        run.arg(format!("-artifact_prefix={}/", found.display()));
+        succeed(run).map_err(|e| {
+            format!(
+                "{e} The text that did it is in {}; add it to a test.",
+                found.display()
+            )
+        })?;
+    }
+    Ok(())
+}
+
+fn number(word: &str) -> Result<u64> {
+    word.parse()
+        .map_err(|_| format!("\"{word}\" is not a number of seconds or runs."))
+}
+
+/// cargo-fuzz in the pinned version.
+fn ready() -> Result<()> {
+    let right = programs::program_in(&places::tools(), "cargo-fuzz").is_some_and(|file| {
+        let mut version = command(file);
+        version.arg("--version");
+        answer(version).is_some_and(|line| line == format!("cargo-fuzz {CARGO_FUZZ}"))
+    });
+    if right {
+        return Ok(());
+    }
+    tools::install("cargo-fuzz", CARGO_FUZZ, &[], "a minute")
+}
+
+/// Texts to begin with.
+fn seed(home: &Path) -> Result<()> {
+    let links = places::root().join("tests/snapshots/version1/links.txt");
+    let links = fs::read_to_string(&links).map_err(|e| format!("{}: {e}.", links.display()))?;
+    let starting = |sign: &str| -> Vec<&str> {
+        links
+            .lines()
+            .filter(|line| line.starts_with(sign))
+            .collect()
+    };
+    for (target, texts) in TARGETS
+        .into_iter()
+        .zip([starting("v=1"), starting("{"), LOGS.to_vec()])
+    {
+        let folder = made(home.join("seeds").join(target))?;
+        for (at, text) in texts.iter().enumerate() {
+            let file = folder.join(at.to_string());
+            fs::write(&file, text).map_err(|e| format!("{}: {e}.", file.display()))?;
+        }
+    }
+    Ok(())
+}
+
+fn made(folder: std::path::PathBuf) -> Result<std::path::PathBuf> {
+    fs::create_dir_all(&folder).map_err(|e| format!("{}: {e}.", folder.display()))?;
+    Ok(folder)
+}
