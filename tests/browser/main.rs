@@ -5,6 +5,7 @@
 //! opens its own browser and its own server, so that none depends on another.
 
 mod desk;
+mod fit;
 mod job;
 mod keep;
 mod shell;

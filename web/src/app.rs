@@ -5,7 +5,9 @@ use leptos::prelude::*;
 use crate::desk::{Desk, Keeping, count};
 use crate::paper::{self, Section, Text, listen};
 use crate::words::escape;
-use crate::{answer, chart, figures, findings, form, look, questions, share, shelf, store, sure};
+use crate::{
+    answer, chart, figures, findings, fit, form, look, questions, share, shelf, store, sure,
+};
 use crate::{trial, year};
 
 /// The columns of a wide screen, one under the other on a phone.
@@ -26,6 +28,7 @@ const COLUMNS: [(&str, &[&Section]); 3] = [
         "rest",
         &[
             &form::SECTION,
+            &fit::SECTION,
             &trial::SECTION,
             &shelf::SECTION,
             &share::SECTION,

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use crate::desk::Desk;
 use crate::field::{self, Of, Shown};
+use crate::fit;
 use crate::loads;
 use crate::paper::{Section, by_id};
 
@@ -83,6 +84,7 @@ fn refresh(desk: Desk) {
             let asked = asked.filter_map(|name| Key::named(name));
             rows.extend(asked.map(|key| row("ask", key)));
             rows.extend(Key::all().map(|key| row("sheet", key)));
+            rows.extend(fit::keys().map(|key| row("fit", key)));
         }
         follow(desk, rows, afresh);
     });

@@ -9,6 +9,7 @@ mod desk;
 mod field;
 mod figures;
 mod findings;
+mod fit;
 mod form;
 mod loads;
 mod look;
