@@ -92,7 +92,9 @@ fn a_belt_that_is_named_is_measured_against_its_load() {
     let desk = Desk::open(Screen::Phone);
     assert_eq!(written(&desk, "belt"), "");
     desk.press("#fit-belt > summary");
-    desk.browser.wait_text("#fit-belt-told", "not said yet").unwrap();
+    desk.browser
+        .wait_text("#fit-belt-told", "not said yet")
+        .unwrap();
     assert!(desk.browser.find("#fit-belt-told .told").is_err());
     desk.choose("#fit-belt_kind", "v10");
     desk.browser.wait_for("#fit-belt-told .told").unwrap();
@@ -123,13 +125,17 @@ fn the_defences_are_answered_and_what_is_left_follows() {
     };
     let mut sheet = Worksheet::default();
     let bare = left(&sheet);
-    desk.browser.wait_text("#fit-guard-told .told", &bare).unwrap();
+    desk.browser
+        .wait_text("#fit-guard-told .told", &bare)
+        .unwrap();
 
     desk.choose("#fit-guard_clamp", "clamp");
     state(&mut sheet, "guard_clamp", Value::Choice(2));
     let clamped = left(&sheet);
     assert_ne!(bare, clamped);
-    desk.browser.wait_text("#fit-guard-told .told", &clamped).unwrap();
+    desk.browser
+        .wait_text("#fit-guard-told .told", &clamped)
+        .unwrap();
     stands("clamp", "there");
     desk.choose("#fit-guard_lead", "no");
     stands("lead", "missing");

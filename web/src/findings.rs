@@ -30,7 +30,11 @@ pub const SECTION: Section = Section {
 };
 
 fn list(findings: &[Finding]) -> String {
-    findings.iter().map(item).collect()
+    let mut list = String::new();
+    for finding in findings {
+        list += &item(finding);
+    }
+    list
 }
 
 /// One of them as an item of a list.

@@ -85,8 +85,6 @@ pub struct Run {
     pub asks: String,
     /// Volts and breaking capacity of its fuse in words, or that there is no cable.
     pub fuse_for: String,
-    /// The whole in words.
-    pub says: String,
     /// What else to know about it.
     pub notes: Vec<String>,
 }
@@ -187,12 +185,10 @@ fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> 
         fuse_at: words::fuse_at(lead.on_house, lead.from_machine, ask.length_m),
         asks: String::new(),
         fuse_for: String::new(),
-        says: String::new(),
         notes: lead.notes,
     };
     words::notes(inputs, &mut run, nominal_v);
     run.asks = words::asks(&run);
     run.fuse_for = words::fuse_for(&run);
-    run.says = words::says(&run);
     run
 }

@@ -124,13 +124,15 @@ pub(super) fn fuse_for(run: &Run) -> String {
     )
 }
 
-/// The whole of a run in words.
-pub(super) fn says(run: &Run) -> String {
-    let mut text = run.asks.clone();
-    for pick in picks(run) {
-        text.push_str(&sentence(pick));
+impl Run {
+    /// The whole of it in words.
+    pub fn says(&self) -> String {
+        let mut text = self.asks.clone();
+        for pick in picks(self) {
+            text.push_str(&sentence(pick));
+        }
+        text + " " + &self.fuse_for
     }
-    text + " " + &run.fuse_for
 }
 
 /// What was found for a run, metric first.

@@ -3,9 +3,8 @@
 use ampwright_core::belt::{BeltLoad, BeltReport};
 use ampwright_core::{Report, Worksheet, belts};
 
-use super::table::{Bar, Line, bars, between, sentences, table, with_unit};
+use super::table::{Bar, Line, bars, line, sentences, table, with_unit};
 use super::{found, heading};
-use crate::words::figure;
 
 const FINDINGS: [&str; 8] = [
     "belt_not_said",
@@ -34,13 +33,13 @@ pub fn told(sheet: &Worksheet, report: &Report) -> String {
             ("rule, top speed", belt.top.rule_pct),
         ] {
             let used_pct = used_pct.unwrap_or_default().min(999.0);
-            let words = with_unit(Some(used_pct), 0, "%");
+            let words = with_unit(used_pct, 0, "%");
             drawn.push(Bar(what, 0.0, used_pct, words));
         }
         text += &format!(
-            "{}<p class=told>Used of what the belt carries, at worst: {}\u{a0}%</p>{}",
+            "{}<p class=told>Used of what the belt carries, at worst: {}</p>{}",
             heading(belts.len() > 1, belt.second),
-            figure(worst_pct.min(999.0), 0),
+            with_unit(worst_pct.min(999.0), 0, "%"),
             bars(100.0, "all it carries", &drawn)
         );
     }
@@ -67,22 +66,12 @@ pub fn more(sheet: &Worksheet, report: &Report) -> String {
 
 /// At one engine speed: the formula beside the rule of thumb.
 fn side_by_side(when: &str, belt: &BeltReport, load: &BeltLoad) -> String {
+    let shaft_w = [Some(load.shaft_w), Some(load.rule_w)];
+    let carries = [(load.carries_w, None), (belt.rule_low_a, belt.rule_high_a)];
     let lines = [
-        (
-            "At its shaft",
-            with_unit(Some(load.shaft_w), 0, "W"),
-            with_unit(Some(load.rule_w), 0, "W"),
-        ),
-        (
-            "The belt carries",
-            with_unit(load.carries_w, 0, "W"),
-            between(belt.rule_low_a, belt.rule_high_a, 0, "A"),
-        ),
-        (
-            "… of that used",
-            with_unit(load.formula_pct, 0, "%"),
-            with_unit(load.rule_pct, 0, "%"),
-        ),
+        line("At its shaft", shaft_w, 0, "W"),
+        Line("The belt carries", carries, 0, ["W", "A"]),
+        line("… of that used", [load.formula_pct, load.rule_pct], 0, "%"),
     ];
     let caption = format!("{when}: {:.0} rpm, {:.0} A", load.engine_rpm, load.amperes);
     table(&caption, ["by formula", "by rule of thumb"], &lines)
@@ -90,30 +79,50 @@ fn side_by_side(when: &str, belt: &BeltReport, load: &BeltLoad) -> String {
 
 /// What has no rule of thumb.
 fn both(belt: &BeltReport) -> String {
-    let line = |what: &'static str, of: fn(&BeltLoad) -> Option<f64>, decimals, unit| -> Line {
-        let cell = |load| with_unit(of(load), decimals, unit);
-        (what, cell(&belt.charging), cell(&belt.top))
-    };
-    let same = |what: &'static str, number, decimals, unit| -> Line {
-        let cell = with_unit(number, decimals, unit);
-        (what, cell.clone(), cell)
-    };
+    let (now, top) = (&belt.charging, &belt.top);
+    let two = |now, top| [Some(now), Some(top)];
+    let same = |figure| [figure, figure];
     let lines = [
-        line("Engine", |l| Some(l.engine_rpm), 0, "rpm"),
-        line("Alternator's own speed", |l| Some(l.shaft_rpm), 0, "rpm"),
-        line("Gives", |l| Some(l.amperes), 0, "A"),
-        line("Torque at its shaft", |l| Some(l.shaft_nm), 1, "N·m"),
-        line("Asked of the engine", |l| Some(l.engine_w), 0, "W"),
-        line("Belt runs at", |l| Some(l.belt_m_s), 1, "m/s"),
-        same("Lies round the smaller pulley", Some(belt.wrap_deg), 0, "°"),
-        same("Tight side may pull", belt.tight_n, 0, "N"),
-        same(
+        line("Engine", two(now.engine_rpm, top.engine_rpm), 0, "rpm"),
+        line(
+            "Alternator's own speed",
+            two(now.shaft_rpm, top.shaft_rpm),
+            0,
+            "rpm",
+        ),
+        line("Gives", two(now.amperes, top.amperes), 0, "A"),
+        line(
+            "Torque at its shaft",
+            two(now.shaft_nm, top.shaft_nm),
+            1,
+            "N·m",
+        ),
+        line(
+            "Asked of the engine",
+            two(now.engine_w, top.engine_w),
+            0,
+            "W",
+        ),
+        line("Belt runs at", two(now.belt_m_s, top.belt_m_s), 1, "m/s"),
+        line(
+            "Lies round the smaller pulley",
+            same(Some(belt.wrap_deg)),
+            0,
+            "°",
+        ),
+        line("Tight side may pull", same(belt.tight_n), 0, "N"),
+        line(
             "Slips when tight is slack times",
-            belt.slips_at_ratio,
+            same(belt.slips_at_ratio),
             1,
             "",
         ),
-        line("Pulls the crankshaft's end", |l| l.side_n, 0, "N"),
+        line(
+            "Pulls the crankshaft's end",
+            [now.side_n, top.side_n],
+            0,
+            "N",
+        ),
     ];
     table("The belt at both speeds", ["charging", "top speed"], &lines)
 }

@@ -4,7 +4,7 @@
 use ampwright_core::wiring::{Pick, Run};
 use ampwright_core::{Report, Worksheet, wiring};
 
-use super::table::sentences;
+use super::table::{in_words, sentence, with_unit};
 use crate::findings;
 
 /// Heads of the columns; on a narrow screen they stand beside the figures.
@@ -61,34 +61,33 @@ fn entry(run: &Run) -> String {
 
 /// One size: each figure, and under it what is to spare.
 fn row(pick: &Pick) -> String {
-    let each = if pick.cables > 1 { " each" } else { "" };
+    let each = if pick.cables > 1 { "A each" } else { "A" };
+    let fuse = (
+        Some(pick.fuse_least_a.ceil()),
+        Some(pick.fuse_most_a.floor()),
+    );
+    // One rating that is sold has a half.
+    let halves = usize::from(pick.fuse_a.fract() > 0.0);
     let cells = [
-        (
-            format!("{:.0}\u{a0}A{each}", pick.bears_a),
-            format!("{:.0}\u{a0}% to spare", pick.spare_pct),
-        ),
-        (
-            format!("{:.2}\u{a0}V", pick.drop_v),
-            format!("{:.2}\u{a0}V to spare", pick.spare_v),
-        ),
-        (pick.bound.words().to_string(), String::new()),
-        (
-            format!("{}\u{a0}A{each}", pick.fuse_a),
-            format!(
-                "{:.0} to {:.0}\u{a0}A",
-                pick.fuse_least_a.ceil(),
-                pick.fuse_most_a.floor()
-            ),
-        ),
+        with_unit(pick.bears_a, 0, each),
+        with_unit(pick.spare_pct, 0, "% to spare"),
+        with_unit(pick.drop_v, 2, "V"),
+        with_unit(pick.spare_v, 2, "V to spare"),
+        pick.bound.words().to_string(),
+        String::new(),
+        with_unit(pick.fuse_a, halves, each),
+        in_words(fuse, 0, "A"),
     ];
     let mut text = format!(
         "<tr role=row class=size><th scope=row role=rowheader>{}</th>",
         pick.words()
     );
-    for (head, (figure, spare)) in HEADS.iter().skip(1).zip(cells) {
-        text += &format!(
-            "<td role=cell data-head='{head}'><span>{figure}<small>{spare}</small></span></td>"
-        );
+    for (head, cell) in HEADS.iter().skip(1).zip(cells.chunks_exact(2)) {
+        text += &format!("<td role=cell data-head='{head}'><span>");
+        if let [figure, spare] = cell {
+            text += &format!("{figure}<small>{spare}</small>");
+        }
+        text += "</span></td>";
     }
     text + "</tr>"
 }
@@ -96,13 +95,22 @@ fn row(pick: &Pick) -> String {
 /// What the figures rest on, the rule, where they come from.
 pub fn more(sheet: &Worksheet, report: &Report) -> String {
     let wiring = wiring(sheet, report);
-    format!(
-        "<p class=margin>Reckoned for air of {:.0}\u{a0}°C in the engine space and {:.0}\u{a0}°C elsewhere, insulation for {:.0}\u{a0}°C, and {:.1}\u{a0}kA from a short at the house bank's posts.</p><h3>The rule</h3>{}<h3>Where this comes from</h3>{}",
+    let mut text = format!(
+        "<p class=margin>Reckoned for air of {:.0}\u{a0}°C in the engine space and {:.0}\u{a0}°C elsewhere, insulation for {:.0}\u{a0}°C, and {:.1}\u{a0}kA from a short at the house bank's posts.</p>",
         wiring.engine_air_c,
         wiring.other_air_c,
         wiring.insulation_c,
         wiring.short_circuit_a / 1000.0,
-        sentences(&wiring.rule),
-        sentences(wiring.sources)
-    )
+    );
+    for (heading, said) in [
+        ("The rule", wiring.rule.as_slice()),
+        ("Where this comes from", wiring.sources),
+    ] {
+        text += &format!("<h3>{heading}</h3><ul class='remarks margin'>");
+        for words in said {
+            text += &sentence(words);
+        }
+        text += "</ul>";
+    }
+    text
 }

@@ -1,9 +1,9 @@
 //! When the bank disconnects: what stands against it, and what is left.
 
-use ampwright_core::disconnect::{Dump, DumpReport};
+use ampwright_core::disconnect::DumpReport;
 use ampwright_core::{Report, Worksheet, disconnect};
 
-use super::table::{Bar, Line, bars, between, sentences, table, with_unit};
+use super::table::{Bar, Line, bars, in_words, line, sentences, table, with_unit};
 use super::{found, heading};
 
 const FINDINGS: [&str; 6] = [
@@ -41,7 +41,7 @@ pub fn told(sheet: &Worksheet, report: &Report) -> String {
 /// What is left against what is borne, in words and on a rule.
 fn left(machine: &DumpReport) -> String {
     let mut text = String::new();
-    let volts = |figure: f64| with_unit(Some(figure), 0, "V");
+    let volts = |figure: f64| with_unit(figure, 0, "V");
     let mut drawn = Vec::new();
     for (what, dump) in [
         ("peak, charging", &machine.charging),
@@ -50,7 +50,7 @@ fn left(machine: &DumpReport) -> String {
         drawn.push(Bar(what, 0.0, dump.peak_v, volts(dump.peak_v)));
     }
     if let Some((low, high)) = machine.standard_low_v.zip(machine.standard_high_v) {
-        let words = between(Some(low), Some(high), 0, "V");
+        let words = in_words((Some(low), Some(high)), 0, "V");
         drawn.push(Bar("standard's test", low, high, words));
     }
     for (when, what, left) in [
@@ -91,36 +91,49 @@ pub fn more(sheet: &Worksheet, report: &Report) -> String {
 }
 
 fn figures(machine: &DumpReport) -> String {
-    let line = |what: &'static str, of: fn(&Dump) -> Option<f64>, decimals, unit| -> Line {
-        let cell = |dump| with_unit(of(dump), decimals, unit);
-        (what, cell(&machine.charging), cell(&machine.top))
-    };
-    let bear_v = with_unit(Some(machine.bear_v), 0, "V");
-    let test_v = between(machine.standard_low_v, machine.standard_high_v, 0, "V");
-    let test_ohm = between(machine.standard_low_ohm, machine.standard_high_ohm, 1, "Ω");
-    let test_j = |dump: &Dump| between(dump.standard_low_j, dump.standard_high_j, 0, "J");
+    let (now, top) = (&machine.charging, &machine.top);
+    let two = |now, top| [Some(now), Some(top)];
+    let test_v = (machine.standard_low_v, machine.standard_high_v);
+    let test_ohm = (machine.standard_low_ohm, machine.standard_high_ohm);
+    let test_j = [now, top].map(|dump| (dump.standard_low_j, dump.standard_high_j));
     let lines = [
-        line("Engine", |d| Some(d.engine_rpm), 0, "rpm"),
-        line("Cut off", |d| Some(d.amperes), 0, "A"),
-        line("Volts before", |d| Some(d.volts), 1, "V"),
-        line("Internal resistance", |d| Some(d.internal_ohm), 2, "Ω"),
-        ("… in the standard's test", test_ohm.clone(), test_ohm),
-        line("Peak, our estimate", |d| Some(d.peak_v), 0, "V"),
-        ("… in the standard's test", test_v.clone(), test_v),
-        line("A clamp takes of our peak", |d| Some(d.clamp_j), 0, "J"),
-        (
-            "… of the standard's",
-            test_j(&machine.charging),
-            test_j(&machine.top),
-        ),
-        line("Left when the bank opens", |d| d.bank_left_v, 0, "V"),
+        line("Engine", two(now.engine_rpm, top.engine_rpm), 0, "rpm"),
+        line("Cut off", two(now.amperes, top.amperes), 0, "A"),
+        line("Volts before", two(now.volts, top.volts), 1, "V"),
         line(
-            "Left when the switch is opened",
-            |d| d.switch_left_v,
+            "Internal resistance",
+            two(now.internal_ohm, top.internal_ohm),
+            2,
+            "Ω",
+        ),
+        Line("… in the standard's test", [test_ohm; 2], 1, ["Ω"; 2]),
+        line("Peak, our estimate", two(now.peak_v, top.peak_v), 0, "V"),
+        Line("… in the standard's test", [test_v; 2], 0, ["V"; 2]),
+        line(
+            "A clamp takes of our peak",
+            two(now.clamp_j, top.clamp_j),
+            0,
+            "J",
+        ),
+        Line("… of the standard's", test_j, 0, ["J"; 2]),
+        line(
+            "Left when the bank opens",
+            [now.bank_left_v, top.bank_left_v],
             0,
             "V",
         ),
-        ("Electronics bear", bear_v.clone(), bear_v),
+        line(
+            "Left when the switch is opened",
+            [now.switch_left_v, top.switch_left_v],
+            0,
+            "V",
+        ),
+        line(
+            "Electronics bear",
+            two(machine.bear_v, machine.bear_v),
+            0,
+            "V",
+        ),
     ];
     table("At both speeds", ["charging", "top speed"], &lines)
 }

@@ -121,7 +121,7 @@ fn paper(fold: &Fold) -> String {
     for section in fold.asks {
         let heading = match section {
             SectionId::belt2 => section.title(),
-            _ => "Your figures for it",
+            _ => "Your answers",
         };
         text += &format!(
             "<div id=fit-asks-{}><h3>{heading}</h3>{}</div>",

@@ -5,42 +5,77 @@ use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::scale::Scale;
 use crate::words::{escape, figure};
 
-/// A figure with its unit; a dash for none.
-pub fn with_unit(number: Option<f64>, decimals: usize, unit: &str) -> String {
-    match number {
-        Some(number) => figure(number, decimals) + "\u{a0}" + unit,
-        None => "–".to_string(),
-    }
+/// A figure with its unit.
+pub fn with_unit(number: f64, decimals: usize, unit: &str) -> String {
+    let space = if unit == "°" { "" } else { "\u{a0}" };
+    figure(number, decimals) + space + unit
 }
 
-/// Two figures and their unit: "70 to 100 A".
-pub fn between(low: Option<f64>, high: Option<f64>, decimals: usize, unit: &str) -> String {
-    match low {
-        Some(low) => figure(low, decimals) + " to " + &with_unit(high, decimals, unit),
-        None => "–".to_string(),
-    }
-}
+/// A figure of a table, or a range of two.
+pub type Cell = (Option<f64>, Option<f64>);
 
-/// A line of a table: what, and its two figures.
-pub type Line = (&'static str, String, String);
+/// A line of a table: what, its figures, decimals and units.
+pub struct Line(
+    pub &'static str,
+    pub [Cell; 2],
+    pub usize,
+    pub [&'static str; 2],
+);
 
-/// Figures in two columns; words of our own only.
-pub fn table(caption: &str, columns: [&str; 2], lines: &[Line]) -> String {
-    let [one, other] = columns;
-    let mut rows = String::new();
-    for (what, one, other) in lines {
-        rows += &format!("<tr><th scope=row>{what}</th><td>{one}</td><td>{other}</td></tr>");
-    }
-    format!(
-        "<table class=run><caption>{caption}</caption><thead><tr><td></td><th scope=col>{one}</th><th scope=col>{other}</th></tr></thead><tbody>{rows}</tbody></table>"
+/// A line of one figure for each column.
+pub fn line(
+    what: &'static str,
+    figures: [Option<f64>; 2],
+    decimals: usize,
+    unit: &'static str,
+) -> Line {
+    Line(
+        what,
+        figures.map(|figure| (figure, None)),
+        decimals,
+        [unit; 2],
     )
 }
 
+/// A figure with its unit, or a range; a dash for none.
+pub fn in_words((low, high): Cell, decimals: usize, unit: &str) -> String {
+    match (low, high) {
+        (Some(low), Some(high)) => {
+            figure(low, decimals) + " to " + &with_unit(high, decimals, unit)
+        }
+        (Some(low), None) => with_unit(low, decimals, unit),
+        _ => "–".to_string(),
+    }
+}
+
+/// Figures in two columns, without the lines that have none.
+pub fn table(caption: &str, columns: [&str; 2], lines: &[Line]) -> String {
+    let [one, other] = columns;
+    let mut text = format!(
+        "<table class=run><caption>{caption}</caption><thead><tr><td></td><th scope=col>{one}</th><th scope=col>{other}</th></tr></thead><tbody>"
+    );
+    for Line(what, cells, decimals, units) in lines {
+        if cells.iter().all(|cell| cell.0.is_none()) {
+            continue;
+        }
+        text += &format!("<tr><th scope=row>{what}</th>");
+        for (cell, unit) in cells.iter().zip(units) {
+            text += &format!("<td>{}</td>", in_words(*cell, *decimals, unit));
+        }
+    }
+    text + "</tbody></table>"
+}
+
+/// A sentence of a list of them.
+pub fn sentence(text: &str) -> String {
+    format!("<li>{}</li>", escape(text))
+}
+
 /// Sentences under one another.
-pub fn sentences<T: AsRef<str>>(all: &[T]) -> String {
+pub fn sentences(all: &[String]) -> String {
     let mut list = String::from("<ul class=remarks>");
-    for sentence in all {
-        list += &format!("<li>{}</li>", escape(sentence.as_ref()));
+    for text in all {
+        list += &sentence(text);
     }
     list + "</ul>"
 }
@@ -59,17 +94,17 @@ pub fn bars(limit: f64, limit_words: &str, bars: &[Bar]) -> String {
     let foot = 20.0 + STEP * bars.len() as f64;
     let x = axis.place(limit);
     let mut drawing = Drawing::default();
-    drawing.word("tick", (x.min(TO), 11.0), Anchor::Middle, limit_words);
+    drawing.word("tick", (x, 11.0), Anchor::Middle, limit_words);
     drawing.line("edge", (FROM, 18.0), (FROM, foot));
+    drawing.line("bound", (x, 15.0), (x, foot));
     let mut base = 33.0;
     for Bar(what, from, to, words) in bars {
         let (from, to) = (axis.place(*from), axis.place(*to));
         drawing.word("tick", (FROM - 6.0, base), Anchor::End, what);
         drawing.area("range", (from, base - 8.0), ((to - from).max(1.0), 8.0));
-        drawing.word("mark-words", (to + 5.0, base), Anchor::Start, words);
+        drawing.word("tick", (to + 5.0, base), Anchor::Start, words);
         base += STEP;
     }
-    drawing.line("bound", (x, 15.0), (x, foot));
     format!(
         "<svg viewBox='0 0 360 {}' aria-hidden=true>{}</svg>",
         foot + 4.0,
