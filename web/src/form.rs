@@ -84,7 +84,9 @@ fn refresh(desk: Desk) {
             let asked = asked.filter_map(|name| Key::named(name));
             rows.extend(asked.map(|key| row("ask", key)));
             rows.extend(Key::all().map(|key| row("sheet", key)));
-            rows.extend(fit::keys().map(|key| row("fit", key)));
+            for section in fit::ASKED {
+                rows.extend(section.keys().map(|key| row("fit", key)));
+            }
         }
         follow(desk, rows, afresh);
     });

@@ -10,7 +10,7 @@ mod table;
 use ampwright_core::Report;
 use ampwright_core::fields::Place;
 use ampwright_core::report::CAUTIONS;
-use ampwright_core::worksheet::{Key, SectionId};
+use ampwright_core::worksheet::SectionId;
 
 use crate::paper::{Section, Text};
 use crate::{field, findings};
@@ -98,11 +98,13 @@ pub const SECTION: Section = Section {
     start: |_| (),
 };
 
-/// Every input that stands here, under ids that begin with `fit-`.
-pub fn keys() -> impl Iterator<Item = Key> {
-    let asked = FOLDS.iter().flat_map(|fold| fold.asks);
-    asked.flat_map(|section| section.keys())
-}
+/// Whose inputs stand here, under ids that begin with `fit-`.
+pub const ASKED: [SectionId; 4] = [
+    SectionId::cable,
+    SectionId::belt,
+    SectionId::belt2,
+    SectionId::guard,
+];
 
 fn paper(fold: &Fold) -> String {
     let Fold {
