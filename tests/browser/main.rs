@@ -6,6 +6,7 @@
 
 mod arrange;
 mod desk;
+mod fit;
 mod job;
 mod keep;
 mod shell;

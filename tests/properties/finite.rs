@@ -52,7 +52,8 @@ const SENTENCES: &[&str] = &[
     "wiring.runs.carries",
     "wiring.runs.fuse_at",
     "wiring.runs.notes",
-    "wiring.runs.says",
+    "wiring.runs.asks",
+    "wiring.runs.fuse_for",
 ];
 
 /// JSON holds no number that is not finite, it writes `null`.

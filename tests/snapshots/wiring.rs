@@ -7,7 +7,7 @@ fn told(sheet: &Worksheet) -> String {
     let wiring = wiring(sheet, &report(sheet));
     let mut lines = vec![format!("short circuit {:.0} A", wiring.short_circuit_a)];
     for run in &wiring.runs {
-        lines.push(format!("{}: {}\n  {}", run.key, run.says, run.fuse_at));
+        lines.push(format!("{}: {}\n  {}", run.key, run.says(), run.fuse_at));
         lines.extend(run.notes.iter().map(|note| format!("  {note}")));
     }
     lines.extend(wiring.rule.iter().map(ToString::to_string));

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use crate::desk::{Desk, Keeping, count};
 use crate::paper::{self, Section, Text, listen};
 use crate::words::escape;
-use crate::{answer, arrange, chart, figures, findings, form, goal, look, own, questions, share};
-use crate::{shelf, store, sure};
+use crate::{answer, arrange, chart, figures, findings, fit, form, goal, look, own, questions};
+use crate::{share, shelf, store, sure};
 use crate::{trial, year};
 
 /// The columns of a wide screen, one under the other on a phone.
@@ -23,7 +23,15 @@ const COLUMNS: [(&str, &[&Section]); 4] = [
             &year::SECTION,
         ],
     ),
-    ("wide", &[&arrange::SECTION, &own::SECTION, &goal::SECTION]),
+    (
+        "wide",
+        &[
+            &arrange::SECTION,
+            &own::SECTION,
+            &goal::SECTION,
+            &fit::SECTION,
+        ],
+    ),
     (
         "rest",
         &[

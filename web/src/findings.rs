@@ -32,12 +32,16 @@ pub const SECTION: Section = Section {
 fn list(findings: &[Finding]) -> String {
     let mut list = String::new();
     for finding in findings {
-        let word = finding.severity.word();
-        let text = escape(&finding.text);
-        list +=
-            &format!("<li class={word}><span class=severity>{word}</span><span>{text}</span></li>");
+        list += &item(finding);
     }
     list
+}
+
+/// One of them as an item of a list.
+pub fn item(finding: &Finding) -> String {
+    let word = finding.severity.word();
+    let text = escape(&finding.text);
+    format!("<li class={word}><span class=severity>{word}</span><span>{text}</span></li>")
 }
 
 /// Cautions that hold whatever the figures say.

@@ -10,6 +10,7 @@ mod desk;
 mod field;
 mod figures;
 mod findings;
+mod fit;
 mod form;
 mod goal;
 mod loads;

@@ -1,6 +1,6 @@
 //! What to mind about cables and fuses.
 
-use super::{Run, Wiring, words};
+use super::{Run, Wiring};
 use crate::physics::ampacity::{ENGINE_AIR_C, engine_factor};
 use crate::physics::fuse::{LITHIUM_KA, STRICT_V};
 use crate::report::{Finding, Severity, add_finding as add};
@@ -44,7 +44,7 @@ pub(crate) fn wiring_findings(sheet: &Worksheet, wiring: &Wiring, found: &mut Ve
                     "One cable is not enough from {} to {}: lay {}, each with its own fuse of {} A.",
                     run.from,
                     run.to,
-                    words::size(&pick),
+                    pick.words(),
                     pick.fuse_a
                 ),
             );

@@ -81,8 +81,10 @@ pub struct Run {
     pub fuse_v: f64,
     /// Where the fuse goes.
     pub fuse_at: String,
-    /// The whole in words.
-    pub says: String,
+    /// What is asked of its cable, in words.
+    pub asks: String,
+    /// Volts and breaking capacity of its fuse in words, or that there is no cable.
+    pub fuse_for: String,
     /// What else to know about it.
     pub notes: Vec<String>,
 }
@@ -181,10 +183,12 @@ fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> 
         },
         fuse_v: ask.volts,
         fuse_at: words::fuse_at(lead.on_house, lead.from_machine, ask.length_m),
-        says: String::new(),
+        asks: String::new(),
+        fuse_for: String::new(),
         notes: lead.notes,
     };
     words::notes(inputs, &mut run, nominal_v);
-    run.says = words::says(&run);
+    run.asks = words::asks(&run);
+    run.fuse_for = words::fuse_for(&run);
     run
 }

@@ -50,22 +50,26 @@ pub(super) fn fuse_at(on_house: bool, from_machine: bool, length_m: f64) -> Stri
     text
 }
 
-/// "2 × 70 mm²".
-pub(super) fn size(pick: &Pick) -> String {
-    match pick.cables {
-        1 => pick.size.to_string(),
-        cables => format!("{cables} × {}", pick.size),
+impl Pick {
+    /// "2 × 70 mm²".
+    pub fn words(&self) -> String {
+        match self.cables {
+            1 => self.size.to_string(),
+            cables => format!("{cables} × {}", self.size),
+        }
     }
 }
 
-/// What decided, after "decided by".
-const fn bound(bound: Bound) -> &'static str {
-    match bound {
-        Bound::Smallest => "nothing, it is the smallest in the table",
-        Bound::Heat => "what the cable bears",
-        Bound::Drop => "the loss along it",
-        Bound::HeatAndDrop => "both what the cable bears and the loss along it",
-        Bound::Fuse => "the fuse: the size before leaves no room for one",
+impl Bound {
+    /// What decided, after "decided by".
+    pub const fn words(self) -> &'static str {
+        match self {
+            Bound::Smallest => "nothing, it is the smallest in the table",
+            Bound::Heat => "what the cable bears",
+            Bound::Drop => "the loss along it",
+            Bound::HeatAndDrop => "both what the cable bears and the loss along it",
+            Bound::Fuse => "the fuse: the size before leaves no room for one",
+        }
     }
 }
 
@@ -73,26 +77,26 @@ fn sentence(pick: &Pick) -> String {
     let each = if pick.cables > 1 { " each" } else { "" };
     format!(
         " {}: bears {:.0} A{each} ({:.0} % to spare), loses {:.2} V ({:.2} V to spare), decided by {}; fuse {} A{each}, of {:.0} to {:.0}.",
-        size(pick),
+        pick.words(),
         pick.bears_a,
         pick.spare_pct,
         pick.drop_v,
         pick.spare_v,
-        bound(pick.bound),
+        pick.bound.words(),
         pick.fuse_a,
         pick.fuse_least_a.ceil(),
         pick.fuse_most_a.floor()
     )
 }
 
-/// The whole of a run in words.
-pub(super) fn says(run: &Run) -> String {
+/// What is asked of a run's cable.
+pub(super) fn asks(run: &Run) -> String {
     let place = if run.engine_space {
         "through the engine space"
     } else {
         "outside the engine space"
     };
-    let mut text = format!(
+    format!(
         "From {} to {}, {:.1} m one way {place}, in air of {:.0} °C; it must carry {:.0} A, {}, and may lose {:.2} V ({:.1} %).",
         run.from,
         run.to,
@@ -102,23 +106,33 @@ pub(super) fn says(run: &Run) -> String {
         run.carries,
         run.allowed_v,
         run.allowed_pct
-    );
-    for pick in picks(run) {
-        text.push_str(&sentence(pick));
-    }
+    )
+}
+
+/// Volts and breaking capacity of a run's fuse; where there is no cable, that.
+pub(super) fn fuse_for(run: &Run) -> String {
     if run.metric.is_none() && run.gauge.is_none() {
-        text.push_str(" No cable of the tables does it, nor two or three of the largest.");
-        return text;
+        return "No cable of the tables does it, nor two or three of the largest.".to_string();
     }
-    text.push_str(&format!(
-        " Fuse for {:.0} V direct current or more",
-        run.fuse_v.ceil()
-    ));
-    text.push_str(&match run.breaks_ka {
+    let breaks = match run.breaks_ka {
         Some(ka) => format!(", able to break {ka:.0} kA."),
         None => "; none is commonly built to break this bank's short circuit.".to_string(),
-    });
-    text
+    };
+    format!(
+        "Fuse for {:.0} V direct current or more{breaks}",
+        run.fuse_v.ceil()
+    )
+}
+
+impl Run {
+    /// The whole of it in words.
+    pub fn says(&self) -> String {
+        let mut text = self.asks.clone();
+        for pick in picks(self) {
+            text.push_str(&sentence(pick));
+        }
+        text + " " + &self.fuse_for
+    }
 }
 
 /// What was found for a run, metric first.

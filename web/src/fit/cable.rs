@@ -1,0 +1,116 @@
+//! Cable and fuse: the runs as a table, on a narrow screen each as an entry of
+//! its own.
+
+use ampwright_core::wiring::{Pick, Run};
+use ampwright_core::{Report, Worksheet, wiring};
+
+use super::table::{in_words, sentence, with_unit};
+use crate::findings;
+
+/// Heads of the columns; on a narrow screen they stand beside the figures.
+const HEADS: [&str; 5] = ["Cable", "Bears", "Loses", "Decided by", "Fuse"];
+
+/// What to mind, and the runs.
+pub fn told(sheet: &Worksheet, report: &Report) -> String {
+    let wiring = wiring(sheet, report);
+    let mut text = String::from("<ul class=findings>");
+    for finding in &wiring.findings {
+        text += &findings::item(finding);
+    }
+    text += "</ul><table class=runs role=table aria-label='Cable and fuse of each run'><thead role=rowgroup><tr role=row>";
+    for head in HEADS {
+        text += &format!("<th scope=col role=columnheader>{head}</th>");
+    }
+    text += "</tr></thead>";
+    for run in &wiring.runs {
+        text += &entry(run);
+    }
+    text + "</table>"
+}
+
+/// One run: what is asked of it, both sizes, its fuse.
+fn entry(run: &Run) -> String {
+    let mut text = format!(
+        "<tbody role=rowgroup id=fit-run-{}><tr role=row class=name><th scope=rowgroup role=rowheader colspan=5><span>{} – {}</span> <b>{:.0}\u{a0}A</b></th></tr><tr role=row class=whole><td role=cell colspan=5>{}</td></tr>",
+        run.key, run.from, run.to, run.carries_a, run.asks
+    );
+    for pick in run.metric.iter().chain(&run.gauge) {
+        text += &row(pick);
+    }
+    text += &format!(
+        "<tr role=row class=whole><td role=cell colspan=5><p><b>{}</b> {}</p>",
+        run.fuse_for, run.fuse_at
+    );
+    for note in &run.notes {
+        text += &format!("<p>{note}</p>");
+    }
+    let mut beside = String::new();
+    if let Some(gauge) = run.gauge_from_memory {
+        beside += &format!(" the circular-mil rule gives {gauge}.");
+    }
+    if let Some(pick) = &run.metric
+        && let Some(bears_a) = pick.bears_from_memory_a
+    {
+        beside += &format!(" ISO 10133 lets {} bear {bears_a:.0}\u{a0}A.", pick.size);
+    }
+    if !beside.is_empty() {
+        text += &format!("<p class=margin>Beside it, from memory:{beside}</p>");
+    }
+    text + "</td></tr></tbody>"
+}
+
+/// One size: each figure, and under it what is to spare.
+fn row(pick: &Pick) -> String {
+    let each = if pick.cables > 1 { "A each" } else { "A" };
+    let fuse = (
+        Some(pick.fuse_least_a.ceil()),
+        Some(pick.fuse_most_a.floor()),
+    );
+    // One rating that is sold has a half.
+    let halves = usize::from(pick.fuse_a.fract() > 0.0);
+    let cells = [
+        with_unit(pick.bears_a, 0, each),
+        with_unit(pick.spare_pct, 0, "% to spare"),
+        with_unit(pick.drop_v, 2, "V"),
+        with_unit(pick.spare_v, 2, "V to spare"),
+        pick.bound.words().to_string(),
+        String::new(),
+        with_unit(pick.fuse_a, halves, each),
+        in_words(fuse, 0, "A"),
+    ];
+    let mut text = format!(
+        "<tr role=row class=size><th scope=row role=rowheader>{}</th>",
+        pick.words()
+    );
+    for (head, cell) in HEADS.iter().skip(1).zip(cells.chunks_exact(2)) {
+        text += &format!("<td role=cell data-head='{head}'><span>");
+        if let [figure, spare] = cell {
+            text += &format!("{figure}<small>{spare}</small>");
+        }
+        text += "</span></td>";
+    }
+    text + "</tr>"
+}
+
+/// What the figures rest on, the rule, where they come from.
+pub fn more(sheet: &Worksheet, report: &Report) -> String {
+    let wiring = wiring(sheet, report);
+    let mut text = format!(
+        "<p class=margin>Reckoned for air of {:.0}\u{a0}°C in the engine space and {:.0}\u{a0}°C elsewhere, insulation for {:.0}\u{a0}°C, and {:.1}\u{a0}kA from a short at the house bank's posts.</p>",
+        wiring.engine_air_c,
+        wiring.other_air_c,
+        wiring.insulation_c,
+        wiring.short_circuit_a / 1000.0,
+    );
+    for (heading, said) in [
+        ("The rule", wiring.rule.as_slice()),
+        ("Where this comes from", wiring.sources),
+    ] {
+        text += &format!("<h3>{heading}</h3><ul class='remarks margin'>");
+        for words in said {
+            text += &sentence(words);
+        }
+        text += "</ul>";
+    }
+    text
+}
