@@ -5,7 +5,7 @@ use std::time::Duration;
 use ampwright_core::arrange::compare;
 use ampwright_core::goal::Search;
 use ampwright_core::report::clock;
-use ampwright_core::worksheet::{demo, open_link};
+use ampwright_core::worksheet::{WayKind, demo, open_link};
 use ampwright_tests::driver::Screen;
 
 use crate::desk::Desk;
@@ -77,12 +77,9 @@ fn setting_up_a_copy_leaves_the_old_worksheet() {
     desk.browser.wait_for("#way-use-1").unwrap();
     desk.press("#way-use-1");
     desk.browser.wait_for("#arrival").unwrap();
-    assert!(
-        desk.link().contains("way_kind=converter"),
-        "{}",
-        desk.link()
-    );
-    assert!(desk.link().contains("bank_capacity_ah=300"));
+    let linked = open_link(&desk.link()).unwrap().sheet.inputs;
+    assert_eq!(linked.way.kind, WayKind::Converter);
+    assert_eq!(linked.bank.capacity_ah, 300.0);
     // Both are on the shelf.
     desk.browser
         .wait_script("return document.querySelectorAll('#sheets li').length === 2")
