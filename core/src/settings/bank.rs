@@ -2,7 +2,7 @@
 //! it, its management system, its low-voltage switch, the shore charger.
 
 use super::{Case, Group, Line, Source, amperes, degrees, down, volts};
-use crate::worksheet::Chemistry;
+use crate::worksheet::{Chemistry, RegulatorKind, WayKind};
 
 /// The charge, the same for everything that charges the bank.
 pub(super) fn charge(case: Case) -> Group {

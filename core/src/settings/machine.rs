@@ -3,7 +3,7 @@
 use super::figures::{Cap, cap, set_point};
 use super::{Case, Group, Line, Source, amperes, degrees, tenths, volts};
 use crate::report::Temps;
-use crate::worksheet::{Alternator, Inputs, SensorPlace, WayKind};
+use crate::worksheet::{Alternator, Inputs, RegulatorKind, SecondRole, SensorPlace, WayKind};
 
 /// A wait before the first field \[s\], common practice.
 const DELAY_S: f64 = 60.0;
