@@ -2,7 +2,7 @@
 
 use crate::desk::Desk;
 use ampwright_core::trial::{self, SAMPLE, apply};
-use ampwright_core::worksheet::{Key, open_link};
+use ampwright_core::worksheet::Key;
 use ampwright_core::{Worksheet, report};
 use ampwright_tests::driver::Screen;
 
@@ -28,7 +28,7 @@ fn readings_correct_the_worksheet() {
     assert_eq!(after.amps, expected.hot_amps);
     assert_eq!(after.time, expected.engine_time);
     assert!(desk.text("#trial").contains("marked as measured"));
-    let linked = open_link(&desk.link()).expect("a link of ours").sheet;
+    let linked = desk.linked();
     for name in ["alt_anchor_winding_c", "space_hot_c"] {
         let key = Key::named(name).expect("an input");
         assert_eq!(linked.inputs.get(key), sheet.inputs.get(key), "{name}");
