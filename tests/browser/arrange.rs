@@ -138,7 +138,7 @@ fn a_search_can_be_stopped_and_the_page_stays_alive() {
     let desk = Desk::open(Screen::Phone);
     desk.press("#demo");
     desk.press("#goal-fold > summary");
-    let slow = serde_json::json!({ "rate": 6 });
+    let slow = serde_json::json!({ "rate": 20 });
     desk.browser
         .devtools("Emulation.setCPUThrottlingRate", slow)
         .unwrap();
