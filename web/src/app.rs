@@ -6,7 +6,7 @@ use crate::desk::{Desk, Keeping, count};
 use crate::paper::{self, Section, Text, listen};
 use crate::words::escape;
 use crate::{answer, chart, figures, findings, form, look, questions, share, shelf, store, sure};
-use crate::{trial, year};
+use crate::{trial, working, year};
 
 /// The columns of a wide screen, one under the other on a phone.
 const COLUMNS: [(&str, &[&Section]); 3] = [
@@ -30,6 +30,7 @@ const COLUMNS: [(&str, &[&Section]); 3] = [
             &shelf::SECTION,
             &share::SECTION,
             &findings::CAUTIONS_LIST,
+            &working::SECTION,
         ],
     ),
 ];

@@ -10,6 +10,7 @@ mod field;
 mod figures;
 mod findings;
 mod form;
+mod formula;
 mod loads;
 mod look;
 mod paper;
@@ -20,6 +21,7 @@ mod store;
 mod sure;
 mod trial;
 mod words;
+mod working;
 mod year;
 
 use leptos::{mount::mount_to, prelude::*, web_sys::HtmlElement};

@@ -105,6 +105,20 @@ pub fn working(sheet: &Worksheet, report: &Report, id: &str) -> Option<Working> 
     explain(&Boat::new(sheet, report), line)
 }
 
+/// The same for any figure, with those the run shows at a minute.
+pub fn working_at(sheet: &Worksheet, report: &Report, minute: f64, id: &str) -> Option<Working> {
+    let line = lines::every().find(|line| line.id == id)?;
+    let mut boat = Boat::new(sheet, report);
+    boat.minute = minute.clamp(0.0, report.run.minutes);
+    explain(&boat, line)
+}
+
+/// What the page calls a figure, in a line that stands alone.
+pub fn name(id: &str) -> String {
+    let line = lines::every().find(|line| line.id == id);
+    line.map_or_else(String::new, Line::name)
+}
+
 /// How each figure of a worksheet's report came about.
 pub fn workings(sheet: &Worksheet, report: &Report) -> Vec<Working> {
     let boat = Boat::new(sheet, report);
