@@ -10,7 +10,6 @@ mod field;
 mod figures;
 mod findings;
 mod form;
-mod formula;
 mod loads;
 mod look;
 mod paper;

@@ -3,7 +3,7 @@
 
 use super::Made;
 use super::boat::{At, Boat, View, given, made};
-use super::expr::{Expr, least, most, num, power, root, square};
+use super::expr::{Expr, From, least, most, num, power, root, square};
 use crate::physics::copper::COEFFICIENT_PER_K;
 use crate::worksheet::Curve;
 
@@ -21,16 +21,14 @@ pub(super) fn mark(symbol: &str, machine: usize) -> String {
 /// A figure of the first machine with a working, or of the second without.
 pub(super) fn own(boat: &Boat, machine: usize, symbol: &str, tail: &str, value: f64) -> Expr {
     let symbol = mark(symbol, machine);
-    let worked = boat.worked(&symbol, At::Never, tail, value);
-    match worked {
-        Expr::Named(leaf) if machine > 0 => given(
-            &symbol,
-            &format!("Second alternator: {}", leaf.name),
-            value,
-            leaf.unit,
-        ),
-        worked => worked,
+    let mut worked = boat.worked(&symbol, At::Never, tail, value);
+    if machine > 0
+        && let Some(leaf) = worked.leaf_mut()
+    {
+        leaf.name.insert_str(0, "Second alternator: ");
+        leaf.from = From::Given;
     }
+    worked
 }
 
 pub(super) fn shaft(boat: &Boat, machine: usize) -> Expr {

@@ -5,9 +5,13 @@ use std::ops::{Add, Div, Mul, Sub};
 
 use crate::worksheet::Key;
 
-/// A formula.
+/// A formula. It lies in a box: what is a word long is cheap to hand around.
 #[derive(Debug, Clone)]
-pub(super) enum Expr {
+pub(super) struct Expr(Box<Node>);
+
+/// What stands in it.
+#[derive(Debug, Clone)]
+enum Node {
     /// A plain number that is part of the formula.
     Number(f64),
     /// A figure with a name.
@@ -62,7 +66,13 @@ const DIGITS: (usize, usize) = (4, 17);
 const AS_TYPED: usize = 3;
 
 fn join(how: Join, parts: Vec<Expr>) -> Expr {
-    Expr::Joined(how, parts)
+    Expr(Box::new(Node::Joined(how, parts)))
+}
+
+// Written once, not wherever two figures meet.
+#[inline(never)]
+fn two(how: Join, one: Expr, other: Expr) -> Expr {
+    join(how, vec![one, other])
 }
 
 macro_rules! joins {
@@ -70,7 +80,7 @@ macro_rules! joins {
         $(impl $trait for Expr {
             type Output = Expr;
             fn $method(self, other: Expr) -> Expr {
-                join(Join::$how, vec![self, other])
+                two(Join::$how, self, other)
             }
         })+
     };
@@ -78,8 +88,9 @@ macro_rules! joins {
 joins! { Add add Sum; Sub sub Less; Mul mul Times; Div div Over; }
 
 /// A plain number.
+#[inline(never)]
 pub(super) fn num(number: f64) -> Expr {
-    Expr::Number(number)
+    Expr(Box::new(Node::Number(number)))
 }
 
 /// A square root.
@@ -89,7 +100,7 @@ pub(super) fn root(of: Expr) -> Expr {
 
 /// A power.
 pub(super) fn power(base: Expr, exponent: Expr) -> Expr {
-    join(Join::Power, vec![base, exponent])
+    two(Join::Power, base, exponent)
 }
 
 /// A square.
@@ -110,12 +121,18 @@ pub(super) fn least(mut of: Vec<Expr>) -> Expr {
 
 /// The greater of two.
 pub(super) fn most(one: Expr, other: Expr) -> Expr {
-    join(Join::Most, vec![one, other])
+    two(Join::Most, one, other)
 }
 
 /// The sum of some; nothing is 0.
 pub(super) fn sum(of: Vec<Expr>) -> Expr {
     of.into_iter().reduce(Expr::add).unwrap_or(num(0.0))
+}
+
+/// A figure with a name.
+#[inline(never)]
+pub(super) fn leaf(leaf: Leaf) -> Expr {
+    Expr(Box::new(Node::Named(leaf)))
 }
 
 impl Leaf {
@@ -128,11 +145,19 @@ impl Leaf {
 }
 
 impl Expr {
+    /// The figure it is, if it is one with a name.
+    pub(super) fn leaf_mut(&mut self) -> Option<&mut Leaf> {
+        match &mut *self.0 {
+            Node::Named(leaf) => Some(leaf),
+            _ => None,
+        }
+    }
+
     /// What it comes to with every figure written in so many digits.
     fn written(&self, digits: usize) -> f64 {
-        match self {
-            Expr::Number(number) => *number,
-            Expr::Named(leaf) => {
+        match &*self.0 {
+            Node::Number(number) => *number,
+            Node::Named(leaf) => {
                 let text = significant(leaf.value, leaf.digits(digits));
                 let value = text.parse().unwrap_or(leaf.value);
                 if leaf.unit == "%" {
@@ -141,7 +166,7 @@ impl Expr {
                     value
                 }
             }
-            Expr::Joined(how, parts) => {
+            Node::Joined(how, parts) => {
                 let mut values = parts.iter().map(|part| part.written(digits));
                 let first = values.next().unwrap_or(0.0);
                 if *how == Join::Root {
@@ -186,14 +211,14 @@ impl Expr {
 
     /// Every figure with a name, each once, as they come.
     pub(super) fn leaves<'a>(&'a self, found: &mut Vec<&'a Leaf>) {
-        match self {
-            Expr::Number(_) => {}
-            Expr::Named(leaf) => {
+        match &*self.0 {
+            Node::Number(_) => {}
+            Node::Named(leaf) => {
                 if found.iter().all(|other| other.symbol != leaf.symbol) {
                     found.push(leaf);
                 }
             }
-            Expr::Joined(_, parts) => parts.iter().for_each(|part| part.leaves(found)),
+            Node::Joined(_, parts) => parts.iter().for_each(|part| part.leaves(found)),
         }
     }
 
@@ -204,16 +229,16 @@ impl Expr {
         if tight < least {
             out.push('(');
         }
-        match self {
-            Expr::Number(number) => out.push_str(&significant(*number, DIGITS.1)),
-            Expr::Named(leaf) if digits == 0 => out.push_str(&leaf.symbol),
-            Expr::Named(leaf) => {
+        match &*self.0 {
+            Node::Number(number) => out.push_str(&significant(*number, DIGITS.1)),
+            Node::Named(leaf) if digits == 0 => out.push_str(&leaf.symbol),
+            Node::Named(leaf) => {
                 out.push_str(&significant(leaf.value, leaf.digits(digits)));
                 if leaf.unit == "%" {
                     out.push_str(" %");
                 }
             }
-            Expr::Joined(how, parts) => {
+            Node::Joined(how, parts) => {
                 let (before, between, after, first, next) = match how {
                     Join::Sum => ("", " + ", "", SUM, PRODUCT),
                     Join::Less => ("", " − ", "", SUM, PRODUCT),
@@ -227,7 +252,7 @@ impl Expr {
                 out.push_str(before);
                 let mut least = first;
                 for (at, part) in parts.iter().enumerate() {
-                    if let (Join::Power, 1, Expr::Number(2.0)) = (how, at, part) {
+                    if let (Join::Power, 1, Node::Number(2.0)) = (how, at, &*part.0) {
                         out.push('²');
                         continue;
                     }
@@ -250,12 +275,12 @@ impl Expr {
     }
 
     fn tight(&self, digits: usize) -> u8 {
-        match self {
-            Expr::Number(number) if *number < 0.0 => SUM,
-            Expr::Named(leaf) if digits > 0 && leaf.value < 0.0 => SUM,
-            Expr::Joined(Join::Sum | Join::Less, _) => SUM,
-            Expr::Joined(Join::Times | Join::Over, _) => PRODUCT,
-            Expr::Joined(Join::Power, _) => PRODUCT + 1,
+        match &*self.0 {
+            Node::Number(number) if *number < 0.0 => SUM,
+            Node::Named(leaf) if digits > 0 && leaf.value < 0.0 => SUM,
+            Node::Joined(Join::Sum | Join::Less, _) => SUM,
+            Node::Joined(Join::Times | Join::Over, _) => PRODUCT,
+            Node::Joined(Join::Power, _) => PRODUCT + 1,
             _ => ONE,
         }
     }

@@ -1,9 +1,9 @@
 //! How formulas are written and what they come to, by hand.
 
-use super::expr::{Expr, From, Leaf, least, num, power, root, significant, square};
+use super::expr::{self, Expr, From, Leaf, least, num, power, root, significant, square};
 
 fn leaf(symbol: &str, value: f64, unit: &'static str) -> Expr {
-    Expr::Named(Leaf {
+    expr::leaf(Leaf {
         symbol: symbol.to_string(),
         name: String::new(),
         value,

@@ -4,7 +4,7 @@ use super::Made;
 use super::bank::rest;
 use super::boat::{At, Boat, View, given, made};
 use super::curve::full_value;
-use super::expr::{Expr, From, Leaf, least, most, num};
+use super::expr::{Expr, From, Leaf, leaf, least, most, num};
 use super::held::drawn;
 use crate::charge::Limit;
 use crate::physics::battery::lfp_cold_rate;
@@ -55,7 +55,7 @@ fn sensed(boat: &Boat, at: At, sensed_c: f64) -> Expr {
         SensorPlace::Winding => "machine.hot.winding_c",
         SensorPlace::Rectifier => "machine.hot.rectifier_c",
     };
-    Expr::Named(Leaf {
+    leaf(Leaf {
         symbol: "T_sensor".to_string(),
         name: "What the sensor feels then".to_string(),
         value: sensed_c,

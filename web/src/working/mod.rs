@@ -1,11 +1,12 @@
 //! How a figure came about, opened at the figure itself: one at a time, with a
 //! way along the figures it used and back. Reckoned only while it lies open.
 
+mod formula;
+mod told;
+
 use std::cell::RefCell;
 
-use ampwright_core::fields::Knowledge;
-use ampwright_core::report::clock;
-use ampwright_core::working::{Used, Working, name, working_at, workings};
+use ampwright_core::working::{name, working_at, workings};
 use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, HtmlInputElement, KeyboardEvent};
@@ -13,10 +14,9 @@ use wasm_bindgen::JsCast;
 
 use crate::chart::minute;
 use crate::desk::{Desk, after, count};
-use crate::formula::formula;
 use crate::paper::{Section, by_id, focus, listen, write};
 use crate::sure;
-use crate::words::{escape, figure};
+use told::{figured, tell};
 
 /// Where the working lies open, and the figures on the way, the last one shown.
 struct Open {
@@ -163,84 +163,6 @@ pub fn panel(desk: Desk, sheet: &Worksheet, report: &Report) -> String {
         None => text += "There is no such figure now</h3>",
     }
     text + "</div>"
-}
-
-/// The figure as the tables write it.
-fn figured(made: &Working, none: &str) -> String {
-    match (made.value, made.unit) {
-        (None, _) => none.to_string(),
-        (Some(hours), "h") if made.id != "inner.sun_full_hours" => clock(60.0 * hours),
-        (Some(minutes), "min") => clock(minutes),
-        (Some(value), unit) => with_unit(figure(value, made.decimals), unit),
-    }
-}
-
-fn with_unit(figure: String, unit: &str) -> String {
-    match unit {
-        "" => figure,
-        unit => figure + "\u{a0}" + unit,
-    }
-}
-
-/// Formula, numbers, what it used, note and source; on screen with the ways on.
-fn tell(text: &mut String, made: &Working, live: bool) {
-    if !made.symbols.is_empty() {
-        let value = figure(made.value.unwrap_or(0.0), made.decimals);
-        let lines = [
-            formula(&made.symbols),
-            formula(&made.figures),
-            with_unit(value, made.unit),
-        ];
-        for line in lines {
-            *text += &format!("<p class=formula>= {line}</p>");
-        }
-    }
-    if !made.uses.is_empty() {
-        *text += "<ul class=uses aria-label='What it used'>";
-        for used in &made.uses {
-            row(text, used, live);
-        }
-        *text += "</ul>";
-    }
-    *text += &format!(
-        "<p class=margin>{}</p><p class='margin source'>{}</p>",
-        escape(&made.note),
-        made.source
-    );
-}
-
-fn row(text: &mut String, used: &Used, live: bool) {
-    let mut what = escape(&used.name);
-    let mut value = with_unit(used.figure(), used.unit);
-    if used.value.is_none() {
-        value = escape(used.says);
-    } else if !used.says.is_empty() {
-        what += &format!(" <small>{}</small>", escape(used.says));
-    }
-    if let Some(known) = used.known {
-        let guess = if known == Knowledge::Guess {
-            " guess"
-        } else {
-            ""
-        };
-        what += &format!(" <span class='mark{guess}'>{}</span>", known.word());
-    }
-    if let (Some(key), true) = (&used.key, live) {
-        what += &format!(
-            "<button type=button class='plain forget' id=use.{key} data-click=how-go data-key={key} aria-label='go there: {}'>go there</button>",
-            escape(&used.name)
-        );
-    }
-    if let (Some(id), true) = (used.working, live) {
-        value = format!(
-            "<button type=button class=how id=on.{id} data-click=how-on data-how={id} aria-label='How {value} came about: {}'>{value}</button>",
-            escape(&used.name)
-        );
-    }
-    *text += &format!(
-        "<li><span class=sign>{}</span><span>{what}</span><span class=value>{value}</span></li>",
-        formula(&used.symbol)
-    );
 }
 
 /// All of them, for print.
