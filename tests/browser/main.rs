@@ -11,4 +11,5 @@ mod shell;
 mod site;
 mod sure;
 mod trial;
+mod working;
 mod year;

@@ -152,15 +152,15 @@ pub fn panel(desk: Desk, sheet: &Worksheet, report: &Report) -> String {
         )
     });
     let mut text = format!(
-        "<div class=working id={PANEL} role=region aria-labelledby=working-title tabindex=-1 data-keydown=how-key><div class=trail>{back}<button type=button class=plain id=working-close data-click=how-close aria-label='Close the working'>close</button></div><p class=what>{}</p><h3 id=working-title>",
+        "<div class=working id={PANEL} role=region aria-labelledby=working-title tabindex=-1 data-keydown=how-key><div class=trail>{back}<button type=button class=plain id=working-close data-click=how-close aria-label='Close the working'>close</button></div><p class=what>{}</p><p class=title id=working-title>",
         name(&id)
     );
     match &made {
         Some(made) => {
-            text += &format!("How {} came about</h3>", figured(made, "this"));
+            text += &format!("How {} came about</p>", figured(made, "this"));
             tell(&mut text, made, true);
         }
-        None => text += "There is no such figure now</h3>",
+        None => text += "There is no such figure now</p>",
     }
     text + "</div>"
 }

@@ -13,7 +13,8 @@ pub fn figured(made: &Working, none: &str) -> String {
         (None, _) => none.to_string(),
         (Some(hours), "h") if made.id != "inner.sun_full_hours" => clock(60.0 * hours),
         (Some(minutes), "min") => clock(minutes),
-        (Some(value), unit) => with_unit(figure(value, made.decimals), unit),
+        (Some(value), "") => figure(value, made.decimals),
+        (Some(value), unit) => figure(value, made.decimals) + " " + unit,
     }
 }
 
