@@ -13,4 +13,5 @@ mod shell;
 mod site;
 mod sure;
 mod trial;
+mod working;
 mod year;

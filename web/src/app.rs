@@ -7,7 +7,7 @@ use crate::paper::{self, Section, Text, listen};
 use crate::words::escape;
 use crate::{answer, arrange, chart, figures, findings, fit, form, goal, look, own, questions};
 use crate::{share, shelf, store, sure};
-use crate::{trial, year};
+use crate::{trial, working, year};
 
 /// The columns of a wide screen, one under the other on a phone.
 const COLUMNS: [(&str, &[&Section]); 4] = [
@@ -40,6 +40,7 @@ const COLUMNS: [(&str, &[&Section]); 4] = [
             &shelf::SECTION,
             &share::SECTION,
             &findings::CAUTIONS_LIST,
+            &working::SECTION,
         ],
     ),
 ];
