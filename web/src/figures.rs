@@ -2,7 +2,7 @@
 
 use ampwright_core::report::{Report, clock};
 
-use crate::paper::{Section, Text};
+use crate::paper::{Section, Text, written};
 use crate::words::figure;
 
 /// A line of a table: what, figure, unit.
@@ -20,13 +20,13 @@ const TABLES: [(&str, &str); 6] = [
 
 /// Tables of the day, the machine and the run.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         let mut text = r#"<section class="figures" aria-labelledby="figures-title"><h2 id="figures-title">Figures</h2><div class="tables">"#.to_string();
         for (caption, id) in TABLES {
             text += &format!("<table><caption>{caption}</caption><tbody id={id}></tbody></table>");
         }
         text + "</div></section>"
-    },
+    }),
     parts: &[
         ("figures-day", Text::Late(|_, report| rows(day(report)))),
         (
