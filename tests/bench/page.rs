@@ -46,7 +46,7 @@ fn main() -> Result<()> {
     for rate in [1, 4] {
         let browser = Browser::open(Screen::Phone)?;
         browser.go(&server.url())?;
-        browser.wait_for("#demo")?.click()?;
+        browser.wait_for("#paper:enabled #demo")?.click()?;
         browser.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": rate }))?;
         // The range is reckoned first.
         std::thread::sleep(Duration::from_secs(3));

@@ -19,6 +19,9 @@ pub struct Answer {
     pub limit: String,
 }
 
+/// The answer, once the worksheet has started.
+pub const OPENED: &str = "#paper:enabled #answer";
+
 impl Desk {
     /// A fresh visitor.
     pub fn open(screen: Screen) -> Desk {
@@ -27,7 +30,7 @@ impl Desk {
             browser: Browser::open(screen).unwrap(),
         };
         desk.browser.go(&desk.site.url()).unwrap();
-        desk.browser.wait_for("#answer").unwrap();
+        desk.browser.wait_for(OPENED).unwrap();
         desk
     }
 

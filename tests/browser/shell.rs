@@ -11,7 +11,7 @@ fn the_page_opens_on_a_phone_and_asks_nobody_else() {
     let site = Site::start();
     let browser = Browser::open(Screen::Phone).unwrap();
     browser.go(&site.url()).unwrap();
-    browser.wait_for("#app h1").unwrap();
+    browser.wait_for("#paper:enabled h1").unwrap();
     browser.wait_gone("#static").unwrap();
     browser.wait_data("offline", "ready").unwrap();
     browser.shot("shell-phone").unwrap();
@@ -32,9 +32,9 @@ fn the_second_visit_needs_no_network() {
 
     site.stop();
     browser.refresh().unwrap();
-    browser.wait_for("#app h1").unwrap();
+    browser.wait_for("#paper:enabled h1").unwrap();
     browser.go(&format!("{}any/deep/path", site.url())).unwrap();
-    browser.wait_for("#app h1").unwrap();
+    browser.wait_for("#paper:enabled h1").unwrap();
     assert_eq!(browser.url().unwrap(), site.url());
     browser.shot("shell-offline").unwrap();
 }

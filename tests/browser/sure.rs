@@ -47,7 +47,7 @@ fn a_range_appears_and_a_reading_narrows_it() {
         bar.rect().unwrap()[2] / axis.rect().unwrap()[2]
     };
     let before = width(&desk);
-    let mark = format!("#sheet-{best}-known");
+    let mark = format!("#sheet-{best}-help .mark");
     let [_, _, wide, high] = desk.browser.find(&mark).unwrap().rect().unwrap();
     assert!(high >= 44.0 && wide > 20.0, "the mark is {wide} by {high}");
     desk.choose(&mark, "measured");

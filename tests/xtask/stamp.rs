@@ -1,13 +1,20 @@
-//! Writes the list of finished files, and a version over their contents, into
-//! the service worker. The page build calls this before it puts the files in
-//! place.
+//! Writes the page's markup into its start page, and the list of finished files
+//! with a version over their contents into the service worker. The page build
+//! calls this before it puts the files in place.
 
-use crate::Result;
+use crate::{
+    Result,
+    run::{cargo_command, shown},
+};
 use std::{
     env, fs,
     path::{Path, PathBuf},
+    process::Stdio,
 };
 
+const START: &str = "index.html";
+/// Where the markup goes in the start page.
+const PLACE: &str = r#"<div id="app"></div>"#;
 const WORKER: &str = "sw.js";
 const VERSION: &str = "const VERSION = 'unstamped';";
 const FILES: &str = "const FILES = [];";
@@ -17,6 +24,9 @@ pub fn stamp() -> Result<()> {
         .map(PathBuf::from)
         .ok_or("The page build calls this task; there is no need to.")?;
     let failed = |e: std::io::Error| format!("{}: {e}.", folder.display());
+    let start = folder.join(START);
+    let page = fs::read_to_string(&start).map_err(failed)?;
+    fs::write(&start, written(&page, &markup()?)?).map_err(failed)?;
     let mut names = Vec::new();
     list(&folder, "", &mut names).map_err(failed)?;
     names.sort();
@@ -31,6 +41,29 @@ pub fn stamp() -> Result<()> {
     }
     let stamped = stamped(&worker, &format!("{:016x}", sum.0), &names)?;
     fs::write(folder.join(WORKER), stamped).map_err(failed)
+}
+
+/// The page's markup, which the front end prints when it is built natively.
+fn markup() -> Result<String> {
+    let mut print = cargo_command(&["run", "--quiet", "--locked", "--package=ampwright-web"]);
+    print.stderr(Stdio::inherit());
+    let output = print
+        .output()
+        .map_err(|e| format!("{} does not start: {e}.", shown(&print)))?;
+    if !output.status.success() {
+        return Err(format!("{} failed ({}).", shown(&print), output.status));
+    }
+    String::from_utf8(output.stdout).map_err(|e| format!("The page's markup: {e}."))
+}
+
+fn written(page: &str, markup: &str) -> Result<String> {
+    if page.matches(PLACE).count() != 1 {
+        return Err(format!("{START} must hold this once: {PLACE}"));
+    }
+    Ok(page.replace(
+        PLACE,
+        &PLACE.replace("></", &format!(">{}</", markup.trim())),
+    ))
 }
 
 /// The names of all files in a folder, with `/` between the parts.
@@ -57,7 +90,7 @@ fn stamped(worker: &str, version: &str, names: &[String]) -> Result<String> {
         .iter()
         // The start page is asked for by its folder.
         .map(|name| match name.as_str() {
-            "index.html" => "  './',\n".to_string(),
+            START => "  './',\n".to_string(),
             other => format!("  '{other}',\n"),
         })
         .collect();
@@ -99,6 +132,14 @@ mod tests {
         let text = stamped(worker, "00ff", &names).unwrap();
         assert!(text.contains("const VERSION = '00ff';"), "{text}");
         assert!(text.contains("[\n  'boot.js',\n  './',\n];"), "{text}");
+    }
+
+    #[test]
+    fn the_markup_goes_into_the_start_page() {
+        let page = include_str!("../../index.html");
+        let text = written(page, "<p>A</p>\n").unwrap();
+        assert!(text.contains(r#"<div id="app"><p>A</p></div>"#), "{text}");
+        assert!(written(&text, "<p>B</p>").is_err());
     }
 
     #[test]

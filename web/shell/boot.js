@@ -46,6 +46,7 @@ async function keep() {
 try {
   await start();
   document.getElementById('static').hidden = true;
+  document.getElementById('paper').disabled = false;
   keep().catch(() => {
     page.dataset.offline = 'unavailable';
   });

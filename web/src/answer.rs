@@ -5,7 +5,7 @@ use ampwright_core::report::{Severity, sentence};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
-use crate::paper::{Section, Text, by_id};
+use crate::paper::{Section, Text, by_id, written};
 use crate::sure;
 use crate::words::escape;
 use crate::working::{opened, opener};
@@ -13,14 +13,14 @@ use crate::working::{opened, opener};
 /// Engine time, hot amps, what limits, and how many findings.
 pub const SECTION: Section = Section {
     // A blank keeps the line while the range is reckoned.
-    paper: || {
+    paper: written(|| {
         r#"<section class="answer" id="answer" aria-label="The answer"><dl>
 <div><dt>Engine, a day</dt><dd class="big" id="answer-time"></dd><dd class="small" id="answer-range">&nbsp;</dd><dd class="small" id="answer-need"></dd></div>
 <div><dt>Alternator, hot</dt><dd class="big" id="answer-amps"></dd><dd class="small" id="answer-cold"></dd></div>
 <div><dt>Held by</dt><dd class="big word" id="answer-limit"></dd><dd class="small" id="answer-tally"></dd></div>
 </dl><div id="answer-working"></div><p class="unseen" role="status" id="answer-whole"></p></section>"#
             .to_string()
-    },
+    }),
     parts: &[
         (
             "answer-time",

@@ -1,16 +1,17 @@
-//! The page from top to bottom.
+//! The page from top to bottom. Its markup was written by the build, see
+//! `print.rs`; here it comes alive.
 
 use leptos::prelude::*;
 
 use crate::desk::{Desk, Keeping, count};
-use crate::paper::{self, Section, Text, listen};
+use crate::paper::{self, Section, Text, listen, written};
 use crate::words::escape;
 use crate::{answer, arrange, chart, figures, findings, fit, form, goal, look, own, questions};
 use crate::{share, shelf, store, sure};
 use crate::{trial, working, year};
 
 /// The columns of a wide screen, one under the other on a phone.
-const COLUMNS: [(&str, &[&Section]); 4] = [
+pub const COLUMNS: [(&str, &[&Section]); 4] = [
     ("ask", &[&questions::SECTION]),
     (
         "results",
@@ -45,7 +46,16 @@ const COLUMNS: [(&str, &[&Section]); 4] = [
     ),
 ];
 
-const TOP: [&Section; 3] = [&look::MASTHEAD, &answer::SECTION, &NOTICES];
+pub const TOP: [&Section; 3] = [&look::MASTHEAD, &answer::SECTION, &NOTICES];
+
+/// Every section, in the order of the page.
+pub fn sections() -> Vec<&'static Section> {
+    let mut sections = TOP.to_vec();
+    for (_, of) in COLUMNS {
+        sections.extend(of);
+    }
+    sections
+}
 
 /// The whole page.
 #[component]
@@ -56,30 +66,20 @@ pub fn App() -> impl IntoView {
     listen(desk, "blur", |desk, _| store::save_waiting(desk));
     listen(desk, "hashchange", |desk, _| desk.take_fragment());
     listen(desk, "ampwright:update", |desk, _| count(desk.aside));
-    let [masthead, answer, notices] = TOP.map(|section| (section.paper)());
-    let mut page = format!("{masthead}{answer}<main>{notices}<div class=columns>");
-    let mut sections = TOP.to_vec();
-    for (column, of) in COLUMNS {
-        page += &format!("<div class={column}>");
-        for section in of {
-            page += &(section.paper)();
-        }
-        page += "</div>";
-        sections.extend(of);
-    }
-    page += "</div></main><footer><p>A reckoning from published formulas and your own figures. The battery maker's sheet, local code and a licensed electrician come first.</p></footer>";
-    // What follows runs when the text is on the page.
-    paper::start(desk, &sections);
-    view! { <div inner_html=page></div> }
+    paper::start(desk, &sections());
 }
 
 /// How this worksheet came here, trouble with keeping it, a newer version.
 const NOTICES: Section = Section {
-    paper: || {
+    paper: written(|| {
         ["arrival", "memory", "update", "welcome"]
-            .map(|notice| format!("<div id={notice}-place></div>"))
+            .map(|notice| {
+                // Who comes for the first time is welcomed at once.
+                let text = if notice == "welcome" { WELCOME } else { "" };
+                format!("<div id={notice}-place>{text}</div>")
+            })
             .concat()
-    },
+    }),
     parts: &[
         ("arrival-place", Text::Own(arrival)),
         ("memory-place", Text::Own(memory_only)),
@@ -133,12 +133,14 @@ fn update(desk: Desk) -> String {
     .to_string()
 }
 
+const WELCOME: &str = "<aside class='notice welcome' id=welcome><p>How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer.</p><button type=button class=plain id=demo data-click=demo>Look at an invented boat first</button></aside>";
+
 fn welcome(desk: Desk) -> String {
     let fresh = desk.arrival.get().is_none()
         && desk.number.get().is_none()
         && desk.keeping.get() != Keeping::Kept;
     match fresh {
-        true => "<aside class='notice welcome' id=welcome><p>How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer.</p><button type=button class=plain id=demo data-click=demo>Look at an invented boat first</button></aside>",
+        true => WELCOME,
         false => "",
     }
     .to_string()

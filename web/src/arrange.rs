@@ -12,7 +12,7 @@ use leptos::web_sys::{Element, Event};
 
 use crate::desk::{Arrival, Desk, after, count};
 use crate::money::{chart, money};
-use crate::paper::{Section, Text};
+use crate::paper::{Section, Text, written};
 use crate::words::{escape, figure};
 use crate::{field, own};
 
@@ -34,7 +34,7 @@ thread_local! {
 
 /// The section.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         let mut prices = String::new();
         for section in [SectionId::cost, SectionId::price, SectionId::shore] {
             prices += &format!(
@@ -56,7 +56,7 @@ pub const SECTION: Section = Section {
 <details class="finer" id="arrange-prices"><summary>Prices and what an hour costs</summary>{prices}</details>
 <p class="about">Every price is a round figure of our own until you put in yours. Days aboard are taken as days like this worksheet's. Berth fees are not counted, nor is the pleasure of silence.</p></details></section>"#
         )
-    },
+    }),
     parts: &[
         ("arrange-table", Text::Own(|desk| with(desk, table))),
         ("arrange-chart", Text::Own(|desk| with(desk, chart))),

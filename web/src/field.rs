@@ -1,6 +1,7 @@
 //! One input on screen. What it is called, takes and means comes from its
 //! description in the core; this is only how it looks and how typing is heard.
 
+use ampwright_core::Worksheet;
 use ampwright_core::fields::{Kind, Knowledge, Spec, Spread};
 use ampwright_core::worksheet::Key;
 use leptos::prelude::*;
@@ -12,8 +13,8 @@ use crate::of::{Of, Shown};
 use crate::paper::{Act, by_id, set_value, value};
 use crate::words::escape;
 
-/// A row of the worksheet as text. `place` tells apart two showings of one
-/// input on the page.
+/// A row of the worksheet as text, as a fresh one has it. `place` tells apart
+/// two showings of one input on the page.
 pub fn row(place: &str, key: Key) -> String {
     let spec = key.spec();
     let (name, label) = (key.name(), spec.label);
@@ -22,39 +23,46 @@ pub fn row(place: &str, key: Key) -> String {
         ("ask", Kind::Number { .. } | Kind::Maybe { .. }) => "I don't know",
         _ => "back to the default",
     };
-    form::heed(id.clone(), key);
+    let shown = Shown::of(&Worksheet::default(), Of::Input(key));
     // A choice is made, not measured, unless it is one of fact.
     let graded = spec.spread == Some(Spread::Either) || !matches!(spec.kind, Kind::Choice { .. });
     let mut marks = String::new();
     if graded {
         marks = format!(
-            "<select class=mark id={id}-known aria-label=\"{label}: how well it is known\" data-change=grade data-of={name}>"
+            "<select class='mark guess' aria-label=\"{label}: how well it is known\" data-change=grade>"
         );
         for known in Knowledge::ALL {
             let word = known.word();
-            marks += &format!("<option value={word}>{word}</option>");
+            let chosen = if known == shown.known {
+                " selected"
+            } else {
+                ""
+            };
+            marks += &format!("<option value={word}{chosen}>{word}</option>");
         }
         marks += "</select>";
     }
     format!(
-        "<div class=row>{}<p class=margin id={id}-help>{marks}{}<button type=button class='plain forget' id={id}-forget data-click=forget data-of={name} aria-label=\"{label}: {back}\">{back}</button></p></div>",
-        entry(spec, &id, Of::Input(key)),
+        "<div class='{}'>{}<p class=margin id={id}-help>{marks}<span class=how>{}</span><button type=button class='plain forget hidden' data-click=forget aria-label=\"{label}: {back}\">{back}</button></p></div>",
+        if shown.applies { "row" } else { "row hidden" },
+        entry(spec, &id, &name, &shown),
         escape(spec.help)
     )
 }
 
-/// Label, entry, unit and complaint of one value, as text. Labels are words of
-/// our own.
-pub fn entry(spec: &Spec, id: &str, of: Of) -> String {
-    let (name, label) = (of.name(), spec.label);
+/// Label, entry, unit and complaint of one value, as text; `name` is what
+/// [`Of::named`] reads. Labels are words of our own.
+pub fn entry(spec: &Spec, id: &str, name: &str, shown: &Shown) -> String {
+    let (label, value) = (spec.label, spec.write(shown.value));
     let heard = format!("id={id} aria-describedby='{id}-complaint {id}-help' data-of={name}");
     let mut entry;
     match spec.kind {
         Kind::Choice { options, .. } => {
             entry = format!("<select {heard} data-change=entry>");
             for option in options {
+                let chosen = if option.key == value { " selected" } else { "" };
                 entry += &format!(
-                    "<option value={}>{}</option>",
+                    "<option value={}{chosen}>{}</option>",
                     option.key,
                     escape(option.label)
                 );
@@ -62,8 +70,12 @@ pub fn entry(spec: &Spec, id: &str, of: Of) -> String {
             entry += "</select>";
         }
         Kind::Number { unit, .. } | Kind::Maybe { unit, .. } => {
+            let stand_in = match spec.kind {
+                Kind::Maybe { .. } => format!("placeholder='{}' ", stand_in(shown)),
+                _ => String::new(),
+            };
             entry = format!(
-                "<span class=entry><input {heard} type=text inputmode=decimal autocomplete=off enterkeyhint=done aria-invalid=false data-input=entry data-focusout=left><span class=unit>{}</span></span>",
+                "<span class=entry><input {heard} value='{value}' {stand_in}type=text inputmode=decimal autocomplete=off enterkeyhint=done aria-invalid=false data-input=entry data-focusout=left><span class=unit>{}</span></span>",
                 unit.symbol
             );
         }
@@ -92,24 +104,36 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
         set_value(&entry, &spec.write(shown.value));
     }
     if let Kind::Maybe { .. } = spec.kind {
-        let words = shown.stands_for.map_or("none".to_string(), |figure| {
-            ((figure * 100.0).round() / 100.0).to_string()
-        });
-        let _ = entry.set_attribute("placeholder", &words);
+        let _ = entry.set_attribute("placeholder", &stand_in(shown));
     }
     let Of::Input(_) = of else { return };
-    if let Ok(Some(row)) = entry.closest(".row") {
-        row.set_class_name(if shown.applies { "row" } else { "row hidden" });
-    }
-    if let Some(mark) = by_id(&format!("{id}-known")) {
+    let Ok(Some(row)) = entry.closest(".row") else {
+        return;
+    };
+    row.set_class_name(if shown.applies { "row" } else { "row hidden" });
+    if let Ok(Some(mark)) = row.query_selector(".mark") {
         set_value(&mark, shown.known.word());
         let guess = shown.known == Knowledge::Guess;
         mark.set_class_name(if guess { "mark guess" } else { "mark" });
     }
-    if let Some(forget) = by_id(&format!("{id}-forget")) {
+    if let Ok(Some(forget)) = row.query_selector(".forget") {
         let hidden = if shown.said { "" } else { " hidden" };
         forget.set_class_name(&format!("plain forget{hidden}"));
     }
+}
+
+/// What stands in an empty entry.
+fn stand_in(shown: &Shown) -> String {
+    shown.stands_for.map_or("none".to_string(), |figure| {
+        ((figure * 100.0).round() / 100.0).to_string()
+    })
+}
+
+/// The help text of an input, which stands on the page.
+pub fn how(name: &str) -> String {
+    let css = format!("#sheet-{name}-help .how");
+    let how = document().query_selector(&css).ok().flatten();
+    how.map_or(String::new(), |how| how.inner_html())
 }
 
 fn complain(entry: &Element, words: &str) {
@@ -124,8 +148,14 @@ fn complain(entry: &Element, words: &str) {
     }
 }
 
-fn of(element: &Element) -> Option<Of> {
-    Of::named(&element.get_attribute("data-of")?)
+/// What an entry, or what stands beside it in its row, belongs to.
+pub fn of(element: &Element) -> Option<Of> {
+    let name = element.get_attribute("data-of").or_else(|| {
+        let row = element.closest(".row").ok()??;
+        let entry = row.query_selector("[data-of]").ok()??;
+        entry.get_attribute("data-of")
+    });
+    Of::named(&name?)
 }
 
 /// What the entries do.

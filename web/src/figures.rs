@@ -5,7 +5,7 @@ use ampwright_core::report::{Temps, clock};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
-use crate::paper::{Section, Text};
+use crate::paper::{Section, Text, written};
 use crate::words::figure;
 use crate::working::{TICK, is_open, opener, panel};
 
@@ -20,7 +20,7 @@ type Table = (Word, Word, &'static [Line], fn(&Report) -> Vec<Option<f64>>);
 
 /// Tables of the day, the machine and the run.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         let mut text = r#"<section class="figures" aria-labelledby="figures-title"><h2 id="figures-title">Figures</h2><p class="lead">Press a figure to see how it came about.</p><div class="tables">"#.to_string();
         for (name, caption, _, _) in TABLES {
             text += &format!(
@@ -28,7 +28,7 @@ pub const SECTION: Section = Section {
             );
         }
         text + "</div>" + TICK + "</section>"
-    },
+    }),
     parts: &[
         ("figures-day", Text::Own(|desk| rows(desk, 0))),
         ("figures-machine", Text::Own(|desk| rows(desk, 1))),

@@ -2,16 +2,16 @@
 
 use ampwright_core::report::{CAUTIONS, Finding};
 
-use crate::paper::{Section, Text};
+use crate::paper::{Section, Text, written};
 use crate::words::escape;
 
 /// Findings, worst first.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         r#"<section class="findings" id="findings" aria-labelledby="findings-title"><h2 id="findings-title">What to mind</h2>
 <p class="lead hidden" id="findings-none">Nothing stands out in these figures.</p><ul id="findings-list"></ul></section>"#
             .to_string()
-    },
+    }),
     parts: &[
         (
             "findings-none@class",

@@ -6,25 +6,29 @@ use ampwright_core::Worksheet;
 use ampwright_core::fields::Place;
 use ampwright_core::worksheet::{Key, SectionId};
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
 
 use crate::desk::Desk;
 use crate::field;
 use crate::loads;
 use crate::of::{Of, Shown};
-use crate::paper::{Section, write};
+use crate::paper::{Section, write, written};
 
 /// Every input, in worksheet order.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         let mut text = r#"<section class="sheet" aria-labelledby="form-title"><h2 id="form-title">The worksheet</h2><p class="lead">Every figure the answer rests on. What nobody has vouched for is marked a guess; each one you replace makes the answer yours.</p>"#.to_string();
         for section in SectionId::ALL {
             text += &part(*section);
         }
         text + "</section>"
-    },
+    }),
     parts: &[],
     acts: field::ACTS,
-    start: |desk| desk.at_each_change(refresh),
+    start: |desk| {
+        heed();
+        desk.at_each_change(refresh);
+    },
 };
 
 fn part(section: SectionId) -> String {
@@ -36,18 +40,22 @@ fn part(section: SectionId) -> String {
             .collect()
     };
     let (prefix, deep) = (section.prefix(), rows(Place::Deep));
+    let sum = Sum::of(&Worksheet::default(), section);
     let mut text = format!(
-        "<details class=section id=section-{prefix}><summary><span class=title>{}</span><span class=leader></span><span class=said id={prefix}-said></span></summary><p class=about>{}</p>{}",
+        "<details class='section{}' id=section-{prefix}><summary><span class=title>{}</span><span class=leader></span><span class=said id={prefix}-said>{}</span></summary><p class=about>{}</p>{}",
+        hidden(!sum.matters),
         section.title(),
+        sum.words(section),
         section.about(),
         rows(Place::Plain)
     );
     if section == SectionId::daily {
-        text += "<div id=sheet-loads></div>";
+        text += &loads::place("sheet");
     }
     if !deep.is_empty() {
         text += &format!(
-            "<details class=finer id={prefix}-finer><summary>Finer points</summary>{deep}</details>"
+            "<details class='finer{}' id={prefix}-finer><summary>Finer points</summary>{deep}</details>",
+            hidden(!sum.finer_matters)
         );
     }
     text + "</details>"
@@ -97,9 +105,20 @@ fn refresh(desk: Desk) {
     loads::refresh(desk, afresh);
 }
 
-/// From now on an entry that is written to the page follows the worksheet.
-pub fn heed(id: String, key: Key) {
-    ROWS.with_borrow_mut(|rows| rows.push(Row::new(id, Of::Input(key))));
+/// From now on the entries on the page follow the worksheet.
+fn heed() {
+    let entries = document().query_selector_all("[data-input=entry], [data-change=entry]");
+    let Ok(entries) = entries else { return };
+    let mut rows = Vec::new();
+    for at in 0..entries.length() {
+        let Some(entry) = entries.get(at).and_then(|node| node.dyn_into().ok()) else {
+            continue;
+        };
+        if let Some(of) = field::of(&entry) {
+            rows.push(Row::new(entry.id(), of));
+        }
+    }
+    ROWS.set(rows);
 }
 
 /// What the head of a section says of its inputs.
@@ -123,22 +142,29 @@ impl Sum {
         }
     }
 
-    fn show(&self, section: SectionId) {
-        let prefix = section.prefix();
-        let class = |shown: bool| if shown { "" } else { " hidden" };
-        let said = match self.said {
+    fn words(&self, section: SectionId) -> String {
+        match self.said {
             0 => "all guesses".to_string(),
             said => format!("{said} of {} known", section.keys().count()),
-        };
-        write(&format!("{prefix}-said"), &said);
-        let matters = class(self.matters);
+        }
+    }
+
+    fn show(&self, section: SectionId) {
+        let prefix = section.prefix();
+        write(&format!("{prefix}-said"), &self.words(section));
+        let matters = hidden(!self.matters);
         write(
             &format!("section-{prefix}@class"),
             &format!("section{matters}"),
         );
-        let finer = class(self.finer_matters);
+        let finer = hidden(!self.finer_matters);
         write(&format!("{prefix}-finer@class"), &format!("finer{finer}"));
     }
+}
+
+/// The class of what is not shown.
+fn hidden(is: bool) -> &'static str {
+    if is { " hidden" } else { "" }
 }
 
 /// Brings these entries up to date.

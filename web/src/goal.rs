@@ -5,16 +5,18 @@
 use std::cell::RefCell;
 use std::time::Duration;
 
-use ampwright_core::fields::{Held, Kind, Value};
+use ampwright_core::fields::{Held, Kind};
 use ampwright_core::goal::{Found, Plan, Search};
 use ampwright_core::report::clock;
-use ampwright_core::worksheet::{May, SectionId, Worksheet};
+use ampwright_core::worksheet::{Key, May, SectionId, Worksheet};
 use leptos::prelude::*;
+use leptos::web_sys::HtmlInputElement;
+use wasm_bindgen::JsCast;
 
 use crate::desk::{Desk, after, count};
 use crate::money::money;
 use crate::of::Of;
-use crate::paper::{Section, Text};
+use crate::paper::{Section, Text, by_id, written};
 use crate::words::{escape, figure};
 use crate::{field, own};
 
@@ -40,27 +42,27 @@ thread_local! {
 
 /// The section.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         let about = SectionId::goal;
         let rows: String = about
             .keys()
             .filter(|key| !is_lever(key.spec().kind))
             .map(|key| field::row("goal", key))
             .collect();
+        let levers: String = about.keys().map(lever).collect();
         format!(
             r#"<section class="goal" id="goal" aria-labelledby="goal-title"><h2 id="goal-title">{}</h2>
 <p class="lead">Say what you are after and what may be changed for it. Combinations of those changes are reckoned with the real charging run, prices as above.</p>
 <details class="finer" id="goal-fold"><summary>Look for it</summary>{rows}
-<fieldset id="goal-levers"><legend>What may be changed</legend><div id="goal-list"></div></fieldset>
+<fieldset id="goal-levers"><legend>What may be changed</legend><div id="goal-list">{levers}</div></fieldset>
 <p class="buttons"><button type="button" id="goal-look" data-click="goal-look">Look for the cheapest way</button>
 <button type="button" id="goal-stop" class="hidden" data-click="goal-stop">Stop looking</button>
 <span class="said" id="goal-progress" role="status"></span></p>
 <div id="goal-found"></div></details></section>"#,
             about.title()
         )
-    },
+    }),
     parts: &[
-        ("goal-list", Text::Soon(|sheet, _| levers(sheet))),
         ("goal-progress", Text::Own(progress)),
         (
             "goal-stop@class",
@@ -122,6 +124,7 @@ pub const SECTION: Section = Section {
         desk.at_each_change(|desk| {
             LOOKING.with_borrow_mut(|looking| looking.stale = true);
             count(desk.aside);
+            desk.sheet.with_untracked(tick);
         });
     },
 };
@@ -131,26 +134,41 @@ fn is_lever(kind: Kind) -> bool {
     matches!(kind, Kind::Choice { options, .. } if std::ptr::eq(options, May::OPTIONS))
 }
 
-fn levers(sheet: &Worksheet) -> String {
-    let mut text = String::new();
+/// What may be changed, to be ticked.
+fn lever(key: Key) -> String {
+    let (spec, name) = (key.spec(), key.name());
+    if !is_lever(spec.kind) {
+        return String::new();
+    }
+    let sheet = Worksheet::default();
+    let [hidden, ticked] = [
+        ("hidden", !key.applies(&sheet.inputs)),
+        ("checked", sheet.inputs.get(key) != May::Stay.to_value()),
+    ]
+    .map(|(word, is)| if is { word } else { "" });
+    format!(
+        "<label class='tick {hidden}'><input type=checkbox id=goal-{name} data-change=goal-may data-of={name} {ticked}><span>{} <small>{}</small></span></label>",
+        spec.label,
+        escape(spec.help)
+    )
+}
+
+/// Ticks what the worksheet says may be changed.
+fn tick(sheet: &Worksheet) {
     for key in SectionId::goal.keys() {
-        let spec = key.spec();
-        if !is_lever(spec.kind) || !key.applies(&sheet.inputs) {
+        let Some(tick) = by_id(&format!("goal-{}", key.name())) else {
+            continue;
+        };
+        if !is_lever(key.spec().kind) {
             continue;
         }
-        let name = key.name();
-        let ticked = match sheet.inputs.get(key) {
-            value if value == May::Stay.to_value() => "",
-            Value::Choice(_) => "checked",
-            _ => "",
-        };
-        text += &format!(
-            "<label class=tick><input type=checkbox id=goal-{name} data-change=goal-may data-of={name} {ticked}><span>{} <small>{}</small></span></label>",
-            spec.label,
-            escape(spec.help)
-        );
+        let ticked = sheet.inputs.get(key) != May::Stay.to_value();
+        tick.unchecked_ref::<HtmlInputElement>().set_checked(ticked);
+        if let Some(label) = tick.parent_element() {
+            let hidden = !key.applies(&sheet.inputs);
+            label.set_class_name(if hidden { "tick hidden" } else { "tick" });
+        }
     }
-    text
 }
 
 /// A piece of the search, and the next one when the page has had its turn.

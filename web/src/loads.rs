@@ -11,7 +11,7 @@ use leptos::web_sys::Element;
 use crate::desk::Desk;
 use crate::field;
 use crate::form::{self, Row};
-use crate::of::Of;
+use crate::of::{Of, Shown};
 use crate::paper::{Act, by_id, set_value, value, write};
 use crate::words::figure;
 
@@ -153,6 +153,34 @@ fn title(place: &str, at: usize, [name, day]: &[String; 2]) {
     }
 }
 
+/// Where the list will stand, as a fresh worksheet has it.
+pub fn place(place: &str) -> String {
+    let text = paper(place, None, &mut List::default());
+    format!("<div id={place}-loads>{text}</div>")
+}
+
+/// Stand for the id and the number of a load in the form of one.
+const ID: &str = "~id~";
+const AT: &str = "~at~";
+
+/// The form of a load, written once into the page to be copied from there.
+pub fn form() -> String {
+    let mut text = format!(
+        "<template id=load-form><details class=load id={ID}><summary><span class=title id={ID}-title></span><span class=leader></span><span class=said id={ID}-day></span></summary><div class=cell><label for={ID}-name>Name</label><input id={ID}-name type=text autocomplete=off data-input=load-name data-at={AT}></div><div class=cells>"
+    );
+    for (column, field) in LoadRow::FIELDS.iter().enumerate() {
+        let id = format!("{ID}-{}", field.name);
+        text += &format!(
+            "<div class=cell>{}<p class=margin id={id}-help>{}</p></div>",
+            field::entry(&field.spec, &id, &format!("{AT}.{column}"), &Shown::bare()),
+            field.spec.help
+        );
+    }
+    text + &format!(
+        "</div><p class=buttons><button type=button data-click=load-out data-at={AT}>Strike this load out</button></p></details></template>"
+    )
+}
+
 /// The list as text, or the button that begins one.
 fn paper(place: &str, count: Option<usize>, list: &mut List) -> String {
     let Some(count) = count else {
@@ -165,24 +193,15 @@ fn paper(place: &str, count: Option<usize>, list: &mut List) -> String {
         .to_string();
     };
     list.titles = vec![[String::new(), String::new()]; count];
+    let form = by_id("load-form").map_or(String::new(), |form| form.inner_html());
     let mut text = String::from("<div class=loads>");
     for at in 0..count {
         let id = format!("{place}-load-{at}");
-        text += &format!(
-            "<details class=load id={id}><summary><span class=title id={id}-title></span><span class=leader></span><span class=said id={id}-day></span></summary><div class=cell><label for={id}-name>Name</label><input id={id}-name type=text autocomplete=off data-input=load-name data-at={at}></div><div class=cells>"
-        );
+        text += &form.replace(ID, &id).replace(AT, &at.to_string());
         for (column, field) in LoadRow::FIELDS.iter().enumerate() {
-            let (id, of) = (format!("{id}-{}", field.name), Of::Load(at, column));
-            text += &format!(
-                "<div class=cell>{}<p class=margin id={id}-help>{}</p></div>",
-                field::entry(&field.spec, &id, of),
-                field.spec.help
-            );
-            list.rows.push(Row::new(id, of));
+            let id = format!("{id}-{}", field.name);
+            list.rows.push(Row::new(id, Of::Load(at, column)));
         }
-        text += &format!(
-            "</div><p class=buttons><button type=button data-click=load-out data-at={at}>Strike this load out</button></p></details>"
-        );
     }
     let usual = if count == 0 { "" } else { "hidden" };
     text + &format!(

@@ -4,7 +4,7 @@ use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::*;
 
 use crate::desk::count;
-use crate::paper::{Section, Text};
+use crate::paper::{Section, Text, written};
 use crate::shelf::title;
 use crate::store::Store;
 use crate::words::escape;
@@ -14,11 +14,11 @@ const LOOK: &str = "ampwright.look";
 /// The name of the boat and the switch; `look.js` sets the look before the
 /// first paint.
 pub const MASTHEAD: Section = Section {
-    paper: || {
+    paper: written(|| {
         r#"<header class="masthead"><div><h1>Ampwright</h1><p id="title"></p></div>
 <button type="button" class="plain" id="look" data-click="look"></button></header>"#
             .to_string()
-    },
+    }),
     parts: &[
         ("title", Text::Soon(|sheet, _| escape(title(&sheet.name)))),
         (

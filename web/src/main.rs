@@ -1,6 +1,7 @@
 #![forbid(unsafe_code)]
 //! The worksheet on screen. All figures come from `ampwright_core`; this crate
-//! shows inputs, shows results, and keeps worksheets in the browser.
+//! shows inputs, shows results, and keeps worksheets in the browser. Built for
+//! this computer instead of the browser, it prints the page's markup.
 
 mod answer;
 mod app;
@@ -19,6 +20,7 @@ mod money;
 mod of;
 mod own;
 mod paper;
+mod print;
 mod questions;
 mod share;
 mod shelf;
@@ -33,6 +35,10 @@ use leptos::{mount::mount_to, prelude::*, web_sys::HtmlElement};
 use wasm_bindgen::JsCast;
 
 fn main() {
+    if cfg!(not(target_arch = "wasm32")) {
+        println!("{}", print::page());
+        return;
+    }
     let place = document()
         .get_element_by_id("app")
         .and_then(|element| element.dyn_into::<HtmlElement>().ok());

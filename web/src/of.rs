@@ -30,15 +30,6 @@ impl Of {
         }
     }
 
-    /// The same, to be written there.
-    pub fn name(self) -> String {
-        match self {
-            Of::Input(key) => key.name(),
-            Of::Load(at, column) => format!("{at}.{column}"),
-            Of::Own(at, key) => format!("{at}.{}", key.name()),
-        }
-    }
-
     /// Its description.
     pub fn spec(self) -> Option<&'static Spec> {
         match self {
@@ -84,7 +75,7 @@ pub struct Shown {
 
 impl Shown {
     /// What is neither graded nor ever without meaning.
-    fn bare() -> Shown {
+    pub fn bare() -> Shown {
         Shown {
             value: Value::Absent,
             applies: true,

@@ -8,10 +8,9 @@ use leptos::prelude::*;
 
 use crate::arrange::changeable;
 use crate::desk::{Desk, after, count};
-use crate::field;
 use crate::form::{self, Row};
 use crate::of::Of;
-use crate::paper::{Act, Section, Text, by_id, focus, set_value, value};
+use crate::paper::{Act, Section, Text, by_id, focus, set_value, value, written};
 use crate::words::escape;
 
 thread_local! {
@@ -20,7 +19,7 @@ thread_local! {
 
 /// Only acts: the list stands among the arrangements.
 pub const SECTION: Section = Section {
-    paper: String::new,
+    paper: written(String::new),
     parts: &[("arrange-own", Text::Own(list))],
     acts: ACTS,
     start: |desk| {
@@ -102,10 +101,10 @@ fn focus_soon(id: String) {
 fn list(desk: Desk) -> String {
     desk.aside.track();
     desk.turn.track();
-    desk.sheet.with_untracked(written)
+    desk.sheet.with_untracked(all_of)
 }
 
-fn written(sheet: &Worksheet) -> String {
+fn all_of(sheet: &Worksheet) -> String {
     let mut text = String::from("<h3>Your own arrangements</h3>");
     for (at, own) in sheet.arrangements.iter().enumerate() {
         text += &format!(
@@ -115,7 +114,7 @@ fn written(sheet: &Worksheet) -> String {
             let name = key.name();
             text += &format!(
                 "<div class=row>{}<p class=margin id=own-{at}-{name}-help>{}<button type=button class='plain forget' id=own-{at}-{name}-drop data-click=own-drop data-at={at} data-key={name}>as the worksheet has it</button></p></div>",
-                field::entry(key.spec(), &format!("own-{at}-{name}"), Of::Own(at, *key)),
+                entry(at, &name),
                 escape(key.section.title()),
             );
         }
@@ -125,6 +124,20 @@ fn written(sheet: &Worksheet) -> String {
         );
     }
     text + "<p class=buttons><button type=button id=own-new data-click=own-new>Begin one from this worksheet</button></p>"
+}
+
+/// The entry of an input: that of the worksheet, under another name.
+fn entry(at: usize, name: &str) -> String {
+    let sheet = format!("sheet-{name}");
+    let entry = by_id(&sheet).and_then(|entry| entry.closest(".row").ok().flatten());
+    let row = entry.map_or(String::new(), |row| row.inner_html());
+    // Without what is complained of there.
+    let entry = row.split("<p").next().unwrap_or_default();
+    entry
+        .replace(&sheet, &format!("own-{at}-{name}"))
+        .replace(&format!("\"{name}\""), &format!("\"{at}.{name}\""))
+        .replace("\"true\"", "\"false\"")
+        + &format!("<p class=complaint id=own-{at}-{name}-complaint role=alert></p>")
 }
 
 /// Every input that may be changed, by section.

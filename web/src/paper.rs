@@ -8,10 +8,34 @@ use wasm_bindgen::{JsCast, closure::Closure};
 
 use crate::desk::Desk;
 
+/// Markup that the build writes into the page, see `print.rs`. The wasm knows
+/// nothing of it: what only writes markup is not compiled into it.
+#[derive(Clone, Copy)]
+pub struct Paper(#[cfg(not(target_arch = "wasm32"))] pub fn() -> String);
+
+/// Markup, by the function that writes it.
+pub const fn written(paper: fn() -> String) -> Paper {
+    #[cfg(target_arch = "wasm32")]
+    let (_, paper) = (paper, Paper());
+    #[cfg(not(target_arch = "wasm32"))]
+    let paper = Paper(paper);
+    paper
+}
+
+impl Paper {
+    /// The text; empty in the browser, where it stands on the page already.
+    pub fn text(self) -> String {
+        #[cfg(target_arch = "wasm32")]
+        return String::new();
+        #[cfg(not(target_arch = "wasm32"))]
+        (self.0)()
+    }
+}
+
 /// A section of the page.
 pub struct Section {
     /// Its markup; what follows the worksheet is left empty, under an id.
-    pub paper: fn() -> String,
+    pub paper: Paper,
     /// What is filled in, and filled in again whenever it changes.
     pub parts: &'static [Part],
     /// What its elements do, by the name in `data-click`, `data-input` ….
@@ -24,7 +48,7 @@ impl Section {
     /// Markup alone.
     pub const fn still(paper: fn() -> String) -> Section {
         Section {
-            paper,
+            paper: written(paper),
             parts: &[],
             acts: &[],
             start: |_| (),
@@ -75,6 +99,13 @@ pub fn start(desk: Desk, sections: &[&'static Section]) {
     ACTS.set(sections.iter().map(|section| section.acts).collect());
     for kind in HEARD {
         listen(desk, kind, heard);
+    }
+    // What was opened while the page was opening.
+    let folds = document().query_selector_all("details[open][data-toggle]");
+    if let (Ok(folds), Ok(event)) = (folds, Event::new("toggle")) {
+        for at in 0..folds.length() {
+            let _ = folds.get(at).map(|fold| fold.dispatch_event(&event));
+        }
     }
 }
 

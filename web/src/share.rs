@@ -6,11 +6,11 @@ use leptos::web_sys::HtmlTextAreaElement;
 use wasm_bindgen::{JsCast, closure::Closure};
 
 use crate::desk::Desk;
-use crate::paper::{Section, Text, by_id, offer, value, write};
+use crate::paper::{Section, Text, by_id, offer, value, write, written};
 
 /// Makes a link, copies it, and opens one.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         r#"<section class="share" aria-labelledby="share-title"><h2 id="share-title">Share as a link</h2>
 <p class="lead">The link holds every figure you have entered and nothing else. Nothing is sent anywhere: whoever opens it reads it in their own browser.</p>
 <label for="link">Link to this worksheet</label><textarea id="link" readonly rows="4"></textarea>
@@ -18,7 +18,7 @@ pub const SECTION: Section = Section {
 <label for="open-link">Open a link</label><textarea id="open-link" rows="2" data-input="link"></textarea>
 <p class="buttons"><button type="button" id="take-link" data-click="take-link" disabled>Open as a copy</button></p></section>"#
             .to_string()
-    },
+    }),
     parts: &[(
         "link@value",
         Text::Soon(|sheet, _| {

@@ -6,13 +6,13 @@ use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
 use crate::desk::{Arrival, Desk, Keeping, count};
-use crate::paper::{Section, Text, value};
+use crate::paper::{Section, Text, value, written};
 use crate::store::{self, Store};
 use crate::words::escape;
 
 /// Name of the open worksheet, and the others.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         r#"<section class="shelf" aria-labelledby="shelf-title"><h2 id="shelf-title">Worksheets</h2>
 <label for="sheet-name">Name of this worksheet</label><input id="sheet-name" type="text" autocomplete="off" maxlength="80" data-input="sheet-name">
 <p class="keeping" id="keeping"></p><ul class="sheets" id="sheets"></ul>
@@ -20,7 +20,7 @@ pub const SECTION: Section = Section {
 <button type="button" id="copy-sheet" data-click="copy-sheet">Copy this one</button>
 <button type="button" data-click="demo">Show the demo</button></p></section>"#
             .to_string()
-    },
+    }),
     parts: &[
         (
             "sheet-name@value",

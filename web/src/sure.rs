@@ -10,7 +10,7 @@ use leptos::prelude::*;
 use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::scale::Scale;
 use crate::desk::{Desk, after, count};
-use crate::paper::{Section, Text, by_id, focus};
+use crate::paper::{Section, Text, by_id, focus, written};
 use crate::words::{axis_time, escape, figure};
 
 /// How long typing must rest before the reckoning begins.
@@ -37,7 +37,7 @@ thread_local! {
 
 /// Range, what it comes from, and which reading would narrow it.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         format!(
             r#"<section class="sure" id="sure" aria-labelledby="sure-title"><h2 id="sure-title">How sure is this?</h2>
 <p class="lead">The same boat reckoned {} times, every figure moved within what it may be. Eight times in ten the answer lies in these ranges. <span id="sure-progress"></span></p>
@@ -45,7 +45,7 @@ pub const SECTION: Section = Section {
 <p class="about">A guess moves within its plausible range, a figure off a plate by 5 % or 5 °C, one you measured by 2 % or 2 °C. What you decide, such as a set-point, stays put. What the formulas themselves get wrong comes on top.</p></section>"#,
             Sure::RUNS
         )
-    },
+    }),
     parts: &[
         (
             "sure-progress",
@@ -179,7 +179,7 @@ fn row(reading: &Reading, asked: &Range) -> String {
     format!(
         "<li><div><p><b>{what}</b> <span class=said>{}</span></p><button type=button class=plain id=go-{name} data-click=go data-key={name} aria-label='go there: {what}'>go there</button></div><p>{worth}</p><p class=margin>{}</p></li>",
         reading.section,
-        escape(reading.how)
+        crate::field::how(&name)
     )
 }
 

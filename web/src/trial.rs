@@ -13,7 +13,7 @@ use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid, minutes, sample};
 use crate::chart::scale::Scale;
 use crate::desk::{Desk, count};
-use crate::paper::{Section, Text, by_id, offer, value, write};
+use crate::paper::{Section, Text, by_id, offer, value, write, written};
 use crate::words::{escape, figure};
 
 /// Top and bottom of the drawing's field, and its height.
@@ -39,7 +39,7 @@ thread_local! {
 
 /// The section.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         let steps = HOW_TO
             .map(|step| format!("<li>{}</li>", escape(step)))
             .concat();
@@ -53,7 +53,7 @@ pub const SECTION: Section = Section {
 <button type="button" class="plain" id="trial-sample" data-click="log-sample">Fill in an invented log</button></p>
 <div id="trial-outcome" role="status"></div><div id="trial-take"></div></section>"#
         )
-    },
+    }),
     parts: &[
         (
             "trial-outcome",

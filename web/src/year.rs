@@ -14,7 +14,7 @@ use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid, mark, minutes, sample};
 use crate::chart::scale::Scale;
 use crate::desk::{Desk, after, count};
-use crate::paper::{Section, Text, value};
+use crate::paper::{Section, Text, value, written};
 
 /// How long typing must rest before the year is reckoned anew.
 const REST: Duration = Duration::from_millis(250);
@@ -35,7 +35,7 @@ thread_local! {
 
 /// The section; everything in it is drawn when somebody opens it.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         let mut months = String::new();
         for (at, option) in Month::OPTIONS.iter().enumerate() {
             months += &format!("<option value={at}>{}</option>", option.label);
@@ -46,7 +46,7 @@ pub const SECTION: Section = Section {
 <div class="row"><label for="year-month">A settled day in</label><select id="year-month" data-change="year-month">{months}</select></div><div id="year-drawn"></div>
 <p class="about">There are no clouds in it: every day has its month's mean sun, and a grey week asks more. When the engine is started stands in the worksheet under Engine rule; full is what is full for daily use. Hours are the sun's: at 12 it stands highest.</p></details></section>"#
         )
-    },
+    }),
     parts: &[
         (
             "year-table",

@@ -110,7 +110,8 @@ pub enum Kind {
 pub struct Spec {
     /// What the form calls it.
     pub label: &'static str,
-    /// Where to read it on a boat, and what it does.
+    /// Where to read it on a boat, and what it does; empty without the feature
+    /// `words`.
     pub help: &'static str,
     /// What it takes.
     pub kind: Kind,
@@ -187,7 +188,9 @@ pub(crate) const fn choose(
 
 impl Spec {
     pub(crate) const fn help(mut self, help: &'static str) -> Spec {
-        self.help = help;
+        if cfg!(feature = "words") {
+            self.help = help;
+        }
         self
     }
     pub(crate) const fn measured(mut self) -> Spec {

@@ -15,7 +15,7 @@ use leptos::web_sys::{Element, Event, KeyboardEvent, PointerEvent};
 use wasm_bindgen::JsCast;
 
 use crate::desk::{Desk, count};
-use crate::paper::{Section, Text, value};
+use crate::paper::{Section, Text, value, written};
 use crate::words::figure;
 use crate::working::opened;
 use reading::reading;
@@ -25,7 +25,7 @@ use plot::{HEIGHT, LEFT, RIGHT, WIDTH, plot, time_scale};
 
 /// The chart with its reading line and table.
 pub const RUN: Section = Section {
-    paper: || {
+    paper: written(|| {
         format!(
             r#"<section class="chart" aria-labelledby="chart-title"><h2 id="chart-title"></h2><p class="lead" id="run-lead"></p>
 <svg viewBox="0 0 {WIDTH} {HEIGHT}" role="img" aria-labelledby="chart-title" data-pointerdown="read-off" data-pointermove="read-off"><g id="run-plot"></g><g id="run-cursor"></g></svg>
@@ -34,7 +34,7 @@ pub const RUN: Section = Section {
 <dl class="reading" id="reading-values"></dl><div id="reading-working"></div>
 <details class="finer" id="run-fold" data-toggle="fold"><summary>The run as a table</summary><div class="scroll" tabindex="0" role="region" aria-label="The run as a table" id="run-table"></div></details></section>"#
         )
-    },
+    }),
     parts: &[
         (
             "chart-title",

@@ -7,7 +7,7 @@ use ampwright_core::report::{MachineReport, SpeedPoint};
 use super::drawing::{Anchor, Drawing};
 use super::plot::{LEFT, RIGHT, WIDTH, sample};
 use super::scale::Scale;
-use crate::paper::{Section, Text};
+use crate::paper::{Section, Text, written};
 use crate::words::figure;
 
 const HEIGHT: f64 = 172.0;
@@ -15,13 +15,13 @@ const FIELD: (f64, f64) = (18.0, 146.0);
 
 /// The curves, with the engine speed of the worksheet marked.
 pub const SPEED: Section = Section {
-    paper: || {
+    paper: written(|| {
         format!(
             r#"<section class="chart" aria-labelledby="speed-title"><h2 id="speed-title">Amperes against engine speed</h2><p class="lead" id="speed-lead"></p>
 <svg viewBox="0 0 {WIDTH} {HEIGHT}" role="img" aria-labelledby="speed-title" id="speed-plot"></svg>
 <details class="finer" id="speed-fold" data-toggle="fold"><summary>The curves as a table</summary><div class="scroll" tabindex="0" role="region" aria-label="The curves as a table" id="speed-table"></div></details></section>"#
         )
-    },
+    }),
     parts: &[
         (
             "speed-lead",

@@ -12,7 +12,7 @@ use ampwright_core::fields::Place;
 use ampwright_core::report::CAUTIONS;
 use ampwright_core::worksheet::SectionId;
 
-use crate::paper::{Section, Text};
+use crate::paper::{Section, Text, written};
 use crate::{field, findings};
 
 /// A fold of the chapter.
@@ -54,13 +54,13 @@ const FOLDS: [Fold; 3] = [
 
 /// The chapter.
 pub const SECTION: Section = Section {
-    paper: || {
+    paper: written(|| {
         let mut text = r#"<section class="fit" aria-labelledby="fit-title"><h2 id="fit-title">Fit it safely</h2><p class="lead">For this boat as it stands in the worksheet: which cable and fuse, whether the belt carries it, and what happens when the bank lets go.</p>"#.to_string();
         for fold in &FOLDS {
             text += &paper(fold);
         }
         text + "</section>"
-    },
+    }),
     parts: &[
         (
             "fit-cable-told",

@@ -14,7 +14,7 @@ use wasm_bindgen::JsCast;
 
 use crate::chart::minute;
 use crate::desk::{Desk, after, count};
-use crate::paper::{Section, by_id, focus, listen, write};
+use crate::paper::{Section, by_id, focus, listen, write, written};
 use crate::sure;
 use told::{figured, tell};
 
@@ -30,7 +30,7 @@ thread_local! {
 
 /// The workings for print, at the end of the page.
 pub const SECTION: Section = Section {
-    paper: || "<section class=appendix id=appendix></section>".to_string(),
+    paper: written(|| "<section class=appendix id=appendix></section>".to_string()),
     parts: &[],
     acts: &[
         ("how", |desk, button, _| open(desk, button)),
