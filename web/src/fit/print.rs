@@ -21,7 +21,7 @@ pub fn print(desk: Desk, button: &Element) {
             "<p><b>{}</b> {}</p><p>{page}#{}</p>",
             escape(title(&sheet.name)),
             String::from(Date::new_0().to_date_string()),
-            to_link(sheet)
+            escape(&to_link(sheet))
         )
     });
     write(&format!("fit-{fold}-head"), &head);
