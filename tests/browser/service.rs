@@ -14,7 +14,7 @@ const FITS: &str = "return document.documentElement.scrollWidth <= innerWidth";
 #[test]
 fn a_tick_is_kept_and_no_link_carries_it() {
     let desk = Desk::open(Screen::Phone);
-    desk.fill("#sheet-bank_capacity_ah", "333");
+    desk.fill("#ask-bank_capacity_ah", "333");
     desk.press("#fit-first > summary");
     desk.browser.wait_for("#first-isolate").unwrap();
     let link = desk.link();
@@ -47,7 +47,7 @@ fn settings_follow_an_input_and_print_alone() {
     let mut sheet = Worksheet::default();
     let key = Key::named("bank_capacity_ah").unwrap();
     sheet.state(key, Value::Number(333.0)).unwrap();
-    desk.fill("#sheet-bank_capacity_ah", "333");
+    desk.fill("#ask-bank_capacity_ah", "333");
     for group in settings(&sheet, &report(&sheet)).groups {
         for line in group.lines {
             let value = line.value.as_str();
