@@ -9,6 +9,7 @@ mod desk;
 mod fit;
 mod job;
 mod keep;
+mod service;
 mod shell;
 mod site;
 mod sure;
