@@ -1,224 +1,90 @@
 //! The day: what is used, what the sun gives, what is left to the engine.
 
-use super::Made;
-use super::boat::{At, Boat, given, made, told};
-use super::expr::{Expr, least, most, num, power, sum};
-use crate::worksheet::Basis;
+use super::scene::Boat;
+use super::table::table;
+use crate::physics::solar::{MIDDLE_DAYS, SunPlace, cell_c, heat_factor, hour_shares};
+use crate::sky::sky;
+use crate::worksheet::{Basis, SunBasis};
 
-const LISTED: &str = "Added up from the list of loads.";
+table! { DAY |_s, own, b, r, p, i|
+    "energy.anchor.use_ah" "Used|A·h|0|S|{listed?E_day/V}{!listed?Q_day:in{saves?*(1-f_saved)}}|{listed?{list}}{!listed?{saves?Less what lighter loads save.}{!saves?{asgiven}}}" => r.energy.anchor.use_ah;
+    "energy.anchor.use_wh" "… as energy|W·h|0|S|{listed?{rows}}{!listed?Q_day*V}|{listed?{list}}" => r.energy.anchor.use_wh;
+    "energy.anchor.night_share_pct" "… of that at night|%|0|S|{listed?{uses?100*({nights})/E_day}}{!listed?100*f_night}|{listed?{uses?{list}}{!uses?Nothing is used.}}{!listed?{asgiven}}" => r.energy.anchor.night_share_pct;
+    "energy.bank_v" "Bank at rest, half full|V|2|T|N*V_block|Watt-hours and ampere-hours are turned into each other with it.|bank_chemistry bank_nominal_v" => r.energy.bank_v;
+    "energy.sun_wh" "Energy from the sun|W·h|0|U|P_sun*h_sun{!place?:in}*η_sun{place?*k_heat}|{place?Reckoned hour by hour: cells in the sun warm up and lose a little for each degree above 25 °C.|sun_noct_c sun_heat_loss_pct_k space_outside_c}" => r.energy.sun_wh;
+    "inner.sun_full_hours" "Hours of full sun|h|2|U|{place?K*H₀/3.6}|{place?An hour of full sun is 3.6 MJ on a square metre.|sun_latitude_deg sun_month}{!place?{asgiven}}" => sky(i, i.sun.month).full_hours;
+    "energy.sun_ah" "From the sun|A·h|0|S|E_sun/V" => r.energy.sun_ah;
+    "energy.engine_ah" "Left to the engine|A·h|0|S|{charges?max(0;Q_day-Q_sun)}|{charges?What the sun leaves, and never less than nothing.}{!charges?The engine is not run for charging: shore power puts back what the sun leaves.}" => r.energy.engine_ah;
+    "energy.usable_ah" "Usable from the bank|A·h|0|S|max(0;s_high-s_low)*C{peukert?*min(1;(20*Q_day/24/C)^(1-p))}|{peukert?Lead gives less to a draw harder than that of its 20-hour rating (W. Peukert, 1897, from memory).}" => r.energy.usable_ah;
+    "energy.autonomy_days" "Without the engine|days|1|S|{val?Q_usable/(Q_day-Q_sun)}|{none?The sun covers the use: there is no end.}{!none?From full to the end of the window.}" => maybe(r.energy.autonomy_days);
+    "day.need_ah" "To put back|A·h|0|S|Q|What is left to the engine has to be put back." => r.day.need_ah;
+    "day.engine_hours" "Engine|h|2|S|{runs?Q:need/(η_bank*I_mean:day+I_house)}|{runs?{stepped}}{!runs?{norun}}" => maybe(r.day.engine_hours);
+    "day.fuel_l" "Fuel for it|L|1|F|{runs?B₀*t:day+b_E*W_shaft:day}|{runs?{fuel}}{!runs?{norun}}" => maybe(r.day.fuel_l);
+    "day.marginal_fuel_l" "… while motoring anyway|L|1|F|{runs?b_E*W_shaft:day}|{runs?{shaft}}{!runs?{norun}}" => maybe(r.day.marginal_fuel_l);
 
-/// The rows of the list of loads that run at anchor, as energy.
-fn rows(boat: &Boat) -> Vec<(Expr, Expr)> {
-    let rows = boat.report.energy.rows.iter().enumerate();
-    rows.filter(|(_, row)| row.anchor_wh != 0.0)
-        .map(|(at, row)| {
-            let symbol = format!("E_{}", at + 1);
-            let load = if row.name.is_empty() {
-                "A load"
-            } else {
-                &row.name
-            };
-            let wh = given(&symbol, load, row.anchor_wh, "W·h");
-            let (symbol, name) = (format!("f_{}", at + 1), format!("{load}, at night"));
-            (wh, given(&symbol, &name, row.night_share_pct, "%"))
-        })
-        .collect()
+    "E_day" "||energy.anchor.use_wh";
+    "Q_day" "||energy.anchor.use_ah";
+    "V" "||energy.bank_v";
+    "N" "12 V blocks in series" => p.bank.blocks;
+    "V_block" "One 12 V block at rest, half full, from the table|V" => r.energy.bank_v / p.bank.blocks;
+    "h_sun" "||inner.sun_full_hours";
+    "k_heat" "What heat leaves of it, the mean over the day's sun" => heat_share(b);
+    "H₀" "Sun on a level square metre outside the air, on the month's mean day|MJ/m²" => place(b).outside_air_mj(i.sun.latitude_deg);
+    "E_sun" "||energy.sun_wh";
+    "Q_sun" "||energy.sun_ah";
+    "p" "Peukert's exponent" => i.bank.chemistry.lead().map_or(f64::NAN, |lead| lead.peukert);
+    "Q_usable" "||energy.usable_ah";
+    "Q" "||energy.engine_ah";
+    "Q:need" "||day.need_ah";
+    "t:day" "||day.engine_hours";
+    "I_mean:day" "Mean current into the bank, of this run|A" => maybe(r.day.mean_bank_a);
+    "W_shaft:day" "Energy the alternators' shafts took, added up along the run|kW·h" => maybe(r.day.shaft_kwh);
+
+    "listed" "" => i.daily.basis == Basis::Listed;
+    "saves" "" => i.daily.saved_pct > 0.0;
+    "uses" "" => r.energy.anchor.use_wh > 0.0;
+    "place" "" => i.sun.basis == SunBasis::Place;
+    "charges" "" => i.engine_charges();
+    "peukert" "" => i.bank.chemistry.lead().is_some() && r.energy.anchor.use_ah > 0.0;
+    "runs" "" => maybe(r.day.engine_hours) > 0.0;
+    "endless" "" => r.day.engine_hours.is_none();
+    "val" "" => own.value > 0.0;
+    "none" "" => own.value.is_nan();
+
+    "list" "Added up from the list of loads.";
+    "asgiven" "As you gave it.";
+    "norun" "{endless?The run was stepped through a whole day: no run is long enough, or the bank is too small for a day.}{!endless?The sun covers the use, or shore power does; the engine need not run.}";
+    "stepped" "There is no closed formula: the run is stepped through time, as current and heat change. The mean current is the run's own, so this line ties time and current together and does not replace the stepping.";
+    "fuel" "What turns the engine, and what the alternator asks on top.";
+    "shaft" "Energy at the shaft is added up along the run.";
+
+    "@O" "Own reasoning.";
+    "@S" "Arithmetic.";
+    "@U" "J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal Processes, from memory.";
+    "@F" "Willans line; friction from J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, section 13.6, from memory.";
+    "@T" "Tables of typical cells, from memory; lead's appetite is common practice.";
 }
 
-pub(super) fn bank_v(boat: &Boat) -> Expr {
-    boat.worked("V", At::Never, "energy.bank_v", boat.report.energy.bank_v)
+/// No figure is "not a number".
+pub(super) fn maybe(figure: Option<f64>) -> f64 {
+    figure.unwrap_or(f64::NAN)
 }
 
-fn use_ah_leaf(boat: &Boat) -> Expr {
-    let ah = boat.report.energy.anchor.use_ah;
-    boat.worked("Q_day", At::Never, "anchor.use_ah", ah)
+/// Where the sun stands on the mean day of the worksheet's month.
+fn place(boat: &Boat) -> SunPlace {
+    let month = boat.sheet.inputs.sun.month as usize;
+    SunPlace::on(MIDDLE_DAYS.get(month).copied().unwrap_or(1.0))
 }
 
-pub(super) fn rest_v(boat: &Boat, _: At) -> Option<Made> {
-    let bank = &boat.plant.bank;
-    let block = given(
-        "V_block",
-        "One 12 V block at rest, half full, from the table",
-        boat.report.energy.bank_v / bank.blocks,
-        "V",
-    );
-    let blocks = given("N", "12 V blocks in series", bank.blocks, "");
-    let mut made = made(
-        boat.report.energy.bank_v,
-        blocks * block,
-        "Watt-hours and ampere-hours are turned into each other with it.",
-    );
-    made.also = &["bank_chemistry", "bank_nominal_v"];
-    Some(made)
-}
-
-pub(super) fn use_wh(boat: &Boat, _: At) -> Option<Made> {
-    let value = boat.report.energy.anchor.use_wh;
-    Some(match boat.inputs().daily.basis {
-        Basis::Figure => made(value, use_ah_leaf(boat) * bank_v(boat), ""),
-        Basis::Listed => {
-            let rows = rows(boat).into_iter().map(|(wh, _)| wh).collect();
-            made(value, sum(rows), LISTED)
-        }
-    })
-}
-
-pub(super) fn use_ah(boat: &Boat, _: At) -> Option<Made> {
-    let day = &boat.report.energy.anchor;
-    Some(match boat.inputs().daily.basis {
-        Basis::Figure if boat.inputs().daily.saved_pct > 0.0 => made(
-            day.use_ah,
-            boat.input("daily_use_ah") * (num(1.0) - boat.input("daily_saved_pct")),
-            "Less what lighter loads save.",
-        ),
-        Basis::Figure => made(day.use_ah, boat.input("daily_use_ah"), "As you gave it."),
-        Basis::Listed => {
-            let wh = boat.worked("E_day", At::Never, "anchor.use_wh", day.use_wh);
-            made(day.use_ah, wh / bank_v(boat), LISTED)
-        }
-    })
-}
-
-pub(super) fn night_share(boat: &Boat, _: At) -> Option<Made> {
-    let day = &boat.report.energy.anchor;
-    let value = day.night_share_pct;
-    Some(match boat.inputs().daily.basis {
-        Basis::Figure => {
-            let share = num(100.0) * boat.input("daily_night_share_pct");
-            made(value, share, "As you gave it.")
-        }
-        Basis::Listed if day.use_wh > 0.0 => {
-            let parts = rows(boat).into_iter().map(|(wh, share)| wh * share);
-            let night = sum(parts.collect());
-            let wh = boat.worked("E_day", At::Never, "anchor.use_wh", day.use_wh);
-            made(value, num(100.0) * night / wh, LISTED)
-        }
-        Basis::Listed => told(Some(value), "Nothing is used."),
-    })
-}
-
-/// What is used less what the sun gives.
-fn left(boat: &Boat) -> Expr {
-    let sun_ah = boat.report.energy.sun_ah;
-    use_ah_leaf(boat) - boat.worked("Q_sun", At::Never, "energy.sun_ah", sun_ah)
-}
-
-pub(super) fn engine_ah(boat: &Boat, _: At) -> Option<Made> {
-    let energy = &boat.report.energy;
-    if !boat.inputs().engine_charges() {
-        return Some(told(
-            Some(energy.engine_ah),
-            "The engine is not run for charging: shore power puts back what the sun leaves.",
-        ));
+/// What heat leaves of the panels' power, the mean over the day's sun, 0 to 1.
+fn heat_share(boat: &Boat) -> f64 {
+    let inputs = &boat.sheet.inputs;
+    let full_hours = sky(inputs, inputs.sun.month).full_hours;
+    let mut sum = 0.0;
+    for share in hour_shares(place(boat).sunset_rad(inputs.sun.latitude_deg)) {
+        let w_m2 = 1000.0 * full_hours * share;
+        let cells_c = cell_c(inputs.space.outside_c, w_m2, inputs.sun.noct_c);
+        sum += share * heat_factor(cells_c, inputs.sun.heat_loss_pct_k / 100.0);
     }
-    Some(made(
-        energy.engine_ah,
-        most(num(0.0), left(boat)),
-        "What the sun leaves, and never less than nothing.",
-    ))
-}
-
-pub(super) fn usable_ah(boat: &Boat, _: At) -> Option<Made> {
-    let window = boat.input("bank_window_high_pct") - boat.input("bank_window_low_pct");
-    let mut ah = most(num(0.0), window) * boat.input("bank_capacity_ah");
-    let mut note = "";
-    let draw_a = boat.report.energy.anchor.use_ah / 24.0;
-    if let Some(lead) = boat.inputs().bank.chemistry.lead()
-        && draw_a > 0.0
-    {
-        // Over twenty hours, the time lead is rated at.
-        let draw = use_ah_leaf(boat) / num(24.0);
-        let rated = num(20.0) * draw / boat.input("bank_capacity_ah");
-        let exponent = given("p", "Peukert's exponent", lead.peukert, "");
-        ah = ah * least(vec![num(1.0), power(rated, num(1.0) - exponent)]);
-        note = "Lead gives less to a draw harder than that of its 20-hour rating (W. Peukert, 1897, from memory).";
-    }
-    Some(made(boat.report.energy.usable_ah, ah, note))
-}
-
-pub(super) fn autonomy(boat: &Boat, _: At) -> Option<Made> {
-    let energy = &boat.report.energy;
-    Some(match energy.autonomy_days {
-        None => told(None, "The sun covers the use: there is no end."),
-        Some(days) => {
-            let usable = boat.worked("Q_usable", At::Never, "energy.usable_ah", energy.usable_ah);
-            made(
-                days,
-                usable / left(boat),
-                "From full to the end of the window.",
-            )
-        }
-    })
-}
-
-pub(super) fn need(boat: &Boat, _: At) -> Option<Made> {
-    let need_ah = boat.report.day.need_ah;
-    let left = boat.worked("Q", At::Never, "energy.engine_ah", need_ah);
-    Some(made(
-        need_ah,
-        left,
-        "What is left to the engine has to be put back.",
-    ))
-}
-
-/// The notes for a run there is none of.
-pub(super) fn no_run(hours: Option<f64>) -> Option<Made> {
-    match hours {
-        None => Some(told(
-            None,
-            "The run was stepped through a whole day: no run is long enough, or the bank is too small for a day.",
-        )),
-        Some(0.0) => Some(told(
-            Some(0.0),
-            "The sun covers the use, or shore power does; the engine need not run.",
-        )),
-        Some(_) => None,
-    }
-}
-
-pub(super) const STEPPED: &str = "There is no closed formula: the run is stepped through time, as current and heat change. The mean current is the run's own, so this line ties time and current together and does not replace the stepping.";
-
-pub(super) fn engine_hours(boat: &Boat, _: At) -> Option<Made> {
-    let day = &boat.report.day;
-    if let Some(none) = no_run(day.engine_hours) {
-        return Some(none);
-    }
-    let need = boat.worked("Q", At::Never, "day.need_ah", day.need_ah);
-    let mean_a = day.mean_bank_a.unwrap_or(0.0);
-    let mean = given(
-        "I_mean",
-        "Mean current into the bank, of this run",
-        mean_a,
-        "A",
-    );
-    let kept = boat.input("bank_charge_efficiency_pct") * mean;
-    Some(made(
-        day.engine_hours.unwrap_or(0.0),
-        need / (kept + super::held::house(boat)),
-        STEPPED,
-    ))
-}
-
-pub(super) fn marginal_fuel(boat: &Boat, _: At) -> Option<Made> {
-    let day = &boat.report.day;
-    Some(no_run(day.engine_hours).unwrap_or_else(|| {
-        made(
-            day.marginal_fuel_l.unwrap_or(0.0),
-            super::engine::marginal(boat, day.shaft_kwh),
-            "Energy at the shaft is added up along the run.",
-        )
-    }))
-}
-
-pub(super) fn fuel(boat: &Boat, _: At) -> Option<Made> {
-    let day = &boat.report.day;
-    Some(no_run(day.engine_hours).unwrap_or_else(|| {
-        let hours = day.engine_hours.unwrap_or(0.0);
-        let time = boat.worked("t", At::Never, "day.engine_hours", hours);
-        made(
-            day.fuel_l.unwrap_or(0.0),
-            super::engine::idle(boat) * time + super::engine::marginal(boat, day.shaft_kwh),
-            "What turns the engine, and what the alternator asks on top.",
-        )
-    }))
+    sum
 }

@@ -1,67 +1,35 @@
 //! How formulas are written and what they come to, by hand.
 
-use super::expr::{Expr, From, Leaf, leaf, least, num, power, root, significant, square};
-
-fn figure(symbol: &str, value: f64, unit: &'static str) -> Expr {
-    leaf(Leaf {
-        symbol: symbol.to_string(),
-        name: String::new(),
-        value,
-        unit,
-        from: From::Given,
-    })
-}
+use super::expr::{come_to, printed, replaced, significant};
 
 #[test]
-fn symbols_and_figures_have_one_shape() {
-    // By hand: 120·√(1 − (1500/3000)²) is 103.92.
-    let (i, n0, n) = (
-        figure("I∞", 120.0, "A"),
-        figure("n₀", 1500.0, "rpm"),
-        figure("n", 3000.0, "rpm"),
+fn names_are_replaced_and_signs_printed() {
+    let formula = "I∞*√(1-(n₀/n)²)+max(0;-x)*0.85";
+    let marked = replaced(formula, &mut |name, out| {
+        out.push_str(name);
+        out.push('′');
+    });
+    assert_eq!(
+        printed(&marked),
+        "I∞′ · √(1 − (n₀′/n′)²) + max(0, −x′) · 0.85"
     );
-    let curve = i * root(num(1.0) - square(n0 / n));
-    assert_eq!(curve.symbols(), "I∞ · √(1 − (n₀/n)²)");
-    assert_eq!(curve.figures(103.923, 0), "120 · √(1 − (1500/3000)²)");
-    assert!((curve.exact() - 103.923_048_454_132_64).abs() < 1e-9);
+    assert_eq!(printed("10-(-5)*57%"), "10 − (−5) · 57 %");
 }
 
 #[test]
-fn brackets_only_where_they_are_needed() {
-    let [a, b, c] = ["a", "b", "c"].map(|name| figure(name, 1.0, ""));
-    let [a, b, c] = [&a, &b, &c].map(|part| || part.clone());
-    for (expr, text) in [
-        (a() - (b() - c()), "a − (b − c)"),
-        (a() - b() - c(), "a − b − c"),
-        (a() / (b() * c()), "a/(b · c)"),
-        (a() / b() * c(), "a/b · c"),
-        (a() * (b() + c()), "a · (b + c)"),
-        (power(a() / b(), c()), "(a/b)^c"),
-        (power(a(), num(-2.0)), "a^(−2)"),
-        (power(a(), b() * c()), "a^(b · c)"),
-        (square(square(a())), "(a²)²"),
-        (least(vec![a() - b(), c()]), "min(a − b, c)"),
+fn figures_come_to() {
+    // By hand.
+    for (figures, value) in [
+        ("120*√(1-(1500/3000)²)", 103.923_048_454_132_64),
+        ("10-(-5)*57%", 12.85),
+        ("min(3;max(1;2)+4/8;7)", 2.5),
+        ("0.25^(1/0.5)*16", 1.0),
+        ("100*1/(50%*4)", 50.0),
+        ("(-2)²-1-1", 2.0),
+        ("12/2/3*4", 8.0),
     ] {
-        assert_eq!(expr.symbols(), text);
+        assert!((come_to(figures) - value).abs() < 1e-12, "{figures}");
     }
-}
-
-#[test]
-fn shares_and_minus_signs() {
-    let frost = figure("T", -5.0, "°C");
-    let share = figure("η", 57.0, "%");
-    let expr = num(10.0) - frost * share;
-    assert_eq!(expr.figures(12.85, 2), "10 − (−5) · 57 %");
-    assert!((expr.exact() - 12.85).abs() < 1e-12);
-}
-
-#[test]
-fn digits_follow_the_result() {
-    // A third needs as many digits as the result shows.
-    let third = figure("a", 1.0 / 3.0, "");
-    let expr = num(3000.0) * third;
-    assert_eq!(expr.figures(1000.0, 0), "3000 · 0.3333");
-    assert_eq!(expr.figures(1000.0, 2), "3000 · 0.333333");
 }
 
 #[test]

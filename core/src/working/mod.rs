@@ -5,37 +5,29 @@
 //! to it by tests. What comes out of stepping through time has no formula: its
 //! working says so and gives a balance that the figure has to meet.
 
-mod air;
-mod bank;
-mod boat;
-mod cooling;
-mod curve;
 mod day;
 mod engine;
 mod expr;
 #[cfg(test)]
 mod expr_tests;
-mod heat;
-mod held;
-mod lead;
-mod lines;
-mod losses;
-mod may;
+mod fill;
+mod machine;
+mod moment;
 mod run;
-mod soak;
-mod sun;
+mod scene;
 mod symbols;
-mod temps;
+mod table;
 mod text;
 
 use serde::Serialize;
 
-use crate::fields::{Kind, Knowledge, Value};
+use crate::fields::Knowledge;
 use crate::report::Report;
-use crate::worksheet::{Key, Worksheet};
-use boat::{At, Boat, label};
-use expr::{Expr, From, Leaf};
-use lines::Line;
+use crate::worksheet::Worksheet;
+use expr::{come_to, printed, replaced};
+use fill::{DIGITS, Made, beside, figures, make};
+use scene::{Boat, Scene};
+use table::{Own, row};
 
 /// How a figure came about.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -84,157 +76,128 @@ pub struct Used {
     pub working: Option<&'static str>,
 }
 
-/// What a file of this folder makes of a line. It lies in a box, as formulas do.
-type Made = Box<Making>;
-
-/// What is in it.
-struct Making {
-    value: Option<f64>,
-    expr: Option<Expr>,
-    note: String,
-    /// Inputs that decide without being in the formula, and workings beside it.
-    also: &'static [&'static str],
-}
-
 /// The name of every working there is.
 pub fn ids() -> impl Iterator<Item = &'static str> {
-    lines::all().map(|line| line.id)
+    scene::some(false)
 }
 
 /// How one figure of a worksheet's report came about; none for an unknown
 /// name, and for a second alternator or lead bank that is not there.
 pub fn working(sheet: &Worksheet, report: &Report, id: &str) -> Option<Working> {
-    let line = lines::all().find(|line| line.id == id)?;
-    explain(&Boat::new(sheet, report), line)
+    working_at(sheet, report, 0.0, id)
 }
 
 /// The same for any figure, with those the run shows at a minute.
 pub fn working_at(sheet: &Worksheet, report: &Report, minute: f64, id: &str) -> Option<Working> {
-    let line = lines::named(id)?;
-    let mut boat = Boat::new(sheet, report);
-    boat.minute = minute.clamp(0.0, report.run.minutes);
-    explain(&boat, line)
+    row(id)?;
+    explain(&boat_at(sheet, report, minute), id)
 }
 
 /// What the page calls a figure, in a line that stands alone.
 pub fn name(id: &str) -> String {
-    lines::named(id).map_or_else(String::new, Line::name)
+    row(id).map_or_else(String::new, |(entry, _)| entry.words())
 }
 
 /// How each figure of a worksheet's report came about.
 pub fn workings(sheet: &Worksheet, report: &Report) -> Vec<Working> {
-    let boat = Boat::new(sheet, report);
-    lines::all()
-        .filter_map(|line| explain(&boat, line))
-        .collect()
+    all(sheet, report, 0.0, false)
 }
 
 /// How what the run shows at a minute came about.
 pub fn workings_at(sheet: &Worksheet, report: &Report, minute: f64) -> Vec<Working> {
-    let mut boat = Boat::new(sheet, report);
-    boat.minute = minute.clamp(0.0, report.run.minutes);
-    lines::moment()
-        .filter_map(|line| explain(&boat, line))
+    all(sheet, report, minute, true)
+}
+
+fn all(sheet: &Worksheet, report: &Report, minute: f64, moment: bool) -> Vec<Working> {
+    let boat = boat_at(sheet, report, minute);
+    scene::some(moment)
+        .filter_map(|id| explain(&boat, id))
         .collect()
 }
 
-/// What a line says of a boat; nothing about a settled state that there is not.
-fn make(boat: &Boat, line: &Line) -> Option<Made> {
-    if line.at == At::Hot && !boat.hot.stable {
-        return held::never_settles(boat, line.id);
-    }
-    (line.make)(boat, line.at)
+fn boat_at<'a>(sheet: &'a Worksheet, report: &'a Report, minute: f64) -> Boat<'a> {
+    let mut boat = Boat::new(sheet, report);
+    boat.minute = minute.clamp(0.0, report.run.minutes);
+    boat
 }
 
-fn explain(boat: &Boat, line: &Line) -> Option<Working> {
-    let made = make(boat, line)?;
-    let (mut symbols, mut figures) = (String::new(), String::new());
-    let mut uses = Vec::new();
-    if let (Some(expr), Some(value)) = (&made.expr, made.value) {
-        symbols = expr.symbols();
-        figures = expr.figures(value, line.decimals);
-        let mut leaves = Vec::new();
-        expr.leaves(&mut leaves);
-        uses.extend(leaves.into_iter().map(|leaf| used(boat, leaf)));
+#[inline(never)]
+fn explain(boat: &Boat, id: &str) -> Option<Working> {
+    let (entry, at) = row(id)?;
+    let report = boat.report;
+    let absent = (at == "second_peak" && report.run.second_peak.is_none())
+        || (id.starts_with("lead.") && report.lead.is_none());
+    if absent {
+        return None;
     }
-    for name in made.also {
-        uses.extend(beside(boat, name));
-    }
+    let scene = boat.scene(at, id);
+    let mut made = if at == "hot" && !boat.hot.stable {
+        unsettled(report, id)
+    } else {
+        make(&scene, &entry)
+    };
+    let decimals = entry.field(2).parse().unwrap_or(0);
+    let (symbols, figures) = written(&scene, entry.id, &mut made, decimals);
+    let source = ["@", entry.field(3).get(..1).unwrap_or_default()].concat();
+    let also = made.also.split_whitespace();
+    made.uses
+        .extend(also.filter_map(|name| beside(&scene, name)));
     Some(Working {
-        id: line.id,
-        what: line.what,
-        value: made.value,
-        decimals: line.decimals,
-        unit: line.unit,
+        id: entry.id,
+        what: entry.field(0),
+        value: Some(made.value).filter(|value| !value.is_nan()),
+        decimals,
+        unit: entry.field(1),
         symbols,
         figures,
-        uses,
+        uses: made.uses,
         note: made.note,
-        source: line.source,
+        source: table::find(&source).map_or("", |entry| entry.rest),
     })
 }
 
-fn used(boat: &Boat, leaf: &Leaf) -> Used {
-    let (symbol, name) = (leaf.symbol.clone(), leaf.name.clone());
-    let plain = Used {
-        symbol,
-        name,
-        value: Some(leaf.value),
-        unit: leaf.unit,
-        says: "",
-        known: None,
-        key: None,
-        working: None,
-    };
-    match leaf.from {
-        From::Given => plain,
-        From::Working(id) => Used {
-            working: Some(id),
-            ..plain
-        },
-        From::Input(key) => Used {
-            symbol: plain.symbol,
-            ..input(boat, key)
-        },
+/// What there is to say where nothing settles.
+fn unsettled(report: &Report, id: &str) -> Made {
+    let held = id == "machine.hot_a";
+    Made {
+        value: if held { report.machine.hot_a } else { f64::NAN },
+        formula: String::new(),
+        note: table::find("unsettled")
+            .map_or("", |entry| entry.rest)
+            .to_string(),
+        also: String::new(),
+        uses: Vec::new(),
     }
 }
 
-/// An input or a working that is not in the formula itself.
-fn beside(boat: &Boat, name: &str) -> Option<Used> {
-    if let Some(key) = Key::named(name) {
-        return Some(input(boat, key));
-    }
-    let line = lines::named(name)?;
-    let made = make(boat, line)?;
-    Some(Used {
-        symbol: String::new(),
-        name: line.name(),
+/// A formula in print, with symbols, and with figures in as many digits as
+/// give its value to so many decimals.
+fn written(s: &Scene, id: &'static str, made: &mut Made, decimals: usize) -> (String, String) {
+    let own = Own {
+        id,
         value: made.value,
-        unit: line.unit,
-        says: "",
-        known: None,
-        key: None,
-        working: Some(line.id),
-    })
-}
-
-fn input(boat: &Boat, key: Key) -> Used {
-    let spec = key.spec();
-    let says = match (boat.sheet.inputs.get(key), spec.kind) {
-        (Value::Choice(at), Kind::Choice { options, .. }) => {
-            options.get(at).map_or("", |option| option.label)
-        }
-        (Value::Absent, Kind::Maybe { absent, .. }) => absent.says,
-        _ => "",
     };
-    Used {
-        symbol: String::new(),
-        name: label(key),
-        value: boat.sheet.figure(key),
-        unit: spec.unit().map_or("", |unit| unit.symbol),
-        says,
-        known: Some(boat.sheet.knowledge(key)),
-        key: Some(key.name()),
-        working: None,
+    if own.value.is_nan() {
+        made.formula.clear();
     }
+    let near = 0.2 * 10f64.powi(-(decimals as i32));
+    let (mut digits, many) = DIGITS;
+    let mut text = figures(s, &own, made, digits);
+    let off = |text: &str| {
+        let off = (come_to(text) - own.value).abs();
+        off.is_nan() || off > near
+    };
+    while digits < many && off(&text) {
+        digits += 1;
+        text = figures(s, &own, made, digits);
+    }
+    // What stands behind a colon is for the tables alone; the second machine's
+    // symbols have a dash.
+    let dash = if s.number == 1 { "′" } else { "" };
+    let sign = |name: &str| [name.split(':').next().unwrap_or_default(), dash].concat();
+    let symbols = replaced(&made.formula, &mut |name, out| out.push_str(&sign(name)));
+    for used in &mut made.uses {
+        used.symbol = sign(&used.symbol);
+    }
+    (printed(&symbols), printed(&text))
 }

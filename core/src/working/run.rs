@@ -1,114 +1,119 @@
-//! The charging run: times, means, fuel.
+//! The charging run: times, means, fuel, the hottest of each, flooded lead beside it.
 
-use super::Made;
-use super::boat::{At, Boat, given, made, told};
-use super::day::STEPPED;
-use super::engine;
-use super::expr::{Expr, num};
+use super::day::maybe;
+use super::scene::{Boat, of};
+use super::table::{Own, table};
+use crate::charge::plant::Output;
+use crate::physics::battery::Bank;
+use crate::report::{bank_volts, flooded};
+use crate::worksheet::Chemistry;
 
-/// Time to gain some charge at a mean current.
-pub(super) fn time(gained_ah: Expr, kept: Expr, mean_a: f64) -> Expr {
-    let mean = given(
-        "I_mean",
-        "Mean current into the bank, of this run to there",
-        mean_a,
-        "A",
-    );
-    num(60.0) * gained_ah / (kept * mean)
+table! { RUN |s, own, b, r, p, i|
+    "run.minutes_to_target" "To the target|min|0|S|{val?60*C*(s_to-s_from)/(η_bank*I_mean)}|{reach}" => maybe(r.run.minutes_to_target);
+    "run.minutes_to_80" "To 80 %|min|0|S|{val?60*C*(0.8-s_from)/(η_bank*I_mean)}|{reach}" => maybe(r.run.minutes_to_80);
+    "run.minutes_to_90" "To 90 %|min|0|S|{val?60*C*(0.9-s_from)/(η_bank*I_mean)}|{reach}" => maybe(r.run.minutes_to_90);
+    "run.minutes_to_100" "To 100 %|min|0|S|{val?60*C*(1-s_from)/(η_bank*I_mean)}|{reach}" => maybe(r.run.minutes_to_100);
+    "run.start_a" "Alternator, at the start|A|0|Ostart|{held}|{heldby}" => r.run.start_a;
+    "run.mid_a" "… half-way|A|0|Omid|{held}|{heldby}" => r.run.mid_a;
+    "run.mid_efficiency_pct" "… its efficiency then|%|0|Lmid|{flows?100*{second?(}{out}{second?)}/({taken})}|{flows?What comes out, of what goes in.}{!flows?The alternator gives nothing then.}" => r.run.mid_efficiency_pct;
+    "run.mean_bank_a" "Into the bank, mean|A|0|S|{lasts?60*C*(s_end-s_from)/(η_bank*t:run)}|{lasts?The charge that was gained, by the time it took; the run is stepped through time.}{!lasts?There is no run: what flows at the start.}" => r.run.mean_bank_a;
+    "run.bank_energy_pct" "Energy kept of what went in|%|0|T|{gains?100*η_bank*V_rest:mean/V:mean}|{gains?Both means count each moment by the charge that went in.}{!gains?Nothing went into the bank.}" => r.run.bank_energy_pct;
+    "run.house_load_a" "House load meanwhile|A|1|S|{typed?I_house:in}{!typed?Q_day/24}|{typed?{asgiven}}{!typed?The day's mean draw.}" => p.load_a;
+    "run.peak_shaft_w" "Most power at its shaft|W|0|Lhardest|{taken}|The highest of the run's moments, after {clock}." => r.run.peak_shaft_w;
+    "run.fuel_l" "Fuel, run for charging|L|1|F|B₀*t:run/60+b_E*W_shaft|{fuel}" => r.run.fuel_l;
+    "run.marginal_fuel_l" "… while motoring anyway|L|1|F|b_E*W_shaft|{shaft}" => r.run.marginal_fuel_l;
+    "inner.bank_limit_a" "What bank and house may take|A|0|G|{lfp?min(I_max;c_cold*C)}{!lfp?I_max}+{drawn}|What the bank may take, and what the house draws meanwhile.|bank_temperature_c" => p.bank_limit_a + p.taken_a();
+    "run.peak.winding_c" "Winding|°C|0|Hpeak|{winding}|{balance}" => of(&r.run.peak, own.id);
+    "run.peak.rectifier_c" "Rectifier plate|°C|0|Hpeak|{plate}|{balance}" => of(&r.run.peak, own.id);
+    "run.peak.case_c" "Case|°C|0|Hpeak|{case}|{balance}" => of(&r.run.peak, own.id);
+    "run.peak.air_c" "Air of the space|°C|0|Apeak|{air}" => of(&r.run.peak, own.id);
+    "run.second_peak.winding_c" "Second machine, winding|°C|0|Hsecond_peak|{winding}|{balance}" => second(b, own);
+    "run.second_peak.rectifier_c" "… rectifier plate|°C|0|Hsecond_peak|{plate}|{balance}" => second(b, own);
+    "run.second_peak.case_c" "… case|°C|0|Hsecond_peak|{case}|{balance}" => second(b, own);
+    "run.air_settles_min" "The air settles after|min|0|O||There is no closed formula: of the run's moments, the first at which the air has covered 95 % of its rise; none when it is still rising at the end.|run.peak.air_c" => maybe(r.run.air_settles_min);
+    "run.soak.peak.rectifier_c" "After stopping: rectifier|°C|0|Hsoak|{plate}|{balance}" => of(&r.run.soak.peak, own.id);
+    "run.soak.peak.air_c" "… air of the space|°C|0|Asoak|{air}|space_blower_after" => of(&r.run.soak.peak, own.id);
+    "run.soak.air_peak_min" "… after|min|0|O||There is no closed formula: the hour after the engine stops is stepped through time, and this is when its air is hottest." => r.run.soak.air_peak_min;
+    "lead.engine_hours" "Engine a day, flooded lead|h|2|S|{val?Q:need/(η_lead*I_mean:lead+I_house)}|{val?{stepped}}{none?The run was stepped through a whole day: no run is long enough.}{!val?{!none?{norun}}}" => maybe(r.lead.and_then(|lead| lead.engine_hours));
+    "lead.minutes_to_target" "To the target, flooded lead|min|0|S|{val?60*C*(s_to-s_from)/(η_lead*I_mean)}|{reach}" => maybe(r.lead.and_then(|lead| lead.minutes_to_target));
+    "run.mid_bank_a" "Half-way, into this bank|A|0|Smid|{into}|{less}" => r.run.mid_bank_a;
+    "lead.mid_bank_a" "… into flooded lead|A|0|T|(V:lead-V_rest:lead)/R:lead|A lead bank resists the more, the fuller it is: that is its falling appetite." => mid(b).amperes;
+
+    "I_mean" "Mean current into the bank, of this run to there|A" => mean(b, own);
+    "η_lead" "Charge returned, the usual for flooded lead|%" => 100.0 * old(b).charge_efficiency;
+    "I_mean:lead" "Mean current into the lead bank, of this run|A" => maybe(r.lead.and_then(|lead| lead.day_mean_bank_a));
+    "V:lead" "At the lead bank then|V" => mid(b).volts;
+    "V_rest:lead" "At rest at that state of charge, from the table|V" => old(b).rest_v(mid_charge(b));
+    "R:lead" "What such a bank resists, so full|Ω" => resists(&old(b), mid_charge(b), mid(b));
+    "s_end" "State of charge at its end|%" => 100.0 * b.trace.charge_at(r.run.minutes * 60.0);
+    "t:run" "Time of the run|min" => r.run.minutes;
+    "V_rest:mean" "At rest, the mean of the run's moments|V" => maybe(volts(b).map(|(rest_v, _)| rest_v));
+    "V:mean" "At the bank, the mean of the run's moments|V" => maybe(volts(b).map(|(_, volts)| volts));
+    "W_shaft" "Energy the alternators' shafts took, added up along the run|kW·h" => r.run.shaft_kwh;
+    "I_house" "||run.house_load_a";
+    "c_cold" "Most for each ampere-hour at this battery temperature, from the table (common practice)|A/(A·h)" => crate::physics::battery::lfp_cold_rate(i.bank.temperature_c);
+
+    "flows" "" => s.moment.given_w() > 0.0;
+    "lasts" "" => r.run.minutes > 0.0;
+    "gains" "" => volts(b).is_some();
+    "typed" "" => i.run.house_load_a.is_some();
+    "lfp" "" => i.bank.chemistry == Chemistry::Lfp;
+    "back" "" => p.back_a > 0.0;
+
+    "reach" "{val?{stepped}}{none?Not reached: the run is stepped through time until it gives up.}{!val?{!none?The run begins there or above.}}";
+    "drawn" "I_house{back?+I_serv*V_start/(η_conv*V)}";
+
+    "@G" "Common practice, no source.";
 }
 
-/// Time to a state of charge, 0 to 1.
-fn reaches(boat: &Boat, minutes: Option<f64>, to: Expr, share: f64) -> Option<Made> {
-    let Some(minutes) = minutes else {
-        let note = "Not reached: the run is stepped through time until it gives up.";
-        return Some(told(None, note));
+/// A temperature of the second machine.
+fn second(boat: &Boat, own: &Own) -> f64 {
+    let peak = boat.report.run.second_peak;
+    maybe(peak.map(|peak| of(&peak, own.id)))
+}
+
+/// Mean current into the bank on the way to a state of charge, which stands at
+/// the end of the working's name or is the target \[A\].
+fn mean(boat: &Boat, own: &Own) -> f64 {
+    let run = &boat.sheet.inputs.run;
+    let to_pct = own.id.rsplit('_').next().and_then(|to| to.parse().ok());
+    let gained = (to_pct.unwrap_or(run.to_pct) - run.from_pct) / 100.0;
+    let bank = if own.id.starts_with("lead") {
+        old(boat)
+    } else {
+        boat.plant.bank
     };
-    if minutes <= 0.0 {
-        return Some(told(Some(minutes), "The run begins there or above."));
+    60.0 * bank.capacity_ah * gained / bank.charge_efficiency / own.value
+}
+
+/// Flooded lead of the same ampere-hours.
+#[inline(never)]
+fn old(boat: &Boat) -> Bank {
+    flooded(&boat.sheet.inputs).house_bank()
+}
+
+fn mid_charge(boat: &Boat) -> f64 {
+    maybe(boat.report.lead.map(|lead| lead.mid_charge_pct / 100.0))
+}
+
+fn mid(boat: &Boat) -> Output {
+    let lead = boat.report.lead;
+    lead.map_or(Output::default(), |lead| Output {
+        amperes: lead.mid_bank_a,
+        volts: lead.mid_bank_v,
+    })
+}
+
+fn volts(boat: &Boat) -> Option<(f64, f64)> {
+    bank_volts(&boat.plant, &boat.report.run.series)
+}
+
+/// What a bank resists at a current and voltage \[Ω\]: giving, it resists less.
+#[inline(never)]
+pub(super) fn resists(bank: &Bank, charge: f64, at: Output) -> f64 {
+    if at.amperes >= 0.0 {
+        bank.resistance_ohm(charge)
+    } else {
+        (at.volts - bank.rest_v(charge)) / at.amperes
     }
-    let bank = &boat.plant.bank;
-    let gained = share - boat.inputs().run.from_pct / 100.0;
-    let mean_a = 60.0 * bank.capacity_ah * gained / bank.charge_efficiency / minutes;
-    let ah = boat.input("bank_capacity_ah") * (to - boat.input("run_from_pct"));
-    let kept = boat.input("bank_charge_efficiency_pct");
-    Some(made(minutes, time(ah, kept, mean_a), STEPPED))
-}
-
-pub(super) fn to_target(boat: &Boat, _: At) -> Option<Made> {
-    let share = boat.inputs().run.to_pct / 100.0;
-    let minutes = boat.report.run.minutes_to_target;
-    reaches(boat, minutes, boat.input("run_to_pct"), share)
-}
-
-pub(super) fn to_80(boat: &Boat, _: At) -> Option<Made> {
-    reaches(boat, boat.report.run.minutes_to_80, num(0.8), 0.8)
-}
-
-pub(super) fn to_90(boat: &Boat, _: At) -> Option<Made> {
-    reaches(boat, boat.report.run.minutes_to_90, num(0.9), 0.9)
-}
-
-pub(super) fn to_100(boat: &Boat, _: At) -> Option<Made> {
-    reaches(boat, boat.report.run.minutes_to_100, num(1.0), 1.0)
-}
-
-pub(super) fn mean_bank_a(boat: &Boat, _: At) -> Option<Made> {
-    let run = &boat.report.run;
-    if run.minutes <= 0.0 {
-        return Some(told(
-            Some(run.mean_bank_a),
-            "There is no run: what flows at the start.",
-        ));
-    }
-    let share = boat.trace.charge_at(boat.end_s());
-    let end = given("s_end", "State of charge at its end", 100.0 * share, "%");
-    let time = given("t", "Time of the run", run.minutes, "min");
-    let gained = boat.input("bank_capacity_ah") * (end - boat.input("run_from_pct"));
-    Some(made(
-        run.mean_bank_a,
-        num(60.0) * gained / (boat.input("bank_charge_efficiency_pct") * time),
-        "The charge that was gained, by the time it took; the run is stepped through time.",
-    ))
-}
-
-fn marginal(boat: &Boat) -> Expr {
-    engine::marginal(boat, Some(boat.report.run.shaft_kwh))
-}
-
-pub(super) fn marginal_fuel(boat: &Boat, _: At) -> Option<Made> {
-    Some(made(
-        boat.report.run.marginal_fuel_l,
-        marginal(boat),
-        "Energy at the shaft is added up along the run.",
-    ))
-}
-
-pub(super) fn fuel(boat: &Boat, _: At) -> Option<Made> {
-    let run = &boat.report.run;
-    let time = given("t", "Time of the run", run.minutes, "min");
-    Some(made(
-        run.fuel_l,
-        engine::idle(boat) * time / num(60.0) + marginal(boat),
-        "What turns the engine, and what the alternator asks on top.",
-    ))
-}
-
-pub(super) fn charge(boat: &Boat, at: At) -> Option<Made> {
-    let view = boat.view(at);
-    let value = 100.0 * view.charge;
-    let start = boat.input("run_from_pct");
-    let bank = &boat.plant.bank;
-    let gained_ah = (view.charge - boat.inputs().run.from_pct / 100.0) * bank.capacity_ah;
-    let gained = given(
-        "Q_gained",
-        "Charge gained until then, added up along the run",
-        gained_ah,
-        "A·h",
-    );
-    let share = start + gained / boat.input("bank_capacity_ah");
-    Some(made(
-        value,
-        num(100.0) * share,
-        "The run is stepped through time.",
-    ))
 }

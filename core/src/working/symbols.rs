@@ -1,84 +1,77 @@
-//! One symbol for each input that a formula uses, the same everywhere.
+//! One symbol for each input that a formula uses, the same everywhere. What
+//! stands behind a colon tells apart symbols that are written alike.
 
-/// Inputs and their symbols; the second alternator's have a dash behind them.
-const SYMBOLS: &[(&str, &str)] = &[
-    ("daily_use_ah", "Q_day"),
-    ("daily_saved_pct", "f_saved"),
-    ("daily_night_share_pct", "f_night"),
-    ("sun_panel_w", "P_sun"),
-    ("sun_full_hours", "h_sun"),
-    ("sun_clearness", "K"),
-    ("sun_yield_pct", "η_sun"),
-    ("bank_capacity_ah", "C"),
-    ("bank_window_low_pct", "s_low"),
-    ("bank_window_high_pct", "s_high"),
-    ("bank_charge_v", "V_charge"),
-    ("bank_charge_limit_a", "I_max"),
-    ("bank_resistance_ohm_ah", "r_C"),
-    ("bank_harness_mohm", "R_cable"),
-    ("bank_charge_efficiency_pct", "η_bank"),
-    ("way_converter_a", "I_conv"),
-    ("way_converter_efficiency_pct", "η_conv"),
-    ("way_start_v", "V_start"),
-    ("way_services_a", "I_serv"),
-    ("alt_rated_a", "I_N"),
-    ("alt_rated_rpm", "n_N"),
-    ("alt_second_a", "I_2"),
-    ("alt_second_rpm", "n_2"),
-    ("alt_zero_rpm", "n_begin"),
-    ("alt_pulley_ratio", "i"),
-    ("alt_efficiency_pct", "η_N"),
-    ("alt_mass_kg", "m"),
-    ("alt_test_v", "V_N"),
-    ("alt_plate_rotor_c", "T_N"),
-    ("alt_field_w", "P_field,N"),
-    ("alt_diode_v", "V_d"),
-    ("alt_iron_share_pct", "f_Fe"),
-    ("alt_fan_share_pct", "f_fan"),
-    ("alt_fan_exponent", "k_fan"),
-    ("alt_field_exponent", "s"),
-    ("alt_speed_exponent", "s₀"),
-    ("alt_rotor_rise_k", "ΔT_rotor"),
-    ("alt_anchor_rpm", "n_anchor"),
-    ("alt_cooling_exponent", "k_cool"),
-    ("reg_set_point_c", "T_set"),
-    ("reg_fold_band_k", "b"),
-    ("reg_ramp_min", "t_ramp"),
-    ("reg_low_speed_pct", "u_low"),
-    ("reg_current_cap_a", "I_cap"),
-    ("eng_rpm", "n_E"),
-    ("eng_displacement_l", "V_E"),
-    ("eng_top_rpm", "n_top"),
-    ("eng_rated_kw", "P_E"),
-    ("eng_stroke_mm", "S"),
-    ("eng_indicated_efficiency_pct", "η_i"),
-    ("eng_belt_efficiency_pct", "η_belt"),
-    ("eng_fuel_mj_kg", "H"),
-    ("eng_fuel_kg_l", "ρ_fuel"),
-    ("eng_filling_pct", "λ"),
-    ("eng_running_c", "T_E"),
-    ("eng_warm_up_min", "τ"),
-    ("eng_surface_w_k", "G_E"),
-    ("space_hot_c", "T_hot"),
-    ("space_outside_c", "T_out"),
-    ("space_blower_m3h", "q_blower"),
-    ("space_blower_installed_pct", "k_blower"),
-    ("space_leak_m3h", "q_gaps"),
-    ("space_wall_w_k", "G_wall"),
-    ("space_cabin_c", "T_cabin"),
-    ("space_air_kg_m3", "ρ_air"),
-    ("space_start_c", "T_start"),
-    ("space_cold_air_pct", "k_hose"),
-    ("space_recirculation_pct", "β"),
-    ("run_from_pct", "s_from"),
-    ("run_to_pct", "s_to"),
-    ("run_house_load_a", "I_house"),
-];
+use super::table::table;
 
-/// The symbol of an input.
-pub(super) fn symbol(name: &str) -> &'static str {
-    SYMBOLS
-        .iter()
-        .find(|(key, _)| *key == name)
-        .map_or("?", |(_, symbol)| symbol)
+table! { INPUTS |_s, _own, _b, _r, _p, _i|
+    "Q_day:in" "daily_use_ah";
+    "f_saved" "daily_saved_pct";
+    "f_night" "daily_night_share_pct";
+    "P_sun" "sun_panel_w";
+    "h_sun:in" "sun_full_hours";
+    "K" "sun_clearness";
+    "η_sun" "sun_yield_pct";
+    "C" "bank_capacity_ah";
+    "s_low" "bank_window_low_pct";
+    "s_high" "bank_window_high_pct";
+    "V_charge" "bank_charge_v";
+    "I_max" "bank_charge_limit_a";
+    "r_C" "bank_resistance_ohm_ah";
+    "R_cable" "bank_harness_mohm";
+    "η_bank" "bank_charge_efficiency_pct";
+    "I_conv" "way_converter_a";
+    "η_conv" "way_converter_efficiency_pct";
+    "V_start" "way_start_v";
+    "I_serv" "way_services_a";
+    "I_N" "alt_rated_a";
+    "n_N" "alt_rated_rpm";
+    "I_2" "alt_second_a";
+    "n_2" "alt_second_rpm";
+    "n_begin" "alt_zero_rpm";
+    "i" "alt_pulley_ratio";
+    "η_N" "alt_efficiency_pct";
+    "m" "alt_mass_kg";
+    "V_N" "alt_test_v";
+    "T_N" "alt_plate_rotor_c";
+    "P_field,N" "alt_field_w";
+    "V_d" "alt_diode_v";
+    "f_Fe" "alt_iron_share_pct";
+    "f_fan" "alt_fan_share_pct";
+    "k_fan:exp" "alt_fan_exponent";
+    "s" "alt_field_exponent";
+    "s₀" "alt_speed_exponent";
+    "ΔT_rotor" "alt_rotor_rise_k";
+    "n_anchor" "alt_anchor_rpm";
+    "k_cool" "alt_cooling_exponent";
+    "T_set" "reg_set_point_c";
+    "b" "reg_fold_band_k";
+    "t_ramp" "reg_ramp_min";
+    "u_low" "reg_low_speed_pct";
+    "I_cap" "reg_current_cap_a";
+    "n_E" "eng_rpm";
+    "V_E" "eng_displacement_l";
+    "n_top" "eng_top_rpm";
+    "P_E" "eng_rated_kw";
+    "S" "eng_stroke_mm";
+    "η_i" "eng_indicated_efficiency_pct";
+    "η_belt" "eng_belt_efficiency_pct";
+    "H" "eng_fuel_mj_kg";
+    "ρ_fuel" "eng_fuel_kg_l";
+    "λ" "eng_filling_pct";
+    "T_E:in" "eng_running_c";
+    "τ" "eng_warm_up_min";
+    "G_E" "eng_surface_w_k";
+    "T_hot" "space_hot_c";
+    "T_out" "space_outside_c";
+    "q_blower" "space_blower_m3h";
+    "k_blower" "space_blower_installed_pct";
+    "q_gaps" "space_leak_m3h";
+    "G_wall" "space_wall_w_k";
+    "T_cabin" "space_cabin_c";
+    "ρ_air" "space_air_kg_m3";
+    "k_hose" "space_cold_air_pct";
+    "β" "space_recirculation_pct";
+    "s_from" "run_from_pct";
+    "s_to" "run_to_pct";
+    "I_house:in" "run_house_load_a";
 }
