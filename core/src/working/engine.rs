@@ -10,7 +10,7 @@ table! { ENGINE |_s, _own, _b, r, p, i|
     "engine.mean_share_pct" "… mean of the run|%|0|S|100*{lasts?60*W_shaft/t:run/η_belt}{!lasts?P_belt}/P_has" => r.engine.mean_share_pct;
     "engine.idle_l_h" "To turn itself|L/h|2|F|P_friction*{willans}|The foot of the Willans line: fuel that goes into friction alone." => p.fuel.idle_l_h;
     "engine.marginal_l_kwh" "For a kW·h at the shaft|L|2|F|{willans}/η_belt|The slope of the Willans line, through the belt; 3.6 MJ is one kilowatt-hour." => r.engine.marginal_l_kwh;
-    "inner.friction_kpa" "Friction, as pressure on the pistons|kPa|1|F|C₁+48*n_E/1000+0.4*(2*S/1000*n_E/60)²|The bracket is the mean speed of the piston in m/s.|eng_injection";
+    "inner.friction_kpa" "Friction, as pressure on the pistons|kPa|1|F|C₁+48*n_E/1000+0.4*(2*S/1000*n_E/60)^2|The bracket is the mean speed of the piston in m/s.|eng_injection";
     "inner.friction_kw" "Friction|kW|2|F|p:kPa*V_E*n_E/120000|Every cylinder works every second turn.";
 
     "P_shaft" "||run.peak_shaft_w";

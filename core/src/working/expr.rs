@@ -1,10 +1,12 @@
 //! Formulas as text: what their figures come to, and how they are written.
 //!
-//! In the tables `*`, `-` and `;` stand for the signs of multiplication, of
-//! subtraction and of a list.
+//! In the tables `*`, `-`, `^2` and `;` stand for the signs of multiplication, of
+//! subtraction, of a square and of a list.
+
+use super::table::cut;
 
 /// What ends a name or a number in a formula.
-const SIGNS: &[char] = &['+', '-', '*', '/', '^', '(', ')', ';', '²', '√'];
+const SIGNS: &[u8] = b"+-*/^();%";
 
 /// A number in so many significant digits, without idle zeros; whole numbers
 /// are never shortened.
@@ -36,17 +38,19 @@ pub(super) fn significant(number: f64, digits: usize) -> String {
 }
 
 /// The same formula with `word` written for each name in it.
+#[inline(never)]
 pub(super) fn replaced(formula: &str, word: &mut dyn FnMut(&str, &mut String)) -> String {
     let (mut out, mut rest) = (String::new(), formula);
-    while let Some(sign) = rest.chars().next() {
-        let end = rest.find(SIGNS).unwrap_or(rest.len());
-        let taken = end.max(if end == 0 { sign.len_utf8() } else { 0 });
-        let (text, tail) = rest.split_at_checked(taken).unwrap_or_default();
-        let plain = end == 0 || sign.is_ascii_digit() || matches!(text, "min" | "max");
-        if plain {
+    while !rest.is_empty() {
+        let (text, sign, tail) = cut(rest, SIGNS);
+        let number = text.as_bytes().first().is_none_or(u8::is_ascii_digit);
+        if number || matches!(text, "min" | "max" | "√") {
             out.push_str(text);
         } else {
             word(text, &mut out);
+        }
+        if sign > 0 {
+            out.push(char::from(sign));
         }
         rest = tail;
     }
@@ -54,19 +58,29 @@ pub(super) fn replaced(formula: &str, word: &mut dyn FnMut(&str, &mut String)) -
 }
 
 /// A formula or its figures in the signs of print.
+#[inline(never)]
 pub(super) fn printed(text: &str) -> String {
-    let (mut out, mut before) = (String::new(), '(');
-    for sign in text.chars() {
-        match sign {
-            '*' => out.push_str(" · "),
-            '+' => out.push_str(" + "),
-            '-' if matches!(before, '(' | ';') => out.push('−'),
-            '-' => out.push_str(" − "),
-            ';' => out.push_str(", "),
-            '%' => out.push_str(" %"),
-            other => out.push(other),
+    let (mut out, mut rest, mut before) = (String::new(), text, b'(');
+    while !rest.is_empty() {
+        let (word, sign, tail) = cut(rest, SIGNS);
+        let squared = before == b'^' && word == "2";
+        if before == b'^' && !squared {
+            out.push('^');
         }
-        before = sign;
+        out.push_str(if squared { "²" } else { word });
+        out.push_str(match sign {
+            b'*' => " · ",
+            b'+' => " + ",
+            b'-' if word.is_empty() && matches!(before, b'(' | b';') => "−",
+            b'-' => " − ",
+            b';' => ", ",
+            b'%' => " %",
+            b'/' => "/",
+            b'(' => "(",
+            b')' => ")",
+            _ => "",
+        });
+        (rest, before) = (tail, sign);
     }
     out
 }
@@ -113,9 +127,7 @@ fn product(text: &mut &str) -> f64 {
 #[inline(never)]
 fn power(text: &mut &str) -> f64 {
     let base = one(text);
-    if eat(text, "²") {
-        base * base
-    } else if eat(text, "^") {
+    if eat(text, "^") {
         base.powf(one(text))
     } else {
         base
@@ -147,10 +159,8 @@ fn one(text: &mut &str) -> f64 {
         eat(text, ")");
         return value;
     }
-    let digits = |sign: char| sign.is_ascii_digit() || sign == '.';
-    let end = text.find(|sign| !digits(sign)).unwrap_or(text.len());
-    let (number, tail) = text.split_at_checked(end).unwrap_or_default();
-    *text = tail;
+    let (number, ..) = cut(text, SIGNS);
+    *text = text.get(number.len()..).unwrap_or_default();
     let number = number.parse().unwrap_or(f64::NAN);
     if eat(text, "%") {
         number / 100.0

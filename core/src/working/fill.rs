@@ -6,7 +6,7 @@
 use super::Used;
 use super::expr::{come_to, replaced, significant};
 use super::scene::Scene;
-use super::table::{Entry, Own, continued, find, row, step};
+use super::table::{Entry, Own, continued, cut, find, row, step};
 use crate::fields::{Kind, Value};
 use crate::report::clock;
 use crate::worksheet::Key;
@@ -36,16 +36,20 @@ pub(super) fn make(s: &Scene, entry: &Entry) -> Made {
         value: f64::NAN,
     };
     own.value = entry.value(s, &own);
-    let template = entry.rest.splitn(5, '|').nth(4).unwrap_or_default();
     loop {
         let mut text = String::new();
+        let mut template = entry.rest;
+        for _ in 0..4 {
+            (_, _, template) = cut(template, b"|");
+        }
         fill(s, &own, template, &mut text);
-        let mut fields = text.split('|').map(str::to_string);
+        let (formula, _, rest) = cut(&text, b"|");
+        let (note, _, also) = cut(rest, b"|");
         let mut made = Made {
             value: own.value,
-            formula: fields.next().unwrap_or_default(),
-            note: fields.next().unwrap_or_default(),
-            also: fields.next().unwrap_or_default(),
+            formula: formula.to_string(),
+            note: note.to_string(),
+            also: also.to_string(),
             uses: Vec::new(),
         };
         if !own.value.is_nan() || made.formula.is_empty() {
@@ -64,29 +68,27 @@ pub(super) fn make(s: &Scene, entry: &Entry) -> Made {
 fn fill(s: &Scene, own: &Own, template: &str, out: &mut String) {
     let (mut rest, mut depth, mut hidden) = (template, 0, 0);
     while !rest.is_empty() {
-        let (plain, tail) = rest.split_once(['{', '}']).unwrap_or((rest, ""));
-        let opens = rest.as_bytes().get(plain.len()) == Some(&b'{');
+        let (plain, brace, tail) = cut(rest, b"{}");
         rest = tail;
         if hidden == 0 {
             out.push_str(plain);
         }
-        if !opens {
+        if brace == b'}' {
             if hidden == depth {
                 hidden = 0;
             }
             depth -= 1;
-            continue;
-        }
-        let (name, tail) = rest.split_once(['?', '}']).unwrap_or_default();
-        let asks = rest.as_bytes().get(name.len()) == Some(&b'?');
-        rest = tail;
-        if asks {
-            depth += 1;
-            if hidden == 0 && !holds(s, own, name) {
-                hidden = depth;
+        } else if brace > 0 {
+            let (name, sign, tail) = cut(rest, b"?}");
+            rest = tail;
+            if sign == b'?' {
+                depth += 1;
+                if hidden == 0 && !holds(s, own, name) {
+                    hidden = depth;
+                }
+            } else if hidden == 0 {
+                piece(s, own, name, out);
             }
-        } else if hidden == 0 {
-            piece(s, own, name, out);
         }
     }
 }
@@ -190,7 +192,7 @@ fn used(s: &Scene, own: &Own, symbol: &str) -> Used {
 
 /// A row of the list of loads: its energy, or its share at night.
 fn load(s: &Scene, symbol: &str, used: &mut Used) {
-    let (of, number) = symbol.split_once('_').unwrap_or_default();
+    let (of, _, number) = cut(symbol, b"_");
     let number = number.parse().unwrap_or(0_usize).wrapping_sub(1);
     let Some(load) = s.boat.report.energy.rows.get(number) else {
         return;
@@ -215,7 +217,8 @@ fn linked(s: &Scene, link: &'static str) -> Option<&'static str> {
     } else if link.starts_with('.') {
         step(s.at, link)
     } else {
-        (s.at == "hot" || !link.contains(".hot.")).then_some(link)
+        (s.at == "hot" || !(link.starts_with("machine.hot.") || link.starts_with("inner.hot.")))
+            .then_some(link)
     }
 }
 

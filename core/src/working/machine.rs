@@ -9,9 +9,9 @@ use crate::worksheet::{Breathing, Curve};
 
 table! { MACHINE |s, own, b, r, p, i|
     "machine.shaft_rpm" "Its own speed|rpm|0|S|i*n_E" => r.machine.shaft_rpm;
-    "machine.infinite_a" "Output at endless speed|A|1|C|{points?√(I_N²-{slope}/n_N²)}{!points?I_N/√(1-(n₀/n_N)²)}|{points?Through both points: I² is linear in 1/n².}{!points?Through the rating.}|alt_curve" => r.machine.infinite_a;
+    "machine.infinite_a" "Output at endless speed|A|1|C|{points?√(I_N^2-{slope}/n_N^2)}{!points?I_N/√(1-(n₀/n_N)^2)}|{points?Through both points: I² is linear in 1/n².}{!points?Through the rating.}|alt_curve" => r.machine.infinite_a;
     "machine.zero_rpm" "Curve begins at|rpm|0|C|{points?√(0-{slope})/I∞}{!points?min(n_begin;0.95*n_N)}|{points?Where the curve through both points comes to nothing.}{!points?As given, and below the speed of the rating.}" => r.machine.zero_rpm;
-    "machine.full_cold_a" "Full field, as rated|A|0|C|I∞*√({!gives?max(0;}1-(n₀/n)²{!gives?)}){two?+I∞′*√({!gives2?max(0;}1-(n₀′/n′)²{!gives2?)})}|At the voltage and rotor temperature of the rating.|{two?alt2_rated_a alt2_rated_rpm alt2_curve alt2_zero_rpm alt2_pulley_ratio}" => r.machine.full_cold_a;
+    "machine.full_cold_a" "Full field, as rated|A|0|C|I∞*√({!gives?max(0;}1-(n₀/n)^2{!gives?)}){two?+I∞′*√({!gives2?max(0;}1-(n₀′/n′)^2{!gives2?)})}|At the voltage and rotor temperature of the rating.|{two?alt2_rated_a alt2_rated_rpm alt2_curve alt2_zero_rpm alt2_pulley_ratio}" => r.machine.full_cold_a;
     "machine.hot_a" "Held, hot|A|0|Ohot|{held}|{heldby} Its losses at this current, and the heat its air carries away, are the two sides of the balance that finds it.|inner.hot.losses_w inner.hot.carried_w" => r.machine.hot_a;
     "machine.hot.winding_c" "… winding|°C|0|Hhot|{winding}|{balance}" => hot(s, own.id);
     "machine.hot.rectifier_c" "… rectifier plate|°C|0|Hhot|{plate}|{balance}" => hot(s, own.id);
@@ -28,7 +28,7 @@ table! { MACHINE |s, own, b, r, p, i|
     "inner.rectifier_body_w_k" "Rectifier to body|W/K|2|H|0.8{tobody}" => p.main.machine.rectifier_body;
     "inner.hot.inlet_c" "Air it draws in, hot|°C|1|Hhot|T_air+β*(T_b-T_air){hose?+k_hose*(T_out-(T_air+β*(T_b-T_air)))}|Some of its own warm air is drawn in again; a hose brings air from outside." => s.machine.inlet_c(&s.t);
     "inner.hot.carried_w" "Heat the alternator gives the air|W|0|Hhot|G_w*(T_w-T_in)+G_b*(T_b-T_in)+G_r*(T_r-T_in)+0.7*P_fan|Settled, this is what the alternator loses: heat in is heat carried away. Most of the fan's own loss leaves as warm air." => s.heat_w[0];
-    "machine.phase_20c_ohm" "Resistance of one phase at 20 °C|Ω|5|L|{!plausible?max(0.05*P_N;}{plausible?(}P_N-P_N*f_Fe-P_N*f_fan-2*V_d*I_N-P_field,N)/(k_Cu*I_N²*{copper}110-20)))|What iron, fan, diodes and field leave of the rated loss is the winding's, at 110 °C." => r.machine.phase_20c_ohm;
+    "machine.phase_20c_ohm" "Resistance of one phase at 20 °C|Ω|5|L|{!plausible?max(0.05*P_N;}{plausible?(}P_N-P_N*f_Fe-P_N*f_fan-2*V_d*I_N-P_field,N)/(k_Cu*I_N^2*{copper}110-20)))|What iron, fan, diodes and field leave of the rated loss is the winding's, at 110 °C." => r.machine.phase_20c_ohm;
     "inner.rated_loss_w" "Loss at the rating|W|0|L|V_N*I_N*(1/η_N-1)|What goes in at the rating and does not come out.";
 
     "n" "||machine.shaft_rpm";
@@ -81,10 +81,10 @@ table! { MACHINE |s, own, b, r, p, i|
     "measured" "" => s.turning && p.space.measured_hot_c.is_some();
     "airless" "" => s.air_w_k <= 0.0;
 
-    "slope" "(I_2²-I_N²)/(1/n_2²-1/n_N²)";
+    "slope" "(I_2^2-I_N^2)/(1/n_2^2-1/n_N^2)";
     "copper" "(1+0.00393*(";
-    "tobody" "*m/6||The first figure is that of a 6 kg machine in W/K: own reasoning.";
-    "toair" "*m/6*g*k_fan||The first figure is that of a 6 kg machine in W/K: own reasoning.";
+    "tobody" "*m/6|The first figure is that of a 6 kg machine in W/K: own reasoning.";
+    "toair" "*m/6*g*k_fan|The first figure is that of a 6 kg machine in W/K: own reasoning.";
     "winding" "(P_Cu+G_wb*T_b+G_w*T_in{stored})/(G_wb+G_w)";
     "plate" "({turning?P_d+}G_rb*T_b+G_r*T_in{stored})/(G_rb+G_r)";
     "case" "(P_Fe+P_field+0.3*P_fan+G_wb*T_w+G_rb*T_r+G_b*T_in{stored})/(G_wb+G_rb+G_b)";

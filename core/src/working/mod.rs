@@ -27,7 +27,7 @@ use crate::worksheet::Worksheet;
 use expr::{come_to, printed, replaced};
 use fill::{DIGITS, Made, beside, figures, make};
 use scene::{Boat, Scene};
-use table::{Own, row};
+use table::{Own, cut, row};
 
 /// How a figure came about.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -78,7 +78,7 @@ pub struct Used {
 
 /// The name of every working there is.
 pub fn ids() -> impl Iterator<Item = &'static str> {
-    scene::some(false)
+    table::every(false).into_iter()
 }
 
 /// How one figure of a worksheet's report came about; none for an unknown
@@ -110,9 +110,11 @@ pub fn workings_at(sheet: &Worksheet, report: &Report, minute: f64) -> Vec<Worki
 
 fn all(sheet: &Worksheet, report: &Report, minute: f64, moment: bool) -> Vec<Working> {
     let boat = boat_at(sheet, report, minute);
-    scene::some(moment)
-        .filter_map(|id| explain(&boat, id))
-        .collect()
+    let mut all = Vec::new();
+    for id in table::every(moment) {
+        all.extend(explain(&boat, id));
+    }
+    all
 }
 
 fn boat_at<'a>(sheet: &'a Worksheet, report: &'a Report, minute: f64) -> Boat<'a> {
@@ -194,10 +196,15 @@ fn written(s: &Scene, id: &'static str, made: &mut Made, decimals: usize) -> (St
     // What stands behind a colon is for the tables alone; the second machine's
     // symbols have a dash.
     let dash = if s.number == 1 { "′" } else { "" };
-    let sign = |name: &str| [name.split(':').next().unwrap_or_default(), dash].concat();
-    let symbols = replaced(&made.formula, &mut |name, out| out.push_str(&sign(name)));
+    let sign = |name: &str, out: &mut String| {
+        out.push_str(cut(name, b":").0);
+        out.push_str(dash);
+    };
+    let symbols = replaced(&made.formula, &mut |name, out| sign(name, out));
     for used in &mut made.uses {
-        used.symbol = sign(&used.symbol);
+        let mut symbol = String::new();
+        sign(&used.symbol, &mut symbol);
+        used.symbol = symbol;
     }
     (printed(&symbols), printed(&text))
 }

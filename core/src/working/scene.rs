@@ -1,6 +1,5 @@
 //! The boat that is explained, and a moment of it.
 
-use super::table::every;
 use crate::charge::plant::{MachineState, Moment, Plant};
 use crate::charge::run::{Fineness, Trace, charge};
 use crate::charge::soak::soak;
@@ -60,13 +59,16 @@ pub(super) enum Part {
 impl Part {
     /// The part that a name ends in.
     pub(super) fn named(id: &str) -> Part {
-        let name = id.rsplit('.').next().unwrap_or_default();
-        match name.as_bytes().first() {
-            Some(b'w') => Part::Winding,
-            Some(b'c') => Part::Case,
-            Some(b'r') => Part::Rectifier,
-            _ => Part::Air,
+        for (end, part) in [
+            ("g_c", Part::Winding),
+            ("e_c", Part::Case),
+            ("er_c", Part::Rectifier),
+        ] {
+            if id.ends_with(end) {
+                return part;
+            }
         }
+        Part::Air
     }
 
     fn of(self) -> fn(&Temperatures) -> f64 {
@@ -229,14 +231,4 @@ impl Scene<'_> {
             stored_w
         }
     }
-}
-
-/// Whether a working is one of those that the run shows at a minute.
-pub(super) fn of_moment(id: &str) -> bool {
-    id.starts_with("moment.") || id.starts_with("inner.moment.")
-}
-
-/// The workings of a report, or those of a moment.
-pub(super) fn some(moment: bool) -> impl Iterator<Item = &'static str> {
-    every().filter(move |id| of_moment(id) == moment)
 }

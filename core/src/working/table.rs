@@ -87,38 +87,46 @@ macro_rules! steps {
 /// have the end of the name.
 const STEPS: &str = steps!("hot" "start" "mid" "hardest" "moment");
 
-/// The name of every working there is.
-pub(super) fn every() -> impl Iterator<Item = &'static str> {
-    let lines = TABLES.iter().flat_map(|table| table.text.lines());
-    lines
-        .map(name)
-        .filter(|id| id.contains('.') && !id.starts_with('.'))
-        .chain(STEPS.lines())
-}
-
-fn name(line: &'static str) -> &'static str {
-    line.split('|').next().unwrap_or_default()
+/// Every working there is, those of a moment or the others.
+pub(super) fn every(moment: bool) -> Vec<&'static str> {
+    let mut found = Vec::new();
+    for text in TABLES.iter().map(|table| table.text).chain([STEPS]) {
+        let mut rest = text;
+        while !rest.is_empty() {
+            let (line, _, tail) = cut(rest, b"\n");
+            let (id, ..) = cut(line, b"|");
+            let (first, dot, last) = cut(id, b".");
+            let of_moment = first == "moment" || last.starts_with("moment");
+            if dot > 0 && !first.is_empty() && of_moment == moment {
+                found.push(id);
+            }
+            rest = tail;
+        }
+    }
+    found
 }
 
 /// The line of a name.
 #[inline(never)]
 pub(super) fn find(name: &str) -> Option<Entry> {
     for (table, Table { text, .. }) in TABLES.iter().enumerate() {
-        let mut above = "";
-        for (line, whole) in text.lines().enumerate() {
-            let (id, rest) = whole.split_once('|').unwrap_or_default();
+        let (mut above, mut rest, mut line) = ("", *text, 0);
+        while !rest.is_empty() {
+            let (whole, tail) = rest.split_once('\n').unwrap_or((rest, ""));
+            let (id, _, fields) = cut(whole, b"|");
             if id == name {
                 return Some(Entry {
                     table,
                     line,
-                    rest,
+                    rest: fields,
                     above,
                     id,
                 });
             }
-            if !rest.starts_with('…') {
-                above = rest;
+            if !fields.starts_with('…') {
+                above = fields;
             }
+            (rest, line) = (tail, line + 1);
         }
     }
     None
@@ -130,26 +138,51 @@ pub(super) fn row(id: &str) -> Option<(Entry, &'static str)> {
         let at = entry.field(3).get(1..).unwrap_or_default();
         return id.contains('.').then_some((entry, at));
     }
-    let id = STEPS.lines().find(|line| *line == id)?;
-    let (_, step) = id.split_once('.')?;
-    let (at, _) = step.split_once('.')?;
-    let entry = find(step.get(at.len()..)?)?;
-    Some((Entry { id, ..entry }, at))
+    let (_, _, rest) = cut(id, b".");
+    let (at, ..) = cut(rest, b".");
+    let tail = rest.get(at.len()..)?;
+    let id = step(at, tail)?;
+    let at = id.get(6..6 + at.len())?;
+    Some((Entry { id, ..find(tail)? }, at))
 }
 
 /// The step of a moment, by the end of its name.
+#[inline(never)]
 pub(super) fn step(at: &str, tail: &str) -> Option<&'static str> {
-    STEPS.lines().find(|line| {
-        let rest = line.strip_prefix("inner.");
-        rest.and_then(|rest| rest.strip_prefix(at)) == Some(tail)
-    })
+    let mut rest = STEPS;
+    while !rest.is_empty() {
+        let (id, _, next) = cut(rest, b"\n");
+        let of = id.strip_prefix("inner.").and_then(|of| of.strip_prefix(at));
+        if of == Some(tail) {
+            return Some(id);
+        }
+        rest = next;
+    }
+    None
+}
+
+/// The text before the first of some signs, that sign (0 for none), and what
+/// follows it.
+#[inline(never)]
+pub(super) fn cut<'a>(text: &'a str, signs: &[u8]) -> (&'a str, u8, &'a str) {
+    for (at, sign) in text.bytes().enumerate() {
+        if signs.contains(&sign) {
+            let part = |from, to| text.get(from..to).unwrap_or_default();
+            return (part(0, at), sign, part(at + 1, text.len()));
+        }
+    }
+    (text, 0, "")
 }
 
 impl Entry {
     /// One of the fields behind the name.
     #[inline(never)]
     pub(super) fn field(&self, at: usize) -> &'static str {
-        self.rest.split('|').nth(at).unwrap_or_default()
+        let (mut field, _, mut rest) = cut(self.rest, b"|");
+        for _ in 0..at {
+            (field, _, rest) = cut(rest, b"|");
+        }
+        field
     }
 
     /// Its figure, before any formula.
@@ -161,7 +194,7 @@ impl Entry {
 
     /// What it is, in a line that stands alone.
     pub(super) fn words(&self) -> String {
-        continued(self.field(0), name(self.above))
+        continued(self.field(0), cut(self.above, b"|").0)
     }
 }
 
@@ -169,9 +202,12 @@ impl Entry {
 /// put together.
 #[inline(never)]
 pub(super) fn continued(own: &str, above: &str) -> String {
-    let Some(rest) = own.strip_prefix('…') else {
-        return own.to_string();
-    };
-    let above = above.split(": ").next().unwrap_or_default();
-    [above, ",", rest].concat()
+    let mut text = String::new();
+    let rest = own.strip_prefix('…');
+    if rest.is_some() {
+        text.push_str(cut(above, b":").0);
+        text.push(',');
+    }
+    text.push_str(rest.unwrap_or(own));
+    text
 }
