@@ -5,7 +5,7 @@ use std::time::Duration;
 use ampwright_core::arrange::compare;
 use ampwright_core::goal::Search;
 use ampwright_core::report::clock;
-use ampwright_core::worksheet::{demo, open_link};
+use ampwright_core::worksheet::{WayKind, demo};
 use ampwright_tests::driver::Screen;
 
 use crate::desk::Desk;
@@ -57,7 +57,7 @@ fn one_of_ones_own_is_changed_kept_and_sent() {
     let last = "#arrange-table thead th:last-child";
     desk.browser.wait_text(last, "<b>large</b>").unwrap();
     // It travels with the link.
-    let sheet = open_link(&desk.link()).unwrap().sheet;
+    let sheet = desk.linked();
     assert_eq!(sheet.arrangements.len(), 1);
     assert_eq!(sheet.arrangements[0].name, "A <b>large</b> converter");
     let with = sheet.arrangements[0].on(&sheet);
@@ -77,12 +77,9 @@ fn setting_up_a_copy_leaves_the_old_worksheet() {
     desk.browser.wait_for("#way-use-1").unwrap();
     desk.press("#way-use-1");
     desk.browser.wait_for("#arrival").unwrap();
-    assert!(
-        desk.link().contains("way_kind=converter"),
-        "{}",
-        desk.link()
-    );
-    assert!(desk.link().contains("bank_capacity_ah=300"));
+    let linked = desk.linked().inputs;
+    assert_eq!(linked.way.kind, WayKind::Converter);
+    assert_eq!(linked.bank.capacity_ah, 300.0);
     // Both are on the shelf.
     desk.browser
         .wait_script("return document.querySelectorAll('#sheets li').length === 2")
@@ -141,7 +138,7 @@ fn a_search_can_be_stopped_and_the_page_stays_alive() {
     let desk = Desk::open(Screen::Phone);
     desk.press("#demo");
     desk.press("#goal-fold > summary");
-    let slow = serde_json::json!({ "rate": 6 });
+    let slow = serde_json::json!({ "rate": 20 });
     desk.browser
         .devtools("Emulation.setCPUThrottlingRate", slow)
         .unwrap();

@@ -1,6 +1,8 @@
 //! The page as a user meets it: open it, type into a field, read the answer.
 
 use crate::site::Site;
+use ampwright_core::Worksheet;
+use ampwright_core::worksheet::open_link;
 use ampwright_tests::driver::{Browser, Element, Screen};
 
 /// A browser with the page open on a phone, and the server behind it.
@@ -61,6 +63,13 @@ impl Desk {
     /// The answer as it stands.
     pub fn answer(&self) -> Answer {
         answer(&self.browser)
+    }
+
+    /// The worksheet that the page's link carries.
+    pub fn linked(&self) -> Worksheet {
+        let link = self.link();
+        let (_, fragment) = link.split_once('#').unwrap();
+        open_link(fragment).unwrap().sheet
     }
 
     /// The link to the worksheet as it stands.

@@ -121,7 +121,7 @@ fn the_defences_are_answered_and_what_is_left_follows() {
     stands("clamp", "not said");
     let left = |sheet: &Worksheet| {
         let machine = &disconnect(sheet, &report(sheet)).machines[0];
-        format!("{:.0}\u{a0}V", machine.bank_left_v().unwrap())
+        format!("{:.0} V", machine.bank_left_v().unwrap())
     };
     let mut sheet = Worksheet::default();
     let bare = left(&sheet);

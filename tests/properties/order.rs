@@ -87,7 +87,10 @@ proptest! {
             sheet.state(key, Value::Number(now.max(outside))).expect("within its range");
         }
         let (_, more) = moved(&sheet, "space_blower_m3h", part, true).expect("a figure");
-        let (before, after) = (report(&sheet).machine.hot_a, report(&more).machine.hot_a);
+        let (before, after) = (report(&sheet).machine, report(&more).machine);
+        // What is burnt is burnt.
+        prop_assume!(before.hot.is_none_or(|hot| hot.winding_c < 300.0));
+        let (before, after) = (before.hot_a, after.hot_a);
         prop_assert!(after >= before * 0.999 - 1e-6, "{before} A became {after}");
     }
 }

@@ -22,7 +22,14 @@ pub fn build() -> Result<()> {
         // Trunk refuses to start when this common setting is "1".
         .env_remove("NO_COLOR")
         // Cargo adds these to the flags in .cargo/config.toml.
-        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", no_paths());
+        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", flags());
+    // The standard library is built along, for size and without the words of
+    // a panic: what stops the page stops it at once, and the shell says so.
+    // Cargo and rustc call this unstable.
+    build
+        .env("RUSTC_BOOTSTRAP", "1")
+        .env("CARGO_UNSTABLE_BUILD_STD", "std")
+        .env("CARGO_UNSTABLE_BUILD_STD_FEATURES", "optimize_for_size");
     succeed(build)?;
     say(&format!(
         "The page is in {}, after {} seconds.",
@@ -32,8 +39,9 @@ pub fn build() -> Result<()> {
     Ok(())
 }
 
-/// Keeps the folders of the machine that builds the page out of it.
-fn no_paths() -> String {
+/// Keeps the folders of the machine that builds the page out of it, and the
+/// words of panics.
+fn flags() -> String {
     let home = env::var_os("CARGO_HOME").map(PathBuf::from);
     let home = home.or_else(|| Some(env::home_dir()?.join(".cargo")));
     [(home, "cargo"), (Some(places::root()), "ampwright")]
@@ -42,6 +50,7 @@ fn no_paths() -> String {
         // Flags are parted at spaces.
         .filter(|(folder, _)| !folder.contains(' '))
         .map(|(folder, instead)| format!("--remap-path-prefix={folder}={instead} "))
+        .chain(["-Zunstable-options -Cpanic=immediate-abort".to_string()])
         .collect()
 }
 

@@ -16,11 +16,31 @@ const TRUNK: &str = "0.21.14";
 /// Makes everything ready and says where trunk is.
 pub fn ready() -> Result<PathBuf> {
     target()?;
+    sources()?;
     bindgen()?;
     let trunk = trunk()?;
     // The build itself never touches the network.
     cargo(&["fetch", "--quiet", "--locked", "--target", TARGET])?;
     Ok(trunk)
+}
+
+/// The sources of the standard library, which the page is built with.
+fn sources() -> Result<()> {
+    let mut rustc = command("rustc");
+    rustc.args(["--print", "sysroot"]);
+    let sysroot = answer(rustc).ok_or("The Rust compiler rustc is not on the search path.")?;
+    if Path::new(&sysroot)
+        .join("lib/rustlib/src/rust/library/std")
+        .is_dir()
+    {
+        return Ok(());
+    }
+    say("Adding the sources of the standard library; usually 10 seconds.");
+    let mut rustup = command("rustup");
+    rustup.args(["component", "add", "rust-src"]);
+    succeed(rustup).map_err(|e| {
+        format!("{e} Please add the component rust-src to this Rust installation by hand.")
+    })
 }
 
 /// The compiler's library for the browser.

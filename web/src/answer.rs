@@ -2,10 +2,13 @@
 
 use ampwright_core::Report;
 use ampwright_core::report::{Severity, sentence};
+use leptos::prelude::*;
 
+use crate::desk::Desk;
 use crate::paper::{Section, Text, by_id, written};
 use crate::sure;
 use crate::words::escape;
+use crate::working::{opened, opener};
 
 /// Engine time, hot amps, what limits, and how many findings.
 pub const SECTION: Section = Section {
@@ -15,13 +18,17 @@ pub const SECTION: Section = Section {
 <div><dt>Engine, a day</dt><dd class="big" id="answer-time"></dd><dd class="small" id="answer-range">&nbsp;</dd><dd class="small" id="answer-need"></dd></div>
 <div><dt>Alternator, hot</dt><dd class="big" id="answer-amps"></dd><dd class="small" id="answer-cold"></dd></div>
 <div><dt>Held by</dt><dd class="big word" id="answer-limit"></dd><dd class="small" id="answer-tally"></dd></div>
-</dl><p class="unseen" role="status" id="answer-whole"></p></section>"#
+</dl><div id="answer-working"></div><p class="unseen" role="status" id="answer-whole"></p></section>"#
             .to_string()
     }),
     parts: &[
         (
             "answer-time",
-            Text::Soon(|_, report| report.answer().engine_time),
+            Text::Own(|desk| {
+                figure(desk, |report| {
+                    ("", "day.engine_hours", report.answer().engine_time, "")
+                })
+            }),
         ),
         (
             "answer-range",
@@ -29,21 +36,36 @@ pub const SECTION: Section = Section {
         ),
         (
             "answer-need",
-            Text::Soon(|_, report| format!("to put back {:.0} A·h", report.day.need_ah)),
+            Text::Own(|desk| {
+                figure(desk, |report| {
+                    let need = format!("{:.0} A·h", report.day.need_ah);
+                    ("to put back ", "day.need_ah", need, "")
+                })
+            }),
         ),
         (
             "answer-amps",
-            Text::Soon(|_, report| report.answer().hot_amps),
+            Text::Own(|desk| {
+                figure(desk, |report| {
+                    ("", "machine.hot_a", report.answer().hot_amps, "")
+                })
+            }),
         ),
         (
             "answer-cold",
-            Text::Soon(|_, report| format!("of {:.0} A cold", report.machine.full_cold_a)),
+            Text::Own(|desk| {
+                figure(desk, |report| {
+                    let cold = format!("{:.0} A", report.machine.full_cold_a);
+                    ("of ", "machine.full_cold_a", cold, " cold")
+                })
+            }),
         ),
         (
             "answer-limit",
             Text::Soon(|_, report| report.machine.hot_limit.short().to_string()),
         ),
         ("answer-tally", Text::Soon(|_, report| tally(report))),
+        ("answer-working", Text::Own(|desk| opened(desk, "answer"))),
         (
             "answer-whole",
             Text::Soon(|sheet, report| escape(&sentence(sheet, report))),
@@ -58,6 +80,19 @@ pub const SECTION: Section = Section {
     })],
     start: |_| (),
 };
+
+/// A figure that opens its working: words before it, its name, it, and words
+/// behind it.
+type Shown = (&'static str, &'static str, String, &'static str);
+
+fn figure(desk: Desk, of: fn(&Report) -> Shown) -> String {
+    desk.aside.track();
+    desk.report.track();
+    desk.look(&|_, report| {
+        let (before, id, words, behind) = of(report);
+        format!("{before}{}{behind}", opener("answer", id, &words, ""))
+    })
+}
 
 fn tally(report: &Report) -> String {
     let mut text = String::new();

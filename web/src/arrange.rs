@@ -5,12 +5,13 @@ use std::cell::RefCell;
 use std::time::Duration;
 
 use ampwright_core::arrange::{Comparison, Outcome, all, compare};
-use ampwright_core::report::clock;
+use ampwright_core::report::{Where, clock};
 use ampwright_core::worksheet::{Arrangement, Key, SectionId, Worksheet};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
 use crate::desk::{Arrival, Desk, after, count};
+use crate::fit::caution;
 use crate::money::{chart, money};
 use crate::paper::{Section, Text, written};
 use crate::words::{escape, figure};
@@ -49,6 +50,7 @@ pub const SECTION: Section = Section {
         format!(
             r#"<section class="arrange" id="arrange" aria-labelledby="arrange-title"><h2 id="arrange-title">Which arrangement, and what to buy first</h2>
 <p class="lead">The same boat set up in other ways, each reckoned like the worksheet itself, both machines' heat in the same space included.</p>
+<p class="caution" id="arrange-caution"></p>
 <details class="finer" id="arrangements" data-toggle="arrange"><summary>Put them side by side</summary>
 <div id="arrange-table"></div><div class="chart" id="arrange-chart"></div>
 <div class="cards" id="arrange-cards" tabindex="0" role="region" aria-label="The arrangements one by one"></div>
@@ -58,6 +60,10 @@ pub const SECTION: Section = Section {
         )
     }),
     parts: &[
+        (
+            "arrange-caution",
+            Text::Late(|sheet, _| caution(sheet, Where::Exhaust)),
+        ),
         ("arrange-table", Text::Own(|desk| with(desk, table))),
         ("arrange-chart", Text::Own(|desk| with(desk, chart))),
         ("arrange-cards", Text::Own(|desk| with(desk, cards))),

@@ -128,6 +128,11 @@ impl Desk {
     }
 
     fn told(self, text: fn(&Worksheet, &Report) -> String) -> String {
+        self.look(&text)
+    }
+
+    /// A text about worksheet and report as they are, without following them.
+    pub fn look(self, text: &dyn Fn(&Worksheet, &Report) -> String) -> String {
         self.sheet
             .with_untracked(|sheet| self.report.with_untracked(|report| text(sheet, report)))
     }

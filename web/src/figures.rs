@@ -1,233 +1,251 @@
-//! The results as tables of figures.
+//! The results as tables of figures, each of which opens its working.
 
-use ampwright_core::report::{Report, clock};
+use ampwright_core::Report;
+use ampwright_core::report::{Temps, clock};
+use leptos::prelude::*;
 
+use crate::desk::Desk;
 use crate::paper::{Section, Text, written};
 use crate::words::figure;
+use crate::working::{TICK, is_open, opener, panel};
 
-/// A line of a table: what, figure, unit.
-type Line = (&'static str, String, &'static str);
+/// A line of a table: its name in the report, what it is, its unit, decimals,
+/// and what stands there without a figure; the line is left out if nothing does.
+/// Hours and minutes are written as a clock has them.
+type Line = (Word, Word, Word, usize, Word);
+type Word = &'static str;
 
-/// Caption and id of each table.
-const TABLES: [(&str, &str); 6] = [
-    ("The day at anchor", "figures-day"),
-    ("The alternator", "figures-machine"),
-    ("The charging run", "figures-run"),
-    ("Hottest in the run, and after", "figures-heat"),
-    ("The engine", "figures-engine"),
-    ("Beside a lead bank", "figures-lead"),
-];
+/// A table: its name, what stands over it, its lines, and their figures.
+type Table = (Word, Word, &'static [Line], fn(&Report) -> Vec<Option<f64>>);
 
 /// Tables of the day, the machine and the run.
 pub const SECTION: Section = Section {
     paper: written(|| {
-        let mut text = r#"<section class="figures" aria-labelledby="figures-title"><h2 id="figures-title">Figures</h2><div class="tables">"#.to_string();
-        for (caption, id) in TABLES {
-            text += &format!("<table><caption>{caption}</caption><tbody id={id}></tbody></table>");
+        let mut text = r#"<section class="figures" aria-labelledby="figures-title"><h2 id="figures-title">Figures</h2><p class="lead">Press a figure to see how it came about.</p><div class="tables">"#.to_string();
+        for (name, caption, _, _) in TABLES {
+            text += &format!(
+                "<table><caption>{caption}</caption><tbody id=figures-{name}></tbody></table>"
+            );
         }
-        text + "</div></section>"
+        text + "</div>" + TICK + "</section>"
     }),
     parts: &[
-        ("figures-day", Text::Late(|_, report| rows(day(report)))),
-        (
-            "figures-machine",
-            Text::Late(|_, report| rows(machine(report))),
-        ),
-        ("figures-run", Text::Late(|_, report| rows(run(report)))),
-        ("figures-heat", Text::Late(|_, report| rows(heat(report)))),
-        (
-            "figures-engine",
-            Text::Late(|_, report| rows(engine(report))),
-        ),
-        ("figures-lead", Text::Late(|_, report| rows(lead(report)))),
+        ("figures-day", Text::Own(|desk| rows(desk, 0))),
+        ("figures-machine", Text::Own(|desk| rows(desk, 1))),
+        ("figures-run", Text::Own(|desk| rows(desk, 2))),
+        ("figures-heat", Text::Own(|desk| rows(desk, 3))),
+        ("figures-engine", Text::Own(|desk| rows(desk, 4))),
+        ("figures-lead", Text::Own(|desk| rows(desk, 5))),
     ],
     acts: &[],
     start: |_| (),
 };
 
-fn rows(lines: Vec<Line>) -> String {
-    let mut rows = String::new();
-    for (what, figure, unit) in lines {
-        rows += &format!(
-            "<tr><th scope=row>{what}</th><td class=figure>{figure}</td><td class=unit>{unit}</td></tr>"
-        );
-    }
-    rows
+const LONG: &str = "no run is long enough";
+const NEVER: &str = "not reached";
+
+/// In the order of the parts.
+#[rustfmt::skip]
+static TABLES: [Table; 6] = [
+    ("day", "The day at anchor", &[
+        ("energy.anchor.use_ah", "Used", "A·h", 0, ""),
+        ("energy.anchor.use_wh", "… as energy", "W·h", 0, ""),
+        ("energy.anchor.night_share_pct", "… of that at night", "%", 0, ""),
+        ("energy.sun_ah", "From the sun", "A·h", 0, ""),
+        ("energy.engine_ah", "Left to the engine", "A·h", 0, ""),
+        ("energy.autonomy_days", "Without the engine", "days", 1, "no end"),
+        ("day.engine_hours", "Engine", "h", 2, LONG),
+        ("day.fuel_l", "Fuel for it", "L", 1, "–"),
+        ("day.marginal_fuel_l", "… while motoring anyway", "L", 1, "–"),
+    ], day),
+    ("machine", "The alternator", &[
+        ("machine.shaft_rpm", "Its own speed", "rpm", 0, ""),
+        ("machine.full_cold_a", "Full field, as rated", "A", 0, ""),
+        ("machine.hot_a", "Held, hot", "A", 0, ""),
+        ("machine.hot.winding_c", "… winding", "°C", 0, "never settles"),
+        ("machine.hot.rectifier_c", "… rectifier plate", "°C", 0, ""),
+        ("machine.hot.case_c", "… case", "°C", 0, ""),
+        ("machine.hot.air_c", "… air of the space", "°C", 0, ""),
+        ("machine.space_air_m3h", "Air through the space", "m³/h", 0, ""),
+    ], machine),
+    ("run", "The charging run", &[
+        ("run.minutes_to_target", "To the target", "min", 0, NEVER),
+        ("run.minutes_to_80", "To 80 %", "min", 0, NEVER),
+        ("run.minutes_to_90", "To 90 %", "min", 0, NEVER),
+        ("run.minutes_to_100", "To 100 %", "min", 0, NEVER),
+        ("run.start_a", "Alternator, at the start", "A", 0, ""),
+        ("run.mid_a", "… half-way", "A", 0, ""),
+        ("run.mean_bank_a", "Into the bank, mean", "A", 0, ""),
+        ("run.bank_energy_pct", "Energy kept of what went in", "%", 0, ""),
+        ("run.house_load_a", "House load meanwhile", "A", 1, ""),
+        ("run.peak_shaft_w", "Most power at its shaft", "kW", 2, ""),
+        ("run.fuel_l", "Fuel, run for charging", "L", 1, ""),
+        ("run.marginal_fuel_l", "… while motoring anyway", "L", 1, ""),
+    ], run),
+    ("heat", "Hottest in the run, and after", &[
+        ("run.peak.winding_c", "Winding", "°C", 0, ""),
+        ("run.peak.rectifier_c", "Rectifier plate", "°C", 0, ""),
+        ("run.peak.case_c", "Case", "°C", 0, ""),
+        ("run.peak.air_c", "Air of the space", "°C", 0, ""),
+        ("run.second_peak.winding_c", "Second machine, winding", "°C", 0, ""),
+        ("run.second_peak.rectifier_c", "… rectifier plate", "°C", 0, ""),
+        ("run.second_peak.case_c", "… case", "°C", 0, ""),
+        ("run.air_settles_min", "The air settles after", "min", 0, ""),
+        ("run.soak.peak.rectifier_c", "After stopping: rectifier", "°C", 0, ""),
+        ("run.soak.peak.air_c", "… air of the space", "°C", 0, ""),
+        ("run.soak.air_peak_min", "… after", "min", 0, ""),
+    ], heat),
+    ("engine", "The engine", &[
+        ("engine.available_kw", "It has, at this speed", "kW", 1, ""),
+        ("engine.peak_kw", "The belts take at most", "kW", 2, ""),
+        ("engine.peak_share_pct", "… of what it has", "%", 0, ""),
+        ("engine.mean_share_pct", "… mean of the run", "%", 0, ""),
+        ("engine.idle_l_h", "To turn itself", "L/h", 2, ""),
+        ("engine.marginal_l_kwh", "For a kW·h at the shaft", "L", 2, ""),
+    ], engine),
+    // What flooded lead of the same ampere-hours would have done.
+    ("lead", "Beside a lead bank", &[
+        ("day.engine_hours", "Engine a day, this bank", "h", 2, LONG),
+        ("lead.engine_hours", "… flooded lead", "h", 2, LONG),
+        ("run.minutes_to_target", "To the target, this bank", "min", 0, NEVER),
+        ("lead.minutes_to_target", "… flooded lead", "min", 0, NEVER),
+        ("run.mid_bank_a", "Half-way, into this bank", "A", 0, ""),
+        ("lead.mid_bank_a", "… into flooded lead", "A", 0, ""),
+    ], lead),
+];
+
+/// The rows of a table; under one of them the working that lies open.
+fn rows(desk: Desk, table: usize) -> String {
+    desk.aside.track();
+    desk.track_later();
+    let Some((at, _, lines, figures)) = TABLES.get(table) else {
+        return String::new();
+    };
+    desk.look(&|sheet, report| {
+        let (mut rows, figures) = (String::new(), figures(report));
+        if figures.is_empty() {
+            return "<tr><th scope=row>This bank is of lead</th><td class=figure>–</td></tr>".into();
+        }
+        for ((id, what, unit, decimals, none), number) in lines.iter().zip(figures) {
+            if number.is_none() && none.is_empty() {
+                continue;
+            }
+            let (words, unit) = match (number, *unit) {
+                (None, unit @ ("days" | "L")) => (none.to_string(), unit),
+                (None, _) => (none.to_string(), ""),
+                (Some(0.0), "h") => ("none".to_string(), ""),
+                (Some(hours), "h") => (clock(hours * 60.0), ""),
+                (Some(minutes), "min") => (clock(minutes), ""),
+                (Some(number), unit) => (figure(number, *decimals), unit),
+            };
+            rows += &format!(
+                "<tr><th scope=row>{what}</th><td class=figure>{}</td><td class=unit>{unit}</td></tr>",
+                opener(at, id, &words, unit)
+            );
+            if is_open(at, id) {
+                let panel = panel(desk, sheet, report);
+                rows += &format!("<tr class=opened><td colspan=3>{panel}</td></tr>");
+            }
+        }
+        rows
+    })
 }
 
-fn day(report: &Report) -> Vec<Line> {
+fn some(figures: &[f64]) -> Vec<Option<f64>> {
+    figures.iter().copied().map(Some).collect()
+}
+
+fn day(report: &Report) -> Vec<Option<f64>> {
     let (energy, day) = (&report.energy, &report.day);
+    let used = &energy.anchor;
     vec![
-        ("Used", figure(energy.anchor.use_ah, 0), "A·h"),
-        ("… as energy", figure(energy.anchor.use_wh, 0), "W·h"),
-        (
-            "… of that at night",
-            figure(energy.anchor.night_share_pct, 0),
-            "%",
-        ),
-        ("From the sun", figure(energy.sun_ah, 0), "A·h"),
-        ("Left to the engine", figure(energy.engine_ah, 0), "A·h"),
-        (
-            "Without the engine",
-            energy
-                .autonomy_days
-                .map_or("no end".to_string(), |days| figure(days, 1)),
-            "days",
-        ),
-        ("Engine", engine_time(day.engine_hours), ""),
-        (
-            "Fuel for it",
-            day.fuel_l
-                .map_or("–".to_string(), |litres| figure(litres, 1)),
-            "L",
-        ),
-        (
-            "… while motoring anyway",
-            day.marginal_fuel_l
-                .map_or("–".to_string(), |litres| figure(litres, 1)),
-            "L",
-        ),
+        Some(used.use_ah),
+        Some(used.use_wh),
+        Some(used.night_share_pct),
+        Some(energy.sun_ah),
+        Some(energy.engine_ah),
+        energy.autonomy_days,
+        day.engine_hours,
+        day.fuel_l,
+        day.marginal_fuel_l,
     ]
 }
 
-fn engine_time(hours: Option<f64>) -> String {
-    match hours {
-        None => "no run is long enough".to_string(),
-        Some(0.0) => "none".to_string(),
-        Some(hours) => clock(hours * 60.0),
-    }
+/// Winding, rectifier, case and air.
+fn temperatures(figures: &mut Vec<Option<f64>>, temps: Option<Temps>) {
+    let parts: [fn(Temps) -> f64; 4] = [
+        |t| t.winding_c,
+        |t| t.rectifier_c,
+        |t| t.case_c,
+        |t| t.air_c,
+    ];
+    figures.extend(parts.map(|part| temps.map(part)));
 }
 
-fn machine(report: &Report) -> Vec<Line> {
+fn machine(report: &Report) -> Vec<Option<f64>> {
     let machine = &report.machine;
-    let mut lines = vec![
-        ("Its own speed", figure(machine.shaft_rpm, 0), "rpm"),
-        ("Full field, as rated", figure(machine.full_cold_a, 0), "A"),
-        ("Held, hot", figure(machine.hot_a, 0), "A"),
-    ];
-    match machine.hot {
-        Some(hot) => lines.extend([
-            ("… winding", figure(hot.winding_c, 0), "°C"),
-            ("… rectifier plate", figure(hot.rectifier_c, 0), "°C"),
-            ("… case", figure(hot.case_c, 0), "°C"),
-            ("… air of the space", figure(hot.air_c, 0), "°C"),
-        ]),
-        None => lines.push(("… temperatures", "never settle".to_string(), "")),
-    }
-    lines.push((
-        "Air through the space",
-        figure(machine.space_air_m3h, 0),
-        "m³/h",
-    ));
-    lines
+    let mut figures = some(&[machine.shaft_rpm, machine.full_cold_a, machine.hot_a]);
+    temperatures(&mut figures, machine.hot);
+    figures.push(Some(machine.space_air_m3h));
+    figures
 }
 
-fn run(report: &Report) -> Vec<Line> {
+fn run(report: &Report) -> Vec<Option<f64>> {
     let run = &report.run;
-    let time = |minutes: Option<f64>| minutes.map_or("not reached".to_string(), clock);
     vec![
-        ("To the target", time(run.minutes_to_target), ""),
-        ("To 80 %", time(run.minutes_to_80), ""),
-        ("To 90 %", time(run.minutes_to_90), ""),
-        ("To 100 %", time(run.minutes_to_100), ""),
-        ("Alternator, at the start", figure(run.start_a, 0), "A"),
-        ("… half-way", figure(run.mid_a, 0), "A"),
-        ("Into the bank, mean", figure(run.mean_bank_a, 0), "A"),
-        (
-            "Energy kept of what went in",
-            figure(run.bank_energy_pct, 0),
-            "%",
-        ),
-        ("House load meanwhile", figure(run.house_load_a, 1), "A"),
-        (
-            "Most power at its shaft",
-            figure(run.peak_shaft_w / 1000.0, 2),
-            "kW",
-        ),
-        ("Fuel, run for charging", figure(run.fuel_l, 1), "L"),
-        (
-            "… while motoring anyway",
-            figure(run.marginal_fuel_l, 1),
-            "L",
-        ),
+        run.minutes_to_target,
+        run.minutes_to_80,
+        run.minutes_to_90,
+        run.minutes_to_100,
+        Some(run.start_a),
+        Some(run.mid_a),
+        Some(run.mean_bank_a),
+        Some(run.bank_energy_pct),
+        Some(run.house_load_a),
+        Some(run.peak_shaft_w / 1000.0),
+        Some(run.fuel_l),
+        Some(run.marginal_fuel_l),
     ]
 }
 
-fn heat(report: &Report) -> Vec<Line> {
+fn heat(report: &Report) -> Vec<Option<f64>> {
     let (run, soak) = (&report.run, &report.run.soak);
-    let peak = &run.peak;
-    let mut lines = vec![
-        ("Winding", figure(peak.winding_c, 0), "°C"),
-        ("Rectifier plate", figure(peak.rectifier_c, 0), "°C"),
-        ("Case", figure(peak.case_c, 0), "°C"),
-        ("Air of the space", figure(peak.air_c, 0), "°C"),
-    ];
-    if let Some(second) = &run.second_peak {
-        lines.extend([
-            ("Second machine, winding", figure(second.winding_c, 0), "°C"),
-            ("… rectifier plate", figure(second.rectifier_c, 0), "°C"),
-            ("… case", figure(second.case_c, 0), "°C"),
-        ]);
-    }
-    if let Some(minutes) = run.air_settles_min {
-        lines.push(("The air settles after", clock(minutes), ""));
-    }
-    lines.extend([
-        (
-            "After stopping: rectifier",
-            figure(soak.peak.rectifier_c, 0),
-            "°C",
-        ),
-        ("… air of the space", figure(soak.peak.air_c, 0), "°C"),
-        ("… after", clock(soak.air_peak_min), ""),
+    let mut figures = Vec::new();
+    temperatures(&mut figures, Some(run.peak));
+    temperatures(&mut figures, run.second_peak);
+    // The air is the same one.
+    figures.pop();
+    figures.extend([
+        run.air_settles_min,
+        Some(soak.peak.rectifier_c),
+        Some(soak.peak.air_c),
+        Some(soak.air_peak_min),
     ]);
-    lines
+    figures
 }
 
-fn engine(report: &Report) -> Vec<Line> {
+fn engine(report: &Report) -> Vec<Option<f64>> {
     let engine = &report.engine;
-    vec![
-        (
-            "It has, at this speed",
-            figure(engine.available_kw, 1),
-            "kW",
-        ),
-        ("The belts take at most", figure(engine.peak_kw, 2), "kW"),
-        ("… of what it has", figure(engine.peak_share_pct, 0), "%"),
-        ("… mean of the run", figure(engine.mean_share_pct, 0), "%"),
-        ("To turn itself", figure(engine.idle_l_h, 2), "L/h"),
-        (
-            "For a kW·h at the shaft",
-            figure(engine.marginal_l_kwh, 2),
-            "L",
-        ),
-    ]
+    some(&[
+        engine.available_kw,
+        engine.peak_kw,
+        engine.peak_share_pct,
+        engine.mean_share_pct,
+        engine.idle_l_h,
+        engine.marginal_l_kwh,
+    ])
 }
 
-/// What flooded lead of the same ampere-hours would have done.
-fn lead(report: &Report) -> Vec<Line> {
-    let time = |minutes: Option<f64>| minutes.map_or("not reached".to_string(), clock);
-    match &report.lead {
-        None => vec![("This bank is of lead", "–".to_string(), "")],
-        Some(lead) => vec![
-            (
-                "Engine a day, this bank",
-                engine_time(report.day.engine_hours),
-                "",
-            ),
-            ("… flooded lead", engine_time(lead.engine_hours), ""),
-            (
-                "To the target, this bank",
-                time(report.run.minutes_to_target),
-                "",
-            ),
-            ("… flooded lead", time(lead.minutes_to_target), ""),
-            (
-                "Half-way, into this bank",
-                figure(report.run.mid_bank_a, 0),
-                "A",
-            ),
-            ("… into flooded lead", figure(lead.mid_bank_a, 0), "A"),
-        ],
-    }
+fn lead(report: &Report) -> Vec<Option<f64>> {
+    let (run, Some(lead)) = (&report.run, &report.lead) else {
+        return Vec::new();
+    };
+    vec![
+        report.day.engine_hours,
+        lead.engine_hours,
+        run.minutes_to_target,
+        lead.minutes_to_target,
+        Some(run.mid_bank_a),
+        Some(lead.mid_bank_a),
+    ]
 }

@@ -28,6 +28,7 @@ mod store;
 mod sure;
 mod trial;
 mod words;
+mod working;
 mod year;
 
 use leptos::{mount::mount_to, prelude::*, web_sys::HtmlElement};

@@ -120,7 +120,7 @@ fn all_of(sheet: &Worksheet) -> String {
         }
         text += &format!(
             "<p class=buttons><select id=own-{at}-add aria-label='Change something else' data-change=own-add data-at={at}><option value=''>Change something else…</option>{}</select><button type=button class=plain id=own-{at}-delete data-click=own-delete data-at={at}>Give this one up</button></p></div>",
-            options(sheet)
+            options(&own.on(sheet))
         );
     }
     text + "<p class=buttons><button type=button id=own-new data-click=own-new>Begin one from this worksheet</button></p>"

@@ -229,7 +229,7 @@ fn drawing(range: &Range, scale: f64, time: bool) -> String {
 
 /// Opens what lies over a field of the worksheet, and puts the cursor there.
 /// The address is left alone: it is for links.
-fn go(name: &str) {
+pub fn go(name: &str) {
     let id = format!("sheet-{name}");
     let Some(field) = by_id(&id) else { return };
     let mut around = field.parent_element();

@@ -6,6 +6,7 @@ use std::fmt::Write;
 
 use ampwright_core::fields::Complaint;
 use ampwright_core::report;
+use ampwright_core::report::Where;
 use ampwright_core::trial::{self, Fit, Fitted, HOW_TO, SAMPLE, apply};
 use leptos::prelude::*;
 
@@ -13,6 +14,7 @@ use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid, minutes, sample};
 use crate::chart::scale::Scale;
 use crate::desk::{Desk, count};
+use crate::fit::caution;
 use crate::paper::{Section, Text, by_id, offer, value, write, written};
 use crate::words::{escape, figure};
 
@@ -46,6 +48,7 @@ pub const SECTION: Section = Section {
         format!(
             r#"<section class="trial" id="trial" aria-labelledby="trial-title"><h2 id="trial-title">Sea trial</h2>
 <p class="lead">Half an hour with a thermometer makes the hot figures yours: the model is fitted to your readings.</p>
+<p class="caution" id="trial-caution"></p>
 <details class="finer"><summary>How to take the readings</summary><ol class="steps">{steps}</ol></details>
 <label for="trial-log">Your readings<small>a line each: minute, amps, case °C, air °C, rpm, volts; or your own order under headings</small></label>
 <textarea id="trial-log" rows="7" spellcheck="false" autocomplete="off" data-input="log"></textarea>
@@ -55,6 +58,10 @@ pub const SECTION: Section = Section {
         )
     }),
     parts: &[
+        (
+            "trial-caution",
+            Text::Late(|sheet, _| caution(sheet, Where::Heat)),
+        ),
         (
             "trial-outcome",
             Text::Own(|desk| {

@@ -150,12 +150,11 @@ fn converter(old: &Inputs, new: &Inputs, list: &mut List) {
 fn machines(old: &Inputs, new: &Inputs, list: &mut List) {
     let there = aboard(old);
     for machine in aboard(new).into_iter().flatten() {
-        let before = there
-            .iter()
-            .flatten()
-            .find(|before| same_machine(before, machine));
-        match before {
-            Some(before) if before.pulley_ratio == machine.pulley_ratio => {}
+        let alike = || there.iter().flatten().filter(|b| same_machine(b, machine));
+        // Of two alike the one with this pulley.
+        let as_it_is = alike().any(|before| before.pulley_ratio == machine.pulley_ratio);
+        match alike().next() {
+            Some(_) if as_it_is => {}
             Some(_) => one(list, "Another pulley", new.price.pulley),
             None => {
                 more(

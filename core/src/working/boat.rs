@@ -1,10 +1,10 @@
 //! What workings are made from: the boat as prepared numbers, its run, and the
 //! moments that are looked at.
 
-use super::Made;
-use super::expr::{Expr, From, Leaf, Node, leaf};
+use super::expr::{Expr, From, Leaf, leaf};
 use super::lines::{self, Line};
 use super::symbols::symbol;
+use super::{Made, Making};
 use crate::charge::plant::{MachineState, Moment, Plant};
 use crate::charge::run::{Fineness, Trace, charge};
 use crate::charge::soak::{Soak, soak};
@@ -149,6 +149,7 @@ impl Boat<'_> {
     }
 
     /// An input of the worksheet.
+    #[inline(never)]
     pub(super) fn input(&self, name: &str) -> Expr {
         self.keyed(name, symbol(name).to_string())
     }
@@ -179,11 +180,12 @@ impl Boat<'_> {
 
     /// A figure with a working of its own, looked for by the end of its name:
     /// the one of this moment is pointed at.
+    #[inline(never)]
     pub(super) fn worked(&self, symbol: &str, at: At, tail: &str, value: f64) -> Expr {
-        let mut like = lines::every().filter(|line| line.id.ends_with(tail));
-        let first = like.next();
-        let here = |line: &&Line| line.at == at || line.at == At::Never;
-        let exact = first.filter(here).or_else(|| like.find(here));
+        let first = lines::find(&mut |line| line.id.ends_with(tail));
+        let exact = lines::find(&mut |line| {
+            line.id.ends_with(tail) && (line.at == at || line.at == At::Never)
+        });
         // The one of another moment only lends its name and unit.
         leaf(Leaf {
             symbol: symbol.to_string(),
@@ -197,13 +199,14 @@ impl Boat<'_> {
 
 /// The same figure under another name.
 pub(super) fn named(mut expr: Expr, name: &str) -> Expr {
-    if let Node::Named(leaf) = &mut *expr.0 {
+    if let Some(leaf) = expr.leaf_mut() {
         leaf.name = name.to_string();
     }
     expr
 }
 
 /// A constant, or a figure that the run gave.
+#[inline(never)]
 pub(super) fn given(symbol: &str, name: &str, value: f64, unit: &'static str) -> Expr {
     leaf(Leaf {
         symbol: symbol.to_string(),
@@ -231,21 +234,23 @@ pub(super) fn label(key: Key) -> String {
 }
 
 /// A result with its formula.
+#[inline(never)]
 pub(super) fn made(value: f64, expr: Expr, note: &str) -> Made {
-    Made {
+    Box::new(Making {
         value: Some(value),
         expr: Some(expr),
         note: note.to_string(),
         also: &[],
-    }
+    })
 }
 
 /// A result without one, or none.
+#[inline(never)]
 pub(super) fn told(value: Option<f64>, note: &str) -> Made {
-    Made {
+    Box::new(Making {
         value,
         expr: None,
         note: note.to_string(),
         also: &[],
-    }
+    })
 }

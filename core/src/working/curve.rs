@@ -3,7 +3,7 @@
 
 use super::Made;
 use super::boat::{At, Boat, View, given, made};
-use super::expr::{Expr, From, Node, least, most, num, power, root, square};
+use super::expr::{Expr, From, least, most, num, power, root, square};
 use crate::physics::copper::COEFFICIENT_PER_K;
 use crate::worksheet::Curve;
 
@@ -23,9 +23,9 @@ pub(super) fn own(boat: &Boat, machine: usize, symbol: &str, tail: &str, value: 
     let symbol = mark(symbol, machine);
     let mut worked = boat.worked(&symbol, At::Never, tail, value);
     if machine > 0
-        && let Node::Named(leaf) = &mut *worked.0
+        && let Some(leaf) = worked.leaf_mut()
     {
-        leaf.name = format!("Second alternator: {}", leaf.name);
+        leaf.name.insert_str(0, "Second alternator: ");
         leaf.from = From::Given;
     }
     worked

@@ -5,13 +5,13 @@ use std::ops::{Add, Div, Mul, Sub};
 
 use crate::worksheet::Key;
 
-/// A formula; a pointer, so that it is small to hand around.
+/// A formula. It lies in a box: what is a word long is cheap to hand around.
 #[derive(Debug, Clone)]
-pub(super) struct Expr(pub(super) Box<Node>);
+pub(super) struct Expr(Box<Node>);
 
 /// What stands in it.
 #[derive(Debug, Clone)]
-pub(super) enum Node {
+enum Node {
     /// A plain number that is part of the formula.
     Number(f64),
     /// A figure with a name.
@@ -69,24 +69,26 @@ fn join(how: Join, parts: Vec<Expr>) -> Expr {
     Expr(Box::new(Node::Joined(how, parts)))
 }
 
+// Written once, not wherever two figures meet.
+#[inline(never)]
+fn two(how: Join, one: Expr, other: Expr) -> Expr {
+    join(how, vec![one, other])
+}
+
 macro_rules! joins {
     ($($trait:ident $method:ident $how:ident;)+) => {
         $(impl $trait for Expr {
             type Output = Expr;
             fn $method(self, other: Expr) -> Expr {
-                join(Join::$how, vec![self, other])
+                two(Join::$how, self, other)
             }
         })+
     };
 }
 joins! { Add add Sum; Sub sub Less; Mul mul Times; Div div Over; }
 
-/// A figure with a name.
-pub(super) fn leaf(leaf: Leaf) -> Expr {
-    Expr(Box::new(Node::Named(leaf)))
-}
-
 /// A plain number.
+#[inline(never)]
 pub(super) fn num(number: f64) -> Expr {
     Expr(Box::new(Node::Number(number)))
 }
@@ -98,7 +100,7 @@ pub(super) fn root(of: Expr) -> Expr {
 
 /// A power.
 pub(super) fn power(base: Expr, exponent: Expr) -> Expr {
-    join(Join::Power, vec![base, exponent])
+    two(Join::Power, base, exponent)
 }
 
 /// A square.
@@ -119,12 +121,18 @@ pub(super) fn least(mut of: Vec<Expr>) -> Expr {
 
 /// The greater of two.
 pub(super) fn most(one: Expr, other: Expr) -> Expr {
-    join(Join::Most, vec![one, other])
+    two(Join::Most, one, other)
 }
 
 /// The sum of some; nothing is 0.
 pub(super) fn sum(of: Vec<Expr>) -> Expr {
     of.into_iter().reduce(Expr::add).unwrap_or(num(0.0))
+}
+
+/// A figure with a name.
+#[inline(never)]
+pub(super) fn leaf(leaf: Leaf) -> Expr {
+    Expr(Box::new(Node::Named(leaf)))
 }
 
 impl Leaf {
@@ -137,6 +145,14 @@ impl Leaf {
 }
 
 impl Expr {
+    /// The figure it is, if it is one with a name.
+    pub(super) fn leaf_mut(&mut self) -> Option<&mut Leaf> {
+        match &mut *self.0 {
+            Node::Named(leaf) => Some(leaf),
+            _ => None,
+        }
+    }
+
     /// What it comes to with every figure written in so many digits.
     fn written(&self, digits: usize) -> f64 {
         match &*self.0 {

@@ -210,22 +210,37 @@ lines! { MOMENT
     "moment.shaft_w", ("At its shaft", "W", 0, LOSSES), At::Minute, losses::shaft_w;
 }
 
+/// Every working of a report, and behind them what the chart shows at a minute.
+static GROUPS: [&[Line]; 13] = [
+    DAY, MACHINE, RUN, HOTTEST, ENGINE, LEAD, HOT, HOT_HEAT, START, MID, HARDEST, MOMENT, THEN,
+];
+const REPORT: usize = 11;
+
 /// Every working of a report.
 pub(super) fn all() -> impl Iterator<Item = &'static Line> {
-    let groups = [
-        DAY, MACHINE, RUN, HOTTEST, ENGINE, LEAD, HOT, HOT_HEAT, START, MID, HARDEST,
-    ];
-    groups.into_iter().flatten()
+    GROUPS.into_iter().take(REPORT).flatten()
 }
 
 /// What the chart shows at a minute.
 pub(super) fn moment() -> impl Iterator<Item = &'static Line> {
-    [MOMENT, THEN].into_iter().flatten()
+    GROUPS.into_iter().skip(REPORT).flatten()
 }
 
-/// All of them.
-pub(super) fn every() -> impl Iterator<Item = &'static Line> {
-    all().chain(moment())
+/// The first of all of them that is wanted.
+pub(super) fn find(wanted: &mut dyn FnMut(&Line) -> bool) -> Option<&'static Line> {
+    for group in GROUPS {
+        for line in group {
+            if wanted(line) {
+                return Some(line);
+            }
+        }
+    }
+    None
+}
+
+/// The one of that name.
+pub(super) fn named(id: &str) -> Option<&'static Line> {
+    find(&mut |line| line.id == id)
 }
 
 impl Line {
@@ -235,11 +250,14 @@ impl Line {
         let Some(rest) = self.what.strip_prefix('…') else {
             return self.what.to_string();
         };
-        let above = every()
-            .take_while(|line| line.id != self.id)
-            .filter(|line| !line.what.starts_with('…'));
-        let above = above.last().map_or("", |line| line.what);
-        let above = above.split_once(": ").map_or(above, |(first, _)| first);
-        format!("{above},{rest}")
+        let mut above = "";
+        find(&mut |line| {
+            if !line.what.starts_with('…') {
+                above = line.what;
+            }
+            line.id == self.id
+        });
+        let first = above.split(": ").next().unwrap_or(above);
+        [first, ",", rest].concat()
     }
 }

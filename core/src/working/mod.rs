@@ -84,8 +84,11 @@ pub struct Used {
     pub working: Option<&'static str>,
 }
 
-/// What a file of this folder makes of a line.
-struct Made {
+/// What a file of this folder makes of a line. It lies in a box, as formulas do.
+type Made = Box<Making>;
+
+/// What is in it.
+struct Making {
     value: Option<f64>,
     expr: Option<Expr>,
     note: String,
@@ -103,6 +106,19 @@ pub fn ids() -> impl Iterator<Item = &'static str> {
 pub fn working(sheet: &Worksheet, report: &Report, id: &str) -> Option<Working> {
     let line = lines::all().find(|line| line.id == id)?;
     explain(&Boat::new(sheet, report), line)
+}
+
+/// The same for any figure, with those the run shows at a minute.
+pub fn working_at(sheet: &Worksheet, report: &Report, minute: f64, id: &str) -> Option<Working> {
+    let line = lines::named(id)?;
+    let mut boat = Boat::new(sheet, report);
+    boat.minute = minute.clamp(0.0, report.run.minutes);
+    explain(&boat, line)
+}
+
+/// What the page calls a figure, in a line that stands alone.
+pub fn name(id: &str) -> String {
+    lines::named(id).map_or_else(String::new, Line::name)
 }
 
 /// How each figure of a worksheet's report came about.
@@ -188,7 +204,7 @@ fn beside(boat: &Boat, name: &str) -> Option<Used> {
     if let Some(key) = Key::named(name) {
         return Some(input(boat, key));
     }
-    let line = lines::all().find(|line| line.id == name)?;
+    let line = lines::named(name)?;
     let made = make(boat, line)?;
     Some(Used {
         symbol: String::new(),

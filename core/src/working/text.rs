@@ -1,8 +1,18 @@
 //! A working as plain text, for print and for reading along.
 
-use super::Working;
 use super::expr::significant;
+use super::{Used, Working};
 use crate::fields::Knowledge;
+
+impl Used {
+    /// The figure as it is written; empty when there is none.
+    pub fn figure(&self) -> String {
+        let digits = if self.key.is_some() { 7 } else { 4 };
+        self.value.map_or_else(String::new, |value| {
+            significant(value, digits).replace('-', "−")
+        })
+    }
+}
 
 impl Working {
     /// The working as a few lines of plain text.
@@ -23,10 +33,7 @@ impl Working {
             }
         }
         for used in &self.uses {
-            let digits = if used.key.is_some() { 7 } else { 4 };
-            let value = used.value.map_or_else(String::new, |value| {
-                significant(value, digits).replace('-', "−")
-            });
+            let value = used.figure();
             let known = used.known.map_or("", Knowledge::word);
             let parts = [
                 used.symbol.as_str(),

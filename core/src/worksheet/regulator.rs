@@ -39,7 +39,7 @@ section! {
             .help("How long the sensor takes to feel two thirds of a change: next to none bolted bare, a minute or two through paint or a lug.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         ramp_min: f64 = number("Slow start", MINUTE, 0.0, 60.0, 0.0).nameplate()
-            .help("Time over which the field is let up to full; 0 for none. Spares belt and winding while the case is still cold.")
+            .help("Time over which the field is let up to full; 0 for none. Spares the belt, and the winding in short runs.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         low_speed_rpm: f64 = number("Low-speed cap below", RPM, 0.0, 10_000.0, 0.0).nameplate().deep()
             .help("Shaft speed under which the field is held back because the fan is slow; 0 for none.")

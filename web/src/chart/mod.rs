@@ -3,6 +3,7 @@
 
 pub(crate) mod drawing;
 pub(crate) mod plot;
+mod reading;
 pub(crate) mod scale;
 mod speed;
 
@@ -16,6 +17,8 @@ use wasm_bindgen::JsCast;
 use crate::desk::{Desk, count};
 use crate::paper::{Section, Text, value, written};
 use crate::words::figure;
+use crate::working::opened;
+use reading::reading;
 pub use speed::SPEED;
 
 use plot::{HEIGHT, LEFT, RIGHT, WIDTH, plot, time_scale};
@@ -28,7 +31,7 @@ pub const RUN: Section = Section {
 <svg viewBox="0 0 {WIDTH} {HEIGHT}" role="img" aria-labelledby="chart-title" data-pointerdown="read-off" data-pointermove="read-off"><g id="run-plot"></g><g id="run-cursor"></g></svg>
 <label class="reading-label" for="reading">Read off at</label>
 <input id="reading" type="range" min="0" max="100" step="any" data-input="slide" data-keydown="step">
-<dl class="reading" id="reading-values"></dl>
+<dl class="reading" id="reading-values"></dl><div id="reading-working"></div>
 <details class="finer" id="run-fold" data-toggle="fold"><summary>The run as a table</summary><div class="scroll" tabindex="0" role="region" aria-label="The run as a table" id="run-table"></div></details></section>"#
         )
     }),
@@ -67,8 +70,12 @@ pub const RUN: Section = Section {
         ),
         (
             "reading-values",
-            Text::Own(|desk| with_moment(desk, |_, moment| reading(moment))),
+            Text::Own(|desk| {
+                desk.aside.track();
+                with_moment(desk, |_, moment| reading(moment))
+            }),
         ),
+        ("reading-working", Text::Own(|desk| opened(desk, "reading"))),
         (
             "run-table",
             Text::Own(|desk| desk.tell_open("run-fold", |_, report| table(&report.run))),
@@ -151,6 +158,11 @@ fn nearest(run: &RunReport, minute: f64) -> Option<&Moment> {
     nearest_at(run, minute).and_then(|at| run.series.get(at))
 }
 
+/// The minute that is read off at a share of the run.
+pub fn minute(run: &RunReport, at: f64) -> f64 {
+    nearest(run, at * run.minutes).map_or(0.0, |moment| moment.minute)
+}
+
 /// "Heat: the regulator holds back 78 % of the time, the machine 22 %."
 fn shares(run: &RunReport) -> String {
     if run.limit_shares.is_empty() {
@@ -165,31 +177,6 @@ fn shares(run: &RunReport) -> String {
 }
 
 // What follows is written as text, figures and words of our own only.
-
-fn reading(moment: &Moment) -> String {
-    let lines = [
-        ("after", clock(moment.minute)),
-        (
-            "alternator",
-            format!("{} A", figure(moment.alternator_a, 0)),
-        ),
-        ("into the bank", format!("{} A", figure(moment.bank_a, 0))),
-        ("at the bank", format!("{} V", figure(moment.bank_v, 2))),
-        ("charge", format!("{} %", figure(moment.charge_pct, 0))),
-        ("winding", format!("{} °C", figure(moment.winding_c, 0))),
-        ("rectifier", format!("{} °C", figure(moment.rectifier_c, 0))),
-        ("case", format!("{} °C", figure(moment.case_c, 0))),
-        ("air", format!("{} °C", figure(moment.air_c, 0))),
-        (
-            "shaft",
-            format!("{} kW", figure(moment.shaft_w / 1000.0, 2)),
-        ),
-        ("held by", moment.limit.short().to_string()),
-    ];
-    lines
-        .map(|(what, words)| format!("<div><dt>{what}</dt><dd>{words}</dd></div>"))
-        .concat()
-}
 
 /// The same figures as a table, some twenty rows of them.
 fn table(run: &RunReport) -> String {

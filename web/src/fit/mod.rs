@@ -1,18 +1,24 @@
 //! "Fit it safely": cable and fuse, belt and shaft, what happens when the bank
-//! disconnects. Each is a fold with its caution, its results and the inputs it
-//! asks for; nothing of it is reckoned while it is closed.
+//! disconnects, what to set, the first run. Each is a fold with its caution, its
+//! results and the inputs it asks for; nothing of it is reckoned while it is
+//! closed.
 
 mod belt;
 mod cable;
+mod first;
 mod guard;
+mod print;
+mod settings;
 mod table;
 
-use ampwright_core::Report;
 use ampwright_core::fields::Place;
-use ampwright_core::report::CAUTIONS;
+use ampwright_core::report::{Where, cautions_at};
 use ampwright_core::worksheet::SectionId;
+use ampwright_core::{Report, Worksheet};
+use leptos::web_sys::HtmlInputElement;
+use wasm_bindgen::JsCast;
 
-use crate::paper::{Section, Text, written};
+use crate::paper::{Section, Text, by_id, focus, listen, written};
 use crate::{field, findings};
 
 /// A fold of the chapter.
@@ -22,40 +28,54 @@ struct Fold {
     title: &'static str,
     /// What there is to find in it.
     about: &'static str,
-    /// Which caution stands at its head.
-    caution: &'static str,
     /// Whose inputs it asks for.
     asks: &'static [SectionId],
+    /// What its button says that prints it.
+    print: &'static str,
 }
 
-const FOLDS: [Fold; 3] = [
+const FOLDS: [Fold; 5] = [
     Fold {
         name: "cable",
         title: "Cable and fuse",
         about: "sizes, fuses, where they go",
-        caution: "Short circuits",
         asks: &[SectionId::cable],
+        print: "",
     },
     Fold {
         name: "belt",
         title: "Belt and shaft",
         about: "what it carries and pulls at",
-        caution: "Hot and turning parts",
         asks: &[SectionId::belt, SectionId::belt2],
+        print: "",
     },
     Fold {
         name: "guard",
         title: "When the bank disconnects",
         about: "what volts are left",
-        caution: "Disconnect under load",
         asks: &[SectionId::guard],
+        print: "",
+    },
+    Fold {
+        name: "settings",
+        title: "Settings sheet",
+        about: "what to set in each device",
+        asks: &[],
+        print: "Print this sheet",
+    },
+    Fold {
+        name: "first",
+        title: "First run",
+        about: "a list to tick off",
+        asks: &[],
+        print: "Print the list",
     },
 ];
 
 /// The chapter.
 pub const SECTION: Section = Section {
     paper: written(|| {
-        let mut text = r#"<section class="fit" aria-labelledby="fit-title"><h2 id="fit-title">Fit it safely</h2><p class="lead">For this boat as it stands in the worksheet: which cable and fuse, whether the belt carries it, and what happens when the bank lets go.</p>"#.to_string();
+        let mut text = r#"<section class="fit" aria-labelledby="fit-title"><h2 id="fit-title">Fit it safely</h2><p class="lead">For this boat as it stands in the worksheet: which cable and fuse, whether the belt carries it, what happens when the bank lets go, what to set, and how to try it out.</p>"#.to_string();
         for fold in &FOLDS {
             text += &paper(fold);
         }
@@ -87,6 +107,34 @@ pub const SECTION: Section = Section {
             Text::Own(|desk| desk.tell_open("fit-guard", guard::more)),
         ),
         (
+            "fit-settings-told",
+            Text::Own(|desk| desk.tell_open("fit-settings", settings::told)),
+        ),
+        (
+            "fit-first-told",
+            Text::Own(|desk| desk.tell_open("fit-first", first::told)),
+        ),
+        (
+            "fit-cable-caution",
+            Text::Late(|sheet, _| caution(sheet, Where::Cable)),
+        ),
+        (
+            "fit-belt-caution",
+            Text::Late(|sheet, _| caution(sheet, Where::Belt)),
+        ),
+        (
+            "fit-guard-caution",
+            Text::Late(|sheet, _| caution(sheet, Where::Disconnect)),
+        ),
+        (
+            "fit-settings-caution",
+            Text::Late(|sheet, _| caution(sheet, Where::Rules)),
+        ),
+        (
+            "fit-first-caution",
+            Text::Late(|sheet, _| caution(sheet, Where::Cable)),
+        ),
+        (
             "fit-asks-belt2@class",
             Text::Late(|sheet, _| match sheet.inputs.as_second() {
                 Some(_) => String::new(),
@@ -94,21 +142,45 @@ pub const SECTION: Section = Section {
             }),
         ),
     ],
-    acts: &[],
-    start: |_| (),
+    acts: &[
+        ("print", |desk, button, _| print::print(desk, button)),
+        ("first-tick", |desk, entry, _| {
+            let step = entry.get_attribute("data-step").unwrap_or_default();
+            let done = entry.unchecked_ref::<HtmlInputElement>().checked();
+            desk.edit(|sheet| {
+                sheet.tick(&step, done);
+            });
+        }),
+        ("to-trial", |_, _, _| {
+            if let Some(trial) = by_id("trial") {
+                trial.scroll_into_view();
+            }
+            focus("trial-log");
+        }),
+    ],
+    start: |desk| listen(desk, "afterprint", |_, _| print::set_class("")),
 };
+
+/// The caution that comes first for a place; none if it does not concern the
+/// boat.
+pub fn caution(sheet: &Worksheet, place: Where) -> String {
+    match cautions_at(&sheet.inputs, place).next() {
+        Some(caution) => format!("<b>{}.</b> {}", caution.about, caution.text),
+        None => String::new(),
+    }
+}
 
 fn paper(fold: &Fold) -> String {
     let Fold {
         name, title, about, ..
     } = fold;
     let mut text = format!(
-        "<details class=section id=fit-{name} data-toggle=fold><summary><span class=title>{title}</span><span class=leader></span><span class=said>{about}</span></summary>"
+        "<details class=section id=fit-{name} data-toggle=fold><summary><span class=title>{title}</span><span class=leader></span><span class=said>{about}</span></summary><p class=caution id=fit-{name}-caution></p>"
     );
-    for caution in CAUTIONS.iter().filter(|c| c.about == fold.caution) {
+    if !fold.print.is_empty() {
         text += &format!(
-            "<p class=caution><b>{}.</b> {}</p>",
-            caution.about, caution.text
+            "<p class=buttons><button type=button id=print-{name} data-click=print data-fold={name}>{}</button></p><div class=head id=fit-{name}-head></div>",
+            fold.print
         );
     }
     text += &format!("<div id=fit-{name}-told></div>");

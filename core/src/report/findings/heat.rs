@@ -65,7 +65,7 @@ pub(super) fn heat_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
                 Severity::Mind,
                 "case_sensor_lags",
                 format!(
-                    "The winding reaches {:.0} °C before the sensor on the case has felt the set-point of {:.0} °C. A slow start or a sensor on the stator spares it.",
+                    "The winding reaches {:.0} °C before the sensor on the case has felt the set-point of {:.0} °C. A sensor on the stator, or a lower set-point, spares it.",
                     peak.winding_c, inputs.reg.set_point_c
                 ),
             );
