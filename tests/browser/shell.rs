@@ -2,6 +2,8 @@
 //! when part of it is missing.
 
 use crate::site::Site;
+use ampwright_core::worksheet::{Key, QUESTIONS};
+use ampwright_core::{Worksheet, report};
 use ampwright_tests::driver::{Browser, Profile, Screen};
 use serde_json::json;
 use std::{fs, path::Path};
@@ -95,6 +97,38 @@ fn the_night_colours_are_there_at_the_next_opening() {
     browser.go(&site.url()).unwrap();
     browser.wait_data("look", "night").unwrap();
     browser.shot("shell-night").unwrap();
+}
+
+#[test]
+fn the_page_can_be_read_before_it_starts() {
+    // A loader that never comes to its end.
+    let site = Site::changed(|folder| fs::write(folder.join("boot.js"), "").unwrap());
+    let browser = Browser::open(Screen::Phone).unwrap();
+    browser.go(&site.url()).unwrap();
+    browser.wait_text("#static", "opening").unwrap();
+    let text = |css: &str| browser.find(css).unwrap().text().unwrap();
+    let asks = text(".questions ol");
+    for question in QUESTIONS {
+        assert!(asks.contains(question.asks), "{}", question.asks);
+    }
+    let help = Key::named("bank_capacity_ah").unwrap().spec().help;
+    assert!(!help.is_empty() && asks.contains(help), "{asks}");
+    // What a fresh worksheet says stands there, and nothing can be typed yet.
+    let findings = report(&Worksheet::default()).findings;
+    assert!(text("#findings-list").contains(&findings[0].text));
+    let open =
+        "return document.querySelectorAll(':is(input, select, textarea, button):enabled').length";
+    assert_eq!(browser.script(open, &[]).unwrap(), json!(0));
+    browser.shot("shell-opening").unwrap();
+
+    // Another worksheet is coming: these figures are not its.
+    let kept = "localStorage.setItem('ampwright.last', '1')";
+    browser.script(kept, &[]).unwrap();
+    browser.refresh().unwrap();
+    browser.wait_text(".questions", QUESTIONS[0].asks).unwrap();
+    assert_eq!(text("#findings-list"), "");
+    browser.shot("shell-opening-kept").unwrap();
+    assert_eq!(browser.complaints().unwrap(), [""; 0]);
 }
 
 #[test]

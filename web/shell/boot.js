@@ -51,6 +51,8 @@ try {
     page.dataset.offline = 'unavailable';
   });
 } catch (reason) {
+  // The figures in the markup answer nobody.
+  page.dataset.kept = '';
   document.getElementById('opening').hidden = true;
   document.getElementById('no-start').hidden = false;
   console.error(reason);

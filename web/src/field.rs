@@ -54,7 +54,7 @@ pub fn row(place: &str, key: Key) -> String {
 /// [`Of::named`] reads. Labels are words of our own.
 pub fn entry(spec: &Spec, id: &str, name: &str, shown: &Shown) -> String {
     let (label, value) = (spec.label, spec.write(shown.value));
-    let heard = format!("id={id} aria-describedby='{id}-complaint {id}-help' data-of={name}");
+    let heard = format!("id={id} data-of={name}");
     let mut entry;
     match spec.kind {
         Kind::Choice { options, .. } => {
@@ -97,6 +97,7 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
     if afresh {
         complain(&entry, "");
     }
+    let _ = entry.set_attribute("aria-describedby", &format!("{id}-complaint {id}-help"));
     // What is being typed stays as typed, "1." and "0,5" included.
     let typed = entry.get_attribute("aria-invalid").as_deref() == Some("true")
         || document().active_element().as_ref() == Some(&entry) && entry.tag_name() == "INPUT";

@@ -131,7 +131,7 @@ pub const SECTION: Section = Section {
 
 /// Whether an input says what may be changed.
 fn is_lever(kind: Kind) -> bool {
-    matches!(kind, Kind::Choice { options, .. } if std::ptr::eq(options, May::OPTIONS))
+    matches!(kind, Kind::Choice { options, .. } if options.first() == May::OPTIONS.first())
 }
 
 /// What may be changed, to be ticked.
