@@ -22,7 +22,7 @@ table! { RUN |s, own, b, r, p, i|
     "run.peak_shaft_w" "Most power at its shaft|W|0|Lhardest|{taken}|The highest of the run's moments, after {clock}." => r.run.peak_shaft_w;
     "run.fuel_l" "Fuel, run for charging|L|1|F|B₀*t:run/60+b_E*W_shaft|{fuel}" => r.run.fuel_l;
     "run.marginal_fuel_l" "… while motoring anyway|L|1|F|b_E*W_shaft|{shaft}" => r.run.marginal_fuel_l;
-    "inner.bank_limit_a" "What bank and house may take|A|0|G|{lfp?min(I_max;c_cold*C)}{!lfp?I_max}+{drawn}|What the bank may take, and what the house draws meanwhile.|bank_temperature_c" => p.bank_limit_a + p.taken_a();
+    "inner.bank_limit_a" "What bank and house may take|A|0|G|{lfp?min(I_lim;c_cold*C)}{!lfp?I_lim}+{drawn}|What the bank may take, and what the house draws meanwhile.|bank_temperature_c" => p.bank_limit_a + p.taken_a();
     "run.peak.winding_c" "Winding|°C|0|Hpeak|{winding}|{balance}" => of(&r.run.peak, own.id);
     "run.peak.rectifier_c" "Rectifier plate|°C|0|Hpeak|{plate}|{balance}" => of(&r.run.peak, own.id);
     "run.peak.case_c" "Case|°C|0|Hpeak|{case}|{balance}" => of(&r.run.peak, own.id);

@@ -15,7 +15,7 @@ table! { INPUTS |_s, _own, _b, _r, _p, _i|
     "s_low" "bank_window_low_pct";
     "s_high" "bank_window_high_pct";
     "V_charge" "bank_charge_v";
-    "I_max" "bank_charge_limit_a";
+    "I_lim" "bank_charge_limit_a";
     "r_C" "bank_resistance_ohm_ah";
     "R_cable" "bank_harness_mohm";
     "η_bank" "bank_charge_efficiency_pct";
