@@ -1,12 +1,11 @@
 //! The day: what is used, what the sun gives, what is left to the engine.
 
-use super::scene::Boat;
 use super::table::table;
-use crate::physics::solar::{MIDDLE_DAYS, SunPlace, cell_c, heat_factor, hour_shares};
+use crate::physics::solar::FULL_SUN_MJ;
 use crate::sky::sky;
 use crate::worksheet::{Basis, SunBasis};
 
-table! { DAY |_s, own, b, r, p, i|
+table! { DAY |_s, own, _b, r, p, i|
     "energy.anchor.use_ah" "Used|A·h|0|S|{listed?E_day/V}{!listed?Q_day:in{saves?*(1-f_saved)}}|{listed?{list}}{!listed?{saves?Less what lighter loads save.}{!saves?{asgiven}}}" => r.energy.anchor.use_ah;
     "energy.anchor.use_wh" "… as energy|W·h|0|S|{listed?{rows}}{!listed?Q_day*V}|{listed?{list}}" => r.energy.anchor.use_wh;
     "energy.anchor.night_share_pct" "… of that at night|%|0|S|{listed?{uses?100*({nights})/E_day}}{!listed?100*f_night}|{listed?{uses?{list}}{!uses?Nothing is used.}}{!listed?{asgiven}}" => r.energy.anchor.night_share_pct;
@@ -28,8 +27,8 @@ table! { DAY |_s, own, b, r, p, i|
     "N" "12 V blocks in series" => p.bank.blocks;
     "V_block" "One 12 V block at rest, half full, from the table|V" => r.energy.bank_v / p.bank.blocks;
     "h_sun" "||inner.sun_full_hours";
-    "k_heat" "What heat leaves of it, the mean over the day's sun" => heat_share(b);
-    "H₀" "Sun on a level square metre outside the air, on the month's mean day|MJ/m²" => place(b).outside_air_mj(i.sun.latitude_deg);
+    "k_heat" "What heat leaves of it, the mean over the day's sun" => over(r.energy.sun_wh, i.sun.panel_w * sky(i, i.sun.month).full_hours * i.sun.yield_pct / 100.0);
+    "H₀" "Sun on a level square metre outside the air, on the month's mean day|MJ/m²" => sky(i, i.sun.month).full_hours * FULL_SUN_MJ / i.sun.clearness;
     "E_sun" "||energy.sun_wh";
     "Q_sun" "||energy.sun_ah";
     "p" "Peukert's exponent" => i.bank.chemistry.lead().map_or(f64::NAN, |lead| lead.peukert);
@@ -70,21 +69,7 @@ pub(super) fn maybe(figure: Option<f64>) -> f64 {
     figure.unwrap_or(f64::NAN)
 }
 
-/// Where the sun stands on the mean day of the worksheet's month.
-fn place(boat: &Boat) -> SunPlace {
-    let month = boat.sheet.inputs.sun.month as usize;
-    SunPlace::on(MIDDLE_DAYS.get(month).copied().unwrap_or(1.0))
-}
-
-/// What heat leaves of the panels' power, the mean over the day's sun, 0 to 1.
-fn heat_share(boat: &Boat) -> f64 {
-    let inputs = &boat.sheet.inputs;
-    let full_hours = sky(inputs, inputs.sun.month).full_hours;
-    let mut sum = 0.0;
-    for share in hour_shares(place(boat).sunset_rad(inputs.sun.latitude_deg)) {
-        let w_m2 = 1000.0 * full_hours * share;
-        let cells_c = cell_c(inputs.space.outside_c, w_m2, inputs.sun.noct_c);
-        sum += share * heat_factor(cells_c, inputs.sun.heat_loss_pct_k / 100.0);
-    }
-    sum
+/// What is left of a figure after another; all where there is nothing.
+fn over(whole: f64, part: f64) -> f64 {
+    if part > 0.0 { whole / part } else { 1.0 }
 }

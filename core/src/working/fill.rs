@@ -6,10 +6,9 @@
 use super::Used;
 use super::expr::{come_to, replaced, significant};
 use super::scene::Scene;
-use super::table::{Entry, Own, continued, cut, find, row, step};
-use crate::fields::{Kind, Value};
+use super::table::{Entry, Own, cut, find};
+use super::uses::used;
 use crate::report::clock;
-use crate::worksheet::Key;
 
 /// Fewest and most significant digits a figure is written with.
 pub(super) const DIGITS: (usize, usize) = (4, 17);
@@ -42,6 +41,12 @@ pub(super) fn make(s: &Scene, entry: &Entry) -> Made {
         for _ in 0..4 {
             (_, _, template) = cut(template, b"|");
         }
+        if s.at == "hot" && !s.boat.hot.stable {
+            template = "{unsettled}";
+            if own.id != "machine.hot_a" {
+                own.value = f64::NAN;
+            }
+        }
         fill(s, &own, template, &mut text);
         let (formula, _, rest) = cut(&text, b"|");
         let (note, _, also) = cut(rest, b"|");
@@ -57,10 +62,11 @@ pub(super) fn make(s: &Scene, entry: &Entry) -> Made {
         }
         own.value = come_to(&figures(s, &own, &mut made, DIGITS.1));
         // A figure above nothing needs no bound below it.
-        if own.value.is_nan() || own.value <= 0.0 {
-            made.value = own.value;
-            return made;
+        if own.value > 0.0 {
+            continue;
         }
+        made.value = own.value;
+        return made;
     }
 }
 
@@ -148,123 +154,4 @@ pub(super) fn figures(s: &Scene, own: &Own, made: &mut Made, digits: usize) -> S
             out.push_str(text);
         }
     })
-}
-
-/// What a name in a formula stands for.
-#[inline(never)]
-fn used(s: &Scene, own: &Own, symbol: &str) -> Used {
-    let mut used = Used {
-        symbol: String::new(),
-        name: String::new(),
-        value: None,
-        unit: "",
-        says: "",
-        known: None,
-        key: None,
-        working: None,
-    };
-    if let Some(entry) = find(symbol) {
-        if let Some(key) = Key::named(entry.rest) {
-            used = input(s, key);
-        } else {
-            let link = entry.field(2);
-            used.working = linked(s, link);
-            let target = find(link);
-            let value = entry.value(s, own);
-            used.value = Some(value);
-            (used.name, used.unit) = (entry.words(), entry.field(1));
-            if let Some(target) = target {
-                if value.is_nan() {
-                    used.value = Some(make(s, &target).value);
-                }
-                if used.name.is_empty() {
-                    used.name = target.words();
-                }
-                used.unit = target.field(1);
-            }
-        }
-    } else {
-        load(s, symbol, &mut used);
-    }
-    used.symbol = symbol.to_string();
-    used
-}
-
-/// A row of the list of loads: its energy, or its share at night.
-fn load(s: &Scene, symbol: &str, used: &mut Used) {
-    let (of, _, number) = cut(symbol, b"_");
-    let number = number.parse().unwrap_or(0_usize).wrapping_sub(1);
-    let Some(load) = s.boat.report.energy.rows.get(number) else {
-        return;
-    };
-    let name = if load.name.is_empty() {
-        "A load"
-    } else {
-        &load.name
-    };
-    used.name = name.to_string();
-    (used.value, used.unit) = (Some(load.anchor_wh), "W·h");
-    if of == "f" {
-        used.name.push_str(", at night");
-        (used.value, used.unit) = (Some(load.night_share_pct), "%");
-    }
-}
-
-/// The working that explains a figure, if it is of this moment and machine.
-fn linked(s: &Scene, link: &'static str) -> Option<&'static str> {
-    if link.is_empty() || s.number > 0 || !s.turning {
-        None
-    } else if link.starts_with('.') {
-        step(s.at, link)
-    } else {
-        (s.at == "hot" || !(link.starts_with("machine.hot.") || link.starts_with("inner.hot.")))
-            .then_some(link)
-    }
-}
-
-/// An input or a working that is not in the formula itself.
-pub(super) fn beside(s: &Scene, name: &str) -> Option<Used> {
-    if let Some(key) = Key::named(name) {
-        return Some(input(s, key));
-    }
-    let (entry, _) = row(name)?;
-    Some(Used {
-        symbol: String::new(),
-        name: entry.words(),
-        value: Some(make(s, &entry).value).filter(|value| !value.is_nan()),
-        unit: entry.field(1),
-        says: "",
-        known: None,
-        key: None,
-        working: Some(entry.id),
-    })
-}
-
-#[inline(never)]
-fn input(s: &Scene, key: Key) -> Used {
-    let (sheet, spec) = (s.boat.sheet, key.spec());
-    let says = match (sheet.inputs.get(key), spec.kind) {
-        (Value::Choice(at), Kind::Choice { options, .. }) => {
-            options.get(at).map_or("", |option| option.label)
-        }
-        (Value::Absent, Kind::Maybe { absent, .. }) => absent.says,
-        _ => "",
-    };
-    let mut above = "";
-    for other in key.section.keys().take_while(|other| *other != key) {
-        let label = other.spec().label;
-        if !label.starts_with('…') {
-            above = label;
-        }
-    }
-    Used {
-        symbol: String::new(),
-        name: continued(spec.label, above),
-        value: sheet.figure(key),
-        unit: spec.unit().map_or("", |unit| unit.symbol),
-        says,
-        known: Some(sheet.knowledge(key)),
-        key: Some(key.name()),
-        working: None,
-    }
 }

@@ -17,7 +17,10 @@ mod run;
 mod scene;
 mod symbols;
 mod table;
+#[cfg(test)]
+mod table_tests;
 mod text;
+mod uses;
 
 use serde::Serialize;
 
@@ -25,9 +28,10 @@ use crate::fields::Knowledge;
 use crate::report::Report;
 use crate::worksheet::Worksheet;
 use expr::{come_to, printed, replaced};
-use fill::{DIGITS, Made, beside, figures, make};
+use fill::{DIGITS, Made, figures, make};
 use scene::{Boat, Scene};
 use table::{Own, cut, row};
+use uses::beside;
 
 /// How a figure came about.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -133,17 +137,20 @@ fn explain(boat: &Boat, id: &str) -> Option<Working> {
         return None;
     }
     let scene = boat.scene(at, id);
-    let mut made = if at == "hot" && !boat.hot.stable {
-        unsettled(report, id)
-    } else {
-        make(&scene, &entry)
-    };
-    let decimals = entry.field(2).parse().unwrap_or(0);
+    let mut made = make(&scene, &entry);
+    let decimals = entry.field(2).as_bytes().first();
+    let decimals = decimals.map_or(0, |digit| usize::from(digit & 15));
     let (symbols, figures) = written(&scene, entry.id, &mut made, decimals);
-    let source = ["@", entry.field(3).get(..1).unwrap_or_default()].concat();
-    let also = made.also.split_whitespace();
-    made.uses
-        .extend(also.filter_map(|name| beside(&scene, name)));
+    let mut source = "@".to_string();
+    source.push_str(entry.field(3).get(..1).unwrap_or_default());
+    let mut also = made.also.as_str();
+    while !also.is_empty() {
+        let (name, _, rest) = cut(also, b" ");
+        if let Some(used) = beside(&scene, name) {
+            made.uses.push(used);
+        }
+        also = rest;
+    }
     Some(Working {
         id: entry.id,
         what: entry.field(0),
@@ -156,20 +163,6 @@ fn explain(boat: &Boat, id: &str) -> Option<Working> {
         note: made.note,
         source: table::find(&source).map_or("", |entry| entry.rest),
     })
-}
-
-/// What there is to say where nothing settles.
-fn unsettled(report: &Report, id: &str) -> Made {
-    let held = id == "machine.hot_a";
-    Made {
-        value: if held { report.machine.hot_a } else { f64::NAN },
-        formula: String::new(),
-        note: table::find("unsettled")
-            .map_or("", |entry| entry.rest)
-            .to_string(),
-        also: String::new(),
-        uses: Vec::new(),
-    }
 }
 
 /// A formula in print, with symbols, and with figures in as many digits as
@@ -185,11 +178,8 @@ fn written(s: &Scene, id: &'static str, made: &mut Made, decimals: usize) -> (St
     let near = 0.2 * 10f64.powi(-(decimals as i32));
     let (mut digits, many) = DIGITS;
     let mut text = figures(s, &own, made, digits);
-    let off = |text: &str| {
-        let off = (come_to(text) - own.value).abs();
-        off.is_nan() || off > near
-    };
-    while digits < many && off(&text) {
+    let meets = |text: &str| (come_to(text) - own.value).abs() <= near;
+    while digits < many && !meets(&text) {
         digits += 1;
         text = figures(s, &own, made, digits);
     }

@@ -47,16 +47,16 @@ table! { MOMENT |s, own, b, _r, p, i|
     "V_abs" "Absorption voltage of its kind at this temperature|V" => absorption(s).volts;
     "I_takes" "What such a bank takes at that voltage, so full|A" => absorption(s).amperes;
     "I" "The alternator's own current then|A" => s.moment.flow.main.amperes;
-    "I:mid" "From the alternators then||run.mid_a" => p.charging_a(&s.moment.flow);
-    "I:now" "From the alternators then||moment.alternator_a" => p.charging_a(&s.moment.flow);
+    "I:mid" "From the alternators then||run.mid_a";
+    "I:now" "From the alternators then||moment.alternator_a";
     "R_phase" "||machine.phase_20c_ohm";
     "Φ" "||.flux_square";
-    "P_Cu" "||.copper_w" => s.losses.copper_w;
-    "P_d" "||.diode_w" => s.losses.diode_w;
-    "P_field" "||.field_w" => s.losses.field_w;
-    "P_Fe" "||.iron_w" => s.losses.iron_w;
-    "P_fan" "||.fan_w" => s.losses.fan_w;
-    "P_loss" "||.losses_w" => s.losses.total_w();
+    "P_Cu" "||.copper_w";
+    "P_d" "||.diode_w";
+    "P_field" "||.field_w";
+    "P_Fe" "||.iron_w";
+    "P_fan" "||.fan_w";
+    "P_loss" "||.losses_w";
     "I′" "The second alternator's current then|A" => s.moment.flow.second.amperes;
     "V′" "At the second alternator then|V" => s.moment.flow.second.volts;
     "P_loss′" "Lost in the second alternator then|W" => s.moment.second_losses.total_w();
@@ -95,7 +95,7 @@ table! { MOMENT |s, own, b, _r, p, i|
     "into" "{direct?I{now?:now}{!now?:mid}}{!direct?{serves?max(0;I-I_serv)}{!serves?I}*η_conv*V_start/V_bank{two?+I′}}-{back?(}{drawn}{back?)}";
     "less" "Less what the house draws meanwhile, and the start battery where the house bank keeps it.";
 
-    "@K" "IEC 60028:1925, International standard of resistance for copper, from memory.";
+    "@K" "IEC 60028:1925, from memory.";
 }
 
 /// What lets the field up as far as it is.

@@ -190,8 +190,9 @@ impl Boat<'_> {
             if one == 1 {
                 (scene.t, scene.losses) = (machines[1].t, moment.second_losses);
             }
-            if one == 0 || plant.second.is_some() {
-                scene.heat_w[one] = scene.machine.heat_to_air_w(&scene.t, &scene.losses);
+            let there = one == 0 || plant.second.is_some();
+            if let Some(heat_w) = scene.heat_w.get_mut(one).filter(|_| there) {
+                *heat_w = scene.machine.heat_to_air_w(&scene.t, &scene.losses);
             }
         }
         scene.stored_w = scene.stored(part);

@@ -62,7 +62,7 @@ macro_rules! table {
 }
 pub(super) use table;
 
-const TABLES: &[Table] = &[
+pub(super) const TABLES: &[Table] = &[
     day::DAY,
     machine::MACHINE,
     run::RUN,
