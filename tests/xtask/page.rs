@@ -23,13 +23,9 @@ pub fn build() -> Result<()> {
         .env_remove("NO_COLOR")
         // Cargo adds these to the flags in .cargo/config.toml.
         .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", flags());
-    // The standard library is built along, for size and without the words of
-    // a panic: what stops the page stops it at once, and the shell says so.
-    // Cargo and rustc call this unstable.
-    build
-        .env("RUSTC_BOOTSTRAP", "1")
-        .env("CARGO_UNSTABLE_BUILD_STD", "std")
-        .env("CARGO_UNSTABLE_BUILD_STD_FEATURES", "optimize_for_size");
+    // The standard library is built along, without the words of a panic: what
+    // stops the page stops it at once, and the shell says so.
+    build.envs(tools::OWN_STD);
     succeed(build)?;
     say(&format!(
         "The page is in {}, after {} seconds.",

@@ -20,9 +20,20 @@ pub fn ready() -> Result<PathBuf> {
     bindgen()?;
     let trunk = trunk()?;
     // The build itself never touches the network.
-    cargo(&["fetch", "--quiet", "--locked", "--target", TARGET])?;
+    let mut fetch = cargo_command(&["fetch", "--quiet", "--locked", "--target", TARGET]);
+    // What the standard library itself is made from as well.
+    fetch.envs(OWN_STD);
+    succeed(fetch)?;
     Ok(trunk)
 }
+
+/// Has cargo and rustc build the standard library along, for size; both call
+/// this unstable.
+pub const OWN_STD: [(&str, &str); 3] = [
+    ("RUSTC_BOOTSTRAP", "1"),
+    ("CARGO_UNSTABLE_BUILD_STD", "std"),
+    ("CARGO_UNSTABLE_BUILD_STD_FEATURES", "optimize_for_size"),
+];
 
 /// The sources of the standard library, which the page is built with.
 fn sources() -> Result<()> {
