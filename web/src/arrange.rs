@@ -10,7 +10,7 @@ use ampwright_core::worksheet::{Arrangement, Key, SectionId, Worksheet};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
-use crate::desk::{Arrival, Desk, after, count};
+use crate::desk::{Arrival, Desk};
 use crate::fit::caution;
 use crate::money::{chart, money};
 use crate::paper::{Section, Text, written};
@@ -20,17 +20,8 @@ use crate::{field, own};
 /// How long typing must rest before they are reckoned anew.
 const REST: Duration = Duration::from_millis(300);
 
-/// What lies open of it.
-#[derive(Default)]
-struct Opened {
-    open: bool,
-    reckoned: Option<Comparison>,
-    /// Counts edits: those of an earlier one are not reckoned.
-    turn: u32,
-}
-
 thread_local! {
-    static OPENED: RefCell<Opened> = RefCell::new(Opened::default());
+    static RECKONED: RefCell<Option<Comparison>> = const { RefCell::new(None) };
 }
 
 /// The section.
@@ -69,11 +60,7 @@ pub const SECTION: Section = Section {
         ("arrange-cards", Text::Own(|desk| with(desk, cards))),
     ],
     acts: &[
-        ("arrange", |desk, fold, _| {
-            let open = fold.has_attribute("open");
-            OPENED.with_borrow_mut(|opened| opened.open = open);
-            reckon(desk, Duration::ZERO);
-        }),
+        ("arrange", |desk, _, _| reckon(desk, Duration::ZERO)),
         ("arrange-use", take_over),
         ("arrange-copy", |desk, button, _| {
             if let Some(chosen) = chosen(desk, button) {
@@ -86,29 +73,15 @@ pub const SECTION: Section = Section {
 
 /// Reckons them if they lie open, unless something is typed meanwhile.
 fn reckon(desk: Desk, rest: Duration) {
-    let (open, turn) = OPENED.with_borrow_mut(|opened| {
-        opened.turn = opened.turn.wrapping_add(1);
-        (opened.open, opened.turn)
+    desk.at_rest("arrangements", rest, |desk| {
+        RECKONED.set(Some(desk.sheet.with_untracked(compare)));
     });
-    if !open {
-        return;
-    }
-    after(
-        rest,
-        Box::new(move || {
-            if OPENED.with_borrow(|opened| opened.turn == turn) {
-                let reckoned = desk.sheet.with_untracked(compare);
-                OPENED.with_borrow_mut(|opened| opened.reckoned = Some(reckoned));
-                count(desk.aside);
-            }
-        }),
-    );
 }
 
 /// A text about them, once they are reckoned.
 fn with(desk: Desk, text: fn(&Worksheet, &[Outcome]) -> String) -> String {
     desk.aside.track();
-    OPENED.with_borrow(|opened| match &opened.reckoned {
+    RECKONED.with_borrow(|reckoned| match reckoned {
         Some(compared) => desk
             .sheet
             .with_untracked(|sheet| text(sheet, &compared.outcomes)),

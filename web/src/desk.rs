@@ -1,5 +1,6 @@
 //! The worksheet that lies open, its report, and what is to be said about it.
 
+use std::cell::Cell;
 use std::time::Duration;
 
 use ampwright_core::worksheet::{Opened, open_link};
@@ -84,6 +85,7 @@ impl Desk {
         desk.take_last();
         desk.take_fragment();
         desk.at_each_change(|desk| {
+            CHANGES.set(CHANGES.get().wrapping_add(1));
             request_animation_frame(move || {
                 after(Duration::ZERO, Box::new(move || count(desk.later)));
             });
@@ -98,6 +100,24 @@ impl Desk {
             self.sheet.track();
             untrack(|| act(self));
         });
+    }
+
+    /// Does something long for a fold that lies open, once the worksheet has
+    /// rested so long; not if it changes meanwhile.
+    pub fn at_rest(self, fold: &str, rest: Duration, act: fn(Desk)) {
+        if !is_open(fold) {
+            return;
+        }
+        let changes = CHANGES.get();
+        after(
+            rest,
+            Box::new(move || {
+                if CHANGES.get() == changes {
+                    act(self);
+                    count(self.aside);
+                }
+            }),
+        );
     }
 
     /// A text that follows worksheet and report.
@@ -115,7 +135,7 @@ impl Desk {
     /// The same, while a fold of the page lies open; nothing while it is closed.
     pub fn tell_open(self, fold: &str, text: fn(&Worksheet, &Report) -> String) -> String {
         self.aside.track();
-        if by_id(fold).is_some_and(|fold| fold.has_attribute("open")) {
+        if is_open(fold) {
             self.tell_later(text)
         } else {
             String::new()
@@ -219,6 +239,15 @@ impl Desk {
             })),
         }
     }
+}
+
+thread_local! {
+    /// Counts changes of the worksheet.
+    static CHANGES: Cell<u32> = const { Cell::new(0) };
+}
+
+fn is_open(fold: &str) -> bool {
+    by_id(fold).is_some_and(|fold| fold.has_attribute("open"))
 }
 
 /// Says that something changed.

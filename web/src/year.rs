@@ -13,7 +13,7 @@ use leptos::prelude::*;
 use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid, mark, minutes, sample};
 use crate::chart::scale::Scale;
-use crate::desk::{Desk, after, count};
+use crate::desk::{Desk, count};
 use crate::paper::{Section, Text, value, written};
 
 /// How long typing must rest before the year is reckoned anew.
@@ -22,11 +22,8 @@ const REST: Duration = Duration::from_millis(250);
 /// What lies open of it.
 #[derive(Default)]
 struct Opened {
-    open: bool,
     reckoned: Option<Year>,
     chosen: Option<usize>,
-    /// Counts edits: the year of an earlier one is not reckoned.
-    turn: u32,
 }
 
 thread_local! {
@@ -65,11 +62,7 @@ pub const SECTION: Section = Section {
         ),
     ],
     acts: &[
-        ("year", |desk, fold, _| {
-            let open = fold.has_attribute("open");
-            OPENED.with_borrow_mut(|opened| opened.open = open);
-            reckon(desk, Duration::ZERO);
-        }),
+        ("year", |desk, _, _| reckon(desk, Duration::ZERO)),
         ("year-month", |desk, list, _| {
             let chosen = value(list).parse().ok();
             OPENED.with_borrow_mut(|opened| opened.chosen = chosen);
@@ -81,23 +74,10 @@ pub const SECTION: Section = Section {
 
 /// Reckons the year if it lies open, unless something is typed meanwhile.
 fn reckon(desk: Desk, rest: Duration) {
-    let (open, turn) = OPENED.with_borrow_mut(|opened| {
-        opened.turn = opened.turn.wrapping_add(1);
-        (opened.open, opened.turn)
+    desk.at_rest("year", rest, |desk| {
+        let reckoned = desk.sheet.with_untracked(year);
+        OPENED.with_borrow_mut(|opened| opened.reckoned = Some(reckoned));
     });
-    if !open {
-        return;
-    }
-    after(
-        rest,
-        Box::new(move || {
-            if OPENED.with_borrow(|opened| opened.turn == turn) {
-                let reckoned = desk.sheet.with_untracked(year);
-                OPENED.with_borrow_mut(|opened| opened.reckoned = Some(reckoned));
-                count(desk.aside);
-            }
-        }),
-    );
 }
 
 /// The month whose day is drawn.
