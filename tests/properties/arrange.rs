@@ -2,7 +2,7 @@
 
 use ampwright_core::arrange::{compare, parts, proposals};
 use ampwright_core::report;
-use ampwright_core::worksheet::{Arrangement, Key, Worksheet, demo};
+use ampwright_core::worksheet::{Arrangement, Key, SecondRole, WayKind, Worksheet, demo};
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -152,4 +152,19 @@ fn below_its_lock_out_a_converter_passes_nothing() {
             .any(|f| f.key == "converter_locked_out")
     );
     assert_eq!(report.day.engine_hours, None);
+}
+
+/// A second machine on the house bank brings a lead of its own, whatever the
+/// first one feeds.
+#[test]
+fn a_second_machine_on_the_bank_brings_its_lead() {
+    let mut now = Worksheet::default();
+    now.inputs.way.kind = WayKind::Converter;
+    let mut with = now.clone();
+    with.inputs.two.role = SecondRole::House;
+    with.inputs.alt2.rated_a = 180.0;
+    let bought: Vec<String> = parts(&now, &with).into_iter().map(|p| p.what).collect();
+    for what in ["Alternator, 180 A", "Cable and fuses of the charge lead"] {
+        assert!(bought.iter().any(|part| part == what), "{bought:?}");
+    }
 }

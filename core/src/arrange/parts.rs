@@ -69,7 +69,7 @@ fn each_part(old: &Inputs, new: &Inputs, use_ah: f64, list: &mut List) {
         one(list, "External regulator with sensors", price.regulator);
     }
     machines(old, new, list);
-    if feeds_directly(new) && !feeds_directly(old) {
+    if new.straight_into_house() && !old.straight_into_house() {
         one(list, "Cable and fuses of the charge lead", price.cable);
         one(list, "Defences against a disconnect", price.guard);
     }
@@ -117,10 +117,6 @@ fn more(list: &mut List, what: &'static str, amount: f64, unit: &'static str, ea
             price: amount * each,
         });
     }
-}
-
-fn feeds_directly(inputs: &Inputs) -> bool {
-    inputs.engine_charges() && inputs.way.kind == WayKind::Direct
 }
 
 /// A converter is bought where there was none or a smaller one; one that is

@@ -16,7 +16,7 @@ mod tests;
 use serde::Serialize;
 
 use crate::report::Report;
-use crate::worksheet::{Inputs, RegulatorKind, SecondRole, WayKind, Worksheet};
+use crate::worksheet::{Inputs, RegulatorKind, WayKind, Worksheet};
 
 pub(crate) use figures::{Figures, set_point};
 
@@ -123,14 +123,6 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
     }
     groups.push(between::start_battery(case));
     Settings { groups }
-}
-
-impl Inputs {
-    /// Whether an alternator works straight into the house bank.
-    pub(crate) fn straight_into_house(&self) -> bool {
-        self.engine_charges()
-            && (self.way.kind == WayKind::Direct || self.two.role == SecondRole::House)
-    }
 }
 
 impl Line {

@@ -1,6 +1,6 @@
 //! What protects against the alternator's voltage when its battery goes.
 
-use super::{Chemistry, Inputs, RegulatorKind, SecondRole, WayKind};
+use super::{Chemistry, Inputs, RegulatorKind};
 use crate::fields::units::{JOULE, SECOND, VOLT};
 use crate::fields::{choice, choose, maybe, number, section};
 use crate::physics::dump::standard_pulse;
@@ -32,7 +32,7 @@ section! {
             .when(|i| managed(i) && i.reg.kind == RegulatorKind::External);
         clamp: ClampKind = choose("Clamp", ClampKind::OPTIONS, 0).nameplate()
             .help("A surge protector across the output, or a rectifier of avalanche diodes; the machine's papers say which diodes it has.")
-            .when(on_house);
+            .when(Inputs::on_house);
         clamp_v: Option<f64> = maybe("It holds", VOLT, 12.0, 400.0, "35 V in 12 V, 65 V in 24 V, 130 V in 48 V systems", |w| Some(usual_clamp_v(&w.inputs))).nameplate()
             .help("The most volts it lets through while it takes the whole current.")
             .when(clamped);
@@ -51,18 +51,13 @@ section! {
     }
 }
 
-/// Whether a machine here works straight into the house bank.
-fn on_house(inputs: &Inputs) -> bool {
-    inputs.way.kind == WayKind::Direct || inputs.two.role == SecondRole::House
-}
-
-/// … and that bank can part itself from the machine.
+/// Whether a machine here lies on a house bank that can part itself from it.
 fn managed(inputs: &Inputs) -> bool {
-    on_house(inputs) && inputs.bank.chemistry == Chemistry::Lfp
+    inputs.on_house() && inputs.bank.chemistry == Chemistry::Lfp
 }
 
 fn clamped(inputs: &Inputs) -> bool {
-    on_house(inputs) && matches!(inputs.guard.clamp, ClampKind::Clamp | ClampKind::Avalanche)
+    inputs.on_house() && matches!(inputs.guard.clamp, ClampKind::Clamp | ClampKind::Avalanche)
 }
 
 /// What is left with a central clamp by ISO 16750-2; in 48 V systems twice

@@ -58,6 +58,16 @@ fn through_converter(inputs: &Inputs) -> bool {
 }
 
 impl Inputs {
+    /// Whether an alternator's output lies straight on the house bank.
+    pub(crate) fn on_house(&self) -> bool {
+        self.way.kind == WayKind::Direct || self.two.role == SecondRole::House
+    }
+
+    /// Whether the engine is run to charge the house bank straight.
+    pub(crate) fn straight_into_house(&self) -> bool {
+        self.engine_charges() && self.on_house()
+    }
+
     /// Whether the house bank feeds the start battery.
     pub fn feeds_start_back(&self) -> bool {
         self.way.kind == WayKind::Direct
