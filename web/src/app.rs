@@ -8,7 +8,7 @@ use crate::paper::{self, Section, Text, listen, written};
 use crate::words::escape;
 use crate::{answer, arrange, chart, figures, findings, fit, form, goal, look, own, questions};
 use crate::{share, shelf, store, sure};
-use crate::{trial, working, year};
+use crate::{trial, units, working, year};
 
 /// The columns of a wide screen, one under the other on a phone.
 pub const COLUMNS: [(&str, &[&Section]); 4] = [
@@ -36,6 +36,7 @@ pub const COLUMNS: [(&str, &[&Section]); 4] = [
     (
         "rest",
         &[
+            &units::SECTION,
             &form::SECTION,
             &trial::SECTION,
             &shelf::SECTION,

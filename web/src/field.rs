@@ -2,7 +2,7 @@
 //! description in the core; this is only how it looks and how typing is heard.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::{Kind, Knowledge, Spec, Spread};
+use ampwright_core::fields::{Kind, Knowledge, Other, Spec, Spread};
 use ampwright_core::worksheet::Key;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
@@ -71,7 +71,7 @@ pub fn entry(spec: &Spec, id: &str, name: &str, shown: &Shown) -> String {
         }
         Kind::Number { unit, .. } | Kind::Maybe { unit, .. } => {
             let stand_in = match spec.kind {
-                Kind::Maybe { .. } => format!("placeholder='{}' ", stand_in(shown)),
+                Kind::Maybe { .. } => format!("placeholder='{}' ", stand_in(shown, None)),
                 _ => String::new(),
             };
             entry = format!(
@@ -102,10 +102,11 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
     let typed = entry.get_attribute("aria-invalid").as_deref() == Some("true")
         || document().active_element().as_ref() == Some(&entry) && entry.tag_name() == "INPUT";
     if afresh || !typed {
-        set_value(&entry, &spec.write(shown.value));
+        set_value(&entry, &spec.write_in(other(&entry, spec), shown.value));
     }
     if let Kind::Maybe { .. } = spec.kind {
-        let _ = entry.set_attribute("placeholder", &stand_in(shown));
+        let stand_in = stand_in(shown, other(&entry, spec));
+        let _ = entry.set_attribute("placeholder", &stand_in);
     }
     let Of::Input(_) = of else { return };
     let Ok(Some(row)) = entry.closest(".row") else {
@@ -123,9 +124,17 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
     }
 }
 
+/// The unit an entry is filled in in, where its reader chose another one;
+/// `units.js` marks those.
+fn other(entry: &Element, spec: &Spec) -> Option<Other> {
+    let marked = entry.has_attribute("data-other");
+    spec.unit().filter(|_| marked)?.other
+}
+
 /// What stands in an empty entry.
-fn stand_in(shown: &Shown) -> String {
+fn stand_in(shown: &Shown, other: Option<Other>) -> String {
     shown.stands_for.map_or("none".to_string(), |figure| {
+        let figure = other.map_or(figure, |other| other.to(figure));
         ((figure * 100.0).round() / 100.0).to_string()
     })
 }
@@ -174,7 +183,9 @@ pub const ACTS: &[Act] = &[
 
 fn typed(desk: Desk, entry: &Element, _: &Event) {
     let Some(of) = of(entry) else { return };
-    match of.spec().map(|spec| spec.read(&value(entry))) {
+    match of
+        .spec()
+        .map(|spec| spec.read_in(other(entry, spec), &value(entry))) {
         Some(Ok(value)) => {
             complain(entry, "");
             desk.edit(|sheet| of.set(sheet, value));
@@ -191,7 +202,7 @@ fn left(desk: Desk, entry: &Element, _: &Event) {
         && entry.get_attribute("aria-invalid").as_deref() != Some("true")
     {
         let shown = desk.sheet.with_untracked(|sheet| Shown::of(sheet, of));
-        set_value(entry, &spec.write(shown.value));
+        set_value(entry, &spec.write_in(other(entry, spec), shown.value));
     }
 }
 

@@ -27,6 +27,7 @@ mod shelf;
 mod store;
 mod sure;
 mod trial;
+mod units;
 mod words;
 mod working;
 mod year;

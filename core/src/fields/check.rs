@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::{Kind, Spec, Value, decimal};
+use super::{Kind, Other, Spec, Value, decimal};
 
 /// Why a value was not taken, as a sentence for the user.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -40,6 +40,14 @@ impl Spec {
     /// # Errors
     /// A sentence that names the field, what was typed and what it takes.
     pub fn read(&self, text: &str) -> Result<Value, Complaint> {
+        self.read_in(None, text)
+    }
+
+    /// Reads a text typed in another unit than the value is kept in.
+    ///
+    /// # Errors
+    /// As [`Spec::read`].
+    pub fn read_in(&self, other: Option<Other>, text: &str) -> Result<Value, Complaint> {
         let text = text.trim();
         match self.kind {
             Kind::Choice { options, .. } => options
@@ -61,7 +69,9 @@ impl Spec {
                 self.label,
                 self.span()
             ))),
-            Kind::Number { .. } | Kind::Maybe { .. } => match parse_number(text) {
+            Kind::Number { .. } | Kind::Maybe { .. } => match parse_number(text)
+                .map(|number| other.map_or(number, |other| other.back(number)))
+            {
                 // A figure out of range is told as it was typed.
                 Some(number) => self
                     .weigh(number)
@@ -130,6 +140,14 @@ impl Spec {
                 format!("{low} to {high}{gap}{}", unit.symbol)
             }
             _ => String::new(),
+        }
+    }
+
+    /// A value as a field shows it that is filled in in another unit.
+    pub fn write_in(&self, other: Option<Other>, value: Value) -> String {
+        match (other, value) {
+            (Some(other), Value::Number(number)) => other.to(number).to_string(),
+            _ => self.write(value),
         }
     }
 

@@ -18,5 +18,5 @@ pub use section::{Field, Section};
 pub(crate) use section::{section, sections};
 pub use spec::{Absent, Kind, Knowledge, Place, Spec, Spread};
 pub(crate) use spec::{choose, maybe, number};
-pub use unit::{Unit, units};
+pub use unit::{Other, Unit, units};
 pub use value::{Choice, Held, Value};

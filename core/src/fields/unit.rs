@@ -21,6 +21,23 @@ pub struct Other {
     pub offset: f64,
 }
 
+impl Other {
+    /// A value of the first unit in this one, to four decimals.
+    pub fn to(&self, value: f64) -> f64 {
+        rounded(value * self.scale + self.offset, 1e4)
+    }
+
+    /// A value of this unit in the first one, to six decimals, so that
+    /// [`Other::to`] gives back what was typed.
+    pub fn back(&self, value: f64) -> f64 {
+        rounded((value - self.offset) / self.scale, 1e6)
+    }
+}
+
+fn rounded(value: f64, parts: f64) -> f64 {
+    (value * parts).round() / parts
+}
+
 const fn plain(symbol: &'static str) -> Unit {
     Unit {
         symbol,
@@ -63,7 +80,9 @@ pub mod units {
     pub const CELSIUS: &Unit = &paired("°C", "°F", 1.8, 32.0);
     pub const KELVIN: &Unit = &paired("K", "°F", 1.8, 0.0);
     pub const CUBIC_METRE_PER_HOUR: &Unit = &paired("m³/h", "cfm", 0.588_578, 0.0);
-    pub const LITRE: &Unit = &paired("L", "in³", 61.023_744, 0.0);
+    pub const LITRE: &Unit = &paired("L", "US gal", 1.0 / 3.785_411_784, 0.0);
+    // What an engine sweeps is nowhere told in gallons.
+    pub const LITRE_SWEPT: &Unit = &plain("litres");
     pub const MILLIMETRE: &Unit = &paired("mm", "in", 1.0 / 25.4, 0.0);
     pub const KILOGRAM: &Unit = &paired("kg", "lb", 2.204_623, 0.0);
     pub const KILOGRAM_PER_CUBIC_METRE: &Unit = &plain("kg/m³");
@@ -85,4 +104,33 @@ pub mod units {
     pub const METRE: &Unit = &paired("m", "ft", 1.0 / 0.3048, 0.0);
     pub const NEWTON: &Unit = &plain("N");
     pub const JOULE: &Unit = &plain("J");
+
+    /// What a reader may choose the other units of, together: a name, and the
+    /// units that change with it.
+    pub const CHOICES: &[(&str, &[&Unit])] = &[
+        ("Temperature", &[CELSIUS, KELVIN]),
+        ("Length", &[METRE, MILLIMETRE]),
+        ("Fuel", &[LITRE]),
+        ("Air flow", &[CUBIC_METRE_PER_HOUR]),
+        ("Weight", &[KILOGRAM]),
+    ];
+}
+
+#[cfg(test)]
+mod tests {
+    use super::units::{CELSIUS, CHOICES};
+
+    /// 100 °C is 212 °F, and what was typed is shown again.
+    #[test]
+    fn there_and_back() {
+        let other = CELSIUS.other.unwrap();
+        assert_eq!((other.to(100.0), other.back(212.0)), (212.0, 100.0));
+        for unit in CHOICES.iter().flat_map(|(_, units)| *units) {
+            let other = unit.other.unwrap();
+            for typed in [0.0, 0.1, 1.0, 7.5, 179.0, 2000.0, 12_345.5] {
+                let shown = other.to(other.back(typed));
+                assert_eq!(shown, typed, "{typed} {}", other.symbol);
+            }
+        }
+    }
 }

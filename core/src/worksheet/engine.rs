@@ -2,7 +2,7 @@
 
 use super::Inputs;
 use crate::fields::units::{
-    CELSIUS, KILOGRAM_PER_LITRE, KILOJOULE_PER_KELVIN, KILOWATT, LITRE, MEGAJOULE_PER_KILOGRAM,
+    CELSIUS, KILOGRAM_PER_LITRE, KILOJOULE_PER_KELVIN, KILOWATT, LITRE_SWEPT, MEGAJOULE_PER_KILOGRAM,
     MILLIMETRE, MINUTE, PERCENT, RPM, WATT_PER_KELVIN,
 };
 use crate::fields::{choice, choose, maybe, number, section};
@@ -28,7 +28,7 @@ section! {
     Engine {
         rpm: f64 = number("Engine speed while charging", RPM, 400.0, 6000.0, 1500.0).measured().spread_pct(10.0)
             .help("On the rev counter. This and the pulley ratio decide the alternator's speed.");
-        displacement_l: f64 = number("Displacement", LITRE, 0.1, 30.0, 1.5).nameplate().spread_pct(25.0)
+        displacement_l: f64 = number("Displacement", LITRE_SWEPT, 0.1, 30.0, 1.5).nameplate().spread_pct(25.0)
             .help("In the engine's papers. Sets the air it draws and the fuel it burns for nothing.");
         top_rpm: f64 = number("Highest engine speed", RPM, 800.0, 8000.0, 3000.0).nameplate().deep()
             .help("At full throttle. Tells whether the alternator is ever overspeeded.");
