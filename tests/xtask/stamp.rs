@@ -39,10 +39,15 @@ pub fn stamp() -> Result<()> {
     let mut names = Vec::new();
     list(&folder, "", &mut names).map_err(failed)?;
     for name in names.iter_mut().filter(|name| is_shell(name)) {
-        let bytes = fs::read(folder.join(&*name)).map_err(failed)?;
-        let new = name.replace(".js", &format!("-{}.js", short_sum(&bytes, 16)));
+        let file = folder.join(&*name);
+        let text = bare(&fs::read_to_string(&file).map_err(failed)?);
+        fs::write(&file, &text).map_err(failed)?;
+        if name == WORKER {
+            continue;
+        }
+        let new = name.replace(".js", &format!("-{}.js", short_sum(text.as_bytes(), 16)));
         page = put(&page, &format!("{name}\""), &format!("{new}\""))?;
-        fs::rename(folder.join(&*name), folder.join(&new)).map_err(failed)?;
+        fs::rename(&file, folder.join(&new)).map_err(failed)?;
         *name = new;
     }
     names.sort();
@@ -69,9 +74,18 @@ pub fn stamp() -> Result<()> {
     fs::write(folder.join(WORKER), stamped(&worker, &build, &rows)?).map_err(failed)
 }
 
-/// Scripts of the shell whose names do not tell their contents yet.
+/// Scripts of the shell; their names do not tell their contents yet.
 fn is_shell(name: &str) -> bool {
-    name.ends_with(".js") && !name.contains(['/', '-']) && name != WORKER
+    name.ends_with(".js") && !name.contains(['/', '-'])
+}
+
+/// A script without the lines that are only for who reads it.
+fn bare(script: &str) -> String {
+    script
+        .lines()
+        .filter(|line| !line.is_empty() && !line.trim_start().starts_with("//"))
+        .flat_map(|line| [line, "\n"])
+        .collect()
 }
 
 /// Puts a text in its place, which must be there once.
@@ -151,15 +165,23 @@ mod tests {
     }
 
     #[test]
+    fn remarks_stay_at_home() {
+        assert_eq!(
+            bare("// A.\n\na('//b'); // c\n  // d\n  e\n"),
+            "a('//b'); // c\n  e\n"
+        );
+    }
+
+    #[test]
     fn a_worker_is_stamped_once() {
         assert!(stamped("nothing to fill in", "00ff", &[]).is_err());
     }
 
     #[test]
     fn the_shell_is_what_has_no_sum_in_its_name() {
-        assert!(is_shell("boot.js"));
+        assert!(is_shell("boot.js") && is_shell(WORKER));
         assert!(
-            !["sw.js", "ampwright-web-01.js", "icons/a.js"]
+            !["ampwright-web-01.js", "icons/a.js"]
                 .iter()
                 .any(|name| is_shell(name))
         );

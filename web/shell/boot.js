@@ -59,7 +59,7 @@ async function keep() {
   registration.addEventListener('updatefound', () => watch(registration.installing));
   if (waiting && active) tell();
 
-  tellOffline(installing || waiting || active ? 'coming' : 'partly');
+  tellOffline(active ? 'ready' : installing || waiting ? 'coming' : 'partly');
   (await workers.ready).active.postMessage('tidy');
   tellOffline('ready');
 }

@@ -74,7 +74,8 @@ async function page(request) {
     const found = await kept(START);
     // A host may have led from the folder to a file: no browser takes that for
     // the answer to its own question.
-    return found ? new Response(found.body, found) : fetch(request);
+    if (found?.redirected) return new Response(found.body, found);
+    return found ?? fetch(request);
   }
   // Somebody else's page below our folder, or none: without a network, ours.
   return fetch(request).catch(() => Response.redirect(START + search));

@@ -42,7 +42,7 @@ pub fn page() -> String {
 
 /// Which build this is, and the page as one file. `boot.js` does the rest; the
 /// words in capitals are filled in by `cargo xtask stamp`.
-const COLOPHON: &str = r#"<p>Build <span id="build">BUILD</span>. <span id="offline" role="status"></span></p>
+const COLOPHON: &str = r#"<p>Build <span id="build">BUILD</span>. <span id="offline"></span></p>
 <!--served--><p class="buttons"><button type="button" id="aboard" data-js="aboard.js">Keep a copy aboard (one file, about WEIGHT MB)</button> <span class="said" role="status" id="aboard-said"></span></p><!--/served-->"#;
 
 /// Writes a text to its place in the markup, as [`crate::paper::write`] does on
