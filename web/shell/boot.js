@@ -15,7 +15,7 @@ async function start() {
 
 // What the foot says about opening without a network.
 const OFFLINE = {
-  copy: 'This is the copy in one file. It opens without a network, and what it keeps it keeps apart.',
+  copy: 'This is the copy in one file. It opens without a network; worksheets kept here stay apart from those of the page.',
   coming: 'It is being put by for use without a network.',
   ready: 'It is kept on this device and opens without a network.',
   partly:

@@ -57,11 +57,12 @@ self.addEventListener('fetch', (event) => {
   event.respondWith(request.mode === 'navigate' ? page(request) : part(request));
 });
 
+const find = (address, cacheName) => caches.match(address, { cacheName, ignoreVary: true });
+
 async function kept(address) {
-  for (const name of [CACHE, ...(await others())]) {
-    const found = await caches.match(address, { cacheName: name, ignoreVary: true });
-    if (found) return found;
-  }
+  let found = await find(address, CACHE);
+  for (const name of found ? [] : await others()) found ??= await find(address, name);
+  return found;
 }
 
 async function part(request) {
