@@ -2,6 +2,7 @@
 //! from disk.
 
 use crate::desk::{Desk, OPENED, answer};
+use crate::site::Site;
 use ampwright_tests::driver::{Browser, Screen};
 use ampwright_tests::{bundle::bundle, places};
 use serde_json::json;
@@ -91,4 +92,10 @@ fn a_copy_of_the_page_works_from_disk() {
     assert_eq!(browser.requests_beyond(&address).unwrap(), [""; 0]);
     let parts = "return performance.getEntriesByType('resource').filter((e) => !e.name.startsWith('data:')).length";
     assert_eq!(browser.script(parts, &[]).unwrap(), json!(0));
+
+    // And could ask nobody if it wished to.
+    let site = Site::start();
+    let ask = "return fetch(arguments[0], { mode: 'no-cors' }).then(() => 'sent', () => 'stopped')";
+    let asked = browser.script(ask, &[json!(site.url())]).unwrap();
+    assert_eq!(asked, json!("stopped"));
 }
