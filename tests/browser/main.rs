@@ -16,5 +16,6 @@ mod shell;
 mod site;
 mod sure;
 mod trial;
+mod units;
 mod working;
 mod year;

@@ -31,11 +31,11 @@
   const point = (1.5).toLocaleString(navigator.language).charAt(1);
   if (!others.size && point === '.') return;
 
-  const NUMBER = '[+\u2212]?\\d+(?:\\.\\d+)?';
-  const LINK = ' to | and | or | \u00b1 |\u2013|, ';
+  const NUMBER = '[+\u2212-]?\\d+(?:\\.\\d+)?';
+  const LINK = ' to | of | and | or | \u00b1 |\u2013|, ';
   const units = [...others.keys()].sort((a, b) => b.length - a.length).join('|');
   const figures = new RegExp(
-    `(?<![\\p{L}\\d.])((?:${NUMBER}(?:${LINK}))*${NUMBER})([ \u00a0])(${units})(?![\\p{L}\\d\u00b2\u00b3\u00b7])`,
+    `(?<![\\p{L}\\d.-])((?:${NUMBER}(?:${LINK}))*${NUMBER})([ \u00a0])(${units})(?![\\p{L}\\d\u00b2\u00b3\u00b7])`,
     'gu',
   );
   const volts = () => Number(document.getElementById('sheet-bank_nominal_v')?.value) || 12;
@@ -62,6 +62,12 @@
       .join('');
   }
 
+  // The unit that a heading ends with: "Air °C", "Sun A·h/day".
+  function named(words) {
+    const last = words.split(' ').pop();
+    return others.has(last) ? last : last.split('/')[0];
+  }
+
   // The unit that a bare number stands under or beside.
   function unitOf(text) {
     const cell = text.parentElement?.closest('td');
@@ -69,7 +75,13 @@
     const beside = cell.nextElementSibling;
     if (beside?.classList.contains('unit')) return (beside.dataset.was ??= beside.textContent);
     const head = cell.closest('table')?.tHead?.rows[0]?.cells[cell.cellIndex];
-    return head && (head.dataset.was ??= head.textContent).split(' ').pop().split('/')[0];
+    return head && named((head.dataset.was ??= head.textContent));
+  }
+
+  function inOthers(words) {
+    return words.replace(figures, (all, numbers, gap, unit) =>
+      chain(numbers, unit) + gap + others.get(unit).other,
+    );
   }
 
   function say(text) {
@@ -78,23 +90,22 @@
     let now = was;
     // Drawings keep the unit they name.
     if (others.size && !text.parentElement?.closest('svg')) {
-      now = now.replace(figures, (all, numbers, gap, unit) =>
-        chain(numbers, unit) + gap + others.get(unit).other,
-      );
+      now = inOthers(was);
       if (now === was && new RegExp(`^${NUMBER}$`, 'u').test(was)) {
         const unit = unitOf(text);
         if (others.has(unit)) now = told(was, unit, false)[0];
       }
     }
-    if (point !== '.') now = now.replace(/(?<=\d)\.(?=\d)/g, point);
+    // The number of a rule has no decimals.
+    if (point !== '.') now = now.replace(/(?<!CFR \d*)(?<=\d)\.(?=\d)/g, point);
     if (now !== was) text.data = now;
   }
 
   // Units that stand by themselves: of an entry, a line, a column.
   function name(element) {
     const text = element.textContent;
-    const unit = text.split(' ').pop().split('/')[0];
     const entry = element.closest('.entry');
+    const unit = entry ? text : named(text);
     // What is filled in in A·h stays so: its volts may be filled in next.
     if (!others.has(unit) || (entry && !others.get(unit).scale)) return;
     element.dataset.was = text;
@@ -102,11 +113,23 @@
     entry?.querySelector('input')?.toggleAttribute('data-other', true);
   }
 
+  function all(root, css) {
+    return [root, ...root.querySelectorAll(css)].filter((element) => element.matches(css));
+  }
+
   function walk(root) {
     if (root.nodeType === Node.TEXT_NODE) return say(root);
+    if (root.nodeType !== Node.ELEMENT_NODE) return;
     const texts = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
     while (texts.nextNode()) say(texts.currentNode);
-    root.querySelectorAll?.('.entry > .unit, td.unit, thead th').forEach(name);
+    all(root, '.entry > .unit, td.unit, thead th').forEach(name);
+    // What a screen reader says of it.
+    if (!others.size) return;
+    all(root, '[aria-label]').forEach((element) => {
+      const was = element.ariaLabel;
+      const now = inOthers(was);
+      if (now !== was) element.ariaLabel = now;
+    });
   }
 
   const seen = { childList: true, characterData: true, subtree: true };

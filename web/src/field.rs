@@ -185,7 +185,8 @@ fn typed(desk: Desk, entry: &Element, _: &Event) {
     let Some(of) = of(entry) else { return };
     match of
         .spec()
-        .map(|spec| spec.read_in(other(entry, spec), &value(entry))) {
+        .map(|spec| spec.read_in(other(entry, spec), &value(entry)))
+    {
         Some(Ok(value)) => {
             complain(entry, "");
             desk.edit(|sheet| of.set(sheet, value));

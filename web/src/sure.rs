@@ -42,7 +42,7 @@ pub const SECTION: Section = Section {
             r#"<section class="sure" id="sure" aria-labelledby="sure-title"><h2 id="sure-title">How sure is this?</h2>
 <p class="lead">The same boat reckoned {0} times, every figure moved within what it may be. Eight times in ten the answer lies in these ranges. <span id="sure-progress">Reckoning: 0 of {0}.</span></p>
 <div id="sure-told"></div>
-<p class="about">A guess moves within its plausible range, a figure off a plate by 5 % or 5 °C, one you measured by 2 % or 2 °C. What you decide, such as a set-point, stays put. What the formulas themselves get wrong comes on top.</p></section>"#,
+<p class="about">A guess moves within its plausible range, a figure off a plate by 5 % or 5 K, one you measured by 2 % or 2 K. What you decide, such as a set-point, stays put. What the formulas themselves get wrong comes on top.</p></section>"#,
             Sure::RUNS
         )
     }),

@@ -22,9 +22,9 @@ pub struct Other {
 }
 
 impl Other {
-    /// A value of the first unit in this one, to four decimals.
+    /// A value of the first unit in this one, to three decimals.
     pub fn to(&self, value: f64) -> f64 {
-        rounded(value * self.scale + self.offset, 1e4)
+        rounded(value * self.scale + self.offset, 1e3)
     }
 
     /// A value of this unit in the first one, to six decimals, so that

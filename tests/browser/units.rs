@@ -1,0 +1,74 @@
+//! The units figures are told in: on the page only.
+
+use ampwright_core::fields::Value;
+use ampwright_core::worksheet::Key;
+use ampwright_tests::driver::Screen;
+
+use crate::desk::Desk;
+
+const OUTSIDE: &str = "#ask-space_outside_c";
+
+/// Chooses the other units of a kind, upon which the page opens afresh.
+fn choose(desk: &Desk, list: &str, what: &str) {
+    let browser = &desk.browser;
+    let mark = "window.before = true; document.getElementById('units').open = true";
+    browser.script(mark, &[]).unwrap();
+    desk.choose(list, what);
+    let afresh = "return !window.before && document.getElementById('paper')?.disabled === false";
+    browser.wait_script(afresh).unwrap();
+}
+
+fn value(desk: &Desk) -> String {
+    let entry = desk.browser.find(OUTSIDE).unwrap();
+    let value = entry.property("value").unwrap();
+    value.as_str().unwrap_or_default().to_string()
+}
+
+#[test]
+fn degrees_are_told_and_typed_as_chosen_and_kept_as_ever() {
+    let desk = Desk::open(Screen::Phone);
+    let outside = Key::named("space_outside_c").unwrap();
+    desk.fill(OUTSIDE, "30");
+    choose(&desk, "#unit-temperature", "other");
+    // 30 °C is 86 °F; a bank must not be charged below freezing point.
+    assert_eq!(value(&desk), "86");
+    assert_eq!(desk.text(&format!("{OUTSIDE} + .unit")), "°F");
+    let page = |told: &str| {
+        let told = format!("return document.body.textContent.includes('{told}')");
+        desk.browser.wait_script(&told).unwrap();
+    };
+    page("battery below 32 °F");
+    // What is drawn later is told the same way.
+    desk.fill(OUTSIDE, "104");
+    assert_eq!(desk.linked().inputs.get(outside), Value::Number(40.0));
+    desk.fill(OUTSIDE, "999");
+    let complaint = desk.text("#ask-space_outside_c-complaint");
+    assert!(complaint.contains("takes −4 to 122 °F"), "{complaint}");
+    desk.fill(OUTSIDE, "95");
+    assert_eq!(desk.linked().inputs.get(outside), Value::Number(35.0));
+    choose(&desk, "#unit-temperature", "");
+    assert_eq!(value(&desk), "35");
+    page("battery below 0 °C");
+    desk.assert_quiet();
+}
+
+#[test]
+fn energy_is_told_in_watt_hours_of_the_system_voltage() {
+    let desk = Desk::open(Screen::Desk);
+    let need = || desk.text("#answer-need");
+    let figure = |text: &str| -> f64 {
+        let figure = text.split(' ').find_map(|word| word.parse().ok());
+        figure.unwrap()
+    };
+    let ah = need();
+    assert!(ah.ends_with(" A·h"), "{ah}");
+    choose(&desk, "#unit-charge", "other");
+    let wh = need();
+    assert!(wh.ends_with(" W·h"), "{wh}");
+    assert_eq!(figure(&wh), 12.0 * figure(&ah));
+    // Who hears the page hears the same.
+    let heard = "return document.querySelector('#answer-need .how').ariaLabel";
+    let heard = desk.browser.wait_script(heard).unwrap().to_string();
+    assert!(heard.contains(" W·h came"), "{heard}");
+    desk.assert_quiet();
+}
