@@ -9,8 +9,8 @@ mod spec;
 mod unit;
 mod value;
 
-pub(crate) use check::quoted;
 pub use check::{Complaint, parse_number};
+pub(crate) use check::{no_input, quoted};
 pub(crate) use choice::choice;
 pub use section::{Field, Section};
 pub(crate) use section::{section, sections};
