@@ -4,6 +4,7 @@
 //! Run with `cargo xtask test browser`, which builds the page first. Every test
 //! opens its own browser and its own server, so that none depends on another.
 
+mod access;
 mod arrange;
 mod desk;
 mod fit;

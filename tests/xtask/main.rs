@@ -1,6 +1,7 @@
 #![forbid(unsafe_code)]
 //! The task runner: `cargo xtask`.
 
+mod axe;
 mod browser;
 mod fuzz;
 mod page;
@@ -22,6 +23,7 @@ cargo xtask build                  build the page into dist
 cargo xtask test [native|browser]  check everything, or a part
 cargo xtask size                   weigh the finished page
 cargo xtask bench                  time the calculations
+cargo xtask soak                   a long day in the browser, and its memory
 cargo xtask fuzz [N [runs]]        try the readers, each for N seconds or N texts";
 
 fn main() -> ExitCode {
@@ -35,6 +37,7 @@ fn main() -> ExitCode {
         ["test", "browser"] => return stages::test(&stages::BROWSER),
         ["size"] => page::size(),
         ["bench"] => bench(),
+        ["soak"] => in_browser("soak"),
         ["fuzz", rest @ ..] => fuzz::fuzz(rest),
         ["stamp"] => stamp::stamp(),
         [] | ["help" | "--help" | "-h"] => {
@@ -63,6 +66,11 @@ fn bench() -> Result<()> {
         "--features=bench",
         "--bin=bench",
     ])?;
+    in_browser("bench_page")
+}
+
+/// Builds the page and runs a program that measures it in a browser.
+fn in_browser(program: &str) -> Result<()> {
     page::build()?;
     browser::ready()?;
     run::cargo(&[
@@ -70,6 +78,7 @@ fn bench() -> Result<()> {
         "--release",
         "--package=ampwright-tests",
         "--features=browser",
-        "--bin=bench_page",
+        "--bin",
+        program,
     ])
 }

@@ -1,7 +1,7 @@
 //! Checks everything, stage by stage, and counts.
 
 use crate::{
-    Result, browser, page,
+    Result, axe, browser, page,
     run::{cargo, cargo_command, say, shown},
     tally::Tally,
     tools,
@@ -106,6 +106,12 @@ const IN_BROWSER: Stage = Stage {
             .and_then(|()| {
                 let mut args = IN_BROWSER_ARGS.to_vec();
                 args.extend(["--test=browser", "--", "--test-threads=2"]);
+                if let Err(reason) = axe::ready() {
+                    say(&format!(
+                        "LEFT OUT: the page was not tried with axe-core, which could not be had. {reason}"
+                    ));
+                    args.extend(["--skip", "axe_core"]);
+                }
                 count(&args, &mut tally)
             });
         (tally, done)
