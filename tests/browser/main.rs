@@ -14,6 +14,7 @@ mod service;
 mod shell;
 mod site;
 mod sure;
+mod text;
 mod trial;
 mod working;
 mod year;
