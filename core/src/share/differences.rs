@@ -108,7 +108,7 @@ fn way(arrangement: &Arrangement) -> [String; 2] {
 }
 
 fn lower(label: &str) -> String {
-    label.to_lowercase()
+    label.to_ascii_lowercase()
 }
 
 /// Name, before and after of everything that is not in both lists alike.

@@ -51,7 +51,7 @@ pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
     // Mail breaks lines, and takes the sign after a link for a part of it.
     let fragment: String = fragment.chars().filter(|c| !c.is_control()).collect();
     let fragment = fragment.trim().trim_start_matches('#');
-    let bare = fragment.trim_end_matches(|c: char| !c.is_alphanumeric());
+    let bare = fragment.trim_end_matches(|c: char| !c.is_ascii_alphanumeric());
     let fragment = if bare.ends_with(END) { bare } else { fragment };
     let mut parts = fragment
         .split('&')
@@ -127,7 +127,7 @@ fn read_input(
         return None;
     };
     let spec = key.spec();
-    if opened.sheet.known.contains_key(&key) {
+    if opened.sheet.known.get(key).is_some() {
         opened.remark(format!("{} is said twice; the last counts.", spec.label));
     }
     let (value, mark) = value.split_once(PART).unwrap_or((value, ""));
