@@ -131,7 +131,7 @@ fn bits(sheet: &Worksheet) -> Vec<String> {
         other => format!("{other:?}"),
     };
     let input = |key: Key| {
-        let known = sheet.known.get(&key);
+        let known = sheet.known.get(key);
         format!("{} {} {known:?}", key.name(), exact(sheet.inputs.get(key)))
     };
     let load = |load: &Load| {

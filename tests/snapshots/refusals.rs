@@ -86,7 +86,7 @@ fn strange_links() {
 fn refused_logs() {
     type Change = fn(f64, [f64; 5]) -> [f64; 5];
     let usual: Change = |_, row| row;
-    let logs: [(&str, &str, Change); 15] = [
+    let logs: [(&str, &str, Change); 14] = [
         ("the times fall", "", |m, [_, a, c, o, n]| {
             [(m - 10.0).abs(), a, c, o, n]
         }),
@@ -111,9 +111,6 @@ fn refused_logs() {
         ("slow to warm", "", |m, [t, a, _, o, n]| {
             [t, a, 30.0 + 0.5 * m, o, n]
         }),
-        ("quick to warm", "", |m, [t, a, _, o, n]| {
-            [t, a, if m > 0.0 { 62.0 } else { 30.0 }, o, n]
-        }),
         ("little to tell", "", |m, [t, a, _, o, n]| {
             [t, a, 80.0 + 30.0 * (7.0 * m).sin(), o, n]
         }),
@@ -133,8 +130,12 @@ fn refused_logs() {
         let rows: Vec<String> = rows.collect();
         lines.push(said(&sheet, what, &format!("{head}{}", rows.join("\n"))));
     }
+    lines.push(said(&sheet, "quick to warm", QUICK));
     insta::assert_snapshot!(lines.join("\n"));
 }
+
+/// A machine of a third of the demo's heat capacity, by our own equations.
+const QUICK: &str = "minute;amps;case;air\n0;103.6;28.24;29.20\n3;87.2;92.28;31.03\n6;61.0;104.17;33.14\n9;62.2;105.57;35.65\n12;59.3;104.96;37.85\n15;58.5;102.05;41.45\n18;59.7;103.36;45.74\n21;56.5;104.54;43.59\n24;57.3;103.23;45.50\n27;54.7;105.89;47.38\n30;54.8;104.66;49.37\n33;53.8;102.28;49.25\n36;53.8;104.27;50.97\n39;53.2;104.46;51.99\n42;54.8;104.92;49.55\n45;53.0;105.66;51.61\n";
 
 fn said(sheet: &Worksheet, what: &str, text: &str) -> String {
     let log = trial::read(text);
