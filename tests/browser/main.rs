@@ -5,6 +5,7 @@
 //! opens its own browser and its own server, so that none depends on another.
 
 mod aboard;
+mod access;
 mod arrange;
 mod desk;
 mod fit;
@@ -15,6 +16,7 @@ mod service;
 mod shell;
 mod site;
 mod sure;
+mod text;
 mod trial;
 mod units;
 mod working;

@@ -5,7 +5,8 @@
 use ampwright_core::share::{Style, differences, differences_text};
 use ampwright_core::trial;
 use ampwright_core::worksheet::{
-    Key, Worksheet, open_link, read_file, read_json, to_collection, to_json, to_link,
+    Key, LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LOADS, Worksheet, open_link, read_file, read_json,
+    to_collection, to_json, to_link,
 };
 
 /// A link opens or is refused with a sentence, and what was understood comes
@@ -66,6 +67,13 @@ pub fn log(text: &str) {
 /// Everything in it is within its range, and it comes back from link and file
 /// as it went.
 fn understood(sheet: &Worksheet) {
+    assert!(sheet.loads.len() <= MOST_LOADS);
+    assert!(sheet.arrangements.len() <= MOST_ARRANGEMENTS);
+    let loads = sheet.loads.iter().map(|load| &load.name);
+    let arrangements = sheet.arrangements.iter().map(|one| &one.name);
+    for name in [&sheet.name].into_iter().chain(loads).chain(arrangements) {
+        assert!(name.chars().count() <= LONGEST_NAME, "{name}");
+    }
     for key in Key::all() {
         let value = sheet.inputs.get(key);
         let accepted = key.spec().accept(value);

@@ -127,3 +127,66 @@ proptest! {
         prop_assert_eq!(opened.sheet, checks::unticked(&drawn.0));
     }
 }
+
+/// Texts far longer than any of ours, and nested deep: answered at once, in
+/// few words, and with no more than a worksheet holds.
+#[test]
+fn endless_texts_are_borne() {
+    let head = r#"{"type":"ampwright-worksheet","version":1"#;
+    for part in [
+        "&x",
+        "&x=",
+        "&load=",
+        "&load=a~5",
+        "&way=",
+        "~",
+        "%C3%A9",
+        "\n",
+    ] {
+        for long in [900_000, 5_000_000] {
+            checks::link(&format!("v=1&name={}&end", part.repeat(long / part.len())));
+        }
+    }
+    let rows = |what: &str, one: &str, count: usize| {
+        format!(
+            "{head},\"{what}\":[{}{one}]}}",
+            format!("{one},").repeat(count)
+        )
+    };
+    for file in [
+        "[".repeat(10_000),
+        "{\"a\":".repeat(10_000),
+        format!(
+            "{head},\"loads\":{}{}",
+            "[".repeat(10_000),
+            "]".repeat(10_000)
+        ),
+        format!(
+            "{head},\"inputs\":{{\"bank_capacity_ah\":{}{}}}}}",
+            "[".repeat(100),
+            "]".repeat(100)
+        ),
+        rows("loads", r#"{"draw":5}"#, 100_000),
+        rows("loads", "{}", 1_000_000),
+        rows("loads", "7", 1_000_000),
+        rows("arrangements", "{}", 100_000),
+        rows("done", "7", 1_000_000),
+        format!("{head},\"name\":\"{}\"}}", "é".repeat(4_000_000)),
+        " ".repeat(50_000_000),
+    ] {
+        checks::file(&file);
+    }
+    for line in [
+        "1 2 3 4 5 6\n",
+        "1,",
+        "x\n",
+        "\"",
+        ",\n",
+        "min,amps;",
+        "1:",
+        "1e9,\r",
+        "\u{2212}",
+    ] {
+        checks::log(&line.repeat(10_000_000 / line.len()));
+    }
+}

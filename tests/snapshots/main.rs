@@ -10,6 +10,7 @@
 mod fields;
 mod fit;
 mod messages;
+mod refusals;
 mod reports;
 mod round;
 mod version1;

@@ -29,6 +29,11 @@ pub fn tools() -> PathBuf {
     target().join("tools").join("bin")
 }
 
+/// The checks of accessibility, once the task runner has got them.
+pub fn axe() -> PathBuf {
+    target().join("tools/axe/node_modules/axe-core/axe.min.js")
+}
+
 /// The pictures that the browser tests take.
 pub fn shots() -> PathBuf {
     target().join("shots")

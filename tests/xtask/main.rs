@@ -1,6 +1,7 @@
 #![forbid(unsafe_code)]
 //! The task runner: `cargo xtask`.
 
+mod axe;
 mod browser;
 mod fuzz;
 mod page;
@@ -23,6 +24,7 @@ cargo xtask test [native|browser]  check everything, or a part
 cargo xtask bundle                 build the page and write it as one file
 cargo xtask size                   weigh the finished page
 cargo xtask bench                  time the calculations
+cargo xtask soak                   a long day in the browser, and its memory
 cargo xtask fuzz [N [runs]]        try the readers, each for N seconds or N texts";
 
 fn main() -> ExitCode {
@@ -37,6 +39,7 @@ fn main() -> ExitCode {
         ["bundle"] => page::bundle(),
         ["size"] => page::size(),
         ["bench"] => bench(),
+        ["soak"] => in_browser("soak"),
         ["fuzz", rest @ ..] => fuzz::fuzz(rest),
         ["stamp"] => stamp::stamp(),
         [] | ["help" | "--help" | "-h"] => {
@@ -65,6 +68,11 @@ fn bench() -> Result<()> {
         "--features=bench",
         "--bin=bench",
     ])?;
+    in_browser("bench_page")
+}
+
+/// Builds the page and runs a program that measures it in a browser.
+fn in_browser(program: &str) -> Result<()> {
     page::build()?;
     browser::ready()?;
     run::cargo(&[
@@ -72,6 +80,7 @@ fn bench() -> Result<()> {
         "--release",
         "--package=ampwright-tests",
         "--features=browser",
-        "--bin=bench_page",
+        "--bin",
+        program,
     ])
 }

@@ -1,7 +1,7 @@
 //! Checks everything, stage by stage, and counts.
 
 use crate::{
-    Result, browser, page,
+    Result, axe, browser, fuzz, page,
     run::{cargo, cargo_command, say, shown},
     tally::Tally,
     tools,
@@ -80,6 +80,12 @@ const TESTS: Stage = Stage {
     },
 };
 
+const READERS: Stage = Stage {
+    name: "Trying the readers with texts of libFuzzer's",
+    usual: "3 minutes the first time",
+    run: || bare(fuzz::bounded()),
+};
+
 const BUILD: Stage = Stage {
     name: "Building the page",
     usual: "5 minutes the first time",
@@ -106,6 +112,12 @@ const IN_BROWSER: Stage = Stage {
             .and_then(|()| {
                 let mut args = IN_BROWSER_ARGS.to_vec();
                 args.extend(["--test=browser", "--", "--test-threads=2"]);
+                if let Err(reason) = axe::ready() {
+                    say(&format!(
+                        "LEFT OUT: the page was not tried with axe-core, which could not be had. {reason}"
+                    ));
+                    args.extend(["--skip", "axe_core"]);
+                }
                 count(&args, &mut tally)
             });
         (tally, done)
@@ -120,9 +132,11 @@ const IN_BROWSER_ARGS: [&str; 5] = [
     "--features=browser",
 ];
 
-pub const NATIVE: [Stage; 4] = [FORMAT, LINTS, PAGE_LINTS, TESTS];
+pub const NATIVE: [Stage; 5] = [FORMAT, LINTS, PAGE_LINTS, TESTS, READERS];
 pub const BROWSER: [Stage; 3] = [BUILD, SIZE, IN_BROWSER];
-pub const ALL: [Stage; 7] = [FORMAT, LINTS, PAGE_LINTS, TESTS, BUILD, SIZE, IN_BROWSER];
+pub const ALL: [Stage; 8] = [
+    FORMAT, LINTS, PAGE_LINTS, TESTS, READERS, BUILD, SIZE, IN_BROWSER,
+];
 
 /// Runs all stages, whatever happens, and ends with one line of counts.
 pub fn test(stages: &[Stage]) -> ExitCode {

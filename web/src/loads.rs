@@ -166,7 +166,7 @@ const AT: &str = "~at~";
 /// The form of a load, written once into the page to be copied from there.
 pub fn form() -> String {
     let mut text = format!(
-        "<template id=load-form><details class=load id={ID}><summary><span class=title id={ID}-title></span><span class=leader></span><span class=said id={ID}-day></span></summary><div class=cell><label for={ID}-name>Name</label><input id={ID}-name type=text autocomplete=off data-input=load-name data-at={AT}></div><div class=cells>"
+        "<template id=load-form><details class=load id={ID}><summary><span class=title id={ID}-title></span><span class=leader></span><span class=said id={ID}-day></span></summary><div class=cell><label for={ID}-name>Name</label><input id={ID}-name type=text maxlength=80 autocomplete=off data-input=load-name data-at={AT}></div><div class=cells>"
     );
     for (column, field) in LoadRow::FIELDS.iter().enumerate() {
         let id = format!("{ID}-{}", field.name);

@@ -188,6 +188,11 @@ impl Spec {
     }
 }
 
+/// What is said of a name that no input has.
+pub(crate) fn no_input(name: &str) -> String {
+    format!("No input is called {}; it is left out.", quoted(name))
+}
+
 /// The first few characters of what somebody wrote, in quotes.
 pub(crate) fn quoted(text: &str) -> String {
     format!("“{}”", shorten(text))

@@ -10,8 +10,8 @@ mod spec;
 mod unit;
 mod value;
 
-pub(crate) use check::quoted;
 pub use check::{Complaint, parse_number};
+pub(crate) use check::{no_input, quoted};
 pub(crate) use choice::choice;
 pub(crate) use decimal::decimal;
 pub use section::{Field, Section};

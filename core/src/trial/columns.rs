@@ -184,7 +184,7 @@ pub(super) fn headings(cells: &[String], remarks: &mut Vec<String>) -> Option<La
     }
     layout.time = time.unwrap_or(usize::MAX);
     if time.is_none() {
-        remarks.push("No heading says minute or time.".to_string());
+        remarks.push("No heading says minute or time, so no line can be read.".to_string());
     }
     Some(layout)
 }

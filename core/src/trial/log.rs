@@ -157,8 +157,11 @@ fn cells(line: &str, separator: char) -> Vec<String> {
 /// A row, and whether its time was read off a clock; or why it is none.
 fn row(line: usize, cells: &[String], layout: &Layout) -> Result<(Row, bool), String> {
     let cell = |at: usize| cells.get(at).map_or("", String::as_str);
-    let (minute, clock) = time(cell(layout.time), layout.time_scale)
-        .ok_or_else(|| format!("“{}” is not a time", short(cell(layout.time))))?;
+    let words = cell(layout.time);
+    let (minute, clock) = time(words, layout.time_scale).ok_or_else(|| match words {
+        "" => "it says no time".to_string(),
+        _ => format!("“{}” is not a time", short(words)),
+    })?;
     let mut figures = [None; COLUMNS];
     for (column, place) in Column::ALL.into_iter().zip(layout.places) {
         let Some(place) = place else { continue };

@@ -11,6 +11,8 @@ use super::contents::shortened;
 use super::envelope::{Reading, VERSION, check_version, dropped, parsed, read_value, to_json};
 use crate::fields::Complaint;
 
+/// Most worksheets that are taken from one file.
+pub const MOST_SHEETS: usize = 1000;
 /// What the envelope of many calls itself.
 const TYPE: &str = "ampwright-worksheets";
 
@@ -46,7 +48,12 @@ pub fn read_file(text: &str) -> Result<Vec<Reading>, Complaint> {
             ("type" | "version", _) => {}
             ("worksheets", Json::Array(sheets)) => {
                 count = sheets.len();
-                for (number, sheet) in (1..).zip(sheets) {
+                if count > MOST_SHEETS {
+                    remarks.push(format!(
+                        "This file holds {count} worksheets; the first {MOST_SHEETS} were taken."
+                    ));
+                }
+                for (number, sheet) in (1..).zip(sheets).take(MOST_SHEETS) {
                     match read_value(sheet) {
                         Ok(reading) => readings.push(reading),
                         Err(complaint) => remarks.push(format!(

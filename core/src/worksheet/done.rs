@@ -38,12 +38,12 @@ pub(super) fn ticks_to_json(sheet: &Worksheet) -> Option<Json> {
 }
 
 /// Reads ticks; one of a step that there is not is dropped and remarked on.
-pub(super) fn ticks_from_json(json: &Json, sheet: &mut Worksheet, remarks: &mut Vec<String>) {
-    for one in json.as_array().into_iter().flatten() {
+pub(super) fn ticks_from_json(ids: &[Json], sheet: &mut Worksheet, remarks: &mut Vec<String>) {
+    for one in ids {
         let id = one.as_str().unwrap_or_default();
         if !sheet.tick(id, true) {
             remarks.push(format!(
-                "No step of the first run is called {}.",
+                "No step of the first run is called {}; its tick is left out.",
                 quoted(id)
             ));
         }

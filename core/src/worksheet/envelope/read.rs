@@ -1,11 +1,12 @@
 //! Reading the envelope: whatever is not understood is said in a sentence,
 //! together with what stands in its place.
 
+use serde_json::error::Category;
 use serde_json::{Map, Value as Json};
 
 use super::{TYPE, VERSION};
-use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value, decimal, quoted};
-use crate::worksheet::contents::shortened;
+use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value, decimal, no_input, quoted};
+use crate::worksheet::contents::{LONGEST_FILE, bounded, not_endless, shortened};
 use crate::worksheet::done::ticks_from_json;
 use crate::worksheet::{Arrangement, Key, Load, LoadRow, Worksheet};
 
@@ -28,8 +29,22 @@ pub fn read_json(text: &str) -> Result<Reading, Complaint> {
 
 /// JSON, with or without the mark that some editors put in front.
 pub(in crate::worksheet) fn parsed(text: &str) -> Result<Json, Complaint> {
-    serde_json::from_str(text.trim_start_matches('\u{feff}'))
-        .map_err(|fault| Complaint(format!("This is not a whole JSON text: {fault}.")))
+    not_endless(text, "This file", LONGEST_FILE)?;
+    let text = text.trim_start_matches('\u{feff}');
+    serde_json::from_str(text).map_err(|fault| {
+        Complaint(match fault.classify() {
+            _ if text.trim().is_empty() => "There is nothing in it.".into(),
+            Category::Eof => format!(
+                "The worksheet breaks off in line {}: its end is missing. Nothing was taken from it.",
+                fault.line()
+            ),
+            _ => format!(
+                "This is not a worksheet: line {} is not understood at its character {}. Nothing was taken from it.",
+                fault.line(),
+                fault.column()
+            ),
+        })
+    })
 }
 
 /// Reads a worksheet from parsed JSON.
@@ -66,10 +81,11 @@ pub fn read_value(json: &Json) -> Result<Reading, Complaint> {
                     .filter_map(|one| arrangement_from_json(one, &mut remarks));
                 sheet.arrangements = all.collect();
             }
-            ("done", json) => ticks_from_json(json, &mut sheet, &mut remarks),
+            ("done", Json::Array(ids)) => ticks_from_json(ids, &mut sheet, &mut remarks),
             (part, _) => remarks.push(dropped(part)),
         }
     }
+    bounded(&mut sheet, &mut remarks);
     shortened(&mut remarks);
     Ok(Reading { sheet, remarks })
 }
@@ -90,14 +106,14 @@ pub(in crate::worksheet) fn check_version(
             "{what} is of version {later}, later than this program reads ({VERSION}). Nothing was taken from it: a newer program opens it."
         ))),
         _ => Err(Complaint(format!(
-            "{what} does not say a version that ever was."
+            "{what} does not say its version. Nothing was taken from it."
         ))),
     }
 }
 
 fn name_from_json(json: &Json, remarks: &mut Vec<String>) -> String {
     json.as_str().map(str::to_string).unwrap_or_else(|| {
-        remarks.push("A name is not a text and left out.".into());
+        remarks.push("A name that is not a text is left out.".into());
         String::new()
     })
 }
@@ -105,7 +121,7 @@ fn name_from_json(json: &Json, remarks: &mut Vec<String>) -> String {
 fn read_inputs(inputs: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Vec<String>) {
     for (name, value) in inputs {
         let Some(key) = Key::named(name) else {
-            remarks.push(format!("No input is called {}.", quoted(name)));
+            remarks.push(no_input(name));
             continue;
         };
         let spec = key.spec();
@@ -125,11 +141,13 @@ fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Ve
             (Some(key), Some(knowledge)) => {
                 sheet.known.insert(key, knowledge);
             }
-            _ => remarks.push(format!(
-                "{} cannot be known as {}.",
-                quoted(name),
-                quoted(word)
+            (Some(key), None) => remarks.push(format!(
+                "{} cannot be known as {}; it counts as “{}”.",
+                key.spec().label,
+                quoted(word),
+                sheet.knowledge(key).word()
             )),
+            (None, _) => remarks.push(no_input(name)),
         }
     }
 }
@@ -150,7 +168,7 @@ fn value_of(spec: &Spec, json: &Json) -> Result<Value, Complaint> {
 fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Arrangement> {
     let mut arrangement = Arrangement::default();
     let Some(one) = json.as_object() else {
-        remarks.push("An arrangement is not understood and left out.".into());
+        remarks.push("An arrangement that is not understood is left out.".into());
         return None;
     };
     for (part, json) in one {
@@ -164,7 +182,10 @@ fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Arran
                         None => Err(Complaint(format!("No input is called {}.", quoted(name)))),
                     };
                     if let Err(complaint) = read {
-                        remarks.push(format!("In an arrangement: {complaint} It is left out."));
+                        remarks.push(format!(
+                            "In the arrangement {}: {complaint} It is left out.",
+                            named(one)
+                        ));
                     }
                 }
             }
@@ -174,10 +195,15 @@ fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Arran
     Some(arrangement)
 }
 
+/// What a load or an arrangement calls itself.
+fn named(one: &Map<String, Json>) -> String {
+    quoted(one.get("name").and_then(Json::as_str).unwrap_or_default())
+}
+
 fn load_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Load> {
     let mut load = Load::default();
     let Some(row) = json.as_object() else {
-        remarks.push("A load is not understood and left out.".into());
+        remarks.push("A load that is not understood is left out.".into());
         return None;
     };
     for (name, value) in row {
@@ -187,12 +213,16 @@ fn load_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Load> {
             match value_of(&field.spec, value) {
                 Ok(value) => field.set(&mut load.row, value),
                 Err(complaint) => remarks.push(format!(
-                    "In the list of loads: {complaint} {}",
+                    "In the load {}: {complaint} {}",
+                    named(row),
                     field.spec.stays(field.get(&load.row))
                 )),
             }
         } else {
-            remarks.push(format!("A load has no column {}.", quoted(name)));
+            remarks.push(format!(
+                "A load has no figure {}; it is left out.",
+                quoted(name)
+            ));
         }
     }
     Some(load)

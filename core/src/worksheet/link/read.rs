@@ -4,8 +4,8 @@
 use percent_encoding::percent_decode_str;
 
 use super::{END, PART, VERSION, names};
-use crate::fields::{Complaint, Knowledge, Section, quoted};
-use crate::worksheet::contents::shortened;
+use crate::fields::{Complaint, Knowledge, Section, no_input, quoted};
+use crate::worksheet::contents::{LONGEST_LINK, bounded, not_endless, shortened};
 use crate::worksheet::{Arrangement, Load, LoadRow, SectionId, Worksheet};
 
 /// A link that was opened.
@@ -32,7 +32,10 @@ impl Opened {
     fn text(&mut self, escaped: &str) -> String {
         let text = unescape(escaped);
         if text.contains(char::REPLACEMENT_CHARACTER) && !escaped.contains("%EF%BF%BD") {
-            self.remark(format!("The name {} is damaged.", quoted(&text)));
+            self.remark(format!(
+                "The name {} is damaged; it stays like this until you mend it.",
+                quoted(&text)
+            ));
         }
         text
     }
@@ -44,6 +47,7 @@ impl Opened {
 /// A sentence when it is no link of ours or one of a later version: nothing is
 /// taken from it then. Anything less is a remark.
 pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
+    not_endless(fragment, "This link", LONGEST_LINK)?;
     // Mail breaks lines, and takes the sign after a link for a part of it.
     let fragment: String = fragment.chars().filter(|c| !c.is_control()).collect();
     let fragment = fragment.trim().trim_start_matches('#');
@@ -80,17 +84,26 @@ pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
             continue;
         }
         let Some((name, value)) = part.split_once('=') else {
-            opened.remark(format!("{} is not understood.", quoted(&unescape(part))));
+            opened.remark(format!(
+                "{} is not understood and left out.",
+                quoted(&unescape(part))
+            ));
             section = None;
             continue;
         };
         match name {
-            "name" => opened.sheet.name = opened.text(value),
+            "name" => {
+                if !opened.sheet.name.is_empty() {
+                    opened.remark("The name is said twice; the last counts.".into());
+                }
+                opened.sheet.name = opened.text(value);
+            }
             "load" => read_load(value, &mut opened),
             "way" => read_arrangement(value, &mut opened),
             _ => section = read_input(name, value, section, &mut opened),
         }
     }
+    bounded(&mut opened.sheet, &mut opened.remarks);
     opened.lost = opened.remarks.len();
     shortened(&mut opened.remarks);
     if !opened.whole {
@@ -110,7 +123,7 @@ fn read_input(
     opened: &mut Opened,
 ) -> Option<SectionId> {
     let Some(key) = names::named(name, after) else {
-        opened.remark(format!("No input is called {}.", quoted(&unescape(name))));
+        opened.remark(no_input(&unescape(name)));
         return None;
     };
     let spec = key.spec();
@@ -164,7 +177,7 @@ fn read_load(value: &str, opened: &mut Opened) {
     }
     if parts.next().is_some() {
         opened.remark(format!(
-            "The load {} has more figures than a load has.",
+            "The load {} has more figures than a load has; those beyond are left out.",
             quoted(&load.name)
         ));
     }
