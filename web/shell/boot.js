@@ -55,5 +55,7 @@ try {
   page.dataset.kept = '';
   document.getElementById('opening').hidden = true;
   document.getElementById('no-start').hidden = false;
-  console.error(reason);
+  // hand.js shows the panel of last resort if the worksheet itself broke down.
+  if (reason instanceof WebAssembly.RuntimeError) reportError(reason);
+  else console.error(reason);
 }

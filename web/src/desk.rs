@@ -3,6 +3,7 @@
 use std::cell::Cell;
 use std::time::Duration;
 
+use ampwright_core::fields::Complaint;
 use ampwright_core::worksheet::{Opened, open_link};
 use ampwright_core::{Report, Worksheet, report};
 use leptos::prelude::*;
@@ -48,6 +49,17 @@ pub struct Arrival {
     pub headline: String,
     /// What was not understood.
     pub remarks: Vec<String>,
+}
+
+impl Arrival {
+    /// Of a kept worksheet that is understood in part: what is changed goes
+    /// into a copy.
+    pub fn spoilt(remarks: Vec<String>) -> Arrival {
+        Arrival {
+            headline: "Some of what was kept is not understood. It is left as it is, and can be saved as a file from the list of worksheets; this is a copy of the rest.".into(),
+            remarks,
+        }
+    }
 }
 
 /// How worksheets are kept.
@@ -174,6 +186,9 @@ impl Desk {
 
     /// Lays another worksheet on the desk.
     pub fn lay(self, sheet: Worksheet, number: Option<u32>, arrival: Option<Arrival>) {
+        crate::arrive::remember(self, &sheet, arrival.as_ref());
+        crate::shelf::put_away(self);
+        store::laid(number);
         self.number.set(number);
         self.sheet.set(sheet);
         self.arrival.set(arrival);
@@ -187,16 +202,13 @@ impl Desk {
             return;
         };
         match store::read(&text) {
-            Ok((sheet, remarks)) => {
-                let arrival = (!remarks.is_empty()).then(|| Arrival {
-                    headline: "Some of what was kept is not understood.".into(),
-                    remarks,
-                });
-                self.lay(sheet, Some(number), arrival);
+            Ok((sheet, remarks)) if remarks.is_empty() => {
+                self.lay(sheet, Some(number), None);
                 self.keeping.set(Keeping::Kept);
             }
+            Ok((sheet, remarks)) => self.lay(sheet, None, Some(Arrival::spoilt(remarks))),
             Err(why) => self.arrival.set(Some(Arrival {
-                headline: "The worksheet kept last cannot be read. It is left as it is; this is a fresh one.".into(),
+                headline: "The worksheet kept last cannot be read. It is left as it is, and can be saved as a file from the list of worksheets; this is a fresh one.".into(),
                 remarks: vec![why],
             })),
         }
@@ -222,14 +234,25 @@ impl Desk {
     pub fn take_link(self, link: &str) {
         // What was typed last belongs to the worksheet that lies open still.
         store::save_waiting(self);
-        let fragment = link.split_once('#').map_or(link, |(_, fragment)| fragment);
-        match open_link(fragment) {
-            Ok(Opened { sheet, remarks, .. }) => {
-                let arrival = Arrival {
-                    headline: "Opened from a link, as a copy. Your own worksheets are untouched."
-                        .into(),
-                    remarks,
-                };
+        match read_link(link) {
+            Ok(Opened {
+                sheet,
+                remarks,
+                lost,
+                ..
+            }) => {
+                let mut headline = [
+                    "Opened from a link, as a copy. Your own worksheets are untouched. Understood: ",
+                    &sheet.contents(),
+                    ".",
+                ]
+                .concat();
+                if lost > 0 {
+                    headline += " Not understood, or not as it stands: ";
+                    headline += &lost.to_string();
+                    headline += ".";
+                }
+                let arrival = Arrival { headline, remarks };
                 self.lay(sheet, None, Some(arrival));
                 store::save_soon(self);
             }
@@ -244,6 +267,11 @@ impl Desk {
 thread_local! {
     /// Counts changes of the worksheet.
     static CHANGES: Cell<u32> = const { Cell::new(0) };
+}
+
+/// Reads a link, or its fragment.
+pub fn read_link(link: &str) -> Result<Opened, Complaint> {
+    open_link(link.split_once('#').map_or(link, |(_, fragment)| fragment))
 }
 
 fn is_open(fold: &str) -> bool {

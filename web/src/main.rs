@@ -6,6 +6,7 @@
 mod answer;
 mod app;
 mod arrange;
+mod arrive;
 mod chart;
 mod desk;
 mod field;
@@ -21,6 +22,7 @@ mod of;
 mod own;
 mod paper;
 mod print;
+mod qr;
 mod questions;
 mod share;
 mod shelf;

@@ -47,7 +47,7 @@ pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
     // Mail breaks lines, and takes the sign after a link for a part of it.
     let fragment: String = fragment.chars().filter(|c| !c.is_control()).collect();
     let fragment = fragment.trim().trim_start_matches('#');
-    let bare = fragment.trim_end_matches(|c: char| !c.is_alphanumeric());
+    let bare = fragment.trim_end_matches(|c: char| !c.is_ascii_alphanumeric());
     let fragment = if bare.ends_with(END) { bare } else { fragment };
     let mut parts = fragment
         .split('&')

@@ -1,0 +1,219 @@
+//! How the worksheet came here: what of a link was understood, how it differs
+//! from what lay open before, and the way back; what another tab did, trouble
+//! with keeping worksheets, a newer version.
+
+use std::cell::RefCell;
+
+use ampwright_core::Worksheet;
+use ampwright_core::share::{Difference, differences};
+use leptos::prelude::*;
+
+use crate::desk::{Arrival, Desk, Keeping, count, read_link};
+use crate::paper::{Section, Text, write, written};
+use crate::shelf;
+use crate::store::{self, tell_browser};
+use crate::words::escape;
+
+/// What a worksheet is compared with.
+struct Compared {
+    /// What lay open before this one was laid over it, and its number.
+    before: Option<(Worksheet, Option<u32>)>,
+    /// As it came, or as another link has it; else a sentence.
+    came: Result<Worksheet, String>,
+}
+
+thread_local! {
+    static COMPARED: RefCell<Compared> = const { RefCell::new(Compared { before: None, came: Err(String::new()) }) };
+}
+
+/// The notices at the top of the page.
+pub const SECTION: Section = Section {
+    paper: written(|| {
+        // Who comes for the first time is welcomed at once.
+        format!(
+            r#"<div class="hidden" id="arrival"><div id="arrival-said" role="status"></div>
+<details class="finer hidden" id="changed" data-toggle="fold"><summary>Show what differs from the one before</summary><div id="changed-table"></div></details>
+<p class="buttons"><button type="button" id="keep-copy" data-click="keep-copy">Go on</button> <button type="button" class="hidden" id="back-to-mine" data-click="back-to-mine">Back to mine</button></p></div>
+<div id="elsewhere-place" role="status"></div><div id="memory-place"></div><div id="update-place"></div><div id="welcome-place">{WELCOME}</div>"#
+        )
+    }),
+    parts: &[
+        ("arrival-said", Text::Own(said)),
+        (
+            "arrival@class",
+            Text::Own(|desk| {
+                let class = match desk.arrival.get() {
+                    Some(_) => "notice",
+                    None => "hidden",
+                };
+                // What came over nothing has nothing to go back to.
+                let mine = COMPARED.with_borrow(|compared| compared.before.is_some());
+                let hidden = if mine { "" } else { " hidden" };
+                write("changed@class", &["finer", hidden].concat());
+                write("back-to-mine@class", hidden);
+                class.to_string()
+            }),
+        ),
+        (
+            "changed-table",
+            Text::Own(|desk| desk.tell_open("changed", before)),
+        ),
+        ("elsewhere-place", Text::Own(elsewhere)),
+        ("memory-place", Text::Own(memory_only)),
+        ("update-place", Text::Own(update)),
+        ("welcome-place", Text::Own(welcome)),
+    ],
+    acts: &[
+        ("keep-copy", |desk, _, _| {
+            COMPARED.with_borrow_mut(|compared| compared.before = None);
+            desk.arrival.set(None);
+        }),
+        ("back-to-mine", |desk, _, _| {
+            let before = COMPARED.with_borrow_mut(|compared| compared.before.take());
+            let Some((sheet, number)) = before else {
+                return;
+            };
+            store::save_waiting(desk);
+            desk.lay(sheet, number, None);
+            store::save_soon(desk);
+        }),
+        ("take-theirs", |desk, _, _| {
+            if let Some((number, _)) = store::elsewhere() {
+                shelf::open(desk, number);
+            }
+        }),
+        ("keep-mine", |desk, _, _| store::keep_mine(desk)),
+        ("demo", |desk, _, _| shelf::show_demo(desk)),
+        ("take-over", |desk, _, _| {
+            store::save_waiting(desk);
+            tell_browser("ampwright:take-over");
+        }),
+    ],
+    start: |_| (),
+};
+
+/// Another worksheet is about to be laid over the one that lies open.
+pub fn remember(desk: Desk, coming: &Worksheet, arrival: Option<&Arrival>) {
+    let mut compared = Compared {
+        before: None,
+        came: Err("Paste the link it began with.".to_string()),
+    };
+    if arrival.is_some() {
+        compared.came = Ok(coming.clone());
+        let number = desk.number.get_untracked();
+        let mine = desk.sheet.get_untracked();
+        if number.is_some() || !shelf::is_fresh(&mine) {
+            compared.before = Some((mine, number));
+        }
+    }
+    COMPARED.set(compared);
+}
+
+/// Compares with another link from now on.
+pub fn compare_with(desk: Desk, link: &str) {
+    let came = match read_link(link) {
+        Ok(opened) => Ok(opened.sheet),
+        Err(complaint) => Err(complaint.0),
+    };
+    COMPARED.with_borrow_mut(|compared| compared.came = came);
+    count(desk.aside);
+}
+
+/// What changed since the worksheet came, or since the link it is compared with.
+pub fn since(sheet: &Worksheet) -> Result<Vec<Difference>, String> {
+    COMPARED.with_borrow(|compared| match &compared.came {
+        Ok(came) => Ok(differences(came, sheet)),
+        Err(why) => Err(why.clone()),
+    })
+}
+
+fn before(sheet: &Worksheet, _: &ampwright_core::Report) -> String {
+    COMPARED.with_borrow(|compared| match &compared.before {
+        Some((before, _)) => table(&differences(before, sheet)),
+        None => String::new(),
+    })
+}
+
+/// Differences as a table.
+pub fn table(found: &[Difference]) -> String {
+    if found.is_empty() {
+        return "<p>Nothing differs.</p>".to_string();
+    }
+    let mut text = "<table class=changes><thead><tr><th scope=col>What</th><th scope=col>Before</th><th scope=col>Now</th></tr></thead><tbody>".to_string();
+    for one in found {
+        text += &format!(
+            "<tr><th scope=row><small>{}</small> {}</th><td>{}</td><td>{}</td></tr>",
+            one.section,
+            escape(&one.label),
+            escape(&one.was),
+            escape(&one.is)
+        );
+    }
+    text + "</tbody></table>"
+}
+
+fn said(desk: Desk) -> String {
+    let Some(arrival) = desk.arrival.get() else {
+        return String::new();
+    };
+    let mut text = ["<p>", &escape(&arrival.headline), "</p><ul>"].concat();
+    for remark in &arrival.remarks {
+        text += "<li>";
+        text += &escape(remark);
+    }
+    text + "</ul>"
+}
+
+/// What another tab did with this worksheet.
+fn elsewhere(desk: Desk) -> String {
+    desk.aside.track();
+    desk.turn.track();
+    let (what, buttons) = match store::elsewhere() {
+        None => return String::new(),
+        Some((_, false)) => (
+            "What you type here goes into a copy of its own.",
+            "<button type=button data-click=take-theirs>Take that version</button> <button type=button data-click=keep-mine>Keep mine as a copy</button>",
+        ),
+        Some((_, true)) => (
+            "What you typed here is kept as a copy of its own.",
+            "<button type=button data-click=take-theirs>Open that version</button>",
+        ),
+    };
+    format!(
+        "<div class='notice bad' id=elsewhere><p>This worksheet was changed in another tab. {what}</p><p class=buttons>{buttons}</p></div>"
+    )
+}
+
+fn memory_only(desk: Desk) -> String {
+    match desk.keeping.get() {
+        Keeping::MemoryOnly(why) => {
+            format!("<div class='notice bad' id=memory-only role=alert><p>{why}</p></div>")
+        }
+        _ => String::new(),
+    }
+}
+
+fn update(desk: Desk) -> String {
+    desk.aside.track();
+    let waiting = document()
+        .document_element()
+        .is_some_and(|root| root.has_attribute("data-update"));
+    match waiting {
+        true => "<div class=notice id=update role=status><p>A newer version of this page is ready.</p><button type=button data-click=take-over>Use it now</button></div>",
+        false => "",
+    }
+    .to_string()
+}
+
+const WELCOME: &str = "<aside class='notice welcome' id=welcome><p>How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer.</p><button type=button class=plain id=demo data-click=demo>Look at an invented boat first</button></aside>";
+
+fn welcome(desk: Desk) -> String {
+    let fresh = desk.arrival.get().is_none()
+        && desk.number.get().is_none()
+        && desk.keeping.get() != Keeping::Kept;
+    match fresh {
+        true => WELCOME,
+        false => "",
+    }
+    .to_string()
+}
