@@ -13,6 +13,50 @@ const kept = (key) => {
     return '';
   }
 };
+const keep = (key, text) => {
+  try {
+    localStorage.setItem(key, text);
+  } catch {
+    // Storage is full or refused: the worksheet itself says so.
+  }
+};
+
+// What is kept reaches the disk some seconds later. A journal of the same texts
+// gets there at once, so that a browser that is killed takes nothing with it.
+const COUNT = 'ampwright.count';
+const LAST = 'ampwright.last';
+const journal = new Promise((ready, failed) => {
+  const asked = indexedDB.open('ampwright', 1);
+  asked.onupgradeneeded = () => asked.result.createObjectStore('kept');
+  asked.onsuccess = () => ready((how) => asked.result.transaction('kept', how).objectStore('kept'));
+  asked.onerror = failed;
+});
+const mended = journal.then((table) => new Promise((done) => {
+  const known = Number(kept(COUNT));
+  let newest = known;
+  const walk = table('readwrite').openCursor();
+  walk.onerror = done;
+  walk.onsuccess = () => {
+    const at = walk.result;
+    if (!at) return done();
+    const { key, value: { count, text } } = at;
+    if (count > known) keep(SHEET + key, text);
+    else if (!kept(SHEET + key)) at.delete();
+    if (count > newest) {
+      newest = count;
+      keep(LAST, key);
+      keep(COUNT, count);
+    }
+    at.continue();
+  };
+})).catch(() => {});
+// boot.js waits for it, but not for ever.
+globalThis.ampwrightMended = Promise.race([mended, new Promise((done) => setTimeout(done, 500))]);
+window.addEventListener('ampwright:kept', () => {
+  const [key, count] = [kept(LAST), 1 + Number(kept(COUNT))];
+  keep(COUNT, count);
+  journal.then((table) => table('readwrite').put({ count, text: kept(SHEET + key) }, key)).catch(() => {});
+});
 
 // A text becomes a file of the user's.
 function save(name, text) {
@@ -43,11 +87,7 @@ const doing = {
   print: () => window.print(),
   reload: () => location.reload(),
   fresh() {
-    try {
-      localStorage.setItem('ampwright.last', '0');
-    } catch {
-      // Then nothing was kept either.
-    }
+    keep(LAST, '0');
     location.reload();
   },
   // One worksheet as it is kept, even if it cannot be read.
@@ -122,7 +162,7 @@ function broke(reason, file) {
   const panel = by('wrong');
   const ours = file?.startsWith(document.baseURI.replace(/[^/]*$/, ''));
   if (panel.open || !(ours || reason instanceof WebAssembly.RuntimeError)) return;
-  by('wrong-text').value = by('link').value || kept(SHEET + kept('ampwright.last'));
+  by('wrong-text').value = by('link').value || kept(SHEET + kept(LAST));
   by('wrong-fresh').hidden = !by('paper').disabled;
   panel.showModal();
 }

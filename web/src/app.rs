@@ -5,7 +5,9 @@ use leptos::prelude::*;
 
 use crate::desk::{Desk, count};
 use crate::paper::{self, Section, listen};
-use crate::{answer, arrange, arrive, chart, figures, findings, fit, form, goal, look, own, questions};
+use crate::{
+    answer, arrange, arrive, chart, figures, findings, fit, form, goal, look, own, questions,
+};
 use crate::{share, shelf, store, sure};
 use crate::{trial, working, year};
 

@@ -43,3 +43,41 @@ fn path(text: &str) -> Option<(i32, String)> {
     }
     Some((code.size() + 2 * QUIET, path))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{MOST, path};
+    use ampwright_core::worksheet::{demo, to_link};
+
+    /// The path drawn with four dots to a module, and read by another's decoder.
+    fn read(text: &str) -> String {
+        let (size, path) = path(text).expect("short enough");
+        let wide = size as usize;
+        let mut dark = vec![false; wide * wide];
+        for run in path.split('M').skip(1) {
+            let at: Vec<usize> = run
+                .split([' ', 'h', 'v'])
+                .take(3)
+                .map(|part| part.parse().expect("a number"))
+                .collect();
+            for x in at[0]..at[0] + at[2] {
+                dark[at[1] * wide + x] = true;
+            }
+        }
+        let dot = |x: usize, y: usize| if dark[y / 4 * wide + x / 4] { 0 } else { 255 };
+        let mut picture = rqrr::PreparedImage::prepare_from_greyscale(4 * wide, 4 * wide, dot);
+        let grids = picture.detect_grids();
+        grids[0].decode().expect("a code").1
+    }
+
+    #[test]
+    fn a_decoder_of_somebody_elses_reads_what_went_in() {
+        let demo = format!("https://boat.example/#{}", to_link(&demo()));
+        for length in (1..=demo.len()).step_by(23).chain([demo.len()]) {
+            let text = &demo[..length];
+            assert_eq!(read(text), text);
+        }
+        assert_eq!(read(&"x".repeat(MOST)), "x".repeat(MOST));
+        assert_eq!(path(&"x".repeat(MOST + 1)), None);
+    }
+}

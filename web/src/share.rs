@@ -87,7 +87,9 @@ pub const SECTION: Section = Section {
         ("link@value", Text::Soon(|sheet, _| link(sheet))),
         (
             "link-length",
-            Text::Own(|desk| desk.tell_later(|sheet, _| format!("{} characters", link(sheet).len()))),
+            Text::Own(|desk| {
+                desk.tell_later(|sheet, _| format!("{} characters", link(sheet).len()))
+            }),
         ),
         (
             "code",
@@ -120,7 +122,9 @@ pub const SECTION: Section = Section {
         }),
         ("csv", |desk, button, _| {
             if let Some((name, table)) = TABLES.get(number(button) as usize) {
-                let boat = desk.sheet.with_untracked(|sheet| title(&sheet.name).to_string());
+                let boat = desk
+                    .sheet
+                    .with_untracked(|sheet| title(&sheet.name).to_string());
                 write("carry@data-name", &[&boat, "-", name, ".csv"].concat());
                 write("carry@data-text", &desk.look(table));
                 tell_browser("ampwright:save");
@@ -202,8 +206,9 @@ fn add(desk: Desk, text: &str) {
                 }
                 arrival.remarks.extend(reading.remarks);
             }
-            arrival.headline =
-                format!("Added from the file: {added} of {all} worksheets. None was replaced; they stand in the list of worksheets.");
+            arrival.headline = format!(
+                "Added from the file: {added} of {all} worksheets. None was replaced; they stand in the list of worksheets."
+            );
         }
     }
     desk.arrival.set(Some(arrival));
