@@ -2,6 +2,7 @@
 
 use ampwright_core::fields::{Value, parse_number};
 use ampwright_core::worksheet::Key;
+use proptest::prelude::*;
 
 /// What is typed, and what it means.
 const TYPED: &[(&str, Option<f64>)] = &[
@@ -67,5 +68,36 @@ fn refused_numbers() {
     }
     for (text, meant) in [("10", 10.0), ("5000", 5000.0), (" 460,5 ", 460.5)] {
         assert_eq!(capacity.spec().read(text), Ok(Value::Number(meant)));
+    }
+}
+
+/// A decimal as somebody might write it, or half-way between two numbers.
+fn decimals() -> impl Strategy<Value = String> {
+    prop_oneof![
+        "[-+]?[0-9]{1,30}([.,][0-9]{0,40})?([eE][-+]?[0-9]{1,4})?",
+        "[-+]?[.][0-9]{1,40}([eE][-+]?[0-9]{1,3})?",
+        "[-+]?0{0,20}[0-9]{15,19}e-?[0-9]{1,2}",
+        any::<f64>().prop_map(|number| number.to_string()),
+        any::<f64>().prop_map(|number| format!("{number:e}")),
+        // All its digits, and what lies half-way between two numbers.
+        any::<f32>().prop_map(|number| format!("{number:.160}")),
+        (any::<u64>(), -60..60_i32).prop_map(|(whole, power)| {
+            format!("{:.70}", whole as f64 * f64::from(power).exp2())
+        }),
+        any::<u64>().prop_map(|whole| {
+            let odd = u128::from(whole | 1 << 63) >> 10 << 1 | 1;
+            (odd << 40).to_string()
+        }),
+    ]
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(20_000))]
+
+    /// The nearest number, to the last bit: the standard library reads the same.
+    #[test]
+    fn nearest_number(text in decimals()) {
+        let standard: Option<f64> = text.replace(',', ".").parse().ok();
+        prop_assert_eq!(parse_number(&text).map(f64::to_bits), standard.map(f64::to_bits), "{}", text);
     }
 }

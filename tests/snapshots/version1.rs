@@ -165,7 +165,7 @@ fn a_typical_link_is_short() {
     let mut sheet = ampwright_core::worksheet::demo();
     sheet.name = "Turnstone".to_string();
     sheet.loads.clear();
-    assert_eq!(sheet.known.len(), 19);
+    assert_eq!(sheet.known.count(), 19);
     let link = to_link(&sheet);
     assert!(link.len() <= 300, "{} characters: {link}", link.len());
 }

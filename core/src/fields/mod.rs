@@ -4,6 +4,7 @@
 
 mod check;
 mod choice;
+mod decimal;
 mod section;
 mod spec;
 mod unit;
@@ -12,6 +13,7 @@ mod value;
 pub(crate) use check::quoted;
 pub use check::{Complaint, parse_number};
 pub(crate) use choice::choice;
+pub(crate) use decimal::decimal;
 pub use section::{Field, Section};
 pub(crate) use section::{section, sections};
 pub use spec::{Absent, Kind, Knowledge, Place, Spec, Spread};

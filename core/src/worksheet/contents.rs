@@ -9,7 +9,7 @@ const MOST: usize = 40;
 impl Worksheet {
     /// "18 inputs, 11 loads and 1 arrangement".
     pub fn contents(&self) -> String {
-        let inputs = counted(self.known.len(), "input");
+        let inputs = counted(self.known.count(), "input");
         let loads = counted(self.loads.len(), "load");
         let arrangements = counted(self.arrangements.len(), "arrangement");
         format!("{inputs}, {loads} and {arrangements}")

@@ -16,6 +16,7 @@ mod engine;
 mod envelope;
 mod goal;
 mod guard;
+mod known;
 mod link;
 mod loads;
 mod price;
@@ -28,8 +29,6 @@ mod shore;
 mod space;
 mod sun;
 mod way;
-
-use std::collections::BTreeMap;
 
 use crate::fields::{Complaint, Kind, Knowledge, Value, sections};
 
@@ -46,6 +45,7 @@ pub use engine::{Breathing, Engine, Injection};
 pub use envelope::{Reading, read_json, read_value, to_json};
 pub use goal::{Goal, GoalKind, May};
 pub use guard::{ClampKind, Guard, Said};
+pub use known::Known;
 pub use link::{Opened, open_link, to_link};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
 pub use price::Price;
@@ -160,7 +160,7 @@ pub struct Worksheet {
     pub inputs: Inputs,
     /// Inputs somebody has vouched for, and how well they are known; all
     /// others are defaults, that is guesses.
-    pub known: BTreeMap<Key, Knowledge>,
+    pub known: Known,
     /// The list of loads.
     pub loads: Vec<Load>,
     /// Arrangements of the user's own, to be compared with this one.
@@ -177,14 +177,16 @@ impl Worksheet {
     /// A sentence saying what the field takes; nothing is changed then.
     pub fn state(&mut self, key: Key, value: Value) -> Result<(), Complaint> {
         self.inputs.set(key, value)?;
-        self.known.entry(key).or_insert(key.spec().usual);
+        if self.known.get(key).is_none() {
+            self.known.insert(key, key.spec().usual);
+        }
         Ok(())
     }
 
     /// Puts an input back to its default, a guess.
     pub fn forget(&mut self, key: Key) {
         self.inputs.put(key, key.spec().default());
-        self.known.remove(&key);
+        self.known.remove(key);
     }
 
     /// The number an input stands for: the one given, or for an empty field
@@ -205,14 +207,14 @@ impl Worksheet {
 
     /// How well an input is known.
     pub fn knowledge(&self, key: Key) -> Knowledge {
-        self.known.get(&key).copied().unwrap_or(Knowledge::Guess)
+        self.known.get(key).unwrap_or(Knowledge::Guess)
     }
 
     /// Says how well an input is known; a default that is called a guess is
     /// not said at all.
     pub fn know(&mut self, key: Key, knowledge: Knowledge) {
         if knowledge == Knowledge::Guess && self.inputs.get(key) == key.spec().default() {
-            self.known.remove(&key);
+            self.known.remove(key);
         } else {
             self.known.insert(key, knowledge);
         }
@@ -220,6 +222,6 @@ impl Worksheet {
 
     /// Whether a link or a file has to carry this input.
     pub fn is_said(&self, key: Key) -> bool {
-        self.known.contains_key(&key) || self.inputs.get(key) != key.spec().default()
+        self.known.get(key).is_some() || self.inputs.get(key) != key.spec().default()
     }
 }

@@ -8,6 +8,7 @@ pub(crate) mod scale;
 mod speed;
 
 use ampwright_core::Worksheet;
+use ampwright_core::fields::parse_number;
 use ampwright_core::report::{Moment, RunReport, clock};
 use ampwright_core::worksheet::RegulatorKind;
 use leptos::prelude::*;
@@ -84,7 +85,7 @@ pub const RUN: Section = Section {
     acts: &[
         ("read-off", read_off),
         ("slide", |desk, slider, _| {
-            if let Ok(percent) = value(slider).parse::<f64>() {
+            if let Some(percent) = parse_number(&value(slider)) {
                 desk.reading.set(percent / 100.0);
             }
         }),

@@ -30,8 +30,8 @@ pub fn formula(text: &str) -> String {
                 out += "<span class=unseen>^</span>";
                 tagged(&mut out, "sup", &formula(power));
             }
-            _ if sign.is_alphabetic() => {
-                taken = end(rest, 0, char::is_alphabetic);
+            _ if is_letter(sign) => {
+                taken = end(rest, 0, is_letter);
                 match part(rest, 0, taken) {
                     word @ ("min" | "max") => out += word,
                     symbol => tagged(&mut out, "i", symbol),
@@ -45,6 +45,11 @@ pub fn formula(text: &str) -> String {
         rest = part(rest, taken, rest.len());
     }
     out
+}
+
+/// Formulas know Latin and Greek letters.
+fn is_letter(sign: char) -> bool {
+    sign.is_ascii_alphabetic() || ('Α'..='ω').contains(&sign)
 }
 
 fn tagged(out: &mut String, tag: &str, text: &str) {

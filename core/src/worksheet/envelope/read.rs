@@ -4,7 +4,7 @@
 use serde_json::{Map, Value as Json};
 
 use super::{TYPE, VERSION};
-use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value, quoted};
+use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value, decimal, quoted};
 use crate::worksheet::contents::shortened;
 use crate::worksheet::done::ticks_from_json;
 use crate::worksheet::{Arrangement, Key, Load, LoadRow, Worksheet};
@@ -136,7 +136,7 @@ fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Ve
 
 fn value_of(spec: &Spec, json: &Json) -> Result<Value, Complaint> {
     match json {
-        Json::Number(number) => match (spec.kind, number.as_f64()) {
+        Json::Number(number) => match (spec.kind, decimal(number.as_str())) {
             (Kind::Choice { .. }, _) => spec.read(&number.to_string()),
             (_, Some(number)) => spec.accept(Value::Number(number)),
             (_, None) => spec.read(&number.to_string()),

@@ -114,7 +114,7 @@ fn read_input(
         return None;
     };
     let spec = key.spec();
-    if opened.sheet.known.contains_key(&key) {
+    if opened.sheet.known.get(key).is_some() {
         opened.remark(format!("{} is said twice; the last counts.", spec.label));
     }
     let (value, mark) = value.split_once(PART).unwrap_or((value, ""));
