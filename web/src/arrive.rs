@@ -8,7 +8,8 @@ use ampwright_core::Worksheet;
 use ampwright_core::share::{Difference, differences};
 use leptos::prelude::*;
 
-use crate::desk::{Arrival, Desk, Keeping, count, read_link};
+use crate::come::{Arrival, read_link};
+use crate::desk::{Desk, Keeping, count};
 use crate::paper::{Section, Text, write, written};
 use crate::shelf;
 use crate::store::{self, tell_browser};
@@ -29,12 +30,16 @@ thread_local! {
 /// The notices at the top of the page.
 pub const SECTION: Section = Section {
     paper: written(|| {
-        // Who comes for the first time is welcomed at once.
         format!(
             r#"<div class="hidden" id="arrival"><div id="arrival-said" role="status"></div>
-<details class="finer hidden" id="changed" data-toggle="fold"><summary>Show what differs from the one before</summary><div id="changed-table"></div></details>
+<details class="finer hidden" id="changed" data-toggle="fold"><summary>Show what differs from the one before</summary>{}</details>
 <p class="buttons"><button type="button" id="keep-copy" data-click="keep-copy">Go on</button> <button type="button" class="hidden" id="back-to-mine" data-click="back-to-mine">Back to mine</button></p></div>
-<div id="elsewhere-place" role="status"></div><div id="memory-place"></div><div id="update-place"></div><div id="welcome-place">{WELCOME}</div>"#
+<div class="hidden" id="elsewhere" role="status"><p>This worksheet was changed in another tab. <span>What you type here goes into a copy of its own.</span><span>What you typed here is kept as a copy of its own.</span></p>
+<p class="buttons"><button type="button" data-click="take-theirs">Open that version</button> <button type="button" data-click="keep-mine">Keep mine as a copy</button></p></div>
+<div class="hidden" id="memory-only" role="alert"><p id="memory-why"></p></div>
+<div class="hidden" id="update" role="status"><p>A newer version of this page is ready.</p><button type="button" data-click="take-over">Use it now</button></div>
+<aside class="notice welcome" id="welcome"><p>How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer.</p><button type="button" class="plain" id="demo" data-click="demo">Look at an invented boat first</button></aside>"#,
+            changes("changed-table")
         )
     }),
     parts: &[
@@ -42,26 +47,59 @@ pub const SECTION: Section = Section {
         (
             "arrival@class",
             Text::Own(|desk| {
-                let class = match desk.arrival.get() {
-                    Some(_) => "notice",
-                    None => "hidden",
-                };
+                let shown = desk.arrival.with(Option::is_some);
                 // What came over nothing has nothing to go back to.
                 let mine = COMPARED.with_borrow(|compared| compared.before.is_some());
-                let hidden = if mine { "" } else { " hidden" };
-                write("changed@class", &["finer", hidden].concat());
-                write("back-to-mine@class", hidden);
-                class.to_string()
+                write(
+                    "changed@class",
+                    ["finer hidden", "finer"][usize::from(mine)],
+                );
+                write("back-to-mine@class", ["hidden", ""][usize::from(mine)]);
+                notice(shown, "")
             }),
         ),
         (
             "changed-table",
             Text::Own(|desk| desk.tell_open("changed", before)),
         ),
-        ("elsewhere-place", Text::Own(elsewhere)),
-        ("memory-place", Text::Own(memory_only)),
-        ("update-place", Text::Own(update)),
-        ("welcome-place", Text::Own(welcome)),
+        (
+            "elsewhere@class",
+            Text::Own(|desk| {
+                desk.aside.track();
+                desk.turn.track();
+                let elsewhere = store::elsewhere();
+                let copied = matches!(elsewhere, Some((_, true)));
+                notice(
+                    elsewhere.is_some(),
+                    if copied { " bad copied" } else { " bad" },
+                )
+            }),
+        ),
+        ("memory-why", Text::Own(|desk| why(desk).to_string())),
+        (
+            "memory-only@class",
+            Text::Own(|desk| notice(!why(desk).is_empty(), " bad")),
+        ),
+        (
+            "update@class",
+            Text::Own(|desk| {
+                desk.aside.track();
+                let root = document().document_element();
+                notice(
+                    root.is_some_and(|root| root.has_attribute("data-update")),
+                    "",
+                )
+            }),
+        ),
+        (
+            "welcome@class",
+            Text::Own(|desk| {
+                let fresh = desk.arrival.with(Option::is_none)
+                    && desk.number.get().is_none()
+                    && desk.keeping.get() != Keeping::Kept;
+                notice(fresh, " welcome")
+            }),
+        ),
     ],
     acts: &[
         ("keep-copy", |desk, _, _| {
@@ -129,17 +167,21 @@ pub fn since(sheet: &Worksheet) -> Result<Vec<Difference>, String> {
 
 fn before(sheet: &Worksheet, _: &ampwright_core::Report) -> String {
     COMPARED.with_borrow(|compared| match &compared.before {
-        Some((before, _)) => table(&differences(before, sheet)),
+        Some((before, _)) => rows(&differences(before, sheet)),
         None => String::new(),
     })
 }
 
-/// Differences as a table.
-pub fn table(found: &[Difference]) -> String {
-    if found.is_empty() {
-        return "<p>Nothing differs.</p>".to_string();
-    }
-    let mut text = "<table class=changes><thead><tr><th scope=col>What</th><th scope=col>Before</th><th scope=col>Now</th></tr></thead><tbody>".to_string();
+/// A table of differences, its rows under an id; markup of the build.
+pub fn changes(id: &str) -> String {
+    format!(
+        "<table class=changes><thead><tr><th scope=col>What</th><th scope=col>Before</th><th scope=col>Now</th></tr></thead><tbody id={id}></tbody></table>"
+    )
+}
+
+/// Differences as its rows.
+pub fn rows(found: &[Difference]) -> String {
+    let mut text = String::new();
     for one in found {
         text += &format!(
             "<tr><th scope=row><small>{}</small> {}</th><td>{}</td><td>{}</td></tr>",
@@ -149,7 +191,10 @@ pub fn table(found: &[Difference]) -> String {
             escape(&one.is)
         );
     }
-    text + "</tbody></table>"
+    if found.is_empty() {
+        text += "<tr><td colspan=3>Nothing differs.";
+    }
+    text
 }
 
 fn said(desk: Desk) -> String {
@@ -161,59 +206,21 @@ fn said(desk: Desk) -> String {
         text += "<li>";
         text += &escape(remark);
     }
-    text + "</ul>"
+    text
 }
 
-/// What another tab did with this worksheet.
-fn elsewhere(desk: Desk) -> String {
-    desk.aside.track();
-    desk.turn.track();
-    let (what, buttons) = match store::elsewhere() {
-        None => return String::new(),
-        Some((_, false)) => (
-            "What you type here goes into a copy of its own.",
-            "<button type=button data-click=take-theirs>Take that version</button> <button type=button data-click=keep-mine>Keep mine as a copy</button>",
-        ),
-        Some((_, true)) => (
-            "What you typed here is kept as a copy of its own.",
-            "<button type=button data-click=take-theirs>Open that version</button>",
-        ),
-    };
-    format!(
-        "<div class='notice bad' id=elsewhere><p>This worksheet was changed in another tab. {what}</p><p class=buttons>{buttons}</p></div>"
-    )
+/// The classes of a notice.
+fn notice(shown: bool, more: &str) -> String {
+    match shown {
+        true => ["notice", more].concat(),
+        false => "hidden".to_string(),
+    }
 }
 
-fn memory_only(desk: Desk) -> String {
+/// Why worksheets are not kept; nothing if they are.
+fn why(desk: Desk) -> &'static str {
     match desk.keeping.get() {
-        Keeping::MemoryOnly(why) => {
-            format!("<div class='notice bad' id=memory-only role=alert><p>{why}</p></div>")
-        }
-        _ => String::new(),
+        Keeping::MemoryOnly(why) => why,
+        _ => "",
     }
-}
-
-fn update(desk: Desk) -> String {
-    desk.aside.track();
-    let waiting = document()
-        .document_element()
-        .is_some_and(|root| root.has_attribute("data-update"));
-    match waiting {
-        true => "<div class=notice id=update role=status><p>A newer version of this page is ready.</p><button type=button data-click=take-over>Use it now</button></div>",
-        false => "",
-    }
-    .to_string()
-}
-
-const WELCOME: &str = "<aside class='notice welcome' id=welcome><p>How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer.</p><button type=button class=plain id=demo data-click=demo>Look at an invented boat first</button></aside>";
-
-fn welcome(desk: Desk) -> String {
-    let fresh = desk.arrival.get().is_none()
-        && desk.number.get().is_none()
-        && desk.keeping.get() != Keeping::Kept;
-    match fresh {
-        true => WELCOME,
-        false => "",
-    }
-    .to_string()
 }

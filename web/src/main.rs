@@ -8,6 +8,7 @@ mod app;
 mod arrange;
 mod arrive;
 mod chart;
+mod come;
 mod desk;
 mod field;
 mod figures;

@@ -11,7 +11,8 @@ use ampwright_core::worksheet::{read_file, to_json, to_link};
 use ampwright_core::{Report, Worksheet, year};
 use leptos::prelude::*;
 
-use crate::desk::{Arrival, Desk, count};
+use crate::come::Arrival;
+use crate::desk::{Desk, count};
 use crate::paper::{Section, Text, by_id, listen, offer, value, write, written};
 use crate::shelf::{number, title};
 use crate::store::{self, Store, tell_browser};
@@ -67,20 +68,22 @@ pub const SECTION: Section = Section {
 <p class="lead">A link holds every figure you have entered and nothing else. Nothing is sent anywhere: whoever opens it reads it in their own browser.</p>
 <label for="link">Link to this worksheet</label><textarea id="link" readonly rows="3"></textarea>
 <p class="buttons"><button type="button" id="copy-link" data-do="copy" data-on="link">Copy the link</button> <button type="button" id="share-link" class="hidden" data-do="share" data-on="link">Share</button> <span class="said" id="link-length"></span> <span class="said" role="status" id="link-said"></span></p>
-<details class="finer" id="scan" data-toggle="fold"><summary>A code to scan</summary><div id="code"></div></details>
+<details class="finer" id="scan" data-toggle="fold"><summary>A code to scan</summary><div id="code"></div><p>The link is too long for a code that a phone can scan: more than {most} characters. Each load less in the list saves some thirty.</p></details>
 <details class="finer" id="forum" data-toggle="fold"><summary>A text for a forum</summary>
 <fieldset class="kinds"><legend class="unseen">Written for</legend>{styles}</fieldset>
 <label for="forum-text" class="unseen">The text</label><textarea id="forum-text" readonly rows="12"></textarea>
 <p class="buttons"><button type="button" id="copy-forum" data-do="copy" data-on="forum-text">Copy the text</button> <span class="said" role="status"></span></p></details>
 <details class="finer" id="compare" data-toggle="fold"><summary>What I changed</summary>
 <p class="about">Since this worksheet came here, or against any other link. The text for a forum then tells it too.</p>
-<label for="compare-link">Compare with a link</label><textarea id="compare-link" rows="2" data-input="compare"></textarea><div id="compare-table"></div></details>
+<label for="compare-link">Compare with a link</label><textarea id="compare-link" rows="2" data-input="compare"></textarea>{changes}</details>
 <details class="finer" id="files"><summary>Files and paper</summary>
 <p class="buttons"><button type="button" id="save-all" data-do="files">All worksheets as a file</button> <button type="button" data-do="print">Print this worksheet</button></p>
 <p class="about">Results as tables for any spreadsheet (CSV):</p><ul class="tables-out">{tables}</ul></details>
 <label for="open-link">Open a link, or the text of a file</label><textarea id="open-link" rows="2" data-input="link"></textarea>
 <p class="buttons"><button type="button" id="take-link" data-click="take-link" disabled>Open as a copy</button></p>
-<label for="import">Add worksheets from a file</label><input type="file" id="import" accept=".json,application/json"><div id="carry" data-input="carry" hidden></div></section>"#
+<label for="import">Add worksheets from a file</label><input type="file" id="import" accept=".json,application/json"><div id="carry" data-input="carry" hidden></div></section>"#,
+            changes = arrive::changes("compare-table"),
+            most = qr::MOST
         )
     }),
     parts: &[
@@ -106,8 +109,8 @@ pub const SECTION: Section = Section {
             "compare-table",
             Text::Own(|desk| {
                 desk.tell_open("compare", |sheet, _| match arrive::since(sheet) {
-                    Ok(found) => arrive::table(&found),
-                    Err(why) => escape(&why),
+                    Ok(found) => arrive::rows(&found),
+                    Err(why) => ["<tr><td colspan=3>", &escape(&why)].concat(),
                 })
             }),
         ),
@@ -153,12 +156,7 @@ pub fn link(sheet: &Worksheet) -> String {
 }
 
 fn code(sheet: &Worksheet) -> String {
-    qr::drawing(&link(sheet)).unwrap_or_else(|| {
-        format!(
-            "<p>The link is too long for a code that a phone can scan: more than {} characters. Each load less in the list saves some thirty.</p>",
-            qr::MOST
-        )
-    })
+    qr::drawing(&link(sheet)).unwrap_or_default()
 }
 
 fn forum(sheet: &Worksheet, report: &Report) -> String {
@@ -202,7 +200,7 @@ fn add(desk: Desk, text: &str) {
                 let kept = Store::open().and_then(|store| store.keep(store.next_number(), &text));
                 match kept {
                     Ok(()) => added += 1,
-                    Err(why) => arrival.remarks.push(why),
+                    Err(why) => arrival.remarks.push(why.to_string()),
                 }
                 arrival.remarks.extend(reading.remarks);
             }

@@ -7,7 +7,8 @@ use ampwright_core::worksheet::{demo, to_json};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
-use crate::desk::{Arrival, Desk, Keeping, count};
+use crate::come::Arrival;
+use crate::desk::{Desk, Keeping, count};
 use crate::paper::{Section, Text, value, written};
 use crate::store::{self, Store};
 use crate::words::escape;
@@ -22,7 +23,7 @@ pub const SECTION: Section = Section {
     paper: written(|| {
         r#"<section class="shelf" aria-labelledby="shelf-title"><h2 id="shelf-title">Worksheets</h2>
 <label for="sheet-name">Name of this worksheet</label><input id="sheet-name" type="text" autocomplete="off" maxlength="80" data-input="sheet-name">
-<p class="keeping" id="keeping"></p><div id="undo-place" role="status"></div><ul class="sheets" id="sheets"></ul>
+<p class="keeping" id="keeping"></p><p class="hidden" id="undo-place" role="status"><span class="said">No longer kept: <span id="gone"></span>.</span> <button type="button" id="undo" data-click="undo">Undo</button></p><ul class="sheets" id="sheets"></ul>
 <p class="buttons"><button type="button" id="new-sheet" data-click="new-sheet">New worksheet</button>
 <button type="button" id="copy-sheet" data-click="copy-sheet">Copy this one</button>
 <button type="button" data-click="demo">Show the demo</button></p></section>"#
@@ -43,11 +44,18 @@ pub const SECTION: Section = Section {
                     "Kept in this browser only. A link or a note of it is the true backup."
                         .to_string()
                 }
-                Keeping::MemoryOnly(why) => why,
+                Keeping::MemoryOnly(why) => why.to_string(),
             }),
         ),
         ("sheets", Text::Own(sheets)),
-        ("undo-place", Text::Own(gone)),
+        ("gone", Text::Own(gone)),
+        (
+            "undo-place@class",
+            Text::Own(|desk| match gone(desk).is_empty() {
+                true => "hidden".to_string(),
+                false => "buttons".to_string(),
+            }),
+        ),
     ],
     acts: &[
         ("sheet-name", |desk, entry, _| {
@@ -175,7 +183,7 @@ pub fn is_fresh(sheet: &Worksheet) -> bool {
         name, known, loads, ..
     } = sheet;
     name.is_empty()
-        && known.is_empty()
+        && known.count() == 0
         && loads.is_empty()
         && sheet.arrangements.is_empty()
         && sheet.done.is_empty()
@@ -185,12 +193,7 @@ fn gone(desk: Desk) -> String {
     desk.shelved.track();
     GONE.with_borrow(|gone| match gone {
         None => String::new(),
-        Some((number, text)) => [
-            "<p class=buttons><span class=said>No longer kept: ",
-            &name(*number, Some(text)),
-            ".</span> <button type=button id=undo data-click=undo>Undo</button></p>",
-        ]
-        .concat(),
+        Some((number, text)) => name(*number, Some(text)),
     })
 }
 

@@ -15,6 +15,9 @@ use crate::paper::write;
 
 const SHEET: &str = "ampwright.sheet.";
 const LAST: &str = "ampwright.last";
+const BLOCKED: &str =
+    "This browser does not let the page keep anything; it will be gone when the page is closed.";
+const FULL: &str = "The browser's storage takes nothing more; this worksheet is kept in memory only. Make a link of it, or delete an old worksheet.";
 /// How long after a change it is kept, whether typing rests or not.
 const REST: Duration = Duration::from_millis(400);
 
@@ -32,18 +35,12 @@ pub struct Store(());
 
 impl Store {
     /// Looks whether storage is there.
-    pub fn open() -> Result<Store, String> {
+    pub fn open() -> Result<Store, &'static str> {
         // gloo-storage panics where the browser blocks storage: ask first.
         match window().local_storage() {
-            Ok(Some(_)) => {}
-            _ => {
-                return Err(
-                    "This browser does not let the page keep anything; it will be gone when the page is closed."
-                        .into(),
-                );
-            }
+            Ok(Some(_)) => Ok(Store(())),
+            _ => Err(BLOCKED),
         }
-        Ok(Store(()))
     }
 
     /// Number and text of the worksheet last worked on.
@@ -74,14 +71,12 @@ impl Store {
     }
 
     /// Keeps a text and reads it back.
-    pub fn keep(self, number: u32, text: &str) -> Result<(), String> {
-        LocalStorage::raw()
-            .set_item(&name(number), text)
-            .map_err(|_| full())?;
-        if self.text(number).as_deref() != Some(text) {
-            return Err(full());
+    pub fn keep(self, number: u32, text: &str) -> Result<(), &'static str> {
+        let set = LocalStorage::raw().set_item(&name(number), text);
+        match set.is_ok() && self.text(number).as_deref() == Some(text) {
+            true => Ok(()),
+            false => Err(FULL),
         }
-        Ok(())
     }
 
     /// Remembers which worksheet was worked on last.
@@ -107,10 +102,6 @@ impl Store {
 
 fn name(number: u32) -> String {
     format!("{SHEET}{number}")
-}
-
-fn full() -> String {
-    "The browser's storage takes nothing more; this worksheet is kept in memory only. Make a link of it, or delete an old worksheet.".into()
 }
 
 /// Reads a kept text: the worksheet and what was not understood.
