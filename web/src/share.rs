@@ -79,7 +79,7 @@ pub const SECTION: Section = Section {
 <details class="finer" id="files"><summary>Files and paper</summary>
 <p class="buttons"><button type="button" id="save-all" data-do="files">All worksheets as a file</button> <button type="button" data-do="print">Print this worksheet</button></p>
 <p class="about">Results as tables for any spreadsheet (CSV):</p><ul class="tables-out">{tables}</ul></details>
-<label for="open-link">Open a link, or the text of a file</label><textarea id="open-link" rows="2" data-input="link"></textarea>
+<h3>Bring one in</h3><label for="open-link">Open a link, or the text of a file</label><textarea id="open-link" rows="2" data-input="link"></textarea>
 <p class="buttons"><button type="button" id="take-link" data-click="take-link" disabled>Open as a copy</button></p>
 <label for="import">Add worksheets from a file</label><input type="file" id="import" accept=".json,application/json"><div id="carry" data-input="carry" hidden></div></section>"#,
             changes = arrive::changes("compare-table"),
