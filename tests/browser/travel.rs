@@ -105,24 +105,24 @@ fn the_code_to_scan_leads_to_the_link() {
     desk.press("#scan summary");
     desk.browser.wait_for("#code svg").unwrap();
     desk.browser.shot("travel-code").unwrap();
-    let rows = "const path = new Path2D(document.querySelector('#code path').getAttribute('d'));
-        const size = document.querySelector('#code svg').viewBox.baseVal.width;
-        const pen = document.createElement('canvas').getContext('2d');
-        return Array.from({ length: size }, (_, y) => Array.from({ length: size },
-            (_, x) => pen.isPointInPath(path, x + 0.5, y + 0.5) ? '#' : ' ').join(''));";
-    let rows = desk.browser.script(rows, &[]).unwrap();
-    let rows: Vec<Vec<u8>> = rows
-        .as_array()
-        .unwrap()
-        .iter()
-        .map(|row| row.as_str().unwrap().bytes().collect())
-        .collect();
-    let wide = 4 * rows.len();
-    let dark = |x: usize, y: usize| if rows[y / 4][x / 4] == b'#' { 0 } else { 255 };
-    let mut picture = rqrr::PreparedImage::prepare_from_greyscale(wide, wide, dark);
-    let grids = picture.detect_grids();
-    let (_, read) = grids[0].decode().unwrap();
-    assert_eq!(read, desk.link());
+    let read = |text: &str| {
+        let give = "document.getElementById('code').dataset.text = arguments[0]";
+        desk.browser.script(give, &[json!(text)]).unwrap();
+        scanned(&desk)
+    };
+    assert_eq!(scanned(&desk), desk.link());
+    // Each version, filled to the last byte of it and with the first byte more.
+    let mut long = 1;
+    for most in [
+        17, 32, 53, 78, 106, 134, 154, 192, 230, 271, 321, 367, 425, 458, 520, 586, 644, 718, 792,
+        858,
+    ] {
+        for length in [long, most] {
+            let text = "Ampwright#v=1&alt_rated=90~m;".repeat(30)[..length].to_string();
+            assert_eq!(read(&text), text);
+        }
+        long = most + 1;
+    }
     // Too long: no code, and why.
     let loads = "&load=Somewhat+of+a+load~15".repeat(40);
     let long = format!("{}#v=1{loads}&end", desk.site.url());
@@ -130,6 +130,25 @@ fn the_code_to_scan_leads_to_the_link() {
     desk.browser.wait_text("#scan", "too long").unwrap();
     desk.browser.wait_gone("#code svg").unwrap();
     desk.assert_quiet();
+}
+
+/// What the code on the page says.
+fn scanned(desk: &Desk) -> String {
+    let drawn = "return [document.querySelector('#code svg').viewBox.baseVal.width,
+        document.querySelector('#code path').getAttribute('d')]";
+    let drawn = desk.browser.script(drawn, &[]).unwrap();
+    let wide = drawn[0].as_u64().unwrap() as usize;
+    let mut dark = vec![false; wide * wide];
+    for module in drawn[1].as_str().unwrap().split("h1v1h-1z") {
+        if let Some((x, y)) = module.trim_start_matches('M').split_once(' ') {
+            let [x, y] = [x, y].map(|place| place.parse::<usize>().unwrap());
+            dark[y * wide + x] = true;
+        }
+    }
+    // Four dots to a module.
+    let dot = |x: usize, y: usize| if dark[y / 4 * wide + x / 4] { 0 } else { 255 };
+    let mut picture = rqrr::PreparedImage::prepare_from_greyscale(4 * wide, 4 * wide, dot);
+    picture.detect_grids()[0].decode().unwrap().1
 }
 
 #[test]

@@ -1,5 +1,6 @@
 //! Writes the page's markup into its start page, and the list of finished files
-//! with a version over their contents into the service worker. The page build
+//! with a version over their contents into the service worker, and takes the
+//! comments out of the scripts. The page build
 //! calls this before it puts the files in place.
 
 use crate::{
@@ -31,6 +32,10 @@ pub fn stamp() -> Result<()> {
     list(&folder, "", &mut names).map_err(failed)?;
     names.sort();
 
+    for name in names.iter().filter(|name| is_ours(name)) {
+        let script = fs::read_to_string(folder.join(name)).map_err(failed)?;
+        fs::write(folder.join(name), bare(&script)).map_err(failed)?;
+    }
     let worker = fs::read_to_string(folder.join(WORKER)).map_err(failed)?;
     let mut sum = Sum::new();
     sum.add(worker.as_bytes());
@@ -99,6 +104,18 @@ fn stamped(worker: &str, version: &str, names: &[String]) -> Result<String> {
         .replace(FILES, &format!("const FILES = [\n{rows}];")))
 }
 
+/// Whether a file is a script of `web/shell`.
+fn is_ours(name: &str) -> bool {
+    name.ends_with(".js") && !name.starts_with("ampwright-web")
+}
+
+/// A script as it is sent: without the lines of comment, and without indents.
+fn bare(script: &str) -> String {
+    let lines = script.lines().map(str::trim_start);
+    let kept = lines.filter(|line| !line.is_empty() && !line.starts_with("//"));
+    kept.flat_map(|line| [line, "\n"]).collect()
+}
+
 /// FNV-1a over 64 bits: enough to tell one build from another.
 struct Sum(u64);
 
@@ -123,6 +140,15 @@ mod tests {
         let mut sum = Sum::new();
         sum.add(b"foobar");
         assert_eq!(sum.0, 0x8594_4171_f739_67e8);
+    }
+
+    #[test]
+    fn comments_stay_at_home() {
+        assert_eq!(
+            bare("// What for.\n\nif (a) {\n  // Why.\n  b('//');\n}\n"),
+            "if (a) {\nb('//');\n}\n"
+        );
+        assert!(is_ours("boot.js") && !is_ours("ampwright-web-1a.js") && !is_ours("a.css"));
     }
 
     #[test]

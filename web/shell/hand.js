@@ -153,9 +153,7 @@ window.addEventListener('afterprint', () => {
   for (const fold of closed) fold.open = false;
 });
 
-document.addEventListener('DOMContentLoaded', () => {
-  if (navigator.share) by('share-link').classList.remove('hidden');
-});
+if (navigator.share) by('share-link').classList.remove('hidden');
 
 // The panel of last resort; what is on the page may no longer be true.
 function broke(reason, file) {

@@ -18,9 +18,9 @@ use crate::words::escape;
 /// What a worksheet is compared with.
 struct Compared {
     /// What lay open before this one was laid over it, and its number.
-    before: Option<(Worksheet, Option<u32>)>,
+    before: Option<Box<(Worksheet, Option<u32>)>>,
     /// As it came, or as another link has it; else a sentence.
-    came: Result<Worksheet, String>,
+    came: Result<Box<Worksheet>, String>,
 }
 
 thread_local! {
@@ -108,7 +108,7 @@ pub const SECTION: Section = Section {
         }),
         ("back-to-mine", |desk, _, _| {
             let before = COMPARED.with_borrow_mut(|compared| compared.before.take());
-            let Some((sheet, number)) = before else {
+            let Some((sheet, number)) = before.map(|before| *before) else {
                 return;
             };
             store::save_waiting(desk);
@@ -137,11 +137,11 @@ pub fn remember(desk: Desk, coming: &Worksheet, arrival: Option<&Arrival>) {
         came: Err("Paste the link it began with.".to_string()),
     };
     if arrival.is_some() {
-        compared.came = Ok(coming.clone());
+        compared.came = Ok(Box::new(coming.clone()));
         let number = desk.number.get_untracked();
         let mine = desk.sheet.get_untracked();
         if number.is_some() || !shelf::is_fresh(&mine) {
-            compared.before = Some((mine, number));
+            compared.before = Some(Box::new((mine, number)));
         }
     }
     COMPARED.set(compared);
@@ -150,7 +150,7 @@ pub fn remember(desk: Desk, coming: &Worksheet, arrival: Option<&Arrival>) {
 /// Compares with another link from now on.
 pub fn compare_with(desk: Desk, link: &str) {
     let came = match read_link(link) {
-        Ok(opened) => Ok(opened.sheet),
+        Ok(opened) => Ok(Box::new(opened.sheet)),
         Err(complaint) => Err(complaint.0),
     };
     COMPARED.with_borrow_mut(|compared| compared.came = came);
@@ -167,7 +167,7 @@ pub fn since(sheet: &Worksheet) -> Result<Vec<Difference>, String> {
 
 fn before(sheet: &Worksheet, _: &ampwright_core::Report) -> String {
     COMPARED.with_borrow(|compared| match &compared.before {
-        Some((before, _)) => rows(&differences(before, sheet)),
+        Some(before) => rows(&differences(&before.0, sheet)),
         None => String::new(),
     })
 }

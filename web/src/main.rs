@@ -23,7 +23,6 @@ mod of;
 mod own;
 mod paper;
 mod print;
-mod qr;
 mod questions;
 mod share;
 mod shelf;

@@ -13,11 +13,11 @@ use leptos::prelude::*;
 
 use crate::come::Arrival;
 use crate::desk::{Desk, count};
-use crate::paper::{Section, Text, by_id, listen, offer, value, write, written};
+use crate::paper::{Section, Text, by_id, offer, value, write, written};
 use crate::shelf::{number, title};
 use crate::store::{self, Store, tell_browser};
 use crate::words::escape;
-use crate::{arrive, qr, sure};
+use crate::{arrive, sure};
 
 /// A table of results as a file: its name and how it is made.
 type Table = (&'static str, fn(&Worksheet, &Report) -> String);
@@ -68,7 +68,7 @@ pub const SECTION: Section = Section {
 <p class="lead">A link holds every figure you have entered and nothing else. Nothing is sent anywhere: whoever opens it reads it in their own browser.</p>
 <label for="link">Link to this worksheet</label><textarea id="link" readonly rows="3"></textarea>
 <p class="buttons"><button type="button" id="copy-link" data-do="copy" data-on="link">Copy the link</button> <button type="button" id="share-link" class="hidden" data-do="share" data-on="link">Share</button> <span class="said" id="link-length"></span> <span class="said" role="status" id="link-said"></span></p>
-<details class="finer" id="scan" data-toggle="fold"><summary>A code to scan</summary><div id="code"></div><p>The link is too long for a code that a phone can scan: more than {most} characters. Each load less in the list saves some thirty.</p></details>
+<details class="finer" id="scan" data-toggle="fold"><summary>A code to scan</summary><div id="code"></div><p>The link is too long for a code that a phone can scan: more than 858 characters. Each load less in the list saves some thirty.</p></details>
 <details class="finer" id="forum" data-toggle="fold"><summary>A text for a forum</summary>
 <fieldset class="kinds"><legend class="unseen">Written for</legend>{styles}</fieldset>
 <label for="forum-text" class="unseen">The text</label><textarea id="forum-text" readonly rows="12"></textarea>
@@ -82,8 +82,7 @@ pub const SECTION: Section = Section {
 <h3>Bring one in</h3><label for="open-link">Open a link, or the text of a file</label><textarea id="open-link" rows="2" data-input="link"></textarea>
 <p class="buttons"><button type="button" id="take-link" data-click="take-link" disabled>Open as a copy</button></p>
 <label for="import">Add worksheets from a file</label><input type="file" id="import" accept=".json,application/json"><div id="carry" data-input="carry" hidden></div></section>"#,
-            changes = arrive::changes("compare-table"),
-            most = qr::MOST
+            changes = arrive::changes("compare-table")
         )
     }),
     parts: &[
@@ -95,8 +94,9 @@ pub const SECTION: Section = Section {
             }),
         ),
         (
-            "code",
-            Text::Own(|desk| desk.tell_open("scan", |sheet, _| code(sheet))),
+            // Drawn by code.js.
+            "code@data-text",
+            Text::Own(|desk| desk.tell_open("scan", |sheet, _| link(sheet))),
         ),
         (
             "forum-text@value",
@@ -139,12 +139,7 @@ pub const SECTION: Section = Section {
         ("link", |_, area, _| offer("take-link", &value(area))),
         ("take-link", |desk, _, _| open(desk)),
     ],
-    start: |desk| {
-        // Paper says where to find it again.
-        listen(desk, "beforeprint", |desk, _| {
-            write("code", &desk.look(&|sheet, _| code(sheet)));
-        });
-    },
+    start: |_| (),
 };
 
 /// The link to a worksheet, at the address of this page.
@@ -153,10 +148,6 @@ pub fn link(sheet: &Worksheet) -> String {
     let origin = here.origin().unwrap_or_default();
     let path = here.pathname().unwrap_or_default();
     [&origin, &path, "#", &to_link(sheet)].concat()
-}
-
-fn code(sheet: &Worksheet) -> String {
-    qr::drawing(&link(sheet)).unwrap_or_default()
 }
 
 fn forum(sheet: &Worksheet, report: &Report) -> String {
