@@ -146,7 +146,7 @@ window.addEventListener(
 // Paper shows every entry, and the code that leads back here.
 let closed = [];
 window.addEventListener('beforeprint', () => {
-  closed = [...document.querySelectorAll('.section:not([open]), #scan:not([open])')];
+  closed = [...document.querySelectorAll(':is(.rest .section, .rest .section details, #scan):not([open])')];
   for (const fold of closed) fold.open = true;
 });
 window.addEventListener('afterprint', () => {
