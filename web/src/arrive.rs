@@ -35,7 +35,7 @@ pub const SECTION: Section = Section {
 <details class="finer hidden" id="changed" data-toggle="fold"><summary>Show what differs from the one before</summary>{}</details>
 <p class="buttons"><button type="button" id="keep-copy" data-click="keep-copy">Go on</button> <button type="button" class="hidden" id="back-to-mine" data-click="back-to-mine">Back to mine</button></p></div>
 <div class="hidden" id="elsewhere" role="status"><p>This worksheet was changed in another tab. <span>What you type here goes into a copy of its own.</span><span>What you typed here is kept as a copy of its own.</span></p>
-<p class="buttons"><button type="button" data-click="take-theirs">Open that version</button> <button type="button" data-click="keep-mine">Keep mine as a copy</button></p></div>
+<p class="buttons"><button type="button" data-click="take-theirs">Open that version</button> <button type="button" data-click="keep-mine">Go on with mine</button></p></div>
 <div class="hidden" id="memory-only" role="alert"><p id="memory-why"></p></div>
 <div class="hidden" id="update" role="status"><p>A newer version of this page is ready.</p><button type="button" data-click="take-over">Use it now</button></div>
 <aside class="notice welcome" id="welcome"><p>How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer.</p><button type="button" class="plain" id="demo" data-click="demo">Look at an invented boat first</button></aside>"#,
