@@ -65,9 +65,13 @@ fn blocked_storage_says_so_and_work_goes_on() {
 #[test]
 fn a_deleted_worksheet_comes_back() {
     let desk = Desk::open(Screen::Phone);
+    let count = "window.asked = 0; navigator.storage.persist = async () => { asked += 1 };";
+    desk.browser.script(count, &[]).unwrap();
     desk.fill("#sheet-name", "Plover");
     desk.fill("#ask-alt_rated_a", "85");
     desk.wait_kept();
+    // The browser is asked once not to clear it away.
+    desk.browser.wait_script("return asked === 1").unwrap();
     let before = kept(&desk, "ampwright.sheet.1");
     desk.press("#delete-1");
     desk.browser.wait_text("#undo-place", "Plover").unwrap();
