@@ -4,11 +4,13 @@
 //! Run with `cargo xtask test browser`, which builds the page first. Every test
 //! opens its own browser and its own server, so that none depends on another.
 
+mod aboard;
 mod arrange;
 mod desk;
 mod fit;
 mod job;
 mod keep;
+mod offline;
 mod service;
 mod shell;
 mod site;

@@ -62,6 +62,21 @@ impl Drop for Site {
     }
 }
 
+/// The one file of a page whose name holds this.
+pub fn part(folder: &Path, word: &str) -> PathBuf {
+    let mut found = fs::read_dir(folder)
+        .expect("a folder")
+        .map(|entry| entry.expect("an entry").path())
+        .filter(|file| {
+            file.file_name()
+                .is_some_and(|name| name.to_string_lossy().contains(word))
+        });
+    match (found.next(), found.next()) {
+        (Some(file), None) => file,
+        _ => panic!("{} holds not one file like {word}", folder.display()),
+    }
+}
+
 fn finished() -> PathBuf {
     let dist = places::dist();
     assert!(

@@ -10,6 +10,7 @@ mod process;
 mod profile;
 mod screen;
 mod waiting;
+mod windows;
 mod wire;
 
 pub use element::{Element, keys};

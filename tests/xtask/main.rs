@@ -20,6 +20,7 @@ const HELP: &str = "\
 cargo xtask serve [--port N]       build the page and serve it on this computer
 cargo xtask build                  build the page into dist
 cargo xtask test [native|browser]  check everything, or a part
+cargo xtask bundle                 build the page and write it as one file
 cargo xtask size                   weigh the finished page
 cargo xtask bench                  time the calculations
 cargo xtask fuzz [N [runs]]        try the readers, each for N seconds or N texts";
@@ -33,6 +34,7 @@ fn main() -> ExitCode {
         ["test"] => return stages::test(&stages::ALL),
         ["test", "native"] => return stages::test(&stages::NATIVE),
         ["test", "browser"] => return stages::test(&stages::BROWSER),
+        ["bundle"] => page::bundle(),
         ["size"] => page::size(),
         ["bench"] => bench(),
         ["fuzz", rest @ ..] => fuzz::fuzz(rest),

@@ -5,8 +5,8 @@ use crate::{
     run::{cargo, command, say, succeed},
     tools,
 };
-use ampwright_tests::places;
-use std::{env, path::PathBuf, time::Instant};
+use ampwright_tests::{bundle, places};
+use std::{env, fs, path::PathBuf, time::Instant};
 
 /// Builds the page into `dist`.
 pub fn build() -> Result<()> {
@@ -48,6 +48,23 @@ fn flags() -> String {
         .map(|(folder, instead)| format!("--remap-path-prefix={folder}={instead} "))
         .chain(["-Zunstable-options -Cpanic=immediate-abort".to_string()])
         .collect()
+}
+
+/// Builds the page and writes it as one file.
+pub fn bundle() -> Result<()> {
+    build()?;
+    let page = bundle::bundle(&places::dist())?;
+    let folder = places::target().join("bundle");
+    let file = folder.join("ampwright.html");
+    fs::create_dir_all(&folder)
+        .and_then(|()| fs::write(&file, &page))
+        .map_err(|e| format!("{}: {e}.", file.display()))?;
+    say(&format!(
+        "The page as one file of {:.1} MB is {}.",
+        page.len() as f64 / 1e6,
+        file.display()
+    ));
+    Ok(())
 }
 
 /// Weighs the page against its budget.

@@ -1,24 +1,27 @@
-//! Writes the page's markup into its start page, and the list of finished files
-//! with a version over their contents into the service worker, and takes the
-//! comments out of the scripts. The page build
-//! calls this before it puts the files in place.
+//! Finishes the page: puts its markup into the start page, gives the shell's
+//! scripts names by their contents, writes the build on the page, and the list
+//! of finished files into the service worker. The page build calls this before
+//! it puts the files in place.
 
 use crate::{
     Result,
     run::{cargo_command, shown},
 };
+use ampwright_tests::bundle::{START, bundle, integrity, short_sum};
 use std::{
     env, fs,
     path::{Path, PathBuf},
     process::Stdio,
 };
 
-const START: &str = "index.html";
 /// Where the markup goes in the start page.
 const PLACE: &str = r#"<div id="app"></div>"#;
+/// Where the build is shown, and what the copy in one file weighs.
+const BUILD: &str = ">BUILD<";
+const WEIGHT: &str = "WEIGHT MB";
 const WORKER: &str = "sw.js";
 const VERSION: &str = "const VERSION = 'unstamped';";
-const FILES: &str = "const FILES = [];";
+const FILES: &str = "const FILES = {};";
 
 pub fn stamp() -> Result<()> {
     let folder = env::var_os("TRUNK_STAGING_DIR")
@@ -26,26 +29,71 @@ pub fn stamp() -> Result<()> {
         .ok_or("The page build calls this task; there is no need to.")?;
     let failed = |e: std::io::Error| format!("{}: {e}.", folder.display());
     let start = folder.join(START);
-    let page = fs::read_to_string(&start).map_err(failed)?;
-    fs::write(&start, written(&page, &markup()?)?).map_err(failed)?;
+    let mut page = fs::read_to_string(&start).map_err(failed)?;
+    page = put(
+        &page,
+        PLACE,
+        &PLACE.replace("></", &format!(">{}</", markup()?.trim())),
+    )?;
+
     let mut names = Vec::new();
     list(&folder, "", &mut names).map_err(failed)?;
+    for name in names.iter_mut().filter(|name| is_shell(name)) {
+        let file = folder.join(&*name);
+        let text = bare(&fs::read_to_string(&file).map_err(failed)?);
+        fs::write(&file, &text).map_err(failed)?;
+        if name == WORKER {
+            continue;
+        }
+        let new = name.replace(".js", &format!("-{}.js", short_sum(text.as_bytes(), 16)));
+        page = put(&page, &format!("{name}\""), &format!("{new}\""))?;
+        fs::rename(&file, folder.join(&new)).map_err(failed)?;
+        *name = new;
+    }
     names.sort();
+    fs::write(&start, &page).map_err(failed)?;
 
-    for name in names.iter().filter(|name| is_ours(name)) {
-        let script = fs::read_to_string(folder.join(name)).map_err(failed)?;
-        fs::write(folder.join(name), bare(&script)).map_err(failed)?;
+    // The build is the sum over everything, before it says so itself.
+    let mut sums = String::new();
+    for name in &names {
+        let bytes = fs::read(folder.join(name)).map_err(failed)?;
+        sums += &format!("{name} {}\n", integrity(&bytes));
+    }
+    let build = short_sum(sums.as_bytes(), 8);
+    let megabytes = bundle(&folder)?.len() as f64 / 1e6;
+    page = put(&page, BUILD, &format!(">{build}<"))?;
+    page = put(&page, WEIGHT, &format!("{megabytes:.1} MB"))?;
+    fs::write(&start, &page).map_err(failed)?;
+
+    let mut rows = Vec::new();
+    for name in names.iter().filter(|name| *name != WORKER) {
+        let bytes = fs::read(folder.join(name)).map_err(failed)?;
+        rows.push((name.as_str(), integrity(&bytes)));
     }
     let worker = fs::read_to_string(folder.join(WORKER)).map_err(failed)?;
-    let mut sum = Sum::new();
-    sum.add(worker.as_bytes());
-    names.retain(|name| name != WORKER);
-    for name in &names {
-        sum.add(name.as_bytes());
-        sum.add(&fs::read(folder.join(name)).map_err(failed)?);
+    fs::write(folder.join(WORKER), stamped(&worker, &build, &rows)?).map_err(failed)
+}
+
+/// Scripts of the shell; their names do not tell their contents yet.
+fn is_shell(name: &str) -> bool {
+    name.ends_with(".js") && !name.contains(['/', '-'])
+}
+
+/// A script without the lines that are only for who reads it.
+fn bare(script: &str) -> String {
+    script
+        .lines()
+        .filter(|line| !line.is_empty() && !line.trim_start().starts_with("//"))
+        .flat_map(|line| [line, "\n"])
+        .collect()
+}
+
+/// Puts a text in its place, which must be there once.
+fn put(page: &str, place: &str, text: &str) -> Result<String> {
+    if page.matches(place).count() != 1 {
+        return Err(format!("{START} must hold this once: {place}"));
     }
-    let stamped = stamped(&worker, &format!("{:016x}", sum.0), &names)?;
-    fs::write(folder.join(WORKER), stamped).map_err(failed)
+    Ok(page.replace(place, text))
 }
 
 /// The page's markup, which the front end prints when it is built natively.
@@ -59,16 +107,6 @@ fn markup() -> Result<String> {
         return Err(format!("{} failed ({}).", shown(&print), output.status));
     }
     String::from_utf8(output.stdout).map_err(|e| format!("The page's markup: {e}."))
-}
-
-fn written(page: &str, markup: &str) -> Result<String> {
-    if page.matches(PLACE).count() != 1 {
-        return Err(format!("{START} must hold this once: {PLACE}"));
-    }
-    Ok(page.replace(
-        PLACE,
-        &PLACE.replace("></", &format!(">{}</", markup.trim())),
-    ))
 }
 
 /// The names of all files in a folder, with `/` between the parts.
@@ -85,50 +123,23 @@ fn list(folder: &Path, before: &str, names: &mut Vec<String>) -> std::io::Result
     Ok(())
 }
 
-fn stamped(worker: &str, version: &str, names: &[String]) -> Result<String> {
+fn stamped(worker: &str, version: &str, files: &[(&str, String)]) -> Result<String> {
     for line in [VERSION, FILES] {
         if worker.matches(line).count() != 1 {
             return Err(format!("{WORKER} must hold this line once: {line}"));
         }
     }
-    let rows: String = names
+    let rows: String = files
         .iter()
         // The start page is asked for by its folder.
-        .map(|name| match name.as_str() {
-            START => "  './',\n".to_string(),
-            other => format!("  '{other}',\n"),
+        .map(|(name, sum)| match *name {
+            START => format!("  './': '{sum}',\n"),
+            other => format!("  '{other}': '{sum}',\n"),
         })
         .collect();
     Ok(worker
         .replace(VERSION, &format!("const VERSION = '{version}';"))
-        .replace(FILES, &format!("const FILES = [\n{rows}];")))
-}
-
-/// Whether a file is a script of `web/shell`.
-fn is_ours(name: &str) -> bool {
-    name.ends_with(".js") && !name.starts_with("ampwright-web")
-}
-
-/// A script as it is sent: without the lines of comment, and without indents.
-fn bare(script: &str) -> String {
-    let lines = script.lines().map(str::trim_start);
-    let kept = lines.filter(|line| !line.is_empty() && !line.starts_with("//"));
-    kept.flat_map(|line| [line, "\n"]).collect()
-}
-
-/// FNV-1a over 64 bits: enough to tell one build from another.
-struct Sum(u64);
-
-impl Sum {
-    fn new() -> Sum {
-        Sum(0xcbf2_9ce4_8422_2325)
-    }
-
-    fn add(&mut self, bytes: &[u8]) {
-        for byte in bytes {
-            self.0 = (self.0 ^ u64::from(*byte)).wrapping_mul(0x100_0000_01b3);
-        }
-    }
+        .replace(FILES, &format!("const FILES = {{\n{rows}}};")))
 }
 
 #[cfg(test)]
@@ -136,40 +147,43 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_sum_is_the_published_one() {
-        let mut sum = Sum::new();
-        sum.add(b"foobar");
-        assert_eq!(sum.0, 0x8594_4171_f739_67e8);
-    }
-
-    #[test]
-    fn comments_stay_at_home() {
-        assert_eq!(
-            bare("// What for.\n\nif (a) {\n  // Why.\n  b('//');\n}\n"),
-            "if (a) {\nb('//');\n}\n"
-        );
-        assert!(is_ours("boot.js") && !is_ours("ampwright-web-1a.js") && !is_ours("a.css"));
-    }
-
-    #[test]
     fn the_worker_gets_version_and_files() {
         let worker = include_str!("../../web/shell/sw.js");
-        let names = ["boot.js".to_string(), "index.html".to_string()];
-        let text = stamped(worker, "00ff", &names).unwrap();
+        let files = ["boot-1.js", "index.html"].map(|name| (name, format!("sum of {name}")));
+        let text = stamped(worker, "00ff", &files).unwrap();
         assert!(text.contains("const VERSION = '00ff';"), "{text}");
-        assert!(text.contains("[\n  'boot.js',\n  './',\n];"), "{text}");
+        let list = "{\n  'boot-1.js': 'sum of boot-1.js',\n  './': 'sum of index.html',\n};";
+        assert!(text.contains(list), "{text}");
     }
 
     #[test]
-    fn the_markup_goes_into_the_start_page() {
+    fn the_markup_goes_into_the_start_page_once() {
         let page = include_str!("../../index.html");
-        let text = written(page, "<p>A</p>\n").unwrap();
-        assert!(text.contains(r#"<div id="app"><p>A</p></div>"#), "{text}");
-        assert!(written(&text, "<p>B</p>").is_err());
+        let text = put(page, PLACE, "<p>A</p>").unwrap();
+        assert!(text.contains("<p>A</p>"), "{text}");
+        assert!(put(&text, PLACE, "<p>B</p>").is_err());
+    }
+
+    #[test]
+    fn remarks_stay_at_home() {
+        assert_eq!(
+            bare("// A.\n\na('//b'); // c\n  // d\n  e\n"),
+            "a('//b'); // c\n  e\n"
+        );
     }
 
     #[test]
     fn a_worker_is_stamped_once() {
         assert!(stamped("nothing to fill in", "00ff", &[]).is_err());
+    }
+
+    #[test]
+    fn the_shell_is_what_has_no_sum_in_its_name() {
+        assert!(is_shell("boot.js") && is_shell(WORKER));
+        assert!(
+            !["ampwright-web-01.js", "icons/a.js"]
+                .iter()
+                .any(|name| is_shell(name))
+        );
     }
 }

@@ -22,7 +22,9 @@ pub fn page() -> String {
         }
         page += "</div>";
     }
-    page += "</div></main><footer><p>A reckoning from published formulas and your own figures. The battery maker's sheet, local code and a licensed electrician come first.</p></footer></fieldset>";
+    page += "</div></main><footer><p>A reckoning from published formulas and your own figures. The battery maker's sheet, local code and a licensed electrician come first.</p>";
+    page += COLOPHON;
+    page += "</footer></fieldset>";
     let sheet = Worksheet::default();
     let report = report(&sheet);
     for (at, text) in sections().into_iter().flat_map(|section| section.parts) {
@@ -37,6 +39,11 @@ pub fn page() -> String {
     // The address is for links: nobody shall go there before somebody listens.
     page.replace("href='#findings' ", "")
 }
+
+/// Which build this is, and the page as one file. `boot.js` does the rest; the
+/// words in capitals are filled in by `cargo xtask stamp`.
+const COLOPHON: &str = r#"<p>Build <span id="build">BUILD</span>. <span id="offline"></span></p>
+<!--served--><p class="buttons"><button type="button" id="aboard" data-js="aboard.js">Keep a copy aboard (one file, about WEIGHT MB)</button> <span class="said" role="status" id="aboard-said"></span></p><!--/served-->"#;
 
 /// Writes a text to its place in the markup, as [`crate::paper::write`] does on
 /// the page; a place that is drawn later is passed over.

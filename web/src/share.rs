@@ -144,10 +144,9 @@ pub const SECTION: Section = Section {
 
 /// The link to a worksheet, at the address of this page.
 pub fn link(sheet: &Worksheet) -> String {
-    let here = window().location();
-    let origin = here.origin().unwrap_or_default();
-    let path = here.pathname().unwrap_or_default();
-    [&origin, &path, "#", &to_link(sheet)].concat()
+    let here = window().location().href().unwrap_or_default();
+    let page = here.split(['?', '#']).next().unwrap_or_default();
+    [page, "#", &to_link(sheet)].concat()
 }
 
 fn forum(sheet: &Worksheet, report: &Report) -> String {
