@@ -59,8 +59,7 @@ fn the_page_can_be_read_before_it_starts() {
     // What a fresh worksheet says stands there, and nothing can be typed yet.
     let findings = report(&Worksheet::default()).findings;
     assert!(text("#findings-list").contains(&findings[0].text));
-    let open =
-        "return document.querySelectorAll(':is(input, select, textarea, button):enabled').length";
+    let open = "return document.querySelectorAll('#app :is(input, select, textarea, button):enabled').length";
     assert_eq!(browser.script(open, &[]).unwrap(), json!(0));
     browser.shot("shell-opening").unwrap();
 

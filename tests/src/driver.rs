@@ -74,6 +74,12 @@ impl Browser {
         self.leave()
     }
 
+    /// Ends the browser at once, in the middle of whatever it does.
+    pub fn kill(mut self) {
+        self.id = None;
+        self.driver.kill();
+    }
+
     fn leave(&mut self) -> Result<()> {
         match self.id.take() {
             Some(id) => {

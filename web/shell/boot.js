@@ -9,7 +9,8 @@ const say = (id, text) => {
 };
 
 async function start() {
-  const { default: init } = await import(new URL(js, here).href);
+  // Meanwhile hand.js looks for what a killed browser left behind.
+  const [{ default: init }] = await Promise.all([import(new URL(js, here).href), globalThis.ampwrightMended]);
   await init({ module_or_path: new URL(wasm, here).href });
 }
 
@@ -91,5 +92,7 @@ try {
   page.dataset.kept = '';
   document.getElementById('opening').hidden = true;
   document.getElementById('no-start').hidden = false;
-  console.error(reason);
+  // hand.js shows the panel of last resort if the worksheet itself broke down.
+  if (reason instanceof WebAssembly.RuntimeError) reportError(reason);
+  else console.error(reason);
 }

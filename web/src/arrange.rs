@@ -10,7 +10,8 @@ use ampwright_core::worksheet::{Arrangement, Key, SectionId, Worksheet};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
-use crate::desk::{Arrival, Desk};
+use crate::come::Arrival;
+use crate::desk::Desk;
 use crate::fit::caution;
 use crate::money::{chart, money};
 use crate::paper::{Section, Text, written};

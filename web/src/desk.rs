@@ -3,11 +3,13 @@
 use std::cell::Cell;
 use std::time::Duration;
 
-use ampwright_core::worksheet::{Opened, open_link};
 use ampwright_core::{Report, Worksheet, report};
 use leptos::prelude::*;
 
+use crate::arrive;
+use crate::come::Arrival;
 use crate::paper::by_id;
+use crate::shelf;
 use crate::store::{self, Store};
 
 /// Everything the parts of the page share.
@@ -41,24 +43,15 @@ pub struct Desk {
     later: RwSignal<u32>,
 }
 
-/// How a worksheet came to lie on the desk.
-#[derive(Clone, PartialEq, Eq)]
-pub struct Arrival {
-    /// One sentence.
-    pub headline: String,
-    /// What was not understood.
-    pub remarks: Vec<String>,
-}
-
 /// How worksheets are kept.
-#[derive(Clone, PartialEq, Eq)]
+#[derive(Clone, Copy, PartialEq, Eq)]
 pub enum Keeping {
     /// Nothing to keep yet.
     Fresh,
     /// In this browser.
     Kept,
     /// Only until the page is closed; why, in a sentence.
-    MemoryOnly(String),
+    MemoryOnly(&'static str),
 }
 
 impl Desk {
@@ -174,70 +167,13 @@ impl Desk {
 
     /// Lays another worksheet on the desk.
     pub fn lay(self, sheet: Worksheet, number: Option<u32>, arrival: Option<Arrival>) {
+        arrive::remember(self, &sheet, arrival.as_ref());
+        shelf::put_away(self);
+        store::laid(number);
         self.number.set(number);
         self.sheet.set(sheet);
         self.arrival.set(arrival);
         count(self.turn);
-    }
-
-    /// The worksheet last worked on.
-    fn take_last(self) {
-        let Ok(store) = Store::open() else { return };
-        let Some((number, text)) = store.last() else {
-            return;
-        };
-        match store::read(&text) {
-            Ok((sheet, remarks)) => {
-                let arrival = (!remarks.is_empty()).then(|| Arrival {
-                    headline: "Some of what was kept is not understood.".into(),
-                    remarks,
-                });
-                self.lay(sheet, Some(number), arrival);
-                self.keeping.set(Keeping::Kept);
-            }
-            Err(why) => self.arrival.set(Some(Arrival {
-                headline: "The worksheet kept last cannot be read. It is left as it is; this is a fresh one.".into(),
-                remarks: vec![why],
-            })),
-        }
-    }
-
-    /// The worksheet in the address, if there is one: always a copy.
-    pub fn take_fragment(self) {
-        let Ok(fragment) = window().location().hash() else {
-            return;
-        };
-        if fragment.trim_start_matches('#').is_empty() {
-            return;
-        }
-        self.take_link(&fragment);
-        // The copy lives here now; a reload must not bring it again.
-        let bare = window().location().pathname().unwrap_or_default();
-        if let Ok(history) = window().history() {
-            let _ = history.replace_state_with_url(&wasm_bindgen::JsValue::NULL, "", Some(&bare));
-        }
-    }
-
-    /// Opens a link, or its fragment, as a copy.
-    pub fn take_link(self, link: &str) {
-        // What was typed last belongs to the worksheet that lies open still.
-        store::save_waiting(self);
-        let fragment = link.split_once('#').map_or(link, |(_, fragment)| fragment);
-        match open_link(fragment) {
-            Ok(Opened { sheet, remarks, .. }) => {
-                let arrival = Arrival {
-                    headline: "Opened from a link, as a copy. Your own worksheets are untouched."
-                        .into(),
-                    remarks,
-                };
-                self.lay(sheet, None, Some(arrival));
-                store::save_soon(self);
-            }
-            Err(complaint) => self.arrival.set(Some(Arrival {
-                headline: "The link could not be opened.".into(),
-                remarks: vec![complaint.0],
-            })),
-        }
     }
 }
 

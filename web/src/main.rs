@@ -6,7 +6,9 @@
 mod answer;
 mod app;
 mod arrange;
+mod arrive;
 mod chart;
+mod come;
 mod desk;
 mod field;
 mod figures;

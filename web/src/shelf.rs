@@ -1,21 +1,29 @@
 //! The worksheets kept in this browser.
 
+use std::cell::RefCell;
+
 use ampwright_core::Worksheet;
-use ampwright_core::worksheet::demo;
+use ampwright_core::worksheet::{demo, to_json};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
-use crate::desk::{Arrival, Desk, Keeping, count};
+use crate::come::Arrival;
+use crate::desk::{Desk, Keeping, count};
 use crate::paper::{Section, Text, value, written};
 use crate::store::{self, Store};
 use crate::words::escape;
+
+thread_local! {
+    /// Number and text of the worksheet taken off last.
+    static GONE: RefCell<Option<(u32, String)>> = const { RefCell::new(None) };
+}
 
 /// Name of the open worksheet, and the others.
 pub const SECTION: Section = Section {
     paper: written(|| {
         r#"<section class="shelf" aria-labelledby="shelf-title"><h2 id="shelf-title">Worksheets</h2>
 <label for="sheet-name">Name of this worksheet</label><input id="sheet-name" type="text" autocomplete="off" maxlength="80" data-input="sheet-name">
-<p class="keeping" id="keeping"></p><ul class="sheets" id="sheets"></ul>
+<p class="keeping" id="keeping"></p><p class="hidden" id="undo-place" role="status"><span class="said">No longer kept: <span id="gone"></span>.</span> <button type="button" id="undo" data-click="undo">Undo</button></p><ul class="sheets" id="sheets"></ul>
 <p class="buttons"><button type="button" id="new-sheet" data-click="new-sheet">New worksheet</button>
 <button type="button" id="copy-sheet" data-click="copy-sheet">Copy this one</button>
 <button type="button" data-click="demo">Show the demo</button></p></section>"#
@@ -36,10 +44,18 @@ pub const SECTION: Section = Section {
                     "Kept in this browser only. A link or a note of it is the true backup."
                         .to_string()
                 }
-                Keeping::MemoryOnly(why) => why,
+                Keeping::MemoryOnly(why) => why.to_string(),
             }),
         ),
         ("sheets", Text::Own(sheets)),
+        ("gone", Text::Own(gone)),
+        (
+            "undo-place@class",
+            Text::Own(|desk| match gone(desk).is_empty() {
+                true => "hidden".to_string(),
+                false => "buttons".to_string(),
+            }),
+        ),
     ],
     acts: &[
         ("sheet-name", |desk, entry, _| {
@@ -59,6 +75,7 @@ pub const SECTION: Section = Section {
         }),
         ("open-sheet", |desk, button, _| open(desk, number(button))),
         ("delete-sheet", delete),
+        ("undo", |desk, _, _| undo(desk)),
     ],
     start: |_| (),
 };
@@ -69,22 +86,29 @@ fn sheets(desk: Desk) -> String {
     let here = desk.number.get();
     let mut text = String::new();
     for number in Store::open().map(Store::numbers).unwrap_or_default() {
-        let name = match read(number) {
-            Some(Ok((sheet, _))) => escape(title(&sheet.name)),
-            _ => format!("Worksheet {number}, which cannot be read"),
-        };
+        let kept = Store::open().ok().and_then(|store| store.text(number));
+        let name = name(number, kept.as_deref());
         let (class, current) = match here == Some(number) {
             true => ("here", "aria-current=true"),
             false => ("", ""),
         };
         text += &format!(
-            "<li class='{class}'><button type=button class='plain title' id=open-{number} data-click=open-sheet data-number={number} {current}>{name}</button><button type=button class=plain id=delete-{number} data-click=delete-sheet data-number={number}>Delete</button></li>"
+            "<li class='{class}'><button type=button class='plain title' id=open-{number} data-click=open-sheet data-number={number} {current}>{name}</button><button type=button class=plain id=file-{number} data-do=file data-on={number} aria-label='{name}: save as a file'>File</button><button type=button class=plain id=delete-{number} data-click=delete-sheet data-number={number} aria-label='{name}: delete'>Delete</button></li>"
         );
     }
     text
 }
 
-fn number(button: &Element) -> u32 {
+/// What a kept worksheet is called, as markup.
+fn name(number: u32, text: Option<&str>) -> String {
+    match text.map(store::read) {
+        Some(Ok((sheet, _))) => escape(title(&sheet.name)),
+        _ => format!("Worksheet {number}, which cannot be read"),
+    }
+}
+
+/// The worksheet a button of the list is about.
+pub fn number(button: &Element) -> u32 {
     let number = button.get_attribute("data-number");
     number.and_then(|number| number.parse().ok()).unwrap_or(0)
 }
@@ -94,9 +118,13 @@ fn read(number: u32) -> Option<Result<(Worksheet, Vec<String>), String>> {
     Some(store::read(&text))
 }
 
-fn open(desk: Desk, number: u32) {
+/// Opens a kept worksheet.
+pub fn open(desk: Desk, number: u32) {
     store::save_waiting(desk);
     match read(number) {
+        Some(Ok((sheet, remarks))) if !remarks.is_empty() => {
+            desk.lay(sheet, None, Some(Arrival::spoilt(remarks)));
+        }
         Some(Ok((sheet, _))) => {
             if let Ok(store) = Store::open() {
                 store.make_last(number);
@@ -106,28 +134,84 @@ fn open(desk: Desk, number: u32) {
             window().scroll_to_with_x_and_y(0.0, 0.0);
         }
         Some(Err(why)) => desk.arrival.set(Some(Arrival {
-            headline: "This worksheet cannot be read; it is left as it is.".into(),
+            headline: "This worksheet cannot be read. It is left as it is; “File” beside it saves its text.".into(),
             remarks: vec![why],
         })),
         None => {}
     }
 }
 
-/// Asks once more, then deletes.
+/// Takes a worksheet off the list; its text stays until the page closes.
 fn delete(desk: Desk, button: &Element, _: &Event) {
-    const SURE: &str = "Really delete";
-    if button.text_content().as_deref() != Some(SURE) {
-        button.set_text_content(Some(SURE));
-        return;
-    }
+    store::save_waiting(desk);
     let number = number(button);
-    if let Ok(store) = Store::open() {
-        store.remove(number);
-    }
-    if desk.number.get_untracked() == Some(number) {
-        // What lies open stays open; only its kept copy is gone.
-        desk.number.set(None);
+    let Ok(store) = Store::open() else { return };
+    let Some(text) = store.text(number) else {
+        return;
+    };
+    store.remove(number);
+    let here = desk.number.get_untracked() == Some(number);
+    if here {
+        // What is typed next must not bring it back by itself.
         desk.keeping.set(Keeping::Fresh);
+        desk.lay(Worksheet::default(), None, None);
+    } else if let Keeping::MemoryOnly(_) = desk.keeping.get_untracked() {
+        // There may be room now.
+        store::save_soon(desk);
+    }
+    remember(desk, (number, text));
+}
+
+fn remember(desk: Desk, gone: (u32, String)) {
+    GONE.set(Some(gone));
+    count(desk.shelved);
+}
+
+/// What could not be kept and is about to leave the desk can be brought back.
+pub fn put_away(desk: Desk) {
+    if let Keeping::MemoryOnly(_) = desk.keeping.get_untracked()
+        && !desk.sheet.with_untracked(is_fresh)
+    {
+        let text = desk.sheet.with_untracked(to_json).to_string();
+        remember(desk, (0, text));
+    }
+}
+
+/// Whether nothing was said yet.
+pub fn is_fresh(sheet: &Worksheet) -> bool {
+    let Worksheet {
+        name, known, loads, ..
+    } = sheet;
+    name.is_empty()
+        && known.count() == 0
+        && loads.is_empty()
+        && sheet.arrangements.is_empty()
+        && sheet.done.is_empty()
+}
+
+fn gone(desk: Desk) -> String {
+    desk.shelved.track();
+    GONE.with_borrow(|gone| match gone {
+        None => String::new(),
+        Some((number, text)) => name(*number, Some(text)),
+    })
+}
+
+/// Brings back what was taken off last.
+fn undo(desk: Desk) {
+    store::save_waiting(desk);
+    let Some((number, text)) = GONE.take() else {
+        return;
+    };
+    let kept = Store::open().and_then(|store| {
+        let free = number > 0 && store.text(number).is_none();
+        let number = if free { number } else { store.next_number() };
+        store.keep(number, &text).map(|()| number)
+    });
+    match (kept, store::read(&text)) {
+        (Ok(number), _) => open(desk, number),
+        (Err(_), Ok((sheet, _))) => desk.lay(sheet, None, None),
+        (Err(_), Err(_)) => remember(desk, (number, text)),
     }
     count(desk.shelved);
 }

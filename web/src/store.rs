@@ -1,7 +1,7 @@
 //! Worksheets in the browser's storage, behind a guard: storage can be full,
 //! blocked or spoilt, and then work goes on in memory and says so.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::time::Duration;
 
 use ampwright_core::Worksheet;
@@ -11,15 +11,22 @@ use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
 use crate::desk::{Desk, Keeping, count};
+use crate::paper::write;
 
 const SHEET: &str = "ampwright.sheet.";
 const LAST: &str = "ampwright.last";
-const PROBE: &str = "ampwright.probe";
-/// How long typing must rest before it is kept.
+const BLOCKED: &str =
+    "This browser does not let the page keep anything; it will be gone when the page is closed.";
+const FULL: &str = "The browser's storage takes nothing more; this worksheet is kept in memory only. Make a link of it, or delete an old worksheet.";
+/// How long after a change it is kept, whether typing rests or not.
 const REST: Duration = Duration::from_millis(400);
 
 thread_local! {
     static WAITING: RefCell<Option<TimeoutHandle>> = const { RefCell::new(None) };
+    /// The open worksheet as this tab last read or wrote it.
+    static BASE: RefCell<Option<String>> = const { RefCell::new(None) };
+    /// Under which number another tab changed it.
+    static ELSEWHERE: Cell<Option<(u32, bool)>> = const { Cell::new(None) };
 }
 
 /// The browser's storage, once it was seen to work.
@@ -27,28 +34,20 @@ thread_local! {
 pub struct Store(());
 
 impl Store {
-    /// Looks whether storage is there and takes a text.
-    pub fn open() -> Result<Store, String> {
+    /// Looks whether storage is there.
+    pub fn open() -> Result<Store, &'static str> {
         // gloo-storage panics where the browser blocks storage: ask first.
         match window().local_storage() {
-            Ok(Some(_)) => {}
-            _ => {
-                return Err(
-                    "This browser does not let the page keep anything; it will be gone when the page is closed."
-                        .into(),
-                );
-            }
+            Ok(Some(_)) => Ok(Store(())),
+            _ => Err(BLOCKED),
         }
-        LocalStorage::raw()
-            .set_item(PROBE, "1")
-            .map_err(|_| full())?;
-        LocalStorage::delete(PROBE);
-        Ok(Store(()))
     }
 
     /// Number and text of the worksheet last worked on.
     pub fn last(self) -> Option<(u32, String)> {
-        let number = LocalStorage::raw().get_item(LAST).ok()??.parse().ok()?;
+        let said = LocalStorage::raw().get_item(LAST).ok().flatten();
+        let number =
+            said.map_or_else(|| self.numbers().first().copied(), |said| said.parse().ok())?;
         Some((number, self.text(number)?))
     }
 
@@ -71,17 +70,13 @@ impl Store {
         numbers
     }
 
-    /// Keeps a worksheet and reads it back.
-    fn keep(self, number: u32, sheet: &Worksheet) -> Result<(), String> {
-        let text = to_json(sheet).to_string();
-        LocalStorage::raw()
-            .set_item(&name(number), &text)
-            .map_err(|_| full())?;
-        if self.text(number).as_deref() != Some(&text) {
-            return Err(full());
+    /// Keeps a text and reads it back.
+    pub fn keep(self, number: u32, text: &str) -> Result<(), &'static str> {
+        let set = LocalStorage::raw().set_item(&name(number), text);
+        match set.is_ok() && self.text(number).as_deref() == Some(text) {
+            true => Ok(()),
+            false => Err(FULL),
         }
-        self.make_last(number);
-        Ok(())
     }
 
     /// Remembers which worksheet was worked on last.
@@ -94,17 +89,19 @@ impl Store {
         LocalStorage::delete(name(number));
     }
 
-    fn next_number(self) -> u32 {
-        self.numbers().first().map_or(1, |newest| newest + 1)
+    /// A number that is free.
+    pub fn next_number(self) -> u32 {
+        let numbers = self.numbers();
+        let next = numbers
+            .first()
+            .map_or(Some(1), |newest| newest.checked_add(1));
+        // Somebody wrote the last number there is into the storage.
+        next.unwrap_or_else(|| (1..u32::MAX).find(|at| !numbers.contains(at)).unwrap_or(1))
     }
 }
 
 fn name(number: u32) -> String {
     format!("{SHEET}{number}")
-}
-
-fn full() -> String {
-    "The browser's storage takes nothing more; this worksheet is kept in memory only. Make a link of it, or delete an old worksheet.".into()
 }
 
 /// Reads a kept text: the worksheet and what was not understood.
@@ -115,12 +112,11 @@ pub fn read(text: &str) -> Result<(Worksheet, Vec<String>), String> {
     }
 }
 
-/// Keeps the worksheet once typing rests.
+/// Keeps the worksheet soon; what is typed meanwhile is kept with it.
 pub fn save_soon(desk: Desk) {
-    let handle = set_timeout_with_handle(move || save_now(desk), REST).ok();
     WAITING.with_borrow_mut(|waiting| {
-        if let Some(earlier) = std::mem::replace(waiting, handle) {
-            earlier.clear();
+        if waiting.is_none() {
+            *waiting = set_timeout_with_handle(move || save_now(desk), REST).ok();
         }
     });
 }
@@ -136,21 +132,82 @@ pub fn save_waiting(desk: Desk) {
 
 fn save_now(desk: Desk) {
     WAITING.with_borrow_mut(Option::take);
+    let text = desk.sheet.with_untracked(to_json).to_string();
     let kept = Store::open().and_then(|store| {
-        let number = desk
-            .number
-            .get_untracked()
-            .unwrap_or_else(|| store.next_number());
-        desk.sheet
-            .with_untracked(|sheet| store.keep(number, sheet))
-            .map(|()| number)
+        let mine = desk.number.get_untracked();
+        let number = match mine {
+            // Another tab wrote there: this goes on as a copy of its own.
+            Some(number) if changed(store, number) => {
+                ELSEWHERE.set(Some((number, true)));
+                count(desk.aside);
+                store.next_number()
+            }
+            Some(number) => number,
+            None => store.next_number(),
+        };
+        store.keep(number, &text)?;
+        store.make_last(number);
+        Ok(number)
     });
     match kept {
         Ok(number) => {
+            write("carry@data-unkept", "");
+            BASE.set(Some(text));
             desk.number.set(Some(number));
             desk.keeping.set(Keeping::Kept);
             count(desk.shelved);
+            tell_browser("ampwright:kept");
         }
-        Err(why) => desk.keeping.set(Keeping::MemoryOnly(why)),
+        Err(why) => {
+            write("carry@data-unkept", &text);
+            desk.keeping.set(Keeping::MemoryOnly(why));
+        }
+    }
+}
+
+/// Whether another tab changed what this one has open.
+fn changed(store: Store, number: u32) -> bool {
+    let now = store.text(number);
+    BASE.with_borrow(|base| now.is_some() && *base != now)
+}
+
+/// Another worksheet lies open.
+pub fn laid(number: Option<u32>) {
+    let store = Store::open().ok();
+    BASE.set(
+        store
+            .zip(number)
+            .and_then(|(store, number)| store.text(number)),
+    );
+    ELSEWHERE.set(None);
+}
+
+/// Another tab wrote to the storage.
+pub fn look(desk: Desk) {
+    if let (Ok(store), Some(number)) = (Store::open(), desk.number.get_untracked())
+        && changed(store, number)
+    {
+        ELSEWHERE.set(Some((number, false)));
+        count(desk.aside);
+    }
+    count(desk.shelved);
+}
+
+/// Which worksheet another tab changed, and whether a copy was made of this one.
+pub fn elsewhere() -> Option<(u32, bool)> {
+    ELSEWHERE.get()
+}
+
+/// Keeps the open worksheet under a number of its own.
+pub fn keep_mine(desk: Desk) {
+    save_now(desk);
+    ELSEWHERE.set(None);
+    count(desk.aside);
+}
+
+/// Asks the loader for what only the browser can do.
+pub fn tell_browser(what: &str) {
+    if let Ok(event) = leptos::web_sys::Event::new(what) {
+        let _ = window().dispatch_event(&event);
     }
 }

@@ -21,10 +21,8 @@ const PIECE_MS: f64 = 10.0;
 /// What is known, and how far a reckoning is.
 #[derive(Default)]
 struct Surety {
-    /// The range of the engine time in a few words, of the last reckoning.
-    range: String,
-    /// All of it as text.
-    told: String,
+    /// What came of the last one that was done.
+    certainty: Option<Certainty>,
     /// How many runs are done of one that is on.
     under_way: Option<usize>,
     /// Counts edits: a reckoning of an earlier one is given up.
@@ -58,7 +56,7 @@ pub const SECTION: Section = Section {
             "sure-told",
             Text::Own(|desk| {
                 desk.surety.track();
-                SURETY.with_borrow(|surety| surety.told.clone())
+                SURETY.with_borrow(|surety| surety.certainty.as_ref().map_or(String::new(), told))
             }),
         ),
         (
@@ -99,8 +97,18 @@ fn under_way(desk: Desk) -> Option<usize> {
 pub fn engine_range(desk: Desk) -> Option<String> {
     match under_way(desk) {
         Some(_) => None,
-        None => Some(SURETY.with_borrow(|surety| surety.range.clone())),
+        None => Some(certain(&|certainty| {
+            certainty.map_or(String::new(), |all| all.engine_h.words.clone())
+        })),
     }
+}
+
+/// A text about how sure the answer is, as far as that is reckoned for it.
+pub fn certain(text: &dyn Fn(Option<&Certainty>) -> String) -> String {
+    SURETY.with_borrow(|surety| {
+        let done = surety.certainty.as_ref();
+        text(done.filter(|_| surety.under_way.is_none()))
+    })
 }
 
 fn is_turn(turn: u32) -> bool {
@@ -121,8 +129,7 @@ fn go_on(desk: Desk, mut sure: Sure, turn: u32) {
     if sure.done() {
         let certainty = sure.certainty();
         SURETY.with_borrow_mut(|surety| {
-            surety.range = certainty.engine_h.words.clone();
-            surety.told = told(&certainty);
+            surety.certainty = Some(certainty);
         });
         show(desk, None);
         return;

@@ -8,19 +8,14 @@ use crate::arrange::Comparison;
 use crate::report::Report;
 use crate::year::{DayReport, Year};
 
-/// A table being written.
-struct Table {
-    text: String,
-    begun: bool,
-}
+/// A table being written; a comma follows each cell until the line ends.
+struct Table(String);
 
 impl Table {
-    fn new(headings: &[&str]) -> Table {
-        let mut table = Table {
-            text: String::new(),
-            begun: false,
-        };
-        for heading in headings {
+    /// The headings stand between bars.
+    fn new(headings: &str) -> Table {
+        let mut table = Table(String::new());
+        for heading in headings.split('|') {
             table.word(heading);
         }
         table.end();
@@ -29,45 +24,46 @@ impl Table {
 
     /// A text of anybody's.
     fn word(&mut self, word: &str) {
-        self.part();
-        let mut cell = String::new();
+        let quote = word.contains([',', '"', '\r', '\n']);
+        if quote {
+            self.0.push('"');
+        }
         if word.trim_start_matches(' ').starts_with(formula) {
-            cell.push('\'');
+            self.0.push('\'');
         }
-        cell.push_str(word);
-        if cell.contains([',', '"', '\r', '\n']) {
-            cell = format!("\"{}\"", cell.replace('"', "\"\""));
+        for c in word.chars() {
+            if c == '"' {
+                self.0.push(c);
+            }
+            self.0.push(c);
         }
-        self.text.push_str(&cell);
+        if quote {
+            self.0.push('"');
+        }
+        self.0.push(',');
     }
 
-    /// A number to the thousandth.
-    fn number(&mut self, number: impl Into<Option<f64>>) {
-        self.part();
-        let Some(number) = number.into().filter(|number| number.is_finite()) else {
-            return;
-        };
-        let long = format!("{number:.3}");
-        let short = long.trim_end_matches('0').trim_end_matches('.');
-        self.text.push_str(if short == "-0" { "0" } else { short });
-    }
-
-    fn numbers<const N: usize>(&mut self, numbers: [f64; N]) {
+    /// Numbers to the thousandth; one that is none leaves its cell empty.
+    fn numbers(&mut self, numbers: &[f64]) {
         for number in numbers {
-            self.number(number);
+            if number.is_finite() {
+                let long = format!("{number:.3}");
+                let short = long.trim_end_matches('0').trim_end_matches('.');
+                self.0.push_str(if short == "-0" { "0" } else { short });
+            }
+            self.0.push(',');
         }
-    }
-
-    fn part(&mut self) {
-        if self.begun {
-            self.text.push(',');
-        }
-        self.begun = true;
     }
 
     fn end(&mut self) {
-        self.text.push_str("\r\n");
-        self.begun = false;
+        self.0.pop();
+        self.0.push_str("\r\n");
+    }
+
+    /// A line of numbers alone.
+    fn line(&mut self, numbers: &[f64]) {
+        self.numbers(numbers);
+        self.end();
     }
 }
 
@@ -79,26 +75,18 @@ fn formula(c: char) -> bool {
     )
 }
 
+/// What does not happen is no number.
+fn or_none(number: Option<f64>) -> f64 {
+    number.unwrap_or(f64::NAN)
+}
+
 /// The charging run, moment by moment. The sea trial reads it back.
 pub fn run_csv(report: &Report) -> String {
-    let mut table = Table::new(&[
-        "Minute (min)",
-        "State of charge (%)",
-        "Alternator current (A)",
-        "Into the bank (A)",
-        "At the bank (V)",
-        "Alternator volts (V)",
-        "Winding (°C)",
-        "Case (°C)",
-        "Rectifier (°C)",
-        "Air (°C)",
-        "Second machine's winding (°C)",
-        "Second machine's case (°C)",
-        "Power at the shafts (W)",
-        "Held by",
-    ]);
+    let mut table = Table::new(
+        "Minute (min)|State of charge (%)|Alternator current (A)|Into the bank (A)|At the bank (V)|Alternator volts (V)|Winding (°C)|Case (°C)|Rectifier (°C)|Air (°C)|Second machine's winding (°C)|Second machine's case (°C)|Power at the shafts (W)|Held by",
+    );
     for moment in &report.run.series {
-        table.numbers([
+        table.numbers(&[
             moment.minute,
             moment.charge_pct,
             moment.alternator_a,
@@ -109,47 +97,32 @@ pub fn run_csv(report: &Report) -> String {
             moment.case_c,
             moment.rectifier_c,
             moment.air_c,
+            or_none(moment.second_winding_c),
+            or_none(moment.second_case_c),
+            moment.shaft_w,
         ]);
-        table.number(moment.second_winding_c);
-        table.number(moment.second_case_c);
-        table.number(moment.shaft_w);
         table.word(moment.limit.words());
         table.end();
     }
-    table.text
+    table.0
 }
 
 /// Output against engine speed.
 pub fn output_csv(report: &Report) -> String {
-    let mut table = Table::new(&["Engine (rpm)", "Cold, as rated (A)", "Hot, on and on (A)"]);
+    let mut table = Table::new("Engine (rpm)|Cold, as rated (A)|Hot, on and on (A)");
     for point in &report.machine.by_engine_rpm {
-        table.numbers([point.engine_rpm, point.cold_a, point.hot_a]);
-        table.end();
+        table.line(&[point.engine_rpm, point.cold_a, point.hot_a]);
     }
-    table.text
+    table.0
 }
 
 /// The year's months.
 pub fn year_csv(year: &Year) -> String {
-    let mut table = Table::new(&[
-        "Month",
-        "Full sun a day (h)",
-        "Daylight (h)",
-        "Panels offer a day (W·h)",
-        "Panels offer a day (A·h)",
-        "Found the bank full, a day (A·h)",
-        "Found the bank full (%)",
-        "Use a day (A·h)",
-        "Engine gives a day (A·h)",
-        "Engine a week (h)",
-        "Of that motoring anyway (h)",
-        "Sun's part (%)",
-        "Lowest state of charge (%)",
-        "Days below the lowest wanted, of 28",
-        "Not given, a day (A·h)",
-    ]);
+    let mut table = Table::new(
+        "Month|Full sun a day (h)|Daylight (h)|Panels offer a day (W·h)|Panels offer a day (A·h)|Found the bank full, a day (A·h)|Found the bank full (%)|Use a day (A·h)|Engine gives a day (A·h)|Engine a week (h)|Of that motoring anyway (h)|Sun's part (%)|Lowest state of charge (%)|Days below the lowest wanted, of 28|Not given, a day (A·h)",
+    );
     for month in &year.months {
-        table.numbers([
+        table.line(&[
             month.month as f64,
             month.full_hours,
             month.daylight_h,
@@ -166,74 +139,58 @@ pub fn year_csv(year: &Year) -> String {
             f64::from(month.days_below),
             month.short_ah_day,
         ]);
-        table.end();
     }
-    table.text
+    table.0
 }
 
 /// The hours of a settled day of the year.
 pub fn day_csv(day: &DayReport) -> String {
-    let mut table = Table::new(&[
-        "Hour begins (h)",
-        "State of charge (%)",
-        "Panels offer (W)",
-        "Use (W)",
-        "Engine runs (min)",
-    ]);
+    let mut table = Table::new(
+        "Hour begins (h)|State of charge (%)|Panels offer (W)|Use (W)|Engine runs (min)",
+    );
     for hour in &day.hours {
-        table.numbers([
+        table.line(&[
             hour.hour as f64,
             hour.charge_pct,
             hour.sun_w,
             hour.use_w,
             hour.engine_min,
         ]);
-        table.end();
     }
-    table.text
+    table.0
 }
 
 /// The arrangements beside each other. Money is in the user's own currency.
 pub fn arrangements_csv(comparison: &Comparison) -> String {
-    let mut table = Table::new(&[
-        "Arrangement",
-        "Changes",
-        "Engine a day (h)",
-        "Engine a year (h)",
-        "Run to the target (min)",
-        "At the start (A)",
-        "Hot (A)",
-        "Held by",
-        "Hottest part",
-        "It gets (°C)",
-        "It bears (°C)",
-        "Fuel a year (L)",
-        "Belts take at most (kW)",
-        "Of the engine (%)",
-        "To be bought (money)",
-        "A year costs (money)",
-        "Paid back after (a)",
-        "Findings: stop",
-        "Findings: mend",
-    ]);
+    let mut table = Table::new(
+        "Arrangement|Changes|Engine a day (h)|Engine a year (h)|Run to the target (min)|At the start (A)|Hot (A)|Held by|Hottest part|It gets (°C)|It bears (°C)|Fuel a year (L)|Belts take at most (kW)|Of the engine (%)|To be bought (money)|A year costs (money)|Paid back after (a)|Findings: stop|Findings: mend",
+    );
     for outcome in &comparison.outcomes {
         table.word(&outcome.name);
         table.word(&outcome.changes.join("; "));
-        table.number(outcome.hours_day);
-        table.number(outcome.hours_year);
-        table.number(outcome.minutes_to_target);
-        table.numbers([outcome.start_a, outcome.hot_a]);
+        table.numbers(&[
+            or_none(outcome.hours_day),
+            or_none(outcome.hours_year),
+            or_none(outcome.minutes_to_target),
+            outcome.start_a,
+            outcome.hot_a,
+        ]);
         table.word(outcome.limit.words());
         table.word(outcome.hottest.part);
-        table.numbers([outcome.hottest.celsius, outcome.hottest.limit_c]);
-        table.number(outcome.fuel_year_l);
-        table.numbers([outcome.belt_kw, outcome.engine_share_pct, outcome.bought]);
-        table.number(outcome.year.map(|year| year.total));
-        table.number(outcome.payback_years);
-        table.numbers([outcome.stop as f64, outcome.mend as f64]);
-        table.end();
+        table.line(&[
+            outcome.hottest.celsius,
+            outcome.hottest.limit_c,
+            or_none(outcome.fuel_year_l),
+            outcome.belt_kw,
+            outcome.engine_share_pct,
+            outcome.bought,
+            or_none(outcome.year.map(|year| year.total)),
+            or_none(outcome.payback_years),
+            outcome.stop as f64,
+            outcome.mend as f64,
+        ]);
     }
-    table.text
+    table.0
 }
 
 #[cfg(test)]
@@ -242,7 +199,7 @@ mod tests {
 
     #[test]
     fn cells() {
-        let mut table = Table::new(&["A", "B, with a comma"]);
+        let mut table = Table::new("A|B, with a comma");
         for word in [
             "plain",
             "say \"so\"",
@@ -255,19 +212,9 @@ mod tests {
             table.word(word);
         }
         table.end();
-        for number in [
-            Some(1.0),
-            None,
-            Some(-0.000_1),
-            Some(-12.345_67),
-            Some(f64::NAN),
-            Some(100.0),
-        ] {
-            table.number(number);
-        }
-        table.end();
+        table.line(&[1.0, f64::NAN, -0.000_1, -12.345_67, f64::INFINITY, 100.0]);
         assert_eq!(
-            table.text,
+            table.0,
             "A,\"B, with a comma\"\r\nplain,\"say \"\"so\"\"\",'=1+1,'@SUM(A1),' ＝2,\"two\nlines\",'-3\r\n1,,0,-12.346,,100\r\n"
         );
     }

@@ -64,10 +64,9 @@ pub fn differences(from: &Worksheet, to: &Worksheet) -> Vec<Difference> {
 /// An input's value with its unit, and where asked how well it is known.
 pub(super) fn told(sheet: &Worksheet, key: Key, with_mark: bool) -> String {
     let value = key.spec().shown(sheet.inputs.get(key));
-    if with_mark {
-        format!("{value} ({})", sheet.knowledge(key).word())
-    } else {
-        value
+    match with_mark {
+        true => [&value, " (", sheet.knowledge(key).word(), ")"].concat(),
+        false => value,
     }
 }
 
@@ -80,9 +79,9 @@ fn row(load: &Load) -> [String; 2] {
         let part = match (field.name, value) {
             // Its unit is the next column, so a comma would part them.
             ("draw", _) => shown,
-            ("kind", _) => format!(" {shown}"),
-            (_, Value::Choice(_)) => format!(", {shown}"),
-            _ => format!(", {} {shown}", lower(field.spec.label)),
+            ("kind", _) => [" ", &shown].concat(),
+            (_, Value::Choice(_)) => [", ", &shown].concat(),
+            _ => [", ", &field.spec.label.to_ascii_lowercase(), " ", &shown].concat(),
         };
         figures.push_str(&part);
     }
@@ -105,10 +104,6 @@ fn way(arrangement: &Arrangement) -> [String; 2] {
         changes.push_str("as the worksheet stands");
     }
     [arrangement.name.clone(), changes]
-}
-
-fn lower(label: &str) -> String {
-    label.to_ascii_lowercase()
 }
 
 /// Name, before and after of everything that is not in both lists alike.

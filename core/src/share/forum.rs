@@ -5,7 +5,7 @@ use super::differences::{Difference, told};
 use super::style::Style;
 use crate::fields::Knowledge;
 use crate::report::{Report, Severity, clock};
-use crate::sure::Certainty;
+use crate::sure::{Certainty, Range};
 use crate::worksheet::{Key, Worksheet};
 
 /// Most inputs that are written out; the link has them all.
@@ -47,36 +47,43 @@ pub fn forum_text(
 
 /// What changed, as a text for a forum.
 pub fn differences_text(differences: &[Difference], style: Style) -> String {
-    let lines: Vec<String> = differences
-        .iter()
-        .map(|change| {
-            format!(
-                "{}, {}: {} → {}",
-                change.section,
-                style.name(&change.label),
-                style.text(&change.was),
-                style.text(&change.is)
-            )
-        })
-        .collect();
-    if lines.is_empty() {
+    if differences.is_empty() {
         return "Nothing was changed.\n".to_string();
+    }
+    let mut lines = Vec::new();
+    for change in differences {
+        lines.push(
+            [
+                change.section,
+                ", ",
+                &style.name(&change.label),
+                ": ",
+                &style.text(&change.was),
+                " → ",
+                &style.text(&change.is),
+            ]
+            .concat(),
+        );
     }
     style.heading("What was changed") + &style.list(&lines)
 }
 
 /// Inputs that were said and matter, best known first.
 fn known(sheet: &Worksheet) -> Vec<String> {
-    let said: Vec<Key> = Key::all()
-        .filter(|key| sheet.is_said(*key) && key.applies(&sheet.inputs))
-        .collect();
-    let mut lines: Vec<String> = Knowledge::ALL
-        .iter()
-        .flat_map(|known| said.iter().filter(|key| sheet.knowledge(**key) == *known))
-        .take(MOST)
-        .map(|key| format!("{}: {}", key.spec().label, told(sheet, *key, true)))
-        .collect();
-    let more = said.len().saturating_sub(MOST);
+    let mut lines = Vec::new();
+    let mut more = 0;
+    for known in Knowledge::ALL {
+        for key in Key::all() {
+            if sheet.knowledge(key) != known || !sheet.is_said(key) || !key.applies(&sheet.inputs) {
+                continue;
+            }
+            if lines.len() < MOST {
+                lines.push([key.spec().label, ": ", &told(sheet, key, true)].concat());
+            } else {
+                more += 1;
+            }
+        }
+    }
     let loads = sheet.loads.len();
     match (more, loads) {
         (0, 0) => {}
@@ -90,8 +97,8 @@ fn known(sheet: &Worksheet) -> Vec<String> {
 fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) -> Vec<String> {
     let answer = report.answer();
     let run = &sheet.inputs.run;
-    let ranged = |words: Option<&String>| match words {
-        Some(words) => format!(" (8 of 10 cases: {words})"),
+    let ranged = |range: Option<&Range>| match range {
+        Some(range) => [" (8 of 10 cases: ", &range.words, ")"].concat(),
         None => String::new(),
     };
     let minutes = match report.run.minutes_to_target {
@@ -102,13 +109,13 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
         format!(
             "Engine time a day: {}{}, for {:.0} A·h",
             answer.engine_time,
-            ranged(certainty.map(|all| &all.engine_h.words)),
+            ranged(certainty.map(|all| &all.engine_h)),
             report.day.need_ah
         ),
         format!(
             "Hot, the alternator holds {}{} at {:.0} engine rpm, of {:.0} A when cold; what limits it is {}",
             answer.hot_amps,
-            ranged(certainty.map(|all| &all.hot_a.words)),
+            ranged(certainty.map(|all| &all.hot_a)),
             sheet.inputs.eng.rpm,
             report.machine.full_cold_a,
             answer.limit
@@ -121,10 +128,11 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
 }
 
 fn findings(report: &Report) -> Vec<String> {
-    report
-        .findings
-        .iter()
-        .filter(|finding| finding.severity != Severity::Mind)
-        .map(|finding| format!("{}: {}", finding.severity.word(), finding.text))
-        .collect()
+    let mut lines = Vec::new();
+    for finding in &report.findings {
+        if finding.severity != Severity::Mind {
+            lines.push([finding.severity.word(), ": ", &finding.text].concat());
+        }
+    }
+    lines
 }

@@ -49,7 +49,7 @@ impl Style {
             match (self, c) {
                 // Line breaks would begin a new block, and signs that turn the
                 // direction of writing would mix up what stands around.
-                _ if c.is_control() || turns(c) => safe.push(' '),
+                _ if steers(c) || turns(c) => safe.push(' '),
                 (Style::Markdown, c) if c.is_ascii_punctuation() && !HARMLESS.contains(c) => {
                     safe.push('\\');
                     safe.push(c);
@@ -64,45 +64,64 @@ impl Style {
 
     /// A heading; the text is safe already.
     pub(super) fn heading(self, text: &str) -> String {
-        match self {
-            Style::Plain => format!("{text}\n"),
-            Style::Markdown => format!("**{text}**\n\n"),
-            Style::BbCode => format!("[b]{text}[/b]\n"),
-        }
+        let [open, close, ..] = self.marks();
+        [open, text, close].concat()
     }
 
     /// A list; the lines are safe already.
     pub(super) fn list(self, lines: &[String]) -> String {
-        let (open, mark, close) = match self {
-            Style::Plain | Style::Markdown => ("", "- ", "\n"),
-            Style::BbCode => ("[list]\n", "[*]", "[/list]\n"),
-        };
+        let [_, _, open, mark, close, ..] = self.marks();
         if lines.is_empty() {
             return String::new();
         }
-        let lines: String = lines.iter().map(|line| format!("{mark}{line}\n")).collect();
-        format!("{open}{lines}{close}")
+        let mut text = open.to_string();
+        for line in lines {
+            for part in [mark, line, "\n"] {
+                text.push_str(part);
+            }
+        }
+        text + close
     }
 
     /// An address. Whatever could end it early is percent-encoded.
     pub(super) fn address(self, link: &str) -> String {
-        let mut safe = String::new();
+        let [.., open, close] = self.marks();
+        let mut text = open.to_string();
         for c in link.chars() {
             match c {
-                '<' => safe.push_str("%3C"),
-                '>' => safe.push_str("%3E"),
-                '[' => safe.push_str("%5B"),
-                ']' => safe.push_str("%5D"),
-                c if c.is_control() || c.is_whitespace() => {}
-                c => safe.push(c),
+                '<' => text.push_str("%3C"),
+                '>' => text.push_str("%3E"),
+                '[' => text.push_str("%5B"),
+                ']' => text.push_str("%5D"),
+                c if steers(c) || c.is_whitespace() => {}
+                c => text.push(c),
             }
         }
+        text + close
+    }
+
+    /// What stands before and after a heading, before a list, before each of
+    /// its lines and after it, before and after an address.
+    fn marks(self) -> [&'static str; 7] {
         match self {
-            Style::Plain => safe,
-            Style::Markdown => format!("<{safe}>"),
-            Style::BbCode => format!("[url]{safe}[/url]"),
+            Style::Plain => ["", "\n", "", "- ", "\n", "", ""],
+            Style::Markdown => ["**", "**\n\n", "", "- ", "\n", "<", ">"],
+            Style::BbCode => [
+                "[b]",
+                "[/b]\n",
+                "[list]\n",
+                "[*]",
+                "[/list]\n",
+                "[url]",
+                "[/url]",
+            ],
         }
     }
+}
+
+/// Control characters, after the Unicode Standard's category Cc.
+fn steers(c: char) -> bool {
+    matches!(c, '\0'..='\x1f' | '\x7f'..='\u{9f}')
 }
 
 /// Signs that turn the direction of writing (Unicode Standard Annex 9, from memory).

@@ -69,7 +69,8 @@ impl Driver {
         self.kill();
     }
 
-    fn kill(&mut self) {
+    /// The same without a moment to store anything.
+    pub fn kill(&mut self) {
         self.child.kill().ok();
         self.child.wait().ok();
         let left = self.browsers();

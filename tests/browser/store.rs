@@ -1,0 +1,197 @@
+//! What the browser keeps, and what happens when it does not; and the panel
+//! that is shown when the worksheet breaks down.
+
+use crate::desk::{Desk, OPENED};
+use crate::site::Site;
+use ampwright_tests::driver::{Browser, Profile, Screen};
+use serde_json::json;
+
+/// What another tab of the page does: it writes, and this tab is told.
+const WRITE: &str = "localStorage.setItem(arguments[0], arguments[1]);
+    window.dispatchEvent(new StorageEvent('storage', { key: arguments[0] }));";
+
+fn kept(desk: &Desk, key: &str) -> String {
+    let code = "return localStorage.getItem(arguments[0]) ?? ''";
+    let text = desk.browser.script(code, &[json!(key)]).unwrap();
+    text.as_str().unwrap().to_string()
+}
+
+/// What is kept reaches the disk late; the journal in `hand.js` does not.
+#[test]
+fn a_killed_browser_takes_at_most_half_a_second() {
+    let site = Site::start();
+    let profile = Profile::new().unwrap();
+    let browser = Browser::open_in(Screen::Desk, &profile).unwrap();
+    browser.go(&site.url()).unwrap();
+    browser.wait_for(OPENED).unwrap();
+    browser.find("#sheet-name").unwrap().fill("Plov").unwrap();
+    std::thread::sleep(std::time::Duration::from_millis(500));
+    browser.kill();
+    let browser = Browser::open_in(Screen::Desk, &profile).unwrap();
+    browser.go(&site.url()).unwrap();
+    browser.wait_text("#title", "Plov").unwrap();
+    browser.wait_text("#sheets", "Plov").unwrap();
+    browser.close().unwrap();
+}
+
+#[test]
+fn blocked_storage_says_so_and_work_goes_on() {
+    let desk = Desk::open(Screen::Phone);
+    let refuse = json!({ "source": "Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('refused', 'SecurityError'); } });" });
+    desk.browser
+        .devtools("Page.addScriptToEvaluateOnNewDocument", refuse)
+        .unwrap();
+    desk.browser.refresh().unwrap();
+    desk.browser
+        .wait_text("#memory-only", "does not let the page keep")
+        .unwrap();
+    desk.fill("#sheet-name", "Plover");
+    let answer = desk.answer();
+    desk.fill("#ask-eng_rpm", "1111");
+    assert_ne!(desk.answer(), answer);
+    // It can still be taken along.
+    assert_eq!(desk.linked().name, "Plover");
+    let catch = "URL.createObjectURL = (blob) => { blob.text().then((text) => window.saved = text); return '#'; };
+        HTMLAnchorElement.prototype.click = () => {};";
+    desk.browser.script(catch, &[]).unwrap();
+    desk.press("#files summary");
+    desk.press("#save-all");
+    let saved = desk.browser.wait_script("return window.saved").unwrap();
+    let saved = ampwright_core::worksheet::read_file(saved.as_str().unwrap()).unwrap();
+    assert_eq!(saved[0].sheet.name, "Plover");
+    desk.assert_quiet();
+}
+
+#[test]
+fn a_deleted_worksheet_comes_back() {
+    let desk = Desk::open(Screen::Phone);
+    let count = "window.asked = 0; navigator.storage.persist = async () => { asked += 1 };";
+    desk.browser.script(count, &[]).unwrap();
+    desk.fill("#sheet-name", "Plover");
+    desk.fill("#ask-alt_rated_a", "85");
+    desk.wait_kept();
+    // The browser is asked once not to clear it away.
+    desk.browser.wait_script("return asked === 1").unwrap();
+    let before = kept(&desk, "ampwright.sheet.1");
+    desk.press("#delete-1");
+    desk.browser.wait_text("#undo-place", "Plover").unwrap();
+    assert_eq!(kept(&desk, "ampwright.sheet.1"), "");
+    desk.browser.shot("store-undo").unwrap();
+    desk.press("#undo");
+    desk.browser.wait_text("#title", "Plover").unwrap();
+    assert_eq!(kept(&desk, "ampwright.sheet.1"), before);
+    desk.browser.wait_gone("#undo").unwrap();
+    desk.assert_quiet();
+}
+
+#[test]
+fn two_tabs_never_overwrite_each_other() {
+    let desk = Desk::open(Screen::Phone);
+    desk.fill("#sheet-name", "Mine");
+    desk.wait_kept();
+    let theirs = kept(&desk, "ampwright.sheet.1").replace("Mine", "Theirs");
+    let write = [json!("ampwright.sheet.1"), json!(theirs)];
+    desk.browser.script(WRITE, &write).unwrap();
+    desk.browser.wait_text("#elsewhere", "another tab").unwrap();
+    desk.browser.shot("store-two-tabs").unwrap();
+    desk.fill("#ask-alt_rated_a", "85");
+    desk.browser
+        .wait_text("#elsewhere", "kept as a copy")
+        .unwrap();
+    assert_eq!(kept(&desk, "ampwright.sheet.1"), theirs);
+    assert!(kept(&desk, "ampwright.sheet.2").contains("Mine"));
+    desk.press("#elsewhere [data-click=take-theirs]");
+    desk.browser.wait_text("#title", "Theirs").unwrap();
+    desk.browser.wait_gone("#elsewhere").unwrap();
+    desk.assert_quiet();
+}
+
+#[test]
+fn full_storage_says_so_and_work_goes_on() {
+    let desk = Desk::open(Screen::Phone);
+    desk.fill("#sheet-name", "Plover");
+    desk.wait_kept();
+    let fill = "let text = 'x'.repeat(1 << 20);
+        for (let at = 0; text; at++) try { localStorage.setItem('other' + at, text) } catch { text = text.slice(1 + text.length / 2) }";
+    desk.browser.script(fill, &[]).unwrap();
+    let before = kept(&desk, "ampwright.sheet.1");
+    desk.fill("#sheet-name", "Plover, with a name much longer than before");
+    desk.browser.wait_text("#memory-only", "in memory").unwrap();
+    assert!(kept(&desk, "ampwright.sheet.1").len() >= before.len());
+    let answer = desk.answer();
+    desk.fill("#ask-eng_rpm", "1111");
+    assert_ne!(desk.answer(), answer);
+    // What cannot be kept is not lost for another worksheet either.
+    desk.press("#new-sheet");
+    desk.browser.wait_text("#undo-place", "Plover").unwrap();
+    let room = "for (const key of Object.keys(localStorage)) if (key.startsWith('other')) localStorage.removeItem(key)";
+    desk.browser.script(room, &[]).unwrap();
+    desk.press("#undo");
+    desk.browser.wait_text("#title", "much longer").unwrap();
+    let rpm = desk.browser.find("#ask-eng_rpm").unwrap();
+    assert_eq!(rpm.property("value").unwrap(), "1111");
+}
+
+#[test]
+fn what_cannot_be_read_is_left_as_it_is() {
+    let desk = Desk::open(Screen::Phone);
+    let spoilt = "{\"type\":\"ampwright-worksheet\",\"vers";
+    let spoil = "localStorage.setItem('ampwright.sheet.1', arguments[0]);
+        localStorage.setItem('ampwright.last', '1');";
+    desk.browser.script(spoil, &[json!(spoilt)]).unwrap();
+    desk.browser.refresh().unwrap();
+    desk.browser
+        .wait_text("#arrival", "cannot be read")
+        .unwrap();
+    desk.fill("#ask-alt_rated_a", "85");
+    desk.browser.wait_for("#open-2").unwrap();
+    assert_eq!(kept(&desk, "ampwright.sheet.1"), spoilt);
+    let catch = "URL.createObjectURL = (blob) => { blob.text().then((text) => window.saved = text); return '#'; };
+        HTMLAnchorElement.prototype.click = () => {};";
+    desk.browser.script(catch, &[]).unwrap();
+    desk.press("#file-1");
+    let saved = desk.browser.wait_script("return window.saved").unwrap();
+    assert_eq!(saved, json!(spoilt));
+    desk.assert_quiet();
+}
+
+#[test]
+fn a_breakdown_hands_over_the_worksheet() {
+    let desk = Desk::open(Screen::Phone);
+    // What the wasm asks of the browser traps once it is told to.
+    let trap = "const start = WebAssembly.instantiateStreaming;
+        WebAssembly.instantiateStreaming = (source, imports) => {
+          for (const group of Object.values(imports)) for (const [name, act] of Object.entries(group))
+            if (typeof act === 'function') group[name] = (...args) => {
+              if (window.broken) { window.broken = false; throw new WebAssembly.RuntimeError('unreachable'); }
+              return act(...args);
+            };
+          return start(source, imports);
+        };";
+    let trap = json!({ "source": trap });
+    desk.browser
+        .devtools("Page.addScriptToEvaluateOnNewDocument", trap)
+        .unwrap();
+    desk.fill("#sheet-name", "Plover");
+    desk.wait_kept();
+    desk.browser.refresh().unwrap();
+    desk.browser.wait_text("#title", "Plover").unwrap();
+    let link = desk.link();
+    desk.browser.script("window.broken = true", &[]).unwrap();
+    desk.browser
+        .script("document.getElementById('look').click()", &[])
+        .unwrap();
+    desk.browser
+        .wait_text("#wrong", "Something went wrong here")
+        .unwrap();
+    desk.browser.shot("store-breakdown").unwrap();
+    let text = desk.browser.find("#wrong-text").unwrap();
+    let text = text.property("value").unwrap();
+    assert!(text.as_str().unwrap().starts_with(&link));
+    desk.press("#wrong-copy");
+    desk.browser
+        .wait_script("return document.querySelector('#wrong [role=status]').textContent")
+        .unwrap();
+    desk.press("#wrong-reload");
+    desk.browser.wait_text("#title", "Plover").unwrap();
+}
