@@ -171,6 +171,30 @@ fn what_was_changed_since_the_link_is_told() {
 }
 
 #[test]
+fn two_kept_worksheets_are_compared() {
+    let desk = Desk::open(Screen::Desk);
+    desk.fill("#sheet-name", "Before the refit");
+    desk.fill("#ask-alt_rated_a", "60");
+    desk.wait_kept();
+    desk.press("#copy-sheet");
+    desk.fill("#sheet-name", "After the refit");
+    desk.fill("#ask-alt_rated_a", "200");
+    desk.press("#compare summary");
+    let kept = "#compare-kept option:nth-child(2)";
+    desk.browser.wait_text(kept, "Before the refit").unwrap();
+    desk.choose("#compare-kept", "1");
+    for part in ["Alternator, cold", "60 A", "200 A", "Before the refit"] {
+        desk.browser.wait_text("#compare-table", part).unwrap();
+    }
+    // Results first, then what makes them differ.
+    let first = "#compare-table tr:first-child small";
+    desk.browser.wait_text(first, "Result").unwrap();
+    let last = "#compare-table tr:last-child";
+    desk.browser.wait_text(last, "Rated current").unwrap();
+    desk.assert_quiet();
+}
+
+#[test]
 fn a_link_of_a_newer_program_changes_nothing() {
     let desk = Desk::open(Screen::Phone);
     desk.fill("#sheet-name", "Mine");

@@ -3,8 +3,8 @@
 use ampwright_core::arrange::{Comparison, compare};
 use ampwright_core::report::{Report, report};
 use ampwright_core::share::{
-    Style, arrangements_csv, day_csv, differences, differences_text, forum_text, output_csv,
-    run_csv, year_csv,
+    Style, arrangements_csv, day_csv, differences, differences_text, forum_text, outcomes,
+    output_csv, run_csv, year_csv,
 };
 use ampwright_core::trial;
 use ampwright_core::worksheet::{Worksheet, demo, to_link};
@@ -146,6 +146,22 @@ proptest! {
             prop_assert!(!differences(&one.0, &other.0).is_empty());
         }
     }
+}
+
+/// Alike boats differ in no result; hotter air shows what it costs.
+#[test]
+fn results_differ_where_boats_do() {
+    let (cool, mut hot) = (demo(), demo());
+    assert_eq!(outcomes(&report(&cool), &report(&cool)), []);
+    hot.name = "Another name alone".into();
+    assert_eq!(outcomes(&report(&cool), &report(&hot)), []);
+    hot.inputs.space.outside_c += 10.0;
+    let found = outcomes(&report(&cool), &report(&hot));
+    let amps = found.iter().find(|one| one.label == "Alternator, hot");
+    let amps = amps.expect("hotter air costs amperes");
+    let number = |told: &str| -> f64 { told.trim_end_matches(" A").parse().unwrap() };
+    assert!(number(&amps.is) < number(&amps.was), "{amps:?}");
+    assert!(found.iter().any(|one| one.label == "Engine time a day"));
 }
 
 #[test]

@@ -4,8 +4,8 @@
 
 use std::cell::RefCell;
 
-use ampwright_core::Worksheet;
-use ampwright_core::share::{Difference, differences};
+use ampwright_core::share::{Difference, differences, outcomes};
+use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 
 use crate::come::{Arrival, read_link};
@@ -147,6 +147,14 @@ pub fn remember(desk: Desk, coming: &Worksheet, arrival: Option<&Arrival>) {
     COMPARED.set(compared);
 }
 
+/// Compares with another worksheet kept here from now on.
+pub fn compare_kept(desk: Desk, number: u32) {
+    let came = shelf::read(number).unwrap_or_else(|| Err("It is no longer kept.".to_string()));
+    let came = came.map(|(sheet, _)| Box::new(sheet));
+    COMPARED.with_borrow_mut(|compared| compared.came = came);
+    count(desk.aside);
+}
+
 /// Compares with another link from now on.
 pub fn compare_with(desk: Desk, link: &str) {
     let came = match read_link(link) {
@@ -158,16 +166,23 @@ pub fn compare_with(desk: Desk, link: &str) {
 }
 
 /// What changed since the worksheet came, or since the link it is compared with.
-pub fn since(sheet: &Worksheet) -> Result<Vec<Difference>, String> {
+pub fn since(sheet: &Worksheet, report: &Report) -> Result<Vec<Difference>, String> {
     COMPARED.with_borrow(|compared| match &compared.came {
-        Ok(came) => Ok(differences(came, sheet)),
+        Ok(came) => Ok(between(came, sheet, report)),
         Err(why) => Err(why.clone()),
     })
 }
 
-fn before(sheet: &Worksheet, _: &ampwright_core::Report) -> String {
+/// What differs in the results, then why.
+fn between(from: &Worksheet, sheet: &Worksheet, report: &Report) -> Vec<Difference> {
+    let mut found = outcomes(&ampwright_core::report(from), report);
+    found.extend(differences(from, sheet));
+    found
+}
+
+fn before(sheet: &Worksheet, report: &Report) -> String {
     COMPARED.with_borrow(|compared| match &compared.before {
-        Some(before) => rows(&differences(&before.0, sheet)),
+        Some(before) => rows(&between(&before.0, sheet, report)),
         None => String::new(),
     })
 }

@@ -17,7 +17,7 @@ use crate::paper::{Section, Text, by_id, offer, value, write, written};
 use crate::shelf::{number, title};
 use crate::store::{self, Store, tell_browser};
 use crate::words::escape;
-use crate::{arrive, sure};
+use crate::{arrive, shelf, sure};
 
 /// A table of results as a file: its name and how it is made.
 type Table = (&'static str, fn(&Worksheet, &Report) -> String);
@@ -74,7 +74,8 @@ pub const SECTION: Section = Section {
 <label for="forum-text" class="unseen">The text</label><textarea id="forum-text" readonly rows="12"></textarea>
 <p class="buttons"><button type="button" id="copy-forum" data-do="copy" data-on="forum-text">Copy the text</button> <span class="said" role="status"></span></p></details>
 <details class="finer" id="compare" data-toggle="fold"><summary>What I changed</summary>
-<p class="about">Since this worksheet came here, or against any other link. The text for a forum then tells it too.</p>
+<p class="about">Since this worksheet came here, or against any other one: results first, then what makes them differ. The text for a forum then tells it too.</p>
+<label for="compare-kept">Compare with one kept here</label><select id="compare-kept" data-change="compare-kept"></select>
 <label for="compare-link">Compare with a link</label><textarea id="compare-link" rows="2" data-input="compare"></textarea>{changes}</details>
 <details class="finer" id="files"><summary>Files and paper</summary>
 <p class="buttons"><button type="button" id="save-all" data-do="files">All worksheets as a file</button> <button type="button" data-do="print">Print this worksheet</button></p>
@@ -105,12 +106,15 @@ pub const SECTION: Section = Section {
                 desk.tell_open("forum", forum)
             }),
         ),
+        ("compare-kept", Text::Own(shelf::others)),
         (
             "compare-table",
             Text::Own(|desk| {
-                desk.tell_open("compare", |sheet, _| match arrive::since(sheet) {
-                    Ok(found) => arrive::rows(&found),
-                    Err(why) => ["<tr><td colspan=3>", &escape(&why)].concat(),
+                desk.tell_open("compare", |sheet, report| {
+                    match arrive::since(sheet, report) {
+                        Ok(found) => arrive::rows(&found),
+                        Err(why) => ["<tr><td colspan=3>", &escape(&why)].concat(),
+                    }
                 })
             }),
         ),
@@ -122,6 +126,9 @@ pub const SECTION: Section = Section {
         }),
         ("compare", |desk, area, _| {
             arrive::compare_with(desk, &value(area));
+        }),
+        ("compare-kept", |desk, list, _| {
+            arrive::compare_kept(desk, value(list).parse().unwrap_or_default());
         }),
         ("csv", |desk, button, _| {
             if let Some((name, table)) = TABLES.get(number(button) as usize) {
@@ -154,7 +161,7 @@ fn forum(sheet: &Worksheet, report: &Report) -> String {
     let style = style.copied().unwrap_or(Style::Plain);
     let mut text =
         sure::certain(&|certainty| forum_text(sheet, report, certainty, &link(sheet), style));
-    if let Ok(found) = arrive::since(sheet)
+    if let Ok(found) = arrive::since(sheet, report)
         && !found.is_empty()
     {
         text.push('\n');

@@ -99,6 +99,21 @@ fn sheets(desk: Desk) -> String {
     text
 }
 
+/// The other worksheets kept here, as options of a list.
+pub fn others(desk: Desk) -> String {
+    desk.shelved.track();
+    let here = desk.number.get();
+    let mut text = "<option value=''>–</option>".to_string();
+    for number in Store::open().map(Store::numbers).unwrap_or_default() {
+        let kept = Store::open().ok().and_then(|store| store.text(number));
+        if here != Some(number) {
+            let name = name(number, kept.as_deref());
+            text += &format!("<option value={number}>{name}</option>");
+        }
+    }
+    text
+}
+
 /// What a kept worksheet is called, as markup.
 fn name(number: u32, text: Option<&str>) -> String {
     match text.map(store::read) {
@@ -113,7 +128,8 @@ pub fn number(button: &Element) -> u32 {
     number.and_then(|number| number.parse().ok()).unwrap_or(0)
 }
 
-fn read(number: u32) -> Option<Result<(Worksheet, Vec<String>), String>> {
+/// A kept worksheet with remarks, or why it cannot be read.
+pub fn read(number: u32) -> Option<Result<(Worksheet, Vec<String>), String>> {
     let text = Store::open().ok()?.text(number)?;
     Some(store::read(&text))
 }
