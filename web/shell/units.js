@@ -30,6 +30,7 @@
   }
   const point = (1.5).toLocaleString(navigator.language).charAt(1);
   if (!others.size && point === '.') return;
+  if (point !== '.') document.documentElement.dataset.point = point;
 
   const NUMBER = '[+\u2212-]?\\d+(?:\\.\\d+)?';
   const LINK = ' to | of | and | or | \u00b1 |\u2013|, ';

@@ -2,7 +2,7 @@
 //! description in the core; this is only how it looks and how typing is heard.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::{Kind, Knowledge, Other, Spec, Spread};
+use ampwright_core::fields::{Kind, Knowledge, Other, Spec, Spread, Value};
 use ampwright_core::worksheet::Key;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
@@ -102,7 +102,7 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
     let typed = entry.get_attribute("aria-invalid").as_deref() == Some("true")
         || document().active_element().as_ref() == Some(&entry) && entry.tag_name() == "INPUT";
     if afresh || !typed {
-        set_value(&entry, &spec.write_in(other(&entry, spec), shown.value));
+        set_value(&entry, &told(&entry, spec, shown.value));
     }
     if let Kind::Maybe { .. } = spec.kind {
         let stand_in = stand_in(shown, other(&entry, spec));
@@ -129,6 +129,16 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
 fn other(entry: &Element, spec: &Spec) -> Option<Other> {
     let marked = entry.has_attribute("data-other");
     spec.unit().filter(|_| marked)?.other
+}
+
+/// A value as its entry shows it, with the reader's decimal sign.
+fn told(entry: &Element, spec: &Spec, value: Value) -> String {
+    let text = spec.write_in(other(entry, spec), value);
+    let root = document().document_element();
+    match root.and_then(|root| root.get_attribute("data-point")) {
+        Some(point) if spec.unit().is_some() => text.replace('.', &point),
+        _ => text,
+    }
 }
 
 /// What stands in an empty entry.
@@ -203,7 +213,7 @@ fn left(desk: Desk, entry: &Element, _: &Event) {
         && entry.get_attribute("aria-invalid").as_deref() != Some("true")
     {
         let shown = desk.sheet.with_untracked(|sheet| Shown::of(sheet, of));
-        set_value(entry, &spec.write_in(other(entry, spec), shown.value));
+        set_value(entry, &told(entry, spec, shown.value));
     }
 }
 
