@@ -13,6 +13,9 @@ use crate::paper::{Section, Text, value, written};
 use crate::store::{self, Store};
 use crate::words::escape;
 
+/// What a copy is called after.
+const COPY: &str = ", copy";
+
 thread_local! {
     /// Number and text of the worksheet taken off last.
     static GONE: RefCell<Option<(u32, String)>> = const { RefCell::new(None) };
@@ -36,15 +39,17 @@ pub const SECTION: Section = Section {
         ),
         (
             "keeping",
-            Text::Own(|desk| match desk.keeping.get() {
+            Text::Own(|desk| {
+                match desk.keeping.get() {
                 Keeping::Fresh => {
                     "Kept in this browser as soon as something is entered.".to_string()
                 }
                 Keeping::Kept => {
-                    "Kept in this browser only. A link or a note of it is the true backup."
+                    "Kept in this browser only. A file or a link of it, kept elsewhere, is the true backup."
                         .to_string()
                 }
                 Keeping::MemoryOnly(why) => why.to_string(),
+            }
             }),
         ),
         ("sheets", Text::Own(sheets)),
@@ -69,7 +74,9 @@ pub const SECTION: Section = Section {
         ("copy-sheet", |desk, _, _| {
             store::save_waiting(desk);
             let mut sheet = desk.sheet.get_untracked();
-            sheet.name = format!("{}, copy", title(&sheet.name));
+            let name = title(&sheet.name);
+            let name = name.strip_suffix(COPY).unwrap_or(name);
+            sheet.name = [name, COPY].concat();
             desk.lay(sheet, None, None);
             store::save_soon(desk);
         }),
