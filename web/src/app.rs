@@ -6,7 +6,8 @@ use leptos::prelude::*;
 use crate::desk::{Desk, count};
 use crate::paper::{self, Section, listen};
 use crate::{
-    answer, arrange, arrive, chart, figures, findings, fit, form, goal, look, own, questions,
+    answer, arrange, arrive, chart, contents, figures, findings, fit, form, goal, look, own,
+    questions,
 };
 use crate::{share, shelf, store, sure};
 use crate::{trial, units, working, year};
@@ -48,7 +49,12 @@ pub const COLUMNS: [(&str, &[&Section]); 4] = [
     ),
 ];
 
-pub const TOP: [&Section; 3] = [&look::MASTHEAD, &answer::SECTION, &arrive::SECTION];
+pub const TOP: [&Section; 4] = [
+    &look::MASTHEAD,
+    &answer::SECTION,
+    &arrive::SECTION,
+    &contents::SECTION,
+];
 
 /// Every section, in the order of the page.
 pub fn sections() -> Vec<&'static Section> {

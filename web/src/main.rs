@@ -9,6 +9,7 @@ mod arrange;
 mod arrive;
 mod chart;
 mod come;
+mod contents;
 mod desk;
 mod field;
 mod figures;
