@@ -5,8 +5,9 @@ use leptos::prelude::*;
 
 use crate::desk::{Desk, Keeping, count};
 use crate::paper::{self, Section, Text, listen, written};
+use crate::questions;
 use crate::words::escape;
-use crate::{answer, arrange, chart, figures, findings, fit, form, goal, look, own, questions};
+use crate::{answer, arrange, chart, figures, findings, fit, form, glossary, goal, look, own};
 use crate::{share, shelf, store, sure};
 use crate::{trial, units, working, year};
 
@@ -42,6 +43,7 @@ pub const COLUMNS: [(&str, &[&Section]); 4] = [
             &shelf::SECTION,
             &share::SECTION,
             &findings::CAUTIONS_LIST,
+            &glossary::SECTION,
             &working::SECTION,
         ],
     ),

@@ -13,6 +13,7 @@ mod figures;
 mod findings;
 mod fit;
 mod form;
+mod glossary;
 mod goal;
 mod loads;
 mod look;
