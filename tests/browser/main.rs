@@ -7,6 +7,7 @@
 mod aboard;
 mod access;
 mod arrange;
+mod contents;
 mod desk;
 mod fit;
 mod job;

@@ -5,12 +5,8 @@ use leptos::prelude::*;
 
 use crate::desk::{Desk, count};
 use crate::paper::{self, Section, listen};
-use crate::{
-    answer, arrange, arrive, chart, contents, figures, findings, fit, form, goal, look, own,
-    questions,
-};
-use crate::{share, shelf, store, sure};
-use crate::{trial, units, working, year};
+use crate::{answer, arrange, arrive, chart, contents, figures, findings, fit, form, glossary};
+use crate::{goal, look, own, questions, share, shelf, store, sure, trial, units, working, year};
 
 /// The columns of a wide screen, one under the other on a phone.
 pub const COLUMNS: [(&str, &[&Section]); 4] = [
@@ -44,6 +40,7 @@ pub const COLUMNS: [(&str, &[&Section]); 4] = [
             &shelf::SECTION,
             &share::SECTION,
             &findings::CAUTIONS_LIST,
+            &glossary::SECTION,
             &working::SECTION,
         ],
     ),
@@ -52,8 +49,8 @@ pub const COLUMNS: [(&str, &[&Section]); 4] = [
 pub const TOP: [&Section; 4] = [
     &look::MASTHEAD,
     &answer::SECTION,
-    &arrive::SECTION,
     &contents::SECTION,
+    &arrive::SECTION,
 ];
 
 /// Every section, in the order of the page.

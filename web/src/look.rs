@@ -16,6 +16,7 @@ const LOOK: &str = "ampwright.look";
 pub const MASTHEAD: Section = Section {
     paper: written(|| {
         r#"<header class="masthead"><div><h1>Ampwright</h1><p id="title"></p></div>
+<button type="button" class="plain" data-to="words">Words</button>
 <button type="button" class="plain" id="look" data-click="look">Night look</button></header>"#
             .to_string()
     }),

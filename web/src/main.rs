@@ -16,6 +16,7 @@ mod figures;
 mod findings;
 mod fit;
 mod form;
+mod glossary;
 mod goal;
 mod loads;
 mod look;

@@ -11,9 +11,9 @@ use crate::words::escape;
 /// Everything within `#app`. Its entries are of no use until the worksheet has
 /// started; `boot.js` enables them.
 pub fn page() -> String {
-    let [masthead, answer, notices] = TOP.map(|section| section.paper.text());
+    let [masthead, answer, contents, notices] = TOP.map(|section| section.paper.text());
     let mut page = format!(
-        "<fieldset id=paper role=none disabled>{masthead}{answer}<main>{notices}<div class=columns>"
+        "<fieldset id=paper role=none disabled>{masthead}{answer}{contents}<main>{notices}<div class=columns>"
     );
     for (column, of) in COLUMNS {
         page += &format!("<div class={column}>");

@@ -1,0 +1,60 @@
+// Remembers on this device which folds lie open, and leads from a button to a
+// place of the page, from a fold also back. No worksheet and no link knows of it.
+(function () {
+  const KEPT = 'ampwright.folds';
+  // What is drawn later comes and goes, and is not remembered.
+  const folds = new Set(document.querySelectorAll('details[id]'));
+  try {
+    for (const id of (localStorage.getItem(KEPT) ?? '').split(' ')) {
+      const fold = id && document.getElementById(id);
+      if (folds.has(fold)) fold.open = true;
+    }
+  } catch (blocked) {
+    // Storage is refused here: every fold begins closed.
+  }
+  document.addEventListener(
+    'toggle',
+    ({ target }) => {
+      if (!folds.has(target)) return;
+      const open = [...folds].filter((fold) => fold.open).map((fold) => fold.id);
+      try {
+        if (open.length) localStorage.setItem(KEPT, open.join(' '));
+        else localStorage.removeItem(KEPT);
+      } catch (blocked) {
+        return;
+      }
+    },
+    true,
+  );
+
+  // Where a fold was asked for, and how far the page was then.
+  let from = null;
+  document.addEventListener('click', ({ target }) => {
+    const to = target.closest('[data-to]');
+    if (to) {
+      const place = document.getElementById(to.dataset.to);
+      from = { button: to, top: scrollY };
+      if (place.tagName === 'DETAILS') place.open = true;
+      place.querySelector('.back')?.classList.remove('hidden');
+      // What was out of sight is laid out on the way, and moves what follows.
+      let looks = 6;
+      (function look() {
+        place.scrollIntoView();
+        looks -= 1;
+        if (looks) requestAnimationFrame(look);
+      })();
+      // A heading takes the cursor only for this.
+      const start = place.querySelector('summary') ?? place;
+      if (start === place) place.tabIndex = -1;
+      start.focus({ preventScroll: true });
+      return;
+    }
+    const back = target.closest('[data-back]');
+    if (!back || !from) return;
+    document.getElementById(back.dataset.back).open = false;
+    back.parentElement.classList.add('hidden');
+    scrollTo(0, from.top);
+    from.button.focus({ preventScroll: true });
+    from = null;
+  });
+})();
