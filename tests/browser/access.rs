@@ -101,7 +101,12 @@ fn nothing_is_lost_with_text_twice_as_large() {
         width: 768,
         height: 1024,
     };
-    for (name, screen) in [("desk", Screen::Desk), ("tablet", tablet)] {
+    let screens = [
+        ("desk", Screen::Desk),
+        ("tablet", tablet),
+        ("phone", Screen::Phone),
+    ];
+    for (name, screen) in screens {
         let desk = open(screen);
         let usual = text_px(&desk.browser);
         let twice = "document.documentElement.style.setProperty('font-size', '200%')";
