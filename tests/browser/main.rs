@@ -9,6 +9,7 @@ mod access;
 mod arrange;
 mod desk;
 mod fit;
+mod folds;
 mod job;
 mod keep;
 mod offline;
