@@ -10,6 +10,7 @@ mod arrange;
 mod contents;
 mod desk;
 mod fit;
+mod folds;
 mod job;
 mod keep;
 mod offline;

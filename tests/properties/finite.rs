@@ -48,7 +48,7 @@ const MAY_BE_NULL: &[&str] = &[
 /// The parts that are sentences with figures in them.
 const SENTENCES: &[&str] = &[
     "findings.text",
-    "wiring.findings.text",
+    "wiring.remarks",
     "wiring.runs.carries",
     "wiring.runs.fuse_at",
     "wiring.runs.notes",

@@ -4,14 +4,17 @@ use ampwright_core::worksheet::{demo, open_link};
 use ampwright_core::{Worksheet, report, wiring};
 
 fn told(sheet: &Worksheet) -> String {
-    let wiring = wiring(sheet, &report(sheet));
+    let report = report(sheet);
+    let wiring = wiring(sheet, &report);
     let mut lines = vec![format!("short circuit {:.0} A", wiring.short_circuit_a)];
     for run in &wiring.runs {
         lines.push(format!("{}: {}\n  {}", run.key, run.says(), run.fuse_at));
         lines.extend(run.notes.iter().map(|note| format!("  {note}")));
     }
     lines.extend(wiring.rule.iter().map(ToString::to_string));
-    for found in &wiring.findings {
+    lines.extend(wiring.remarks);
+    let cable = |key: &str| key.starts_with("cable_") || key.starts_with("fuse_");
+    for found in report.findings.iter().filter(|found| cable(found.key)) {
         let (word, key, text) = (found.severity.word(), found.key, &found.text);
         lines.push(format!("{word} {key}: {text}"));
     }

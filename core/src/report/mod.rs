@@ -23,7 +23,6 @@ use crate::worksheet::Worksheet;
 pub use cautions::{CAUTIONS, Caution, Where, cautions, cautions_at};
 pub use day::DayReport;
 pub use engine::EngineReport;
-pub(crate) use findings::add as add_finding;
 pub use findings::{Finding, Severity};
 pub use lead::LeadReport;
 pub(crate) use lead::flooded;

@@ -1,11 +1,10 @@
 //! Cable and fuse for each run of the arrangement.
 //!
 //! `runs` says which runs there are and what each must carry, `choose` finds
-//! the smallest cable and its fuse, `words` and `findings` say it. Not part of
-//! the report: it is asked for by itself.
+//! the smallest cable and its fuse, `words` says it. Not part of the report but
+//! for its findings: it is asked for by itself.
 
 mod choose;
-mod findings;
 mod runs;
 mod words;
 
@@ -15,7 +14,7 @@ use crate::physics::ampacity::{ENGINE_AIR_C, TABLE_AIR_C};
 use crate::physics::battery::lfp_resistance_ohm;
 use crate::physics::cable;
 use crate::physics::fuse;
-use crate::report::{Finding, Report};
+use crate::report::Report;
 use crate::worksheet::{Chemistry, Inputs, Worksheet};
 
 pub use choose::{Ask, Bound, Pick, Table, choose};
@@ -40,8 +39,8 @@ pub struct Wiring {
     pub rule: Vec<&'static str>,
     /// Where the figures come from.
     pub sources: &'static [&'static str],
-    /// What to mind about them.
-    pub findings: Vec<Finding>,
+    /// How these figures differ from the tables', in sentences.
+    pub remarks: Vec<String>,
 }
 
 /// One run.
@@ -127,15 +126,11 @@ pub fn wiring(sheet: &Worksheet, report: &Report) -> Wiring {
         runs,
         rule: words::rule(inputs.cable.flag),
         sources: words::SOURCES,
-        findings: Vec::new(),
+        remarks: Vec::new(),
     };
-    let mut found = Vec::new();
-    wiring_findings(sheet, &wiring, &mut found);
-    wiring.findings = found;
+    wiring.remarks = words::remarks(&wiring);
     wiring
 }
-
-pub(crate) use findings::wiring_findings;
 
 /// Current of a short at the house bank's posts \[A\], its cells warm and full.
 fn short_circuit_a(inputs: &Inputs) -> f64 {

@@ -1,7 +1,8 @@
 //! Cables and fuses in words.
 
-use super::{Bound, Pick, Run};
-use crate::physics::fuse::{BARE_MM, SHEATHED_MM};
+use super::{Bound, Pick, Run, Wiring};
+use crate::physics::ampacity::{ENGINE_AIR_C, engine_factor};
+use crate::physics::fuse::{BARE_MM, SHEATHED_MM, STRICT_V};
 use crate::worksheet::{Flag, Inputs, RegulatorKind, WayKind};
 
 /// Where the figures come from.
@@ -138,6 +139,22 @@ impl Run {
 /// What was found for a run, metric first.
 fn picks(run: &Run) -> impl Iterator<Item = &Pick> {
     run.metric.iter().chain(&run.gauge)
+}
+
+/// How the figures differ from the tables'.
+pub(super) fn remarks(wiring: &Wiring) -> Vec<String> {
+    let mut remarks = Vec::new();
+    let (air_c, rated_c) = (wiring.engine_air_c, wiring.insulation_c);
+    if air_c > ENGINE_AIR_C + 0.5 && air_c < rated_c {
+        remarks.push(format!(
+            "The engine space reaches {air_c:.0} °C, more than the {ENGINE_AIR_C:.0} °C of the table for engine spaces; cables there are counted at {:.0} % of the table.",
+            100.0 * engine_factor(rated_c, air_c)
+        ));
+    }
+    if wiring.runs.iter().any(|run| run.fuse_v >= STRICT_V) {
+        remarks.push("This system works at 50 V or more while charging: fuses are held to what the cable bears instead of half as much again, and three or more current-carrying cables in one bundle may carry 70 % each.".to_string());
+    }
+    remarks
 }
 
 /// What else to know about a run, for its flag and its regulator.

@@ -4,8 +4,17 @@
 use ampwright_core::wiring::{Pick, Run};
 use ampwright_core::{Report, Worksheet, wiring};
 
+use super::found;
 use super::table::{in_words, sentence, with_unit};
-use crate::findings;
+
+const FINDINGS: [&str; 6] = [
+    "cable_insulation_too_hot",
+    "cable_none",
+    "cable_parallel",
+    "cable_inverter_unsaid",
+    "fuse_cannot_break",
+    "fuse_must_break",
+];
 
 /// Heads of the columns; on a narrow screen they stand beside the figures.
 const HEADS: [&str; 5] = ["Cable", "Bears", "Loses", "Decided by", "Fuse"];
@@ -13,11 +22,8 @@ const HEADS: [&str; 5] = ["Cable", "Bears", "Loses", "Decided by", "Fuse"];
 /// What to mind, and the runs.
 pub fn told(sheet: &Worksheet, report: &Report) -> String {
     let wiring = wiring(sheet, report);
-    let mut text = String::from("<ul class=findings>");
-    for finding in &wiring.findings {
-        text += &findings::item(finding);
-    }
-    text += "</ul><table class=runs role=table aria-label='Cable and fuse of each run'><thead role=rowgroup><tr role=row>";
+    let mut text = found(report, &FINDINGS);
+    text += "<table class=runs role=table aria-label='Cable and fuse of each run'><thead role=rowgroup><tr role=row>";
     for head in HEADS {
         text += &format!("<th scope=col role=columnheader>{head}</th>");
     }
@@ -102,6 +108,9 @@ pub fn more(sheet: &Worksheet, report: &Report) -> String {
         wiring.insulation_c,
         wiring.short_circuit_a / 1000.0,
     );
+    for remark in &wiring.remarks {
+        text += &format!("<p class=margin>{remark}</p>");
+    }
     for (heading, said) in [
         ("The rule", wiring.rule.as_slice()),
         ("Where this comes from", wiring.sources),

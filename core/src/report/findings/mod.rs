@@ -2,6 +2,7 @@
 
 mod bank;
 mod belt;
+mod cable;
 mod charge;
 mod disconnect;
 mod engine;
@@ -63,6 +64,7 @@ pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec
     engine::engine_findings(sheet, report, &mut found);
     belt::belt_findings(sheet, report, &mut found);
     disconnect::disconnect_findings(sheet, report, &mut found);
+    cable::cable_findings(sheet, report, &mut found);
     // In order within each; the library's sort would be a large part of the page.
     Severity::ALL
         .into_iter()
@@ -71,7 +73,7 @@ pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec
         .collect()
 }
 
-pub(crate) fn add(found: &mut Vec<Finding>, severity: Severity, key: &'static str, text: String) {
+fn add(found: &mut Vec<Finding>, severity: Severity, key: &'static str, text: String) {
     // Minus nought is nought.
     let text = text.replace(" -0 ", " 0 ");
     found.push(Finding {

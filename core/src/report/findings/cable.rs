@@ -1,13 +1,14 @@
 //! What to mind about cables and fuses.
 
-use super::{Run, Wiring};
-use crate::physics::ampacity::{ENGINE_AIR_C, engine_factor};
-use crate::physics::fuse::{LITHIUM_KA, STRICT_V};
-use crate::report::{Finding, Severity, add_finding as add};
+use super::{Finding, Severity, add};
+use crate::physics::fuse::LITHIUM_KA;
+use crate::report::Report;
+use crate::wiring::{Run, Wiring, wiring};
 use crate::worksheet::{Basis, Current, LoadRow, Worksheet};
 
-/// What to mind about cables and fuses, in the order of [`Severity`].
-pub(crate) fn wiring_findings(sheet: &Worksheet, wiring: &Wiring, found: &mut Vec<Finding>) {
+/// What to mind about cables and fuses.
+pub(crate) fn cable_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
+    let wiring = wiring(sheet, report);
     let rated_c = wiring.insulation_c;
     let too_hot = |run: &&Run| run.air_c >= rated_c;
     if let Some(run) = wiring.runs.iter().find(too_hot) {
@@ -33,7 +34,7 @@ pub(crate) fn wiring_findings(sheet: &Worksheet, wiring: &Wiring, found: &mut Ve
             ),
         );
     }
-    short_circuit(wiring, found);
+    short_circuit(&wiring, found);
     for run in &wiring.runs {
         if let Some(pick) = run.metric.or(run.gauge).filter(|pick| pick.cables > 1) {
             add(
@@ -50,32 +51,12 @@ pub(crate) fn wiring_findings(sheet: &Worksheet, wiring: &Wiring, found: &mut Ve
             );
         }
     }
-    if wiring.engine_air_c > ENGINE_AIR_C + 0.5 && wiring.engine_air_c < rated_c {
-        add(
-            found,
-            Severity::Mind,
-            "cable_hot_space",
-            format!(
-                "The engine space reaches {:.0} °C, more than the {ENGINE_AIR_C:.0} °C of the table for engine spaces; cables there are counted at {:.0} % of the table.",
-                wiring.engine_air_c,
-                100.0 * engine_factor(rated_c, wiring.engine_air_c)
-            ),
-        );
-    }
-    if wiring.runs.iter().any(|run| run.fuse_v >= STRICT_V) {
-        add(
-            found,
-            Severity::Mind,
-            "cable_over_50_v",
-            "This system works at 50 V or more while charging: fuses are held to what the cable bears instead of half as much again, and three or more current-carrying cables in one bundle may carry 70 % each.".to_string(),
-        );
-    }
     if sheet.inputs.cable.inverter_w <= 0.0 && uses_mains(sheet) {
         add(
             found,
             Severity::Mind,
             "cable_inverter_unsaid",
-            "The list of loads has mains appliances and no inverter is given: its cable, mostly the thickest aboard, is not among these.".to_string(),
+            "The list of loads has mains appliances, and no inverter is given under “Cable and fuse”: its cable, mostly the thickest aboard, is not reckoned.".to_string(),
         );
     }
 }
@@ -100,7 +81,7 @@ fn short_circuit(wiring: &Wiring, found: &mut Vec<Finding>) {
         ),
         Some(ka) if ka > LITHIUM_KA => add(
             found,
-            Severity::Mend,
+            Severity::Mind,
             "fuse_must_break",
             format!(
                 "A short at the bank's posts draws up to {kilo:.0} kA. Fit fuses there that can break {ka:.0} kA: strip and blade fuses break 1 to 5 and would burn on."
