@@ -52,7 +52,7 @@ const FOLDS: [Fold; 5] = [
     Fold {
         name: "guard",
         title: "When the bank disconnects",
-        about: "what volts are left",
+        about: "what survives",
         asks: &[SectionId::guard],
         print: "",
     },
