@@ -49,6 +49,10 @@ impl Desk {
         let element = self.browser.find(css).unwrap();
         let scroll = "arguments[0].scrollIntoView({ block: 'center' })";
         self.browser.script(scroll, &[element.as_arg()]).unwrap();
+        // What comes into sight only now is laid out with the next frame.
+        let drawn = "return new Promise((done) =>
+            requestAnimationFrame(() => requestAnimationFrame(done)))";
+        self.browser.script(drawn, &[]).unwrap();
         element
     }
 
