@@ -21,7 +21,7 @@ pub const SECTION: Section = Section {
     }),
     parts: &[(
         "link@value",
-        Text::Soon(|sheet, _| {
+        Text::Late(|sheet, _| {
             let here = window().location();
             let origin = here.origin().unwrap_or_default();
             let path = here.pathname().unwrap_or_default();
