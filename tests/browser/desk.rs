@@ -72,8 +72,10 @@ impl Desk {
         open_link(fragment).unwrap().sheet
     }
 
-    /// The link to the worksheet as it stands.
+    /// The link to the worksheet as it stands, once what is typed is drawn.
     pub fn link(&self) -> String {
+        let drawn = "return new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn)))";
+        self.browser.script(drawn, &[]).unwrap();
         let link = self.browser.find("#link").unwrap().property("value");
         link.unwrap().as_str().unwrap().to_string()
     }
