@@ -1,6 +1,8 @@
 //! The boat of case B of `tests/reference/charge_runs.json`.
 
 use ampwright_core::Worksheet;
+use ampwright_core::charge::plant::Plant;
+use ampwright_core::charge::run::{Fineness, Trace, charge};
 use ampwright_core::worksheet::open_link;
 
 /// What its house draws meanwhile \[A\].
@@ -23,4 +25,14 @@ pub fn case_b() -> Worksheet {
         opened.remarks
     );
     opened.sheet
+}
+
+/// That boat prepared.
+pub fn plant() -> Plant {
+    Plant::new(&case_b().inputs, LOAD_A)
+}
+
+/// Its run, from 35 to 99.5 %.
+pub fn run(plant: &Plant) -> Trace {
+    charge(plant, 0.35, 0.995, 12.0 * 3600.0, &Fineness::USUAL)
 }

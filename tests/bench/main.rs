@@ -19,7 +19,7 @@ use ampwright_core::sure::Sure;
 use ampwright_core::worksheet::demo;
 use ampwright_core::{Worksheet, report};
 
-use watch::{row, time_row};
+use watch::row;
 
 const RUN_H: f64 = 8.0;
 
@@ -28,7 +28,7 @@ fn main() {
         println!("(not a release build: the times mean little)\n");
     }
     let sheet = boat::case_b();
-    let plant = Plant::new(&sheet.inputs, boat::LOAD_A);
+    let plant = boat::plant();
     speed(&sheet, &plant);
     accuracy(&plant);
     against_lsoda(&plant);
@@ -126,7 +126,7 @@ fn against_lsoda(plant: &Plant) {
         "\n{:<44} {:>12} {:>10}",
         "case B, 35 to 99.5 %", "ms", "min to 80 %"
     );
-    let run = || charge(plant, 0.35, 0.995, 12.0 * 3600.0, &Fineness::USUAL);
+    let run = || boat::run(plant);
     let ours_ms = 1000.0 * watch::median_s(run);
     let minutes = run()
         .reaches(0.8)
@@ -145,4 +145,16 @@ fn against_lsoda(plant: &Plant) {
         }
         Err(why) => println!("SciPy LSODA: not run: {why}"),
     }
+}
+
+/// A row with the median and how many would fit in a second.
+fn time_row<T>(what: &str, work: impl FnMut() -> T) {
+    let seconds = watch::median_s(work);
+    row(
+        what,
+        &[
+            format!("{:.1} µs", 1e6 * seconds),
+            format!("{:.0}", 1.0 / seconds),
+        ],
+    );
 }

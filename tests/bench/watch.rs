@@ -22,18 +22,6 @@ pub fn median_s<T>(mut work: impl FnMut() -> T) -> f64 {
     seconds[RUNS / 2]
 }
 
-/// A row with the median and how many would fit in a second.
-pub fn time_row<T>(what: &str, work: impl FnMut() -> T) {
-    let seconds = median_s(work);
-    row(
-        what,
-        &[
-            format!("{:.1} µs", 1e6 * seconds),
-            format!("{:.0}", 1.0 / seconds),
-        ],
-    );
-}
-
 /// A row of a table.
 pub fn row(what: &str, cells: &[String]) {
     print!("{what:<44} {:>12}", cells.first().map_or("", |cell| cell));

@@ -76,8 +76,14 @@ impl Desk {
         open_link(fragment).unwrap().sheet
     }
 
-    /// The link to the worksheet as it stands.
+    /// The link to the worksheet as it stands, once what is typed is drawn.
     pub fn link(&self) -> String {
+        // It follows the frame that shows the answer.
+        let drawn = "return new Promise((done) =>
+            requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 60))))";
+        self.browser.script(drawn, &[]).unwrap();
+        let drawn = "return new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn)))";
+        self.browser.script(drawn, &[]).unwrap();
         let link = self.browser.find("#link").unwrap().property("value");
         link.unwrap().as_str().unwrap().to_string()
     }

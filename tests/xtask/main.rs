@@ -23,8 +23,9 @@ cargo xtask build                  build the page into dist
 cargo xtask test [native|browser]  check everything, or a part
 cargo xtask bundle                 build the page and write it as one file
 cargo xtask size                   weigh the finished page
-cargo xtask bench                  time the calculations
+cargo xtask bench                  time the calculations and the page
 cargo xtask soak                   a long day in the browser, and its memory
+cargo xtask pictures               take the pictures of the README afresh
 cargo xtask fuzz [N [runs]]        try the readers, each for N seconds or N texts";
 
 fn main() -> ExitCode {
@@ -40,6 +41,7 @@ fn main() -> ExitCode {
         ["size"] => page::size(),
         ["bench"] => bench(),
         ["soak"] => in_browser("soak"),
+        ["pictures"] => in_browser("pictures"),
         ["fuzz", rest @ ..] => fuzz::fuzz(rest),
         ["stamp"] => stamp::stamp(),
         [] | ["help" | "--help" | "-h"] => {
@@ -68,10 +70,11 @@ fn bench() -> Result<()> {
         "--features=bench",
         "--bin=bench",
     ])?;
+    page::runs()?;
     in_browser("bench_page")
 }
 
-/// Builds the page and runs a program that measures it in a browser.
+/// Builds the page and runs a program that looks at it in a browser.
 fn in_browser(program: &str) -> Result<()> {
     page::build()?;
     browser::ready()?;
@@ -79,7 +82,7 @@ fn in_browser(program: &str) -> Result<()> {
         "run",
         "--release",
         "--package=ampwright-tests",
-        "--features=browser",
+        "--features=browser,size,bench",
         "--bin",
         program,
     ])

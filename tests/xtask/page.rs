@@ -2,7 +2,7 @@
 
 use crate::{
     Result,
-    run::{cargo, command, say, succeed},
+    run::{cargo, cargo_command, command, say, succeed},
     tools,
 };
 use ampwright_tests::{bundle, places};
@@ -33,6 +33,25 @@ pub fn build() -> Result<()> {
         start.elapsed().as_secs()
     ));
     Ok(())
+}
+
+/// Builds the charging runs of the bench as the page is built.
+pub fn runs() -> Result<()> {
+    tools::ready()?;
+    say("Building charging runs for the browser; usually a minute the first time.");
+    let mut build = cargo_command(&[
+        "build",
+        "--quiet",
+        "--locked",
+        "--profile=page",
+        "--target=wasm32-unknown-unknown",
+        "--package=ampwright-tests",
+        "--features=bench",
+        "--bin=bench_runs",
+    ]);
+    build.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", flags());
+    build.envs(tools::OWN_STD);
+    succeed(build)
 }
 
 /// Keeps the folders of the machine that builds the page out of it, and the

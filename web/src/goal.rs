@@ -123,7 +123,6 @@ pub const SECTION: Section = Section {
     start: |desk| {
         desk.at_each_change(|desk| {
             LOOKING.with_borrow_mut(|looking| looking.stale = true);
-            count(desk.aside);
             desk.sheet.with_untracked(tick);
         });
     },
@@ -206,6 +205,7 @@ fn go_on(desk: Desk, mut search: Search, turn: u32) {
 
 fn progress(desk: Desk) -> String {
     desk.aside.track();
+    desk.track_later();
     LOOKING.with_borrow(|looking| match (looking.share, &looking.found) {
         (Some(_), _) => format!("{} combinations reckoned…", looking.tried),
         (None, Some(_)) if looking.stale => {
@@ -217,6 +217,7 @@ fn progress(desk: Desk) -> String {
 
 fn told(desk: Desk) -> String {
     desk.aside.track();
+    desk.track_later();
     LOOKING.with_borrow(|looking| match &looking.found {
         Some(found) => desk.sheet.with_untracked(|sheet| plans(sheet, found)),
         None => String::new(),

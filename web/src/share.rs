@@ -87,7 +87,7 @@ pub const SECTION: Section = Section {
         )
     }),
     parts: &[
-        ("link@value", Text::Soon(|sheet, _| link(sheet))),
+        ("link@value", Text::Late(|sheet, _| link(sheet))),
         (
             "link-length",
             Text::Own(|desk| {

@@ -8,7 +8,7 @@ use super::space_air::SpaceAir;
 use super::unit::Unit;
 use crate::physics::battery::Bank;
 use crate::physics::fuel::{Willans, friction_kpa, friction_kw, willans};
-use crate::physics::losses::Losses;
+use crate::physics::losses::{Losses, OpenLosses};
 use crate::physics::thermal::Temperatures;
 use crate::worksheet::{Injection, Inputs, SecondRole, WayKind};
 
@@ -120,6 +120,31 @@ impl Moment {
     pub fn given_w(&self) -> f64 {
         let power = |output: &Output| output.amperes * output.volts;
         power(&self.flow.main) + power(&self.flow.second)
+    }
+}
+
+/// What flows at one moment, and the losses at any temperatures.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Drive {
+    flow: Flow,
+    main: OpenLosses,
+    second: Option<OpenLosses>,
+}
+
+impl Drive {
+    /// With the machines at these temperatures.
+    pub(crate) fn at(&self, plant: &Plant, main: &Temperatures, second: &Temperatures) -> Moment {
+        let at = |open: &OpenLosses, unit: &Unit, t: &Temperatures| {
+            open.with(t.winding_c, unit.machine.rotor_c(t.body_c))
+        };
+        Moment {
+            flow: self.flow,
+            losses: at(&self.main, &plant.main, main),
+            second_losses: match (&self.second, &plant.second) {
+                (Some(open), Some(beside)) => at(open, &beside.unit, second),
+                _ => Losses::default(),
+            },
+        }
     }
 }
 
@@ -308,13 +333,27 @@ impl Plant {
         main: &MachineState,
         second: &MachineState,
     ) -> Moment {
+        self.drive(seconds, charge, main, second)
+            .at(self, &main.t, &second.t)
+    }
+
+    /// The same with the losses' temperatures still open: what follows from
+    /// time, charge, sensors and rotors alone.
+    pub(crate) fn drive(
+        &self,
+        seconds: f64,
+        charge: f64,
+        main: &MachineState,
+        second: &MachineState,
+    ) -> Drive {
         let flow = self.flow(seconds, charge, main, second);
-        Moment {
-            losses: losses(&self.main, &flow.main, &main.t),
-            second_losses: match &self.second {
-                Some(beside) => losses(&beside.unit, &flow.second, &second.t),
-                None => Losses::default(),
-            },
+        let open = |unit: &Unit, output: &Output| unit.open_losses(output.amperes, output.volts);
+        Drive {
+            main: open(&self.main, &flow.main),
+            second: self
+                .second
+                .as_ref()
+                .map(|beside| open(&beside.unit, &flow.second)),
             flow,
         }
     }
@@ -352,12 +391,6 @@ impl Plant {
     pub fn marginal_fuel_l_h(&self, shaft_w: f64) -> f64 {
         self.fuel.slope_l_h_kw * shaft_w / 1000.0 / self.belt_efficiency
     }
-}
-
-/// Losses of a machine that gives something, at its temperatures.
-pub(crate) fn losses(unit: &Unit, output: &Output, t: &Temperatures) -> Losses {
-    unit.open_losses(output.amperes, output.volts)
-        .with(t.winding_c, unit.machine.rotor_c(t.body_c))
 }
 
 /// What a converter turned round takes from the house bank \[A\]:

@@ -1,8 +1,10 @@
 //! A whole charging run.
 
+use std::cell::Cell;
+
 use super::Limit;
 use super::integrate::{Point, Tolerance, between, by_difference, solve};
-use super::plant::{MachineState, Moment, Plant};
+use super::plant::{Drive, MachineState, Moment, Plant};
 use super::unit::Unit;
 use crate::physics::losses::Losses;
 use crate::physics::roots;
@@ -109,23 +111,77 @@ fn machine<const N: usize>(unit: &Unit, state: &[f64; N], first: usize) -> Machi
     }
 }
 
-/// What happens at a time and state.
-fn moment<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> Moment {
+/// Both machines; the second one is only meant where there is one.
+fn machines<const N: usize>(plant: &Plant, state: &[f64; N]) -> [MachineState; 2] {
     let second = plant
         .second
         .as_ref()
         .map_or(&plant.main, |beside| &beside.unit);
-    plant.moment(
-        seconds,
-        state[0],
-        &machine(&plant.main, state, MAIN),
-        &machine(second, state, SECOND),
-    )
+    [
+        machine(&plant.main, state, MAIN),
+        machine(second, state, SECOND),
+    ]
+}
+
+/// What happens at a time and state.
+fn moment<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> Moment {
+    let [main, second] = machines(plant, state);
+    plant.moment(seconds, state[0], &main, &second)
+}
+
+/// The two drives asked for last: a winding, a plate or air a little warmer
+/// drives the same, and how rates change with them is asked at every step.
+#[derive(Default)]
+struct Drives {
+    kept: [Cell<Option<Drive>>; 2],
+    /// Time, charge, and the sensor and the rotor of each machine.
+    asked: [Cell<[f64; 6]>; 2],
+    last: Cell<bool>,
+}
+
+impl Drives {
+    fn find(
+        &self,
+        plant: &Plant,
+        seconds: f64,
+        charge: f64,
+        main: &MachineState,
+        second: &MachineState,
+    ) -> Drive {
+        let mut asked = [seconds, charge, main.sensed_c, main.t.body_c, 0.0, 0.0];
+        if plant.second.is_some() {
+            (asked[4], asked[5]) = (second.sensed_c, second.t.body_c);
+        }
+        let last = self.last.get();
+        for at in [last, !last] {
+            let slot = usize::from(at);
+            if self.asked[slot].get() == asked
+                && let Some(drive) = self.kept[slot].get()
+            {
+                self.last.set(at);
+                return drive;
+            }
+        }
+        let drive = plant.drive(seconds, charge, main, second);
+        let oldest = usize::from(!last);
+        self.kept[oldest].set(Some(drive));
+        self.asked[oldest].set(asked);
+        self.last.set(!last);
+        drive
+    }
 }
 
 /// How everything changes.
-fn rates<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> [f64; N] {
-    let now = moment(plant, seconds, state);
+fn rates<const N: usize>(
+    plant: &Plant,
+    seconds: f64,
+    state: &[f64; N],
+    drives: &Drives,
+) -> [f64; N] {
+    let [main, second] = machines(plant, state);
+    let now = drives
+        .find(plant, seconds, state[0], &main, &second)
+        .at(plant, &main.t, &second.t);
     let mut rates = [0.0; N];
     let mut to_air_w = 0.0;
     let mut warm = |unit: &Unit, first: usize, losses: &Losses| {
@@ -200,7 +256,8 @@ fn step_through<const N: usize>(
         let charge = point.state[0];
         charge >= until || charge <= -0.05 || hottest_c > BURNT_C
     };
-    let rate = |seconds: f64, state: &[f64; N]| rates(plant, seconds, state);
+    let drives = Drives::default();
+    let rate = |seconds: f64, state: &[f64; N]| rates(plant, seconds, state, &drives);
     let widened = |parts: &[f64; N]| -> State {
         std::array::from_fn(|at| parts.get(at).copied().unwrap_or_default())
     };
@@ -269,12 +326,7 @@ impl Trace {
     /// The machines and their sensors at a time \[s\]; the second one's are
     /// only meant where there is one.
     pub(crate) fn states(&self, seconds: f64) -> [MachineState; 2] {
-        let state = self.state(seconds);
-        let second = self.plant.second.map(|beside| beside.unit);
-        [
-            machine(&self.plant.main, &state, MAIN),
-            machine(&second.unwrap_or(self.plant.main), &state, SECOND),
-        ]
+        machines(&self.plant, &self.state(seconds))
     }
 
     /// When something of a machine (0 the alternator, 1 the second one) is at
@@ -372,9 +424,10 @@ impl Trace {
     /// What limits when, until a time \[s\].
     pub fn stretches(&self, until_s: f64) -> Vec<Stretch> {
         let limit = |seconds: f64| {
-            moment(&self.plant, seconds, &self.state(seconds))
-                .flow
-                .limit
+            let state = self.state(seconds);
+            let [main, second] = machines(&self.plant, &state);
+            let flow = self.plant.flow(seconds, state[0], &main, &second);
+            flow.limit
         };
         let mut stretches: Vec<Stretch> = Vec::new();
         let mut begin = (0.0, limit(0.0));

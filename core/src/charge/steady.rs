@@ -121,18 +121,30 @@ fn settle(
     // The voltage moves a little with the current: follow it.
     let mut volts = near.volts;
     let mut found = None;
+    let mut last_a = None;
     for _ in 0..20 {
         let spare_a = |amperes: f64| match heated(amperes, volts) {
             Some(t) => gives(&t).amperes - amperes,
             None => -amperes - 1.0,
         };
         let most_a = 2.0 * unit.curve.infinite_a + near.amperes;
-        let amperes = roots::falling(spare_a, 0.0, most_a, 1e-9);
-        // At the edge of runaway it would still give more: no answer there.
-        let met = |t: &Temperatures| gives(t).amperes - amperes < 1e-3 * (1.0 + amperes);
-        found = heated(amperes, volts).filter(met);
+        // The voltage moved little: the current is near the last one.
+        let (low_a, high_a) = last_a
+            .map(|last_a: f64| (0.999 * last_a, 1.001 * last_a + 1e-6))
+            .filter(|(low_a, high_a)| spare_a(*low_a) > 0.0 && spare_a(*high_a) < 0.0)
+            .unwrap_or((0.0, most_a));
+        let amperes = roots::falling(spare_a, low_a, high_a, 1e-9);
+        last_a = Some(amperes);
+        found = heated(amperes, volts);
         let Some(t) = found else { break };
-        let next_v = gives(&t).volts;
+        let given = gives(&t);
+        let met = given.amperes - amperes < 1e-3 * (1.0 + amperes);
+        if !met {
+            // At the edge of runaway it would still give more: no answer there.
+            found = None;
+            break;
+        }
+        let next_v = given.volts;
         if (next_v - volts).abs() < 1e-4 {
             break;
         }

@@ -18,6 +18,17 @@ impl Browser {
         let answer = self.devtools("Page.captureScreenshot", wish)?;
         save(name, answer["data"].as_str().unwrap_or(""))
     }
+
+    /// A picture of what is on screen as the bytes of a PNG, one pixel of it
+    /// `scale` across, on a screen of this size in CSS pixels.
+    pub fn picture(&self, (width, height): (u32, u32), scale: f64) -> Result<Vec<u8>> {
+        let mobile = width < 600;
+        let size = json!({ "width": width, "height": height, "deviceScaleFactor": scale, "mobile": mobile });
+        self.devtools("Emulation.setDeviceMetricsOverride", size)?;
+        let answer = self.devtools("Page.captureScreenshot", json!({ "format": "png" }))?;
+        let data = answer["data"].as_str().unwrap_or("");
+        Ok(from_base64(data).ok_or("The driver sent no picture.")?)
+    }
 }
 
 fn save(name: &str, base64: &str) -> Result<PathBuf> {

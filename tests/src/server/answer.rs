@@ -19,10 +19,13 @@ pub fn answer(folder: &Path, mut stream: TcpStream) -> io::Result<()> {
     let Some(first) = lines.next().transpose()? else {
         return Ok(());
     };
+    let mut packed = false;
     for line in lines.by_ref() {
-        if line?.is_empty() {
+        let line = line?.to_ascii_lowercase();
+        if line.is_empty() {
             break;
         }
+        packed |= line.starts_with("accept-encoding:") && line.contains("br");
     }
     let mut words = first.split(' ');
     let (method, target) = (words.next().unwrap_or(""), words.next().unwrap_or(""));
@@ -38,7 +41,17 @@ pub fn answer(folder: &Path, mut stream: TcpStream) -> io::Result<()> {
     let found = file_for(folder, target).and_then(|file| Some((fs::read(&file).ok()?, file)));
     let body = method == "GET";
     match found {
-        Some((bytes, file)) => send(&mut stream, "200 OK", content_type(&file), &bytes, body),
+        Some((bytes, file)) => {
+            let kind = content_type(&file);
+            // Compressed beforehand, where somebody has done so.
+            match fs::read(format!("{}.br", file.display())) {
+                Ok(bytes) if packed => {
+                    let kind = format!("{kind}\r\nContent-Encoding: br");
+                    send(&mut stream, "200 OK", &kind, &bytes, body)
+                }
+                _ => send(&mut stream, "200 OK", kind, &bytes, body),
+            }
+        }
         None => send(
             &mut stream,
             "404 Not Found",

@@ -1,12 +1,10 @@
 //! The drawing: three fields of lines over one time axis, and a band that
 //! shows what limits when. Lines differ by their strokes, not by colour alone.
 
-use std::fmt::Write;
-
 use ampwright_core::charge::Limit;
 use ampwright_core::report::{Moment, RunReport};
 
-use super::drawing::{Anchor, Drawing};
+use super::drawing::{Anchor, Drawing, tenths};
 use super::scale::Scale;
 use crate::words::{axis_time, figure};
 
@@ -142,8 +140,10 @@ fn path(run: &RunReport, time: &Scale, scale: &Scale, get: fn(&Moment) -> f64) -
     for (at, moment) in run.series.iter().enumerate() {
         let letter = if at == 0 { 'M' } else { 'L' };
         let (x, y) = (time.place(moment.minute), scale.place(get(moment)));
-        // Writing to a String cannot fail.
-        let _ = write!(path, "{letter}{x:.1} {y:.1}");
+        path.push(letter);
+        tenths(&mut path, x);
+        path.push(' ');
+        tenths(&mut path, y);
     }
     path
 }

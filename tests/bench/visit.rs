@@ -1,0 +1,91 @@
+//! A first visit with a slow phone: a processor four times slower, 1.6 Mbit/s,
+//! 150 ms to the host, which sends brotli.
+
+use std::{
+    fs,
+    io::Write,
+    path::{Path, PathBuf},
+};
+
+use ampwright_tests::{
+    driver::{Browser, Screen},
+    places,
+    server::Server,
+};
+use serde_json::json;
+
+use crate::{Result, median, took, watch};
+
+const VISITS: usize = 5;
+
+/// Notes when the questions can be read and when they can be answered.
+const WATCH: &str = "
+let words;
+const look = () => {
+    const now = performance.now();
+    if (document.querySelector('.questions h3')?.offsetHeight) words ??= now;
+    const paper = document.getElementById('paper');
+    if (paper && !paper.disabled) window.took = [words, now];
+    else requestAnimationFrame(look);
+};
+requestAnimationFrame(look);";
+
+pub fn first_visits() -> Result<()> {
+    let server = Server::start(packed()?, 0).map_err(|e| e.to_string())?;
+    let mut times = [Vec::new(), Vec::new(), Vec::new()];
+    for _ in 0..VISITS {
+        let browser = Browser::open(Screen::Phone)?;
+        browser.devtools("Network.enable", json!({}))?;
+        browser.devtools(
+            "Network.emulateNetworkConditions",
+            json!({ "offline": false, "latency": 150, "downloadThroughput": 200_000, "uploadThroughput": 200_000 }),
+        )?;
+        browser.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": 4 }))?;
+        browser.devtools(
+            "Page.addScriptToEvaluateOnNewDocument",
+            json!({ "source": WATCH }),
+        )?;
+        browser.go(&server.url())?;
+        let seen = took(&browser)?;
+        let paint = "return performance.getEntriesByName('first-contentful-paint')[0]?.startTime";
+        let paint = browser.script(paint, &[])?;
+        for (times, ms) in times.iter_mut().zip([&paint, &seen[0], &seen[1]]) {
+            times.push(ms.as_f64().ok_or("no time")?);
+        }
+    }
+    println!(
+        "\n{:<44} {:>12}",
+        "first visit, 4x slower, 1.6 Mbit/s, 150 ms", "median"
+    );
+    let names = ["first paint", "the questions can be read", "ready to type"];
+    for (name, times) in names.into_iter().zip(times) {
+        watch::row(name, &[format!("{:.0} ms", median(times))]);
+    }
+    Ok(())
+}
+
+/// The page with each file compressed beside it.
+fn packed() -> Result<PathBuf> {
+    let folder = places::target().join("bench/page");
+    fs::remove_dir_all(&folder).ok();
+    pack(&places::dist(), &folder).map_err(|e| format!("{}: {e}.", folder.display()))?;
+    Ok(folder)
+}
+
+fn pack(from: &Path, to: &Path) -> std::io::Result<()> {
+    fs::create_dir_all(to)?;
+    for entry in fs::read_dir(from)? {
+        let entry = entry?;
+        let (file, copy) = (entry.path(), to.join(entry.file_name()));
+        if file.is_dir() {
+            pack(&file, &copy)?;
+            continue;
+        }
+        let bytes = fs::read(&file)?;
+        let mut brotli = brotli::CompressorWriter::new(Vec::new(), 4096, 11, 22);
+        brotli.write_all(&bytes)?;
+        fs::write(format!("{}.br", copy.display()), brotli.into_inner())?;
+        fs::write(copy, bytes)?;
+    }
+    Ok(())
+}
