@@ -16,6 +16,7 @@ mod offline;
 mod service;
 mod shell;
 mod site;
+mod steps;
 mod sure;
 mod text;
 mod trial;
