@@ -6,8 +6,8 @@ use ampwright_core::worksheet::Key;
 use ampwright_tests::driver::Screen;
 
 const CAPACITY: &str = "#ask-bank_capacity_ah";
-const LESS: &str = ".steps button:first-child";
-const MORE: &str = ".steps button:last-child";
+const LESS: &str = ".nudges button:first-child";
+const MORE: &str = ".nudges button:last-child";
 
 fn value(desk: &Desk, css: &str) -> String {
     let value = desk.browser.find(css).unwrap().property("value").unwrap();
@@ -32,10 +32,10 @@ fn a_thumb_steps_the_figure_it_touched() {
     assert_eq!(desk.linked().inputs.get(key), Value::Number(395.0));
     // Both entries of the figure say so.
     assert_eq!(value(&desk, "#sheet-bank_capacity_ah"), "395");
-    let name = "return document.querySelector('.steps button:last-child').ariaLabel";
+    let name = "return document.querySelector('.nudges button:last-child').ariaLabel";
     assert_eq!(browser.script(name, &[]).unwrap(), "Capacity: more");
     // Held down it goes on, and lets go.
-    let held = "const more = document.querySelector('.steps button:last-child');
+    let held = "const more = document.querySelector('.nudges button:last-child');
         more.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true }));
         return new Promise((done) => setTimeout(() => {
             more.dispatchEvent(new PointerEvent('pointerup', { bubbles: true }));
@@ -49,11 +49,11 @@ fn a_thumb_steps_the_figure_it_touched() {
     desk.press("#ask-alt_pulley_ratio");
     desk.press(MORE);
     assert_eq!(value(&desk, "#ask-alt_pulley_ratio"), "2.22");
-    let pair = "const pairs = document.querySelectorAll('.steps');
-        const box = pairs[0].lastChild.getBoundingClientRect();
-        return pairs.length === 1 && box.width >= 44 && box.height >= 44
-            && document.documentElement.scrollWidth <= innerWidth";
-    browser.wait_script(pair).unwrap();
+    let pair = "const box = document.querySelector('.nudges').lastChild.getBoundingClientRect();
+        return [document.querySelectorAll('.nudges').length, Math.round(box.height),
+            document.documentElement.scrollWidth]";
+    let pair = browser.script(pair, &[]).unwrap();
+    assert_eq!(pair, serde_json::json!([1, 44, 320]));
     browser.shot("steps").unwrap();
     desk.assert_quiet();
 }

@@ -9,7 +9,7 @@
   const step = (key) => entry.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
   const stop = () => clearTimeout(repeat);
   const pair = document.createElement('span');
-  pair.className = 'steps';
+  pair.className = 'nudges';
   const buttons = [
     ['−', 'less', 'ArrowDown'],
     ['+', 'more', 'ArrowUp'],
