@@ -17,6 +17,7 @@ mod offline;
 mod service;
 mod shell;
 mod site;
+mod steps;
 mod store;
 mod sure;
 mod text;

@@ -5,7 +5,8 @@ use ampwright_core::Worksheet;
 use ampwright_core::fields::{Kind, Knowledge, Other, Spec, Spread, Value};
 use ampwright_core::worksheet::Key;
 use leptos::prelude::*;
-use leptos::web_sys::{Element, Event};
+use leptos::web_sys::{Element, Event, KeyboardEvent};
+use wasm_bindgen::JsCast;
 
 use crate::desk::Desk;
 use crate::form;
@@ -75,7 +76,7 @@ pub fn entry(spec: &Spec, id: &str, name: &str, shown: &Shown) -> String {
                 _ => String::new(),
             };
             entry = format!(
-                "<span class=entry><input {heard} value='{value}' {stand_in}type=text inputmode=decimal autocomplete=off enterkeyhint=done aria-invalid=false data-input=entry data-focusout=left><span class=unit>{}</span></span>",
+                "<span class=entry><input {heard} value='{value}' {stand_in}type=text inputmode=decimal autocomplete=off enterkeyhint=done aria-invalid=false data-input=entry data-focusout=left data-keydown=nudge><span class=unit>{}</span></span>",
                 unit.symbol
             );
         }
@@ -182,6 +183,7 @@ pub fn of(element: &Element) -> Option<Of> {
 pub const ACTS: &[Act] = &[
     ("entry", typed),
     ("left", left),
+    ("nudge", nudge),
     ("grade", grade),
     ("forget", |desk, button, _| {
         if let Some(Of::Input(key)) = of(button) {
@@ -197,12 +199,32 @@ fn typed(desk: Desk, entry: &Element, _: &Event) {
         .spec()
         .map(|spec| spec.read_in(other(entry, spec), &value(entry)))
     {
-        Some(Ok(value)) => {
-            complain(entry, "");
-            desk.edit(|sheet| of.set(sheet, value));
-        }
+        Some(Ok(value)) => take(desk, entry, of, value),
         Some(Err(wrong)) => complain(entry, &wrong.0),
         None => {}
+    }
+}
+
+fn take(desk: Desk, entry: &Element, of: Of, value: Value) {
+    complain(entry, "");
+    desk.edit(|sheet| of.set(sheet, value));
+}
+
+/// Arrow keys step a figure; `steps.js` presses them for a thumb.
+fn nudge(desk: Desk, entry: &Element, event: &Event) {
+    let key = event.unchecked_ref::<KeyboardEvent>().key();
+    let up = key == "ArrowUp";
+    if !up && key != "ArrowDown" {
+        return;
+    }
+    event.prevent_default();
+    let Some(of) = of(entry) else { return };
+    if let Some(spec) = of.spec() {
+        let shown = desk.sheet.with_untracked(|sheet| Shown::of(sheet, of));
+        let other = other(entry, spec);
+        let value = spec.step(other, shown.value, shown.stands_for, up);
+        take(desk, entry, of, value);
+        set_value(entry, &spec.write_in(other, value));
     }
 }
 

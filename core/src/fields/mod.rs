@@ -7,6 +7,7 @@ mod choice;
 mod decimal;
 mod section;
 mod spec;
+mod step;
 mod unit;
 mod value;
 

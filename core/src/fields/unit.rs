@@ -8,6 +8,15 @@ pub struct Unit {
     pub symbol: &'static str,
     /// The other unit in use and how to get there: `other = value·scale + offset`.
     pub other: Option<Other>,
+    /// Least that a figure of it is stepped by; 0 where any step makes sense.
+    pub least_step: f64,
+}
+
+impl Unit {
+    const fn by(mut self, least_step: f64) -> Unit {
+        self.least_step = least_step;
+        self
+    }
 }
 
 /// The other unit of a [`Unit`].
@@ -42,6 +51,7 @@ const fn plain(symbol: &'static str) -> Unit {
     Unit {
         symbol,
         other: None,
+        least_step: 0.0,
     }
 }
 
@@ -53,6 +63,7 @@ const fn paired(symbol: &'static str, other: &'static str, scale: f64, offset: f
             scale,
             offset,
         }),
+        least_step: 0.0,
     }
 }
 
@@ -62,23 +73,25 @@ pub mod units {
     use super::{Unit, paired, plain};
 
     pub const NONE: &Unit = &plain("");
-    pub const PERCENT: &Unit = &plain("%");
+    /// Pieces of something.
+    pub const PIECE: &Unit = &plain("").by(1.0);
+    pub const PERCENT: &Unit = &plain("%").by(1.0);
     pub const AMPERE: &Unit = &plain("A");
     pub const AMPERE_HOUR: &Unit = &plain("A·h");
     pub const VOLT: &Unit = &plain("V");
     pub const WATT: &Unit = &plain("W");
-    pub const HOUR: &Unit = &plain("h");
+    pub const HOUR: &Unit = &plain("h").by(0.5);
     pub const SECOND: &Unit = &plain("s");
     pub const KILOWATT: &Unit = &plain("kW");
-    pub const MINUTE: &Unit = &plain("min");
+    pub const MINUTE: &Unit = &plain("min").by(1.0);
     pub const RPM: &Unit = &plain("rpm");
     pub const MILLIOHM: &Unit = &plain("mΩ");
     pub const MILLIVOLT_PER_CELL_KELVIN: &Unit = &plain("mV/K");
     pub const OHM_AMPERE_HOUR: &Unit = &plain("Ω·A·h");
     pub const WATT_PER_KELVIN: &Unit = &plain("W/K");
     pub const KILOJOULE_PER_KELVIN: &Unit = &plain("kJ/K");
-    pub const CELSIUS: &Unit = &paired("°C", "°F", 1.8, 32.0);
-    pub const KELVIN: &Unit = &paired("K", "°F", 1.8, 0.0);
+    pub const CELSIUS: &Unit = &paired("°C", "°F", 1.8, 32.0).by(1.0);
+    pub const KELVIN: &Unit = &paired("K", "°F", 1.8, 0.0).by(1.0);
     pub const CUBIC_METRE_PER_HOUR: &Unit = &paired("m³/h", "cfm", 0.588_578, 0.0);
     pub const LITRE: &Unit = &paired("L", "US gal", 1.0 / 3.785_411_784, 0.0);
     // What an engine sweeps is nowhere told in gallons.
@@ -89,10 +102,10 @@ pub mod units {
     pub const KILOPASCAL: &Unit = &plain("kPa");
     pub const MEGAJOULE_PER_KILOGRAM: &Unit = &plain("MJ/kg");
     pub const KILOGRAM_PER_LITRE: &Unit = &plain("kg/L");
-    pub const DEGREE: &Unit = &plain("°");
+    pub const DEGREE: &Unit = &plain("°").by(1.0);
     pub const PERCENT_PER_KELVIN: &Unit = &plain("%/K");
-    pub const DAY: &Unit = &plain("d");
-    pub const YEAR: &Unit = &plain("a");
+    pub const DAY: &Unit = &plain("d").by(1.0);
+    pub const YEAR: &Unit = &plain("a").by(1.0);
     pub const CYCLE: &Unit = &plain("×");
     // Money carries no sign: the user's currency is one of the inputs.
     pub const MONEY: &Unit = &plain("");

@@ -1,6 +1,6 @@
 //! The list of loads.
 
-use crate::fields::units::{HOUR, NONE, PERCENT};
+use crate::fields::units::{HOUR, NONE, PERCENT, PIECE};
 use crate::fields::{Section, choice, choose, number, section};
 
 choice! {
@@ -28,7 +28,7 @@ section! {
             .help("Of one of them while it runs; on its label or in its papers.");
         kind: Current = choose("Draw is in", Current::OPTIONS, 0)
             .help("Watts or amperes from the bank, or watts of a mains appliance on the inverter.");
-        count: f64 = number("How many", NONE, 0.0, 200.0, 1.0)
+        count: f64 = number("How many", PIECE, 0.0, 200.0, 1.0)
             .help("That run at the same time.");
         hours: f64 = number("Hours a day", HOUR, 0.0, 24.0, 4.0)
             .help("Switched on; 24 for one that cycles, with its share below.");
