@@ -76,7 +76,11 @@ const NOTICES: Section = Section {
         ["arrival", "memory", "update", "welcome"]
             .map(|notice| {
                 // Who comes for the first time is welcomed at once.
-                let text = if notice == "welcome" { WELCOME } else { "" };
+                let text = if notice == "welcome" {
+                    "<aside class='notice welcome' id=welcome><p>How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer.</p><button type=button class=plain id=demo data-click=demo>Look at an invented boat first</button></aside>"
+                } else {
+                    ""
+                };
                 format!("<div id={notice}-place>{text}</div>")
             })
             .concat()
@@ -85,7 +89,7 @@ const NOTICES: Section = Section {
         ("arrival-place", Text::Own(arrival)),
         ("memory-place", Text::Own(memory_only)),
         ("update-place", Text::Own(update)),
-        ("welcome-place", Text::Own(welcome)),
+        ("welcome-place@class", Text::Own(welcome)),
     ],
     acts: &[
         ("demo", |desk, _, _| shelf::show_demo(desk)),
@@ -134,15 +138,11 @@ fn update(desk: Desk) -> String {
     .to_string()
 }
 
-const WELCOME: &str = "<aside class='notice welcome' id=welcome><p>How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer.</p><button type=button class=plain id=demo data-click=demo>Look at an invented boat first</button></aside>";
-
+/// Shown by the build, so that it is not drawn again when the page starts: it is
+/// the first thing read.
 fn welcome(desk: Desk) -> String {
     let fresh = desk.arrival.get().is_none()
         && desk.number.get().is_none()
         && desk.keeping.get() != Keeping::Kept;
-    match fresh {
-        true => WELCOME,
-        false => "",
-    }
-    .to_string()
+    if fresh { "" } else { "hidden" }.to_string()
 }
