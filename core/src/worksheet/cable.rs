@@ -93,8 +93,10 @@ section! {
         copper: Copper = choose("Strands", Copper::OPTIONS, 0).nameplate().deep()
             .help("Tinned strands last longer in salt air and resist a little more.");
         charge_drop_v: Option<f64> = maybe("Loss allowed in charging leads", VOLT, 0.02, 6.0, "0.3 V for each 12 V", |w| Some(usual_charge_drop_v(w.inputs.bank.nominal_v.blocks()))).deep()
+            .decided()
             .help("Out and back. 0.2 to 0.3 V for each 12 V (common practice): what is lost there, the battery does not see.");
         drop_pct: f64 = number("Loss allowed elsewhere", PERCENT, 0.2, 10.0, 3.0).deep()
+            .decided()
             .help("Out and back, of the system voltage: 3 % for feeders and what must not dim, 10 % where it does not matter.");
         flag: Flag = choose("Flag", Flag::OPTIONS, 0).deep()
             .help("Whose rule the boat is under. It changes what is said about the rule, not the figures.");
