@@ -76,7 +76,7 @@ section! {
             .when(converter);
         bus_m: f64 = number("House bank to switch panel", METRE, 0.1, 100.0, 2.0).measured()
             .help("One way, to the bus bar or panel that feeds the house.");
-        bus_place: Place = choose("… lies", Place::OPTIONS, 0).deep()
+        bus_place: Place = choose("Cable to the switch panel lies", Place::OPTIONS, 0).deep()
             .help("Cable in a hot place may carry less.");
         bus_peak_a: Option<f64> = maybe("Most the house draws", AMPERE, 1.0, 3000.0, "all of the list at once, or 50 A", |w| Some(usual_bus_peak_a(w))).measured()
             .help("At one moment, through that cable; a windlass or thruster with a cable of its own does not count.");
@@ -85,7 +85,7 @@ section! {
         inverter_m: f64 = number("House bank to inverter", METRE, 0.1, 100.0, 1.5).measured()
             .help("One way. Short is worth more here than anywhere.")
             .when(inverter);
-        inverter_place: Place = choose("… lies", Place::OPTIONS, 0).deep()
+        inverter_place: Place = choose("Cable to the inverter lies", Place::OPTIONS, 0).deep()
             .help("Cable in a hot place may carry less.")
             .when(inverter);
         insulation: Insulation = choose("Insulation rated for", Insulation::OPTIONS, 4).nameplate()
