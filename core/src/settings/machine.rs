@@ -1,5 +1,5 @@
-//! What is the same of every alternator: the voltage it charges at, its current,
-//! how hot it gets.
+//! What is said of every alternator: the voltage it charges at, its current,
+//! where heat cuts its field.
 
 use super::figures::{Cap, cap, set_point};
 use super::{Case, Line, Source, amperes, degrees, volts};
@@ -87,7 +87,7 @@ pub(super) fn current(case: Case, machine: &Alternator, plate: &'static str, hou
         .from(from)
 }
 
-/// The limits of its parts against the hottest they get.
+/// Where the field is cut, against the hottest its parts get.
 pub(super) fn hottest(inputs: &Inputs, machine: &Alternator, peak: &Temps) -> Line {
     let set = set_point(inputs, machine, peak);
     let why = if set.over_k > 0.0 {
