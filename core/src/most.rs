@@ -39,11 +39,16 @@ pub(crate) struct Machine {
 impl Machine {
     /// What to call it.
     pub(crate) fn name(&self) -> &'static str {
-        if self.second {
-            "second alternator"
-        } else {
-            "alternator"
-        }
+        called(self.second)
+    }
+}
+
+/// What a machine is called: the first or the second one.
+pub(crate) const fn called(second: bool) -> &'static str {
+    if second {
+        "second alternator"
+    } else {
+        "alternator"
     }
 }
 

@@ -2,7 +2,7 @@
 //! description in the core; this is only how it looks and how typing is heard.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::{Kind, Knowledge, Other, Spec, Spread, Value};
+use ampwright_core::fields::{Kind, Knowledge, Other, Spec, Value};
 use ampwright_core::worksheet::Key;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent};
@@ -21,14 +21,12 @@ pub fn row(place: &str, key: Key) -> String {
     let (name, label) = (key.name(), spec.label);
     let id = format!("{place}-{name}");
     let back = match (place, spec.kind) {
-        ("ask", Kind::Number { .. } | Kind::Maybe { .. }) => "I don't know",
+        ("ask", Kind::Number { .. } | Kind::Maybe { .. }) if spec.is_fact() => "I don't know",
         _ => "back to the default",
     };
     let shown = Shown::of(&Worksheet::default(), Of::Input(key));
-    // A choice is made, not measured, unless it is one of fact.
-    let graded = spec.spread == Some(Spread::Either) || !matches!(spec.kind, Kind::Choice { .. });
     let mut marks = String::new();
-    if graded {
+    if spec.is_fact() {
         marks = format!(
             "<select class='mark guess' aria-label=\"{label}: how well it is known\" data-change=grade>"
         );

@@ -143,9 +143,15 @@ impl Sum {
     }
 
     fn words(&self, section: SectionId) -> String {
-        match self.said {
-            0 => "all guesses".to_string(),
-            said => format!("{said} of {} known", section.keys().count()),
+        let facts = section.keys().any(|key| key.spec().is_fact());
+        match (self.said, facts) {
+            (0, true) => "all guesses".to_string(),
+            (0, false) => "as proposed".to_string(),
+            (said, _) => format!(
+                "{said} of {} {}",
+                section.keys().count(),
+                if facts { "known" } else { "chosen" }
+            ),
         }
     }
 

@@ -9,11 +9,13 @@
 pub mod day;
 pub mod integrate;
 pub mod plant;
+mod rodas;
 pub mod run;
 pub mod soak;
 mod sources;
 pub mod space_air;
 pub mod steady;
+mod trace;
 pub mod unit;
 
 use serde::Serialize;

@@ -1,21 +1,22 @@
-//! A whole charging run.
+//! A whole charging run: how everything aboard changes, stepped through time.
+//! What came of it is read off in `trace.rs`.
 
 use std::cell::Cell;
 
-use super::Limit;
-use super::integrate::{Point, Tolerance, between, by_difference, solve};
+use super::integrate::{Point, Tolerance, by_difference, solve};
 use super::plant::{Drive, MachineState, Moment, Plant};
 use super::unit::Unit;
 use crate::physics::losses::Losses;
-use crate::physics::roots;
 use crate::physics::thermal::Temperatures;
+
+pub use super::trace::{Sample, Stretch, Trace};
 
 /// Parts of a state: charge, air, and carried along alternator ampere-seconds
 /// and shaft joules; then winding, body, rectifier and sensor of each machine.
 /// One machine alone, its sensor quick, needs the first of them only.
 const ALONE: usize = 7;
-const PARTS: usize = 12;
-type State = [f64; PARTS];
+pub(super) const PARTS: usize = 12;
+pub(super) type State = [f64; PARTS];
 
 /// No machine works at this temperature \[°C\]; a run ends there.
 const BURNT_C: f64 = 1000.0;
@@ -52,49 +53,16 @@ impl Fineness {
     }
 }
 
-/// A run that was reckoned, from which anything can be read off.
-#[derive(Debug, Clone)]
-pub struct Trace {
-    plant: Plant,
-    points: Vec<Point<PARTS>>,
-}
-
-/// One moment of a run.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Sample {
-    /// Time since the start \[s\].
-    pub seconds: f64,
-    /// State of charge, 0 to 1.
-    pub charge: f64,
-    /// Temperatures of the alternator and its air.
-    pub temperatures: Temperatures,
-    /// Those of the second one, if there is one.
-    pub second: Option<Temperatures>,
-    /// Currents, voltages, losses.
-    pub moment: Moment,
-}
-
-/// A stretch of a run with one limit.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Stretch {
-    /// From \[s\].
-    pub from_s: f64,
-    /// To \[s\].
-    pub to_s: f64,
-    /// What holds the current down.
-    pub limit: Limit,
-}
-
 /// Where the parts of the alternator begin, and those of the second one.
-const MAIN: usize = 4;
-const SECOND: usize = 8;
+pub(super) const MAIN: usize = 4;
+pub(super) const SECOND: usize = 8;
 
 fn part<const N: usize>(state: &[f64; N], at: usize) -> f64 {
     state.get(at).copied().unwrap_or(state[1])
 }
 
 /// Temperatures of the machine whose parts begin at `first`.
-fn temperatures<const N: usize>(state: &[f64; N], first: usize) -> Temperatures {
+pub(super) fn temperatures<const N: usize>(state: &[f64; N], first: usize) -> Temperatures {
     Temperatures {
         winding_c: part(state, first),
         body_c: part(state, first + 1),
@@ -112,7 +80,7 @@ fn machine<const N: usize>(unit: &Unit, state: &[f64; N], first: usize) -> Machi
 }
 
 /// Both machines; the second one is only meant where there is one.
-fn machines<const N: usize>(plant: &Plant, state: &[f64; N]) -> [MachineState; 2] {
+pub(super) fn machines<const N: usize>(plant: &Plant, state: &[f64; N]) -> [MachineState; 2] {
     let second = plant
         .second
         .as_ref()
@@ -124,7 +92,7 @@ fn machines<const N: usize>(plant: &Plant, state: &[f64; N]) -> [MachineState; 2
 }
 
 /// What happens at a time and state.
-fn moment<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> Moment {
+pub(super) fn moment<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> Moment {
     let [main, second] = machines(plant, state);
     plant.moment(seconds, state[0], &main, &second)
 }
@@ -280,196 +248,4 @@ fn step_through<const N: usize>(
             rate: widened(&point.rate),
         })
         .collect()
-}
-
-impl Trace {
-    /// When it ends \[s\].
-    pub fn last_s(&self) -> f64 {
-        self.points.last().map_or(0.0, |point| point.seconds)
-    }
-
-    /// How many steps it took.
-    pub fn steps(&self) -> usize {
-        self.points.len().saturating_sub(1)
-    }
-
-    fn state(&self, seconds: f64) -> State {
-        let after = self
-            .points
-            .partition_point(|point| point.seconds < seconds)
-            .max(1);
-        match (self.points.get(after - 1), self.points.get(after)) {
-            (Some(a), Some(b)) => between(a, b, seconds),
-            (Some(a), None) => a.state,
-            _ => [0.0; PARTS],
-        }
-    }
-
-    /// What happens at a time \[s\].
-    pub fn sample(&self, seconds: f64) -> Sample {
-        let state = self.state(seconds);
-        Sample {
-            seconds,
-            charge: state[0],
-            temperatures: temperatures(&state, MAIN),
-            second: self.plant.second.map(|_| temperatures(&state, SECOND)),
-            moment: moment(&self.plant, seconds, &state),
-        }
-    }
-
-    /// The machines' temperatures at a time \[s\].
-    pub fn machines(&self, seconds: f64) -> [Temperatures; 2] {
-        let state = self.state(seconds);
-        [temperatures(&state, MAIN), temperatures(&state, SECOND)]
-    }
-
-    /// The machines and their sensors at a time \[s\]; the second one's are
-    /// only meant where there is one.
-    pub(crate) fn states(&self, seconds: f64) -> [MachineState; 2] {
-        machines(&self.plant, &self.state(seconds))
-    }
-
-    /// When something of a machine (0 the alternator, 1 the second one) is at
-    /// its highest until a time \[s\], looked at as by [`Trace::hottest`].
-    pub(crate) fn peak_s(
-        &self,
-        until_s: f64,
-        machine: usize,
-        part: fn(&Temperatures) -> f64,
-    ) -> f64 {
-        let first = if machine == 0 { MAIN } else { SECOND };
-        let last_s = until_s.min(self.last_s());
-        let mut peak = (part(&temperatures(&self.state(last_s), first)), last_s);
-        for pair in self.points.windows(2) {
-            let [a, b] = pair else { break };
-            if a.seconds >= until_s {
-                break;
-            }
-            for k in 0..4 {
-                let end = b.seconds.min(until_s);
-                let at = a.seconds + (end - a.seconds) * f64::from(k) / 4.0;
-                let here = part(&temperatures(&between(a, b, at), first));
-                if here > peak.0 {
-                    peak = (here, at);
-                }
-            }
-        }
-        peak.1
-    }
-
-    /// When a state of charge (0 to 1) is reached \[s\].
-    pub fn reaches(&self, charge: f64) -> Option<f64> {
-        let first = self.points.first()?;
-        if first.state[0] >= charge {
-            return Some(0.0);
-        }
-        self.points.windows(2).find_map(|pair| {
-            let [a, b] = pair else { return None };
-            (b.state[0] >= charge).then(|| {
-                roots::falling(
-                    |seconds| charge - between(a, b, seconds)[0],
-                    a.seconds,
-                    b.seconds,
-                    1e-12,
-                )
-            })
-        })
-    }
-
-    /// State of charge at a time \[s\].
-    pub fn charge_at(&self, seconds: f64) -> f64 {
-        self.state(seconds)[0]
-    }
-
-    /// Ampere-hours the alternators gave until a time \[s\].
-    pub fn alternator_ah(&self, seconds: f64) -> f64 {
-        self.state(seconds)[2] / 3600.0
-    }
-
-    /// Kilowatt-hours their shafts took until a time \[s\].
-    pub fn shaft_kwh(&self, seconds: f64) -> f64 {
-        self.state(seconds)[3] / 3.6e6
-    }
-
-    /// Most that the shafts took at any step until a time \[W\].
-    pub fn peak_shaft_w(&self, seconds: f64) -> f64 {
-        self.points
-            .iter()
-            .take_while(|point| point.seconds <= seconds)
-            .map(|point| point.rate[3])
-            .fold(0.0, f64::max)
-    }
-
-    /// Hottest of each until a time \[s\]: the alternator, and the second one.
-    pub fn hottest(&self, seconds: f64) -> [Temperatures; 2] {
-        let mut hottest = self.machines(seconds.min(self.last_s()));
-        for pair in self.points.windows(2) {
-            let [a, b] = pair else { break };
-            if a.seconds >= seconds {
-                break;
-            }
-            let end = b.seconds.min(seconds);
-            // The cubics bulge between step ends: look a few times inside.
-            for k in 0..4 {
-                let at = a.seconds + (end - a.seconds) * f64::from(k) / 4.0;
-                let state = between(a, b, at);
-                for (hottest, first) in hottest.iter_mut().zip([MAIN, SECOND]) {
-                    *hottest = hottest.hotter(&temperatures(&state, first));
-                }
-            }
-        }
-        hottest
-    }
-
-    /// What limits when, until a time \[s\].
-    pub fn stretches(&self, until_s: f64) -> Vec<Stretch> {
-        let limit = |seconds: f64| {
-            let state = self.state(seconds);
-            let [main, second] = machines(&self.plant, &state);
-            let flow = self.plant.flow(seconds, state[0], &main, &second);
-            flow.limit
-        };
-        let mut stretches: Vec<Stretch> = Vec::new();
-        let mut begin = (0.0, limit(0.0));
-        for point in &self.points {
-            let to_s = point.seconds.min(until_s);
-            if to_s <= begin.0 {
-                continue;
-            }
-            let here = limit(to_s);
-            let turn_s = if here == begin.1 {
-                to_s
-            } else {
-                // Halve until the change is found to a tenth of a second.
-                let (mut before, mut after) = (begin.0, to_s);
-                while after - before > 0.1 {
-                    let middle = 0.5 * (before + after);
-                    if limit(middle) == begin.1 {
-                        before = middle;
-                    } else {
-                        after = middle;
-                    }
-                }
-                after
-            };
-            push(&mut stretches, begin.0, turn_s, begin.1);
-            push(&mut stretches, turn_s, to_s, here);
-            begin = (to_s, here);
-        }
-        stretches
-    }
-}
-
-fn push(stretches: &mut Vec<Stretch>, from_s: f64, to_s: f64, limit: Limit) {
-    if to_s <= from_s {
-        return;
-    }
-    match stretches.last_mut() {
-        Some(last) if last.limit == limit => last.to_s = to_s,
-        _ => stretches.push(Stretch {
-            from_s,
-            to_s,
-            limit,
-        }),
-    }
 }

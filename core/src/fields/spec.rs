@@ -120,6 +120,8 @@ pub struct Spec {
     /// What it may be when it is a guess; none for decisions and for what
     /// moves no answer.
     pub spread: Option<Spread>,
+    /// Whether it is decided rather than found out: nobody can know it better.
+    pub decided: bool,
     /// Where the form shows it.
     pub place: Place,
     /// Whether it matters for these inputs.
@@ -133,6 +135,7 @@ const fn bare(label: &'static str, kind: Kind) -> Spec {
         kind,
         usual: Knowledge::Guess,
         spread: None,
+        decided: false,
         place: Place::Plain,
         applies: |_| true,
     }
@@ -221,6 +224,11 @@ impl Spec {
         self.spread = Some(Spread::Either);
         self
     }
+    /// A decision, such as a goal: it is what it says.
+    pub(crate) const fn decided(mut self) -> Spec {
+        self.decided = true;
+        self
+    }
     pub(crate) const fn deep(mut self) -> Spec {
         self.place = Place::Deep;
         self
@@ -236,6 +244,15 @@ impl Spec {
             Kind::Number { default, .. } => Value::Number(default),
             Kind::Maybe { .. } => Value::Absent,
             Kind::Choice { default, .. } => Value::Choice(default),
+        }
+    }
+
+    /// Whether it can be known better or worse: a choice is made, not measured,
+    /// unless it is one of fact.
+    pub fn is_fact(&self) -> bool {
+        match self.kind {
+            Kind::Choice { .. } => self.spread == Some(Spread::Either),
+            _ => !self.decided,
         }
     }
 

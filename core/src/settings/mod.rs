@@ -8,8 +8,11 @@
 
 mod bank;
 mod between;
+mod built_in;
+mod external;
 mod figures;
 mod machine;
+mod management;
 #[cfg(test)]
 mod tests;
 
@@ -103,10 +106,10 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
     let mut groups = vec![bank::charge(case)];
     if inputs.engine_charges() {
         groups.push(match inputs.reg.kind {
-            RegulatorKind::External => machine::regulator(case),
-            RegulatorKind::Internal => machine::built_in(case),
+            RegulatorKind::External => external::regulator(case),
+            RegulatorKind::Internal => built_in::built_in(case),
         });
-        groups.extend(machine::second(case));
+        groups.extend(built_in::second(case));
         if inputs.way.kind == WayKind::Converter {
             groups.push(between::converter(case));
         } else if inputs.feeds_start_back() {
@@ -114,9 +117,9 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
         }
     }
     groups.push(if figures.lithium {
-        bank::management(case)
+        management::management(case)
     } else {
-        bank::low_volts(case)
+        management::low_volts(case)
     });
     if inputs.shore.charger_a > 0.0 {
         groups.push(bank::shore_charger(case));

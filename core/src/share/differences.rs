@@ -164,8 +164,8 @@ mod tests {
                 "Worksheet | Name | Demo: the invented sloop Turnstone | no name",
                 "House bank | Capacity | 420 A·h | 600 A·h",
                 "Alternator | Rated current | 120 A (nameplate) | 120 A (measured)",
-                "Loads | Refrigerator | 45 W, from the bank, how many 1, hours a day 24 h, runs for 45 %, at anchor and under way, of that at night 45 % | 60 W, from the bank, how many 1, hours a day 24 h, runs for 45 %, at anchor and under way, of that at night 45 %",
-                "Loads | Watermaker | 240 W, from the bank, how many 1, hours a day 1.5 h, runs for 100 %, at anchor and under way, of that at night 0 % | not there",
+                "Loads | Refrigerator | 45 W, from the bank, how many 1, hours a day 24 h, runs for 45 %, at anchor and under way, used at night 45 % | 60 W, from the bank, how many 1, hours a day 24 h, runs for 45 %, at anchor and under way, used at night 45 %",
+                "Loads | Watermaker | 240 W, from the bank, how many 1, hours a day 1.5 h, runs for 100 %, at anchor and under way, used at night 0 % | not there",
                 "Arrangements | More | not there | Rated current: 200 A",
             ]
         );

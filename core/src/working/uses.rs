@@ -124,7 +124,7 @@ fn input(s: &Scene, key: Key) -> Used {
         value: sheet.figure(key),
         unit: spec.unit().map_or("", |unit| unit.symbol),
         says,
-        known: Some(sheet.knowledge(key)),
+        known: spec.is_fact().then(|| sheet.knowledge(key)),
         key: Some(key.name()),
         ..BLANK
     }

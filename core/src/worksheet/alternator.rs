@@ -47,8 +47,8 @@ section! {
     Alternator {
         rated_a: f64 = number("Rated current", AMPERE, 10.0, 1000.0, 100.0).nameplate().spread_pct(25.0)
             .help("On the plate. Where it shows two currents, take the larger.");
-        rated_rpm: f64 = number("… at shaft speed", RPM, 3000.0, 20_000.0, 6000.0).nameplate().deep()
-            .help("The alternator's own speed for that current: 6000 unless the plate says otherwise.");
+        rated_rpm: f64 = number("Shaft speed of the rating", RPM, 3000.0, 20_000.0, 6000.0).nameplate().deep()
+            .help("The alternator's own speed at which the rated current was read: 6000 unless the plate says otherwise.");
         plate: Plate = choose("Rating taken", Plate::OPTIONS, 0).nameplate().spread_either()
             .help("A plate like “50/100 A 14 V”, or one that names ISO 8854, was taken on a warmed-up machine, which is worth a fifth more when hot. If in doubt leave it cold.");
         curve: Curve = choose("Output curve from", Curve::OPTIONS, 0)
@@ -95,7 +95,7 @@ section! {
         speed_exponent: f64 = number("Hot rotor, speed exponent", NONE, 0.0, 0.5, 0.17).deep().spread(0.05, 0.3)
             .help("How strongly the curve's beginning moves up with a weakened field: 0.05 to 0.3.");
         rotor_rise_k: f64 = number("Rotor above case", KELVIN, 0.0, 60.0, 10.0).deep().spread(5.0, 30.0)
-            .help("5 to 30 K.");
+            .help("How much hotter the rotor runs than the case: 5 to 30 K.");
         anchor_winding_c: Option<f64> = maybe("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for a machine of usual efficiency", |_| Some(USUAL_ANCHOR_C)).deep().spread(130.0, 180.0)
             .help("How hot the winding gets at full output at the speed and air temperature below: 150 to 160 °C for small machines, 130 to 145 °C for large ones. This one figure sets the cooling; a run with a thermometer replaces it.");
         anchor_rpm: f64 = number("… at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).deep()

@@ -63,8 +63,10 @@ section! {
         capacity_ah: f64 = number("Capacity", AMPERE_HOUR, 10.0, 5000.0, 400.0).nameplate().spread_pct(25.0)
             .help("On the label. Add up batteries joined in parallel; joined in series the ampere-hours stay those of one.");
         window_low_pct: Option<f64> = maybe("Never below", PERCENT, 0.0, 90.0, "10 % lithium, 50 % lead", |w| Some(usual_window_low_pct(&w.inputs)))
+            .decided()
             .help("The state of charge you want kept in hand. Lead that is emptied deeper ages fast.");
         window_high_pct: Option<f64> = maybe("Full for daily use", PERCENT, 10.0, 100.0, "90 %", |_| Some(USUAL_WINDOW_HIGH_PCT))
+            .decided()
             .help("Where a usual charge ends. LFP lasts longer when it is not held at 100 %; the last tenth of a lead bank takes an engine hours.");
         charge_v: Option<f64> = maybe("Charge voltage", VOLT, 10.0, 70.0, "the usual for the chemistry", |w| Some(usual_charge_v(&w.inputs))).nameplate()
             .help("The battery maker's figure at 25 °C, measured at the battery. In 12 V: LFP 13.8 to 14.2, AGM 14.2 to 14.6, gel 14.1 to 14.2, flooded 14.4 to 14.8.");

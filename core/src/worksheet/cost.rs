@@ -39,7 +39,7 @@ section! {
             .help("4000 to 8000 h for a small diesel (common practice).");
         bank: Option<f64> = maybe("The bank, new", MONEY, 0.0, 1.0e8, "its kilowatt-hours at the list's price", |w| Some(w.inputs.usual_bank_price()))
             .help("Charging and emptying it uses it up.");
-        cycles: Option<f64> = maybe("Full cycles it lives", CYCLE, 10.0, 20_000.0, "3000 for lithium, 500 for lead", |w| Some(usual_cycles(&w.inputs))).nameplate()
+        cycles: Option<f64> = maybe("Full cycles in its life", CYCLE, 10.0, 20_000.0, "3000 for lithium, 500 for lead", |w| Some(usual_cycles(&w.inputs))).nameplate()
             .help("2000 to 5000 for lithium iron phosphate, 200 to 800 for lead emptied by half (common practice).");
         shore_kwh: f64 = number("Shore power", MONEY_PER_KILOWATT_HOUR, 0.0, 1000.0, 0.4)
             .help("A kilowatt-hour at the quay.");

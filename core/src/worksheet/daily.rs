@@ -21,8 +21,8 @@ section! {
             .when(|i| i.daily.basis == Basis::Figure);
         saved_pct: f64 = number("Saved by lighter loads", PERCENT, 0.0, 90.0, 0.0).deep()
             .help("Taken off the day's use, whichever way it was found: what better insulation, lamps or habits would save.");
-        night_share_pct: f64 = number("Of that at night", PERCENT, 0.0, 100.0, 45.0).deep()
-            .help("The part used while no sun reaches the panels: anchor light, refrigerator, autopilot on a night passage.")
+        night_share_pct: f64 = number("Used at night", PERCENT, 0.0, 100.0, 45.0).deep()
+            .help("Share of the day's use while no sun reaches the panels: anchor light, refrigerator, autopilot on a night passage.")
             .when(|i| i.daily.basis == Basis::Figure);
         inverter_efficiency_pct: f64 = number("Inverter efficiency", PERCENT, 50.0, 99.0, 90.0).nameplate().deep()
             .help("For mains loads in the list. 88 to 92 % between a fifth and two thirds of its rating.")

@@ -29,7 +29,7 @@ section! {
         rpm: f64 = number("Engine speed while charging", RPM, 400.0, 6000.0, 1500.0).measured().spread_pct(10.0)
             .help("On the rev counter. This and the pulley ratio decide the alternator's speed.");
         displacement_l: f64 = number("Displacement", LITRE_SWEPT, 0.1, 30.0, 1.5).nameplate().spread_pct(25.0)
-            .help("In the engine's papers. Sets the air it draws and the fuel it burns for nothing.");
+            .help("In the engine's papers. Sets the air it draws and the fuel it burns before it does any work.");
         top_rpm: f64 = number("Highest engine speed", RPM, 800.0, 8000.0, 3000.0).nameplate().deep()
             .help("At full throttle. Tells whether the alternator is ever overspeeded.");
         rated_kw: Option<f64> = maybe("Rated power", KILOWATT, 1.0, 1000.0, "14 kW a litre at 3000 rpm", |w| Some(usual_rated_kw(&w.inputs))).nameplate()
@@ -39,7 +39,7 @@ section! {
         injection: Injection = choose("Injection", Injection::OPTIONS, 0).nameplate().deep()
             .help("Most small marine diesels before about 2005 have a pre-chamber or swirl chamber.");
         indicated_efficiency_pct: f64 = number("Indicated efficiency", PERCENT, 20.0, 60.0, 42.0).deep()
-            .help("Fuel to work on the pistons: 38 to 45 %.");
+            .help("Share of the fuel's energy that becomes work on the pistons: 38 to 45 %.");
         belt_efficiency_pct: f64 = number("Belt efficiency", PERCENT, 70.0, 100.0, 95.0).deep()
             .help("93 to 96 % for a V-belt, 96 to 98 % for a multi-rib belt.");
         fuel_mj_kg: f64 = number("Fuel heating value", MEGAJOULE_PER_KILOGRAM, 35.0, 50.0, 42.7).deep()

@@ -27,12 +27,15 @@ section! {
         kind: GoalKind = choose("The goal", GoalKind::OPTIONS, 0)
             .help("What you are after; the purchases that get there for the least money are looked for.");
         hours: f64 = number("Engine a day", HOUR, 0.0, 24.0, 1.0)
+            .decided()
             .help("For charging, on a day like this worksheet's.")
             .when(|i| i.goal.kind == GoalKind::Hours);
         fuel_l: f64 = number("Fuel a year", LITRE, 0.0, 1.0e5, 100.0)
+            .decided()
             .help("For charging, on all days aboard.")
             .when(|i| i.goal.kind == GoalKind::Fuel);
         budget: f64 = number("Money", MONEY, 0.0, 1.0e8, 1000.0)
+            .decided()
             .help("By the price list of this worksheet.")
             .when(|i| i.goal.kind == GoalKind::Budget);
         blower: May = choose("Blower", May::OPTIONS, 0).help("200 or 400 m³/h more.");

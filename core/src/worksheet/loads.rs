@@ -36,8 +36,8 @@ section! {
             .help("Share of those hours it really draws: a refrigerator 30 to 60 %.");
         when: When = choose("When", When::OPTIONS, 0)
             .help("At anchor, under way, or both.");
-        night_pct: f64 = number("Of that at night", PERCENT, 0.0, 100.0, 50.0)
-            .help("Share used while no sun reaches the panels.");
+        night_pct: f64 = number("Used at night", PERCENT, 0.0, 100.0, 50.0)
+            .help("Share of it used while no sun reaches the panels.");
     }
 }
 

@@ -27,6 +27,7 @@ section! {
         kind: RegulatorKind = choose("Regulator", RegulatorKind::OPTIONS, 0)
             .help("A machine as it comes from the engine maker has one built in: it holds volts and knows nothing of heat.");
         set_point_c: f64 = number("Temperature set-point", CELSIUS, 40.0, 180.0, 105.0).nameplate()
+            .decided()
             .help("Where it starts to cut the field: 100 to 110 °C on the case, about 20 K under the maker's limit (common practice).")
             .when(|i| i.reg.kind == RegulatorKind::External);
         sensor: SensorPlace = choose("Sensor", SensorPlace::OPTIONS, 0)
@@ -39,15 +40,19 @@ section! {
             .help("How long the sensor takes to feel two thirds of a change: next to none bolted bare, a minute or two through paint or a lug.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         ramp_min: f64 = number("Slow start", MINUTE, 0.0, 60.0, 0.0).nameplate()
+            .decided()
             .help("Time over which the field is let up to full; 0 for none. Spares the belt, and the winding in short runs.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         low_speed_rpm: f64 = number("Low-speed cap below", RPM, 0.0, 10_000.0, 0.0).nameplate().deep()
+            .decided()
             .help("Shaft speed under which the field is held back because the fan is slow; 0 for none.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         low_speed_pct: f64 = number("Low-speed cap", PERCENT, 5.0, 100.0, 50.0).nameplate().deep()
+            .decided()
             .help("Part of full field allowed below that speed.")
             .when(|i| i.reg.kind == RegulatorKind::External && i.reg.low_speed_rpm > 0.0);
         current_cap_a: Option<f64> = maybe("Current cap", AMPERE, 5.0, 1000.0, "no cap", |_| None).nameplate()
+            .decided()
             .help("The most the regulator lets the machine give; often set to spare the belt.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         fixed_v: Option<f64> = maybe("Voltage it holds", VOLT, 10.0, 70.0, "the bank's charge voltage", |w| Some(w.inputs.charge_v())).measured()

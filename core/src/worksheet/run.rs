@@ -9,10 +9,12 @@ section! {
         from_pct: f64 = number("Charge from", PERCENT, 0.0, 99.0, 30.0).measured()
             .help("State of charge when the engine is started.");
         to_pct: f64 = number("Charge to", PERCENT, 1.0, 100.0, 90.0)
+            .decided()
             .help("Where you would stop the engine.");
         house_load_a: Option<f64> = maybe("House load meanwhile", AMPERE, 0.0, 1000.0, "the day's mean draw", |w| Some(crate::energy::mean_draw_a(w))).measured().spread_pct(50.0)
             .help("What the boat draws from the bank while charging; the bank gets the rest.");
         longest_h: f64 = number("Give up after", HOUR, 0.5, 24.0, 16.0).deep()
+            .decided()
             .help("The reckoning of a run ends here if the target is not reached.");
     }
 }

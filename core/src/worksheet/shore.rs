@@ -19,7 +19,7 @@ section! {
             .help("With shore power the worksheet says how many days the bank lasts from quay to quay, and how long it charges there.");
         charger_a: f64 = number("Shore charger", AMPERE, 0.0, 1000.0, 30.0).nameplate()
             .help("What it gives the house bank; 0 without one.");
-        efficiency_pct: f64 = number("Its efficiency", PERCENT, 30.0, 99.0, 88.0).nameplate().deep()
+        efficiency_pct: f64 = number("Shore charger's efficiency", PERCENT, 30.0, 99.0, 88.0).nameplate().deep()
             .help("From the quay's kilowatt-hours to the bank's: 85 to 92 % for a modern charger (common practice).");
     }
 }

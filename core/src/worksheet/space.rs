@@ -62,6 +62,7 @@ section! {
             .help("Whether it is left running when the engine stops. The engine goes on heating the space for half an hour.")
             .when(|i| modelled(i) && i.space.blower_m3h > 0.0);
         wanted_a: Option<f64> = maybe("Amperes you would like held", AMPERE, 1.0, 1000.0, "not asked", |_| None).deep()
+            .decided()
             .help("The worksheet then says how large a blower that takes.")
             .when(modelled);
         recirculation_pct: f64 = number("Own warm air drawn in again", PERCENT, 0.0, 60.0, 15.0).deep().spread(5.0, 35.0)

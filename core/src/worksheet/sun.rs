@@ -48,7 +48,7 @@ section! {
             .help("For the day's answer. Its middle is taken; the whole year stands under the results.")
             .when(by_place);
         clearness: f64 = number("Clearness of the sky", NONE, 0.1, 0.8, 0.55).spread(0.45, 0.65)
-            .help("Part of the sun outside the air that comes through, over weeks: 0.45 cloudy, 0.55 temperate, 0.65 trade wind.")
+            .help("Part of the sunshine above the air that gets through it, over weeks: 0.45 cloudy, 0.55 temperate, 0.65 trade wind.")
             .when(by_place);
         yield_pct: f64 = number("Yield of the label", PERCENT, 5.0, 100.0, 75.0).spread(60.0, 85.0)
             .help("After heat, rig shadow, wiring and controller: 60 to 85 %. Flat panels under a boom sit at the low end. Reckoned from latitude, the heat comes off besides: 65 to 95 % then.")

@@ -3,6 +3,7 @@
 use super::{Finding, Severity, add};
 use crate::belt::words::asks;
 use crate::belt::{BeltReport, SHARED_WITH_PUMP_A, USUAL_SIDE_N, belts};
+use crate::most::called;
 use crate::report::Report;
 use crate::worksheet::{Inputs, Said, Worksheet};
 
@@ -17,7 +18,7 @@ pub(crate) fn belt_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
             "belt_not_said",
             format!(
                 "Which belt turns the {} is not said yet; it has to carry up to {:.1} kW for {:.0} A. {}",
-                name(belt),
+                called(belt.second),
                 belt.charging.shaft_w.max(belt.top.shaft_w) / 1000.0,
                 belt.charging.amperes.max(belt.top.amperes),
                 asks(belt)
@@ -47,19 +48,11 @@ pub(crate) fn belt_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
     }
 }
 
-fn name(belt: &BeltReport) -> &'static str {
-    if belt.second {
-        "second alternator"
-    } else {
-        "alternator"
-    }
-}
-
 fn of_one(seen: &Inputs, belt: &BeltReport, found: &mut Vec<Finding>) {
     let (Some(kind), Some(worst_pct)) = (belt.belt, belt.worst_pct) else {
         return;
     };
-    let name = name(belt);
+    let name = called(belt.second);
     if worst_pct > 100.0 {
         let (now, top) = (&belt.charging, &belt.top);
         add(

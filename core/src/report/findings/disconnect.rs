@@ -2,6 +2,7 @@
 
 use super::{Finding, Severity, add};
 use crate::disconnect::{DumpReport, Exposure, Standing, disconnect};
+use crate::most::called;
 use crate::report::Report;
 use crate::worksheet::{RegulatorKind, Said, Worksheet};
 
@@ -28,7 +29,7 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
             "disconnect_not_said",
             format!(
                 "What stands between the {} and the electronics when the bank disconnects under load is not said yet: without anything, up to about {:.0} V, where electronics bear {:.0} V. Answer the questions under “When the bank disconnects”.",
-                name(machine),
+                called(machine.second),
                 machine.peak_v(),
                 machine.bear_v
             ),
@@ -40,7 +41,7 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
             format!(
                 "If the bank disconnects under load, up to about {:.0} V of the {} are left for electronics that bear {:.0} V. {}",
                 machine.bank_left_v().unwrap_or_default(),
-                name(machine),
+                called(machine.second),
                 machine.bear_v,
                 if inputs.reg.kind == RegulatorKind::External {
                     "Let the bank's warning contact cut the field first, and fit a clamp or keep a lead battery on the machine."
@@ -58,7 +59,7 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
             "warning_alone",
             format!(
                 "Only the warning contact stands between the {} and the electronics. A management system that opens without warning, on a short circuit or a fault of its own, leaves up to about {:.0} V: a clamp, or a lead battery on the machine, is the second defence.",
-                name(machine),
+                called(machine.second),
                 machine.peak_v()
             ),
         );
@@ -120,12 +121,4 @@ fn warned_alone(machine: &DumpReport) -> bool {
             .any(|defence| defence.key == key && defence.standing == Standing::Present)
     };
     there("warning") && !there("clamp") && !there("lead") && machine.too_much(machine.peak_v())
-}
-
-fn name(machine: &DumpReport) -> &'static str {
-    if machine.second {
-        "second alternator"
-    } else {
-        "alternator"
-    }
 }

@@ -1,0 +1,159 @@
+//! What guards the house bank: its management system, or the low-voltage
+//! switch of a lead bank.
+
+use super::{Case, Group, Line, Source, amperes, degrees, down, volts};
+use crate::worksheet::{RegulatorKind, WayKind};
+
+/// The lithium bank's management system.
+pub(super) fn management(case: Case) -> Group {
+    let (inputs, f) = (case.inputs, case.figures);
+    let step = |v: f64| format!("{} ({:.2} V a cell)", volts(v), f.cell_v(v));
+    let [warn_v, cut_v, open_v] = f.high_v;
+    let [low_v, shed_v, empty_v] = f.low_v;
+    let cuts = cuts(case);
+    let lines = vec![
+        Line::new(
+            "high_1_warning",
+            "High volts 1: warning",
+            step(warn_v),
+            format!(
+                "{} above the charge voltage, so that it never sounds on a usual day.",
+                volts(warn_v - f.charge_v)
+            ),
+        )
+        .at(warn_v)
+        .from(Source::Reckoned),
+        Line::new(
+            "high_2_field_off",
+            "High volts 2: charging off",
+            format!("{}: {cuts}", step(cut_v)),
+            if inputs.straight_into_house() && inputs.reg.kind == RegulatorKind::Internal {
+                "A built-in regulator must be opened for such a relay; a converter needs none."
+                    .to_string()
+            } else if inputs.straight_into_house() {
+                format!(
+                    "The machine must be dead before the bank lets go of its {:.0} A.",
+                    case.report.run.start_a
+                )
+            } else {
+                "Whatever charges stops before the bank has to.".to_string()
+            },
+        )
+        .at(cut_v)
+        .from(Source::Reckoned),
+        Line::new(
+            "high_3_contactor",
+            "High volts 3: contactor opens",
+            format!("{}, 2 to 5 s after step 2", step(open_v)),
+            format!(
+                "Last. If the maker's is fixed and lower, lower the charge voltage of {} until all three have room.",
+                volts(f.charge_v)
+            ),
+        )
+        .at(open_v)
+        .from(Source::BatteryMaker),
+        Line::new(
+            "low_1_warning",
+            "Low volts 1: warning",
+            step(low_v),
+            format!(
+                "The cells are nearly empty, well below the {:.0} % kept in hand.",
+                inputs.window_low_pct()
+            ),
+        )
+        .at(low_v),
+        Line::new(
+            "low_2_loads_off",
+            "Low volts 2: refrigeration, inverter, heaters off",
+            step(shed_v),
+            "What is left is for navigation lights, radio and bilge pumps.".to_string(),
+        )
+        .at(shed_v),
+        Line::new(
+            "low_3_contactor",
+            "Low volts 3: contactor opens",
+            step(empty_v),
+            "Last, to save the cells; the charging side should still let current in.".to_string(),
+        )
+        .at(empty_v)
+        .from(Source::BatteryMaker),
+        Line::new(
+            "charge_current",
+            "Most charge current",
+            amperes(f.bank_limit_a),
+            format!(
+                "{:.2} A for each of {:.0} A·h, at {} °C.",
+                f.bank_limit_a / inputs.bank.capacity_ah,
+                inputs.bank.capacity_ah,
+                degrees(inputs.bank.temperature_c)
+            ),
+        )
+        .at(down(f.bank_limit_a))
+        .from(f.limit_from),
+        Line::new(
+            "cell_limits",
+            "Limits of single cells, balancing, short circuit",
+            "from the battery maker".to_string(),
+            format!("They belong to its {:.0} cells and to nobody's rule.", f.cells),
+        )
+        .from(Source::BatteryMaker),
+    ];
+    Group {
+        key: "management",
+        title: "Battery management system",
+        lines,
+    }
+}
+
+/// What the second step of high volts acts on.
+fn cuts(case: Case) -> &'static str {
+    let inputs = case.inputs;
+    let converter = inputs.engine_charges() && inputs.way.kind == WayKind::Converter;
+    match (inputs.straight_into_house(), inputs.reg.kind, converter) {
+        (true, RegulatorKind::External, false) => "field off, chargers off",
+        (true, RegulatorKind::External, true) => "field off, converter and chargers off",
+        (true, RegulatorKind::Internal, false) => "field off by a relay, chargers off",
+        (true, RegulatorKind::Internal, true) => "field off by a relay, converter and chargers off",
+        (false, _, true) => "converter off, chargers off",
+        (false, _, false) => "chargers off",
+    }
+}
+
+/// What a lead bank has in place of a management system.
+pub(super) fn low_volts(case: Case) -> Group {
+    let f = case.figures;
+    let [warn_v, shed_v, off_v] = f.low_v;
+    let low_pct = case.inputs.window_low_pct();
+    let line = |key, what, v: f64, why: String| {
+        Line::new(key, what, volts(v), why)
+            .at(v)
+            .from(Source::Reckoned)
+    };
+    Group {
+        key: "low_volts",
+        title: "Low-voltage alarm and switch",
+        lines: vec![
+            line(
+                "low_1_warning",
+                "Low volts 1: warning",
+                warn_v,
+                format!("Where the bank rests at the {low_pct:.0} % kept in hand."),
+            ),
+            line(
+                "low_2_loads_off",
+                "Low volts 2: refrigeration, inverter, heaters off",
+                shed_v,
+                format!(
+                    "{} lower, for a minute on end, so that a pump's start does not trip it.",
+                    volts(warn_v - shed_v)
+                ),
+            ),
+            line(
+                "low_3_off",
+                "Low volts 3: all but navigation lights, radio and bilge pumps off",
+                off_v,
+                "Lower, the bank loses life for ever.".to_string(),
+            ),
+        ],
+    }
+}
