@@ -11,7 +11,7 @@
   }
   document.documentElement.dataset.look = look;
   if (kept || location.hash.length > 1) document.documentElement.dataset.kept = '';
-  if (look === 'night') document.querySelector('meta[name="theme-color"]').content = '#1b1b1b';
+  if (look === 'night') document.querySelector('meta[name="theme-color"]').content = '#000000';
 
   // A browser that knows no modules never runs the loader: say so.
   if (!('noModule' in document.createElement('script'))) {

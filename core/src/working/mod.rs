@@ -72,7 +72,7 @@ pub struct Used {
     pub unit: &'static str,
     /// What was chosen, or what an empty field stands for.
     pub says: &'static str,
-    /// How well it is known, if it is an input.
+    /// How well it is known, if it is an input that is a fact.
     pub known: Option<Knowledge>,
     /// The input it is.
     pub key: Option<String>,

@@ -1,21 +1,25 @@
 //! Arrangements beside each other: a table on a wide screen, cards to swipe
 //! on a narrow one. Reckoned only while they lie open, once typing rests.
 
+mod rows;
+
 use std::cell::RefCell;
 use std::time::Duration;
 
 use ampwright_core::arrange::{Comparison, Outcome, all, compare};
-use ampwright_core::report::{Where, clock};
+use ampwright_core::report::Where;
 use ampwright_core::worksheet::{Arrangement, Key, SectionId, Worksheet};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
+
+use rows::{ROWS, Row};
 
 use crate::come::Arrival;
 use crate::desk::Desk;
 use crate::fit::caution;
 use crate::money::{chart, money};
 use crate::paper::{Section, Text, written};
-use crate::words::{escape, figure};
+use crate::words::escape;
 use crate::{field, own};
 
 /// How long typing must rest before they are reckoned anew.
@@ -120,102 +124,6 @@ fn take_over(desk: Desk, button: &Element, _: &Event) {
 pub fn letter(at: usize) -> char {
     char::from(b'A' + at.min(25) as u8)
 }
-
-/// What a row of the table shows of an outcome, and by what it is judged: the
-/// less the better, not at all if it is no number.
-type Row = (&'static str, fn(&Worksheet, &Outcome) -> (String, f64));
-
-fn hours(hours: Option<f64>) -> (String, f64) {
-    match hours {
-        None => ("never".into(), f64::INFINITY),
-        Some(hours) => (clock(60.0 * hours), hours),
-    }
-}
-
-fn amount(sheet: &Worksheet, amount: Option<f64>) -> (String, f64) {
-    match amount {
-        None => ("–".into(), f64::NAN),
-        Some(amount) => (money(sheet, amount), amount),
-    }
-}
-
-fn plain(text: String) -> (String, f64) {
-    (text, f64::NAN)
-}
-
-const ROWS: [Row; 17] = [
-    ("Engine, a day", |_, o| hours(o.hours_day)),
-    ("… a year", |_, o| match o.hours_year {
-        None => plain("–".into()),
-        Some(hours) => (format!("{} h", figure(hours, 0)), hours),
-    }),
-    ("To the target of the run", |_, o| {
-        match o.minutes_to_target {
-            None => ("not reached".into(), f64::INFINITY),
-            Some(minutes) => (clock(minutes), minutes),
-        }
-    }),
-    ("Alternator, at the start", |_, o| {
-        (format!("{} A", figure(o.start_a, 0)), -o.start_a)
-    }),
-    ("… hot", |_, o| {
-        (format!("{} A", figure(o.hot_a, 0)), -o.hot_a)
-    }),
-    ("Held by", |_, o| plain(o.limit.short().into())),
-    ("Closest to its limit", |_, o| {
-        let hottest = &o.hottest;
-        let text = format!(
-            "{} {} of {} °C",
-            hottest.part,
-            figure(hottest.celsius, 0),
-            figure(hottest.limit_c, 0)
-        );
-        (text, -hottest.margin_k())
-    }),
-    ("Belts take", |_, o| {
-        let text = format!(
-            "{} kW, {} % of the engine",
-            figure(o.belt_kw, 1),
-            figure(o.engine_share_pct, 0)
-        );
-        (text, o.belt_kw)
-    }),
-    ("Hardest worked belt", |_, o| match o.belt_pct {
-        None => plain("not named".into()),
-        Some(percent) => (
-            format!("{} % of what it bears", figure(percent, 0)),
-            percent,
-        ),
-    }),
-    ("When the bank disconnects", |_, o| {
-        plain(o.disconnect.clone())
-    }),
-    ("Findings", |_, o| {
-        let text = format!("{} stop, {} mend", o.stop, o.mend);
-        (text, (100 * o.stop + o.mend) as f64)
-    }),
-    ("Fuel, a year", |_, o| match o.fuel_year_l {
-        None => plain("–".into()),
-        Some(litres) => (format!("{} L", figure(litres, 0)), litres),
-    }),
-    ("To buy", |sheet, o| amount(sheet, Some(o.bought))),
-    ("A year, all in", |sheet, o| {
-        amount(sheet, o.year.map(|year| year.total))
-    }),
-    ("A kW·h from the engine", |sheet, o| match o.engine_kwh {
-        None => plain("–".into()),
-        Some(price) => (crate::money::cents(sheet, price), price),
-    }),
-    ("A kW·h used aboard, all in", |sheet, o| match o.used_kwh {
-        None => plain("–".into()),
-        Some(price) => (crate::money::cents(sheet, price), price),
-    }),
-    ("Paid back after", |_, o| match o.payback_years {
-        _ if o.bought == 0.0 => plain("–".into()),
-        None => ("never".into(), f64::INFINITY),
-        Some(years) => (format!("{} years", figure(years, 1)), years),
-    }),
-];
 
 /// A row's cells, the best and the worst named.
 fn cells(row: &Row, sheet: &Worksheet, outcomes: &[Outcome]) -> Vec<String> {
