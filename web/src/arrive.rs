@@ -94,9 +94,12 @@ pub const SECTION: Section = Section {
         (
             "welcome@class",
             Text::Own(|desk| {
+                desk.turn.track();
+                // It goes with the next worksheet, not when this one is kept:
+                // then the page would move under the finger that types.
                 let fresh = desk.arrival.with(Option::is_none)
-                    && desk.number.get().is_none()
-                    && desk.keeping.get() != Keeping::Kept;
+                    && desk.number.get_untracked().is_none()
+                    && desk.keeping.get_untracked() != Keeping::Kept;
                 notice(fresh, " welcome")
             }),
         ),
