@@ -38,14 +38,21 @@ pub fn stamp() -> Result<()> {
 
     let mut names = Vec::new();
     list(&folder, "", &mut names).map_err(failed)?;
-    for name in names.iter_mut().filter(|name| is_shell(name)) {
+    for name in &mut names {
+        let Some((stem, kind)) = ours(name) else {
+            continue;
+        };
         let file = folder.join(&*name);
-        let text = bare(&fs::read_to_string(&file).map_err(failed)?);
+        let text = fs::read_to_string(&file).map_err(failed)?;
+        let text = match kind {
+            "css" => plain(&text),
+            _ => bare(&text),
+        };
         fs::write(&file, &text).map_err(failed)?;
         if name == WORKER {
             continue;
         }
-        let new = name.replace(".js", &format!("-{}.js", short_sum(text.as_bytes(), 16)));
+        let new = format!("{stem}-{}.{kind}", short_sum(text.as_bytes(), 16));
         page = put(&page, &format!("{name}\""), &format!("{new}\""))?;
         fs::rename(&file, folder.join(&new)).map_err(failed)?;
         *name = new;
@@ -74,9 +81,28 @@ pub fn stamp() -> Result<()> {
     fs::write(folder.join(WORKER), stamped(&worker, &build, &rows)?).map_err(failed)
 }
 
-/// Scripts of the shell; their names do not tell their contents yet.
-fn is_shell(name: &str) -> bool {
-    name.ends_with(".js") && !name.contains(['/', '-'])
+/// Stem and kind of a script of the shell, whose name does not tell its contents
+/// yet, or of the style, whose name tells what it was.
+fn ours(name: &str) -> Option<(&str, &str)> {
+    match name.rsplit_once('.')? {
+        (stem, "js") if !stem.contains(['/', '-']) => Some((stem, "js")),
+        (stem, "css") => Some((stem.split('-').next()?, "css")),
+        _ => None,
+    }
+}
+
+/// A style without remarks and indents. No text in it holds their signs.
+fn plain(style: &str) -> String {
+    let mut pieces = style.split("/*");
+    let first = pieces.next().unwrap_or_default().to_string();
+    let bare = pieces
+        .filter_map(|piece| Some(piece.split_once("*/")?.1))
+        .fold(first, |all, piece| all + piece);
+    bare.lines()
+        .map(str::trim)
+        .filter(|line| !line.is_empty())
+        .flat_map(|line| [line, "\n"])
+        .collect()
 }
 
 /// A script without the lines that are only for who reads it.
@@ -179,11 +205,19 @@ mod tests {
 
     #[test]
     fn the_shell_is_what_has_no_sum_in_its_name() {
-        assert!(is_shell("boot.js") && is_shell(WORKER));
-        assert!(
-            !["ampwright-web-01.js", "icons/a.js"]
-                .iter()
-                .any(|name| is_shell(name))
+        assert_eq!(ours("boot.js"), Some(("boot", "js")));
+        assert_eq!(ours("style-01.css"), Some(("style", "css")));
+        assert!(ours(WORKER).is_some());
+        assert_eq!(ours("ampwright-web-01.js"), None);
+        assert_eq!(ours("icons/a.js"), None);
+    }
+
+    #[test]
+    fn a_style_goes_out_plain() {
+        let style = "/* A */\na { b: c; }\n@media print {\n  d { e: f; /* g\n h */ }\n}\n";
+        assert_eq!(
+            plain(style),
+            "a { b: c; }\n@media print {\nd { e: f;\n}\n}\n"
         );
     }
 }
