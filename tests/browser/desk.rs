@@ -47,12 +47,18 @@ impl Desk {
     /// An element, scrolled to the middle: the strip covers the top.
     fn in_sight(&self, css: &str) -> Element<'_> {
         let element = self.browser.find(css).unwrap();
-        let scroll = "arguments[0].scrollIntoView({ block: 'center' })";
+        // What comes into sight only now is laid out with the next frame, and
+        // moves what follows.
+        let scroll = "const element = arguments[0];
+            return new Promise((done) => {
+                let looks = 6;
+                (function look() {
+                    element.scrollIntoView({ block: 'center' });
+                    looks -= 1;
+                    requestAnimationFrame(looks ? look : done);
+                })();
+            })";
         self.browser.script(scroll, &[element.as_arg()]).unwrap();
-        // What comes into sight only now is laid out with the next frame.
-        let drawn = "return new Promise((done) =>
-            requestAnimationFrame(() => requestAnimationFrame(done)))";
-        self.browser.script(drawn, &[]).unwrap();
         element
     }
 
