@@ -49,7 +49,9 @@ impl Desk {
         let element = self.browser.find(css).unwrap();
         // What comes into sight only now is laid out with the next frame, and
         // moves what follows.
+        // A person turns the wheel, which ends what the page does by itself.
         let scroll = "const element = arguments[0];
+            dispatchEvent(new WheelEvent('wheel'));
             return new Promise((done) => {
                 let looks = 6;
                 (function look() {

@@ -217,7 +217,7 @@ mod tests {
         let style = "/* A */\na { b: c; }\n@media print {\n  d { e: f; /* g\n h */ }\n}\n";
         assert_eq!(
             plain(style),
-            "a { b: c; }\n@media print {\nd { e: f;\n}\n}\n"
+            "a { b: c; }\n@media print {\nd { e: f;  }\n}\n"
         );
     }
 }
