@@ -89,12 +89,9 @@ pub const SECTION: Section = Section {
 
 /// The worksheets in the browser's storage, newest first.
 fn sheets(desk: Desk) -> String {
-    desk.shelved.track();
     let here = desk.number.get();
     let mut text = String::new();
-    for number in Store::open().map(Store::numbers).unwrap_or_default() {
-        let kept = Store::open().ok().and_then(|store| store.text(number));
-        let name = name(number, kept.as_deref());
+    for (number, name) in named(desk) {
         let (class, current) = match here == Some(number) {
             true => ("here", "aria-current=true"),
             false => ("", ""),
@@ -108,17 +105,26 @@ fn sheets(desk: Desk) -> String {
 
 /// The other worksheets kept here, as options of a list.
 pub fn others(desk: Desk) -> String {
-    desk.shelved.track();
     let here = desk.number.get();
     let mut text = "<option value=''>–</option>".to_string();
-    for number in Store::open().map(Store::numbers).unwrap_or_default() {
-        let kept = Store::open().ok().and_then(|store| store.text(number));
+    for (number, name) in named(desk) {
         if here != Some(number) {
-            let name = name(number, kept.as_deref());
             text += &format!("<option value={number}>{name}</option>");
         }
     }
     text
+}
+
+/// Numbers and names of the worksheets kept here, newest first.
+fn named(desk: Desk) -> Vec<(u32, String)> {
+    desk.shelved.track();
+    let Ok(store) = Store::open() else {
+        return Vec::new();
+    };
+    let numbers = store.numbers().into_iter();
+    numbers
+        .map(|number| (number, name(number, store.text(number).as_deref())))
+        .collect()
 }
 
 /// What a kept worksheet is called, as markup.
