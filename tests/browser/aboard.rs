@@ -83,7 +83,7 @@ fn a_copy_of_the_page_works_from_disk() {
     assert_eq!(answer(&browser), other);
 
     browser.go("about:blank").unwrap();
-    let link = format!("{address}#v=1&name=Theirs&alt_rated_a=150&end");
+    let link = format!("{address}#v=2&name=Theirs&alt_rated_a=150&end");
     browser.go(&link).unwrap();
     browser.wait_text("#title", "Theirs").unwrap();
     browser.wait_text("#arrival", "as a copy").unwrap();

@@ -9,7 +9,7 @@ use std::{fs, thread, time::Duration};
 
 /// A boat with two machines, loads and an arrangement of its own: few inputs
 /// stay hidden.
-const BOAT: &str = "#v=1&name=Turnstone&daily_basis=listed&two_role=house&guard_clamp=avalanche&load=Lights~15&load=Refrigerator~45~~~24~45&way=Larger~alt_rated~180&cost_currency=eur&end";
+const BOAT: &str = "#v=2&name=Turnstone&daily_basis=listed&two_role=house&guard_clamp=avalanche&load=Lights~15&load=Refrigerator~45~~~24~45&way=Larger~alt_rated~180&cost_currency=eur&end";
 
 /// Opens every fold, waits until what they hold is drawn, and lays all of it
 /// out, in sight or not.

@@ -44,7 +44,7 @@ fn a_link_gives_the_same_numbers_in_another_browser() {
     desk.fill("#ask-eng_rpm", "1250");
     desk.press("#add-it-up");
     let (link, before) = (desk.link(), desk.answer());
-    assert!(link.contains("#v=1&"), "{link}");
+    assert!(link.contains("#v=2&"), "{link}");
 
     let other = Browser::open(Screen::Desk).unwrap();
     other.go(&link).unwrap();
@@ -60,7 +60,7 @@ fn a_link_never_replaces_ones_own_worksheet() {
     desk.fill("#sheet-name", "Mine");
     desk.fill("#ask-alt_rated_a", "77");
     desk.wait_kept();
-    let foreign = format!("{}#v=1&name=Theirs&alt_rated_a=150&end", desk.site.url());
+    let foreign = format!("{}#v=2&name=Theirs&alt_rated_a=150&end", desk.site.url());
     desk.browser.go(&foreign).unwrap();
     desk.browser.wait_text("#title", "Theirs").unwrap();
     desk.browser.wait_text(".sheets", "Theirs").unwrap();
@@ -77,7 +77,7 @@ fn a_link_never_replaces_ones_own_worksheet() {
 #[test]
 fn a_link_that_was_cut_says_so() {
     let desk = Desk::open(Screen::Phone);
-    let cut = format!("{}#v=1&alt_rated_a=90&eng_rp", desk.site.url());
+    let cut = format!("{}#v=2&alt_rated_a=90&eng_rp", desk.site.url());
     desk.browser.go(&cut).unwrap();
     let said = desk.browser.wait_text("#arrival", "incomplete").unwrap();
     assert!(said.text().unwrap().contains("eng_rp"));

@@ -14,7 +14,7 @@ const MARKS: &str = "return document.querySelectorAll('.marked').length + (windo
 fn script_in_a_name_stays_text() {
     let desk = Desk::open(Screen::Desk);
     let link = format!(
-        "#v=1&name={EVIL}&daily_basis=listed&load={EVIL}~15&load={EVIL}~{EVIL}&way={EVIL}~alt_rated~180&way={EVIL}~{EVIL}~{EVIL}&{EVIL}={EVIL}&{EVIL}&bank_capacity={EVIL}&alt_rated=100~{EVIL}&end"
+        "#v=2&name={EVIL}&daily_basis=listed&load={EVIL}~15&load={EVIL}~{EVIL}&way={EVIL}~alt_rated~180&way={EVIL}~{EVIL}~{EVIL}&{EVIL}={EVIL}&{EVIL}&bank_capacity={EVIL}&alt_rated=100~{EVIL}&end"
     );
     let url = format!("{}{link}", desk.site.url());
     desk.browser.go(&url).unwrap();
@@ -25,7 +25,7 @@ fn script_in_a_name_stays_text() {
     desk.fill("#trial-log", &format!("min;{evil}\n0;{evil}\n{evil};3"));
     desk.press("#trial-fit");
     desk.browser.wait_text("#trial-outcome", "<img").unwrap();
-    desk.fill("#open-link", &format!("v=1&{evil}=3&end"));
+    desk.fill("#open-link", &format!("v=2&{evil}=3&end"));
     desk.press("#take-link");
     desk.browser.wait_text(".notice", "<img").unwrap();
     look_everywhere(&desk);

@@ -35,7 +35,7 @@ fn a_link_shows_what_differs_and_leads_back() {
     desk.fill("#sheet-name", "Mine");
     desk.fill("#ask-alt_rated_a", "77");
     desk.wait_kept();
-    let foreign = format!("{}#v=1&name=Theirs&alt_rated=150&end", desk.site.url());
+    let foreign = format!("{}#v=2&name=Theirs&alt_rated=150&end", desk.site.url());
     desk.browser.go(&foreign).unwrap();
     desk.browser.wait_text("#arrival", "as a copy").unwrap();
     desk.browser
@@ -59,7 +59,7 @@ fn a_link_shows_what_differs_and_leads_back() {
 #[test]
 fn a_spoilt_link_says_what_was_understood() {
     let desk = Desk::open(Screen::Phone);
-    let spoilt = "#v=1&name=Theirs&alt_rated=99999&bank_capacity=500&sails=3&load=%3Cb%3EPump~6";
+    let spoilt = "#v=2&name=Theirs&alt_rated=99999&bank_capacity=500&sails=3&load=%3Cb%3EPump~6";
     let spoilt = desk.site.url() + spoilt;
     desk.browser.go(&spoilt).unwrap();
     for said in [
@@ -79,7 +79,7 @@ fn a_spoilt_link_says_what_was_understood() {
     let before = desk.browser.script(drawn, &[]).unwrap();
     desk.browser
         .go(&format!(
-            "{}#v=1&name=%3Cscript%3Ealert(1)%3C/script%3E&load=Pump~6&end",
+            "{}#v=2&name=%3Cscript%3Ealert(1)%3C/script%3E&load=Pump~6&end",
             desk.site.url()
         ))
         .unwrap();
@@ -118,14 +118,14 @@ fn the_code_to_scan_leads_to_the_link() {
         858,
     ] {
         for length in [long, most] {
-            let text = "Ampwright#v=1&alt_rated=90~m;".repeat(30)[..length].to_string();
+            let text = "Ampwright#v=2&alt_rated=90~m;".repeat(30)[..length].to_string();
             assert_eq!(read(&text), text);
         }
         long = most + 1;
     }
     // Too long: no code, and why.
     let loads = "&load=Somewhat+of+a+load~15".repeat(40);
-    let long = format!("{}#v=1{loads}&end", desk.site.url());
+    let long = format!("{}#v=2{loads}&end", desk.site.url());
     desk.browser.go(&long).unwrap();
     desk.browser.wait_text("#scan", "too long").unwrap();
     desk.browser.wait_gone("#code svg").unwrap();
@@ -154,7 +154,7 @@ fn scanned(desk: &Desk) -> String {
 #[test]
 fn what_was_changed_since_the_link_is_told() {
     let desk = Desk::open(Screen::Phone);
-    let link = format!("{}#v=1&alt_rated=150&end", desk.site.url());
+    let link = format!("{}#v=2&alt_rated=150&end", desk.site.url());
     desk.browser.go(&link).unwrap();
     desk.browser.wait_text("#arrival", "as a copy").unwrap();
     desk.fill("#ask-alt_rated_a", "90");
@@ -165,7 +165,7 @@ fn what_was_changed_since_the_link_is_told() {
     desk.press("#forum summary");
     let told = "return document.getElementById('forum-text').value.includes('What was changed')";
     desk.browser.wait_script(told).unwrap();
-    desk.fill("#compare-link", "v=1&alt_rated=60&end");
+    desk.fill("#compare-link", "v=2&alt_rated=60&end");
     desk.browser.wait_text("#compare-table", "60 A").unwrap();
     desk.assert_quiet();
 }

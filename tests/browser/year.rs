@@ -5,7 +5,7 @@ use ampwright_core::worksheet::open_link;
 use ampwright_core::year;
 use ampwright_tests::driver::Screen;
 
-const LINK: &str = "#v=1&sun_panel_w=320&sun_basis=place&sun_latitude_deg=43.5&sun_month=6&end";
+const LINK: &str = "#v=2&sun_panel_w=320&sun_basis=place&sun_latitude_deg=43.5&sun_month=6&end";
 
 /// The cells of a month, January first.
 fn cell(desk: &Desk, month: usize, column: usize) -> String {

@@ -89,7 +89,7 @@ const FOUND: &[(&str, &str)] = &[
 ];
 
 fn sheet(inputs: &str) -> Worksheet {
-    let opened = open_link(&format!("v=1&{inputs}&end")).expect("a link");
+    let opened = open_link(&format!("v=2&{inputs}&end")).expect("a link");
     assert!(opened.remarks.is_empty(), "{inputs}: {:?}", opened.remarks);
     opened.sheet
 }

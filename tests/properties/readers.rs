@@ -132,7 +132,7 @@ proptest! {
 /// few words, and with no more than a worksheet holds.
 #[test]
 fn endless_texts_are_borne() {
-    let head = r#"{"type":"ampwright-worksheet","version":1"#;
+    let head = r#"{"type":"ampwright-worksheet","version":2"#;
     for part in [
         "&x",
         "&x=",

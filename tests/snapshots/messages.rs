@@ -39,30 +39,30 @@ fn complaints() {
 fn damaged_links() {
     let links = [
         "",
-        "v=2&end",
+        "v=3&end",
         "bank_capacity_ah=400",
-        "v=1&bank_capacity_ah=400",
-        "v=1&colour=red&end",
-        "v=1&what%20is%20this&end",
-        "v=1&bank_capacity_ah=4&end",
-        "v=1&bank_capacity_ah=400~x&end",
+        "v=2&bank_capacity_ah=400",
+        "v=2&colour=red&end",
+        "v=2&what%20is%20this&end",
+        "v=2&bank_capacity_ah=4&end",
+        "v=2&bank_capacity_ah=400~x&end",
         "v=later&end",
         "v=99999999999&bank_capacity=400&end",
-        "v=1&bank_capacity=400&capacity=500&end",
-        "v=1&bank_charge=142&end",
-        "v=1&alt_colour=red&rated=120&end",
-        "v=1&name=Sea%ff&end",
-        "v=1&name=%3Cscript%3E&%3Cscript%3E=1&%3Cimg%20src%3Dx%3E&end",
-        "v=1&load=Kettle&end",
-        "v=1&load=Kettle~&end",
-        "v=1&load=%3Cb%3EKettle~much&end",
-        "v=1&load=Kettle~1000~acw~1~0.2~100~both~0~7&end",
-        "v=1&way=Larger~alt_rated~5000&end",
-        "v=1&way=Larger~alt_rated&end",
-        "v=1&way=Larger~colour~red&end",
-        "v=1&load=Kettle~1000~acw~1~99~100~both~0&end",
+        "v=2&bank_capacity=400&capacity=500&end",
+        "v=2&bank_charge=142&end",
+        "v=2&alt_colour=red&rated=120&end",
+        "v=2&name=Sea%ff&end",
+        "v=2&name=%3Cscript%3E&%3Cscript%3E=1&%3Cimg%20src%3Dx%3E&end",
+        "v=2&load=Kettle&end",
+        "v=2&load=Kettle~&end",
+        "v=2&load=%3Cb%3EKettle~much&end",
+        "v=2&load=Kettle~1000~acw~1~0.2~100~both~0~7&end",
+        "v=2&way=Larger~alt_rated~5000&end",
+        "v=2&way=Larger~alt_rated&end",
+        "v=2&way=Larger~colour~red&end",
+        "v=2&load=Kettle~1000~acw~1~99~100~both~0&end",
     ];
-    let many = format!("v=1{}&end", "&x".repeat(50));
+    let many = format!("v=2{}&end", "&x".repeat(50));
     let lines: Vec<String> = links
         .into_iter()
         .chain([many.as_str()])
@@ -76,14 +76,14 @@ fn damaged_links() {
 
 #[test]
 fn damaged_files() {
-    let head = r#"{"type":"ampwright-worksheet","version":1"#;
-    let many = r#"{"type":"ampwright-worksheets","version":1,"worksheets":[7"#;
+    let head = r#"{"type":"ampwright-worksheet","version":2"#;
+    let many = r#"{"type":"ampwright-worksheets","version":2,"worksheets":[7"#;
     let files = [
         "".to_string(),
         "[]".to_string(),
         "{}".to_string(),
         r#"{"type":"ampwright-worksheet"}"#.to_string(),
-        r#"{"type":"ampwright-worksheet","version":2}"#.to_string(),
+        r#"{"type":"ampwright-worksheet","version":3}"#.to_string(),
         format!(r#"{head},"inputs":{{"bank_capacity_ah":4}}}}"#),
         format!(r#"{head},"inputs":{{"bank_capacity_ah":null}}}}"#),
         format!(r#"{head},"inputs":{{"bank_capacity_ah":[400]}}}}"#),
@@ -96,10 +96,10 @@ fn damaged_files() {
             r#"{head},"arrangements":["More",{{"changes":{{"alt_rated_a":5000,"x":1}},"why":1}}]}}"#
         ),
         format!(r#"{many},{head}}}]}}"#),
-        r#"{"type":"ampwright-worksheets","version":2,"worksheets":[]}"#.to_string(),
-        r#"{"type":"ampwright-worksheets","version":1}"#.to_string(),
-        r#"{"type":"ampwright-worksheets","version":1,"worksheets":{}}"#.to_string(),
-        r#"{"type":"ampwright-worksheets","version":1,"worksheets":[7,{}]}"#.to_string(),
+        r#"{"type":"ampwright-worksheets","version":3,"worksheets":[]}"#.to_string(),
+        r#"{"type":"ampwright-worksheets","version":2}"#.to_string(),
+        r#"{"type":"ampwright-worksheets","version":2,"worksheets":{}}"#.to_string(),
+        r#"{"type":"ampwright-worksheets","version":2,"worksheets":[7,{}]}"#.to_string(),
         format!(
             r#"{many},{{"type":"ampwright-worksheet","version":9}},{head},"inputs":{{"bank_capacity_ah":4}}}}],"colour":1}}"#
         ),
@@ -161,24 +161,24 @@ fn cautions() {
 
 /// Worksheets that between them bring out every finding.
 const TROUBLED: &[&str] = &[
-    "v=1&alt_curve=points&alt_second_a=200&alt_second_rpm=1800&end",
-    "v=1&alt_efficiency_pct=85&end",
-    "v=1&alt_anchor_winding_c=80&alt_anchor_air_c=80&end",
-    "v=1&run_from_pct=95&bank_window_low_pct=90&end",
-    "v=1&reg_kind=internal&end",
-    "v=1&reg_kind=internal&alt_rated_a=200&space_outside_c=45&bank_capacity_ah=800&end",
-    "v=1&reg_kind=internal&alt_rated_a=60&bank_charge_limit_a=20&space_outside_c=5&end",
-    "v=1&reg_kind=internal&alt_efficiency_pct=40&space_outside_c=50&space_recirculation_pct=60&end",
-    "v=1&reg_set_point_c=150&alt_rated_a=200&bank_capacity_ah=1000&end",
-    "v=1&eng_top_rpm=4000&alt_pulley_ratio=4&alt_max_rpm=12000&end",
-    "v=1&eng_rpm=500&end",
-    "v=1&eng_rpm=800&alt_pulley_ratio=2.5&daily_use_ah=300&end",
-    "v=1&bank_charge_limit_a=20&run_longest_h=2&end",
-    "v=1&way_kind=converter&way_converter_a=80&end",
-    "v=1&belt_kind=v10&belt_pulley_mm=55&belt_engine_mm=150&belt_centres_mm=95&belt_pump=yes&alt_rated_a=150&reg_kind=internal&guard_lead=no&guard_switch=yes&end",
-    "v=1&belt_kind=ribs6&guard_warning=yes&end",
-    "v=1&two_role=house&bank_capacity_ah=1000&eng_displacement_l=3&belt_kind=two_v13&belt_wrap_deg=110&alt_rated_a=200&alt2_rated_a=180&belt2_kind=ribs6&guard_clamp=clamp&guard_clamp_j=20&end",
-    "v=1&two_role=start&alt2_pulley_ratio=0.6&alt2_max_rpm=3000&eng_rpm=3500&eng_top_rpm=3000&guard_clamp=avalanche&guard_clamp_v=13&end",
+    "v=2&alt_curve=points&alt_second_a=200&alt_second_rpm=1800&end",
+    "v=2&alt_efficiency_pct=85&end",
+    "v=2&alt_anchor_winding_c=80&alt_anchor_air_c=80&end",
+    "v=2&run_from_pct=95&bank_window_low_pct=90&end",
+    "v=2&reg_kind=internal&end",
+    "v=2&reg_kind=internal&alt_rated_a=200&space_outside_c=45&bank_capacity_ah=800&end",
+    "v=2&reg_kind=internal&alt_rated_a=60&bank_charge_limit_a=20&space_outside_c=5&end",
+    "v=2&reg_kind=internal&alt_efficiency_pct=40&space_outside_c=50&space_recirculation_pct=60&end",
+    "v=2&reg_set_point_c=150&alt_rated_a=200&bank_capacity_ah=1000&end",
+    "v=2&eng_top_rpm=4000&alt_pulley_ratio=4&alt_max_rpm=12000&end",
+    "v=2&eng_rpm=500&end",
+    "v=2&eng_rpm=800&alt_pulley_ratio=2.5&daily_use_ah=300&end",
+    "v=2&bank_charge_limit_a=20&run_longest_h=2&end",
+    "v=2&way_kind=converter&way_converter_a=80&end",
+    "v=2&belt_kind=v10&belt_pulley_mm=55&belt_engine_mm=150&belt_centres_mm=95&belt_pump=yes&alt_rated_a=150&reg_kind=internal&guard_lead=no&guard_switch=yes&end",
+    "v=2&belt_kind=ribs6&guard_warning=yes&end",
+    "v=2&two_role=house&bank_capacity_ah=1000&eng_displacement_l=3&belt_kind=two_v13&belt_wrap_deg=110&alt_rated_a=200&alt2_rated_a=180&belt2_kind=ribs6&guard_clamp=clamp&guard_clamp_j=20&end",
+    "v=2&two_role=start&alt2_pulley_ratio=0.6&alt2_max_rpm=3000&eng_rpm=3500&eng_top_rpm=3000&guard_clamp=avalanche&guard_clamp_v=13&end",
 ];
 
 /// What is said of belts and of a bank that disconnects.
@@ -193,7 +193,7 @@ fn fitting() {
     ];
     let mut lines = Vec::new();
     for boat in boats {
-        let sheet = open_link(&format!("v=1&{boat}end")).expect("a link").sheet;
+        let sheet = open_link(&format!("v=2&{boat}end")).expect("a link").sheet;
         let report = report(&sheet);
         lines.push(boat.to_string());
         for belt in belts(&sheet, &report) {

@@ -5,7 +5,7 @@ use ampwright_core::Worksheet;
 use ampwright_core::trial;
 use ampwright_core::worksheet::{demo, open_link, read_file};
 
-const HEAD: &str = r#"{"type":"ampwright-worksheet","version":1"#;
+const HEAD: &str = r#"{"type":"ampwright-worksheet","version":2"#;
 
 /// The first of a text that may be endless.
 fn begin(text: &str) -> String {
@@ -36,7 +36,7 @@ fn strange_files() {
         format!(r#"{HEAD},"name":"{}"}}"#, "Long ".repeat(50)),
         many("loads", r#"{"name":"Lamp"}"#, 501),
         many("arrangements", r#"{"name":"More"}"#, 51),
-        format!(r#"{{"type":"ampwright-worksheets","version":1,"worksheets":[{sheets}]}}"#),
+        format!(r#"{{"type":"ampwright-worksheets","version":2,"worksheets":[{sheets}]}}"#),
         r#"{"type":"ampwright-worksheets"}"#.to_string(),
     ];
     let lines: Vec<String> = files
@@ -59,11 +59,11 @@ fn strange_links() {
     let links = [
         "https://example.org/".to_string(),
         "x".repeat(1_000_001),
-        "v=1&name=Tern&name=Turnstone&end".to_string(),
-        format!("v=1&name={}&end", "Long+".repeat(50)),
-        format!("v=1&load={}~5&end", "%C3%A9".repeat(201)),
-        format!("v=1{}&end", "&load=Lamp~5".repeat(501)),
-        format!("v=1{}&end", "&way=More".repeat(51)),
+        "v=2&name=Tern&name=Turnstone&end".to_string(),
+        format!("v=2&name={}&end", "Long+".repeat(50)),
+        format!("v=2&load={}~5&end", "%C3%A9".repeat(201)),
+        format!("v=2{}&end", "&load=Lamp~5".repeat(501)),
+        format!("v=2{}&end", "&way=More".repeat(51)),
     ];
     let lines: Vec<String> = links
         .iter()

@@ -111,7 +111,7 @@ fn seed(home: &Path) -> Result<()> {
     };
     for (target, texts) in TARGETS
         .into_iter()
-        .zip([starting("v=1"), starting("{"), LOGS.to_vec()])
+        .zip([starting("v=2"), starting("{"), LOGS.to_vec()])
     {
         let folder = made(home.join("seeds").join(target))?;
         for (at, text) in texts.iter().enumerate() {

@@ -112,7 +112,7 @@ const doing = {
         return false;
       }
     });
-    save('ampwright-worksheets.json', `{"type":"ampwright-worksheets","version":1,"worksheets":[${whole}]}`);
+    save('ampwright-worksheets.json', `{"type":"ampwright-worksheets","version":2,"worksheets":[${whole}]}`);
   },
 };
 

@@ -35,7 +35,7 @@ fn check(settings: &Settings, group: &str, line: &str, expected: f64) {
 /// 0.10; 4 × 3.1, 3.0, 2.8; half of 400.
 #[test]
 fn lithium() {
-    let set = of("v=1&end");
+    let set = of("v=2&end");
     check(&set, "charge", "voltage", 14.2);
     check(&set, "charge", "absorption_end", 20.0);
     check(&set, "charge", "float", 13.4);
@@ -54,7 +54,7 @@ fn lithium() {
 /// 2 × 11.85 and 2 × 12.65 at 50 %, then 2 × 0.3 and 2 × 0.9 lower.
 #[test]
 fn lead() {
-    let set = of("v=1&bank_chemistry=flooded&bank_nominal_v=24&bank_capacity_ah=300&end");
+    let set = of("v=2&bank_chemistry=flooded&bank_nominal_v=24&bank_capacity_ah=300&end");
     check(&set, "charge", "voltage", 29.2);
     check(&set, "charge", "absorption_end", 6.0);
     check(&set, "charge", "float", 26.8);
@@ -78,10 +78,10 @@ fn lead() {
 /// a machine of 100 A into 70 A: 40 × 70/140 and 100 × 70/140.
 #[test]
 fn two_share_what_the_bank_takes() {
-    let set = of("v=1&bank_charge_limit_a=100&two_role=house&reg_current_cap_a=80&end");
+    let set = of("v=2&bank_charge_limit_a=100&two_role=house&reg_current_cap_a=80&end");
     check(&set, "regulator", "current_cap", 50.0);
     check(&set, "second", "current_cap", 50.0);
-    let set = of("v=1&bank_charge_limit_a=70&two_role=house&way_kind=converter&end");
+    let set = of("v=2&bank_charge_limit_a=70&two_role=house&way_kind=converter&end");
     check(&set, "converter", "current", 20.0);
     check(&set, "second", "current_cap", 50.0);
 }
@@ -89,10 +89,10 @@ fn two_share_what_the_bank_takes() {
 /// 3.65 V × 4 is the most; the worksheet's 15 V is not passed on.
 #[test]
 fn too_high_a_charge_voltage() {
-    let set = of("v=1&bank_charge_v=15&end");
+    let set = of("v=2&bank_charge_v=15&end");
     check(&set, "charge", "voltage", 14.6);
     assert_eq!(set.groups[0].lines[0].from, Source::BatteryMaker);
-    let set = of("v=1&bank_charge_v=14&end");
+    let set = of("v=2&bank_charge_v=14&end");
     assert_eq!(
         set.groups[0].lines[0].from,
         Source::Worksheet("bank_charge_v")
@@ -103,7 +103,7 @@ fn too_high_a_charge_voltage() {
 /// 13.1 − 0.5 is 12.6; the usual in 24 V is 26.
 #[test]
 fn lock_out() {
-    let with = |said: &str| of(&format!("v=1&way_kind=converter&{said}&end"));
+    let with = |said: &str| of(&format!("v=2&way_kind=converter&{said}&end"));
     check(&with("way_lockout_v=13.2"), "converter", "lockout", 13.2);
     check(&with("way_start_v=13.1"), "converter", "lockout", 12.6);
     check(&with("way_start_v=28"), "converter", "lockout", 26.0);
@@ -141,7 +141,7 @@ fn set_points() {
 #[test]
 fn a_lower_set_point_helps() {
     let mut sheet = opened(
-        "v=1&reg_set_point_c=120&alt_case_limit_c=140&alt_rated_a=160&bank_capacity_ah=800&space_outside_c=38&end",
+        "v=2&reg_set_point_c=120&alt_case_limit_c=140&alt_rated_a=160&bank_capacity_ah=800&space_outside_c=38&end",
     );
     let of = |sheet: &Worksheet| {
         let peak = report(sheet).run.peak;

@@ -153,14 +153,14 @@ mod tests {
 
     #[test]
     fn an_address_ends_where_it_ends() {
-        let link = "https://boat.example/#v=1&name=[/url]>\n&end";
+        let link = "https://boat.example/#v=2&name=[/url]>\n&end";
         assert_eq!(
             Style::Markdown.address(link),
-            "<https://boat.example/#v=1&name=%5B/url%5D%3E&end>"
+            "<https://boat.example/#v=2&name=%5B/url%5D%3E&end>"
         );
         assert_eq!(
             Style::BbCode.address(link),
-            "[url]https://boat.example/#v=1&name=%5B/url%5D%3E&end[/url]"
+            "[url]https://boat.example/#v=2&name=%5B/url%5D%3E&end[/url]"
         );
     }
 }

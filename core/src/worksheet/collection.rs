@@ -1,14 +1,15 @@
 //! A file of one worksheet or of many:
 //!
 //! ```json
-//! {"type": "ampwright-worksheets", "version": 1, "worksheets": [{"type": "ampwright-worksheet", …}, …]}
+//! {"type": "ampwright-worksheets", "version": 2, "worksheets": [{"type": "ampwright-worksheet", …}, …]}
 //! ```
 
 use serde_json::{Map, Value as Json};
 
 use super::Worksheet;
 use super::contents::shortened;
-use super::envelope::{Reading, VERSION, check_version, dropped, parsed, read_value, to_json};
+use super::envelope::{Reading, check_version, dropped, parsed, read_value, to_json};
+use super::version1::NEWEST;
 use crate::fields::Complaint;
 
 /// Most worksheets that are taken from one file.
@@ -20,7 +21,7 @@ const TYPE: &str = "ampwright-worksheets";
 pub fn to_collection(sheets: &[Worksheet]) -> Json {
     let mut envelope = Map::new();
     envelope.insert("type".into(), TYPE.into());
-    envelope.insert("version".into(), VERSION.into());
+    envelope.insert("version".into(), NEWEST.into());
     let sheets: Vec<Json> = sheets.iter().map(to_json).collect();
     envelope.insert("worksheets".into(), Json::Array(sheets));
     Json::Object(envelope)

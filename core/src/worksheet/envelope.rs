@@ -2,7 +2,7 @@
 //! use this one envelope and this one reader.
 //!
 //! ```json
-//! {"type": "ampwright-worksheet", "version": 1, "name": "…",
+//! {"type": "ampwright-worksheet", "version": 2, "name": "…",
 //!  "inputs": {"bank_capacity_ah": 400, "reg_kind": "external"},
 //!  "known": {"bank_capacity_ah": "measured"},
 //!  "loads": [{"name": "Refrigerator", "draw": 45, "hours": 24, "duty_pct": 45}],
@@ -21,6 +21,7 @@ mod read;
 use serde_json::{Map, Number, Value as Json};
 
 use super::done::ticks_to_json;
+use super::version1::NEWEST;
 use super::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::fields::{Section, Spec, Value};
 
@@ -29,8 +30,6 @@ pub(super) use read::{check_version, dropped, parsed};
 
 /// What the envelope calls itself.
 const TYPE: &str = "ampwright-worksheet";
-/// The version this reader writes.
-pub(super) const VERSION: u64 = 1;
 
 /// Writes a worksheet as JSON; only what was said stands in it.
 pub fn to_json(sheet: &Worksheet) -> Json {
@@ -45,7 +44,7 @@ pub fn to_json(sheet: &Worksheet) -> Json {
     let loads: Vec<Json> = sheet.loads.iter().map(load_to_json).collect();
     let mut envelope = Map::new();
     envelope.insert("type".into(), TYPE.into());
-    envelope.insert("version".into(), VERSION.into());
+    envelope.insert("version".into(), NEWEST.into());
     envelope.insert("name".into(), sheet.name.as_str().into());
     envelope.insert("inputs".into(), Json::Object(inputs));
     if !known.is_empty() {

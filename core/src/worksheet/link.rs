@@ -1,5 +1,5 @@
 //! A worksheet as the fragment of a link, readable and editable by hand:
-//! `v=1&name=Turnstone&bank_capacity=460&alt_rated=120~m&pulley_ratio=2.4&load=Lights~15&end`.
+//! `v=2&name=Turnstone&bank_capacity=460&alt_rated=120~m&pulley_ratio=2.4&load=Lights~15&end`.
 //!
 //! Only what was said stands in it, under short names (see `names`). `~m`,
 //! `~n` or `~g` after a value says how well it is known where that is not the
@@ -16,13 +16,12 @@ use std::fmt::Write;
 
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, utf8_percent_encode};
 
+use super::version1::NEWEST;
 use super::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::fields::Section;
 
 pub use read::{Opened, open_link};
 
-/// The version of link this program writes.
-const VERSION: &str = "1";
 /// Closes a link.
 const END: &str = "end";
 /// Stands between the parts of a load and before a mark of knowledge.
@@ -32,7 +31,7 @@ const KEPT: &AsciiSet = &NON_ALPHANUMERIC.remove(b'-').remove(b'.').remove(b'_')
 
 /// Writes the fragment of a link, without the `#`.
 pub fn to_link(sheet: &Worksheet) -> String {
-    let mut link = format!("v={VERSION}");
+    let mut link = format!("v={NEWEST}");
     if !sheet.name.is_empty() {
         push(&mut link, "name", &escape(&sheet.name));
     }

@@ -28,6 +28,7 @@ mod second;
 mod shore;
 mod space;
 mod sun;
+mod version1;
 mod way;
 
 use crate::fields::{Complaint, Kind, Knowledge, Value, sections};

@@ -4,10 +4,11 @@
 use serde_json::error::Category;
 use serde_json::{Map, Value as Json};
 
-use super::{TYPE, VERSION};
+use super::TYPE;
 use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value, decimal, no_input, quoted};
 use crate::worksheet::contents::{LONGEST_FILE, bounded, not_endless, shortened};
 use crate::worksheet::done::ticks_from_json;
+use crate::worksheet::version1::{NEWEST, OLDEST, keep_meaning};
 use crate::worksheet::{Arrangement, Key, Load, LoadRow, Worksheet};
 
 /// A worksheet that was read, with a sentence for everything that was not understood.
@@ -60,7 +61,7 @@ pub fn read_value(json: &Json) -> Result<Reading, Complaint> {
             "This is not a worksheet: its “type” is not “{TYPE}”."
         )));
     }
-    check_version(envelope, "This worksheet")?;
+    let version = check_version(envelope, "This worksheet")?;
     let mut sheet = Worksheet::default();
     let mut remarks = Vec::new();
     for (part, json) in envelope {
@@ -85,6 +86,9 @@ pub fn read_value(json: &Json) -> Result<Reading, Complaint> {
             (part, _) => remarks.push(dropped(part)),
         }
     }
+    if version == OLDEST {
+        keep_meaning(&mut sheet);
+    }
     bounded(&mut sheet, &mut remarks);
     shortened(&mut remarks);
     Ok(Reading { sheet, remarks })
@@ -95,15 +99,15 @@ pub(in crate::worksheet) fn dropped(part: &str) -> String {
     format!("The part {} is not understood and left out.", quoted(part))
 }
 
-/// Whether an envelope is of a version that can be read.
+/// The version of an envelope, if it can be read.
 pub(in crate::worksheet) fn check_version(
     envelope: &Map<String, Json>,
     what: &str,
-) -> Result<(), Complaint> {
+) -> Result<u64, Complaint> {
     match envelope.get("version").and_then(Json::as_u64) {
-        Some(VERSION) => Ok(()),
-        Some(later) if later > VERSION => Err(Complaint(format!(
-            "{what} is of version {later}, later than this program reads ({VERSION}). Nothing was taken from it: a newer program opens it."
+        Some(version) if (OLDEST..=NEWEST).contains(&version) => Ok(version),
+        Some(later) if later > NEWEST => Err(Complaint(format!(
+            "{what} is of version {later}, later than this program reads ({NEWEST}). Nothing was taken from it: a newer program opens it."
         ))),
         _ => Err(Complaint(format!(
             "{what} does not say its version. Nothing was taken from it."

@@ -3,9 +3,10 @@
 
 use percent_encoding::percent_decode_str;
 
-use super::{END, PART, VERSION, names};
+use super::{END, PART, names};
 use crate::fields::{Complaint, Knowledge, Section, no_input, quoted};
 use crate::worksheet::contents::{LONGEST_LINK, bounded, not_endless, shortened};
+use crate::worksheet::version1::{NEWEST, OLDEST, keep_meaning};
 use crate::worksheet::{Arrangement, Load, LoadRow, SectionId, Worksheet};
 
 /// A link that was opened.
@@ -58,19 +59,19 @@ pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
         .map(|part| part.strip_prefix("amp;").unwrap_or(part))
         .filter(|part| !part.is_empty());
     let version = parts.next().and_then(|part| part.strip_prefix("v="));
-    match version.map(|version| (version == VERSION, version.parse::<u16>())) {
-        Some((true, _)) => {}
-        Some((_, Ok(later))) if later > 0 => {
+    let version = match version.map(str::parse::<u64>) {
+        Some(Ok(version)) if (OLDEST..=NEWEST).contains(&version) => version,
+        Some(Ok(later)) if later > NEWEST => {
             return Err(Complaint(format!(
-                "This link is of version {later}; this program reads version {VERSION}. Nothing was taken from it: a newer program opens it."
+                "This link is of version {later}; this program reads up to version {NEWEST}. Nothing was taken from it: a newer program opens it."
             )));
         }
         _ => {
             return Err(Complaint(format!(
-                "This is not a link to a worksheet: it does not begin with v={VERSION}."
+                "This is not a link to a worksheet: it does not begin with v={NEWEST}."
             )));
         }
-    }
+    };
     let mut opened = Opened {
         sheet: Worksheet::default(),
         whole: false,
@@ -102,6 +103,9 @@ pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
             "way" => read_arrangement(value, &mut opened),
             _ => section = read_input(name, value, section, &mut opened),
         }
+    }
+    if version == OLDEST {
+        keep_meaning(&mut opened.sheet);
     }
     bounded(&mut opened.sheet, &mut opened.remarks);
     opened.lost = opened.remarks.len();
