@@ -40,11 +40,14 @@ pub enum Limit {
     ChargeVoltage,
     /// The DC-DC converter gives no more.
     Converter,
+    /// The alternator is of another voltage than the battery it is led to and
+    /// must not be connected.
+    WrongVoltage,
 }
 
 impl Limit {
     /// All of them, in the order they are listed.
-    pub const ALL: [Limit; 8] = [
+    pub const ALL: [Limit; 9] = [
         Limit::Machine,
         Limit::Temperature,
         Limit::CurrentCap,
@@ -53,6 +56,7 @@ impl Limit {
         Limit::Converter,
         Limit::BankLimit,
         Limit::ChargeVoltage,
+        Limit::WrongVoltage,
     ];
 
     /// In a few words.
@@ -66,6 +70,7 @@ impl Limit {
             Limit::BankLimit => "the bank's current limit",
             Limit::ChargeVoltage => "the charge voltage",
             Limit::Converter => "the converter's size",
+            Limit::WrongVoltage => "an alternator of another voltage, not to be connected",
         }
     }
 
@@ -80,6 +85,7 @@ impl Limit {
             Limit::BankLimit => "bank limit",
             Limit::ChargeVoltage => "voltage",
             Limit::Converter => "converter",
+            Limit::WrongVoltage => "wrong voltage",
         }
     }
 }

@@ -33,7 +33,7 @@ mod way;
 
 use crate::fields::{Complaint, Kind, Knowledge, Value, sections};
 
-pub use alternator::{Alternator, Curve, InsulationClass, Plate};
+pub use alternator::{Alternator, AlternatorVolts, Curve, InsulationClass, Plate};
 pub use arrangement::Arrangement;
 pub use bank::{Bank, Chemistry, NominalVolts};
 pub use belt::{Belt, BeltKind};
