@@ -25,6 +25,9 @@ pub struct CalibratedAlternator {
     pub anchored: bool,
     /// Whether the two points of the output curve make a curve.
     pub curve_fits: bool,
+    /// Whether it is of the voltage of the battery it is led to; one that is
+    /// not must not be connected and gives nothing.
+    pub fits: bool,
     /// Its lumps at the anchor's speed.
     machine: Machine,
     anchor_rpm: f64,
@@ -90,6 +93,7 @@ impl CalibratedAlternator {
             cooling,
             anchored,
             curve_fits,
+            fits: inputs.alternator_fits(),
             machine,
             anchor_rpm: alt.anchor_rpm,
             cooling_exponent: alt.cooling_exponent,
@@ -123,6 +127,7 @@ impl CalibratedAlternator {
             cooling: self.cooling,
             anchored: self.anchored,
             curve_fits: self.curve_fits,
+            fits: self.fits,
             shaft_rpm,
             fan,
             cap_a: self.cap_a,
@@ -155,6 +160,9 @@ pub struct Unit {
     pub fan: f64,
     /// Most the regulator lets it give \[A\].
     pub cap_a: f64,
+    /// Whether it is of the voltage of the battery it is led to; one that is
+    /// not must not be connected and gives nothing.
+    pub fits: bool,
     regulator: Option<ExternalRegulator>,
 }
 
@@ -165,6 +173,9 @@ impl Unit {
     /// The fold-back goes from 1 to 0 across the band around the set-point:
     /// (T_set + b/2 − T)/b. Common practice, no source.
     pub fn allowed(&self, seconds: f64, sensed_c: f64) -> (f64, Limit) {
+        if !self.fits {
+            return (0.0, Limit::WrongVoltage);
+        }
         let Some(regulator) = &self.regulator else {
             return (1.0, Limit::Machine);
         };
