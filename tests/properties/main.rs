@@ -22,6 +22,7 @@ mod round_trip;
 mod service;
 mod share;
 mod smooth;
+mod space;
 mod steps;
 mod sure;
 mod trial;

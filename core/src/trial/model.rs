@@ -134,7 +134,7 @@ impl Trial {
     /// Temperatures at every row, for a guess.
     pub fn run(&self, guess: &Guess) -> Vec<Temperatures> {
         let mut inputs = self.inputs;
-        inputs.space.wall_w_k *= guess.walls;
+        inputs.space.wall_w_k = Some(inputs.space_wall_w_k() * guess.walls);
         let space = SpaceAir::new(&inputs, self.mean_engine_rpm);
         // A machine that begins warm has a warm engine beside it.
         let engine_s = match self.begins_warm {
