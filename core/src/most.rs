@@ -59,8 +59,9 @@ const LATE_S: f64 = 1e9;
 pub(crate) fn machines(sheet: &Worksheet, report: &Report) -> Vec<Machine> {
     let inputs = &sheet.inputs;
     let load_a = house_load_a(sheet);
-    let plant = Plant::new(inputs, load_a);
-    let fast = Plant::at_engine_rpm(inputs, load_a, inputs.eng.top_rpm);
+    let alternators = &report.alternators;
+    let plant = alternators.plant(inputs, load_a);
+    let fast = alternators.plant_at(inputs, load_a, inputs.eng.top_rpm);
     let from = inputs.run.from_pct / 100.0;
     let (here, top) = (cold(&plant, from), cold(&fast, from));
     // What the run really came to: a slow start spares the belt.

@@ -2,7 +2,7 @@
 
 use super::plant::Plant;
 use super::run::{Fineness, Trace, charge};
-use crate::physics::roots;
+use crate::numerics::falling_root;
 
 /// The daily engine run.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -62,6 +62,6 @@ pub fn daily_trace(plant: &Plant, need_ah: f64, to: f64) -> Option<(Trace, f64)>
     if missing_ah(last_s) > 1e-6 * need_ah {
         return None;
     }
-    let seconds = roots::falling(missing_ah, 0.0, last_s, 1e-12);
+    let seconds = falling_root(missing_ah, 0.0, last_s, 1e-12);
     Some((trace, seconds))
 }

@@ -3,6 +3,7 @@
 use std::cell::Cell;
 
 use super::Limit;
+use super::alternators::Alternators;
 use super::sources::{Ready, Source, Terminals, meet};
 use super::space_air::SpaceAir;
 use super::unit::Unit;
@@ -149,18 +150,24 @@ impl Drive {
 }
 
 impl Plant {
-    /// Works out a boat whose house draws `load_a` \[A\] while charging.
+    /// Works out a boat whose house draws `load_a` \[A\] while charging. Who
+    /// asks for several of one boat calibrates its [`Alternators`] once.
     pub fn new(inputs: &Inputs, load_a: f64) -> Plant {
-        Plant::at_engine_rpm(inputs, load_a, inputs.eng.rpm)
+        Alternators::of(inputs).plant(inputs, load_a)
     }
 
-    /// The same at another engine speed \[rpm\].
-    pub fn at_engine_rpm(inputs: &Inputs, load_a: f64, engine_rpm: f64) -> Plant {
+    /// The boat with its alternators at an engine speed \[rpm\].
+    pub(super) fn with(
+        alternators: &Alternators,
+        inputs: &Inputs,
+        load_a: f64,
+        engine_rpm: f64,
+    ) -> Plant {
         let bank = inputs.house_bank();
         Plant {
-            main: Unit::new(inputs, engine_rpm),
-            second: inputs.as_second().map(|seen| SecondUnit {
-                unit: Unit::new(&seen, engine_rpm),
+            main: alternators.main.at_engine_rpm(engine_rpm),
+            second: alternators.second.map(|second| SecondUnit {
+                unit: second.at_engine_rpm(engine_rpm),
                 feeds_house: inputs.two.role == SecondRole::House,
             }),
             back_a: back_a(inputs, bank.rest_v(0.5)),

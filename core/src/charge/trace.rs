@@ -4,7 +4,7 @@ use super::Limit;
 use super::integrate::{Point, between};
 use super::plant::{MachineState, Moment, Plant};
 use super::run::{MAIN, PARTS, SECOND, State, machines, moment, temperatures};
-use crate::physics::roots;
+use crate::numerics::falling_root;
 use crate::physics::thermal::Temperatures;
 
 /// A run that was reckoned, from which anything can be read off.
@@ -124,7 +124,7 @@ impl Trace {
         self.points.windows(2).find_map(|pair| {
             let [a, b] = pair else { return None };
             (b.state[0] >= charge).then(|| {
-                roots::falling(
+                falling_root(
                     |seconds| charge - between(a, b, seconds)[0],
                     a.seconds,
                     b.seconds,

@@ -1,5 +1,5 @@
-//! One alternator on this boat: its curve, losses and lumps at the speed it
-//! turns, and what its regulator allows.
+//! One alternator on this boat: calibrated once, then at the speed it turns,
+//! with what its regulator allows.
 
 use super::Limit;
 use crate::physics::losses::{LossModel, LossesAtSpeed, OpenLosses, RatedLosses};
@@ -10,47 +10,47 @@ use crate::worksheet::{Curve, Inputs, RegulatorKind, SensorPlace};
 /// A sensor quicker than this does not lag \[s\].
 const LEAST_LAG_S: f64 = 1.0;
 
-/// An alternator, worked out once.
-#[derive(Debug, Clone, Copy)]
-pub struct Unit {
+/// An alternator with its curve, losses and cooling worked out, at no speed
+/// yet. Calibrating is the dear part: once done, [`Self::at_engine_rpm`] puts
+/// the alternator to any speed for next to nothing.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CalibratedAlternator {
     /// Its output.
     pub curve: OutputCurve,
     /// Its losses.
     pub losses: LossModel,
-    /// Its output at the speed it turns.
-    pub curve_here: CurveAtSpeed,
-    losses_here: LossesAtSpeed,
-    /// Its lumps at the speed it turns.
-    pub machine: Machine,
     /// Factor on its air conductances that meets the anchor.
     pub cooling: f64,
     /// Whether the anchor could be met.
     pub anchored: bool,
     /// Whether the two points of the output curve make a curve.
     pub curve_fits: bool,
-    /// Its own speed \[rpm\].
-    pub shaft_rpm: f64,
-    /// How its cooling at this speed compares with that at the anchor's.
-    pub fan: f64,
-    /// Most the regulator lets it give \[A\].
-    pub cap_a: f64,
-    guard: Option<Guard>,
+    /// Its lumps at the anchor's speed.
+    machine: Machine,
+    anchor_rpm: f64,
+    cooling_exponent: f64,
+    pulley_ratio: f64,
+    cap_a: f64,
+    regulator: Option<ExternalRegulator>,
 }
 
-/// What an external regulator watches.
-#[derive(Debug, Clone, Copy)]
-struct Guard {
+/// An external regulator's settings.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct ExternalRegulator {
     set_point_c: f64,
     band_k: f64,
     sensor: SensorPlace,
     lag_s: f64,
     ramp_s: f64,
-    speed_cap: f64,
+    low_speed_rpm: f64,
+    low_speed_share: f64,
 }
 
-impl Unit {
-    /// The worksheet's alternator at an engine speed \[rpm\].
-    pub fn new(inputs: &Inputs, engine_rpm: f64) -> Unit {
+impl CalibratedAlternator {
+    /// The worksheet's alternator. Of the worksheet it uses the sections
+    /// alternator, regulator and engine space, the battery's voltage it is
+    /// tested at, and nothing else.
+    pub fn of(inputs: &Inputs) -> CalibratedAlternator {
         let alt = &inputs.alt;
         let (curve, curve_fits) = output_curve(inputs);
         let rated = |efficiency_pct: f64| RatedLosses {
@@ -77,58 +77,106 @@ impl Unit {
             &anchor_losses,
             &anchor,
         );
-        let shaft_rpm = inputs.shaft_rpm(engine_rpm);
-        let fan = fan_factor(shaft_rpm, alt.anchor_rpm, alt.cooling_exponent);
-        let mut machine = Machine::new(alt.mass_kg, cooling * fan, alt.rotor_rise_k)
+        let mut machine = Machine::new(alt.mass_kg, cooling, alt.rotor_rise_k)
             .with_heat_capacity(alt.heat_capacity_factor);
         machine.recirculation = inputs.space.recirculation_pct / 100.0;
         machine.hose = inputs.space.cold_air_pct / 100.0;
         machine.hose_c = inputs.space.outside_c;
-        let guarded = inputs.reg.kind == RegulatorKind::External;
-        Unit {
+        let reg = &inputs.reg;
+        let external = reg.kind == RegulatorKind::External;
+        CalibratedAlternator {
             curve,
             losses,
-            curve_here: curve.at_speed(shaft_rpm),
-            losses_here: losses.at_speed(&curve, shaft_rpm),
-            machine,
             cooling,
             anchored,
             curve_fits,
-            shaft_rpm,
-            fan,
-            cap_a: inputs
-                .reg
+            machine,
+            anchor_rpm: alt.anchor_rpm,
+            cooling_exponent: alt.cooling_exponent,
+            pulley_ratio: alt.pulley_ratio,
+            cap_a: reg
                 .current_cap_a
-                .filter(|_| guarded)
+                .filter(|_| external)
                 .unwrap_or(f64::INFINITY),
-            guard: guarded.then_some(Guard {
-                set_point_c: inputs.reg.set_point_c,
-                band_k: inputs.reg.fold_band_k,
-                sensor: inputs.reg.sensor,
-                lag_s: inputs.reg.sensor_lag_s,
-                ramp_s: inputs.reg.ramp_min * 60.0,
-                speed_cap: if shaft_rpm < inputs.reg.low_speed_rpm {
-                    inputs.reg.low_speed_pct / 100.0
-                } else {
-                    1.0
-                },
+            regulator: external.then_some(ExternalRegulator {
+                set_point_c: reg.set_point_c,
+                band_k: reg.fold_band_k,
+                sensor: reg.sensor,
+                lag_s: reg.sensor_lag_s,
+                ramp_s: reg.ramp_min * 60.0,
+                low_speed_rpm: reg.low_speed_rpm,
+                low_speed_share: reg.low_speed_pct / 100.0,
             }),
         }
     }
 
+    /// At an engine speed \[rpm\].
+    pub fn at_engine_rpm(&self, engine_rpm: f64) -> Unit {
+        let shaft_rpm = self.pulley_ratio * engine_rpm;
+        let fan = fan_factor(shaft_rpm, self.anchor_rpm, self.cooling_exponent);
+        Unit {
+            curve: self.curve,
+            losses: self.losses,
+            curve_here: self.curve.at_speed(shaft_rpm),
+            losses_here: self.losses.at_speed(&self.curve, shaft_rpm),
+            machine: self.machine.with_fan(fan),
+            cooling: self.cooling,
+            anchored: self.anchored,
+            curve_fits: self.curve_fits,
+            shaft_rpm,
+            fan,
+            cap_a: self.cap_a,
+            regulator: self.regulator,
+        }
+    }
+}
+
+/// An alternator at the speed it turns.
+#[derive(Debug, Clone, Copy)]
+pub struct Unit {
+    /// Its output.
+    pub curve: OutputCurve,
+    /// Its losses.
+    pub losses: LossModel,
+    /// Its output at the speed it turns.
+    pub curve_here: CurveAtSpeed,
+    losses_here: LossesAtSpeed,
+    /// Its lumps at the speed it turns.
+    pub machine: Machine,
+    /// Factor on its air conductances that meets the anchor.
+    pub cooling: f64,
+    /// Whether the anchor could be met.
+    pub anchored: bool,
+    /// Whether the two points of the output curve make a curve.
+    pub curve_fits: bool,
+    /// Its own speed \[rpm\].
+    pub shaft_rpm: f64,
+    /// How its cooling at this speed compares with that at the anchor's.
+    pub fan: f64,
+    /// Most the regulator lets it give \[A\].
+    pub cap_a: f64,
+    regulator: Option<ExternalRegulator>,
+}
+
+impl Unit {
     /// Part of full field the regulator allows, 0 to 1, and why, at a time
     /// \[s\] after the start with its sensor at a temperature \[°C\].
     ///
     /// The fold-back goes from 1 to 0 across the band around the set-point:
     /// (T_set + b/2 − T)/b. Common practice, no source.
     pub fn allowed(&self, seconds: f64, sensed_c: f64) -> (f64, Limit) {
-        let Some(guard) = &self.guard else {
+        let Some(regulator) = &self.regulator else {
             return (1.0, Limit::Machine);
         };
-        let fold =
-            ((guard.set_point_c + 0.5 * guard.band_k - sensed_c) / guard.band_k).clamp(0.0, 1.0);
-        let ramp = if guard.ramp_s > 0.0 {
-            (seconds / guard.ramp_s).clamp(0.0, 1.0)
+        let (set_point_c, band_k) = (regulator.set_point_c, regulator.band_k);
+        let fold = ((set_point_c + 0.5 * band_k - sensed_c) / band_k).clamp(0.0, 1.0);
+        let ramp = if regulator.ramp_s > 0.0 {
+            (seconds / regulator.ramp_s).clamp(0.0, 1.0)
+        } else {
+            1.0
+        };
+        let slow = if self.shaft_rpm < regulator.low_speed_rpm {
+            regulator.low_speed_share
         } else {
             1.0
         };
@@ -136,7 +184,7 @@ impl Unit {
             (1.0, Limit::Machine),
             (fold, Limit::Temperature),
             (ramp, Limit::Ramp),
-            (guard.speed_cap, Limit::LowSpeed),
+            (slow, Limit::LowSpeed),
         ];
         least
             .into_iter()
@@ -146,12 +194,16 @@ impl Unit {
 
     /// Whether its field is let up over some time.
     pub fn starts_slowly(&self) -> bool {
-        self.guard.is_some_and(|guard| guard.ramp_s > 0.0)
+        self.regulator
+            .is_some_and(|regulator| regulator.ramp_s > 0.0)
     }
 
     /// What the sensor would feel if it did not lag \[°C\].
     pub fn felt_c(&self, t: &Temperatures) -> f64 {
-        match self.guard.map_or(SensorPlace::Case, |guard| guard.sensor) {
+        match self
+            .regulator
+            .map_or(SensorPlace::Case, |regulator| regulator.sensor)
+        {
             SensorPlace::Case => t.body_c,
             SensorPlace::Winding => t.winding_c,
             SensorPlace::Rectifier => t.rectifier_c,
@@ -160,7 +212,8 @@ impl Unit {
 
     /// Whether the sensor lags behind its place.
     pub fn lags(&self) -> bool {
-        self.guard.is_some_and(|guard| guard.lag_s >= LEAST_LAG_S)
+        self.regulator
+            .is_some_and(|regulator| regulator.lag_s >= LEAST_LAG_S)
     }
 
     /// What the sensor feels \[°C\]: one that lags has a temperature of its own.
@@ -170,8 +223,8 @@ impl Unit {
 
     /// Rate of change of a lagging sensor's own temperature \[K/s\]: (T − T_sensor)/τ.
     pub fn sensor_rate(&self, t: &Temperatures, own_c: f64) -> f64 {
-        match &self.guard {
-            Some(guard) if self.lags() => (self.felt_c(t) - own_c) / guard.lag_s,
+        match &self.regulator {
+            Some(regulator) if self.lags() => (self.felt_c(t) - own_c) / regulator.lag_s,
             _ => 0.0,
         }
     }

@@ -9,10 +9,9 @@
 //! anchor, scales the lot, which is why a logged run is worth so much.
 
 use super::copper::COEFFICIENT_PER_K;
-use super::linear;
 use super::losses::{Losses, LossesAtSpeed, OpenLosses};
 use super::output::OutputCurve;
-use super::roots;
+use crate::numerics::{falling_root, linear};
 
 /// Shares of a 6 kg machine \[W/K\], before the cooling factor: winding, body
 /// and rectifier to air; fixed: winding to body, rectifier to body.
@@ -129,15 +128,20 @@ impl Machine {
         }
     }
 
+    /// The same with its three air conductances multiplied by `factor`, as
+    /// [`fan_factor`] says.
+    pub fn with_fan(self, factor: f64) -> Machine {
+        Machine {
+            winding_air: self.winding_air * factor,
+            body_air: self.body_air * factor,
+            rectifier_air: self.rectifier_air * factor,
+            ..self
+        }
+    }
+
     /// The same with its fan at a standstill.
     pub fn standing(&self, fan_factor: f64) -> Machine {
-        let still = STILL_AIR / fan_factor;
-        Machine {
-            winding_air: self.winding_air * still,
-            body_air: self.body_air * still,
-            rectifier_air: self.rectifier_air * still,
-            ..*self
-        }
+        self.with_fan(STILL_AIR / fan_factor)
     }
 
     /// The same with its heat capacities multiplied by `factor`, as a logged run may ask.
@@ -322,7 +326,7 @@ pub fn calibrate_cooling(
         };
         machine.rates(&t, &losses)[1]
     };
-    let body_c = roots::falling(left_w, anchor.air_c, winding_c + 500.0, 1e-12);
+    let body_c = falling_root(left_w, anchor.air_c, winding_c + 500.0, 1e-12);
     let cooling = cooling_at(body_c, &losses_at(body_c));
     let clamped = cooling.clamp(SPAN.0, SPAN.1);
     (clamped, cooling == clamped)

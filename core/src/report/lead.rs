@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
+use crate::charge::alternators::Alternators;
 use crate::charge::day::{DailyRun, daily_run};
-use crate::charge::plant::Plant;
 use crate::charge::run::{Fineness, charge};
 use crate::worksheet::{Bank, Chemistry, Inputs};
 
@@ -39,12 +39,17 @@ pub(crate) fn flooded(inputs: &Inputs) -> Inputs {
 }
 
 /// None when the bank is of lead already.
-pub(super) fn lead_report(inputs: &Inputs, load_a: f64, need_ah: f64) -> Option<LeadReport> {
+pub(super) fn lead_report(
+    inputs: &Inputs,
+    alternators: &Alternators,
+    load_a: f64,
+    need_ah: f64,
+) -> Option<LeadReport> {
     if inputs.bank.chemistry != Chemistry::Lfp {
         return None;
     }
     let old = flooded(inputs);
-    let plant = Plant::new(&old, load_a);
+    let plant = alternators.plant(&old, load_a);
     let (from, to) = (old.run.from_pct / 100.0, old.run.to_pct / 100.0);
     let last_s = old.run.longest_h * 3600.0;
     let trace = charge(&plant, from, to, last_s, &Fineness::USUAL);

@@ -4,9 +4,10 @@ use serde::Serialize;
 
 use super::temps::Temps;
 use crate::charge::Limit;
+use crate::charge::alternators::Alternators;
 use crate::charge::plant::Plant;
 use crate::charge::steady::{Settled, settled};
-use crate::physics::roots;
+use crate::numerics::falling_root;
 use crate::worksheet::{Inputs, Key, Worksheet};
 
 /// The alternator, cold and hot.
@@ -78,15 +79,21 @@ fn charging_a(plant: &Plant, settled: &Settled) -> f64 {
 }
 
 /// The smallest blower, as printed on it, that lets the machine hold a current.
-fn blower_for(inputs: &Inputs, load_a: f64, charge: f64, wanted_a: f64) -> Option<f64> {
+fn blower_for(
+    inputs: &Inputs,
+    alternators: &Alternators,
+    load_a: f64,
+    charge: f64,
+    wanted_a: f64,
+) -> Option<f64> {
     let most_m3h = most_blower_m3h()?;
     let short_a = |blower_m3h: f64| {
         let mut with = *inputs;
         with.space.blower_m3h = blower_m3h;
-        let plant = Plant::new(&with, load_a);
+        let plant = alternators.plant(&with, load_a);
         wanted_a - charging_a(&plant, &settled(&plant, charge))
     };
-    (short_a(most_m3h) <= 0.0).then(|| roots::falling(short_a, 0.0, most_m3h, 1e-6))
+    (short_a(most_m3h) <= 0.0).then(|| falling_root(short_a, 0.0, most_m3h, 1e-6))
 }
 
 /// The largest blower the worksheet takes \[m³/h\].
@@ -97,7 +104,12 @@ fn most_blower_m3h() -> Option<f64> {
         .map(|(_, most)| most)
 }
 
-pub(super) fn machine_report(sheet: &Worksheet, plant: &Plant, charge: f64) -> MachineReport {
+pub(super) fn machine_report(
+    sheet: &Worksheet,
+    alternators: &Alternators,
+    plant: &Plant,
+    charge: f64,
+) -> MachineReport {
     let inputs = &sheet.inputs;
     let hot = settled(plant, charge);
     // From a low idle to the engine's highest, closer where the curve bends.
@@ -108,7 +120,7 @@ pub(super) fn machine_report(sheet: &Worksheet, plant: &Plant, charge: f64) -> M
             let share = (f64::from(k) / f64::from(STEPS)).powf(1.5);
             // Round figures, for the table.
             let engine_rpm = ((low + (high - low).max(0.0) * share) / 10.0).round() * 10.0;
-            let there = Plant::at_engine_rpm(inputs, plant.load_a, engine_rpm);
+            let there = alternators.plant_at(inputs, plant.load_a, engine_rpm);
             SpeedPoint {
                 engine_rpm,
                 cold_a: as_rated_a(&there),
@@ -137,7 +149,7 @@ pub(super) fn machine_report(sheet: &Worksheet, plant: &Plant, charge: f64) -> M
         blower_for_wanted_m3h: inputs
             .space
             .wanted_a
-            .and_then(|wanted_a| blower_for(inputs, plant.load_a, charge, wanted_a)),
+            .and_then(|wanted_a| blower_for(inputs, alternators, plant.load_a, charge, wanted_a)),
         by_engine_rpm,
     }
 }

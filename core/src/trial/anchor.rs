@@ -2,7 +2,7 @@
 //! field on the bench.
 
 use crate::charge::unit::Unit;
-use crate::physics::roots;
+use crate::numerics::falling_root;
 use crate::physics::thermal::{Anchor, calibrate_cooling};
 use crate::worksheet::{Inputs, Key};
 
@@ -40,5 +40,5 @@ pub(super) fn cooling_span(inputs: &Inputs, unit: &Unit) -> (f64, f64) {
 pub(super) fn anchor_c(inputs: &Inputs, unit: &Unit, cooling: f64) -> f64 {
     let (low, high) = anchor_range();
     let spare = |winding_c: f64| cooling_at(inputs, unit, winding_c) - cooling;
-    roots::falling(spare, low, high, 1e-6)
+    falling_root(spare, low, high, 1e-6)
 }

@@ -8,7 +8,7 @@ use super::log::{Log, Row};
 use crate::charge::integrate::{Point, Tolerance, between, by_difference, solve};
 use crate::charge::plant::{MachineState, Plant};
 use crate::charge::space_air::SpaceAir;
-use crate::charge::unit::Unit;
+use crate::charge::unit::{CalibratedAlternator, Unit};
 use crate::physics::losses::Losses;
 use crate::physics::thermal::{AirBalance, Machine, Temperatures, fan_factor};
 use crate::worksheet::{AirBasis, Inputs};
@@ -75,7 +75,7 @@ impl Trial {
             volts: Course::of(&rows, Column::Volts, 1.0),
             usual_v: usual_v(inputs),
             begins_warm: first_case_c - around_c > WARM_K,
-            unit: Unit::new(inputs, mean_engine_rpm),
+            unit: CalibratedAlternator::of(inputs).at_engine_rpm(mean_engine_rpm),
             rows,
             rpm,
             air,

@@ -94,7 +94,8 @@ pub(super) fn of(t: &Temps, id: &str) -> f64 {
 impl Boat<'_> {
     pub(super) fn new<'a>(sheet: &'a Worksheet, report: &'a Report) -> Boat<'a> {
         let run = &sheet.inputs.run;
-        let plant = Plant::new(&sheet.inputs, house_load_a(sheet));
+        let alternators = &report.alternators;
+        let plant = alternators.plant(&sheet.inputs, house_load_a(sheet));
         let (from, last_s) = (run.from_pct / 100.0, run.longest_h * 3600.0);
         Boat {
             sheet,
