@@ -8,7 +8,7 @@ use super::log::{Log, Row};
 use crate::charge::integrate::{Point, Tolerance, between, by_difference, solve};
 use crate::charge::plant::{MachineState, Plant};
 use crate::charge::space_air::SpaceAir;
-use crate::charge::unit::{CalibratedAlternator, Unit};
+use crate::charge::unit::{CalibratedAlternator, Unit, alternator_build};
 use crate::physics::losses::Losses;
 use crate::physics::thermal::{AirBalance, Machine, Temperatures, fan_factor};
 use crate::worksheet::{AirBasis, Inputs};
@@ -117,7 +117,7 @@ impl Trial {
             recirculation: guess.recirculation,
             hose: self.unit.machine.hose,
             hose_c: self.unit.machine.hose_c,
-            ..Machine::new(alt.mass_kg, cooling, alt.rotor_rise_k)
+            ..Machine::new(&alternator_build(&self.inputs), cooling)
                 .with_heat_capacity(guess.capacity)
         }
     }

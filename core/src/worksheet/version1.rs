@@ -16,6 +16,9 @@ pub(super) const NEWEST: u64 = 2;
 /// takes otherwise. Nothing is marked as better known than it was.
 pub(super) fn keep_meaning(sheet: &mut Worksheet) {
     let left_out: Vec<(&str, Value)> = vec![
+        // One mass for every alternator.
+        ("alt_mass_kg", Value::Number(6.0)),
+        ("alt2_mass_kg", Value::Number(6.0)),
         // One engine space for every engine.
         ("eng_surface_w_k", Value::Number(18.0)),
         ("space_wall_w_k", Value::Number(12.0)),
