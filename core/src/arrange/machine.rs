@@ -10,7 +10,7 @@ pub(crate) fn large(rated_a: f64, instead_of: &Alternator, engine: &Engine) -> A
     const MOST_RPM: f64 = 10_000.0;
     Alternator {
         rated_a,
-        mass_kg: 9.5,
+        mass_kg: Some(9.5),
         class: InsulationClass::H,
         efficiency_pct: 60.0,
         anchor_winding_c: Some(140.0),

@@ -4,7 +4,9 @@
 use super::Limit;
 use crate::physics::losses::{LossModel, LossesAtSpeed, OpenLosses, RatedLosses};
 use crate::physics::output::{CurveAtSpeed, OutputCurve, through_points, through_rating};
-use crate::physics::thermal::{Anchor, Machine, Temperatures, calibrate_cooling, fan_factor};
+use crate::physics::thermal::{
+    Anchor, Build, Machine, Temperatures, calibrate_cooling, fan_factor,
+};
 use crate::worksheet::{Curve, Inputs, RegulatorKind, SensorPlace};
 
 /// A sensor quicker than this does not lag \[s\].
@@ -73,15 +75,10 @@ impl CalibratedAlternator {
         };
         let anchor_losses = LossModel::calibrate(&rated(anchor_efficiency_pct), &curve)
             .at_speed(&curve, alt.anchor_rpm);
-        let (cooling, anchored) = calibrate_cooling(
-            alt.mass_kg,
-            alt.rotor_rise_k,
-            &curve,
-            &anchor_losses,
-            &anchor,
-        );
-        let mut machine = Machine::new(alt.mass_kg, cooling, alt.rotor_rise_k)
-            .with_heat_capacity(alt.heat_capacity_factor);
+        let build = alternator_build(inputs);
+        let (cooling, anchored) = calibrate_cooling(&build, &curve, &anchor_losses, &anchor);
+        let mut machine =
+            Machine::new(&build, cooling).with_heat_capacity(alt.heat_capacity_factor);
         machine.recirculation = inputs.space.recirculation_pct / 100.0;
         machine.hose = inputs.space.cold_air_pct / 100.0;
         machine.hose_c = inputs.space.outside_c;
@@ -249,6 +246,15 @@ impl Unit {
     /// Losses at a current and voltage, temperature still open.
     pub fn open_losses(&self, amperes: f64, volts: f64) -> OpenLosses {
         self.losses_here.at(amperes, volts)
+    }
+}
+
+/// How the worksheet's alternator is built.
+pub(crate) fn alternator_build(inputs: &Inputs) -> Build {
+    Build {
+        mass_kg: inputs.alternator_mass_kg(),
+        rated_w: inputs.alt.rated_a * inputs.alternator_test_v(),
+        rotor_rise_k: inputs.alt.rotor_rise_k,
     }
 }
 

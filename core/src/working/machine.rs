@@ -17,7 +17,7 @@ table! { MACHINE |s, _own, b, r, p, i|
     "machine.hot.air_c" "… air of the space|°C|0|Ahot|{air}" => s.t.air_c;
     "machine.space_air_m3h" "Air through the space|m³/h|0|O|{breathes?V_E/1000*n_E/2*60*λ+}q_blower*k_blower+q_gaps|What the engine breathes every second turn, the blower as installed, and the gaps.|eng_breathing" => r.machine.space_air_m3h;
     "inner.air_w_k" "Carried off by air for each kelvin|W/K|2|A|q/3600*ρ_air*c" => p.space.flow_w_k;
-    "machine.cooling_factor" "Cooling factor that meets the anchor||3|H||There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air.|alt_anchor_winding_c alt_anchor_rpm alt_anchor_air_c alt_efficiency_pct alt_mass_kg inner.winding_body_w_k machine.phase_20c_ohm" => r.machine.cooling_factor;
+    "machine.cooling_factor" "Cooling factor that meets the anchor||3|H||There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air.|alt_anchor_winding_c alt_anchor_rpm alt_anchor_air_c alt_efficiency_pct inner.winding_body_w_k machine.phase_20c_ohm" => r.machine.cooling_factor;
     "inner.fan_factor" "Cooling by the fan at this speed||3|N|0.15+0.85*(n/n_anchor)^k_cool|Part of the cooling does not come from the fan." => p.main.fan;
     "inner.winding_air_w_k" "Winding to air|W/K|2|H|3{toair}" => s.machine.winding_air;
     "inner.body_air_w_k" "Body to air|W/K|2|H|4.5{toair}" => s.machine.body_air;
@@ -81,8 +81,10 @@ table! { MACHINE |s, _own, b, r, p, i|
 
     "slope" "(I_2^2-I_N^2)/(1/n_2^2-1/n_N^2)";
     "copper" "(1+0.00393*(";
-    "tobody" "*m/6|The first figure is that of a 6 kg machine in W/K: own reasoning.";
-    "toair" "*m/6*g*k_fan|The first figure is that of a 6 kg machine in W/K: own reasoning.";
+    "tobody" "*{size}|{sized}";
+    "toair" "*{size}*g*k_fan|{sized}";
+    "size" "(I_N*V_N/1520)^0.57";
+    "sized" "The first figure is that of an alternator of 1520 W, in W/K; its surfaces grow with the power: own reasoning.";
     "winding" "(P_Cu+G_wb*T_b+G_w*T_in{stored})/(G_wb+G_w)";
     "plate" "({turning?P_d+}G_rb*T_b+G_r*T_in{stored})/(G_rb+G_r)";
     "case" "(P_Fe+P_field+0.3*P_fan+G_wb*T_w+G_rb*T_r+G_b*T_in{stored})/(G_wb+G_rb+G_b)";

@@ -15,7 +15,16 @@ pub(super) const NEWEST: u64 = 2;
 /// States in a worksheet read from version 1 what it left out and version 2
 /// takes otherwise. Nothing is marked as better known than it was.
 pub(super) fn keep_meaning(sheet: &mut Worksheet) {
-    let mut left_out: Vec<(&str, Value)> = Vec::new();
+    let mut left_out: Vec<(&str, Value)> = vec![
+        // One mass for every alternator.
+        ("alt_mass_kg", Value::Number(6.0)),
+        ("alt2_mass_kg", Value::Number(6.0)),
+        // One engine space for every engine.
+        ("eng_surface_w_k", Value::Number(18.0)),
+        ("space_wall_w_k", Value::Number(12.0)),
+        ("space_leak_m3h", Value::Number(15.0)),
+        ("space_heat_capacity_kj_k", Value::Number(30.0)),
+    ];
     // An alternator was of the voltage of the battery it was led to, whatever
     // voltage its rating was said to be taken at.
     for (name, seen) in [
