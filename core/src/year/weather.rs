@@ -2,7 +2,8 @@
 
 use super::rule::Orders;
 use super::walk::{Hour, Tally, Walker};
-use super::{Balance, DayReport, HOURS_A_DAY, HourReport, MonthReport};
+use super::{Balance, DayReport, HourReport, MonthReport};
+use crate::energy::hours::DayHours;
 use crate::energy::{DayUse, Energy};
 use crate::sky::Sky;
 
@@ -152,30 +153,15 @@ impl<'a> Weather<'a> {
     }
 }
 
-/// The hours of a day under way. The night's share of the day's use is spread
-/// evenly over the dark, the rest over the light. Where there is no dark, or no
-/// light, its share is spread over the whole day. Own reasoning.
-#[inline(never)]
+/// The hours of a day under way.
 fn hours(day: &DayUse, sky: &Sky, bank_v: f64, orders: &Orders) -> Vec<Hour> {
-    let night = day.night_share_pct / 100.0;
-    let light_h = sky.daylight_h;
-    let dark_h = HOURS_A_DAY as f64 - light_h;
-    let part = |hours: f64, whole_h: f64| {
-        if whole_h > 1e-6 {
-            hours / whole_h
-        } else {
-            1.0 / HOURS_A_DAY as f64
-        }
+    let day = DayHours::new(day, sky, bank_v);
+    let hour = |(at, (sun_a, use_a)): (usize, (&f64, &f64))| Hour {
+        sun_a: *sun_a,
+        use_a: *use_a,
+        quiet: orders.is_quiet(at),
+        motoring_h: orders.motoring_h(at),
     };
-    let hour = |(at, sun_w): (usize, &f64)| {
-        let lit = sky.light(at);
-        let share = (1.0 - night) * part(lit, light_h) + night * part(1.0 - lit, dark_h);
-        Hour {
-            sun_a: sun_w / bank_v,
-            use_a: day.use_ah * share,
-            quiet: orders.is_quiet(at),
-            motoring_h: orders.motoring_h(at),
-        }
-    };
-    sky.hours_w.iter().enumerate().map(hour).collect()
+    let hours = day.sun_ah.iter().zip(&day.use_ah);
+    hours.enumerate().map(hour).collect()
 }
