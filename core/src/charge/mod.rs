@@ -11,6 +11,7 @@ pub mod integrate;
 pub mod plant;
 mod rodas;
 pub mod run;
+pub mod shore;
 pub mod soak;
 mod sources;
 pub mod space_air;

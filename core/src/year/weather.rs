@@ -11,6 +11,9 @@ use crate::sky::Sky;
 const DAYS: u32 = 28;
 /// Days after which a pattern that has not repeated itself is left at that.
 const LONGEST_PATTERN: usize = 60;
+/// A bank is below the lowest wanted from this much on: shown percents are
+/// whole, and an engine that is started there takes a minute \[state of charge\].
+const BELOW: f64 = 0.005;
 /// Two days are alike when their states of charge differ by no more.
 const ALIKE: f64 = 0.001;
 
@@ -54,7 +57,7 @@ impl<'a> Weather<'a> {
             for hour in hours {
                 walker.hour(hour, &mut today);
             }
-            if today.lowest_ah < walker.orders.low * walker.capacity_ah {
+            if today.lowest_ah < (walker.orders.low - BELOW) * walker.capacity_ah {
                 days_below += 1;
             }
             tally.add(&today);
@@ -88,7 +91,10 @@ impl<'a> Weather<'a> {
             engine_ah_day: tally.engine_ah / days,
             engine_h_week: 7.0 * tally.engine_h / days,
             motoring_h_week: 7.0 * tally.motoring_h / days,
-            sun_share_pct: part_pct(used_ah, used_ah + tally.engine_ah),
+            shore_ah_day: tally.shore_ah / days,
+            shore_h_week: 7.0 * tally.shore_h / days,
+            shore_kwh: tally.shore_kwh,
+            sun_share_pct: part_pct(used_ah, used_ah + tally.engine_ah + tally.shore_ah),
             lowest_pct: walker.pct(tally.lowest_ah),
             days_below,
             short_ah_day: tally.short_ah / days,
@@ -96,6 +102,7 @@ impl<'a> Weather<'a> {
                 sun_ah: tally.sun_ah,
                 wasted_ah: tally.wasted_ah,
                 engine_ah: tally.engine_ah,
+                shore_ah: tally.shore_ah,
                 use_ah: tally.use_ah,
                 short_ah: tally.short_ah,
                 lost_ah: tally.lost_ah,
@@ -106,7 +113,7 @@ impl<'a> Weather<'a> {
     }
 
     /// Days at anchor, one after the other, until they repeat themselves; of
-    /// those the one with the most engine.
+    /// those the one with the most charging by engine or shore power.
     fn settled_day(&self, mut walker: Walker) -> DayReport {
         let mut mornings = vec![(walker.charge(), walker.charging)];
         let mut days: Vec<DayReport> = Vec::new();
@@ -126,7 +133,7 @@ impl<'a> Weather<'a> {
             .into_iter()
             .rev()
             .take(pattern)
-            .max_by(|a, b| a.engine_h.total_cmp(&b.engine_h));
+            .max_by(|a, b| (a.engine_h + a.shore_h).total_cmp(&(b.engine_h + b.shore_h)));
         DayReport {
             repeats_days,
             ..busiest.unwrap_or_default()
@@ -140,12 +147,14 @@ impl<'a> Weather<'a> {
             let charge_pct = walker.pct(walker.charge_ah);
             walker.hour(hour, &mut tally);
             report.engine_h += tally.engine_h;
+            report.shore_h += tally.shore_h;
             report.hours.push(HourReport {
                 hour: at,
                 charge_pct,
                 sun_w: hour.sun_a * self.bank_v,
                 use_w: hour.use_a * self.bank_v,
                 engine_min: 60.0 * tally.engine_h,
+                shore_min: 60.0 * tally.shore_h,
             });
         }
         report.end_charge_pct = walker.pct(walker.charge_ah);
