@@ -16,6 +16,8 @@ pub(super) const NEWEST: u64 = 2;
 /// takes otherwise. Nothing is marked as better known than it was.
 pub(super) fn keep_meaning(sheet: &mut Worksheet) {
     let mut left_out: Vec<(&str, Value)> = vec![
+        // The engine was started at 30 %, whatever the bank was made of.
+        ("rule_start_pct", Value::Number(30.0)),
         // One mass for every alternator.
         ("alt_mass_kg", Value::Number(6.0)),
         ("alt2_mass_kg", Value::Number(6.0)),

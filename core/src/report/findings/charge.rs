@@ -9,17 +9,6 @@ use crate::worksheet::{Chemistry, Inputs, RegulatorKind, WayKind, Worksheet};
 pub(super) fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     let run = &report.run;
-    if report.day.engine_hours.is_none() && run.opening.is_none() {
-        add(
-            found,
-            Severity::Stop,
-            "day_not_covered",
-            format!(
-                "No engine run within a day puts back the {:.0} A·h that the boat uses and the sun does not.",
-                report.day.need_ah
-            ),
-        );
-    }
     if run.mid_bank_a < 0.0 {
         add(
             found,

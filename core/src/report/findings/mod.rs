@@ -4,6 +4,7 @@ mod bank;
 mod belt;
 mod cable;
 mod charge;
+mod day;
 mod disconnect;
 mod engine;
 mod heat;
@@ -65,6 +66,7 @@ pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec
     inputs::input_findings(sheet, plant, &mut found);
     heat::heat_findings(sheet, report, &mut found);
     speed::speed_findings(sheet, report, &mut found);
+    day::day_findings(sheet, plant, report, &mut found);
     charge::charge_findings(sheet, report, &mut found);
     bank::bank_findings(sheet, report, &mut found);
     engine::engine_findings(sheet, report, &mut found);
