@@ -1,22 +1,17 @@
-//! Whether the bank may be charged like this.
+//! Whether a lithium bank may be charged like this.
 
 use super::{Finding, Severity, add};
-use crate::worksheet::{Chemistry, Worksheet};
+use crate::settings::{LITHIUM_CHARGE_V, LITHIUM_MOST_V, volts};
+use crate::worksheet::{Chemistry, Inputs, Worksheet};
 
+/// Lithium cells in a 12 V block.
+const CELLS: f64 = 4.0;
+
+/// What there is to say of a lithium bank; nothing of lead.
 pub(super) fn bank_findings(sheet: &Worksheet, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     let bank_c = inputs.bank.temperature_c;
     if inputs.bank.chemistry != Chemistry::Lfp {
-        if bank_c > 50.0 {
-            add(
-                found,
-                Severity::Stop,
-                "lead_hot",
-                format!(
-                    "A lead battery at {bank_c:.0} °C must not be charged: it can run away and boil. Let it cool below 50 °C."
-                ),
-            );
-        }
         return;
     }
     if bank_c < 0.0 {
@@ -59,14 +54,42 @@ pub(super) fn bank_findings(sheet: &Worksheet, found: &mut Vec<Finding>) {
             ),
         );
     }
-    if inputs.held_v() > inputs.bank.nominal_v.blocks() * 14.6 {
+    room(inputs, found);
+}
+
+/// Whether the charge voltage leaves room below what the cells withstand.
+fn room(inputs: &Inputs, found: &mut Vec<Finding>) {
+    let blocks = inputs.bank.nominal_v.blocks();
+    let cells = CELLS * blocks;
+    let (held_v, set_v) = (inputs.held_v(), inputs.charge_v());
+    let highest_v = held_v.max(set_v);
+    if highest_v > LITHIUM_MOST_V * cells + 1e-9 {
         add(
             found,
             Severity::Stop,
             "lithium_overvoltage",
             format!(
-                "The bank is held at {:.1} V, more than 3.65 V a cell. The battery management system will disconnect it with the alternator working.",
-                inputs.held_v()
+                "The bank is charged to {}, more than {LITHIUM_MOST_V} V a cell. The battery management system will disconnect it with the alternator charging. Set {}.",
+                volts(highest_v),
+                volts(LITHIUM_CHARGE_V * cells)
+            ),
+        );
+    } else if highest_v > LITHIUM_CHARGE_V * cells + 1e-9 {
+        let what = if held_v > set_v {
+            "voltage the regulator holds"
+        } else {
+            "charge voltage"
+        };
+        add(
+            found,
+            Severity::Mend,
+            "charge_voltage_no_room",
+            format!(
+                "The {what}, {}, is {:.2} V a cell. The battery management system opens at {LITHIUM_MOST_V} V a cell ({}): one cell a little ahead of the others, or a regulator's ripple, and it disconnects the bank under load. Set {} ({LITHIUM_CHARGE_V} V a cell); the bank gets as full.",
+                volts(highest_v),
+                highest_v / cells,
+                volts(LITHIUM_MOST_V * cells),
+                volts(LITHIUM_CHARGE_V * cells)
             ),
         );
     }

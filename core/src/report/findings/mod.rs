@@ -8,6 +8,7 @@ mod disconnect;
 mod engine;
 mod heat;
 mod inputs;
+mod lead;
 mod speed;
 
 use serde::Serialize;
@@ -61,6 +62,7 @@ pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec
     speed::speed_findings(sheet, report, &mut found);
     charge::charge_findings(sheet, report, &mut found);
     bank::bank_findings(sheet, &mut found);
+    lead::lead_findings(sheet, report, &mut found);
     engine::engine_findings(sheet, report, &mut found);
     belt::belt_findings(sheet, report, &mut found);
     disconnect::disconnect_findings(sheet, report, &mut found);
