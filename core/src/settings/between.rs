@@ -37,7 +37,8 @@ pub(super) fn converter(case: Case) -> Group {
     let way = &inputs.way;
     let blocks = inputs.start_blocks();
     let alone_a = down(f.converter_a);
-    let out_a = down((f.converter_a * f.share).min(f.bank_limit_a));
+    let may_a = (f.converter_a * f.share).min(f.bank_limit_a);
+    let out_a = down(may_a);
     let lockout_v = lockout_v(inputs);
     let again_v = (lockout_v + AGAIN_V * blocks).min(0.5 * (lockout_v + way.start_v));
     let in_a = way.converter_a * f.charge_v / (way.converter_efficiency_pct / 100.0 * way.start_v);
@@ -52,7 +53,7 @@ pub(super) fn converter(case: Case) -> Group {
         Line::new(
             "current",
             "Output current",
-            amperes(out_a),
+            amperes(may_a),
             if out_a < alone_a {
                 format!(
                     "The bank may take {} from all together.",
