@@ -288,7 +288,7 @@ pub(super) fn shore_charger(case: Case) -> Group {
                 )
             },
         )
-        .at(down(most_a))
+        .amps(most_a)
         .from(if most_a < charger_a {
             f.limit_from
         } else {

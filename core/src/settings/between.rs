@@ -71,7 +71,7 @@ pub(super) fn converter(case: Case) -> Group {
                 )
             },
         )
-        .at(out_a)
+        .amps(may_a)
         .from(if out_a < down(way.converter_a) {
             Source::Calculated
         } else {

@@ -161,6 +161,15 @@ impl Line {
         }
     }
 
+    /// With its current \[A\] as [`amperes`] writes it; less than that can write
+    /// is no number.
+    fn amps(self, a: f64) -> Line {
+        Line {
+            number: Some(down(a)).filter(|a| *a > 0.0),
+            ..self
+        }
+    }
+
     /// With who says so.
     fn from(self, from: Source) -> Line {
         Line { from, ..self }
