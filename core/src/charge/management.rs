@@ -5,11 +5,7 @@ use serde::Serialize;
 
 use super::plant::Flow;
 use super::trace::Trace;
-use crate::physics::battery::{Bank, Cells};
-
-/// Most volts a lithium iron phosphate cell may reach \[V\]: common practice,
-/// no source.
-pub const MOST_CELL_V: f64 = 3.65;
+use crate::physics::battery::{Bank, Cells, LFP_MOST_V};
 
 /// Cells in a 12 V block.
 pub const BLOCK_CELLS: f64 = 4.0;
@@ -105,7 +101,7 @@ impl Management {
             Cells::Lead(_) => None,
             Cells::Lfp(_) => Some(Management {
                 most_a,
-                most_v: MOST_CELL_V * BLOCK_CELLS * bank.blocks,
+                most_v: LFP_MOST_V * BLOCK_CELLS * bank.blocks,
                 barred,
                 harness_ohm: bank.harness_ohm,
             }),
@@ -121,7 +117,7 @@ impl Management {
             }
             OpeningCause::OverVoltage => {
                 let cells_v = flow.bank_v - flow.bank_a * self.harness_ohm;
-                let tolerance_v = self.most_v * CELL_TOLERANCE_V / MOST_CELL_V;
+                let tolerance_v = self.most_v * CELL_TOLERANCE_V / LFP_MOST_V;
                 flow.bank_a > 0.0 && cells_v > self.most_v + tolerance_v
             }
             OpeningCause::Cold | OpeningCause::Hot => {

@@ -9,6 +9,7 @@ mod findings;
 mod lead;
 mod machine;
 mod outline;
+mod questions;
 mod run;
 mod shore;
 mod temps;
@@ -29,6 +30,7 @@ pub use lead::LeadReport;
 pub(crate) use lead::flooded;
 pub use machine::{MachineReport, SecondReport, SpeedPoint};
 pub use outline::{Answer, clock, sentence};
+pub use questions::OpenQuestion;
 pub(crate) use run::bank_volts;
 pub use run::{LimitShare, Moment, RunReport, SoakReport, StretchReport};
 pub use shore::ShoreReport;
@@ -57,6 +59,8 @@ pub struct Report {
     /// The alternators it was worked out with, for what else is asked of them.
     #[serde(skip)]
     pub alternators: Alternators,
+    /// What is still to be asked, once each.
+    pub questions: Vec<OpenQuestion>,
 }
 
 /// Works out everything.
@@ -87,7 +91,9 @@ fn report_with(sheet: &Worksheet, alternators: Alternators) -> Report {
         lead,
         findings: Vec::new(),
         alternators,
+        questions: Vec::new(),
     };
+    report.questions = questions::open_questions(sheet, &report);
     report.findings = findings::findings(sheet, &plant, &report);
     report
 }

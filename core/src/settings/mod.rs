@@ -2,17 +2,22 @@
 //! each with its reason and with who has the last word on it. Not part of the
 //! report: it is asked for by itself.
 //!
-//! `figures` reckons the numbers, `bank`, `machine` and `between` say them for
-//! the house bank, the regulators, and what stands between house and start
-//! battery. The link and the date belong to the page that shows or prints it.
+//! `figures` has the numbers, with `steps` (low and high voltage), `cap` (an
+//! alternator's current) and `ladder` (lithium by temperature); `bank`,
+//! `machine` and `between` say them for the house bank, the regulators, and what
+//! stands between house and start battery. They hold for a season, not for one
+//! cold morning. The link and the date belong to the page that shows or prints it.
 
 mod bank;
 mod between;
 mod built_in;
+mod cap;
 mod external;
 mod figures;
+mod ladder;
 mod machine;
 mod management;
+mod steps;
 #[cfg(test)]
 mod tests;
 
@@ -65,8 +70,8 @@ pub struct Line {
 pub enum Source {
     /// The worksheet's input of this name.
     Worksheet(&'static str),
-    /// Reckoned from the worksheet.
-    Reckoned,
+    /// Calculated from the worksheet.
+    Calculated,
     /// The battery maker's sheet: what stands here, if anything, only serves
     /// until it is at hand.
     BatteryMaker,
@@ -78,8 +83,8 @@ impl Source {
     /// In a few words.
     pub const fn words(self) -> &'static str {
         match self {
-            Source::Worksheet(_) => "from the worksheet",
-            Source::Reckoned => "reckoned",
+            Source::Worksheet(_) => "your figure",
+            Source::Calculated => "calculated",
             Source::BatteryMaker => "ask the battery maker",
             Source::CommonPractice => "common practice",
         }
@@ -92,6 +97,8 @@ struct Case<'a> {
     inputs: &'a Inputs,
     report: &'a Report,
     figures: &'a Figures,
+    /// Peak house load \[A\].
+    peak_house_a: f64,
 }
 
 /// Works out what to set.
@@ -102,8 +109,12 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
         inputs,
         report,
         figures,
+        peak_house_a: sheet.bus_peak_a(),
     };
     let mut groups = vec![bank::charge(case)];
+    if figures.lithium {
+        groups.push(bank::by_temperature(case));
+    }
     if inputs.engine_charges() {
         groups.push(match inputs.reg.kind {
             RegulatorKind::External => external::regulator(case),
@@ -149,6 +160,15 @@ impl Line {
         }
     }
 
+    /// With its current \[A\] as [`amperes`] writes it; less than that can write
+    /// is no number.
+    fn amps(self, a: f64) -> Line {
+        Line {
+            number: Some(down(a)).filter(|a| *a > 0.0),
+            ..self
+        }
+    }
+
     /// With who says so.
     fn from(self, from: Source) -> Line {
         Line { from, ..self }
@@ -176,6 +196,9 @@ fn tenths(figure: f64) -> String {
 
 /// Amperes, whole ones from 10 A, never more than they are: "46 A".
 pub(crate) fn amperes(a: f64) -> String {
+    if a > 0.0 && down(a) <= 0.0 {
+        return "less than 0.1 A".to_string();
+    }
     let digits = if a < 10.0 { 1 } else { 0 };
     format!("{:.digits$} A", down(a))
 }

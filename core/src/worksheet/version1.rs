@@ -4,7 +4,7 @@
 //! another default, one of version 1 would open as another boat: here its old
 //! value is stated for every input that it left out.
 
-use super::{AlternatorVolts, Key, Worksheet};
+use super::{AlternatorVolts, Bank, Key, Worksheet};
 use crate::fields::{Held, Value};
 
 /// The oldest version that is read.
@@ -38,6 +38,10 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
             .and_then(|seen| AlternatorVolts::of_blocks(seen.led_to_blocks()));
         left_out.extend(led_to.map(|volts| (name, volts.to_value())));
     }
+    keep_lead_limits(sheet);
+    if sheet.inputs.bank.charge_limit_a.is_none() {
+        left_out.push((LIMIT, old_limit(&sheet.inputs.bank)));
+    }
     for (name, value) in left_out {
         // Every name is checked by a test; a wrong one would leave the default.
         let Some(key) = Key::named(name) else {
@@ -45,6 +49,38 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         };
         if !sheet.is_said(key) {
             sheet.inputs.put(key, value);
+        }
+    }
+}
+
+/// Most charge current of the house bank.
+const LIMIT: &str = "bank_charge_limit_a";
+
+/// What a limit left out meant in version 1: a lead bank had none but what it
+/// takes by itself, written as one ampere for each ampere-hour.
+fn old_limit(bank: &Bank) -> Value {
+    if bank.chemistry.lead().is_some() {
+        Value::Number(bank.capacity_ah)
+    } else {
+        Value::Absent
+    }
+}
+
+/// The same in the arrangements, where they have another bank than the boat.
+fn keep_lead_limits(sheet: &mut Worksheet) {
+    let Some(key) = Key::named(LIMIT).filter(|_| sheet.inputs.bank.charge_limit_a.is_none()) else {
+        return;
+    };
+    let boats = old_limit(&sheet.inputs.bank);
+    let limits: Vec<Value> = sheet
+        .arrangements
+        .iter()
+        .map(|one| old_limit(&one.on(sheet).inputs.bank))
+        .collect();
+    for (one, limit) in sheet.arrangements.iter_mut().zip(limits) {
+        let said = one.changes.iter().any(|(changed, _)| *changed == key);
+        if !said && limit != boats {
+            one.put(key, Some(limit));
         }
     }
 }
