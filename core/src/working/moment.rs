@@ -71,6 +71,7 @@ table! { MOMENT |s, own, b, _r, p, i|
     "I_conv:out" "From the converter, locked out|A" => 0.0;
     "V_bank" "At the bank then|V" => s.moment.flow.bank_v;
 
+    "linked" "" => p.linked;
     "cap" "" => p.main.cap_a.is_finite();
     "fromstart" "" => s.moment.flow.main.volts == i.way.start_v;
     "fold" "" => limit(s) == Limit::Temperature;
@@ -91,7 +92,7 @@ table! { MOMENT |s, own, b, _r, p, i|
     "behind" "({at}+2*V_d)/(V_N+2*V_d)";
     "out" "I*V:at{second?+I′*V′}";
     "taken" "{out}+P_loss{second?+P_loss′}";
-    "held" "{direct?min(I_can{two?+I_can′};I_bank;I_volt)}{!direct?min(I_can;{two?I_part}{!two?min(I_conv{!works?:out};I_bank;I_volt)}*V_bank/(η_conv*V_start){serves?+I_serv}){two?+I′}}";
+    "held" "{direct?min(I_can{two?+I_can′}{linked?;I_bank};I_volt)}{!direct?min(I_can;{two?I_part}{!two?min(I_conv{!works?:out}{linked?;I_bank};I_volt)}*V_bank/(η_conv*V_start){serves?+I_serv}){two?+I′}}";
     "heldby" "The least of what may flow. Held by {limit}.";
     "into" "{direct?I{now?:now}{!now?:mid}}{!direct?{serves?max(0;I-I_serv)}{!serves?I}*η_conv*V_start/V_bank{two?+I′}}-{back?(}{drawn}{back?)}";
     "less" "Less what the house draws meanwhile, and the start battery where the house bank keeps it.";
