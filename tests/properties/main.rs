@@ -25,6 +25,7 @@ mod smooth;
 mod steps;
 mod sure;
 mod trial;
+mod voltage;
 mod wiring;
 mod workings;
 mod year;

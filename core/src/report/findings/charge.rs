@@ -30,7 +30,10 @@ pub(super) fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Ve
                 run.house_load_a
             ),
         );
-    } else if run.minutes_to_target.is_none() && inputs.run.to_pct > inputs.run.from_pct {
+    } else if run.opening.is_none()
+        && run.minutes_to_target.is_none()
+        && inputs.run.to_pct > inputs.run.from_pct
+    {
         add(
             found,
             Severity::Mend,

@@ -9,6 +9,7 @@ mod engine;
 mod heat;
 mod inputs;
 mod speed;
+mod voltage;
 
 use serde::Serialize;
 
@@ -56,6 +57,7 @@ pub struct Finding {
 /// Everything found, worst first.
 pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec<Finding> {
     let mut found = Vec::new();
+    voltage::voltage_findings(sheet, &mut found);
     inputs::input_findings(sheet, plant, &mut found);
     heat::heat_findings(sheet, report, &mut found);
     speed::speed_findings(sheet, report, &mut found);
