@@ -9,6 +9,7 @@ mod access;
 mod arrange;
 mod contents;
 mod desk;
+mod entry;
 mod fit;
 mod folds;
 mod job;

@@ -87,7 +87,7 @@
 
   function say(text) {
     const was = text.data;
-    if (!/\d/.test(was) || text.parentElement?.closest('textarea, code')) return;
+    if (!/\d/.test(was) || text.parentElement?.closest('textarea, code, kbd')) return;
     let now = was;
     // Drawings keep the unit they name.
     if (others.size && !text.parentElement?.closest('svg')) {

@@ -5,6 +5,7 @@ use ampwright_core::report::{Severity, sentence};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
+use crate::draft;
 use crate::paper::{Section, Text, by_id, written};
 use crate::sure;
 use crate::words::escape;
@@ -18,7 +19,7 @@ pub const SECTION: Section = Section {
 <div><dt>Engine, a day</dt><dd class="big" id="answer-time"></dd><dd class="small" id="answer-range">&nbsp;</dd><dd class="small" id="answer-need"></dd></div>
 <div><dt>Alternator, hot</dt><dd class="big" id="answer-amps"></dd><dd class="small" id="answer-cold"></dd></div>
 <div><dt>Held by</dt><dd class="big word" id="answer-limit"></dd><dd class="small" id="answer-tally"></dd></div>
-</dl><div id="answer-working"></div><p class="unseen" role="status" id="answer-whole"></p></section>"#
+</dl><div class="under"><p id="answer-left-out"></p><div id="answer-working"></div></div><p class="unseen" role="status" id="answer-whole"></p></section>"#
             .to_string()
     }),
     parts: &[
@@ -65,19 +66,23 @@ pub const SECTION: Section = Section {
             Text::Soon(|_, report| report.machine.hot_limit.short().to_string()),
         ),
         ("answer-tally", Text::Soon(|_, report| tally(report))),
+        ("answer-left-out", Text::Own(draft::left_out)),
         ("answer-working", Text::Own(|desk| opened(desk, "answer"))),
         (
             "answer-whole",
             Text::Soon(|sheet, report| escape(&sentence(sheet, report))),
         ),
     ],
-    acts: &[("findings", |_, _, event| {
-        // Goes there without touching the address, which is for links.
-        event.prevent_default();
-        if let Some(findings) = by_id("findings") {
-            findings.scroll_into_view();
-        }
-    })],
+    acts: &[
+        ("findings", |_, _, event| {
+            // Goes there without touching the address, which is for links.
+            event.prevent_default();
+            if let Some(findings) = by_id("findings") {
+                findings.scroll_into_view();
+            }
+        }),
+        ("left-out", draft::go_there),
+    ],
     start: |_| (),
 };
 

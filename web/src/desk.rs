@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use crate::arrive;
 use crate::come::Arrival;
+use crate::draft;
 use crate::paper::by_id;
 use crate::shelf;
 use crate::store::{self, Store};
@@ -33,6 +34,8 @@ pub struct Desk {
     /// Counts what else changes beside the worksheet: a fold is opened, a log
     /// is fitted, the year is reckoned.
     pub aside: RwSignal<u32>,
+    /// Counts changes of what entries hold that is not in force.
+    pub refused: RwSignal<u32>,
     /// Counts what is reckoned of how sure the answer is.
     pub surety: RwSignal<u32>,
     /// Where the run is read off, as a share of it, so that the place holds
@@ -71,6 +74,7 @@ impl Desk {
             }),
             shelved: RwSignal::new(0),
             aside: RwSignal::new(0),
+            refused: RwSignal::new(0),
             surety: RwSignal::new(0),
             reading: RwSignal::new(0.5),
             later: RwSignal::new(0),
@@ -170,6 +174,7 @@ impl Desk {
         arrive::remember(self, &sheet, arrival.as_ref());
         shelf::put_away(self);
         store::laid(number);
+        draft::clear(self);
         self.number.set(number);
         self.sheet.set(sheet);
         self.arrival.set(arrival);

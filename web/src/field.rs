@@ -9,6 +9,7 @@ use leptos::web_sys::{Element, Event, KeyboardEvent};
 use wasm_bindgen::JsCast;
 
 use crate::desk::Desk;
+use crate::draft;
 use crate::form;
 use crate::of::{Of, Shown};
 use crate::paper::{Act, by_id, set_value, value};
@@ -93,15 +94,17 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
     let (Some(entry), Some(spec)) = (by_id(id), of.spec()) else {
         return;
     };
-    if afresh {
-        complain(&entry, "");
-    }
     let _ = entry.set_attribute("aria-describedby", &format!("{id}-complaint {id}-help"));
-    // What is being typed stays as typed, "1." and "0,5" included.
-    let typed = entry.get_attribute("aria-invalid").as_deref() == Some("true")
-        || document().active_element().as_ref() == Some(&entry) && entry.tag_name() == "INPUT";
-    if afresh || !typed {
-        set_value(&entry, &told(&entry, spec, shown.value));
+    if let Some((text, why)) = draft::refused(id, of) {
+        set_value(&entry, &text);
+        complain(&entry, &draft::sentence(spec, shown, &text, &why));
+    } else {
+        complain(&entry, "");
+        // What is being typed stays as typed, "1." and "0,5" included.
+        let typed = entry.tag_name() == "INPUT" && has_focus(&entry);
+        if afresh || !typed {
+            set_value(&entry, &told(&entry, spec, shown.value));
+        }
     }
     if let Kind::Maybe { .. } = spec.kind {
         let stand_in = stand_in(shown, other(&entry, spec));
@@ -121,6 +124,10 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
         let hidden = if shown.said { "" } else { " hidden" };
         forget.set_class_name(&format!("plain forget{hidden}"));
     }
+}
+
+fn has_focus(entry: &Element) -> bool {
+    document().active_element().as_ref() == Some(entry)
 }
 
 /// The unit an entry is filled in in, where its reader chose another one;
@@ -185,6 +192,7 @@ pub const ACTS: &[Act] = &[
     ("grade", grade),
     ("forget", |desk, button, _| {
         if let Some(Of::Input(key)) = of(button) {
+            draft::void(desk, Of::Input(key));
             desk.edit(|sheet| sheet.forget(key));
             form::renew(desk, Of::Input(key));
         }
@@ -193,48 +201,66 @@ pub const ACTS: &[Act] = &[
 
 fn typed(desk: Desk, entry: &Element, _: &Event) {
     let Some(of) = of(entry) else { return };
-    match of
-        .spec()
-        .map(|spec| spec.read_in(other(entry, spec), &value(entry)))
-    {
-        Some(Ok(value)) => take(desk, entry, of, value),
-        Some(Err(wrong)) => complain(entry, &wrong.0),
-        None => {}
+    let Some(spec) = of.spec() else { return };
+    let text = value(entry);
+    match spec.read_in(other(entry, spec), &text) {
+        Ok(value) => {
+            complain(entry, "");
+            draft::accept(desk, &entry.id(), of, value);
+            // A choice is made at once.
+            if spec.unit().is_none() {
+                draft::leave(of);
+            }
+        }
+        Err(wrong) => {
+            draft::refuse(desk, &entry.id(), of, text.clone(), wrong.0.clone());
+            let shown = shown(desk, of);
+            complain(entry, &draft::sentence(spec, &shown, &text, &wrong.0));
+        }
     }
 }
 
-fn take(desk: Desk, entry: &Element, of: Of, value: Value) {
-    complain(entry, "");
-    desk.edit(|sheet| of.set(sheet, value));
-}
-
-/// Arrow keys step a figure; `steps.js` presses them for a thumb.
+/// Arrow keys step a figure; `steps.js` presses them for a thumb. Enter is
+/// done with it.
 fn nudge(desk: Desk, entry: &Element, event: &Event) {
-    let key = event.unchecked_ref::<KeyboardEvent>().key();
-    let up = key == "ArrowUp";
-    if !up && key != "ArrowDown" {
-        return;
-    }
+    let up = match event.unchecked_ref::<KeyboardEvent>().key().as_str() {
+        "ArrowUp" => true,
+        "ArrowDown" => false,
+        "Enter" => return settle(desk, entry),
+        _ => return,
+    };
     event.prevent_default();
     let Some(of) = of(entry) else { return };
-    if let Some(spec) = of.spec() {
-        let shown = desk.sheet.with_untracked(|sheet| Shown::of(sheet, of));
-        let other = other(entry, spec);
-        let value = spec.step(other, shown.value, shown.stands_for, up);
-        take(desk, entry, of, value);
-        set_value(entry, &spec.write_in(other, value));
+    let Some(spec) = of.spec() else { return };
+    let now = shown(desk, of);
+    let value = spec.step(other(entry, spec), now.value, now.stands_for, up);
+    // A step is whole: the next one, and what is typed next, begin from it.
+    draft::accept(desk, &entry.id(), of, value);
+    settle(desk, entry);
+}
+
+/// An entry loses the focus. A window that loses it leaves the entry as it is:
+/// the typing may go on.
+fn left(desk: Desk, entry: &Element, _: &Event) {
+    if !has_focus(entry) {
+        settle(desk, entry);
     }
 }
 
-/// A figure that was understood is written as figures are.
-fn left(desk: Desk, entry: &Element, _: &Event) {
+/// A figure that was understood is written as figures are, and is what typing
+/// goes back to from now on.
+fn settle(desk: Desk, entry: &Element) {
     let Some(of) = of(entry) else { return };
-    if let Some(spec) = of.spec()
-        && entry.get_attribute("aria-invalid").as_deref() != Some("true")
-    {
-        let shown = desk.sheet.with_untracked(|sheet| Shown::of(sheet, of));
-        set_value(entry, &told(entry, spec, shown.value));
+    let Some(spec) = of.spec() else { return };
+    if draft::refused(&entry.id(), of).is_none() {
+        draft::leave(of);
+        complain(entry, "");
+        set_value(entry, &told(entry, spec, shown(desk, of).value));
     }
+}
+
+fn shown(desk: Desk, of: Of) -> Shown {
+    desk.sheet.with_untracked(|sheet| Shown::of(sheet, of))
 }
 
 fn grade(desk: Desk, mark: &Element, _: &Event) {

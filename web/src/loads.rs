@@ -9,6 +9,7 @@ use leptos::prelude::*;
 use leptos::web_sys::Element;
 
 use crate::desk::Desk;
+use crate::draft;
 use crate::field;
 use crate::form::{self, Row};
 use crate::of::{Of, Shown};
@@ -67,6 +68,10 @@ pub const ACTS: &[Act] = &[
     }),
     ("load-out", |desk, button, _| {
         let at = at(button);
+        draft::close_gap(desk, at, place_of, |of| match of {
+            Of::Load(at, column) => Of::Load(at.saturating_sub(1), column),
+            other => other,
+        });
         // What lies open below it moves up with its load.
         for fold in PLACES.map(|place| by_id(&format!("{place}-load-{at}"))) {
             fold.inspect(Element::remove);
@@ -78,6 +83,14 @@ pub const ACTS: &[Act] = &[
         });
     }),
 ];
+
+/// The load that an entry belongs to.
+fn place_of(of: Of) -> Option<usize> {
+    match of {
+        Of::Load(at, _) => Some(at),
+        _ => None,
+    }
+}
 
 fn at(element: &Element) -> usize {
     let at = element.get_attribute("data-at");

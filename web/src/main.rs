@@ -11,6 +11,7 @@ mod chart;
 mod come;
 mod contents;
 mod desk;
+mod draft;
 mod field;
 mod figures;
 mod findings;

@@ -1,8 +1,8 @@
-//! What an entry on screen belongs to, and what it has to show.
+//! What an entry on screen belongs to, what stands there, and what is shown.
 
 use ampwright_core::Worksheet;
 use ampwright_core::fields::{Knowledge, Section as _, Spec, Value};
-use ampwright_core::worksheet::{Key, LoadRow};
+use ampwright_core::worksheet::{Basis, Key, LoadRow};
 
 /// What an entry is of.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -55,6 +55,58 @@ impl Of {
                 }
             }
         }
+    }
+}
+
+/// What stood in an input before something was typed: its value, and how well
+/// somebody said it is known.
+#[derive(Clone, Copy)]
+pub struct Standing {
+    value: Value,
+    known: Option<Knowledge>,
+}
+
+impl Of {
+    /// What stands there.
+    pub fn standing(self, sheet: &Worksheet) -> Standing {
+        let known = match self {
+            Of::Input(key) => sheet.known.get(key),
+            Of::Load(..) | Of::Own(..) => None,
+        };
+        let value = Shown::of(sheet, self).value;
+        Standing { value, known }
+    }
+
+    /// Puts that back, with how well it is known.
+    pub fn put_back(self, sheet: &mut Worksheet, before: Standing) {
+        self.set(sheet, before.value);
+        if let (Of::Input(key), None) = (self, before.known) {
+            sheet.known.remove(key);
+        }
+    }
+
+    /// Whether the answer follows it.
+    pub fn matters(self, sheet: &Worksheet) -> bool {
+        match self {
+            Of::Input(key) => key.applies(&sheet.inputs),
+            Of::Load(..) => sheet.inputs.daily.basis == Basis::Listed,
+            Of::Own(..) => true,
+        }
+    }
+
+    /// What it is called where it stands alone.
+    pub fn label(self, sheet: &Worksheet) -> String {
+        let label = self.spec().map_or("", |spec| spec.label);
+        let whose = match self {
+            Of::Input(key) => {
+                let namesakes = Key::all().filter(|other| other.spec().label == label);
+                let title = key.section.title().to_string();
+                (namesakes.count() > 1).then_some(title)
+            }
+            Of::Load(at, _) => sheet.loads.get(at).map(|load| load.name.clone()),
+            Of::Own(at, _) => sheet.arrangements.get(at).map(|own| own.name.clone()),
+        };
+        whose.map_or(label.to_string(), |whose| format!("{whose}: {label}"))
     }
 }
 

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use crate::arrange::changeable;
 use crate::desk::{Desk, after, count};
+use crate::draft;
 use crate::form::{self, Row};
 use crate::of::Of;
 use crate::paper::{Act, Section, Text, by_id, focus, set_value, value, written};
@@ -49,11 +50,16 @@ const ACTS: &[Act] = &[
             .get_attribute("data-key")
             .and_then(|name| Key::named(&name));
         if let Some(key) = key {
+            draft::void(desk, Of::Own(at(button), key));
             change(desk, at(button), &mut |own| own.put(key, None));
         }
     }),
     ("own-delete", |desk, button, _| {
         let at = at(button);
+        draft::close_gap(desk, at, place_of, |of| match of {
+            Of::Own(at, key) => Of::Own(at.saturating_sub(1), key),
+            other => other,
+        });
         desk.edit(|sheet| {
             if at < sheet.arrangements.len() {
                 sheet.arrangements.remove(at);
@@ -64,6 +70,14 @@ const ACTS: &[Act] = &[
     }),
     ("own-new", |desk, _, _| add(desk, Arrangement::default())),
 ];
+
+/// The arrangement that an entry belongs to.
+fn place_of(of: Of) -> Option<usize> {
+    match of {
+        Of::Own(at, _) => Some(at),
+        _ => None,
+    }
+}
 
 fn at(element: &leptos::web_sys::Element) -> usize {
     let at = element.get_attribute("data-at");

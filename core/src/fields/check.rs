@@ -194,7 +194,7 @@ pub(crate) fn no_input(name: &str) -> String {
 }
 
 /// The first few characters of what somebody wrote, in quotes.
-pub(crate) fn quoted(text: &str) -> String {
+pub fn quoted(text: &str) -> String {
     format!("“{}”", shorten(text))
 }
 

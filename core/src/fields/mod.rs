@@ -10,8 +10,8 @@ mod step;
 mod unit;
 mod value;
 
-pub use check::{Complaint, parse_number};
-pub(crate) use check::{no_input, quoted};
+pub(crate) use check::no_input;
+pub use check::{Complaint, parse_number, quoted};
 pub(crate) use choice::choice;
 
 pub use section::{Field, Section};
