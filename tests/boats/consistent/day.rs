@@ -5,23 +5,23 @@ use crate::says::Says;
 pub fn check(says: &Says) {
     sums(says);
     closes(says);
+    window(says);
     year(says);
 }
 
-/// What the engine has to put back is what is used less what the sun gives.
+/// What the engine has to put back is what is used less what the sun gives;
+/// what of the sun goes through a lead bank comes out less.
 fn sums(says: &Says) {
     let energy = &says.report.energy;
-    let rest_ah = (energy.anchor.use_ah - energy.sun_ah).max(0.0);
-    says.holds(
-        (energy.rest_ah - rest_ah).abs() < 0.05 * rest_ah + 0.1,
-        || {
-            let (used, sun) = (energy.anchor.use_ah, energy.sun_ah);
-            format!(
-                "{used:.1} used less {sun:.1} of sun is told as {:.1} A·h",
-                energy.rest_ah
-            )
-        },
-    );
+    let kept = says.figure("bank_charge_efficiency_pct") / 100.0;
+    let (used_ah, sun_ah) = (energy.anchor.use_ah, energy.sun_ah);
+    let least_ah = (used_ah - sun_ah).max(0.0);
+    let most_ah = (used_ah - kept * sun_ah).max(0.0);
+    let within = energy.rest_ah > 0.99 * least_ah - 0.1 && energy.rest_ah < 1.01 * most_ah + 0.1;
+    says.holds(within, || {
+        let rest_ah = energy.rest_ah;
+        format!("{used_ah:.1} used less {sun_ah:.1} of sun is told as {rest_ah:.1} A·h")
+    });
     let never = says.report.day.engine_hours.is_none();
     let told = says.has("day_not_covered") || says.has("cannot_be_charged");
     says.holds(never == told, || {
@@ -65,6 +65,25 @@ fn closes(says: &Says) {
             "the day's run begins at {from_pct:.1} %; without it the bank falls to {wanted_pct:.1}"
         )
     });
+}
+
+/// A day that goes below the lowest state of charge says so.
+fn window(says: &Says) {
+    let low_pct = says.figure("bank_window_low_pct");
+    if let Some(from_pct) = says.report.day.from_pct {
+        let below = from_pct < low_pct - 1.0;
+        says.holds(!below || says.has("day_below_window"), || {
+            format!(
+                "the day falls to {from_pct:.0} %, below {low_pct:.0} %, and no finding says so"
+            )
+        });
+        let above = from_pct > low_pct + 1.0;
+        says.holds(!above || !says.has("day_below_window"), || {
+            format!(
+                "the day falls to {from_pct:.0} %, not below {low_pct:.0} %, and a finding says so"
+            )
+        });
+    }
 }
 
 /// Neither says “never” where the other one runs, nor is either far from the
