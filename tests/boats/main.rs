@@ -26,10 +26,13 @@ mod boat;
 mod consistent;
 mod says;
 
+mod air;
+mod cables;
 mod frost_and_heat;
 mod high_voltage;
 mod lead;
 mod lithium_direct;
+mod load_dump;
 mod shore_and_sun;
 mod small_and_large;
 mod through_dcdc;

@@ -3,10 +3,13 @@
 use crate::answers::{Answers, Weight};
 use crate::says::Says;
 
-/// Dangers of the bank itself, or of its fuses, that no arrangement takes away
-/// and none is about.
-const OF_THE_BANK: &[&str] = &[
+/// Dangers that the boat as it stands has and no arrangement is about: those
+/// of the bank and its fuses, entries that cannot be, and that there is not
+/// enough, which the row of the comparison says itself. What burns, opens or
+/// breaks is never among them.
+const NOT_ITS_BUSINESS: &[&str] = &[
     "lithium_frozen",
+    "lithium_hot",
     "lead_frozen",
     "lead_hot",
     "lithium_overvoltage",
@@ -14,9 +17,14 @@ const OF_THE_BANK: &[&str] = &[
     "cannot_be_charged",
     "fuse_cannot_break",
     "cable_insulation_too_hot",
+    "cable_none",
     "curve_points",
     "efficiency_too_high",
     "anchor_out_of_reach",
+    "day_not_covered",
+    "bank_is_emptied",
+    "too_slow",
+    "converter_locked_out",
 ];
 
 pub fn check(says: &Says) {
@@ -31,7 +39,7 @@ fn arrangements(says: &Says) {
     for (name, sheet) in proposed.into_iter().take(usual) {
         let answers = Answers::of(sheet);
         let mut dangers = answers.codes(Weight::Danger);
-        dangers.retain(|code| !(OF_THE_BANK.contains(code) && says.has(code)));
+        dangers.retain(|code| !(NOT_ITS_BUSINESS.contains(code) && says.has(code)));
         says.holds(dangers.is_empty(), || {
             format!("“{name}” is proposed with {dangers:?}")
         });
