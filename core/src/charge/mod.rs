@@ -10,6 +10,7 @@
 pub mod alternators;
 pub mod day;
 pub mod integrate;
+mod peaks;
 pub mod plant;
 mod rodas;
 pub mod run;
