@@ -23,6 +23,7 @@ const MAY_BE_NULL: &[&str] = &[
     "run.minutes_to_90",
     "run.minutes_to_100",
     "run.second_peak",
+    "run.second_peak_load",
     "run.air_settles_min",
     "run.series.second_winding_c",
     "run.series.second_case_c",

@@ -16,6 +16,7 @@ mod fit;
 mod garbage;
 mod goal;
 mod lead;
+mod loads;
 mod management;
 mod mass;
 mod numbers;

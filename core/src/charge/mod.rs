@@ -12,6 +12,7 @@ pub mod alternators;
 pub mod day;
 pub mod integrate;
 pub mod management;
+mod peaks;
 pub mod plant;
 mod rodas;
 pub mod run;

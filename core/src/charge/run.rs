@@ -9,6 +9,7 @@ use super::unit::Unit;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::Temperatures;
 
+pub use super::peaks::{PeakLoad, Peaks};
 pub use super::trace::{Sample, Stretch, Trace};
 
 /// Parts of a state: charge, air, and carried along alternator ampere-seconds

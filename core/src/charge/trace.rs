@@ -156,15 +156,6 @@ impl Trace {
         self.state(seconds)[3] / 3.6e6
     }
 
-    /// Most that the shafts took at any step until a time \[W\].
-    pub fn peak_shaft_w(&self, seconds: f64) -> f64 {
-        self.points
-            .iter()
-            .take_while(|point| point.seconds <= seconds)
-            .map(|point| point.rate[3])
-            .fold(0.0, f64::max)
-    }
-
     /// Hottest of each until a time \[s\]: the alternator, and the second one.
     pub fn hottest(&self, seconds: f64) -> [Temperatures; 2] {
         let mut hottest = self.machines(seconds.min(self.last_s()));

@@ -15,3 +15,4 @@ pub mod money;
 pub mod output;
 pub mod solar;
 pub mod thermal;
+pub mod torque;

@@ -7,6 +7,7 @@ use crate::charge::Limit;
 use crate::charge::alternators::Alternators;
 use crate::charge::plant::Plant;
 use crate::charge::steady::{Settled, settled};
+use crate::charge::unit::Unit;
 use crate::numerics::falling_root;
 use crate::worksheet::{Inputs, Key, Worksheet};
 
@@ -17,7 +18,8 @@ pub struct MachineReport {
     pub shaft_rpm: f64,
     /// Its own speed with the engine at its highest \[rpm\].
     pub top_shaft_rpm: f64,
-    /// Full-field output as rated, at this speed, of all that charge the house bank \[A\].
+    /// Full-field output at this speed of all that charge the house bank, their
+    /// rotors cold \[A\].
     pub full_cold_a: f64,
     /// What they hold on and on, everything settled, the bank half-way \[A\].
     pub hot_a: f64,
@@ -49,7 +51,7 @@ pub struct MachineReport {
 pub struct SpeedPoint {
     /// Engine speed \[rpm\].
     pub engine_rpm: f64,
-    /// Full-field output as rated \[A\].
+    /// Full-field output with a cold rotor \[A\].
     pub cold_a: f64,
     /// What it holds on and on \[A\].
     pub hot_a: f64,
@@ -60,7 +62,7 @@ pub struct SpeedPoint {
 pub struct SecondReport {
     /// Its own speed while charging \[rpm\].
     pub shaft_rpm: f64,
-    /// Full-field output as rated, at this speed \[A\].
+    /// Full-field output at this speed with a cold rotor \[A\].
     pub full_cold_a: f64,
     /// What it gives on and on \[A\].
     pub hot_a: f64,
@@ -68,10 +70,14 @@ pub struct SecondReport {
     pub hot: Option<Temps>,
 }
 
-/// Full-field output as rated of all that charge the house bank \[A\].
-fn as_rated_a(plant: &Plant) -> f64 {
+/// Full-field output of all that charge the house bank, their rotors cold \[A\].
+fn full_cold_a(plant: &Plant) -> f64 {
     let second = plant.second.filter(|second| second.feeds_house);
-    plant.main.as_rated_a() + second.map_or(0.0, |second| second.unit.as_rated_a())
+    cold_a(&plant.main) + second.map_or(0.0, |second| cold_a(&second.unit))
+}
+
+fn cold_a(unit: &Unit) -> f64 {
+    unit.curve.cold_full_field_a(unit.shaft_rpm)
 }
 
 fn charging_a(plant: &Plant, settled: &Settled) -> f64 {
@@ -123,7 +129,7 @@ pub(super) fn machine_report(
             let there = alternators.plant_at(inputs, plant.load_a, engine_rpm);
             SpeedPoint {
                 engine_rpm,
-                cold_a: as_rated_a(&there),
+                cold_a: full_cold_a(&there),
                 hot_a: charging_a(&there, &settled(&there, charge)),
             }
         })
@@ -131,13 +137,13 @@ pub(super) fn machine_report(
     MachineReport {
         shaft_rpm: plant.main.shaft_rpm,
         top_shaft_rpm: inputs.shaft_rpm(inputs.eng.top_rpm),
-        full_cold_a: as_rated_a(plant),
+        full_cold_a: full_cold_a(plant),
         hot_a: charging_a(plant, &hot),
         hot_limit: hot.flow.limit,
         hot: hot.stable.then(|| hot.temperatures.into()),
         second: plant.second.map(|second| SecondReport {
             shaft_rpm: second.unit.shaft_rpm,
-            full_cold_a: second.unit.as_rated_a(),
+            full_cold_a: cold_a(&second.unit),
             hot_a: hot.flow.second.amperes,
             hot: hot.stable.then(|| hot.second.into()),
         }),

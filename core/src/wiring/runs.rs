@@ -2,10 +2,9 @@
 
 use crate::charge::alternators::Alternators;
 use crate::charge::unit::CalibratedAlternator;
+use crate::physics::output::COLD_ROTOR_C;
 use crate::worksheet::{CablePlace, Inputs, SecondRole, WayKind, Worksheet};
 
-/// A cold rotor \[°C\], as plates are read.
-const COLD_ROTOR_C: f64 = 25.0;
 /// Volts of each 12 V under which an inverter soon stops: common practice.
 const INVERTER_LOW_V: f64 = 11.0;
 /// Nothing is reckoned for less than this \[A\].

@@ -125,11 +125,7 @@ impl Boat<'_> {
         let seconds = match at {
             "hot" => LATE_S,
             "mid" => 0.5 * end_s,
-            "hardest" => {
-                let hardest = run.series.iter();
-                let hardest = hardest.reduce(|a, b| if b.shaft_w > a.shaft_w { b } else { a });
-                hardest.map_or(0.0, |moment| moment.minute * 60.0)
-            }
+            "hardest" => run.peak_shaft_min * 60.0,
             "peak" | "second_peak" => self.trace.peak_s(end_s, number, part.of()),
             "moment" => self.minute * 60.0,
             "soak" => end_s,

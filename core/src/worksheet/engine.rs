@@ -6,6 +6,7 @@ use crate::fields::units::{
     MEGAJOULE_PER_KILOGRAM, MILLIMETRE, MINUTE, PERCENT, RPM, WATT_PER_KELVIN,
 };
 use crate::fields::{choice, choose, maybe, number, section};
+use crate::physics::torque::{self, torque_share};
 
 choice! {
     /// Where the engine draws its air.
@@ -20,6 +21,16 @@ choice! {
     Injection {
         Direct = "direct", "Direct";
         Chamber = "chamber", "Pre-chamber or swirl chamber";
+    }
+}
+
+impl Injection {
+    /// Where its torque curve would begin at a standstill, for [`torque_share`].
+    pub(crate) fn torque_foot(self) -> f64 {
+        match self {
+            Injection::Direct => torque::DIRECT,
+            Injection::Chamber => torque::CHAMBER,
+        }
     }
 }
 
@@ -85,9 +96,11 @@ impl Inputs {
         self.eng.rated_kw.unwrap_or_else(|| usual_rated_kw(self))
     }
 
-    /// Power it has at the charging speed, its torque taken as level \[kW\].
+    /// Power it has at the charging speed \[kW\]: less torque than at its
+    /// highest speed as it comes near idle, see [`torque_share`].
     pub fn available_kw(&self) -> f64 {
-        self.rated_kw() * (self.eng.rpm / self.eng.top_rpm).min(1.0)
+        let speed_share = (self.eng.rpm / self.eng.top_rpm).min(1.0);
+        self.rated_kw() * speed_share * torque_share(speed_share, self.eng.injection.torque_foot())
     }
 
     /// Heat the block gives the space for each kelvin between them \[W/K\].
