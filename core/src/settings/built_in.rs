@@ -34,7 +34,7 @@ pub(super) fn built_in(case: Case) -> Group {
     let heat = Line::new(
         "heat",
         "Temperature set-point",
-        "none: it knows volts only".to_string(),
+        "none: it does not limit the temperature".to_string(),
         if house {
             format!(
                 "In this run the winding reaches {} °C; {:.0} °C is its limit.",

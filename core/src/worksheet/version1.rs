@@ -15,7 +15,7 @@ pub(super) const NEWEST: u64 = 2;
 /// States in a worksheet read from version 1 what it left out and version 2
 /// takes otherwise. Nothing is marked as better known than it was.
 pub(super) fn keep_meaning(sheet: &mut Worksheet) {
-    let left_out: Vec<(&str, Value)> = vec![
+    let mut left_out: Vec<(&str, Value)> = vec![
         // One mass for every alternator.
         ("alt_mass_kg", Value::Number(6.0)),
         ("alt2_mass_kg", Value::Number(6.0)),
@@ -24,7 +24,12 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         ("space_wall_w_k", Value::Number(12.0)),
         ("space_leak_m3h", Value::Number(15.0)),
         ("space_heat_capacity_kj_k", Value::Number(30.0)),
+        // A built-in regulator held the bank's charge voltage, hot or cold.
+        ("reg_drop_mv_k", Value::Number(0.0)),
     ];
+    if sheet.inputs.built_in_on_house() {
+        left_out.push(("reg_fixed_v", Value::Number(sheet.inputs.charge_v())));
+    }
     for (name, value) in left_out {
         // Every name is checked by a test; a wrong one would leave the default.
         let Some(key) = Key::named(name) else {
