@@ -214,7 +214,8 @@ impl Plant {
         let terminals = Terminals::new(&self.bank, charge);
         // Most that may reach house and bank together, and why.
         let drawn_a = self.taken_a();
-        let held_a = (self.held_v - terminals.rest_v) / terminals.ohm + drawn_a;
+        let held_v = self.held_at(&main.t, &second.t);
+        let held_a = (held_v - terminals.rest_v) / terminals.ohm + drawn_a;
         let taken_a = if self.linked {
             self.bank_limit_a + drawn_a
         } else {
@@ -285,6 +286,22 @@ impl Plant {
                 limit.get()
             },
         }
+    }
+
+    /// Voltage at which current into the house bank is turned down with the
+    /// alternators at these temperatures \[V\]. Of two built-in regulators the
+    /// one that holds more decides.
+    pub(crate) fn held_at(&self, main: &Temperatures, second: &Temperatures) -> f64 {
+        let charger_v = self.main.holds_v(main).unwrap_or(self.held_v);
+        self.second
+            .as_ref()
+            .and_then(|beside| beside.unit.holds_v(second))
+            .map_or(charger_v, |beside_v| beside_v.max(charger_v))
+    }
+
+    /// Whether that depends on the air as well as on the alternators.
+    pub(crate) fn held_by_built_in(&self) -> bool {
+        self.main.has_built_in() || self.second.is_some_and(|beside| beside.unit.has_built_in())
     }
 
     fn second_output(

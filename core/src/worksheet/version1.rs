@@ -26,6 +26,8 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         ("space_wall_w_k", Value::Number(12.0)),
         ("space_leak_m3h", Value::Number(15.0)),
         ("space_heat_capacity_kj_k", Value::Number(30.0)),
+        // A built-in regulator held the bank's charge voltage, hot or cold.
+        ("reg_drop_mv_k", Value::Number(0.0)),
     ];
     // An alternator was of the voltage of the battery it was led to, whatever
     // voltage its rating was said to be taken at.
@@ -41,6 +43,9 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
     keep_lead_limits(sheet);
     if sheet.inputs.bank.charge_limit_a.is_none() {
         left_out.push((LIMIT, old_limit(&sheet.inputs.bank)));
+    }
+    if sheet.inputs.built_in_on_house() {
+        left_out.push(("reg_fixed_v", Value::Number(sheet.inputs.charge_v())));
     }
     for (name, value) in left_out {
         // Every name is checked by a test; a wrong one would leave the default.
