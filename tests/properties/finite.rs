@@ -17,6 +17,7 @@ const MAY_BE_NULL: &[&str] = &[
     "machine.second",
     "machine.second.hot",
     "machine.blower_for_wanted_m3h",
+    "run.opening",
     "run.minutes_to_target",
     "run.minutes_to_80",
     "run.minutes_to_90",
