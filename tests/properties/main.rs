@@ -9,6 +9,7 @@
 mod arrange;
 mod balance;
 mod belt;
+mod day;
 mod disconnect;
 mod draw;
 mod finite;
