@@ -13,7 +13,7 @@ use ampwright_core::worksheet::{Basis, Inputs, Key, SecondRole};
 use ampwright_core::{Worksheet, report, year};
 use proptest::prelude::*;
 
-use crate::draw::{any_sheet, normal_boat};
+use crate::draw::{Drawn, any_sheet, normal_boat};
 
 /// A worksheet with some inputs set: numbers, or options by name.
 fn boat(said: &[(&str, &str)]) -> Worksheet {
@@ -60,6 +60,9 @@ fn finding<'a>(report: &'a Report, key: &str) -> Option<&'a str> {
 /// and holds at the end what it held at the beginning.
 fn closes(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let (plant, need) = plant_and_need(sheet);
+    if need.need_ah <= 0.0 {
+        return Ok(());
+    }
     let Ok(daily) = daily_trace(&plant, &need) else {
         return Ok(());
     };
@@ -93,7 +96,7 @@ fn closes(sheet: &Worksheet) -> Result<(), TestCaseError> {
 }
 
 /// A boat of one steady regulator, its bank and use drawn wide.
-fn drawn_day() -> impl Strategy<Value = Worksheet> {
+fn drawn_day() -> impl Strategy<Value = Drawn> {
     let bank = (40.0..900.0f64, 0..4usize, 60.0..98.0f64);
     let day = (30.0..350.0f64, 0.0..500.0f64, any::<bool>());
     (normal_boat(), bank, day).prop_map(
@@ -111,7 +114,7 @@ fn drawn_day() -> impl Strategy<Value = Worksheet> {
                 set(&mut sheet, "reg_kind", "external");
                 set(&mut sheet, "reg_link", "limits");
             }
-            sheet
+            Drawn(sheet)
         },
     )
 }
@@ -120,7 +123,7 @@ proptest! {
     #![proptest_config(crate::cases(300))]
 
     #[test]
-    fn the_day_of_a_drawn_boat_closes(sheet in drawn_day()) {
+    fn the_day_of_a_drawn_boat_closes(Drawn(sheet) in drawn_day()) {
         closes(&sheet)?;
     }
 
@@ -136,7 +139,7 @@ proptest! {
     /// More use, or a higher target, never takes less engine, as long as the
     /// day has as many runs; nor does a bank that keeps less.
     #[test]
-    fn what_asks_more_takes_longer(sheet in drawn_day(), more in 1.0..1.3f64) {
+    fn what_asks_more_takes_longer(Drawn(sheet) in drawn_day(), more in 1.0..1.3f64) {
         let Some(before) = runs(&sheet) else { return Ok(()) };
         let mut hungrier = sheet.clone();
         put(&mut hungrier, "daily_use_ah", (sheet.inputs.daily.use_ah * more).min(3000.0));
@@ -156,7 +159,7 @@ proptest! {
     /// More sun never leaves more to the engine, and never gives the bank more
     /// than it brings.
     #[test]
-    fn sun_helps(sheet in drawn_day(), more_w in 0.0..500.0f64) {
+    fn sun_helps(Drawn(sheet) in drawn_day(), more_w in 0.0..500.0f64) {
         let mut sunnier = sheet.clone();
         put(&mut sunnier, "sun_panel_w", sheet.inputs.sun.panel_w + more_w);
         let (before, after) = (energy(&sheet), energy(&sunnier));
@@ -317,14 +320,16 @@ fn a_load_beyond_the_alternator_leaves_nothing() {
     }
 }
 
-/// A quiet charge to the brim of a lead bank, the loads not carried meanwhile.
+/// 10 A from a DC-DC charger, of which lead keeps 8.7: 240 A·h in 24 h of engine
+/// with nothing drawn meanwhile would be 27.6 h.
 #[test]
 fn charging_too_slowly_is_not_never() {
     let sheet = boat(&[
         ("bank_chemistry", "flooded"),
-        ("run_to_pct", "100"),
+        ("way_kind", "converter"),
+        ("way_converter_a", "10"),
         ("run_house_load_a", "0"),
-        ("daily_use_ah", "300"),
+        ("daily_use_ah", "240"),
     ]);
     let report = report(&sheet);
     assert_eq!(report.day.trouble, Some(DayTrouble::TooSlow));
@@ -351,10 +356,11 @@ fn sun_that_nearly_covers_leaves_next_to_nothing() {
         put(&mut sheet, "sun_panel_w", low_w);
         let nearly = report(&sheet).day;
         assert!(nearly.need_ah > 0.0 && nearly.need_ah < 1e-6, "{chemistry}");
+        let hours = nearly.engine_hours.expect("a time");
         assert!(
-            nearly
-                .engine_hours
-                .is_some_and(|hours| hours > 0.0 && hours < 1e-6)
+            hours < 1e-6,
+            "{chemistry}: {hours} h for {} A·h",
+            nearly.need_ah
         );
         put(&mut sheet, "sun_panel_w", high_w);
         assert_eq!(report(&sheet).day.engine_hours, Some(0.0), "{chemistry}");
@@ -381,10 +387,10 @@ fn as_the_day(sheet: &Worksheet, from_pct: f64) -> Worksheet {
     same
 }
 
-/// The year's table takes each of heat and bank as if the other did not matter,
-/// and an engine that runs while the sun shines sends the sun through the bank,
-/// which lead pays for. Measured on these boats: 3 % at most for lithium, 6 %
-/// for lead; three minutes a day more, for runs that are cut by the hour.
+/// The year's table takes heat and bank each as if the other did not matter, and
+/// an engine that runs while the sun shines sends the sun through the bank, which
+/// lead pays for. Found on these boats: 2 % at most for lithium, 6 % for lead. A
+/// run is cut into pieces of minutes besides.
 fn agrees(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let mut sheet = sheet.clone();
     sheet.inputs.sun.basis = ampwright_core::worksheet::SunBasis::Hours;
@@ -395,17 +401,22 @@ fn agrees(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let Some(found) = runs(&roomy) else {
         return Ok(());
     };
-    prop_assume!(found.from > 0.02 && found.hours() < 12.0);
+    // The engine's rule leaves the sun no more room than there is above its
+    // target; the day takes it as left.
+    let room_ah = (1.0 - roomy.inputs.run.to_pct / 100.0) * roomy.inputs.bank.capacity_ah;
+    if energy(&roomy).sun_stored_ah > room_ah || found.from < 0.02 {
+        return Ok(());
+    }
     let year = year(&as_the_day(&roomy, 100.0 * found.from));
     prop_assert_eq!(year.trouble, None);
     let hours = year.engine_h / 364.0;
     let part = if roomy.inputs.bank.chemistry.lead().is_some() {
-        0.06
+        0.07
     } else {
-        0.03
+        0.025
     };
     prop_assert!(
-        (hours - found.hours()).abs() <= part * found.hours() + 0.05,
+        (hours - found.hours()).abs() <= part * found.hours() + 0.01,
         "the day says {} h, the year {hours}",
         found.hours()
     );
@@ -413,10 +424,10 @@ fn agrees(sheet: &Worksheet) -> Result<(), TestCaseError> {
 }
 
 /// A boat whose bank gets its engine from the year as from the day.
-fn steady_year_boat() -> impl Strategy<Value = Worksheet> {
-    drawn_day().prop_map(|mut sheet| {
-        sheet.inputs.two.role = SecondRole::None;
-        sheet
+fn steady_year_boat() -> impl Strategy<Value = Drawn> {
+    drawn_day().prop_map(|mut drawn| {
+        drawn.0.inputs.two.role = SecondRole::None;
+        drawn
     })
 }
 
@@ -424,16 +435,16 @@ proptest! {
     #![proptest_config(crate::cases(200))]
 
     #[test]
-    fn the_year_runs_the_engine_as_the_day_says(sheet in steady_year_boat()) {
+    fn the_year_runs_the_engine_as_the_day_says(Drawn(sheet) in steady_year_boat()) {
         agrees(&sheet)?;
     }
 
     /// What the day calls impossible the year does not do by the hour.
     #[test]
-    fn day_and_year_have_the_same_trouble(sheet in drawn_day()) {
+    fn day_and_year_have_the_same_trouble(Drawn(sheet) in drawn_day()) {
         let mut same = sheet.clone();
         same.inputs.shore.rest = Held::from_value(Value::Choice(0));
-        put(&mut same, "rule_stop_pct", same.inputs.run.to_pct);
+        put(&mut same, "rule_stop_pct", sheet.inputs.run.to_pct);
         put(&mut same, "bank_window_high_pct", 100.0);
         let (plant, need) = plant_and_need(&same);
         let DailyRun::Trouble(trouble) = daily_run(&plant, &need) else { return Ok(()) };
@@ -519,22 +530,21 @@ fn the_start_rule_suits_the_chemistry() {
         start(&[("bank_chemistry", "gel"), ("rule_start_pct", "30")]),
         30.0
     );
-    // A lead boat by the default rule is not told that it goes below its window.
-    let ample = boat(&[("bank_chemistry", "flooded"), ("bank_capacity_ah", "600")]);
-    for quiet in [false, true] {
-        let mut sheet = ample.clone();
-        if !quiet {
-            put(&mut sheet, "rule_quiet_from_h", 0.0);
-            put(&mut sheet, "rule_quiet_to_h", 0.0);
-            // Started at the very lowest wanted.
-            put(&mut sheet, "rule_start_pct", 50.0);
+    // A bank whose engine is started at the very lowest wanted, at any hour, does
+    // not count as below it.
+    for chemistry in ["lfp", "flooded"] {
+        let mut sheet = boat(&[("bank_chemistry", chemistry), ("rule_start_pct", "50")]);
+        for (name, number) in [
+            ("bank_window_low_pct", 50.0),
+            ("rule_quiet_from_h", 0.0),
+            ("rule_quiet_to_h", 0.0),
+        ] {
+            put(&mut sheet, name, number);
         }
-        let below = year(&sheet)
-            .months
-            .iter()
-            .map(|month| month.days_below)
-            .max();
-        assert_eq!(below, Some(0), "quiet {quiet}");
+        let year = year(&sheet);
+        assert!(year.months.iter().all(|month| month.days_below == 0));
+        let lowest = year.months.iter().map(|month| month.lowest_pct);
+        assert!(lowest.fold(100.0, f64::min) < 50.5, "{chemistry}");
     }
 }
 

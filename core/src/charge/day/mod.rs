@@ -102,6 +102,8 @@ pub fn daily_run(plant: &Plant, day: &DayNeed) -> DailyRun {
     }
     match daily_trace(plant, day) {
         Err(trouble) => DailyRun::Trouble(trouble),
+        // The sun covers all but a rounding error.
+        Ok(DailyTrace { run, .. }) if run.seconds <= 0.0 => DailyRun::SunCovers,
         Ok(DailyTrace { runs, run }) => {
             let times = f64::from(runs);
             let gained = run.trace.charge_at(run.seconds) - run.from;
