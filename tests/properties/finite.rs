@@ -31,6 +31,8 @@ const MAY_BE_NULL: &[&str] = &[
     "lead.minutes_to_target",
     "lead.engine_hours",
     "day.engine_hours",
+    "day.run_hours",
+    "day.trouble",
     "day.from_pct",
     "day.fuel_l",
     "day.marginal_fuel_l",

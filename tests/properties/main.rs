@@ -10,6 +10,7 @@ mod arrange;
 mod balance;
 mod belt;
 mod built_in;
+mod day;
 mod disconnect;
 mod draw;
 mod finite;
