@@ -40,12 +40,31 @@ pub fn normal_boat() -> BoxedStrategy<Drawn> {
                     drawn.0.state(key, value).expect("within its range");
                 }
             }
+            fit_alternators(&mut drawn.0);
             // The last percents of a lead bank are an endless tail.
             let to_pct = &mut drawn.0.inputs.run.to_pct;
             *to_pct = to_pct.min(90.0);
             drawn
         })
         .boxed()
+}
+
+/// Gives each alternator the voltage of the battery its cable leads to: nobody
+/// has another one for long.
+fn fit_alternators(sheet: &mut Worksheet) {
+    let seen = [
+        ("alt_nominal_v", Some(sheet.inputs)),
+        ("alt2_nominal_v", sheet.inputs.as_second()),
+    ];
+    for (name, seen) in seen {
+        let at = seen.map_or(0, |seen| match seen.led_to_blocks() {
+            1.0 => 1,
+            2.0 => 2,
+            _ => 3,
+        });
+        let key = Key::named(name).expect("an input");
+        sheet.state(key, Value::Choice(at)).expect("an option");
+    }
 }
 
 type Numbers = fn(f64, f64, f64) -> BoxedStrategy<f64>;

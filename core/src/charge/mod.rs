@@ -1,13 +1,15 @@
 //! Running the engine: what flows, what limits it, and what gets hot.
 //!
 //! [`unit`] is one alternator, [`space_air`] the air around it, [`plant`] the
-//! whole boat as prepared numbers and what happens aboard at one moment; [`integrate`] steps through time; [`run`] reads the answers off
+//! whole boat as prepared numbers and what happens aboard at one moment;
+//! [`management`] what the bank's management system does about it; [`integrate`] steps through time; [`run`] reads the answers off
 //! a whole run; [`soak`] watches the heat after the engine stops; [`steady`]
 //! finds where everything settles without a run; [`day`] asks how long the
 //! engine must run each day.
 
 pub mod day;
 pub mod integrate;
+pub mod management;
 pub mod plant;
 mod rodas;
 pub mod run;
@@ -40,11 +42,14 @@ pub enum Limit {
     ChargeVoltage,
     /// The DC-DC converter gives no more.
     Converter,
+    /// The alternator is of another voltage than the battery it is led to and
+    /// must not be connected.
+    WrongVoltage,
 }
 
 impl Limit {
     /// All of them, in the order they are listed.
-    pub const ALL: [Limit; 8] = [
+    pub const ALL: [Limit; 9] = [
         Limit::Machine,
         Limit::Temperature,
         Limit::CurrentCap,
@@ -53,6 +58,7 @@ impl Limit {
         Limit::Converter,
         Limit::BankLimit,
         Limit::ChargeVoltage,
+        Limit::WrongVoltage,
     ];
 
     /// In a few words.
@@ -66,6 +72,7 @@ impl Limit {
             Limit::BankLimit => "the bank's current limit",
             Limit::ChargeVoltage => "the charge voltage",
             Limit::Converter => "the converter's size",
+            Limit::WrongVoltage => "an alternator of another voltage, not to be connected",
         }
     }
 
@@ -80,6 +87,7 @@ impl Limit {
             Limit::BankLimit => "bank limit",
             Limit::ChargeVoltage => "voltage",
             Limit::Converter => "converter",
+            Limit::WrongVoltage => "wrong voltage",
         }
     }
 }

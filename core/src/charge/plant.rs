@@ -3,6 +3,7 @@
 use std::cell::Cell;
 
 use super::Limit;
+use super::management::Management;
 use super::sources::{Ready, Source, Terminals, meet};
 use super::space_air::SpaceAir;
 use super::unit::Unit;
@@ -34,8 +35,13 @@ pub struct Plant {
     pub back_a: f64,
     /// Temperature of everything at the start \[°C\].
     pub start_c: f64,
+    /// The bank's management system; none for lead.
+    pub management: Option<Management>,
     pub(crate) held_v: f64,
+    /// Most current the bank may take \[A\].
     pub(crate) bank_limit_a: f64,
+    /// Whether the regulator is told that limit and holds it.
+    pub(crate) linked: bool,
     start_v: f64,
     services_a: f64,
     converter: Option<Converter>,
@@ -164,6 +170,7 @@ impl Plant {
                 feeds_house: inputs.two.role == SecondRole::House,
             }),
             back_a: back_a(inputs, bank.rest_v(0.5)),
+            management: Management::new(&bank, inputs.charge_limit_a(), inputs.charge_barred()),
             bank,
             space: SpaceAir::new(inputs, engine_rpm),
             fuel: engine_fuel(inputs, engine_rpm),
@@ -172,6 +179,7 @@ impl Plant {
             start_c: inputs.start_c(),
             held_v: inputs.held_v(),
             bank_limit_a: inputs.charge_limit_a(),
+            linked: inputs.limit_linked(),
             start_v: inputs.way.start_v,
             services_a: inputs.way.services_a,
             converter: (inputs.way.kind == WayKind::Converter).then_some(Converter {
@@ -186,8 +194,9 @@ impl Plant {
     }
 
     /// What flows at a time \[s\] after the start, a state of charge (0 to 1)
-    /// and temperatures: the least of what machines, regulator, converter and
-    /// bank allow. `second` is not looked at where there is no second machine.
+    /// and temperatures: the least of what machines, regulator and converter
+    /// allow, of what the held voltage lets flow, and of the bank's limit where
+    /// the regulator is told it. Nothing else knows that limit. `second` is not looked at where there is no second machine.
     pub fn flow(
         &self,
         seconds: f64,
@@ -199,7 +208,11 @@ impl Plant {
         // Most that may reach house and bank together, and why.
         let drawn_a = self.taken_a();
         let held_a = (self.held_v - terminals.rest_v) / terminals.ohm + drawn_a;
-        let taken_a = self.bank_limit_a + drawn_a;
+        let taken_a = if self.linked {
+            self.bank_limit_a + drawn_a
+        } else {
+            f64::INFINITY
+        };
         let (most_a, most_limit) = if held_a < taken_a {
             (held_a.max(0.0), Limit::ChargeVoltage)
         } else {

@@ -2,7 +2,7 @@
 
 use super::Limit;
 use super::integrate::{Point, between};
-use super::plant::{MachineState, Moment, Plant};
+use super::plant::{Flow, MachineState, Moment, Plant};
 use super::run::{MAIN, PARTS, SECOND, State, machines, moment, temperatures};
 use crate::physics::roots;
 use crate::physics::thermal::Temperatures;
@@ -61,6 +61,13 @@ impl Trace {
             (Some(a), None) => a.state,
             _ => [0.0; PARTS],
         }
+    }
+
+    /// What flows at a time \[s\].
+    pub(super) fn flow(&self, seconds: f64) -> Flow {
+        let state = self.state(seconds);
+        let [main, second] = machines(&self.plant, &state);
+        self.plant.flow(seconds, state[0], &main, &second)
     }
 
     /// What happens at a time \[s\].
@@ -181,12 +188,7 @@ impl Trace {
 
     /// What limits when, until a time \[s\].
     pub fn stretches(&self, until_s: f64) -> Vec<Stretch> {
-        let limit = |seconds: f64| {
-            let state = self.state(seconds);
-            let [main, second] = machines(&self.plant, &state);
-            let flow = self.plant.flow(seconds, state[0], &main, &second);
-            flow.limit
-        };
+        let limit = |seconds: f64| self.flow(seconds).limit;
         let mut stretches: Vec<Stretch> = Vec::new();
         let mut begin = (0.0, limit(0.0));
         for point in &self.points {

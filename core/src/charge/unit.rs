@@ -34,6 +34,9 @@ pub struct Unit {
     pub fan: f64,
     /// Most the regulator lets it give \[A\].
     pub cap_a: f64,
+    /// Whether it is of the voltage of the battery it is led to; one that is
+    /// not must not be connected and gives nothing.
+    pub fits: bool,
     guard: Option<Guard>,
 }
 
@@ -96,6 +99,7 @@ impl Unit {
             curve_fits,
             shaft_rpm,
             fan,
+            fits: inputs.alternator_fits(),
             cap_a: inputs
                 .reg
                 .current_cap_a
@@ -122,6 +126,9 @@ impl Unit {
     /// The fold-back goes from 1 to 0 across the band around the set-point:
     /// (T_set + b/2 − T)/b. Common practice, no source.
     pub fn allowed(&self, seconds: f64, sensed_c: f64) -> (f64, Limit) {
+        if !self.fits {
+            return (0.0, Limit::WrongVoltage);
+        }
         let Some(guard) = &self.guard else {
             return (1.0, Limit::Machine);
         };

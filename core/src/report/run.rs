@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::temps::Temps;
 use crate::charge::Limit;
+use crate::charge::management::Opening;
 use crate::charge::plant::Plant;
 use crate::charge::run::{Sample, Trace};
 use crate::charge::soak::soak;
@@ -21,13 +22,16 @@ pub struct RunReport {
     pub mid_bank_a: f64,
     /// Mean current into the bank \[A\].
     pub mean_bank_a: f64,
-    /// Time to the target \[min\].
+    /// When the bank's management system opens; none when it does not. All else
+    /// here goes on as if the bank had stayed connected.
+    pub opening: Option<Opening>,
+    /// Time to the target \[min\]; none where the management system opens first.
     pub minutes_to_target: Option<f64>,
-    /// Time to 80 % \[min\].
+    /// Time to 80 % \[min\]; none where the management system opens first.
     pub minutes_to_80: Option<f64>,
-    /// Time to 90 % \[min\].
+    /// Time to 90 % \[min\]; none where the management system opens first.
     pub minutes_to_90: Option<f64>,
-    /// Time to 100 % \[min\].
+    /// Time to 100 % \[min\]; none where the management system opens first.
     pub minutes_to_100: Option<f64>,
     /// How long the run below is: to the target, or to giving up \[min\].
     pub minutes: f64,
@@ -128,7 +132,14 @@ pub struct SoakReport {
 }
 
 pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> RunReport {
-    let minutes = |charge: f64| trace.reaches(charge).map(|seconds| seconds / 60.0);
+    let opening = trace.opening(trace.last_s());
+    let closed = |seconds: &f64| opening.is_none_or(|opening| opening.after_s > *seconds);
+    let minutes = |charge: f64| {
+        trace
+            .reaches(charge)
+            .filter(closed)
+            .map(|seconds| seconds / 60.0)
+    };
     let reached_s = trace.reaches(to);
     let end_s = reached_s.unwrap_or(trace.last_s());
     let hours = end_s / 3600.0;
@@ -162,7 +173,8 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
         } else {
             start.moment.flow.bank_a
         },
-        minutes_to_target: reached_s.map(|seconds| seconds / 60.0),
+        opening: opening.filter(|opening| opening.after_s <= end_s),
+        minutes_to_target: minutes(to),
         minutes_to_80: minutes(0.8),
         minutes_to_90: minutes(0.9),
         minutes_to_100: minutes(1.0),

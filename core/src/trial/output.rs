@@ -63,7 +63,13 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
         );
     }
     let held_v = inputs.held_v() - NEAR_V * inputs.bank.nominal_v.blocks();
-    let others_a = trial.unit.cap_a.min(inputs.charge_limit_a() + load_a);
+    // A bank's limit holds nothing back unless the regulator is told it.
+    let linked_a = if inputs.limit_linked() {
+        inputs.charge_limit_a() + load_a
+    } else {
+        f64::INFINITY
+    };
+    let others_a = trial.unit.cap_a.min(linked_a);
     let run = trial.run(&Guess::of(inputs));
     let shares = trial.rows.iter().zip(run).filter_map(|(row, t)| {
         let (amperes, volts) = (row.get(Column::Amps)?, row.get(Column::Volts)?);

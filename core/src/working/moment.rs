@@ -12,7 +12,7 @@ table! { MOMENT |s, own, b, _r, p, i|
     ".can_a" "What the alternator may give then|A|0|O|{cap?min(}u*I_full{cap?;I_cap)}|What full field gives, as far as the regulator lets it.";
     ".full_a" "Full field then|A|0|C|I∞*x^s*√({!val?max(0;}1-(n₀/n*{behind}/x^s₀)^2{!val?)})|Full field at that voltage, the rotor as warm as it is then.";
     ".field_x" "Field then, over that of the rating||3|K|{at}/V_N*{copper}T_N-20))/{copper}T_b+ΔT_rotor-20))|A warm rotor resists more and takes less field; 0.00393 for each kelvin is copper's.";
-    ".allowed" "How far the field may be up then||3|G|{fold?{!val?max(0;}(T_set+b/2-T_sensor{hot?{place_w?:w}{place_r?:r}{place_c?:c}})/b{!val?)}}{ramp?t/t_ramp}{slow?u_low}{free?1}|{fold?The regulator folds back across its band around the set-point (common practice).}{ramp?The regulator lets the field up slowly.}{slow?The shaft turns slower than the low-speed cap begins at.}{free?Nothing holds the field back.}|reg_kind reg_sensor" => p.main.allowed(s.seconds, s.machines[0].sensed_c).0;
+    ".allowed" "How far the field may be up then||3|G|{fold?{!val?max(0;}(T_set+b/2-T_sensor{hot?{place_w?:w}{place_r?:r}{place_c?:c}})/b{!val?)}}{ramp?t/t_ramp}{slow?u_low}{free?1}{unfit?0}|{fold?The regulator folds back across its band around the set-point (common practice).}{ramp?The regulator lets the field up slowly.}{slow?The shaft turns slower than the low-speed cap begins at.}{free?Nothing holds the field back.}{unfit?The alternator is of another voltage than its battery and must not be connected.}|reg_kind reg_sensor" => p.main.allowed(s.seconds, s.machines[0].sensed_c).0;
     ".volt_a" "What the held voltage lets flow to bank and house then|A|0|O|{!val?max(0;}(V_held-V_rest)/R+{drawn}{!val?)}|More would lift the bank above the voltage that is held.|bank_charge_v reg_fixed_v bank_compensation_mv bank_temperature_c";
     ".bank_ohm" "What the bank resists then|Ω|5|T|{cells?r_C*N/C*k_cold}{!cells?max(0.01;V_abs-V_rest)/I_takes}+R_cable/1000|{cells?Cells, and the way to where the regulator measures.}{!cells?A lead bank's is such that it takes what it accepts at its absorption voltage.}|bank_chemistry bank_temperature_c" => p.bank.resistance_ohm(s.charge);
     ".flux_square" "Square of the flux over that of the rating||3|C|(I/I∞)^2+min(1;(n₀/n*{behind})^2)|What current and voltage ask of the iron, against the rating.";
@@ -71,12 +71,14 @@ table! { MOMENT |s, own, b, _r, p, i|
     "I_conv:out" "From the converter, locked out|A" => 0.0;
     "V_bank" "At the bank then|V" => s.moment.flow.bank_v;
 
+    "linked" "" => p.linked;
     "cap" "" => p.main.cap_a.is_finite();
     "fromstart" "" => s.moment.flow.main.volts == i.way.start_v;
     "fold" "" => limit(s) == Limit::Temperature;
     "ramp" "" => limit(s) == Limit::Ramp;
     "slow" "" => limit(s) == Limit::LowSpeed;
     "free" "" => limit(s) == Limit::Machine;
+    "unfit" "" => limit(s) == Limit::WrongVoltage;
     "place_w" "" => i.reg.sensor == SensorPlace::Winding;
     "place_r" "" => i.reg.sensor == SensorPlace::Rectifier;
     "place_c" "" => i.reg.sensor == SensorPlace::Case;
@@ -90,7 +92,7 @@ table! { MOMENT |s, own, b, _r, p, i|
     "behind" "({at}+2*V_d)/(V_N+2*V_d)";
     "out" "I*V:at{second?+I′*V′}";
     "taken" "{out}+P_loss{second?+P_loss′}";
-    "held" "{direct?min(I_can{two?+I_can′};I_bank;I_volt)}{!direct?min(I_can;{two?I_part}{!two?min(I_conv{!works?:out};I_bank;I_volt)}*V_bank/(η_conv*V_start){serves?+I_serv}){two?+I′}}";
+    "held" "{direct?min(I_can{two?+I_can′}{linked?;I_bank};I_volt)}{!direct?min(I_can;{two?I_part}{!two?min(I_conv{!works?:out}{linked?;I_bank};I_volt)}*V_bank/(η_conv*V_start){serves?+I_serv}){two?+I′}}";
     "heldby" "The least of what may flow. Held by {limit}.";
     "into" "{direct?I{now?:now}{!now?:mid}}{!direct?{serves?max(0;I-I_serv)}{!serves?I}*η_conv*V_start/V_bank{two?+I′}}-{back?(}{drawn}{back?)}";
     "less" "Less what the house draws meanwhile, and the start battery where the house bank keeps it.";

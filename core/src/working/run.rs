@@ -7,7 +7,6 @@ use crate::charge::plant::Output;
 use crate::fields::decimal;
 use crate::physics::battery::Bank;
 use crate::report::{bank_volts, flooded};
-use crate::worksheet::Chemistry;
 
 table! { RUN |s, own, b, r, p, i|
     "run.minutes_to_target" "To the target|min|0|S|{val?60*C*(s_to-s_from)/(η_bank*I_mean)}|{reach}" => maybe(r.run.minutes_to_target);
@@ -23,7 +22,7 @@ table! { RUN |s, own, b, r, p, i|
     "run.peak_shaft_w" "Most power at its shaft|W|0|Lhardest|{taken}|The highest of the run's moments, after {clock}." => r.run.peak_shaft_w;
     "run.fuel_l" "Fuel, run for charging|L|1|F|B₀*t:run/60+b_E*W_shaft|{fuel}" => r.run.fuel_l;
     "run.marginal_fuel_l" "… while motoring anyway|L|1|F|b_E*W_shaft|{shaft}" => r.run.marginal_fuel_l;
-    "inner.bank_limit_a" "What bank and house may take|A|0|G|{lfp?min(I_lim;c_cold*C)}{!lfp?I_lim}+{drawn}|What the bank may take, and what the house draws meanwhile.|bank_temperature_c" => p.bank_limit_a + p.taken_a();
+    "inner.bank_limit_a" "What bank and house may take|A|0|G|{derated?min(I_lim;I_step)}{!derated?I_lim}+{drawn}|What the bank may take, and what the house draws meanwhile.|bank_temperature_c bank_coldest_charge_c" => p.bank_limit_a + p.taken_a();
     "run.peak.winding_c" "Winding|°C|0|Hpeak|{winding}|{balance}" => of(&r.run.peak, own.id);
     "run.peak.rectifier_c" "Rectifier plate|°C|0|Hpeak|{plate}|{balance}" => of(&r.run.peak, own.id);
     "run.peak.case_c" "Case|°C|0|Hpeak|{case}|{balance}" => of(&r.run.peak, own.id);
@@ -52,16 +51,17 @@ table! { RUN |s, own, b, r, p, i|
     "V:mean" "At the bank, the mean of the run's moments|V" => maybe(volts(b).map(|(_, volts)| volts));
     "W_shaft" "Energy the alternators' shafts took, added up along the run|kW·h" => r.run.shaft_kwh;
     "I_house" "||run.house_load_a";
-    "c_cold" "Most for each ampere-hour at this battery temperature, from the table (common practice)|A/(A·h)" => crate::physics::battery::lfp_cold_rate(i.bank.temperature_c);
+    "I_step" "Most at this cell temperature, from the ladder or the maker's sheet|A" => maybe(i.ladder_a());
 
     "flows" "" => s.moment.given_w() > 0.0;
     "lasts" "" => r.run.minutes > 0.0;
     "gains" "" => volts(b).is_some();
     "typed" "" => i.run.house_load_a.is_some();
-    "lfp" "" => i.bank.chemistry == Chemistry::Lfp;
+    "derated" "" => i.ladder_a().is_some();
+    "opens" "" => own.id.starts_with("run.minutes") && own.value.is_nan() && r.run.opening.is_some();
     "back" "" => p.back_a > 0.0;
 
-    "reach" "{val?{stepped}}{none?Not reached: the run is stepped through time until it gives up.}{!val?{!none?The run begins there or above.}}";
+    "reach" "{val?{stepped}}{opens?Not reached: the battery management system opens first.}{!opens?{none?Not reached: the run is stepped through time until it gives up.}{!val?{!none?The run begins there or above.}}}";
     "drawn" "I_house{back?+I_serv*V_start/(η_conv*V)}";
 
     "@G" "Common practice, no source.";

@@ -30,6 +30,36 @@ choice! {
     }
 }
 
+choice! {
+    /// System voltage an alternator is built for.
+    AlternatorVolts {
+        Same = "same", "That of the battery it charges";
+        V12 = "12", "12 V";
+        V24 = "24", "24 V";
+        V48 = "48", "48 V";
+    }
+}
+
+impl AlternatorVolts {
+    /// How many 12 V blocks that is; none where it is that of its battery.
+    fn blocks(self) -> Option<f64> {
+        match self {
+            AlternatorVolts::Same => None,
+            AlternatorVolts::V12 => Some(1.0),
+            AlternatorVolts::V24 => Some(2.0),
+            AlternatorVolts::V48 => Some(4.0),
+        }
+    }
+
+    /// The option for so many 12 V blocks; none where there is no such one.
+    pub(crate) fn of_blocks(blocks: f64) -> Option<AlternatorVolts> {
+        AlternatorVolts::ALL
+            .iter()
+            .copied()
+            .find(|volts| volts.blocks() == Some(blocks))
+    }
+}
+
 impl InsulationClass {
     /// Hot-spot limit \[°C\] by IEC 60085, Electrical insulation: thermal evaluation and designation.
     pub fn limit_c(self) -> f64 {
@@ -76,7 +106,7 @@ section! {
             .help("At full load and rated speed: 53 to 62 % for a usual small machine, 60 to 65 % for a large or high-efficiency one. Not the better figure printed for half load.");
         mass_kg: f64 = number("Mass", KILOGRAM, 1.0, 80.0, 6.0).nameplate().spread_pct(30.0)
             .help("Sets how long it takes to get hot. About 6 kg for a usual machine, 9 to 10 for a large one.");
-        test_v: Option<f64> = maybe("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of the system", |w| Some(usual_test_v(&w.inputs))).nameplate().deep()
+        test_v: Option<f64> = maybe("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |w| Some(usual_test_v(&w.inputs))).nameplate().deep()
             .help("The voltage the rating was taken at.");
         plate_rotor_c: Option<f64> = maybe("Rotor temperature of the rating", CELSIUS, 0.0, 160.0, "25 °C cold, 100 °C warmed up", |w| Some(usual_plate_rotor_c(&w.inputs))).deep()
             .help("How warm the rotor was when the rated current was read.");
@@ -106,6 +136,8 @@ section! {
             .help("How the fan's cooling grows with shaft speed: 0.5 to 0.8.");
         heat_capacity_factor: f64 = number("Heat capacity factor", NONE, 0.3, 3.0, 1.0).deep()
             .help("Heat it takes to warm the machine, against what its mass says. 1 until a sea trial says otherwise: it moves the first quarter of an hour, not the hot current.");
+        nominal_v: AlternatorVolts = choose("Alternator's voltage", AlternatorVolts::OPTIONS, 0).nameplate()
+            .help("On its plate: 14 V means a 12 V alternator, 28 V one of 24 V, 56 V one of 48 V. It must be that of the battery its cable leads to.");
     }
 }
 
@@ -114,12 +146,24 @@ pub(crate) const USUAL_EFFICIENCY_PCT: f64 = 57.0;
 /// Winding temperature of a usual machine on the bench \[°C\].
 const USUAL_ANCHOR_C: f64 = 150.0;
 
-/// 14 V for each 12 V of the system the machine feeds.
-pub(super) fn usual_test_v(inputs: &Inputs) -> f64 {
-    match inputs.way.kind {
-        WayKind::Converter => 14.0 * (inputs.way.start_v / 14.0).round().max(1.0),
-        WayKind::Direct => 14.0 * inputs.bank.nominal_v.blocks(),
-    }
+/// Voltage that ratings are taken at for each 12 V block \[V\]: common practice.
+const TEST_BLOCK_V: f64 = 14.0;
+
+/// 14 V for each 12 V block of the alternator's own voltage.
+fn usual_test_v(inputs: &Inputs) -> f64 {
+    TEST_BLOCK_V * inputs.alternator_blocks()
+}
+
+/// How many 12 V blocks an alternator rated at a voltage \[V\] is built for:
+/// of 14, 28 and 56 V the nearest.
+fn rated_blocks(test_v: f64) -> f64 {
+    [1.0, 2.0, 4.0]
+        .into_iter()
+        .reduce(|near, other: f64| {
+            let off = |blocks: f64| (TEST_BLOCK_V * blocks - test_v).abs();
+            if off(other) < off(near) { other } else { near }
+        })
+        .unwrap_or(1.0)
 }
 
 fn usual_plate_rotor_c(inputs: &Inputs) -> f64 {
@@ -131,10 +175,64 @@ fn usual_plate_rotor_c(inputs: &Inputs) -> f64 {
 
 /// 0.4 W for each rated ampere of a 14 V machine, hot: see the measured machine in `tests/published`.
 fn usual_field_w(inputs: &Inputs) -> f64 {
-    0.4 * inputs.alt.rated_a * inputs.alternator_test_v() / 14.0
+    0.4 * inputs.alt.rated_a * inputs.alternator_test_v() / TEST_BLOCK_V
 }
 
 impl Inputs {
+    /// How many 12 V blocks the battery has that this alternator's cable leads
+    /// to: the house bank, or through a DC-DC charger the start battery.
+    pub fn led_to_blocks(&self) -> f64 {
+        match self.way.kind {
+            WayKind::Converter => self.start_blocks(),
+            WayKind::Direct => self.bank.nominal_v.blocks(),
+        }
+    }
+
+    /// How many 12 V blocks this alternator is built for: as stated, else by
+    /// the voltage of its rating, else as the battery it is led to.
+    pub fn alternator_blocks(&self) -> f64 {
+        self.alt
+            .nominal_v
+            .blocks()
+            .or_else(|| self.alt.test_v.map(rated_blocks))
+            .unwrap_or_else(|| self.led_to_blocks())
+    }
+
+    /// Whether this alternator is of the voltage of the battery it is led to.
+    /// One that is not charges nothing, or the battery far too high: it must
+    /// not be connected.
+    pub fn alternator_fits(&self) -> bool {
+        self.alternator_blocks() == self.led_to_blocks()
+    }
+
+    /// Whether nobody has said the voltage of this alternator and it is taken
+    /// as one of more than 12 V because of the bank it is led to.
+    pub fn alternator_voltage_assumed(&self) -> bool {
+        self.alt.nominal_v == AlternatorVolts::Same
+            && self.alt.test_v.is_none()
+            && self.way.kind == WayKind::Direct
+            && self.bank.nominal_v.blocks() > 1.0
+    }
+
+    /// States the voltage of each alternator that was there `before` where the
+    /// arrangement now would make another one of it: an alternator keeps the
+    /// voltage it was built for wherever its cable leads.
+    pub fn keep_alternator_voltages(&mut self, before: &Inputs) {
+        let kept = |now: &Inputs, before: &Inputs| {
+            let blocks = before.alternator_blocks();
+            (now.alternator_blocks() != blocks)
+                .then(|| AlternatorVolts::of_blocks(blocks))
+                .flatten()
+        };
+        if let Some(volts) = kept(self, before) {
+            self.alt.nominal_v = volts;
+        }
+        let seconds = self.as_second().zip(before.as_second());
+        if let Some(volts) = seconds.and_then(|(now, before)| kept(&now, &before)) {
+            self.alt2.nominal_v = volts;
+        }
+    }
+
     /// Voltage the alternator's rating was taken at \[V\].
     pub fn alternator_test_v(&self) -> f64 {
         self.alt.test_v.unwrap_or_else(|| usual_test_v(self))

@@ -8,7 +8,7 @@ use crate::fields::units::{
 use crate::fields::{choice, choose, maybe, number, section};
 use crate::physics::battery::{
     AGM, Bank as PhysicalBank, COMPENSATION_MV, Cells, FLOODED, GEL, LeadKind, compensated_v,
-    lfp_cold_factor, lfp_cold_rate, lfp_resistance_ohm, peukert_hours,
+    lfp_cold_factor, lfp_resistance_ohm, peukert_hours,
 };
 
 choice! {
@@ -83,7 +83,23 @@ section! {
             .help("Ampere-hours that come out for those that went in: at least 99.5 % for LFP, 85 to 95 % for lead.");
         compensation_mv: Option<f64> = maybe("Temperature compensation", MILLIVOLT_PER_CELL_KELVIN, -10.0, 0.0, "−4 for lead, none for lithium", |w| Some(usual_compensation_mv(&w.inputs))).nameplate().deep()
             .help("How the charger lowers its voltage for a warm lead battery: −3 to −5 mV for each cell and degree. A lithium bank must get none.");
+        coldest_charge_c: Option<f64> = maybe("Lowest charging temperature", CELSIUS, -30.0, 20.0, "0 °C", |_| Some(0.0)).nameplate().deep()
+            .help("Of the cells, from the battery maker's sheet: lithium must get nothing below it.")
+            .when(lithium);
+        limit_to_5c_a: Option<f64> = maybe("Most current up to 5 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().deep()
+            .help("From the lowest charging temperature on; from the battery maker's sheet.")
+            .when(lithium);
+        limit_to_10c_a: Option<f64> = maybe("Most current from 5 to 10 °C", AMPERE, 0.0, 10_000.0, "0.2 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.2)).nameplate().deep()
+            .help("From the battery maker's sheet.")
+            .when(lithium);
+        limit_over_50c_a: Option<f64> = maybe("Most current from 50 to 60 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().deep()
+            .help("From the battery maker's sheet; nothing above 60 °C.")
+            .when(lithium);
     }
+}
+
+fn lithium(inputs: &Inputs) -> bool {
+    inputs.bank.chemistry == Chemistry::Lfp
 }
 
 const USUAL_WINDOW_HIGH_PCT: f64 = 90.0;
@@ -154,17 +170,6 @@ impl Inputs {
         self.bank
             .charge_limit_a
             .unwrap_or_else(|| usual_charge_limit_a(self))
-    }
-
-    /// Most current the bank may take \[A\], its temperature considered.
-    pub fn charge_limit_a(&self) -> f64 {
-        let limit_a = self.own_charge_limit_a();
-        match self.bank.chemistry {
-            Chemistry::Lfp => {
-                limit_a.min(lfp_cold_rate(self.bank.temperature_c) * self.bank.capacity_ah)
-            }
-            _ => limit_a,
-        }
     }
 
     /// Change of the charging voltages with the bank's temperature \[V\].

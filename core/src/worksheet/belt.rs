@@ -112,9 +112,4 @@ impl Inputs {
         let usual = self.belt.kind.table()?;
         Some(self.belt.tight_n.unwrap_or(usual.tight_n))
     }
-
-    /// How many 12 V blocks the system has that this machine feeds.
-    pub fn alternator_blocks(&self) -> f64 {
-        super::alternator::usual_test_v(self) / 14.0
-    }
 }

@@ -1,6 +1,6 @@
 //! The regulator.
 
-use super::{Inputs, WayKind};
+use super::{Chemistry, Inputs, WayKind};
 use crate::fields::units::{AMPERE, CELSIUS, KELVIN, MINUTE, PERCENT, RPM, SECOND, VOLT};
 use crate::fields::{choice, choose, maybe, number, section};
 
@@ -18,6 +18,14 @@ choice! {
         Case = "case", "On the case";
         Winding = "winding", "On the stator winding";
         Rectifier = "rectifier", "On the rectifier plate";
+    }
+}
+
+choice! {
+    /// What the regulator is told by the battery's management system.
+    RegulatorLink {
+        None = "none", "Nothing";
+        Limits = "limits", "Data link: the battery sends the current it may take";
     }
 }
 
@@ -58,10 +66,33 @@ section! {
         fixed_v: Option<f64> = maybe("Voltage it holds", VOLT, 10.0, 70.0, "the bank's charge voltage", |w| Some(w.inputs.charge_v())).measured()
             .help("Measured at the battery with the bank full and the engine running: 14.0 to 14.4 V for most built-in regulators.")
             .when(|i| i.reg.kind == RegulatorKind::Internal && i.way.kind == WayKind::Direct);
+        link: RegulatorLink = choose("What the battery tells the regulator", RegulatorLink::OPTIONS, 0).nameplate()
+            .help("Without a data link a regulator does not know what the battery may take: only a current cap, or a DC-DC charger that is small enough, keeps the current below that.")
+            .when(can_be_linked);
     }
 }
 
+/// Whether a regulator lies on a bank that could tell it what it may take.
+fn can_be_linked(inputs: &Inputs) -> bool {
+    inputs.reg.kind == RegulatorKind::External
+        && inputs.on_house()
+        && inputs.bank.chemistry == Chemistry::Lfp
+}
+
 impl Inputs {
+    /// Whether the bank's charge limit is held through a data link. A DC-DC
+    /// charger beside a second alternator does not hear it: where its output
+    /// alone is above the limit, no regulator can hold that.
+    pub fn limit_linked(&self) -> bool {
+        let charger_a = match self.way.kind {
+            WayKind::Direct => 0.0,
+            WayKind::Converter => self.way.converter_a,
+        };
+        can_be_linked(self)
+            && self.reg.link == RegulatorLink::Limits
+            && charger_a <= self.charge_limit_a()
+    }
+
     /// Voltage at which current into the house bank is turned down \[V\]:
     /// the bank's charge voltage, or what a built-in regulator holds.
     /// A charger that follows the bank's temperature corrects for it.

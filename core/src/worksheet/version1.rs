@@ -4,8 +4,8 @@
 //! another default, one of version 1 would open as another boat: here its old
 //! value is stated for every input that it left out.
 
-use super::{Bank, Key, Worksheet};
-use crate::fields::Value;
+use super::{AlternatorVolts, Bank, Key, Worksheet};
+use crate::fields::{Held, Value};
 
 /// The oldest version that is read.
 pub(super) const OLDEST: u64 = 1;
@@ -16,9 +16,21 @@ pub(super) const NEWEST: u64 = 2;
 /// takes otherwise. Nothing is marked as better known than it was.
 pub(super) fn keep_meaning(sheet: &mut Worksheet) {
     let mut left_out: Vec<(&str, Value)> = Vec::new();
+    // A lead bank took what it takes, without a limit.
     keep_lead_limits(sheet);
     if sheet.inputs.bank.charge_limit_a.is_none() {
         left_out.push((LIMIT, old_limit(&sheet.inputs.bank)));
+    }
+    // An alternator was of the voltage of the battery it was led to, whatever
+    // voltage its rating was said to be taken at.
+    for (name, seen) in [
+        ("alt_nominal_v", Some(sheet.inputs)),
+        ("alt2_nominal_v", sheet.inputs.as_second()),
+    ] {
+        let led_to = seen
+            .filter(|seen| !seen.alternator_fits())
+            .and_then(|seen| AlternatorVolts::of_blocks(seen.led_to_blocks()));
+        left_out.extend(led_to.map(|volts| (name, volts.to_value())));
     }
     for (name, value) in left_out {
         // Every name is checked by a test; a wrong one would leave the default.

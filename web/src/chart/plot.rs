@@ -185,7 +185,7 @@ fn band(drawing: &mut Drawing, run: &RunReport, time: &Scale) {
 /// Class of a limit in the band.
 fn limit_class(limit: Limit) -> &'static str {
     match limit {
-        Limit::Machine => "machine",
+        Limit::Machine | Limit::WrongVoltage => "machine",
         Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed => "cap",
         Limit::Temperature => "heat",
         Limit::BankLimit => "bank",

@@ -1,48 +1,19 @@
 //! Whether a lithium bank may be charged like this.
 
+use super::management::{less_voltage, most_cells_v};
 use super::{Finding, Severity, add};
-use crate::settings::{LITHIUM_CHARGE_V, LITHIUM_MOST_V, volts};
+use crate::charge::management::{BLOCK_CELLS, MOST_CELL_V, OpeningCause};
+use crate::report::Report;
+use crate::settings::{LITHIUM_CHARGE_V, volts};
 use crate::worksheet::{Chemistry, Inputs, Worksheet};
 
-/// Lithium cells in a 12 V block.
-const CELLS: f64 = 4.0;
-
 /// What there is to say of a lithium bank; nothing of lead.
-pub(super) fn bank_findings(sheet: &Worksheet, found: &mut Vec<Finding>) {
+pub(super) fn bank_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
-    let bank_c = inputs.bank.temperature_c;
     if inputs.bank.chemistry != Chemistry::Lfp {
         return;
     }
-    if bank_c < 0.0 {
-        add(
-            found,
-            Severity::Stop,
-            "lithium_frozen",
-            format!(
-                "The bank is at {bank_c:.0} °C. Lithium iron phosphate must not be charged below 0 °C: metal plates out and the cells are spoilt. Warm it first."
-            ),
-        );
-    } else if bank_c < 10.0 {
-        add(
-            found,
-            Severity::Mind,
-            "lithium_cold",
-            format!(
-                "At {bank_c:.0} °C the bank takes no more than {:.0} A.",
-                inputs.charge_limit_a()
-            ),
-        );
-    } else if bank_c > 45.0 {
-        add(
-            found,
-            Severity::Mend,
-            "lithium_hot",
-            format!(
-                "The bank is at {bank_c:.0} °C; 45 to 55 °C is the most that cell makers allow for charging. Bring it air or charge slower."
-            ),
-        );
-    }
+    lithium_temperature(inputs, report, found);
     if inputs.compensation_v() != 0.0 {
         add(
             found,
@@ -54,42 +25,100 @@ pub(super) fn bank_findings(sheet: &Worksheet, found: &mut Vec<Finding>) {
             ),
         );
     }
-    room(inputs, found);
+    lithium_voltage(inputs, report, found);
 }
 
-/// Whether the charge voltage leaves room below what the cells withstand.
-fn room(inputs: &Inputs, found: &mut Vec<Finding>) {
-    let blocks = inputs.bank.nominal_v.blocks();
-    let cells = CELLS * blocks;
-    let (held_v, set_v) = (inputs.held_v(), inputs.charge_v());
-    let highest_v = held_v.max(set_v);
-    if highest_v > LITHIUM_MOST_V * cells + 1e-9 {
-        add(
+/// Whether the cells are too cold or too hot; one that the management system
+/// opens for is told by that.
+fn lithium_temperature(inputs: &Inputs, report: &Report, found: &mut Vec<Finding>) {
+    let bank_c = inputs.bank.temperature_c;
+    let limit_a = inputs.charge_limit_a();
+    if report
+        .run
+        .opening
+        .is_some_and(|opening| opening.cause != OpeningCause::OverVoltage)
+    {
+        return;
+    }
+    let coldest_c = inputs.bank.coldest_charge_c.unwrap_or(0.0);
+    match (inputs.charge_barred(), inputs.ladder_a()) {
+        (Some(OpeningCause::Cold), _) => add(
             found,
             Severity::Stop,
-            "lithium_overvoltage",
+            "lithium_frozen",
             format!(
-                "The bank is charged to {}, more than {LITHIUM_MOST_V} V a cell. The battery management system will disconnect it with the alternator charging. Set {}.",
-                volts(highest_v),
-                volts(LITHIUM_CHARGE_V * cells)
+                "The bank is at {bank_c:.0} °C and cannot be charged: lithium iron phosphate must get nothing below {coldest_c:.0} °C, as metal plates out and the cells are spoilt. Warm it first."
             ),
-        );
+        ),
+        (Some(_), _) => add(
+            found,
+            Severity::Stop,
+            "lithium_too_hot",
+            format!(
+                "The bank is at {bank_c:.0} °C and cannot be charged: lithium iron phosphate must get nothing above 60 °C. Let it cool, better below 50 °C."
+            ),
+        ),
+        (None, Some(_)) if bank_c < 25.0 => add(
+            found,
+            Severity::Mind,
+            "lithium_cold",
+            format!(
+                "At {bank_c:.0} °C the bank may take no more than {limit_a:.0} A, until its cells are at 10 °C."
+            ),
+        ),
+        (None, Some(_)) => add(
+            found,
+            Severity::Mend,
+            "lithium_hot",
+            format!(
+                "The bank is at {bank_c:.0} °C: above 50 °C it may take no more than {limit_a:.0} A, above 60 °C nothing, and it ages fast. Bring it air."
+            ),
+        ),
+        (None, None) => {}
+    }
+}
+
+/// Whether the charge voltage leaves the cells room, what the regulator holds
+/// or what all others are set to; one that the management system opens for in
+/// the run is told by that.
+fn lithium_voltage(inputs: &Inputs, report: &Report, found: &mut Vec<Finding>) {
+    let cells = BLOCK_CELLS * inputs.bank.nominal_v.blocks();
+    let (held_v, set_v) = (inputs.held_v(), inputs.charge_v());
+    let (highest_v, most_v) = (held_v.max(set_v), most_cells_v(inputs));
+    let remedy = if held_v >= set_v {
+        less_voltage(inputs)
+    } else {
+        format!(
+            "Set {} ({LITHIUM_CHARGE_V} V a cell).",
+            volts(LITHIUM_CHARGE_V * cells)
+        )
+    };
+    let told = report
+        .run
+        .opening
+        .is_some_and(|opening| opening.cause == OpeningCause::OverVoltage);
+    if highest_v > most_v + 1e-9 {
+        if !told {
+            add(
+                found,
+                Severity::Stop,
+                "lithium_overvoltage",
+                format!(
+                    "The bank is charged to {}, more than {MOST_CELL_V} V a cell. As it fills, the battery management system disconnects it under load. {remedy}",
+                    volts(highest_v)
+                ),
+            );
+        }
     } else if highest_v > LITHIUM_CHARGE_V * cells + 1e-9 {
-        let what = if held_v > set_v {
-            "voltage the regulator holds"
-        } else {
-            "charge voltage"
-        };
         add(
             found,
             Severity::Mend,
             "charge_voltage_no_room",
             format!(
-                "The {what}, {}, is {:.2} V a cell. The battery management system opens at {LITHIUM_MOST_V} V a cell ({}): one cell a little ahead of the others, or a regulator's ripple, and it disconnects the bank under load. Set {} ({LITHIUM_CHARGE_V} V a cell); the bank gets as full.",
+                "The charge voltage of {} is {:.2} V a cell, and the battery management system disconnects at {MOST_CELL_V} V a cell ({}). Cells never fill quite alike: the first one gets there before the others, under load. {remedy} The bank gets as full.",
                 volts(highest_v),
                 highest_v / cells,
-                volts(LITHIUM_MOST_V * cells),
-                volts(LITHIUM_CHARGE_V * cells)
+                volts(most_v)
             ),
         );
     }
