@@ -129,7 +129,7 @@ fn sound(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
         in_words(group.title)?;
         for line in &group.lines {
             prop_assert!(names.insert((group.key, line.key)), "twice {}", line.key);
-            in_words(line.what)?;
+            in_words(&line.what)?;
             in_words(&line.value)?;
             in_words(&line.why)?;
             prop_assert!(line.number.is_none_or(f64::is_finite), "{}", line.key);

@@ -3,8 +3,8 @@
 
 use super::When::{Before, Disconnect, Hot, Month, Start};
 use super::{When, figures::Figures};
-use crate::settings::{amperes, degrees, volts};
-use crate::worksheet::{Chemistry, Inputs, RegulatorKind, SensorPlace, WayKind};
+use crate::settings::{amperes, degrees, stretch_words, volts};
+use crate::worksheet::{ChargeStep, Chemistry, Inputs, RegulatorKind, SensorPlace, WayKind};
 
 /// A step before a boat's figures stand in it.
 pub(super) struct Item {
@@ -106,6 +106,20 @@ fn rest(f: &Figures) -> String {
         volts(f.inputs.house_bank().rest_v(charge)),
         f.inputs.run.from_pct
     )
+}
+
+/// The most charge current by cell temperature.
+fn cold_limits(f: &Figures) -> String {
+    let words = |row: &ChargeStep| {
+        let most = if row.amperes > 0.0 {
+            amperes(row.amperes)
+        } else {
+            "none".to_string()
+        };
+        format!("{} {most}", stretch_words(row))
+    };
+    let rows: Vec<String> = f.inputs.charge_ladder().iter().map(words).collect();
+    format!("Most charge current: {}.", rows.join(", "))
 }
 
 /// Every step, in order.
@@ -241,12 +255,8 @@ pub(super) const STEPS: &[Item] = &[
             format!("Warning {warn_v}, charging off {cut_v}, contactor {open_v}, unless the maker says otherwise.")
         })
         .only(lithium),
-    step("cut_cold", Disconnect, "Read back the temperature limits: no charging below 0 °C nor above 60 °C.")
-        .figure(|f| {
-            let capacity_ah = f.inputs.bank.capacity_ah;
-            let most = |rate: f64| amperes((rate * capacity_ah).min(f.settings.bank_limit_a));
-            format!("{} to 5 °C, {} to 10 °C, then {}; who holds them, if not the management system, is written beside the engine panel.", most(0.1), most(0.2), amperes(f.settings.bank_limit_a))
-        })
+    step("cut_cold", Disconnect, "Read the temperature limits back from the battery management system.")
+        .figure(cold_limits)
         .only(lithium),
     step("open_still", Disconnect, "Engine, panels and charger off: open the contactor by hand. Note what goes dark; navigation lights, radio and bilge pumps must have another way.")
         .only(lithium),

@@ -1,7 +1,7 @@
 //! How the house bank is charged, whatever charges it, and its shore charger.
 
-use super::ladder::{Stretch, ladder};
-use super::{Case, Group, Line, Source, amperes, down, volts};
+use super::temperature::allowed;
+use super::{Case, Group, Line, Source, amperes, degrees, down, volts};
 use crate::worksheet::Chemistry;
 
 /// Equalising voltage of a 12 V flooded block at 25 °C \[V\]: 2.58 V a cell,
@@ -76,9 +76,7 @@ fn float(case: Case) -> Line {
     let (value, why) = if f.lithium {
         (
             format!("none; {} at most where it must have one", volts(f.float_v)),
-            format!(
-                "At {cell_v:.2} V a cell a full bank rests; more would hold it at the top for hours."
-            ),
+            format!("At {cell_v:.2} V a cell a full bank rests; more holds it at the top."),
         )
     } else {
         (
@@ -133,27 +131,36 @@ fn compensation(case: Case) -> Line {
 }
 
 fn window(case: Case) -> Line {
-    let (value, why) = if case.figures.lithium {
-        (
-            "its cells are at 0 to 60 °C, by the table below",
-            "Below 0 °C metal plates out and spoils the cells; above 60 °C they age fast.",
+    if !case.figures.lithium {
+        return Line::new(
+            "temperature",
+            "Charge only when",
+            "it is not frozen and below 50 °C".to_string(),
+            "A hot lead battery runs away; a frozen one can burst. A flat one freezes at −10 °C."
+                .to_string(),
         )
-    } else {
-        (
-            "it is not frozen and below 50 °C",
-            "A hot lead battery runs away; a frozen one can burst. A flat one freezes at −10 °C.",
-        )
+        .from(Source::BatteryMaker);
+    }
+    let (value, least_c) = match allowed(case.inputs) {
+        Some((from_c, to_c)) => (
+            format!(
+                "cells at {} to {} °C, by the table below",
+                degrees(from_c),
+                degrees(to_c)
+            ),
+            Some(from_c),
+        ),
+        None => ("never, by your figures".to_string(), None),
     };
-    let line = Line::new(
-        "temperature",
-        "Charge only when",
-        value.to_string(),
-        why.to_string(),
-    )
-    .from(Source::BatteryMaker);
     Line {
-        number: case.figures.lithium.then_some(0.0),
-        ..line
+        number: least_c,
+        ..Line::new(
+            "temperature",
+            "Charge only when",
+            value,
+            "Colder, metal plates out and spoils the cells; hotter, they age fast.".to_string(),
+        )
+        .from(Source::BatteryMaker)
     }
 }
 
@@ -164,7 +171,7 @@ fn equalising(case: Case) -> Line {
     };
     match inputs.bank.chemistry {
         Chemistry::Lfp => none(format!(
-            "It goes far above the {} this bank withstands; its management system balances the cells.",
+            "Far above the {} it withstands; its management balances the cells.",
             volts(f.high_v[2])
         )),
         Chemistry::Agm | Chemistry::Gel => none(
@@ -198,7 +205,7 @@ fn upkeep(case: Case) -> Vec<Line> {
                 "Full charge",
                 "once a week".to_string(),
                 format!(
-                    "Held at the charge voltage until it takes less than {}; a bank that never gets there sulphates.",
+                    "Until it takes less than {} at the charge voltage; else it sulphates.",
                     amperes(f.tail_a)
                 ),
             )
@@ -217,56 +224,6 @@ fn upkeep(case: Case) -> Vec<Line> {
         );
     }
     lines
-}
-
-/// The most charge current by the temperature of lithium cells.
-pub(super) fn by_temperature(case: Case) -> Group {
-    let lines = ladder(case.inputs)
-        .into_iter()
-        .map(|stretch| step(case, &stretch))
-        .collect();
-    Group {
-        key: "by_temperature",
-        title: "House bank: most charge current by cell temperature",
-        lines,
-    }
-}
-
-fn step(case: Case, stretch: &Stretch) -> Line {
-    let capacity_ah = case.inputs.bank.capacity_ah;
-    let line = |value: String, why: String| Line::new(stretch.key, stretch.words, value, why);
-    if stretch.most_a <= 0.0 {
-        let why = "The management system must stop all that charges.";
-        return line("none".to_string(), why.to_string()).from(Source::BatteryMaker);
-    }
-    let rate = stretch.most_a / capacity_ah;
-    let (value, why) = if stretch.own {
-        (
-            amperes(stretch.most_a),
-            format!(
-                "{rate:.2} A for each A·h: the bank's own limit, and the setting for the season."
-            ),
-        )
-    } else {
-        (
-            amperes(stretch.most_a),
-            format!(
-                "{rate:.1} A for each A·h{}.",
-                if stretch.key == "to_5" {
-                    ": held by the management system or a regulator linked to it, else by you, by hand"
-                } else {
-                    ""
-                }
-            ),
-        )
-    };
-    line(value, why)
-        .at(down(stretch.most_a))
-        .from(if stretch.own {
-            case.figures.limit_from
-        } else {
-            Source::BatteryMaker
-        })
 }
 
 /// The charger on shore power.
@@ -309,7 +266,7 @@ pub(super) fn shore_charger(case: Case) -> Group {
         lines.push(Line::new(
             "remote_off",
             "Remote on and off",
-            "by the charge-disable signal of the battery management system".to_string(),
+            "the management system's charge-disable signal".to_string(),
             format!(
                 "It must stop at {}, before the contactor.",
                 volts(f.high_v[1])

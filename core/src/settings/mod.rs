@@ -3,7 +3,7 @@
 //! report: it is asked for by itself.
 //!
 //! `figures` has the numbers, with `steps` (low and high voltage), `cap` (an
-//! alternator's current) and `ladder` (lithium by temperature); `bank`,
+//! alternator's current); `bank`, `temperature` (lithium by temperature),
 //! `machine` and `between` say them for the house bank, the regulators, and what
 //! stands between house and start battery. They hold for a season, not for one
 //! cold morning. The link and the date belong to the page that shows or prints it.
@@ -14,12 +14,14 @@ mod built_in;
 mod cap;
 mod external;
 mod figures;
-mod ladder;
 mod machine;
 mod management;
 mod steps;
+mod temperature;
 #[cfg(test)]
 mod tests;
+
+use std::borrow::Cow;
 
 use serde::Serialize;
 
@@ -27,6 +29,7 @@ use crate::report::Report;
 use crate::worksheet::{Inputs, RegulatorKind, WayKind, Worksheet};
 
 pub(crate) use figures::{Figures, set_point};
+pub(crate) use temperature::stretch_words;
 
 /// What to set, device by device.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -52,7 +55,7 @@ pub struct Line {
     /// Its name within the group, the same for ever.
     pub key: &'static str,
     /// What it is called in the trade.
-    pub what: &'static str,
+    pub what: Cow<'static, str>,
     /// What to set, with its unit.
     pub value: String,
     /// The number in it, where one stands for the whole; in the unit named
@@ -113,7 +116,7 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
     };
     let mut groups = vec![bank::charge(case)];
     if figures.lithium {
-        groups.push(bank::by_temperature(case));
+        groups.push(temperature::by_temperature(case));
     }
     if inputs.engine_charges() {
         groups.push(match inputs.reg.kind {
@@ -141,10 +144,15 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
 
 impl Line {
     /// A setting without a number of its own.
-    fn new(key: &'static str, what: &'static str, value: String, why: String) -> Line {
+    fn new(
+        key: &'static str,
+        what: impl Into<Cow<'static, str>>,
+        value: String,
+        why: String,
+    ) -> Line {
         Line {
             key,
-            what,
+            what: what.into(),
             value,
             number: None,
             why,

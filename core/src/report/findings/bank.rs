@@ -79,8 +79,9 @@ fn lithium_temperature(inputs: &Inputs, report: &Report, found: &mut Vec<Finding
     }
 }
 
-/// Whether the charge voltage leaves the cells room; one that the management
-/// system opens for in the run is told by that.
+/// Whether the charge voltage leaves the cells room, what the regulator holds
+/// or what all others are set to; one that the management system opens for in
+/// the run is told by that.
 fn lithium_voltage(inputs: &Inputs, report: &Report, found: &mut Vec<Finding>) {
     let told = report
         .run
