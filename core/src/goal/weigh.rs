@@ -146,6 +146,6 @@ impl Scales {
             inputs: self.with(levels),
             ..sheet.clone()
         };
-        harm(&with, &report(&with))
+        harm(&report(&with))
     }
 }
