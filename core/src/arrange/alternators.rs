@@ -5,26 +5,32 @@ use crate::worksheet::{
     Alternator, AlternatorVolts, Belt, BeltKind, Engine, Inputs, InsulationClass, Plate,
 };
 
-/// Usual sizes of large alternators of 12 V, 24 V and 48 V \[A\]: common
-/// practice, no source.
-const SIZES_A: [[f64; 3]; 3] = [
-    [150.0, 180.0, 250.0],
-    [75.0, 110.0, 150.0],
-    [50.0, 70.0, 90.0],
+/// Usual sizes of alternators of 12 V, 24 V and 48 V \[A\]: common practice, no
+/// source.
+const SIZES_A: [[f64; 5]; 3] = [
+    [70.0, 100.0, 150.0, 180.0, 250.0],
+    [35.0, 55.0, 75.0, 110.0, 150.0],
+    [20.0, 35.0, 50.0, 70.0, 90.0],
 ];
+/// So many sizes are tried.
+const TRIED: usize = 3;
 /// A larger alternator gives at least so many times as much.
-const LARGER: f64 = 1.1;
+const LARGER: f64 = 1.2;
+/// From here on an alternator is of the large case \[W\]: common practice, no
+/// source.
+const LARGE_CASE_W: f64 = 2000.0;
 /// What a usual alternator can give at any speed, over its rating: its curve
 /// ends 3 to 6 % above it; own reasoning.
 const MOST_OVER_RATING: f64 = 1.1;
-/// Highest shaft speed of a large alternator \[rpm\]: common practice, no source.
-const MOST_RPM: f64 = 10_000.0;
+/// Highest shaft speed of one of the large case \[rpm\]: common practice, no
+/// source.
+const LARGE_CASE_RPM: f64 = 10_000.0;
 
 /// Voltage that ratings are taken at for each 12 V block \[V\]: common practice.
 const TEST_BLOCK_V: f64 = 14.0;
 
-/// Usual sizes of large alternators \[A\] for a battery of so many 12 V blocks.
-pub(crate) fn sizes_a(blocks: f64) -> [f64; 3] {
+/// Usual sizes \[A\] of alternators for a battery of so many 12 V blocks.
+fn usual_a(blocks: f64) -> [f64; 5] {
     let [of_12, of_24, of_48] = SIZES_A;
     if blocks > 2.0 {
         of_48
@@ -35,19 +41,28 @@ pub(crate) fn sizes_a(blocks: f64) -> [f64; 3] {
     }
 }
 
-/// The usual sizes \[A\] that give clearly more watts, at the voltage of the
+/// The next usual sizes \[A\] that give clearly more watts, at the voltage of the
 /// battery the alternator is led to, than the alternator that is there.
-pub(crate) fn larger_a(inputs: &Inputs) -> impl Iterator<Item = f64> + use<> {
-    let blocks = inputs.led_to_blocks();
-    let there_w = rated_w(inputs);
-    sizes_a(blocks)
-        .into_iter()
-        .filter(move |rated_a| rated_a * TEST_BLOCK_V * blocks > LARGER * there_w)
+pub(crate) fn larger_a(inputs: &Inputs) -> Vec<f64> {
+    larger_than(inputs.alternator_rated_w(), inputs.led_to_blocks())
 }
 
-/// What the alternator gives at its rating \[W\].
-pub(crate) fn rated_w(inputs: &Inputs) -> f64 {
-    inputs.alt.rated_a * TEST_BLOCK_V * inputs.alternator_blocks()
+/// Usual sizes \[A\] for a second alternator, on the house bank: the next above
+/// the one that is there, or the largest where there is none.
+pub(crate) fn second_a(inputs: &Inputs) -> Vec<f64> {
+    let blocks = inputs.bank.nominal_v.blocks();
+    let larger_a = larger_than(inputs.alternator_rated_w(), blocks);
+    if larger_a.is_empty() {
+        usual_a(blocks).into_iter().skip(5 - TRIED).collect()
+    } else {
+        larger_a
+    }
+}
+
+fn larger_than(there_w: f64, blocks: f64) -> Vec<f64> {
+    let larger = |rated_a: &f64| rated_a * TEST_BLOCK_V * blocks >= LARGER * there_w;
+    let sizes = usual_a(blocks).into_iter().filter(larger);
+    sizes.take(TRIED).collect()
 }
 
 /// About the most an alternator ever gives, cold and turned fast \[A\]: its
@@ -67,33 +82,39 @@ pub(super) fn most_a(alternator: &Alternator) -> f64 {
     cold * level_a.max(MOST_OVER_RATING * alternator.rated_a)
 }
 
-/// A large-case alternator of a rating \[A\] on this engine, for a battery of
-/// so many 12 V blocks: 9.5 kg, insulation class H, 60 % efficient, 140 °C at
-/// full field on the bench, good for 10 000 rpm. Common practice, no source.
-/// Its pulley is that of the alternator it replaces, or a larger one where that
-/// would turn it too fast.
-pub(super) fn large(
+/// A usual alternator of a rating \[A\] on this engine, for a battery of so many
+/// 12 V blocks. From 2 kW on it has the large case: 9.5 kg, insulation class H,
+/// 60 % efficient, 140 °C at full field on the bench, good for 10 000 rpm.
+/// Common practice, no source. Its pulley is that of the alternator it
+/// replaces, or a larger one where that would turn it too fast.
+pub(super) fn usual(
     rated_a: f64,
     blocks: f64,
     instead_of: &Alternator,
     engine: &Engine,
 ) -> Alternator {
-    let fastest_rpm = engine.top_rpm.max(engine.rpm);
-    Alternator {
+    let small = Alternator {
         rated_a,
-        mass_kg: Some(9.5),
-        class: InsulationClass::H,
-        efficiency_pct: 60.0,
-        anchor_winding_c: Some(140.0),
-        max_rpm: MOST_RPM,
-        // To a hundredth, as a tape measures pulleys.
-        pulley_ratio: instead_of
-            .pulley_ratio
-            .min((100.0 * MOST_RPM / fastest_rpm).floor() / 100.0)
-            .max(0.5),
         nominal_v: AlternatorVolts::of_blocks(blocks).unwrap_or(AlternatorVolts::Same),
         ..Alternator::default()
-    }
+    };
+    let mut alternator = if rated_a * TEST_BLOCK_V * blocks < LARGE_CASE_W {
+        small
+    } else {
+        Alternator {
+            mass_kg: Some(9.5),
+            class: InsulationClass::H,
+            efficiency_pct: 60.0,
+            anchor_winding_c: Some(140.0),
+            max_rpm: LARGE_CASE_RPM,
+            ..small
+        }
+    };
+    let fastest_rpm = engine.top_rpm.max(engine.rpm);
+    // To a hundredth, as a tape measures pulleys.
+    let most_ratio = (100.0 * alternator.max_rpm / fastest_rpm).floor() / 100.0;
+    alternator.pulley_ratio = instead_of.pulley_ratio.min(most_ratio).max(0.5);
+    alternator
 }
 
 /// The smallest multi-rib belt that the rule of the trade trusts with a rating

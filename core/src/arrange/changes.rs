@@ -3,7 +3,7 @@
 //! brings what protects against a load dump, and a regulator is set so that
 //! neither bank nor belt gets more than it takes.
 
-use super::alternators::{belt_for, large, most_a};
+use super::alternators::{belt_for, most_a, usual};
 use crate::belt::trusted_a;
 use crate::worksheet::{
     AlternatorVolts, Chemistry, ClampKind, Inputs, Key, RegulatorKind, Rest, Said, SecondRole,
@@ -16,6 +16,9 @@ const START_BLOCK_V: f64 = 14.0;
 const LOCKOUT_BLOCK_V: f64 = 13.0;
 /// The least a current cap can be set to \[A\]: that of its field.
 const LEAST_CAP_A: f64 = 5.0;
+/// Part of the bank's limit that a cap is set to, as a regulator overshoots a
+/// little: own reasoning.
+const CAP_PART: f64 = 0.95;
 
 /// What the user has said that a change must not move.
 #[derive(Debug, Clone, Copy)]
@@ -89,16 +92,17 @@ pub(crate) fn regulate(with: &mut Inputs) {
     hold_current(with);
 }
 
-/// Puts a large alternator with its multi-rib belt in the first place, for the
-/// battery that one is led to.
-pub(crate) fn put_large(with: &mut Inputs, rated_a: f64) {
+/// Puts another alternator with a multi-rib belt in the first place, for the
+/// battery that one is led to; a current cap was that of the one before.
+pub(crate) fn replace(with: &mut Inputs, rated_a: f64) {
     let blocks = with.led_to_blocks();
-    with.alt = large(rated_a, blocks, &with.alt, &with.eng);
+    with.reg.current_cap_a = None;
+    with.alt = usual(rated_a, blocks, &with.alt, &with.eng);
     with.belt = belt_for(rated_a, blocks);
     hold_current(with);
 }
 
-/// Puts a large alternator on the bank; the one that was there charges the
+/// Puts another alternator on the bank; the one that was there charges the
 /// start battery.
 pub(crate) fn add_second(with: &mut Inputs, rated_a: f64, stated: Stated) {
     let before = *with;
@@ -114,7 +118,7 @@ pub(crate) fn add_second(with: &mut Inputs, rated_a: f64, stated: Stated) {
     if let Some(volts) = AlternatorVolts::of_blocks(blocks).filter(|_| moved != Some(blocks)) {
         with.alt2.nominal_v = volts;
     }
-    put_large(with, rated_a);
+    replace(with, rated_a);
 }
 
 /// Lowers the regulator's current cap to what the bank may take and the belts
@@ -132,19 +136,15 @@ pub(crate) fn cap_wanted_a(inputs: &Inputs) -> Option<f64> {
     if inputs.reg.kind != RegulatorKind::External || !inputs.on_house() {
         return None;
     }
-    let first = (inputs.way.kind == WayKind::Direct).then_some(*inputs);
-    let second = inputs
-        .as_second()
-        .filter(|_| inputs.two.role == SecondRole::House);
+    let [first, second] = on_bank(inputs);
     let on_bank = || [&first, &second].into_iter().flatten();
-    let stated_a = inputs.reg.current_cap_a.unwrap_or(f64::INFINITY);
-    let gives_a = |seen: &Inputs| most_a(&seen.alt).min(stated_a);
+    let stated_a = stated_cap_a(inputs);
     let together_a: f64 = on_bank().map(gives_a).sum();
     let limit_a = inputs.charge_limit_a();
     let mut cap_a = f64::INFINITY;
-    if together_a > limit_a {
+    if together_a > limit_a && !inputs.limit_linked() {
         // One setting serves both.
-        cap_a = limit_a / on_bank().count().max(1) as f64;
+        cap_a = CAP_PART * limit_a / on_bank().count().max(1) as f64;
     }
     for seen in on_bank() {
         if let Some(trusted_a) = trusted_a(seen).filter(|most_a| gives_a(seen) > *most_a) {
@@ -153,4 +153,38 @@ pub(crate) fn cap_wanted_a(inputs: &Inputs) -> Option<f64> {
     }
     let cap_a = cap_a.floor().max(LEAST_CAP_A);
     (cap_a < stated_a && cap_a.is_finite()).then_some(cap_a)
+}
+
+/// Each alternator that charges the house bank directly, as the worksheet looks
+/// from it.
+fn on_bank(inputs: &Inputs) -> [Option<Inputs>; 2] {
+    let first = (inputs.way.kind == WayKind::Direct).then_some(*inputs);
+    let second = inputs.as_second();
+    [
+        first,
+        second.filter(|_| inputs.two.role == SecondRole::House),
+    ]
+}
+
+/// The regulator's current cap; endless without one \[A\].
+fn stated_cap_a(inputs: &Inputs) -> f64 {
+    match inputs.reg.kind {
+        RegulatorKind::External => inputs.reg.current_cap_a.unwrap_or(f64::INFINITY),
+        RegulatorKind::Internal => f64::INFINITY,
+    }
+}
+
+/// The most an alternator ever gives under its regulator \[A\].
+fn gives_a(seen: &Inputs) -> f64 {
+    most_a(&seen.alt).min(stated_cap_a(seen))
+}
+
+/// Whether more could flow into the bank than it may take.
+pub(crate) fn may_pass_limit(inputs: &Inputs) -> bool {
+    let direct_a: f64 = on_bank(inputs).iter().flatten().map(gives_a).sum();
+    let through_a = match inputs.way.kind {
+        WayKind::Converter => inputs.way.converter_a,
+        WayKind::Direct => 0.0,
+    };
+    !inputs.limit_linked() && direct_a + through_a > inputs.charge_limit_a()
 }

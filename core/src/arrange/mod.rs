@@ -19,9 +19,9 @@ use serde::Serialize;
 use crate::report::{Finding, Report, report};
 use crate::worksheet::{Arrangement, Worksheet};
 
-pub(crate) use alternators::{larger_a, rated_w, sizes_a};
+pub(crate) use alternators::{larger_a, second_a};
 pub(crate) use changes::{
-    Stated, add_second, cap_wanted_a, direct, hold_current, put_large, regulate,
+    Stated, add_second, cap_wanted_a, direct, hold_current, may_pass_limit, regulate, replace,
 };
 pub(crate) use harm::harm;
 pub use outcome::{Hottest, Outcome};
@@ -86,8 +86,10 @@ pub fn all(sheet: &Worksheet) -> Vec<Arrangement> {
 
 /// The usual arrangements that differ from the worksheet and do no harm.
 pub fn proposals(sheet: &Worksheet) -> Vec<Arrangement> {
-    let (proposed, _) = proposed(sheet);
-    proposed.into_iter().map(|one| one.arrangement).collect()
+    let (all, _) = worked_out(sheet);
+    let usual = all.len() - sheet.arrangements.len();
+    let proposed = all.into_iter().take(usual).skip(1);
+    proposed.map(|one| one.arrangement).collect()
 }
 
 fn worked_out(sheet: &Worksheet) -> (Vec<WorkedOut>, Vec<LeftOut>) {
@@ -96,7 +98,8 @@ fn worked_out(sheet: &Worksheet) -> (Vec<WorkedOut>, Vec<LeftOut>) {
         changes: Vec::new(),
     };
     let mut all = vec![WorkedOut::of(sheet, today)];
-    let (proposed, left_out) = proposed(sheet);
+    let safe_today = all.iter().all(|today| harm(&today.report).is_empty());
+    let (proposed, left_out) = proposed(sheet, safe_today);
     all.extend(proposed);
     let own = sheet.arrangements.iter().cloned();
     all.extend(own.map(|arrangement| WorkedOut::of(sheet, arrangement)));
@@ -104,18 +107,19 @@ fn worked_out(sheet: &Worksheet) -> (Vec<WorkedOut>, Vec<LeftOut>) {
 }
 
 /// Of each usual arrangement the first size that does no harm, and those that
-/// have none.
-fn proposed(sheet: &Worksheet) -> (Vec<WorkedOut>, Vec<LeftOut>) {
+/// have none. One that the boat is already is no proposal; other sizes of it
+/// are looked at only where it does harm as it is.
+fn proposed(sheet: &Worksheet, safe_today: bool) -> (Vec<WorkedOut>, Vec<LeftOut>) {
     let (mut proposed, mut left_out) = (Vec::new(), Vec::new());
     for usual in propose::usual(sheet) {
-        if usual.sizes.contains(&sheet.inputs) {
+        if safe_today && usual.sizes.contains(&sheet.inputs) {
             continue;
         }
         let mut against: Option<Vec<Finding>> = None;
-        for with in &usual.sizes {
+        for with in usual.sizes.iter().filter(|with| **with != sheet.inputs) {
             let arrangement = Arrangement::between(usual.name, &sheet.inputs, with);
             let one = WorkedOut::of(sheet, arrangement);
-            let harm = harm(&one.with, &one.report);
+            let harm = harm(&one.report);
             if harm.is_empty() {
                 against = None;
                 proposed.push(one);

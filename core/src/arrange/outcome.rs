@@ -138,7 +138,7 @@ impl Outcome {
         let used_kwh = report.energy.anchor.use_wh * days / 1000.0;
         Outcome {
             name: arrangement.name.clone(),
-            harm: harm(with, report),
+            harm: harm(report),
             changes: arrangement
                 .changes
                 .iter()

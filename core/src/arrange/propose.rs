@@ -1,7 +1,7 @@
 //! The usual arrangements of a boat, each in the sizes it may have.
 
-use super::alternators::{larger_a, rated_w, sizes_a};
-use super::changes::{Stated, add_second, direct, put_large, through_charger};
+use super::alternators::{larger_a, second_a};
+use super::changes::{Stated, add_second, direct, replace, through_charger};
 use crate::worksheet::{Inputs, RegulatorKind, Rest, SecondRole, WayKind, Worksheet};
 
 /// Panels added where panels are proposed \[W\]: two of a usual size.
@@ -11,9 +11,6 @@ const CHARGERS_A: [f64; 9] = [60.0, 50.0, 40.0, 30.0, 25.0, 20.0, 15.0, 10.0, 5.
 /// The part of the alternator's rated power that a DC-DC charger may take:
 /// common practice, no source.
 const CHARGER_SHARE: f64 = 0.5;
-/// Volts with the engine running for each 12 V block.
-const RUNNING_BLOCK_V: f64 = 14.0;
-
 /// A usual arrangement, in the sizes it may have, the one to be tried first
 /// in the first place. It has none where it makes no sense on this boat.
 pub(super) struct Usual {
@@ -37,7 +34,7 @@ pub(super) fn usual(sheet: &Worksheet) -> Vec<Usual> {
         sizes: sizes.into_iter().filter(fits).collect(),
     };
     vec![
-        of("Through a DC-DC charger", through.clone()),
+        of(through_name(now), through.clone()),
         of(directly(now), vec![changed(now, direct)]),
         of("A second alternator for the bank", seconds(now, stated)),
         of("A larger alternator in its place", larger(now)),
@@ -73,6 +70,14 @@ fn directly(now: &Inputs) -> &'static str {
     }
 }
 
+/// What to call the bank charged through a DC-DC charger.
+fn through_name(now: &Inputs) -> &'static str {
+    match now.way.kind {
+        WayKind::Converter => "A smaller DC-DC charger",
+        WayKind::Direct => "Through a DC-DC charger",
+    }
+}
+
 fn changed(now: &Inputs, change: impl Fn(&mut Inputs)) -> Inputs {
     let mut with = *now;
     change(&mut with);
@@ -84,28 +89,27 @@ fn fits(with: &Inputs) -> bool {
     with.alternator_fits() && with.as_second().is_none_or(|seen| seen.alternator_fits())
 }
 
-/// Through a DC-DC charger: of the size the user has stated, or of the largest
-/// usual one, no larger than the worksheet's, that leaves the alternator half
-/// of its power; smaller ones where that is too much for it.
+/// Through a DC-DC charger of the worksheet's size, or of the largest usual one
+/// below that which leaves the alternator half of its power and is not above
+/// what the bank may take; smaller ones where that is too much for it.
 fn through_chargers(now: &Inputs, stated: Stated) -> Vec<Inputs> {
     if now.two.role != SecondRole::None {
         // One alternator is there for the bank already.
         return Vec::new();
     }
     let listed_a = now.way.converter_a;
-    let through = |charger_a| changed(now, |with| through_charger(with, stated, charger_a));
-    if stated.charger_a {
-        return vec![through(listed_a)];
-    }
-    let taken_w = |charger_a: f64| {
-        let house_v = RUNNING_BLOCK_V * now.bank.nominal_v.blocks();
-        charger_a * house_v / (now.way.converter_efficiency_pct / 100.0)
+    let fits = |charger_a: &f64| {
+        let takes_w = now.charger_takes_w(*charger_a);
+        takes_w <= CHARGER_SHARE * now.alternator_rated_w() && *charger_a <= now.charge_limit_a()
     };
-    CHARGERS_A
+    let listed = (stated.charger_a || fits(&listed_a)).then_some(listed_a);
+    let smaller_a = CHARGERS_A
         .into_iter()
-        .filter(|charger_a| *charger_a <= listed_a)
-        .filter(|charger_a| taken_w(*charger_a) <= CHARGER_SHARE * rated_w(now))
-        .map(through)
+        .filter(|charger_a| *charger_a < listed_a && fits(charger_a));
+    listed
+        .into_iter()
+        .chain(smaller_a)
+        .map(|charger_a| changed(now, |with| through_charger(with, stated, charger_a)))
         .collect()
 }
 
@@ -113,19 +117,16 @@ fn seconds(now: &Inputs, stated: Stated) -> Vec<Inputs> {
     if now.two.role != SecondRole::None {
         return Vec::new();
     }
-    let sizes_a = sizes_a(now.bank.nominal_v.blocks());
-    middle_first(&sizes_a)
+    middle_first(&second_a(now))
         .map(|rated_a| changed(now, |with| add_second(with, rated_a, stated)))
         .collect()
 }
 
 fn larger(now: &Inputs) -> Vec<Inputs> {
-    // The one in its place may be of another voltage: only its size is kept in mind.
-    let mut direct_now = *now;
-    direct(&mut direct_now);
-    let sizes_a: Vec<f64> = larger_a(&direct_now).collect();
-    middle_first(&sizes_a)
-        .map(|rated_a| changed(&direct_now, |with| put_large(with, rated_a)))
+    // The one there may be of another voltage: only its power is looked at.
+    let led_to_bank = changed(now, direct);
+    middle_first(&larger_a(&led_to_bank))
+        .map(|rated_a| changed(&led_to_bank, |with| replace(with, rated_a)))
         .collect()
 }
 

@@ -34,7 +34,7 @@ impl YearCost {
 /// calculation, not money: own reasoning.
 const DUST: f64 = 0.002;
 /// What takes longer is never paid back \[years\]: no part lives so long.
-const LONGEST_YEARS: f64 = 100.0;
+const LONGEST_YEARS: f64 = 50.0;
 
 /// Years until a purchase has paid for itself by what it saves a year; none
 /// when it saves nothing worth the name.

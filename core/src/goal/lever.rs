@@ -1,8 +1,7 @@
 //! What may be changed, and by how much.
 
 use crate::arrange::{
-    Stated, add_second, cap_wanted_a, direct, hold_current, larger_a, put_large, rated_w, regulate,
-    sizes_a,
+    Stated, add_second, cap_wanted_a, direct, hold_current, larger_a, regulate, replace, second_a,
 };
 use crate::worksheet::{
     AirBasis, Goal, Inputs, May, RegulatorKind, SecondRole, SensorPlace, WayKind,
@@ -100,18 +99,13 @@ pub(super) static LEVERS: [Lever; COUNT] = [
     Lever {
         says: "an alternator of # A in its place",
         open: |goal| goal.machine,
-        amounts: |i| larger_a(i).collect(),
-        apply: |i, amperes, _| put_large(i, amperes),
+        amounts: larger_a,
+        apply: |i, amperes, _| replace(i, amperes),
     },
     Lever {
         says: "a second alternator of # A for the bank",
         open: |goal| goal.second,
-        amounts: |i| {
-            some(
-                i.two.role == SecondRole::None,
-                &sizes_a(i.bank.nominal_v.blocks()),
-            )
-        },
+        amounts: |i| some(i.two.role == SecondRole::None, &second_a(i)),
         apply: add_second,
     },
     Lever {
@@ -150,9 +144,6 @@ pub(super) static LEVERS: [Lever; COUNT] = [
 const MOST_RATIO: f64 = 6.0;
 /// The smallest pulley that can be said \[mm\]: that of its field.
 const LEAST_PULLEY_MM: f64 = 30.0;
-/// Volts with the engine running for each 12 V block.
-const RUNNING_BLOCK_V: f64 = 14.0;
-
 fn some(any: bool, amounts: &[f64]) -> Vec<f64> {
     if any { amounts.to_vec() } else { Vec::new() }
 }
@@ -161,19 +152,26 @@ fn round(figure: f64, to: f64) -> f64 {
     (figure / to).round() * to
 }
 
-/// Larger DC-DC chargers, as long as one takes no more watts than the
-/// alternator's rating.
+/// Other sizes of DC-DC charger: larger ones, as long as one takes no more
+/// watts than the alternator's rating; smaller ones, or its output set lower,
+/// where it takes more than half of that or the bank may not take its output.
 fn chargers_a(i: &Inputs) -> Vec<f64> {
     if i.way.kind != WayKind::Converter {
         return Vec::new();
     }
-    let house_v = RUNNING_BLOCK_V * i.bank.nominal_v.blocks();
-    let most_a = rated_w(i) * i.way.converter_efficiency_pct / 100.0 / house_v;
-    [1.5, 2.0, 3.0]
-        .map(|times| round(times * i.way.converter_a, 5.0))
+    let now_a = i.way.converter_a;
+    let (rated_w, limit_a) = (i.alternator_rated_w(), i.charge_limit_a());
+    let too_large = i.charger_takes_w(now_a) > 0.5 * rated_w || now_a > limit_a;
+    let bears = |amperes: f64| i.charger_takes_w(amperes) <= rated_w && amperes <= limit_a;
+    let smaller = [0.25, 0.5, 0.75]
+        .map(|times| (times * now_a).floor())
         .into_iter()
-        .filter(|amperes| *amperes > i.way.converter_a && *amperes <= most_a.min(1000.0))
-        .collect()
+        .filter(|amperes| too_large && *amperes >= 1.0);
+    let larger = [1.5, 2.0, 3.0]
+        .map(|times| round(times * now_a, 5.0))
+        .into_iter()
+        .filter(|amperes| *amperes > now_a && bears(*amperes) && *amperes <= 1000.0);
+    smaller.chain(larger).collect()
 }
 
 /// Raises the pulley ratio by a smaller pulley on the alternator; the engine's

@@ -1,6 +1,8 @@
 //! Quick rules of what does harm, each absolute: they spare the whole report
 //! for most of the combinations. The report has the last word.
 
+use crate::arrange::may_pass_limit;
+use crate::charge::management::{BLOCK_CELLS, MOST_CELL_V};
 use crate::charge::plant::Plant;
 use crate::charge::run::Trace;
 use crate::charge::steady::settled;
@@ -35,7 +37,8 @@ fn least_pulley_mm(belt: &Belt) -> f64 {
 }
 
 /// Whether the day's run does harm: a part beyond its limit, an engine that
-/// labours, or a bank emptied below the least it is to keep.
+/// labours, a bank emptied below the least it is to keep, or one whose
+/// management system opens.
 pub(super) fn run_harms(inputs: &Inputs, plant: &Plant, trace: &Trace, seconds: f64) -> bool {
     const ROUNDING: f64 = 1e-6;
     let [first, second] = trace.hottest(seconds);
@@ -44,7 +47,16 @@ pub(super) fn run_harms(inputs: &Inputs, plant: &Plant, trace: &Trace, seconds: 
     let share =
         trace.peak_shaft_w(seconds) / 1000.0 / plant.belt_efficiency / inputs.available_kw();
     let lowest = trace.charge_at(0.0);
-    too_hot || share > MOST_SHARE || lowest < inputs.window_low_pct() / 100.0 - ROUNDING
+    too_hot
+        || share > MOST_SHARE
+        || lowest < inputs.window_low_pct() / 100.0 - ROUNDING
+        || may_open(inputs) && trace.opening(seconds).is_some()
+}
+
+/// Whether there is anything for a management system to open for.
+fn may_open(inputs: &Inputs) -> bool {
+    let most_v = MOST_CELL_V * BLOCK_CELLS * inputs.bank.nominal_v.blocks();
+    may_pass_limit(inputs) || inputs.held_v() > most_v
 }
 
 /// Whether an alternator that nothing but volts holds back would cook if the

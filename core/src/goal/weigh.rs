@@ -159,6 +159,6 @@ impl Scales {
             inputs: self.with(levels),
             ..sheet.clone()
         };
-        harm(&with, &report(&with))
+        harm(&report(&with))
     }
 }

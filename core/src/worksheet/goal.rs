@@ -46,13 +46,13 @@ section! {
         set_point: May = choose("Temperature limit the regulator holds", May::OPTIONS, 0)
             .help("Up to 10 K higher, never closer than 10 K to the limit of the part the sensor sits on.");
         converter: May = choose("Size of the DC-DC charger", May::OPTIONS, 0)
-            .help("Half as much again, twice or three times as much, up to what the alternator gives.")
+            .help("Up to three times as large, as far as the alternator gives that and the bank takes it; smaller where it is too large.")
             .when(|i| i.way.kind == WayKind::Converter);
         straight: May = choose("Direct: alternator to house bank", May::OPTIONS, 0)
             .help("With an external regulator, if the alternator is of the bank's voltage. The DC-DC charger then keeps the start battery.")
             .when(|i| i.way.kind == WayKind::Converter);
         machine: May = choose("A larger alternator in its place", May::OPTIONS, 0)
-            .help("Of a usual size: 150, 180 or 250 A at 12 V, 75, 110 or 150 A at 24 V, 50, 70 or 90 A at 48 V.");
+            .help("Of the next three usual sizes above it: 70, 100, 150, 180 or 250 A at 12 V, 35 to 150 A at 24 V, 20 to 90 A at 48 V.");
         second: May = choose("A second alternator for the bank", May::OPTIONS, 0)
             .help("Of the same sizes. The alternator you have then charges the start battery.")
             .when(|i| i.two.role == SecondRole::None);
