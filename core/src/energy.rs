@@ -1,6 +1,10 @@
 //! The energy budget of a day.
 
+pub mod hours;
+
 use serde::Serialize;
+
+use hours::{DayHours, SolarStorage};
 
 use crate::sky::sky;
 use crate::worksheet::{Basis, Current, When, Worksheet};
@@ -19,6 +23,11 @@ pub struct Energy {
     pub sun_wh: f64,
     /// From the panels \[A·h\].
     pub sun_ah: f64,
+    /// Of that, what the loads take at once on a day at anchor \[A·h\].
+    pub sun_direct_ah: f64,
+    /// Of that, what the bank keeps for the hours without enough sun, its charge
+    /// efficiency taken off \[A·h\].
+    pub sun_stored_ah: f64,
     /// What the sun leaves to be put back on a day at anchor \[A·h\].
     pub rest_ah: f64,
     /// What the engine has to put back of it \[A·h\]: all, or nothing where
@@ -28,7 +37,8 @@ pub struct Energy {
     /// draw \[A·h\].
     pub usable_ah: f64,
     /// Days at anchor from full to the end of the window without the engine;
-    /// none when the sun covers the use.
+    /// none when the sun covers the use. Sun that goes through the bank counts
+    /// less its charge efficiency.
     pub autonomy_days: Option<f64>,
     /// Each row of the list, and the inverter's idle draw.
     pub rows: Vec<RowUse>,
@@ -81,16 +91,20 @@ pub fn energy(sheet: &Worksheet) -> Energy {
             total(&rows, bank_v, |row| row.under_way_wh),
         ),
     };
-    let sun_wh = sky(inputs, inputs.sun.month).day_wh();
+    let solar_day = sky(inputs, inputs.sun.month);
+    let sun_wh = solar_day.day_wh();
+    let sun = DayHours::new(&anchor, &solar_day, bank_v).split(&SolarStorage::of(inputs));
     let window = (inputs.window_high_pct() - inputs.window_low_pct()).max(0.0) / 100.0;
     let usable_ah = window * inputs.bank.capacity_ah * inputs.given_share(anchor.use_ah / 24.0);
-    let rest_ah = (anchor.use_ah - sun_wh / bank_v).max(0.0);
+    let rest_ah = (anchor.use_ah - sun.direct_ah - sun.stored_ah).max(0.0);
     Energy {
         bank_v,
         anchor,
         under_way,
         sun_wh,
         sun_ah: sun_wh / bank_v,
+        sun_direct_ah: sun.direct_ah,
+        sun_stored_ah: sun.stored_ah,
         rest_ah,
         engine_ah: if inputs.engine_charges() {
             rest_ah

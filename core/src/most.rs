@@ -7,7 +7,7 @@ use crate::charge::unit::Unit;
 use crate::energy::house_load_a;
 use crate::physics::losses::Losses;
 use crate::report::Report;
-use crate::worksheet::{Inputs, SecondRole, Worksheet};
+use crate::worksheet::{Inputs, SecondRole, WayKind, Worksheet};
 
 /// One machine at one engine speed.
 #[derive(Debug, Clone, Copy)]
@@ -21,7 +21,7 @@ pub(crate) struct Most {
     pub(crate) flux: f64,
 }
 
-/// One machine at both speeds.
+/// One machine at both speeds, and when its bank goes.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Machine {
     /// Whether it is the second one.
@@ -34,6 +34,9 @@ pub(crate) struct Machine {
     pub(crate) charging: Most,
     /// With the engine at its highest.
     pub(crate) top: Most,
+    /// When the bank's management system opens in the run; none where it does
+    /// not, and for an alternator that does not lie on that bank.
+    pub(crate) opening: Option<Most>,
 }
 
 impl Machine {
@@ -68,32 +71,35 @@ pub(crate) fn machines(sheet: &Worksheet, report: &Report) -> Vec<Machine> {
     let ran_a = ran_a.fold(0.0, f64::max);
     let part_w = part(report.run.peak_shaft_w, here.shaft_w());
     let part_a = part(ran_a, plant.charging_a(&here.flow));
+    // What flows when the management system opens, shared as in the run.
+    let opening_a = report.run.opening.map(|opening| opening.alternator_a);
+    let opening = |charging: &Most, unit: &Unit| {
+        let part_a = part(opening_a?, plant.charging_a(&here.flow));
+        Some((*charging).scaled(unit, part_a, part_a))
+    };
     let both = inputs.two.role == SecondRole::House;
     let rpm = (inputs.eng.rpm, inputs.eng.top_rpm);
+    let first = most(&plant.main, rpm.0, &here.flow.main, &here.losses);
     let mut machines = vec![Machine {
         second: false,
         seen: *inputs,
         zero_rpm: plant.main.curve.zero_rpm,
-        charging: most(&plant.main, rpm.0, &here.flow.main, &here.losses).scaled(
-            &plant.main,
-            part_a,
-            part_w,
-        ),
+        charging: first.scaled(&plant.main, part_a, part_w),
         top: most(&fast.main, rpm.1, &top.flow.main, &top.losses),
+        opening: opening(&first, &plant.main).filter(|_| inputs.way.kind == WayKind::Direct),
     }];
     if let (Some(seen), Some(second), Some(quick)) = (inputs.as_second(), plant.second, fast.second)
     {
         let part_a = if both { part_a } else { 1.0 };
+        let unit = &second.unit;
+        let own = most(unit, rpm.0, &here.flow.second, &here.second_losses);
         machines.push(Machine {
             second: true,
             seen,
-            zero_rpm: second.unit.curve.zero_rpm,
-            charging: most(&second.unit, rpm.0, &here.flow.second, &here.second_losses).scaled(
-                &second.unit,
-                part_a,
-                part_w,
-            ),
+            zero_rpm: unit.curve.zero_rpm,
+            charging: own.scaled(unit, part_a, part_w),
             top: most(&quick.unit, rpm.1, &top.flow.second, &top.second_losses),
+            opening: opening(&own, unit).filter(|_| both),
         });
     }
     machines

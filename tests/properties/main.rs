@@ -15,6 +15,7 @@ mod finite;
 mod fit;
 mod garbage;
 mod goal;
+mod management;
 mod numbers;
 mod order;
 mod readers;

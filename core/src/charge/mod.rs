@@ -13,6 +13,7 @@ pub mod management;
 pub mod plant;
 mod rodas;
 pub mod run;
+pub mod shore;
 pub mod soak;
 mod sources;
 pub mod space_air;

@@ -7,7 +7,9 @@ mod words;
 use serde::Serialize;
 
 use crate::most::{Machine, Most, machines};
-use crate::physics::dump::{Pulse, internal_ohm, open_peak_v, standard_pulse};
+use crate::physics::dump::{
+    Pulse, internal_ohm, open_peak_v, peak_margin, standard_pulse, suppressed_v, withstand_v,
+};
 use crate::report::Report;
 use crate::worksheet::{Chemistry, ClampKind, RegulatorKind, Said, WayKind, Worksheet};
 
@@ -16,10 +18,6 @@ pub use defence::{Defence, Standing};
 /// What a lead battery still on the machine resists a surge with, for each
 /// 12 V block \[Ω\]: a start battery in fair health and its leads. Own reasoning.
 const LEAD_BLOCK_OHM: f64 = 0.02;
-
-/// What the rough estimate of a bare peak is multiplied by before it is held
-/// against what electronics bear. Own reasoning.
-const ROUGH: f64 = 1.3;
 
 /// What can part a machine from its battery.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -49,8 +47,11 @@ pub struct DumpReport {
     pub second: bool,
     /// What can part it from its battery.
     pub exposure: Exposure,
-    /// Most volts the electronics on it bear \[V\].
+    /// Most volts the electronics on it withstand for a moment \[V\].
     pub bear_v: f64,
+    /// What an estimate of a peak that nothing holds down is multiplied by for
+    /// its upper end: see [`peak_margin`].
+    pub margin: f64,
     /// Peak without suppression that ISO 16750-2 tests with, least \[V\]; none for 48 V.
     pub standard_low_v: Option<f64>,
     /// The same, most \[V\].
@@ -65,6 +66,8 @@ pub struct DumpReport {
     pub charging: Dump,
     /// Cold, with the engine at its highest speed.
     pub top: Dump,
+    /// When the bank's management system opens in the run; none where it does not.
+    pub opening: Option<Dump>,
     /// What stands against it, in the order of their worth.
     pub defences: Vec<Defence>,
     /// What there is to say, one sentence each.
@@ -114,8 +117,31 @@ impl DumpReport {
     /// Whether a voltage left is too much for the electronics; one that nothing
     /// holds down rests on a rough estimate and has to keep well below.
     pub fn too_much(&self, left_v: f64) -> bool {
-        let margin = if left_v >= self.peak_v() { ROUGH } else { 1.0 };
-        margin * left_v > self.bear_v
+        self.highest_v(left_v) > self.bear_v
+    }
+
+    /// Upper end of a voltage left \[V\]: of one that nothing holds down, with
+    /// the estimate's margin.
+    fn highest_v(&self, left_v: f64) -> f64 {
+        if left_v >= self.peak_v() {
+            self.margin * left_v
+        } else {
+            left_v
+        }
+    }
+
+    /// A peak that nothing holds down, as a range: "68 to 87 V".
+    pub(crate) fn peak_words(&self, peak_v: f64) -> String {
+        format!("{peak_v:.0} to {:.0} V", self.margin * peak_v)
+    }
+
+    /// A voltage left: as a range where nothing holds it down.
+    pub(crate) fn left_words(&self, left_v: f64) -> String {
+        if left_v >= self.peak_v() {
+            self.peak_words(left_v)
+        } else {
+            format!("{left_v:.0} V")
+        }
     }
 
     /// Whether anything is said to be there that helps when the bank opens.
@@ -171,15 +197,20 @@ fn dump(machine: &Machine) -> DumpReport {
         bear_v: if same_volts {
             seen.bear_v()
         } else {
-            35.0 * blocks
+            withstand_v(blocks)
         },
+        margin: peak_margin(blocks),
         standard_low_v: standard.map(|pulse| pulse.peak_v.0),
         standard_high_v: standard.map(|pulse| pulse.peak_v.1),
         standard_low_ohm: standard.map(|pulse| pulse.ohm.0),
         standard_high_ohm: standard.map(|pulse| pulse.ohm.1),
-        clamp_v: clamp_v.unwrap_or_else(|| standard.map_or(32.5 * blocks, |pulse| pulse.clamped_v)),
+        clamp_v: clamp_v.unwrap_or_else(|| suppressed_v(blocks)),
         charging: pulse(machine, &machine.charging, exposure, clamp_v),
         top: pulse(machine, &machine.top, exposure, clamp_v),
+        opening: machine
+            .opening
+            .as_ref()
+            .map(|most| pulse(machine, most, exposure, clamp_v)),
         defences: Vec::new(),
         sentences: Vec::new(),
     };
@@ -207,7 +238,7 @@ fn pulse(machine: &Machine, most: &Most, exposure: Exposure, clamp_v: Option<f64
     } else {
         volts
     };
-    let usual_clamp_v = standard.map_or(32.5 * blocks, |pulse| pulse.clamped_v);
+    let usual_clamp_v = suppressed_v(blocks);
     let taken_j = |peak_v: f64| {
         Pulse {
             peak_v,

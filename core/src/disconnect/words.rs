@@ -2,6 +2,7 @@
 
 use super::{DumpReport, Exposure};
 use crate::most::Machine;
+use crate::physics::dump::{TOUCH_V, withstand_v};
 
 /// What there is to say of one machine, one sentence each.
 pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
@@ -27,15 +28,22 @@ pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
         _ => "Parted from it all the same, with nothing against it,",
     };
     said.push(format!(
-        "{parted} the voltage would peak at about {:.0} V at {:.0} engine rpm and {:.0} V at {:.0}, behind {:.2} to {:.2} Ω; this is our own rough estimate, higher than the truth where the iron saturates.",
-        now.peak_v,
+        "{parted} the voltage would peak at {} at {:.0} engine rpm and at {} at {:.0}, behind {:.2} to {:.2} Ω. This is an estimate of our own; its upper end is wider by a factor of {:.2}, as wide as the range of the standard's test.",
+        dump.peak_words(now.peak_v),
         now.engine_rpm,
-        top.peak_v,
+        dump.peak_words(top.peak_v),
         top.engine_rpm,
         now.internal_ohm.min(top.internal_ohm),
-        now.internal_ohm.max(top.internal_ohm)
+        now.internal_ohm.max(top.internal_ohm),
+        dump.margin
     ));
     said.push(standard(dump));
+    if machine.seen.alternator_blocks() > 2.5 {
+        said.push(format!(
+            "Electronics of 48 V systems are made for {TOUCH_V:.0} V for long and about {:.0} V for a moment (ISO 21780, from memory); above {TOUCH_V:.0} V direct current protection against touch begins.",
+            withstand_v(4.0)
+        ));
+    }
     if let Some(left_v) = dump.bank_left_v() {
         let with = if dump.defended() {
             "With what is said to be there"
@@ -76,15 +84,17 @@ fn left(when: &str, left_v: f64, dump: &DumpReport) -> String {
     let bear_v = dump.bear_v;
     if left_v > bear_v {
         format!(
-            "{when}, up to {left_v:.0} V are left, more than the {bear_v:.0} V the electronics bear."
+            "{when}, {} are left, more than the {bear_v:.0} V that the electronics withstand.",
+            dump.left_words(left_v)
         )
     } else if dump.too_much(left_v) {
         format!(
-            "{when}, up to {left_v:.0} V are left by that rough estimate, too near the {bear_v:.0} V the electronics bear to count on."
+            "{when}, {} are left by that estimate, too near the {bear_v:.0} V that the electronics withstand to count on.",
+            dump.left_words(left_v)
         )
     } else {
         format!(
-            "{when}, up to {left_v:.0} V are left, within the {bear_v:.0} V the electronics bear. That holds only while every part of it works: try it, and look at it each season."
+            "{when}, up to {left_v:.0} V are left, within the {bear_v:.0} V that the electronics withstand. That holds only while every part of it works: try it, and look at it each season."
         )
     }
 }

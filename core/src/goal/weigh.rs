@@ -2,10 +2,12 @@
 
 use super::lever::{CONVERTER, COUNT, LEVERS, MACHINE, SECOND, STRAIGHT};
 use crate::arrange::price;
-use crate::charge::day::daily_trace;
+use crate::charge::day::{DayNeed, daily_trace};
 use crate::charge::plant::Plant;
 use crate::energy::energy;
+use crate::energy::hours::{DayHours, SolarStorage};
 use crate::physics::thermal::Temperatures;
+use crate::sky::sky;
 use crate::worksheet::{Alternator, Inputs, May, Worksheet};
 
 /// Which amount of each lever is taken; 0 for none.
@@ -35,6 +37,9 @@ pub(super) enum Verdict {
 /// begin to complain.
 const MOST_SHARE: f64 = 0.6;
 
+/// Panels that the hours of a day are kept for \[W\].
+const HOURS_PANEL_W: f64 = 1000.0;
+
 /// A boat whose changes are weighed.
 #[derive(Debug, Clone)]
 pub(super) struct Scales {
@@ -42,8 +47,8 @@ pub(super) struct Scales {
     pub amounts: [Vec<f64>; COUNT],
     /// The day's use before any saving \[A·h\].
     whole_ah: f64,
-    /// A day's sun for each watt of panels \[A·h\].
-    sun_ah_w: f64,
+    /// The hours of that day, with the sun of so many watts of panels.
+    hours: DayHours,
     /// What harm the boat as it stands does already: kelvins beyond the limit
     /// of its worst part, and its part of the engine's power.
     over_k: f64,
@@ -54,7 +59,7 @@ impl Scales {
     pub fn new(sheet: &Worksheet) -> Scales {
         let inputs = sheet.inputs;
         let mut asked = sheet.clone();
-        asked.inputs.sun.panel_w = 1000.0;
+        asked.inputs.sun.panel_w = HOURS_PANEL_W;
         asked.inputs.daily.saved_pct = 0.0;
         let day = energy(&asked);
         let mut scales = Scales {
@@ -69,7 +74,11 @@ impl Scales {
             }),
             inputs,
             whole_ah: day.anchor.use_ah,
-            sun_ah_w: day.sun_ah / 1000.0,
+            hours: DayHours::new(
+                &day.anchor,
+                &sky(&asked.inputs, asked.inputs.sun.month),
+                day.bank_v,
+            ),
             over_k: 0.0,
             share: MOST_SHARE,
         };
@@ -111,7 +120,9 @@ impl Scales {
         if !inputs.engine_charges() {
             return 0.0;
         }
-        (self.use_ah(inputs) - self.sun_ah_w * inputs.sun.panel_w).max(0.0)
+        let used = 1.0 - inputs.daily.saved_pct / 100.0;
+        let hours = self.hours.scaled(used, inputs.sun.panel_w / HOURS_PANEL_W);
+        hours.rest_ah(&SolarStorage::of(inputs))
     }
 
     pub fn plant(&self, inputs: &Inputs) -> Plant {
@@ -123,8 +134,9 @@ impl Scales {
     /// engine's power that is taken, in the day's run.
     fn harm(&self, inputs: &Inputs) -> (f64, f64) {
         let plant = self.plant(inputs);
-        let to = inputs.run.to_pct / 100.0;
-        daily_trace(&plant, self.need_ah(inputs), to).map_or((0.0, 0.0), |(trace, seconds)| {
+        let day = DayNeed::new(inputs, self.need_ah(inputs));
+        daily_trace(&plant, &day).map_or((0.0, 0.0), |daily| {
+            let (trace, seconds) = (&daily.run.trace, daily.run.seconds);
             let over_k = over_k(inputs, &trace.hottest(seconds));
             (over_k, share(inputs, &plant, trace.peak_shaft_w(seconds)))
         })
@@ -148,18 +160,20 @@ impl Scales {
             return Verdict::Fine(tried);
         }
         let plant = self.plant(&inputs);
-        let Some((trace, seconds)) = daily_trace(&plant, need_ah, inputs.run.to_pct / 100.0) else {
+        let Ok(daily) = daily_trace(&plant, &DayNeed::new(&inputs, need_ah)) else {
             tried.hours = f64::INFINITY;
             tried.fuel_l = f64::INFINITY;
             return Verdict::Fine(tried);
         };
+        let (trace, seconds) = (&daily.run.trace, daily.run.seconds);
         if over_k(&inputs, &trace.hottest(seconds)) > self.over_k
             || share(&inputs, &plant, trace.peak_shaft_w(seconds)) > self.share
         {
             return Verdict::Harmful;
         }
-        tried.hours = seconds / 3600.0;
-        let marginal_l = plant.marginal_fuel_l_h(1000.0) * trace.shaft_kwh(seconds);
+        let runs = f64::from(daily.runs);
+        tried.hours = runs * seconds / 3600.0;
+        let marginal_l = plant.marginal_fuel_l_h(1000.0) * runs * trace.shaft_kwh(seconds);
         tried.fuel_l = inputs.cost.days * (plant.fuel.idle_l_h * tried.hours + marginal_l);
         Verdict::Fine(tried)
     }

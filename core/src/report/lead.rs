@@ -2,16 +2,24 @@
 
 use serde::Serialize;
 
-use crate::charge::day::{DailyRun, daily_run};
+use crate::charge::day::{DailyRun, DayNeed, daily_run};
 use crate::charge::plant::Plant;
 use crate::charge::run::{Fineness, charge};
-use crate::worksheet::{Bank, Chemistry, Inputs};
+use crate::energy::{energy, house_load_a};
+use crate::worksheet::{Bank, Chemistry, Inputs, Worksheet};
 
 /// The same boat with a flooded lead bank of the same ampere-hours.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct LeadReport {
-    /// Engine time a day \[h\]; none when no day is long enough.
+    /// What the engine must put back into it a day \[A·h\]: more than into
+    /// lithium where sun goes through the bank.
+    pub need_ah: f64,
+    /// What the boat draws while charging \[A\].
+    pub house_load_a: f64,
+    /// Engine time a day \[h\]; none when there is no daily run.
     pub engine_hours: Option<f64>,
+    /// In how many equal runs; 0 without any.
+    pub runs: u32,
     /// Time of the charging run to the same target \[min\].
     pub minutes_to_target: Option<f64>,
     /// Current into it half-way through the time \[A\].
@@ -39,29 +47,38 @@ pub(crate) fn flooded(inputs: &Inputs) -> Inputs {
 }
 
 /// None when the bank is of lead already.
-pub(super) fn lead_report(inputs: &Inputs, load_a: f64, need_ah: f64) -> Option<LeadReport> {
-    if inputs.bank.chemistry != Chemistry::Lfp {
+pub(super) fn lead_report(sheet: &Worksheet) -> Option<LeadReport> {
+    if sheet.inputs.bank.chemistry != Chemistry::Lfp {
         return None;
     }
-    let old = flooded(inputs);
-    let plant = Plant::new(&old, load_a);
+    let old_sheet = Worksheet {
+        inputs: flooded(&sheet.inputs),
+        loads: sheet.loads.clone(),
+        ..Worksheet::default()
+    };
+    let old = &old_sheet.inputs;
+    let house_load_a = house_load_a(&old_sheet);
+    let plant = Plant::new(old, house_load_a);
     let (from, to) = (old.run.from_pct / 100.0, old.run.to_pct / 100.0);
     let last_s = old.run.longest_h * 3600.0;
     let trace = charge(&plant, from, to, last_s, &Fineness::USUAL);
     let reached_s = trace.reaches(to);
     let mid = trace.sample(0.5 * reached_s.unwrap_or(trace.last_s()));
-    let (engine_hours, day_mean_bank_a) = match daily_run(&plant, need_ah, to) {
-        DailyRun::SunCovers => (Some(0.0), None),
-        DailyRun::Hours {
-            hours, gained_ah, ..
-        } => (
-            Some(hours),
-            Some(gained_ah / hours.max(f64::MIN_POSITIVE) / plant.bank.charge_efficiency),
+    let need = DayNeed::of(old, &energy(&old_sheet));
+    let (engine_hours, runs, day_mean_bank_a) = match daily_run(&plant, &need) {
+        DailyRun::SunCovers => (Some(0.0), 0, None),
+        DailyRun::Runs(runs) => (
+            Some(runs.hours()),
+            runs.runs,
+            Some(runs.mean_bank_a(plant.bank.charge_efficiency)),
         ),
-        DailyRun::Never => (None, None),
+        DailyRun::Trouble(_) => (None, 0, None),
     };
     Some(LeadReport {
+        need_ah: need.need_ah,
+        house_load_a,
         engine_hours,
+        runs,
         day_mean_bank_a,
         minutes_to_target: reached_s.map(|seconds| seconds / 60.0),
         mid_bank_a: mid.moment.flow.bank_a,

@@ -15,6 +15,7 @@ mod temps;
 
 use serde::Serialize;
 
+use crate::charge::day::DayNeed;
 use crate::charge::plant::Plant;
 use crate::charge::run::{Fineness, charge};
 use crate::energy::{Energy, energy, house_load_a};
@@ -64,10 +65,10 @@ pub fn report(sheet: &Worksheet) -> Report {
     let last_s = inputs.run.longest_h * 3600.0;
     let trace = charge(&plant, from, 1.0, last_s, &Fineness::USUAL);
     let run = run::run_report(&plant, &trace, from, to);
-    let day = day::day_report(&plant, energy.engine_ah, to);
+    let day = day::day_report(&plant, &DayNeed::of(inputs, &energy));
     let machine = machine::machine_report(sheet, &plant, 0.5 * (from + to));
     let engine = engine::engine_report(inputs, &plant, &run);
-    let lead = lead::lead_report(inputs, plant.load_a, energy.engine_ah);
+    let lead = lead::lead_report(sheet);
     let mut report = Report {
         shore: shore::shore_report(inputs, &energy),
         energy,

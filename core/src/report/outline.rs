@@ -1,6 +1,7 @@
 //! The answer in a few words: what stands at the top of the first screen.
 
-use super::Report;
+use super::{DayReport, Report};
+use crate::charge::day::DayTrouble;
 use crate::worksheet::{RegulatorKind, Worksheet};
 
 /// The answer in a few words.
@@ -19,7 +20,11 @@ impl Report {
     pub fn answer(&self) -> Answer {
         Answer {
             engine_time: match self.day.engine_hours {
-                None => "never".to_string(),
+                None => self
+                    .day
+                    .trouble
+                    .map_or("none", DayTrouble::words)
+                    .to_string(),
                 Some(0.0) => "none".to_string(),
                 Some(hours) => clock(hours * 60.0),
             },
@@ -38,6 +43,16 @@ pub fn clock(minutes: f64) -> String {
     }
 }
 
+/// ", in 3 runs of 40 min,": nothing for a single run.
+fn in_runs(day: &DayReport) -> String {
+    match day.run_hours {
+        Some(hours) if day.runs > 1 => {
+            format!(", in {} runs of {},", day.runs, clock(hours * 60.0))
+        }
+        _ => String::new(),
+    }
+}
+
 /// The answer as one sentence for a reader who sees nothing else.
 pub fn sentence(sheet: &Worksheet, report: &Report) -> String {
     let answer = report.answer();
@@ -46,15 +61,21 @@ pub fn sentence(sheet: &Worksheet, report: &Report) -> String {
         answer.hot_amps, sheet.inputs.eng.rpm, report.machine.full_cold_a, answer.limit
     );
     let day = match report.day.engine_hours {
-        None => "No engine run within a day puts back what the boat uses.".to_string(),
+        None => report
+            .day
+            .trouble
+            .map_or("", DayTrouble::sentence)
+            .to_string(),
         Some(0.0) if report.energy.rest_ah > 0.0 => format!(
             "The engine is not run for charging; {:.0} A·h a day are left to shore power.",
             report.energy.rest_ah
         ),
         Some(0.0) => "The sun covers the day's use; the engine need not run.".to_string(),
         Some(_) => format!(
-            "The engine must run {} a day to put back {:.0} A·h.",
-            answer.engine_time, report.day.need_ah
+            "The engine must run {} a day{} to put back {:.0} A·h.",
+            answer.engine_time,
+            in_runs(&report.day),
+            report.day.need_ah
         ),
     };
     let watched = match sheet.inputs.reg.kind {

@@ -1,19 +1,21 @@
-//! What the quay has to put back.
+//! What shore power has to put back.
 
 use serde::Serialize;
 
+use crate::charge::shore::ShoreCharger;
 use crate::energy::Energy;
 use crate::worksheet::Inputs;
 
-/// What the quay has to put back.
+/// What shore power has to put back.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct ShoreReport {
     /// What it puts back for a day at anchor \[A·h\]; 0 where the engine does.
     pub day_ah: f64,
     /// What the charger takes for it \[kW·h\].
     pub day_kwh: f64,
-    /// From the low end of the usable window to the high one at the quay, the
-    /// boat drawing its mean meanwhile \[h\]; none when the charger is too small.
+    /// From the low end of the usable window to the high one at the dock, the
+    /// boat drawing its mean meanwhile and the current falling as the bank fills
+    /// \[h\]; none when the charger is too small, or its voltage too low.
     pub fill_h: Option<f64>,
 }
 
@@ -23,12 +25,17 @@ pub(super) fn shore_report(inputs: &Inputs, energy: &Energy) -> ShoreReport {
     } else {
         energy.rest_ah
     };
-    let bank = inputs.house_bank();
-    let spare_a = inputs.shore.charger_a.min(inputs.charge_limit_a()) - energy.anchor.use_ah / 24.0;
-    let stored = bank.charge_efficiency;
+    let charger = ShoreCharger::of(inputs);
+    let fill = charger.fill(
+        inputs.window_low_pct() / 100.0,
+        inputs.window_high_pct().max(inputs.window_low_pct()) / 100.0,
+        energy.anchor.use_ah / 24.0,
+    );
+    let into_ah = day_ah / inputs.house_bank().charge_efficiency;
+    let volts = fill.map_or(energy.bank_v, |fill| fill.mean_v);
     ShoreReport {
         day_ah,
-        day_kwh: day_ah * energy.bank_v / (1000.0 * stored * inputs.shore.efficiency_pct / 100.0),
-        fill_h: (spare_a > 0.0).then(|| energy.usable_ah / (spare_a * stored)),
+        day_kwh: charger.shore_w(into_ah, volts) / 1000.0,
+        fill_h: fill.map(|fill| fill.hours),
     }
 }

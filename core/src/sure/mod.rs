@@ -14,7 +14,7 @@ mod words;
 
 use serde::{Serialize, Serializer};
 
-use crate::charge::day::{DailyRun, daily_run};
+use crate::charge::day::{DailyRun, DayNeed, daily_run};
 use crate::charge::plant::Plant;
 use crate::charge::steady::settled;
 use crate::energy::{energy, house_load_a};
@@ -36,12 +36,13 @@ struct Answers {
 fn answers(sheet: &Worksheet) -> Answers {
     let run = &sheet.inputs.run;
     let (from, to) = (run.from_pct / 100.0, run.to_pct / 100.0);
+    let need = DayNeed::of(&sheet.inputs, &energy(sheet));
     let plant = Plant::new(&sheet.inputs, house_load_a(sheet));
     Answers {
-        engine_h: match daily_run(&plant, energy(sheet).engine_ah, to) {
+        engine_h: match daily_run(&plant, &need) {
             DailyRun::SunCovers => 0.0,
-            DailyRun::Hours { hours, .. } => hours,
-            DailyRun::Never => f64::INFINITY,
+            DailyRun::Runs(runs) => runs.hours(),
+            DailyRun::Trouble(_) => f64::INFINITY,
         },
         hot_a: plant.charging_a(&settled(&plant, 0.5 * (from + to)).flow),
     }

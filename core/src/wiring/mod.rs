@@ -11,7 +11,7 @@ mod words;
 use serde::Serialize;
 
 use crate::physics::ampacity::{ENGINE_AIR_C, TABLE_AIR_C};
-use crate::physics::battery::lfp_resistance_ohm;
+use crate::physics::battery::{LFP_SHORT_OHM_AH, lfp_resistance_ohm};
 use crate::physics::cable;
 use crate::physics::fuse;
 use crate::report::Report;
@@ -133,10 +133,12 @@ pub fn wiring(sheet: &Worksheet, report: &Report) -> Wiring {
 }
 
 /// Current of a short at the house bank's posts \[A\], its cells warm and full.
+/// For lithium the low end of the cells' ohmic resistance counts: what they
+/// resist a long charge with is several times that.
 fn short_circuit_a(inputs: &Inputs) -> f64 {
     let bank = inputs.house_bank();
     let ohm_ah = match inputs.bank.chemistry {
-        Chemistry::Lfp => inputs.bank.resistance_ohm_ah,
+        Chemistry::Lfp => inputs.bank.resistance_ohm_ah.min(LFP_SHORT_OHM_AH),
         _ => LEAD_OHM_AH,
     };
     let cells_ohm = lfp_resistance_ohm(ohm_ah, bank.blocks, bank.capacity_ah);

@@ -13,11 +13,11 @@ table! { DAY |_s, own, _b, r, p, i|
     "energy.sun_wh" "Energy from the sun|W·h|0|U|P_sun*h_sun{!place?:in}*η_sun{place?*k_heat}|{place?Reckoned hour by hour: cells in the sun warm up and lose a little for each degree above 25 °C.|sun_noct_c sun_heat_loss_pct_k space_outside_c}" => r.energy.sun_wh;
     "inner.sun_full_hours" "Hours of full sun|h|2|U|{place?K*H₀/3.6}|{place?An hour of full sun is 3.6 MJ on a square metre.|sun_latitude_deg sun_month}{!place?{asgiven}}" => sky(i, i.sun.month).full_hours;
     "energy.sun_ah" "From the sun|A·h|0|S|E_sun/V" => r.energy.sun_ah;
-    "energy.engine_ah" "Left to the engine|A·h|0|S|{charges?max(0;Q_day-Q_sun)}|{charges?What the sun leaves, and never less than nothing.}{!charges?The engine is not run for charging: shore power puts back what the sun leaves.}" => r.energy.engine_ah;
+    "energy.engine_ah" "Left to the engine|A·h|0|S|{charges?max(0;Q_day-Q_direct-Q_stored)}|{charges?What the sun leaves, hour by hour: what the loads take at once counts in full, what goes through the bank counts less its charge efficiency.|bank_charge_efficiency_pct}{!charges?The engine is not run for charging: shore power puts back what the sun leaves.}" => r.energy.engine_ah;
     "energy.usable_ah" "Usable from the bank|A·h|0|S|max(0;s_high-s_low)*C{peukert?*min(1;(20*Q_day/24/C)^(1-p))}|{peukert?Lead gives less to a draw harder than that of its 20-hour rating (W. Peukert, 1897, from memory).}" => r.energy.usable_ah;
-    "energy.autonomy_days" "Without the engine|days|1|S|{val?Q_usable/(Q_day-Q_sun)}|{none?The sun covers the use: there is no end.}{!none?From full to the end of the window.}" => maybe(r.energy.autonomy_days);
+    "energy.autonomy_days" "Without the engine|days|1|S|{val?Q_usable/(Q_day-Q_direct-Q_stored)}|{none?The sun covers the use: there is no end.}{!none?From full to the end of the window.}" => maybe(r.energy.autonomy_days);
     "day.need_ah" "To put back|A·h|0|S|Q|What is left to the engine has to be put back." => r.day.need_ah;
-    "day.engine_hours" "Engine|h|2|S|{runs?Q:need/(η_bank*I_mean:day+I_house)}|{runs?{stepped}}{!runs?{norun}}" => maybe(r.day.engine_hours);
+    "day.engine_hours" "Engine|h|2|S|{runs?Q:need/(η_bank*I_mean:day+I_house)}|{runs?{daily}}{!runs?{norun}}" => maybe(r.day.engine_hours);
     "day.fuel_l" "Fuel for it|L|1|F|{runs?B₀*t:day+b_E*W_shaft:day}|{runs?{fuel}}{!runs?{norun}}" => maybe(r.day.fuel_l);
     "day.marginal_fuel_l" "… while motoring anyway|L|1|F|{runs?b_E*W_shaft:day}|{runs?{shaft}}{!runs?{norun}}" => maybe(r.day.marginal_fuel_l);
 
@@ -30,7 +30,8 @@ table! { DAY |_s, own, _b, r, p, i|
     "k_heat" "What heat leaves of it, the mean over the day's sun" => over(r.energy.sun_wh, i.sun.panel_w * sky(i, i.sun.month).full_hours * i.sun.yield_pct / 100.0);
     "H₀" "Sun on a level square metre outside the air, on the month's mean day|MJ/m²" => sky(i, i.sun.month).full_hours * FULL_SUN_MJ / i.sun.clearness;
     "E_sun" "||energy.sun_wh";
-    "Q_sun" "||energy.sun_ah";
+    "Q_direct" "Of the sun, taken by the loads at once, hour by hour|A·h" => r.energy.sun_direct_ah;
+    "Q_stored" "Of the sun, kept by the bank for the other hours, its charge efficiency taken off|A·h" => r.energy.sun_stored_ah;
     "p" "Peukert's exponent" => i.bank.chemistry.lead().map_or(f64::NAN, |lead| lead.peukert);
     "Q_usable" "||energy.usable_ah";
     "Q" "||energy.engine_ah";
@@ -52,8 +53,9 @@ table! { DAY |_s, own, _b, r, p, i|
 
     "list" "Added up from the list of loads.";
     "asgiven" "As you gave it.";
-    "norun" "{endless?The run was stepped through a whole day: no run is long enough, or the bank is too small for a day.}{!endless?The sun covers the use, or shore power does; the engine need not run.}";
+    "norun" "{endless?{trouble}}{!endless?The sun covers the use, or shore power does; the engine need not run.}";
     "stepped" "There is no closed formula: the run is stepped through time, as current and heat change. The mean current is the run's own, so this line ties time and current together and does not replace the stepping.";
+    "daily" "{stepped} Each run ends at the charge target and begins where the rest of the day left the bank.";
     "fuel" "What turns the engine, and what the alternator asks on top.";
     "shaft" "Energy at the shaft is added up along the run.";
 

@@ -8,6 +8,7 @@ use super::expr::{come_to, replaced, significant};
 use super::scene::Scene;
 use super::table::{Entry, Own, cut, find};
 use super::uses::used;
+use crate::charge::day::DayTrouble;
 use crate::report::clock;
 
 /// Fewest and most significant digits a figure is written with.
@@ -108,6 +109,7 @@ fn holds(s: &Scene, own: &Own, name: &str) -> bool {
 /// A text of its own.
 fn piece(s: &Scene, own: &Own, name: &str, out: &mut String) {
     match name {
+        "trouble" => out.push_str(trouble(s)),
         "limit" => out.push_str(s.moment.flow.limit.words()),
         "clock" => out.push_str(&clock(s.seconds / 60.0)),
         "rows" | "nights" => {
@@ -132,6 +134,12 @@ fn piece(s: &Scene, own: &Own, name: &str, out: &mut String) {
         }
         _ => fill(s, own, find(name).map_or("", |entry| entry.rest), out),
     }
+}
+
+/// Why there is no daily run.
+fn trouble(s: &Scene) -> &'static str {
+    let trouble = s.boat.report.day.trouble;
+    trouble.map_or("", DayTrouble::sentence)
 }
 
 /// A formula with its figures in so many digits; gathers what it uses.

@@ -34,7 +34,7 @@ table! { RUN |s, own, b, r, p, i|
     "run.soak.peak.rectifier_c" "After stopping: rectifier|°C|0|Hsoak|{plate}|{balance}" => of(&r.run.soak.peak, own.id);
     "run.soak.peak.air_c" "… air of the space|°C|0|Asoak|{air}|space_blower_after" => of(&r.run.soak.peak, own.id);
     "run.soak.air_peak_min" "… after|min|0|O||There is no closed formula: the hour after the engine stops is stepped through time, and this is when its air is hottest." => r.run.soak.air_peak_min;
-    "lead.engine_hours" "Engine a day, flooded lead|h|2|S|{val?Q:need/(η_lead*I_mean:lead+I_house)}|{val?{stepped}}{none?The run was stepped through a whole day: no run is long enough.}{!val?{!none?{norun}}}" => maybe(r.lead.and_then(|lead| lead.engine_hours));
+    "lead.engine_hours" "Engine a day, flooded lead|h|2|S|{val?Q:lead/(η_lead*I_mean:lead+I_house:lead)}|{val?{daily}}{none?No daily engine run puts back into lead what the boat uses.}{!val?{!none?The sun covers the use, or shore power does; the engine need not run.}}" => maybe(r.lead.and_then(|lead| lead.engine_hours));
     "lead.minutes_to_target" "To the target, flooded lead|min|0|S|{val?60*C*(s_to-s_from)/(η_lead*I_mean)}|{reach}" => maybe(r.lead.and_then(|lead| lead.minutes_to_target));
     "run.mid_bank_a" "Half-way, into this bank|A|0|Smid|{into}|{less}" => r.run.mid_bank_a;
     "lead.mid_bank_a" "… into flooded lead|A|0|T|(V:lead-V_rest:lead)/R:lead|A lead bank resists the more, the fuller it is: that is its falling appetite." => mid(b).amperes;
@@ -42,6 +42,8 @@ table! { RUN |s, own, b, r, p, i|
     "I_mean" "Mean current into the bank, of this run to there|A" => mean(b, own);
     "η_lead" "Charge returned, the usual for flooded lead|%" => 100.0 * old(b).charge_efficiency;
     "I_mean:lead" "Mean current into the lead bank, of this run|A" => maybe(r.lead.and_then(|lead| lead.day_mean_bank_a));
+    "Q:lead" "To put back into the lead bank a day|A·h" => maybe(r.lead.map(|lead| lead.need_ah));
+    "I_house:lead" "House load meanwhile, at the lead bank's voltage|A" => maybe(r.lead.map(|lead| lead.house_load_a));
     "V:lead" "At the lead bank then|V" => mid(b).volts;
     "V_rest:lead" "At rest at that state of charge, from the table|V" => old(b).rest_v(mid_charge(b));
     "R:lead" "What such a bank resists, so full|Ω" => resists(&old(b), mid_charge(b), mid(b));

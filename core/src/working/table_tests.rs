@@ -7,7 +7,7 @@ use crate::report::report;
 use crate::worksheet::{Worksheet, demo};
 
 /// Texts that come from the boat itself.
-const OWN: &[&str] = &["limit", "clock", "rows", "nights"];
+const OWN: &[&str] = &["limit", "clock", "rows", "nights", "trouble"];
 
 #[test]
 fn what_a_line_names_is_there() {

@@ -183,7 +183,7 @@ impl Inputs {
     /// to: the house bank, or through a DC-DC charger the start battery.
     pub fn led_to_blocks(&self) -> f64 {
         match self.way.kind {
-            WayKind::Converter => (self.way.start_v / TEST_BLOCK_V).round().max(1.0),
+            WayKind::Converter => self.start_blocks(),
             WayKind::Direct => self.bank.nominal_v.blocks(),
         }
     }

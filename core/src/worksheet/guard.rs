@@ -3,7 +3,7 @@
 use super::{Chemistry, Inputs, RegulatorKind};
 use crate::fields::units::{JOULE, SECOND, VOLT};
 use crate::fields::{choice, choose, maybe, number, section};
-use crate::physics::dump::standard_pulse;
+use crate::physics::dump::{suppressed_v, withstand_v};
 
 choice! {
     /// The answer to a plain question.
@@ -33,7 +33,7 @@ section! {
         clamp: ClampKind = choose("Clamp", ClampKind::OPTIONS, 0).nameplate()
             .help("A surge protector across the output, or a rectifier of avalanche diodes; the machine's papers say which diodes it has.")
             .when(Inputs::on_house);
-        clamp_v: Option<f64> = maybe("It holds", VOLT, 12.0, 400.0, "35 V in 12 V, 65 V in 24 V, 130 V in 48 V systems", |w| Some(usual_clamp_v(&w.inputs))).nameplate()
+        clamp_v: Option<f64> = maybe("It holds", VOLT, 12.0, 400.0, "35 V in 12 V, 65 V in 24 V and 48 V systems", |w| Some(usual_clamp_v(&w.inputs))).nameplate()
             .help("The most volts it lets through while it takes the whole current.")
             .when(clamped);
         clamp_j: Option<f64> = maybe("It takes in one pulse", JOULE, 0.1, 100_000.0, "not known", |_| None).nameplate()
@@ -44,8 +44,8 @@ section! {
             .when(managed);
         switch: Said = choose("Switch in the output lead", Said::OPTIONS, 0)
             .help("Any switch, contactor or plug between the alternator and its battery that can be opened with the engine running. A fuse is not meant.");
-        bear_v: Option<f64> = maybe("Most volts the electronics bear", VOLT, 13.0, 400.0, "35 V for each 12 V of the system", |w| Some(usual_bear_v(&w.inputs))).nameplate()
-            .help("The least of all that is connected to that circuit, for a moment. 35 V is usual for 12 V gear (common practice).");
+        bear_v: Option<f64> = maybe("Most volts the electronics withstand", VOLT, 13.0, 400.0, "35 V in 12 V, 65 V in 24 V, 70 V in 48 V systems", |w| Some(usual_bear_v(&w.inputs))).nameplate()
+            .help("The least of all that is connected to that circuit, for a moment. 35 V is usual for 12 V gear (common practice), 65 V for 24 V gear (ISO 16750-2), 70 V for 48 V gear (ISO 21780, from memory).");
         decay_s: f64 = number("Pulse dies away in", SECOND, 0.02, 1.5, 0.4).deep()
             .help("Until a tenth is left. 0.04 to 0.4 s in the standard's test; the field of a usual machine takes 0.2 to 0.7 s.");
     }
@@ -60,16 +60,12 @@ fn clamped(inputs: &Inputs) -> bool {
     inputs.on_house() && matches!(inputs.guard.clamp, ClampKind::Clamp | ClampKind::Avalanche)
 }
 
-/// What is left with a central clamp by ISO 16750-2; in 48 V systems twice
-/// that of 24 V: own reasoning.
 fn usual_clamp_v(inputs: &Inputs) -> f64 {
-    let blocks = inputs.bank.nominal_v.blocks();
-    standard_pulse(blocks).map_or(32.5 * blocks, |pulse| pulse.clamped_v)
+    suppressed_v(inputs.bank.nominal_v.blocks())
 }
 
-/// 35 V for each 12 V: common practice.
 fn usual_bear_v(inputs: &Inputs) -> f64 {
-    35.0 * inputs.bank.nominal_v.blocks()
+    withstand_v(inputs.bank.nominal_v.blocks())
 }
 
 impl Inputs {

@@ -15,7 +15,10 @@ pub(super) const NEWEST: u64 = 2;
 /// States in a worksheet read from version 1 what it left out and version 2
 /// takes otherwise. Nothing is marked as better known than it was.
 pub(super) fn keep_meaning(sheet: &mut Worksheet) {
-    let mut left_out: Vec<(&str, Value)> = Vec::new();
+    let mut left_out: Vec<(&str, Value)> = vec![
+        // The engine was started at 30 %, whatever the bank was made of.
+        ("rule_start_pct", Value::Number(30.0)),
+    ];
     // An alternator was of the voltage of the battery it was led to, whatever
     // voltage its rating was said to be taken at.
     for (name, seen) in [

@@ -31,7 +31,16 @@ pub struct Charger {
 }
 
 impl Charger {
-    /// Reckons the tables of a boat that charges around a state of charge.
+    /// An engine that gives the bank nothing.
+    pub fn nothing() -> Charger {
+        Charger {
+            warming_ah: Vec::new(),
+            hot_a: 0.0,
+            taken_a: Vec::new(),
+        }
+    }
+
+    /// Calculates the tables of a boat that charges around a state of charge.
     pub fn of(plant: &Plant, around: f64) -> Charger {
         let mut endless = *plant;
         endless.bank.capacity_ah = 1e12;

@@ -1,10 +1,11 @@
-//! The year aboard: twelve months of four weeks, hour by hour, the engine
-//! started and stopped by the user's rule.
+//! The year aboard: twelve months of four weeks, hour by hour, the bank charged
+//! by the engine or at the dock as the user's rule says.
 //!
 //! `weather` spreads sun and use over the hours of a month's days, `charger`
 //! tabulates what the engine gives, `rule` holds the rule, `walk` steps a bank
 //! through the hours. There are no clouds: every day of a month has that
-//! month's mean sun.
+//! month's mean sun. An engine that cannot charge the bank, by the same test as
+//! the day's answer, gives nothing here either.
 
 mod charger;
 mod rule;
@@ -14,14 +15,16 @@ mod words;
 
 use serde::Serialize;
 
+use crate::charge::day::{DayTrouble, blocked};
 use crate::charge::plant::Plant;
-use crate::energy::{energy, mean_draw_a};
+use crate::charge::shore::ShoreCharger;
+use crate::energy::{energy, house_load_a, mean_draw_a};
 use crate::sky::{Sky, sky};
 use crate::worksheet::{Month, SunBasis, Worksheet};
 
 use charger::Charger;
-use rule::Orders;
-use walk::Walker;
+use rule::{Orders, Source};
+use walk::{Chargers, Walker};
 use weather::Weather;
 
 const HOURS_A_DAY: usize = 24;
@@ -40,6 +43,14 @@ pub struct Year {
     pub bank_v: f64,
     /// Engine hours of fifty-two weeks, motoring included \[h\].
     pub engine_h: f64,
+    /// Taken from shore power in fifty-two weeks \[kW·h\]; 0 where the engine charges.
+    pub shore_kwh: f64,
+    /// Whether the bank is charged at the dock and not by the engine.
+    pub at_dock: bool,
+    /// State of charge at which charging starts \[%\].
+    pub start_pct: f64,
+    /// Why the engine gives nothing when the rule asks for it; none when it does.
+    pub trouble: Option<DayTrouble>,
     /// The months, January first.
     pub months: Vec<MonthReport>,
 }
@@ -71,7 +82,13 @@ pub struct MonthReport {
     pub engine_h_week: f64,
     /// Of that, motoring that would have been done anyway \[h\].
     pub motoring_h_week: f64,
-    /// The sun's part of what sun and engine gave \[%\].
+    /// What shore power gives a day \[A·h\].
+    pub shore_ah_day: f64,
+    /// Time at the dock with the charger on, a week \[h\].
+    pub shore_h_week: f64,
+    /// Taken from shore power in the four weeks \[kW·h\].
+    pub shore_kwh: f64,
+    /// The sun's part of what sun, engine and shore power gave \[%\].
     pub sun_share_pct: f64,
     /// Lowest state of charge \[%\].
     pub lowest_pct: f64,
@@ -85,16 +102,18 @@ pub struct MonthReport {
     pub day: DayReport,
 }
 
-/// The ampere-hours of four weeks: sun − wasted + engine − use + short − lost
-/// = change.
+/// The ampere-hours of four weeks: sun − wasted + engine + shore − use + short −
+/// lost = change.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Balance {
     /// Offered by the panels \[A·h\].
     pub sun_ah: f64,
-    /// Of that, not taken: the bank was full \[A·h\].
+    /// Of that, not taken: the bank was full or charged as fast as it may be \[A·h\].
     pub wasted_ah: f64,
     /// From the engine \[A·h\].
     pub engine_ah: f64,
+    /// From shore power \[A·h\].
+    pub shore_ah: f64,
     /// Wanted by the loads \[A·h\].
     pub use_ah: f64,
     /// Of that, not given: the bank was empty \[A·h\].
@@ -110,10 +129,12 @@ pub struct Balance {
 pub struct DayReport {
     /// After how many days all repeats itself: 1 when each day is like the
     /// last; none when it never quite does. Of the days that follow each other
-    /// this is the one with the most engine.
+    /// this is the one with the most charging by engine or shore power.
     pub repeats_days: Option<usize>,
     /// Engine time of the day \[h\].
     pub engine_h: f64,
+    /// Time on shore power \[h\].
+    pub shore_h: f64,
     /// Its hours, from midnight by the sun.
     pub hours: Vec<HourReport>,
     /// State of charge at its end \[%\].
@@ -133,6 +154,8 @@ pub struct HourReport {
     pub use_w: f64,
     /// Minutes of it with the engine running.
     pub engine_min: f64,
+    /// Minutes of it on shore power.
+    pub shore_min: f64,
 }
 
 /// Works out the year.
@@ -140,9 +163,17 @@ pub fn year(sheet: &Worksheet) -> Year {
     let inputs = &sheet.inputs;
     let energy = energy(sheet);
     let plant = Plant::new(inputs, mean_draw_a(sheet));
-    let orders = Orders::of(inputs);
-    let charger = Charger::of(&plant, 0.5 * (orders.start + orders.stop));
-    let mut walker = Walker::new(&plant.bank, &orders, &charger);
+    let trouble = trouble(sheet);
+    let orders = Orders::of(inputs, trouble);
+    let chargers = Chargers {
+        engine: match trouble {
+            None => Charger::of(&plant, 0.5 * (orders.start + orders.stop)),
+            Some(_) => Charger::nothing(),
+        },
+        shore: ShoreCharger::of(inputs),
+        limit_a: inputs.charge_limit_a(),
+    };
+    let mut walker = Walker::new(&plant.bank, &orders, &chargers);
     let skies: Vec<Sky> = Month::ALL.iter().map(|month| sky(inputs, *month)).collect();
     // A December beforehand, so that January begins as the year goes on.
     if let Some(december) = skies.last() {
@@ -160,6 +191,17 @@ pub fn year(sheet: &Worksheet) -> Year {
         low_pct: 100.0 * orders.low,
         bank_v: energy.bank_v,
         engine_h: weeks * months.iter().map(|month| month.engine_h_week).sum::<f64>(),
+        shore_kwh: weeks / 4.0 * months.iter().map(|month| month.shore_kwh).sum::<f64>(),
+        at_dock: orders.source == Source::Shore,
+        start_pct: 100.0 * orders.start,
+        trouble,
         months,
     }
+}
+
+/// Why the engine cannot charge the bank to where the rule stops it, the boat
+/// drawing what it does while charging.
+fn trouble(sheet: &Worksheet) -> Option<DayTrouble> {
+    let plant = Plant::new(&sheet.inputs, house_load_a(sheet));
+    blocked(&plant, Orders::stop_of(&sheet.inputs))
 }

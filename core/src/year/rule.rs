@@ -1,6 +1,7 @@
-//! The user's rule for the engine, made ready.
+//! The user's rule for charging, made ready.
 
 use super::HOURS_A_DAY;
+use crate::charge::day::DayTrouble;
 use crate::worksheet::Inputs;
 
 /// Least distance between starting and stopping, in state of charge: an engine
@@ -9,6 +10,17 @@ const LEAST_GAP: f64 = 0.01;
 /// When the engine is started on a day under way, unless the hours of it do
 /// not fit in the rest of the day.
 const SETS_OUT_H: f64 = 9.0;
+
+/// What charges the bank when the rule says so.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Source {
+    /// The engine, outside the quiet hours.
+    Engine,
+    /// Shore power: the boat lies at the dock for it, at any hour.
+    Shore,
+    /// Nothing: the engine cannot charge this bank, and is not run for it.
+    Nothing,
+}
 
 /// The rule. States of charge from 0 to 1.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -21,40 +33,52 @@ pub struct Orders {
     pub full: f64,
     /// The lowest wanted.
     pub low: f64,
+    /// What charges the bank between starting and stopping.
+    pub source: Source,
     quiet_from_h: f64,
     quiet_to_h: f64,
     sets_out_h: f64,
     motoring_h: f64,
     under_way_days_week: f64,
-    never: bool,
 }
 
 impl Orders {
-    /// From the worksheet.
-    pub fn of(inputs: &Inputs) -> Orders {
+    /// Where charging stops: never above what is full for daily use.
+    pub fn stop_of(inputs: &Inputs) -> f64 {
+        inputs.rule.stop_pct.min(inputs.window_high_pct()) / 100.0
+    }
+
+    /// From the worksheet; `trouble` is why the engine cannot charge the bank.
+    pub fn of(inputs: &Inputs, trouble: Option<DayTrouble>) -> Orders {
         let rule = &inputs.rule;
-        let full = inputs.window_high_pct() / 100.0;
-        let stop = (rule.stop_pct / 100.0).min(full);
+        let stop = Orders::stop_of(inputs);
+        let start = inputs.rule_start_pct() / 100.0;
         Orders {
-            start: (rule.start_pct / 100.0).min(stop - LEAST_GAP).max(0.0),
+            start: start.min(stop - LEAST_GAP).max(0.0),
             stop,
-            full,
+            full: inputs.window_high_pct() / 100.0,
+            source: match (inputs.engine_charges(), trouble) {
+                (false, _) => Source::Shore,
+                (true, None) => Source::Engine,
+                (true, Some(_)) => Source::Nothing,
+            },
             low: inputs.window_low_pct() / 100.0,
             quiet_from_h: rule.quiet_from_h,
             quiet_to_h: rule.quiet_to_h,
             sets_out_h: SETS_OUT_H.min(HOURS_A_DAY as f64 - rule.motoring_h).floor(),
             motoring_h: rule.motoring_h,
             under_way_days_week: rule.under_way_days_week,
-            never: !inputs.engine_charges(),
         }
     }
 
-    /// Whether an hour of the day is without engine: its middle lies in the
-    /// quiet hours, which may reach over midnight. All are where the engine is
-    /// not run for charging.
+    /// Whether nothing is charged by the rule in an hour of the day: its middle
+    /// lies in the quiet hours, which may reach over midnight. Shore power knows
+    /// no quiet hours.
     pub fn is_quiet(&self, hour: usize) -> bool {
-        if self.never {
-            return true;
+        match self.source {
+            Source::Shore => return false,
+            Source::Nothing => return true,
+            Source::Engine => {}
         }
         let (from_h, to_h) = (self.quiet_from_h, self.quiet_to_h);
         let middle_h = hour as f64 + 0.5;

@@ -1,16 +1,18 @@
-//! A bank walked through the hours: sun in, loads out, the engine by its rule.
+//! A bank walked through the hours: sun in, loads out, engine or shore power by
+//! the rule.
 //!
-//! Within an hour sun and loads are steady; an hour is cut where the engine
-//! starts or stops, and every five minutes while it runs.
+//! Within an hour sun and loads are steady; an hour is cut where charging
+//! starts or stops, and every five minutes while it goes on.
 
 use super::charger::Charger;
-use super::rule::Orders;
+use super::rule::{Orders, Source};
+use crate::charge::shore::ShoreCharger;
 use crate::physics::battery::Bank;
 
-/// Longest piece of an hour while the engine runs \[h\].
-const ENGINE_PIECE_H: f64 = 1.0 / 12.0;
-/// Shortest piece an hour is cut into \[h\]: no engine is started or stopped
-/// more often.
+/// Longest piece of an hour while the bank is charged \[h\].
+const CHARGING_PIECE_H: f64 = 1.0 / 12.0;
+/// Shortest piece an hour is cut into \[h\]: nothing is started or stopped more
+/// often.
 const LEAST_PIECE_H: f64 = 1.0 / 60.0;
 
 /// What an hour brings.
@@ -20,7 +22,7 @@ pub struct Hour {
     pub sun_a: f64,
     /// Wanted by the loads \[A\].
     pub use_a: f64,
-    /// No engine for charging.
+    /// No charging by the rule.
     pub quiet: bool,
     /// How much of it, from its beginning, the engine is run anyway \[h\].
     pub motoring_h: f64,
@@ -33,11 +35,16 @@ pub struct Tally {
     pub sun_ah: f64,
     pub wasted_ah: f64,
     pub engine_ah: f64,
+    pub shore_ah: f64,
     pub use_ah: f64,
     pub short_ah: f64,
     pub lost_ah: f64,
     pub engine_h: f64,
     pub motoring_h: f64,
+    /// Time on shore power \[h\].
+    pub shore_h: f64,
+    /// Taken from the shore \[kW·h\].
+    pub shore_kwh: f64,
     /// Lowest the bank was \[A·h\].
     pub lowest_ah: f64,
 }
@@ -56,16 +63,39 @@ impl Tally {
         self.sun_ah += later.sun_ah;
         self.wasted_ah += later.wasted_ah;
         self.engine_ah += later.engine_ah;
+        self.shore_ah += later.shore_ah;
         self.use_ah += later.use_ah;
         self.short_ah += later.short_ah;
         self.lost_ah += later.lost_ah;
         self.engine_h += later.engine_h;
         self.motoring_h += later.motoring_h;
+        self.shore_h += later.shore_h;
+        self.shore_kwh += later.shore_kwh;
         self.lowest_ah = self.lowest_ah.min(later.lowest_ah);
     }
 }
 
-/// The bank and the engine.
+/// What charges the bank in a piece of an hour.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+struct Charging {
+    /// How long the engine has been running, if it runs \[h\].
+    engine_since_h: Option<f64>,
+    /// Whether shore power is on.
+    shore: bool,
+}
+
+/// What may charge a bank.
+#[derive(Debug, Clone)]
+pub struct Chargers {
+    /// The engine.
+    pub engine: Charger,
+    /// Shore power.
+    pub shore: ShoreCharger,
+    /// Most current the bank may take \[A\].
+    pub limit_a: f64,
+}
+
+/// The bank and what charges it.
 #[derive(Debug, Clone)]
 pub struct Walker<'a> {
     /// In the bank \[A·h\].
@@ -75,16 +105,16 @@ pub struct Walker<'a> {
     kept: f64,
     /// How long the engine has been running \[h\].
     running_h: Option<f64>,
-    /// Whether it runs because the rule said so.
+    /// Whether the rule charges the bank.
     pub charging: bool,
-    /// The rule it runs by.
+    /// The rule.
     pub orders: &'a Orders,
-    charger: &'a Charger,
+    chargers: &'a Chargers,
 }
 
 impl<'a> Walker<'a> {
     /// Begins with a full bank.
-    pub fn new(bank: &Bank, orders: &'a Orders, charger: &'a Charger) -> Walker<'a> {
+    pub fn new(bank: &Bank, orders: &'a Orders, chargers: &'a Chargers) -> Walker<'a> {
         let charge_ah = orders.full * bank.capacity_ah;
         Walker {
             charge_ah,
@@ -93,7 +123,7 @@ impl<'a> Walker<'a> {
             running_h: None,
             charging: false,
             orders,
-            charger,
+            chargers,
         }
     }
 
@@ -108,9 +138,6 @@ impl<'a> Walker<'a> {
     }
 
     /// Goes through an hour.
-    // Kept apart, as the other steps of a year are: inlined into each other
-    // they make the page larger and no quicker.
-    #[inline(never)]
     pub fn hour(&mut self, hour: &Hour, tally: &mut Tally) {
         let mut at = 0.0;
         while at < 1.0 - 1e-9 {
@@ -121,43 +148,62 @@ impl<'a> Walker<'a> {
                 self.charge() <= self.orders.start
             };
             self.charging = wanted && !hour.quiet;
-            let runs = motoring || self.charging;
-            let since_h = runs.then(|| self.running_h.unwrap_or(0.0));
+            let by_rule = |source: Source| self.charging && self.orders.source == source;
+            let runs = motoring || by_rule(Source::Engine);
+            let charging = Charging {
+                engine_since_h: runs.then(|| self.running_h.unwrap_or(0.0)),
+                shore: by_rule(Source::Shore),
+            };
             let left_h = if motoring {
                 hour.motoring_h - at
             } else {
                 1.0 - at
             };
-            let span_h = self.piece_h(hour, since_h, left_h);
-            let engine_a = since_h.map_or(0.0, |since_h| {
-                self.charger.mean_a(since_h, span_h, self.charge())
-            });
-            self.flow(hour, engine_a, span_h, tally);
+            let span_h = self.piece_h(hour, &charging, left_h);
+            self.flow(hour, &charging, span_h, tally);
             if runs {
                 tally.engine_h += span_h;
             }
             if motoring {
                 tally.motoring_h += span_h;
             }
-            self.running_h = since_h.map(|since_h| since_h + span_h);
+            if charging.shore {
+                tally.shore_h += span_h;
+            }
+            self.running_h = charging.engine_since_h.map(|since_h| since_h + span_h);
             at += span_h;
         }
     }
 
-    /// How long all stays as it is, of the hours that are left.
-    fn piece_h(&self, hour: &Hour, since_h: Option<f64>, left_h: f64) -> f64 {
-        let (most_h, engine_a) = match since_h {
-            Some(since_h) => {
-                let most_h = left_h.min(ENGINE_PIECE_H);
-                (most_h, self.charger.mean_a(since_h, most_h, self.charge()))
-            }
-            None => (left_h, 0.0),
+    /// What engine and shore power give the house side over a time \[A\].
+    fn given_a(&self, hour: &Hour, charging: &Charging, span_h: f64) -> [f64; 2] {
+        let engine_a = charging.engine_since_h.map_or(0.0, |since_h| {
+            self.chargers.engine.mean_a(since_h, span_h, self.charge())
+        });
+        let shore_a = if charging.shore {
+            // What sun and engine leave of the loads, and what the bank takes.
+            let load_a = hour.use_a - hour.sun_a - engine_a;
+            self.chargers.shore.given_a(self.charge(), load_a).max(0.0)
+        } else {
+            0.0
         };
-        let net_a = hour.sun_a + engine_a - hour.use_a;
+        [engine_a, shore_a]
+    }
+
+    /// How long all stays as it is, of the hours that are left.
+    fn piece_h(&self, hour: &Hour, charging: &Charging, left_h: f64) -> f64 {
+        let idle = *charging == Charging::default();
+        let most_h = if idle {
+            left_h
+        } else {
+            left_h.min(CHARGING_PIECE_H)
+        };
+        let [engine_a, shore_a] = self.given_a(hour, charging, most_h);
+        let net_a = (hour.sun_a + engine_a + shore_a - hour.use_a).min(self.chargers.limit_a);
         let until = |charge: f64| charge * self.capacity_ah - self.charge_ah;
         let turn_h = if self.charging && net_a > 0.0 {
             until(self.orders.stop) / (net_a * self.kept)
-        } else if since_h.is_none() && !hour.quiet && net_a < 0.0 {
+        } else if idle && !hour.quiet && net_a < 0.0 {
             until(self.orders.start) / net_a
         } else {
             return most_h;
@@ -165,19 +211,28 @@ impl<'a> Walker<'a> {
         most_h.min(turn_h.max(LEAST_PIECE_H))
     }
 
-    /// Lets currents flow for a time. A full bank first spares the engine, then
-    /// wastes the sun; an empty one leaves loads wanting.
-    fn flow(&mut self, hour: &Hour, engine_a: f64, span_h: f64, tally: &mut Tally) {
+    /// Lets currents flow for a time. What a bank cannot take, being full or
+    /// charged as fast as it may be, first spares the shore, then the engine,
+    /// and then wastes the sun; an empty one leaves loads wanting.
+    fn flow(&mut self, hour: &Hour, charging: &Charging, span_h: f64, tally: &mut Tally) {
         let (sun_ah, use_ah) = (hour.sun_a * span_h, hour.use_a * span_h);
-        let mut engine_ah = engine_a * span_h;
-        let net_ah = sun_ah + engine_ah - use_ah;
+        let [engine_a, shore_a] = self.given_a(hour, charging, span_h);
+        let (mut engine_ah, mut shore_ah) = (engine_a * span_h, shore_a * span_h);
+        let net_ah = sun_ah + engine_ah + shore_ah - use_ah;
+        let begins = self.charge();
+        let mut taken_ah = 0.0;
         if net_ah > 0.0 {
             let room_ah = (self.orders.full * self.capacity_ah - self.charge_ah).max(0.0);
-            let taken_ah = net_ah.min(room_ah / self.kept);
-            let spare_ah = net_ah - taken_ah;
-            let spared_ah = spare_ah.min(engine_ah);
-            engine_ah -= spared_ah;
-            tally.wasted_ah += spare_ah - spared_ah;
+            taken_ah = net_ah
+                .min(room_ah / self.kept)
+                .min(self.chargers.limit_a * span_h);
+            let mut spare_ah = net_ah - taken_ah;
+            for given_ah in [&mut shore_ah, &mut engine_ah] {
+                let spared_ah = spare_ah.min(*given_ah);
+                *given_ah -= spared_ah;
+                spare_ah -= spared_ah;
+            }
+            tally.wasted_ah += spare_ah;
             tally.lost_ah += taken_ah * (1.0 - self.kept);
             self.charge_ah += taken_ah * self.kept;
         } else {
@@ -185,9 +240,15 @@ impl<'a> Walker<'a> {
             tally.short_ah += -net_ah - given_ah;
             self.charge_ah -= given_ah;
         }
+        if shore_ah > 0.0 {
+            let shore = &self.chargers.shore;
+            let volts = shore.volts(begins, taken_ah / span_h);
+            tally.shore_kwh += shore.shore_w(shore_ah, volts) / 1000.0;
+        }
         tally.sun_ah += sun_ah;
         tally.use_ah += use_ah;
         tally.engine_ah += engine_ah;
+        tally.shore_ah += shore_ah;
         tally.lowest_ah = tally.lowest_ah.min(self.charge_ah);
     }
 }

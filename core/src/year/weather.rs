@@ -2,7 +2,8 @@
 
 use super::rule::Orders;
 use super::walk::{Hour, Tally, Walker};
-use super::{Balance, DayReport, HOURS_A_DAY, HourReport, MonthReport};
+use super::{Balance, DayReport, HourReport, MonthReport};
+use crate::energy::hours::DayHours;
 use crate::energy::{DayUse, Energy};
 use crate::sky::Sky;
 
@@ -10,6 +11,9 @@ use crate::sky::Sky;
 const DAYS: u32 = 28;
 /// Days after which a pattern that has not repeated itself is left at that.
 const LONGEST_PATTERN: usize = 60;
+/// A bank is below the lowest wanted from this much on: shown percents are
+/// whole, and an engine that is started there takes a minute \[state of charge\].
+const BELOW: f64 = 0.005;
 /// Two days are alike when their states of charge differ by no more.
 const ALIKE: f64 = 0.001;
 
@@ -53,7 +57,7 @@ impl<'a> Weather<'a> {
             for hour in hours {
                 walker.hour(hour, &mut today);
             }
-            if today.lowest_ah < walker.orders.low * walker.capacity_ah {
+            if today.lowest_ah < (walker.orders.low - BELOW) * walker.capacity_ah {
                 days_below += 1;
             }
             tally.add(&today);
@@ -87,7 +91,10 @@ impl<'a> Weather<'a> {
             engine_ah_day: tally.engine_ah / days,
             engine_h_week: 7.0 * tally.engine_h / days,
             motoring_h_week: 7.0 * tally.motoring_h / days,
-            sun_share_pct: part_pct(used_ah, used_ah + tally.engine_ah),
+            shore_ah_day: tally.shore_ah / days,
+            shore_h_week: 7.0 * tally.shore_h / days,
+            shore_kwh: tally.shore_kwh,
+            sun_share_pct: part_pct(used_ah, used_ah + tally.engine_ah + tally.shore_ah),
             lowest_pct: walker.pct(tally.lowest_ah),
             days_below,
             short_ah_day: tally.short_ah / days,
@@ -95,6 +102,7 @@ impl<'a> Weather<'a> {
                 sun_ah: tally.sun_ah,
                 wasted_ah: tally.wasted_ah,
                 engine_ah: tally.engine_ah,
+                shore_ah: tally.shore_ah,
                 use_ah: tally.use_ah,
                 short_ah: tally.short_ah,
                 lost_ah: tally.lost_ah,
@@ -105,7 +113,7 @@ impl<'a> Weather<'a> {
     }
 
     /// Days at anchor, one after the other, until they repeat themselves; of
-    /// those the one with the most engine.
+    /// those the one with the most charging by engine or shore power.
     fn settled_day(&self, mut walker: Walker) -> DayReport {
         let mut mornings = vec![(walker.charge(), walker.charging)];
         let mut days: Vec<DayReport> = Vec::new();
@@ -125,7 +133,7 @@ impl<'a> Weather<'a> {
             .into_iter()
             .rev()
             .take(pattern)
-            .max_by(|a, b| a.engine_h.total_cmp(&b.engine_h));
+            .max_by(|a, b| (a.engine_h + a.shore_h).total_cmp(&(b.engine_h + b.shore_h)));
         DayReport {
             repeats_days,
             ..busiest.unwrap_or_default()
@@ -139,12 +147,14 @@ impl<'a> Weather<'a> {
             let charge_pct = walker.pct(walker.charge_ah);
             walker.hour(hour, &mut tally);
             report.engine_h += tally.engine_h;
+            report.shore_h += tally.shore_h;
             report.hours.push(HourReport {
                 hour: at,
                 charge_pct,
                 sun_w: hour.sun_a * self.bank_v,
                 use_w: hour.use_a * self.bank_v,
                 engine_min: 60.0 * tally.engine_h,
+                shore_min: 60.0 * tally.shore_h,
             });
         }
         report.end_charge_pct = walker.pct(walker.charge_ah);
@@ -152,30 +162,15 @@ impl<'a> Weather<'a> {
     }
 }
 
-/// The hours of a day under way. The night's share of the day's use is spread
-/// evenly over the dark, the rest over the light. Where there is no dark, or no
-/// light, its share is spread over the whole day. Own reasoning.
-#[inline(never)]
+/// The hours of a day under way.
 fn hours(day: &DayUse, sky: &Sky, bank_v: f64, orders: &Orders) -> Vec<Hour> {
-    let night = day.night_share_pct / 100.0;
-    let light_h = sky.daylight_h;
-    let dark_h = HOURS_A_DAY as f64 - light_h;
-    let part = |hours: f64, whole_h: f64| {
-        if whole_h > 1e-6 {
-            hours / whole_h
-        } else {
-            1.0 / HOURS_A_DAY as f64
-        }
+    let day = DayHours::new(day, sky, bank_v);
+    let hour = |(at, (sun_a, use_a)): (usize, (&f64, &f64))| Hour {
+        sun_a: *sun_a,
+        use_a: *use_a,
+        quiet: orders.is_quiet(at),
+        motoring_h: orders.motoring_h(at),
     };
-    let hour = |(at, sun_w): (usize, &f64)| {
-        let lit = sky.light(at);
-        let share = (1.0 - night) * part(lit, light_h) + night * part(1.0 - lit, dark_h);
-        Hour {
-            sun_a: sun_w / bank_v,
-            use_a: day.use_ah * share,
-            quiet: orders.is_quiet(at),
-            motoring_h: orders.motoring_h(at),
-        }
-    };
-    sky.hours_w.iter().enumerate().map(hour).collect()
+    let hours = day.sun_ah.iter().zip(&day.use_ah);
+    hours.enumerate().map(hour).collect()
 }

@@ -17,9 +17,14 @@ impl MonthReport {
         let day = &self.day;
         let pattern = match day.repeats_days {
             Some(1) => "At anchor every day goes like this.".to_string(),
-            Some(days) if day.engine_h > 0.0 => {
+            Some(days) if day.engine_h + day.shore_h > 0.0 => {
+                let most = if day.shore_h > day.engine_h {
+                    "the longest at the dock"
+                } else {
+                    "the most engine"
+                };
                 format!(
-                    "At anchor all repeats itself every {days} days; this is the day with the most engine."
+                    "At anchor all repeats itself every {days} days; this is the day with {most}."
                 )
             }
             Some(days) => {
@@ -27,11 +32,14 @@ impl MonthReport {
             }
             None => "At anchor no two days are quite alike; this is one of them.".to_string(),
         };
-        let engine = if day.engine_h > 0.0 {
+        let mut engine = if day.engine_h > 0.0 {
             format!(" The engine runs {}.", clock(60.0 * day.engine_h))
         } else {
             " No engine.".to_string()
         };
+        if day.shore_h > 0.0 {
+            engine += &format!(" Shore power charges for {}.", clock(60.0 * day.shore_h));
+        }
         let at = |hour: usize, pct: f64| format!("{pct:.0} % at {hour} h");
         let mut low = (day.end_charge_pct, 24);
         let mut high = low;
@@ -54,7 +62,22 @@ impl MonthReport {
 impl Year {
     /// What there is to say, most telling first, one sentence each.
     pub fn sentences(&self) -> Vec<String> {
-        let mut said = vec![self.engine_words()];
+        let mut said = Vec::new();
+        // An engine that is never asked for is no trouble.
+        let asked = |m: &MonthReport| m.lowest_pct <= self.start_pct + 0.5;
+        if let (Some(trouble), false) = (self.trouble, self.at_dock)
+            && self.months.iter().any(asked)
+        {
+            said.push(format!(
+                "{} In this year it is not run for charging.",
+                trouble.sentence()
+            ));
+        } else {
+            said.push(self.engine_words());
+        }
+        if self.at_dock {
+            said.push(self.shore_words());
+        }
         let empty: Vec<&MonthReport> = self
             .months
             .iter()
@@ -62,10 +85,18 @@ impl Year {
             .collect();
         if let Some(worst) = most(&empty, |month| month.short_ah_day) {
             said.push(format!(
-                "The bank runs empty in {}; in {} the boat goes short of {:.0} A·h a day. The engine may not start early enough or long enough for this use.",
+                "The bank runs empty in {}; in {} the boat goes short of {:.0} A·h a day.{}",
                 months(empty.len()),
                 worst.name(),
-                worst.short_ah_day.max(1.0)
+                worst.short_ah_day.max(1.0),
+                match (self.at_dock, self.trouble) {
+                    (true, _) =>
+                        " The shore charger is too small for this use, or cannot charge this bank.",
+                    (false, None) => {
+                        " The engine may not start early enough or long enough for this use."
+                    }
+                    (false, Some(_)) => "",
+                }
             ));
         }
         let below: Vec<&MonthReport> = self.months.iter().filter(|m| m.days_below > 0).collect();
@@ -79,6 +110,24 @@ impl Year {
             ));
         }
         said
+    }
+
+    fn shore_words(&self) -> String {
+        let all: Vec<&MonthReport> = self.months.iter().collect();
+        match most(&all, |month| month.shore_kwh) {
+            Some(worst) if self.shore_kwh >= 0.5 => {
+                let months = if self.sun_by_month {
+                    format!(", most of it in {}", worst.name())
+                } else {
+                    String::new()
+                };
+                format!(
+                    "The bank is charged at the dock whenever it falls to {:.0} %: some {:.0} kWh a year{months}.",
+                    self.start_pct, self.shore_kwh
+                )
+            }
+            _ => "Shore power is not needed in any month.".to_string(),
+        }
     }
 
     fn engine_words(&self) -> String {

@@ -23,6 +23,11 @@ const REST: [(f64, f64); 15] = [
     (1.00, 3.450),
 ];
 
+/// Low end of the ohmic resistance of lithium iron phosphate cells, of a 12 V
+/// block times its ampere-hours \[Ω·A·h\]: what limits a short. Common practice,
+/// no source; a charge of minutes meets two to four times as much.
+pub const LFP_SHORT_OHM_AH: f64 = 0.3;
+
 /// Resistance over that at 25 °C against temperature \[°C\], from memory.
 const COLD: [(f64, f64); 4] = [(-30.0, 4.5), (-10.0, 3.0), (5.0, 2.0), (25.0, 1.0)];
 

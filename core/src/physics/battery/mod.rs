@@ -5,7 +5,7 @@ mod lead;
 mod lfp;
 
 pub use lead::{AGM, COMPENSATION_MV, FLOODED, GEL, LeadKind, compensated_v, peukert_hours};
-pub use lfp::{LFP_LADDER, LadderRate, LadderStep, lfp_cold_factor, lfp_rest_v};
+pub use lfp::{LFP_LADDER, LFP_SHORT_OHM_AH, LadderRate, LadderStep, lfp_cold_factor, lfp_rest_v};
 
 /// What the cells are.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -3,23 +3,12 @@
 use super::{Finding, Severity, add};
 use crate::charge::Limit;
 use crate::report::{Report, RunReport, clock};
-use crate::worksheet::{Inputs, WayKind, Worksheet};
+use crate::worksheet::{Chemistry, Inputs, RegulatorKind, WayKind, Worksheet};
 
 /// Whether the bank gets what it needs.
 pub(super) fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     let run = &report.run;
-    if report.day.engine_hours.is_none() {
-        add(
-            found,
-            Severity::Stop,
-            "day_not_covered",
-            format!(
-                "No engine run within a day puts back the {:.0} A·h that the boat uses and the sun does not.",
-                report.day.need_ah
-            ),
-        );
-    }
     if run.mid_bank_a < 0.0 {
         add(
             found,
@@ -31,6 +20,7 @@ pub(super) fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Ve
             ),
         );
     } else if run.opening.is_none()
+        && inputs.charge_limit_a() > 0.0
         && run.minutes_to_target.is_none()
         && inputs.run.to_pct > inputs.run.from_pct
     {
@@ -46,20 +36,50 @@ pub(super) fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Ve
             ),
         );
     }
-    if run.limit_shares.iter().any(|s| s.limit == Limit::BankLimit) {
+    let held = run.limit_shares.iter().any(|s| s.limit == Limit::BankLimit);
+    if held && inputs.charge_limit_a() > 0.0 {
         add(
             found,
-            Severity::Mend,
+            Severity::Mind,
             "bank_limit_binds",
             format!(
-                "The machine can give more than the {:.0} A the bank may take. Set a current cap; the battery management system's own limit is a last defence that disconnects.",
+                "The regulator holds the alternator back to the {:.0} A that the battery allows over its data link. Make sure that it stops charging when the link is lost.",
                 inputs.charge_limit_a()
             ),
         );
     }
+    lead_current(inputs, run, found);
     if inputs.way.kind == WayKind::Converter {
         converter_findings(inputs, run, found);
     }
+}
+
+/// Whether a lead bank gets more than its maker allows: nothing opens.
+fn lead_current(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) {
+    let limit_a = inputs.charge_limit_a();
+    let most_a = run
+        .series
+        .iter()
+        .map(|moment| moment.bank_a)
+        .fold(0.0, f64::max);
+    if inputs.bank.chemistry == Chemistry::Lfp || most_a <= 1.02 * limit_a + 0.5 {
+        return;
+    }
+    add(
+        found,
+        Severity::Mend,
+        "lead_over_current",
+        format!(
+            "{most_a:.0} A flow into the bank and it may take {limit_a:.0} A. Nothing disconnects a lead bank: it heats, gasses and ages. {} {:.0} A.",
+            match (inputs.way.kind, inputs.reg.kind) {
+                (WayKind::Converter, _) => "Set the DC-DC charger's output to",
+                (WayKind::Direct, RegulatorKind::External) => "Set a current cap of",
+                (WayKind::Direct, RegulatorKind::Internal) =>
+                    "Fit an external regulator with a current cap of",
+            },
+            limit_a.floor()
+        ),
+    );
 }
 
 /// Whether the converter and the machine before it get on with each other.

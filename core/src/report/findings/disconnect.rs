@@ -1,15 +1,14 @@
 //! Whether the electronics survive when the bank disconnects.
 
 use super::{Finding, Severity, add};
-use crate::disconnect::{DumpReport, Exposure, Standing, disconnect};
+use crate::disconnect::{Disconnect, DumpReport, Exposure, Standing};
 use crate::most::called;
-use crate::report::Report;
-use crate::worksheet::{RegulatorKind, Said, Worksheet};
+use crate::physics::dump::TOUCH_V;
+use crate::worksheet::{Inputs, RegulatorKind, Said, Worksheet};
 
 /// Whether the electronics survive when the bank disconnects.
-pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
+pub(super) fn disconnect_findings(sheet: &Worksheet, all: &Disconnect, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
-    let all = disconnect(sheet, report);
     // One sentence for both machines: the one that makes more of it.
     let worst = all
         .machines
@@ -28,9 +27,9 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
             Severity::Mind,
             "disconnect_not_said",
             format!(
-                "What stands between the {} and the electronics when the bank disconnects under load is not said yet: without anything, up to about {:.0} V, where electronics bear {:.0} V. Answer the questions under “When the bank disconnects”.",
+                "Nothing is entered yet on what protects the electronics when the bank disconnects under load: without protection the {} gives {}, and electronics withstand {:.0} V. Answer the questions under “When the bank disconnects”.",
                 called(machine.second),
-                machine.peak_v(),
+                machine.peak_words(machine.peak_v()),
                 machine.bear_v
             ),
         ),
@@ -39,8 +38,8 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
             Severity::Mend,
             "disconnect_unguarded",
             format!(
-                "If the bank disconnects under load, up to about {:.0} V of the {} are left for electronics that bear {:.0} V. {}",
-                machine.bank_left_v().unwrap_or_default(),
+                "If the bank disconnects under load, {} of the {} are left for electronics that withstand {:.0} V. {}",
+                machine.left_words(machine.bank_left_v().unwrap_or_default()),
                 called(machine.second),
                 machine.bear_v,
                 if inputs.reg.kind == RegulatorKind::External {
@@ -58,27 +57,29 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
             Severity::Mind,
             "warning_alone",
             format!(
-                "Only the warning contact stands between the {} and the electronics. A management system that opens without warning, on a short circuit or a fault of its own, leaves up to about {:.0} V: a clamp, or a lead battery on the machine, is the second defence.",
+                "Only the warning contact stands between the {} and the electronics. A management system that opens without warning, on a short circuit or a fault of its own, leaves {}: a surge suppressor, or a lead battery on the alternator, is the second defence.",
                 called(machine.second),
-                machine.peak_v()
+                machine.peak_words(machine.peak_v())
             ),
         );
     }
     if inputs.guard.switch == Said::Yes {
-        let left_v = all
+        let left = all
             .machines
             .iter()
-            .filter_map(DumpReport::switch_left_v)
-            .fold(0.0, f64::max);
+            .filter_map(|machine| Some((machine, machine.switch_left_v()?)))
+            .reduce(|one, other| if other.1 > one.1 { other } else { one })
+            .map_or_else(String::new, |(machine, left_v)| machine.left_words(left_v));
         add(
             found,
             Severity::Mend,
             "switch_in_lead",
             format!(
-                "A switch in the output lead, opened with the engine running, leaves up to about {left_v:.0} V. Take it out, or see that nobody can open it before the engine stands."
+                "A switch in the output lead, opened with the engine running, leaves {left}. Take it out, or see that nobody can open it before the engine stands."
             ),
         );
     }
+    touch_voltage(inputs, found);
     let Some(clamp_v) = inputs.clamp_v() else {
         return;
     };
@@ -107,6 +108,21 @@ pub(crate) fn disconnect_findings(sheet: &Worksheet, report: &Report, found: &mu
             "clamp_too_small",
             format!(
                 "The clamp bears {most_j:.0} J at once and would have to take up to {needs_j:.0} J: it may be gone with the first pulse. Fit a larger one or several."
+            ),
+        );
+    }
+}
+
+/// A charge voltage from which on protection against touch begins.
+fn touch_voltage(inputs: &Inputs, found: &mut Vec<Finding>) {
+    let held_v = inputs.held_v();
+    if held_v > TOUCH_V {
+        add(
+            found,
+            Severity::Mend,
+            "touch_voltage",
+            format!(
+                "The bank is charged at {held_v:.1} V. Above {TOUCH_V:.0} V direct current protection against touch begins, and 48 V electronics are not made for it (ISO 21780, from memory). Set a charge voltage below {TOUCH_V:.0} V."
             ),
         );
     }

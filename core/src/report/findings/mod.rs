@@ -4,10 +4,12 @@ mod bank;
 mod belt;
 mod cable;
 mod charge;
+mod day;
 mod disconnect;
 mod engine;
 mod heat;
 mod inputs;
+mod management;
 mod speed;
 mod voltage;
 
@@ -15,6 +17,7 @@ use serde::Serialize;
 
 use super::Report;
 use crate::charge::plant::Plant;
+use crate::disconnect::disconnect;
 use crate::worksheet::Worksheet;
 
 /// How bad a finding is.
@@ -57,15 +60,18 @@ pub struct Finding {
 /// Everything found, worst first.
 pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec<Finding> {
     let mut found = Vec::new();
+    let dumps = disconnect(sheet, report);
+    management::management_findings(sheet, report, &dumps, &mut found);
     voltage::voltage_findings(sheet, &mut found);
     inputs::input_findings(sheet, plant, &mut found);
     heat::heat_findings(sheet, report, &mut found);
     speed::speed_findings(sheet, report, &mut found);
+    day::day_findings(sheet, plant, report, &mut found);
     charge::charge_findings(sheet, report, &mut found);
-    bank::bank_findings(sheet, &mut found);
+    bank::bank_findings(sheet, report, &mut found);
     engine::engine_findings(sheet, report, &mut found);
     belt::belt_findings(sheet, report, &mut found);
-    disconnect::disconnect_findings(sheet, report, &mut found);
+    disconnect::disconnect_findings(sheet, &dumps, &mut found);
     cable::cable_findings(sheet, report, &mut found);
     // In order within each; the library's sort would be a large part of the page.
     Severity::ALL

@@ -1,0 +1,84 @@
+//! Why a day's need is not met.
+
+use serde::Serialize;
+
+use crate::charge::Limit;
+use crate::charge::plant::{MachineState, Plant};
+use crate::charge::steady::{LATE_S, settled};
+
+/// Why no daily engine run puts back what the boat uses.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum DayTrouble {
+    /// The charge voltage is too low to reach the target, or the bank is too
+    /// cold to be charged at all.
+    CannotBeCharged,
+    /// The boat draws all that reaches the house side: nothing is left for the
+    /// bank.
+    NothingLeft,
+    /// Charging works, but more than a day is needed.
+    TooSlow,
+    /// The bank is too small even for many runs a day.
+    BankTooSmall,
+}
+
+impl DayTrouble {
+    /// Every one of them.
+    pub const ALL: [DayTrouble; 4] = [
+        DayTrouble::CannotBeCharged,
+        DayTrouble::NothingLeft,
+        DayTrouble::TooSlow,
+        DayTrouble::BankTooSmall,
+    ];
+
+    /// In a few words, where the engine time would stand.
+    pub const fn words(self) -> &'static str {
+        match self {
+            DayTrouble::CannotBeCharged => "cannot be charged",
+            DayTrouble::NothingLeft => "no charge left",
+            DayTrouble::TooSlow => "more than a day",
+            DayTrouble::BankTooSmall => "bank too small",
+        }
+    }
+
+    /// As one sentence.
+    pub const fn sentence(self) -> &'static str {
+        match self {
+            DayTrouble::CannotBeCharged => "The engine cannot charge the bank to its target.",
+            DayTrouble::NothingLeft => {
+                "The engine cannot charge the bank: the boat draws all that the alternator gives it."
+            }
+            DayTrouble::TooSlow => {
+                "The engine charges too slowly: a whole day does not put back what the boat uses."
+            }
+            DayTrouble::BankTooSmall => {
+                "The bank is too small for a day's use, however often the engine is run."
+            }
+        }
+    }
+}
+
+/// Why the engine can never bring the bank to a state of charge, 0 to 1; none
+/// when it can. Everything cold, and long after any soft start: what does not
+/// flow then never flows.
+pub fn blocked(plant: &Plant, to: f64) -> Option<DayTrouble> {
+    let cold = MachineState::resting(plant.start_c);
+    let flow = plant.flow(LATE_S, to, &cold, &cold);
+    if flow.bank_a > 0.0 {
+        return None;
+    }
+    Some(match flow.limit {
+        Limit::ChargeVoltage | Limit::BankLimit => DayTrouble::CannotBeCharged,
+        _ => DayTrouble::NothingLeft,
+    })
+}
+
+/// Why runs of a whole day do not reach a state of charge, 0 to 1: once hot, the
+/// alternator gives no more than the boat draws, or too little more.
+pub(super) fn too_slow(plant: &Plant, to: f64) -> DayTrouble {
+    if settled(plant, to).flow.bank_a > 0.0 {
+        DayTrouble::TooSlow
+    } else {
+        DayTrouble::NothingLeft
+    }
+}

@@ -1,0 +1,232 @@
+//! A regulator obeys only what it can know, and the bank's management system
+//! opens when the bank is asked to take more than it may.
+
+use ampwright_core::charge::Limit;
+use ampwright_core::charge::management::OpeningCause;
+use ampwright_core::report::{Report, Severity};
+use ampwright_core::worksheet::{Chemistry, RegulatorKind, Worksheet, open_link};
+use ampwright_core::{disconnect, report};
+use proptest::prelude::*;
+
+use crate::draw::{Drawn, any_sheet, normal_boat};
+
+fn boat(link: &str) -> Worksheet {
+    let opened = open_link(link).expect("a link");
+    assert_eq!(opened.remarks, Vec::<String>::new(), "{link}");
+    opened.sheet
+}
+
+fn says<'a>(report: &'a Report, key: &str) -> Option<&'a str> {
+    let found = report.findings.iter().find(|finding| finding.key == key);
+    found.map(|finding| finding.text.as_str())
+}
+
+/// The first finding of a boat that the management system disconnects.
+fn opens(link: &str, cause: OpeningCause) -> Report {
+    let report = report(&boat(link));
+    let opening = report.run.opening.expect(link);
+    assert_eq!(opening.cause, cause, "{link}");
+    let first = &report.findings[0];
+    assert_eq!(first.key, "management_opens", "{link}");
+    assert_eq!(first.severity, Severity::Stop, "{link}");
+    assert_eq!(report.run.minutes_to_target, None, "{link}");
+    report
+}
+
+/// It used to be shown a steady 55 A and a load dump of 41 V.
+#[test]
+fn a_built_in_regulator_does_not_hold_the_banks_limit() {
+    let link = "v=2&reg_kind=internal&bank_charge_limit_a=50&end";
+    let report = opens(link, OpeningCause::OverCurrent);
+    let opening = report.run.opening.expect("it opens");
+    assert!((5.0..=10.0).contains(&opening.after_s), "{opening:?}");
+    assert!((80.0..90.0).contains(&opening.alternator_a), "{opening:?}");
+    assert!(opening.bank_a > 75.0, "{opening:?}");
+    assert!(report.run.start_a > 80.0);
+    let dumps = disconnect(&boat(link), &report);
+    let dump = &dumps.machines[0];
+    assert!((60.0..80.0).contains(&dump.peak_v()), "{}", dump.peak_v());
+    assert!((80.0..90.0).contains(&dump.opening.expect("it opens").amperes));
+    let text = says(&report, "management_opens").expect("said");
+    assert!(text.contains("cap of 47 A"), "{text}");
+    // No share of the run is held by a limit that nothing knows.
+    let shares = &report.run.limit_shares;
+    assert!(shares.iter().all(|share| share.limit != Limit::BankLimit));
+}
+
+#[test]
+fn an_external_regulator_does_not_know_it_either() {
+    opens("v=2&bank_charge_limit_a=50&end", OpeningCause::OverCurrent);
+    opens(
+        "v=2&bank_charge_limit_a=50&reg_current_cap_a=70&end",
+        OpeningCause::OverCurrent,
+    );
+}
+
+#[test]
+fn a_data_link_holds_the_limit() {
+    let report = report(&boat("v=2&bank_charge_limit_a=50&reg_link=limits&end"));
+    assert_eq!(report.run.opening, None);
+    let most_a = report.run.series.iter().map(|moment| moment.bank_a);
+    assert!((most_a.fold(0.0, f64::max) - 50.0).abs() < 1e-6);
+    assert!(report.run.minutes_to_target.is_some());
+    assert!(says(&report, "bank_limit_binds").is_some());
+}
+
+#[test]
+fn a_current_cap_holds_it() {
+    let held = report(&boat("v=2&bank_charge_limit_a=50&reg_current_cap_a=50&end"));
+    assert_eq!(held.run.opening, None);
+    assert_eq!(says(&held, "limit_held_by_loads"), None);
+    // With the house's 5 A drawn, and not without.
+    let by_loads = report(&boat("v=2&bank_charge_limit_a=50&reg_current_cap_a=54&end"));
+    assert_eq!(by_loads.run.opening, None);
+    assert!(says(&by_loads, "limit_held_by_loads").is_some());
+}
+
+/// A DC-DC charger gives what it is set to; the alternator keeps a battery.
+#[test]
+fn a_dc_dc_charger_larger_than_the_limit() {
+    let link = "v=2&way_kind=converter&bank_charge_limit_a=30&end";
+    let report = opens(link, OpeningCause::OverCurrent);
+    let text = says(&report, "management_opens").expect("said");
+    assert!(text.contains("output to 28 A"), "{text}");
+    assert!(text.contains("keeps its start battery"), "{text}");
+    let dumps = disconnect(&boat(link), &report);
+    assert_eq!(dumps.machines[0].opening, None);
+    let small = ampwright_core::report(&boat(
+        "v=2&way_kind=converter&way_converter_a=30&bank_charge_limit_a=30&end",
+    ));
+    assert_eq!(small.run.opening, None);
+}
+
+#[test]
+fn a_frozen_bank_cannot_be_charged() {
+    let report = opens("v=2&bank_temperature_c=-5&end", OpeningCause::Cold);
+    let text = says(&report, "management_opens").expect("said");
+    assert!(text.contains("cannot be charged"), "{text}");
+    opens("v=2&bank_temperature_c=61&end", OpeningCause::Hot);
+    // Told by its link, the regulator lets nothing in.
+    let linked = ampwright_core::report(&boat("v=2&bank_temperature_c=-5&reg_link=limits&end"));
+    assert_eq!(linked.run.opening, None);
+    assert!(says(&linked, "lithium_frozen").is_some());
+}
+
+/// A small bank that a strong alternator lifts above 3.65 V a cell.
+#[test]
+fn too_many_volts() {
+    let report = opens(
+        "v=2&bank_capacity_ah=50&bank_charge_limit_a=200&bank_charge_v=15.2&alt_rated_a=200&end",
+        OpeningCause::OverVoltage,
+    );
+    let text = says(&report, "management_opens").expect("said");
+    assert!(text.contains("14.2 V"), "{text}");
+    assert_eq!(says(&report, "lithium_overvoltage"), None);
+}
+
+#[test]
+fn a_charge_voltage_leaves_the_cells_room() {
+    for (charge_v, key) in [
+        ("14.2", None),
+        ("14.5", Some("lithium_no_room")),
+        ("14.9", Some("lithium_overvoltage")),
+    ] {
+        let report = report(&boat(&format!("v=2&bank_charge_v={charge_v}&end")));
+        for other in ["lithium_no_room", "lithium_overvoltage"] {
+            let said = says(&report, other).is_some();
+            assert_eq!(said, key == Some(other), "{charge_v}");
+        }
+    }
+}
+
+/// Lead has no contactor: the current flows, and that is told.
+#[test]
+fn lead_takes_it_and_suffers() {
+    let over = report(&boat("v=2&bank_chemistry=agm&bank_charge_limit_a=40&end"));
+    assert_eq!(over.run.opening, None);
+    assert!(over.run.start_a > 60.0);
+    assert!(says(&over, "lead_over_current").is_some());
+    let held = report(&boat(
+        "v=2&bank_chemistry=agm&bank_charge_limit_a=40&reg_current_cap_a=40&end",
+    ));
+    assert_eq!(says(&held, "lead_over_current"), None);
+}
+
+/// 400 A·h draw 18 kA from a short at their posts, not the 7 kA that their
+/// resistance to charging would give: 13.8 V over 0.3 Ω·A·h.
+#[test]
+fn a_short_meets_the_ohmic_resistance() {
+    for (link, kilo) in [
+        ("v=2&end", 18.4),
+        ("v=2&bank_resistance_ohm_ah=0.15&end", 36.8),
+        ("v=2&bank_capacity_ah=200&end", 9.2),
+    ] {
+        let sheet = boat(link);
+        let wiring = ampwright_core::wiring(&sheet, &report(&sheet));
+        let found = wiring.short_circuit_a / 1000.0;
+        assert!((found - kilo).abs() < 0.1, "{link}: {found}");
+    }
+}
+
+/// 24 V electronics withstand the standard's suppressed 65 V, 48 V ones about
+/// 70 V (ISO 21780, from memory): not 140 V.
+#[test]
+fn what_electronics_withstand() {
+    for (volts, withstand_v, clamp_v) in
+        [("12", 35.0, 35.0), ("24", 65.0, 65.0), ("48", 70.0, 65.0)]
+    {
+        let sheet = boat(&format!("v=2&bank_nominal_v={volts}&end"));
+        let dumps = disconnect(&sheet, &report(&sheet));
+        let dump = &dumps.machines[0];
+        assert_eq!(dump.bear_v, withstand_v);
+        assert_eq!(dump.clamp_v, clamp_v);
+        let touch = dump
+            .sentences
+            .iter()
+            .any(|text| text.contains("against touch"));
+        assert_eq!(touch, volts == "48");
+        let span = dump
+            .sentences
+            .iter()
+            .any(|text| text.contains(" to ") && text.contains("estimate"));
+        assert!(span, "{:?}", dump.sentences);
+    }
+    // The standard's 79 to 101 V.
+    let sheet = boat("v=2&end");
+    let margin = disconnect(&sheet, &report(&sheet)).machines[0].margin;
+    assert!((margin - 101.0 / 79.0).abs() < 1e-9);
+}
+
+proptest! {
+    #![proptest_config(crate::cases(300))]
+
+    /// Without a link or a lower cap nothing flows otherwise for a lower limit.
+    #[test]
+    fn a_limit_that_nothing_knows_moves_no_current(Drawn(sheet) in normal_boat(), part in 0.1..1.0f64) {
+        let mut low = sheet.clone();
+        low.inputs.bank.charge_limit_a = Some((part * sheet.inputs.charge_limit_a()).max(1.0));
+        prop_assume!(!sheet.inputs.limit_linked() && !low.inputs.limit_linked());
+        let (before, after) = (report(&sheet), report(&low));
+        prop_assert_eq!(&before.run.series, &after.run.series);
+        prop_assert_eq!(before.machine.hot_a, after.machine.hot_a);
+    }
+
+    /// Lead never opens, a link never lets the current pass, and whatever opens
+    /// is the first thing said.
+    #[test]
+    fn an_opening_is_told_first(Drawn(sheet) in any_sheet()) {
+        let report = report(&sheet);
+        let inputs = &sheet.inputs;
+        let opening = report.run.opening;
+        prop_assert_eq!(opening.is_some(), report.findings.first().is_some_and(|f| f.key == "management_opens"));
+        let Some(opening) = opening else { return Ok(()) };
+        prop_assert!(inputs.bank.chemistry == Chemistry::Lfp);
+        prop_assert!(opening.after_s >= 2.0 && opening.after_s <= 60.0 * report.run.minutes + 1e-6);
+        prop_assert!(opening.bank_a > 0.0);
+        if inputs.limit_linked() {
+            prop_assert!(inputs.reg.kind == RegulatorKind::External);
+            prop_assert_eq!(opening.cause, OpeningCause::OverVoltage);
+        }
+        prop_assert_eq!(report.run.minutes_to_target, None);
+    }
+}
