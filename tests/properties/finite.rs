@@ -36,6 +36,8 @@ const MAY_BE_NULL: &[&str] = &[
     "day.mean_bank_a",
     "day.shaft_kwh",
     "lead.day_mean_bank_a",
+    "questions.ribs",
+    "questions.v_belts",
     "shore.fill_h",
     "wiring.breaks_ka",
     "wiring.runs.breaks_ka",

@@ -128,11 +128,11 @@ fn too_many_volts() {
 fn a_charge_voltage_leaves_the_cells_room() {
     for (charge_v, key) in [
         ("14.2", None),
-        ("14.5", Some("lithium_no_room")),
+        ("14.5", Some("charge_voltage_no_room")),
         ("14.9", Some("lithium_overvoltage")),
     ] {
         let report = report(&boat(&format!("v=2&bank_charge_v={charge_v}&end")));
-        for other in ["lithium_no_room", "lithium_overvoltage"] {
+        for other in ["charge_voltage_no_room", "lithium_overvoltage"] {
             let said = says(&report, other).is_some();
             assert_eq!(said, key == Some(other), "{charge_v}");
         }

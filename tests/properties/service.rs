@@ -46,7 +46,7 @@ fn within_limits(inputs: &Inputs, set: &Settings) -> Result<(), TestCaseError> {
     let charge_v = number(set, "charge", "voltage").expect("a voltage");
     prop_assert!(charge_v <= inputs.charge_v());
     if inputs.bank.chemistry == Chemistry::Lfp {
-        prop_assert!(charge_v <= 14.6 * blocks);
+        prop_assert!(charge_v <= 14.2 * blocks + 1e-9);
         prop_assert_eq!(number(set, "charge", "compensation"), Some(0.0));
         let step = |key: &str| number(set, "management", key).expect("a step");
         let high = ["high_1_warning", "high_2_field_off", "high_3_contactor"].map(step);
@@ -55,7 +55,8 @@ fn within_limits(inputs: &Inputs, set: &Settings) -> Result<(), TestCaseError> {
         prop_assert!(low[0] < low[1] && low[1] < low[2]);
     }
     prop_assert!(number(set, "charge", "float").expect("a float") <= charge_v);
-    let limit_a = inputs.charge_limit_a();
+    // A sheet holds for a season: cold mornings have their own lines.
+    let limit_a = inputs.own_charge_limit_a();
     let straight_a: f64 = [("regulator", "profile"), ("second", "others")]
         .iter()
         .filter(|(group, house)| line(set, group, house).is_some())
@@ -128,7 +129,7 @@ fn sound(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
         in_words(group.title)?;
         for line in &group.lines {
             prop_assert!(names.insert((group.key, line.key)), "twice {}", line.key);
-            in_words(line.what)?;
+            in_words(&line.what)?;
             in_words(&line.value)?;
             in_words(&line.why)?;
             prop_assert!(line.number.is_none_or(f64::is_finite), "{}", line.key);

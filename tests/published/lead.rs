@@ -4,7 +4,9 @@
 
 use std::f64::consts::LN_10;
 
-use ampwright_core::physics::battery::{AGM, FLOODED, GEL, LeadKind, compensated_v, peukert_hours};
+use ampwright_core::physics::battery::{
+    AGM, FLOODED, GEL, LeadKind, acid_freezes_c, compensated_v, lead_freezes_c, peukert_hours,
+};
 
 use crate::{near, within};
 
@@ -76,4 +78,44 @@ fn usual_lead() {
         let taper = 1.0 - kind.appetite * kind.tail_h;
         within("taper begins", taper, 0.5, 0.8);
     }
+}
+
+/// US Army TM 10-6140-200-14, table 1-1: 1.160 +1 °F, 1.220 −31, 1.250 −62,
+/// 1.280 −95; our curve is of another table. Water is at 0 °C.
+#[test]
+fn freezing_points() {
+    for (density, fahrenheit) in [(1.16, 1.0), (1.22, -31.0), (1.25, -62.0), (1.28, -95.0)] {
+        let celsius = (fahrenheit - 32.0) / 1.8;
+        let ours = acid_freezes_c(density);
+        within("°C", ours, celsius - 3.0, celsius + 3.0);
+    }
+    near("water", acid_freezes_c(1.0), 0.0, 1e-9);
+}
+
+/// Common practice, no source: a flat battery freezes near −10 °C, one half
+/// full below −20, a full one below −50.
+#[test]
+fn a_fuller_battery_freezes_later() {
+    within("flat", lead_freezes_c(0.0), -13.0, -7.0);
+    within("half", lead_freezes_c(0.5), -30.0, -20.0);
+    within("full", lead_freezes_c(1.0), -70.0, -50.0);
+}
+
+/// Common practice, no source: 0.2 to 0.25 C flooded and gel, 0.3 to 0.4 C
+/// AGM; EN 50342-1 (from memory) wants 0.1 A for each A·h at 0 °C and 14.4 V of
+/// a flooded battery, half charged.
+#[test]
+fn currents() {
+    within("flooded", FLOODED.usual_rate, 0.2, 0.25);
+    within("gel", GEL.usual_rate, 0.2, 0.25);
+    within("AGM", AGM.usual_rate, 0.3, 0.4);
+    let cold_a = FLOODED.at_temperature(0.0).acceptance_a(100.0, 0.5);
+    within("at 0 °C", cold_a, 8.0, 12.0);
+    let same = FLOODED.at_temperature(25.0);
+    near(
+        "25 °C",
+        same.acceptance_a(100.0, 0.5),
+        FLOODED.acceptance_a(100.0, 0.5),
+        1e-9,
+    );
 }

@@ -42,8 +42,8 @@ pub(super) fn sentences(machine: &Machine, belt: &BeltReport) -> Vec<String> {
             said.push("The formula is for a new, tight and dry belt; the rule leaves room for age, heat and damp. Where they differ, go by the one that allows less.".to_string());
         }
         _ => said.push(format!(
-            "Not said yet is which belt turns it. {}",
-            asks(belt)
+            "Which belt turns it is still to be entered. {}",
+            asks(belt.asks_v, belt.asks_ribs)
         )),
     }
     if let Some(side_n) = belt.side_n {
@@ -62,12 +62,12 @@ pub(super) fn sentences(machine: &Machine, belt: &BeltReport) -> Vec<String> {
 }
 
 /// "That asks for two 13 mm V-belts or a multi-rib belt of 6 ribs."
-pub(crate) fn asks(belt: &BeltReport) -> String {
-    match (belt.asks_v, belt.asks_ribs) {
+pub(crate) fn asks(v_belts: Option<&str>, ribs: Option<&str>) -> String {
+    match (v_belts, ribs) {
         (Some(v), Some(ribs)) => format!("That asks for {v} or {ribs}."),
         (Some(one), None) | (None, Some(one)) => format!("That asks for {one}."),
         (None, None) => {
-            "No belt listed here carries that: cap the current or share it between two machines."
+            "No belt listed here carries that: cap the current or share it between two alternators."
                 .to_string()
         }
     }

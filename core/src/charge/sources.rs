@@ -38,7 +38,7 @@ impl Terminals {
         Terminals {
             rest_v: bank.rest_v(charge),
             ohm,
-            giving_ohm: ohm.min(2.0 / bank.capacity_ah * bank.blocks + 0.002),
+            giving_ohm: ohm.min(bank.giving_ohm()),
         }
     }
 

@@ -34,7 +34,7 @@ impl Figures<'_> {
         let charge_v = charge_v(&settings, inputs.bank.temperature_c);
         let [mut case_c, mut rectifier_c, mut winding_c] =
             stops_c(inputs, &inputs.alt, &report.run.peak);
-        // The lower of two machines serves for both.
+        // The lower of two alternators serves for both.
         if let Some(peak) = &report.run.second_peak {
             let [case2_c, rectifier2_c, winding2_c] = stops_c(inputs, &inputs.alt2, peak);
             case_c = case_c.min(case2_c);

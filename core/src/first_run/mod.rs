@@ -69,19 +69,19 @@ const STAGES: &[(When, &str, &str, &str)] = &[
         When::Start,
         "start",
         "First start",
-        "Somebody at the engine's stop, somebody at the meter.",
+        "One person at the engine stop, one at the meter.",
     ),
     (
         When::Hot,
         "hot",
         "Hot run, 30 minutes",
-        "The readings go into the sea trial and correct the worksheet.",
+        "The readings go into the sea trial and correct the calculation.",
     ),
     (
         When::Disconnect,
         "disconnect",
         "Disconnect test",
-        "Charging must stop before the bank lets go. No contactor or switch is ever opened with a machine charging.",
+        "Charging must stop before the bank disconnects. No contactor or switch is ever opened with an alternator charging.",
     ),
     (
         When::Month,

@@ -3,8 +3,8 @@
 
 use super::When::{Before, Disconnect, Hot, Month, Start};
 use super::{When, figures::Figures};
-use crate::settings::{amperes, degrees, volts};
-use crate::worksheet::{Chemistry, Inputs, RegulatorKind, SensorPlace, WayKind};
+use crate::settings::{amperes, degrees, stretch_words, volts};
+use crate::worksheet::{ChargeStep, Chemistry, Inputs, RegulatorKind, SensorPlace, WayKind};
 
 /// A step before a boat's figures stand in it.
 pub(super) struct Item {
@@ -85,7 +85,7 @@ fn charger(inputs: &Inputs) -> bool {
 
 fn hot_stop(f: &Figures) -> String {
     format!(
-        "Stop at a case of {:.0} °C, a rectifier plate of {:.0} °C, a lug of {:.0} °C, coolant of {:.0} °C, or smoke, smell or squeal: field off or charging off first, then the engine.",
+        "Stop at a case of {:.0} °C, a rectifier plate of {:.0} °C, a lug of {:.0} °C, coolant of {:.0} °C, or smoke, smell or squeal: charging off first, then the engine.",
         f.case_c, f.rectifier_c, f.lug_c, f.coolant_c
     )
 }
@@ -108,25 +108,39 @@ fn rest(f: &Figures) -> String {
     )
 }
 
+/// The most charge current by cell temperature.
+fn cold_limits(f: &Figures) -> String {
+    let words = |row: &ChargeStep| {
+        let most = if row.amperes > 0.0 {
+            amperes(row.amperes)
+        } else {
+            "none".to_string()
+        };
+        format!("{} {most}", stretch_words(row))
+    };
+    let rows: Vec<String> = f.inputs.charge_ladder().iter().map(words).collect();
+    format!("Most charge current: {}.", rows.join(", "))
+}
+
 /// Every step, in order.
 pub(super) const STEPS: &[Item] = &[
-    step("maker_sheet", Before, "Battery maker's sheet at hand; its figures in the worksheet; settings printed again."),
-    step("isolate", Before, "Bank off: switches open, fuse out at the post, posts covered, key out of the engine, shore lead and panels off.")
-        .beware("A spanner across a battery's posts welds itself on. Rings off, insulated tools."),
-    step("electrician", Before, "Where the code of your flag or your insurer asks for a licensed electrician, have the work seen now. Mains wiring is always for one."),
-    step("fuses", Before, "A fuse at the battery's end of every positive lead, of the rating and breaking power on the list of cables."),
+    step("maker_sheet", Before, "Battery maker's data sheet at hand; its figures entered; settings printed again."),
+    step("isolate", Before, "Bank off: switches open, fuse out at the terminal, terminals covered, key out of the engine, shore lead and panels off.")
+        .beware("A spanner across a battery's terminals welds itself on. Rings off, insulated tools."),
+    step("electrician", Before, "Where the code of your flag or your insurer asks for a licensed electrician, have the work inspected now. Mains wiring is always for one."),
+    step("fuses", Before, "A fuse at the battery's end of every positive lead, of the rating and breaking capacity on the list of cables."),
     step("cables", Before, "Leads clamped, sleeved where they touch metal, clear of belts and exhaust; every lug tight and pulled at by hand."),
-    step("insulation", Before, "Output lead off at the machine and fuse out: the meter shows more than 1 MΩ between the lead and the engine block.")
+    step("insulation", Before, "Output lead off at the alternator and fuse out: the meter shows more than 1 MΩ between the lead and the engine block.")
         .only(engine),
-    step("no_switch", Before, "No switch or breaker in a machine's output lead that a hand or knee can open while it charges.")
+    step("no_switch", Before, "No switch or breaker in an alternator's output lead that a hand or knee can open while it charges.")
         .only(Inputs::straight_into_house),
-    step("belt", Before, "Belts in line and tight, pulleys' nuts tight, guard on.")
-        .figure(|f| format!("The machine will take up to {:.1} kW from them.", f.report.engine.peak_kw))
+    step("belt", Before, "Belts in line and tight, pulley nuts tight, guard on.")
+        .figure(|f| format!("The alternator will take up to {:.1} kW from them.", f.report.engine.peak_kw))
         .beware("Fingers out of belts: the bank is off and the key is in your pocket.")
         .only(engine),
-    step("sensor", Before, "Temperature sensor bolted on bare metal; with all cold it reads what the air is.")
+    step("sensor", Before, "Temperature sensor bolted on bare metal; with all cold it reads what the air does.")
         .figure(|f| format!(
-            "It belongs {}; {} °C on the worksheet's day, within 3 K.",
+            "It belongs {}; {} °C on a day like the one you entered, within 3 K.",
             match f.inputs.reg.sensor {
                 SensorPlace::Case => "on the case",
                 SensorPlace::Winding => "on the stator winding",
@@ -135,11 +149,11 @@ pub(super) const STEPS: &[Item] = &[
             degrees(f.inputs.start_c())
         ))
         .only(external),
-    step("sense_wire", Before, "The regulator's sense wires on the bank's posts, the positive one with a small fuse.")
+    step("sense_wire", Before, "The regulator's sense wires on the bank's terminals, the positive one with a small fuse.")
         .only(|i| external(i) && i.way.kind == WayKind::Direct),
-    step("cut_wire", Before, "The management system's charging-off contact wired to all that charges; with the meter, it opens when its test says so.")
+    step("cut_wire", Before, "The charge-disable signal of the battery management system wired to all that charges; with the meter, it switches when its test says so.")
         .only(lithium),
-    step("air", Before, "Blower turns the right way, hoses open, nothing stowed in front of the machine's air.")
+    step("air", Before, "Blower turns the right way, ducts open, nothing stowed in front of the alternator's air.")
         .only(engine),
     step("lead_vent", Before, "Every lead battery's box vented at its top, the start battery's too; no regulator, switch or charger in the same box.")
         .beware("Lead on charge gives off hydrogen: no sparks."),
@@ -149,18 +163,18 @@ pub(super) const STEPS: &[Item] = &[
         .only(charger),
     step("set", Before, "Settings entered from the settings sheet, read back, photographed."),
 
-    step("fuse_in", Start, "Polarity checked with the meter, then fuse in and switch on; note the bank's volts.")
+    step("fuse_in", Start, "Polarity checked with the meter, then fuse in and switch on; note the bank's voltage.")
         .figure(rest)
-        .beware("Face away. An inverter's first gulp makes a small spark; a large one, or a second one, is a fault: stop and find it."),
+        .beware("Face away. An inverter's inrush makes a small spark; a large one, or a second one, is a fault: stop and find it."),
     step("start", Start, "Engine on, speed up to charging speed; oil pressure, water, no charge during the start delay.")
-        .figure(|f| format!("{:.0} rpm of the engine, {:.0} of the machine.", f.inputs.eng.rpm, f.report.machine.shaft_rpm))
+        .figure(|f| format!("{:.0} rpm of the engine, {:.0} of the alternator.", f.inputs.eng.rpm, f.report.machine.shaft_rpm))
         .beware("Belts and fan turn: sleeves, hair and leads away. Air moving before the engine runs at anchor.")
         .only(engine),
-    step("first_amps", Start, "Watch volts at the bank and amps of the machine for five minutes.")
+    step("first_amps", Start, "Watch the bank's voltage and the alternator's current for five minutes.")
         .figure(|f| format!("About {:.0} A at the start; never above {} at the bank.", f.report.run.start_a, volts(f.charge_v)))
         .only(engine)
         .stop(volts_stop),
-    step("drop", Start, "At a good current, volts between the machine's post and the battery's, plus and minus lead each.")
+    step("drop", Start, "At a good current, voltage between the alternator's terminal and the battery's, positive and negative lead each.")
         .figure(|f| {
             let blocks = if f.inputs.way.kind == WayKind::Direct {
                 f.settings.blocks
@@ -173,13 +187,13 @@ pub(super) const STEPS: &[Item] = &[
     step("agree", Start, "Clamp meter, regulator and battery monitor agree within a twentieth; the house's own draw explains the rest.")
         .figure(|f| format!("The house draws about {:.0} A.", f.report.run.house_load_a))
         .only(engine),
-    step("converter_on", Start, "The converter comes on once the start battery is up, and not before.")
-        .figure(|f| format!("On from {} up; its output no more than {}.", volts(f.inputs.way.lockout_v), amperes(f.inputs.way.converter_a)))
+    step("converter_on", Start, "The DC-DC charger comes on once the start battery is up, and not before.")
+        .figure(|f| format!("On from {} up; its output no more than {}.", volts(f.inputs.way.lockout_v), amperes(f.settings.converter_a.min(f.settings.bank_limit_a))))
         .only(converter),
-    step("start_volts", Start, "Volts at the start battery with the engine running.")
-        .figure(|f| format!("{} by the worksheet.", volts(f.inputs.way.start_v)))
+    step("start_volts", Start, "Voltage at the start battery with the engine running.")
+        .figure(|f| format!("{} by your figures.", volts(f.inputs.way.start_v)))
         .only(any_converter),
-    step("charger_on", Start, "Shore charger on: its current and the bank's volts.")
+    step("charger_on", Start, "Shore charger on: its current and the bank's voltage.")
         .figure(|f| format!("No more than {} and {}.", amperes(f.inputs.shore.charger_a.min(f.settings.bank_limit_a)), volts(f.charge_v)))
         .only(charger)
         .stop(|f| format!("Switch it off if the bank passes {} or {:.0} °C.", volts(f.bank_v), f.bank_c)),
@@ -187,7 +201,7 @@ pub(super) const STEPS: &[Item] = &[
         .beware("Case and pulleys are hot by now; the key is out.")
         .only(engine),
 
-    step("hot_begin", Hot, "Machine cold, bank low enough to take all of it for half an hour, black tape on the rear of the case.")
+    step("hot_begin", Hot, "Alternator cold, bank low enough to take all of it for half an hour, black tape on the rear of the case.")
         .figure(|f| {
             let (inputs, run) = (f.inputs, &f.report.run);
             // What half an hour brings, and a tenth in hand.
@@ -217,35 +231,36 @@ pub(super) const STEPS: &[Item] = &[
         .only(engine)
         .stop(|f| format!("Stop charging at {:.0} °C.", f.bank_c)),
     step("hot_after", Hot, "Let it idle without charging for three minutes, stop, and read case and rectifier plate for ten minutes more.")
-        .figure(|f| format!("The plate is reckoned to reach {} °C after stopping.", degrees(f.report.run.soak.peak.rectifier_c)))
+        .figure(|f| format!("The plate is expected to reach {} °C after stopping.", degrees(f.report.run.soak.peak.rectifier_c)))
         .only(engine),
-    step("hot_trial", Hot, "Readings typed into the sea trial; what it tells taken over into the worksheet; settings printed again.")
+    step("hot_trial", Hot, "Readings typed into the sea trial; its results accepted; settings printed again.")
         .only(engine),
 
-    step("cut_still", Disconnect, "Engine stopped, regulator powered: trigger the charging-off contact by the management system's own test, or pull its wire. The regulator shows off, or the field lead shows no volts.")
+    step("cut_still", Disconnect, "Engine stopped, regulator powered: trigger the charge-disable signal by the battery management system's own test, or pull its wire. The regulator shows off, or the field lead has no voltage.")
         .only(|i| lithium(i) && external(i) && i.straight_into_house()),
-    step("cut_gentle", Disconnect, "Engine at a fast idle, current cap at its lowest or bank nearly full, so that little flows: trigger it again. The amps go to nothing and the contactor stays closed.")
+    step("cut_gentle", Disconnect, "Engine at a fast idle, current cap at its lowest or bank nearly full, so that little flows: trigger it again. The current goes to nothing and the contactor stays closed.")
         .figure(|f| format!("Below a tenth of the rating, {}.", amperes(0.1 * f.inputs.alt.rated_a)))
-        .beware("Never try it by opening the contactor or a battery switch: with a machine charging, the volts jump and destroy what is aboard.")
+        .beware("Never try it by opening the contactor or a battery switch: with an alternator charging, the voltage spike destroys what is aboard.")
         .only(|i| lithium(i) && external(i) && i.straight_into_house())
-        .stop(|_| "Stop the engine if the amps have not gone within 2 s; leave the machine off the bank until it works.".to_string()),
-    step("cut_none", Disconnect, "A built-in regulator has no field lead to cut: there is nothing to test, and when the bank opens nothing stops the machine. Fit a relay in its field, or a converter, before the first passage.")
+        .stop(|_| "Stop the engine if the current has not gone within 2 s; leave the alternator off the bank until it works.".to_string()),
+    step("cut_none", Disconnect, "A built-in regulator has no field lead to cut: there is nothing to test, and when the bank opens nothing stops the alternator. Fit a relay in its field, or a DC-DC charger, before the first passage.")
         .only(|i| lithium(i) && engine(i) && !external(i) && i.straight_into_house()),
-    step("cut_converter", Disconnect, "Converter charging: trigger the charging-off contact. It stops within 2 s; the machine goes on feeding the start battery.")
+    step("cut_converter", Disconnect, "DC-DC charger on: trigger the charge-disable signal. It stops within 2 s; the alternator goes on feeding the start battery.")
         .only(|i| lithium(i) && converter(i)),
-    step("cut_charger", Disconnect, "Shore charger on: trigger the charging-off contact. It stops.")
+    step("cut_charger", Disconnect, "Shore charger on: trigger the charge-disable signal. It stops.")
         .only(|i| lithium(i) && charger(i)),
-    step("cut_order", Disconnect, "Read the three high steps back from the management system, in this order.")
+    step("cut_order", Disconnect, "Read the three high-voltage steps back from the battery management system, in this order.")
         .figure(|f| {
             let [warn_v, cut_v, open_v] = f.settings.high_v.map(volts);
             format!("Warning {warn_v}, charging off {cut_v}, contactor {open_v}, unless the maker says otherwise.")
         })
         .only(lithium),
-    step("cut_cold", Disconnect, "Read back the cold limit: no charging below 0 °C.")
+    step("cut_cold", Disconnect, "Read the temperature limits back from the battery management system.")
+        .figure(cold_limits)
         .only(lithium),
     step("open_still", Disconnect, "Engine, panels and charger off: open the contactor by hand. Note what goes dark; navigation lights, radio and bilge pumps must have another way.")
         .only(lithium),
-    step("low_order", Disconnect, "Read back the low steps; hear the low alarm once.")
+    step("low_order", Disconnect, "Read back the low-voltage steps; hear the low alarm once.")
         .figure(|f| {
             let [warn_v, shed_v, off_v] = f.settings.low_v.map(volts);
             format!("{warn_v}, {shed_v}, {off_v}.")
@@ -254,18 +269,24 @@ pub(super) const STEPS: &[Item] = &[
     step("month_belt", Month, "Belts tightened again; black dust, glaze or a warm smell means slip or a pulley out of line.")
         .beware("Key out before a hand goes near.")
         .only(engine),
-    step("month_lugs", Month, "Bank off: every lug and the machine's own bolts tightened again; chafe looked for.")
-        .beware("Posts covered while the spanner is near."),
-    step("month_hot", Month, "Amps and case after 30 minutes at the same speed, beside the first form.")
-        .figure(|f| format!("Within a tenth of then; {:.0} A is what the worksheet holds hot.", f.report.machine.hot_a))
+    step("month_lugs", Month, "Bank off: every lug and the alternator's own bolts tightened again; chafe looked for.")
+        .beware("Terminals covered while the spanner is near."),
+    step("month_hot", Month, "Current and case after 30 minutes at the same speed, beside the first form.")
+        .figure(|f| format!("Within a tenth of then; {:.0} A is what it should hold hot.", f.report.machine.hot_a))
         .only(engine)
         .stop(hot_stop),
     step("month_cells", Month, "Spread of the cells at full charge, at the tail current: 0.05 V at most.")
         .only(lithium),
     step("month_water", Month, "Water in the cells, density even within 0.02.")
         .only(|i| i.bank.chemistry == Chemistry::Flooded),
+    step("month_full", Month, "A full charge every week since: the current into the bank at the charge voltage went down to the tail.")
+        .figure(|f| format!("Below {} at {}.", amperes(f.settings.tail_a), volts(f.charge_v)))
+        .only(|i| i.bank.chemistry != Chemistry::Lfp),
+    step("month_equalise", Month, "Equalised, if the battery maker's data sheet asks for it and densities differ by 0.03 or more; water afterwards.")
+        .beware("Hydrogen: hatches open, no sparks. Switch off what does not withstand the voltage; stay with it.")
+        .only(|i| i.bank.chemistry == Chemistry::Flooded),
     step("month_settings", Month, "Settings read back and compared with the print."),
-    step("month_cut", Month, "The charging-off test repeated, as above.")
+    step("month_cut", Month, "The charge-disable test repeated, as above.")
         .only(lithium),
     step("month_alarm", Month, "Carbon monoxide alarm tested.")
         .only(engine),

@@ -72,7 +72,7 @@ fn opens_under_charge(inputs: &Inputs) -> bool {
 pub const CAUTIONS: &[Caution] = &[
     Caution {
         about: "Short circuits",
-        text: "A lithium bank gives thousands of amperes into a dropped spanner, a lead one hardly fewer. Disconnect it, cover the posts, take off rings, use insulated tools, and fuse it at the post with a fuse that can break its current.",
+        text: "A lithium bank drives thousands of amperes through a dropped spanner, a lead bank nearly as many. Disconnect it, cover the terminals, take off rings, use insulated tools, and fuse it at the terminal with a fuse that can break its short-circuit current.",
         place: Where::Cable,
         applies: |_| true,
     },
@@ -84,13 +84,13 @@ pub const CAUTIONS: &[Caution] = &[
     },
     Caution {
         about: "Disconnect under load",
-        text: "When the battery management system opens while the alternator works straight into the bank, the voltage jumps and can destroy diodes and electronics. Let its warning contact cut the field first, and never open a switch in the output lead.",
+        text: "When the battery management system disconnects the bank while the alternator charges it directly, the voltage spike can destroy diodes and electronics. Let its charge-disable signal cut the field first, and never open a switch in the output lead.",
         place: Where::Disconnect,
         applies: opens_under_charge,
     },
     Caution {
         about: "Battery switches",
-        text: "Never open a battery switch or take off a lead while the engine runs: the alternator's voltage jumps and can destroy diodes and electronics.",
+        text: "Never open a battery switch or take off a lead while the engine runs: the alternator's voltage spike can destroy diodes and electronics.",
         place: Where::Disconnect,
         applies: |inputs| !opens_under_charge(inputs),
     },
@@ -119,6 +119,18 @@ pub const CAUTIONS: &[Caution] = &[
         applies: |_| true,
     },
     Caution {
+        about: "Frozen lead batteries",
+        text: "A flat lead battery freezes at about −10 °C. A frozen one can burst when it is charged: thaw it first.",
+        place: Where::Lead,
+        applies: |inputs| inputs.bank.chemistry != Chemistry::Lfp,
+    },
+    Caution {
+        about: "Equalising",
+        text: "Equalising makes a flooded bank gas hard: ventilate, keep flames away, switch off what does not withstand the voltage, and stay with it. Never equalise AGM, gel or lithium.",
+        place: Where::Lead,
+        applies: |inputs| inputs.bank.chemistry == Chemistry::Flooded,
+    },
+    Caution {
         about: "Cold",
         text: "Never charge a lithium iron phosphate battery below 0 °C.",
         place: Where::Cold,
@@ -132,7 +144,7 @@ pub const CAUTIONS: &[Caution] = &[
     },
     Caution {
         about: "Rules",
-        text: "This is a reckoning, not an inspection. The battery maker's sheet, the code of your flag and your insurer come first; where they ask for a licensed electrician, use one.",
+        text: "This is a calculation, not an inspection. The battery maker's data sheet, the code of your flag and your insurer come first; where they ask for a licensed electrician, use one.",
         place: Where::Rules,
         applies: |_| true,
     },

@@ -9,6 +9,7 @@ mod findings;
 mod lead;
 mod machine;
 mod outline;
+mod questions;
 mod run;
 mod shore;
 mod temps;
@@ -29,6 +30,7 @@ pub use lead::LeadReport;
 pub(crate) use lead::flooded;
 pub use machine::{MachineReport, SecondReport, SpeedPoint};
 pub use outline::{Answer, clock, sentence};
+pub use questions::OpenQuestion;
 pub(crate) use run::bank_volts;
 pub use run::{LimitShare, Moment, RunReport, SoakReport, StretchReport};
 pub use shore::ShoreReport;
@@ -54,6 +56,8 @@ pub struct Report {
     pub shore: ShoreReport,
     /// What to mind, worst first.
     pub findings: Vec<Finding>,
+    /// What is still to be asked, once each.
+    pub questions: Vec<OpenQuestion>,
 }
 
 /// Works out everything.
@@ -78,7 +82,9 @@ pub fn report(sheet: &Worksheet) -> Report {
         engine,
         lead,
         findings: Vec::new(),
+        questions: Vec::new(),
     };
+    report.questions = questions::open_questions(sheet, &report);
     report.findings = findings::findings(sheet, &plant, &report);
     report
 }

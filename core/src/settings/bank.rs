@@ -1,98 +1,94 @@
 //! How the house bank is charged, whatever charges it, and its shore charger.
 
+use super::temperature::allowed;
 use super::{Case, Group, Line, Source, amperes, degrees, down, volts};
 use crate::worksheet::Chemistry;
 
+/// Equalising voltage of a 12 V flooded block at 25 °C \[V\]: 2.58 V a cell,
+/// 15.5 to 16 V is common practice.
+const EQUALISING_V: f64 = 15.5;
+
 /// The charge, the same for everything that charges the bank.
 pub(super) fn charge(case: Case) -> Group {
-    let (inputs, f) = (case.inputs, case.figures);
-    let bank = &inputs.bank;
     let mut lines = vec![
-        Line::new(
-            "voltage",
-            "Charge (absorption) voltage",
-            format!("{} at the bank's posts", volts(f.charge_v)),
-            match f.charge_too_high_v {
-                Some(stated_v) => format!(
-                    "The worksheet's {} is more than the {:.2} V a cell that such cells bear.",
-                    volts(stated_v),
-                    f.cell_v(f.charge_v)
-                ),
-                None => format!(
-                    "{:.0} cells in series at {:.2} V each, at 25 °C.",
-                    f.cells,
-                    f.cell_v(f.charge_v)
-                ),
-            },
-        )
-        .at(f.charge_v)
-        .from(f.charge_from),
-        Line::new(
-            "absorption_end",
-            "Absorption ends",
-            format!(
-                "below {} into the bank, or after {}",
-                amperes(f.tail_a),
-                if f.lithium { "30 min" } else { "4 h" }
-            ),
-            format!(
-                "{:.0} % of {:.0} A·h: full by then. What reads a machine's amps adds the house's {:.0} A.",
-                f.tail_pct, bank.capacity_ah, case.report.run.house_load_a
-            ),
-        )
-        .at(down(f.tail_a))
-        .from(Source::BatteryMaker),
+        voltage(case),
+        absorption_end(case),
+        float(case),
+        compensation(case),
+        window(case),
+        equalising(case),
     ];
-    lines.push(
-        if f.lithium {
-            Line::new(
-                "float",
-                "Float",
-                format!("none; {} at most where it must have one", volts(f.float_v)),
-                format!(
-                    "At {:.2} V a cell a full bank rests; more would hold it at the top for hours.",
-                    f.cell_v(f.float_v)
-                ),
-            )
-        } else {
-            Line::new(
-                "float",
-                "Float",
-                volts(f.float_v),
-                format!(
-                    "{:.2} V a cell keeps a full bank full without gassing.",
-                    f.cell_v(f.float_v)
-                ),
-            )
-        }
-        .at(f.float_v)
-        .from(Source::BatteryMaker),
-    );
-    lines.push(compensation(case));
-    lines.push(window(case));
-    if bank.chemistry == Chemistry::Lfp {
-        lines.push(
-            Line::new(
-                "equalising",
-                "Equalising",
-                "none".to_string(),
-                format!(
-                    "It goes far above the {} this bank bears; its management system evens out the cells.",
-                    volts(f.charge_v)
-                ),
-            )
-            .from(Source::CommonPractice),
-        );
-    }
+    lines.extend(upkeep(case));
     Group {
         key: "charge",
-        title: if inputs.sun.panel_w > 0.0 {
+        title: if case.inputs.sun.panel_w > 0.0 {
             "House bank: the same in all that charges it, the panels too"
         } else {
             "House bank: the same in all that charges it"
         },
         lines,
     }
+}
+
+fn voltage(case: Case) -> Line {
+    let f = case.figures;
+    let cell_v = f.cell_v(f.charge_v);
+    let why = match (f.charge_too_high_v, f.lithium) {
+        (Some(stated_v), true) => format!(
+            "{cell_v:.2} V a cell. Your {} leaves no room below the {} at which the contactor opens; this fills the bank as well.",
+            volts(stated_v),
+            volts(f.high_v[2])
+        ),
+        (Some(stated_v), false) => format!(
+            "Your {} is more than the {cell_v:.2} V a cell that such a battery withstands day by day.",
+            volts(stated_v)
+        ),
+        (None, _) => format!(
+            "{:.0} cells in series at {cell_v:.2} V each, at 25 °C.",
+            f.cells
+        ),
+    };
+    let value = format!("{} at the bank's terminals", volts(f.charge_v));
+    Line::new("voltage", "Charge (absorption) voltage", value, why)
+        .at(f.charge_v)
+        .from(f.charge_from)
+}
+
+fn absorption_end(case: Case) -> Line {
+    let f = case.figures;
+    let value = format!(
+        "below {} into the bank, or after {}",
+        amperes(f.tail_a),
+        if f.lithium { "30 min" } else { "4 h" }
+    );
+    let why = format!(
+        "{:.0} % of {:.0} A·h: full by then. What measures the alternator's current measures the house's {:.0} A too.",
+        f.tail_pct, case.inputs.bank.capacity_ah, case.report.run.house_load_a
+    );
+    Line::new("absorption_end", "Absorption ends", value, why)
+        .at(down(f.tail_a))
+        .from(Source::BatteryMaker)
+}
+
+fn float(case: Case) -> Line {
+    let f = case.figures;
+    let cell_v = f.cell_v(f.float_v);
+    let (value, why) = if f.lithium {
+        (
+            format!("none; {} at most where it must have one", volts(f.float_v)),
+            format!(
+                "At {cell_v:.2} V a cell a full bank rests; more would hold it at the top for hours."
+            ),
+        )
+    } else {
+        (
+            volts(f.float_v),
+            format!("{cell_v:.2} V a cell keeps a full bank full without gassing."),
+        )
+    };
+    Line::new("float", "Float", value, why)
+        .at(f.float_v)
+        .from(Source::BatteryMaker)
 }
 
 fn compensation(case: Case) -> Line {
@@ -111,7 +107,7 @@ fn compensation(case: Case) -> Line {
         (
             "none: 0 mV/K".to_string(),
             format!(
-                "The worksheet has none: {} whatever the weather.",
+                "You set none: {} in frost and in the tropics alike. −3 to −5 mV a cell is usual.",
                 volts(f.charge_v)
             ),
         )
@@ -121,7 +117,7 @@ fn compensation(case: Case) -> Line {
         (
             format!("−{:.1} mV a cell and degree: −{bank_mv:.0} mV/K", -mv),
             format!(
-                "{} at 10 °C and {} at 40 °C, sensor on a post of the bank.",
+                "{} at 10 °C and {} at 40 °C, sensor on a terminal of the bank.",
                 at(10.0),
                 at(40.0)
             ),
@@ -137,38 +133,102 @@ fn compensation(case: Case) -> Line {
 }
 
 fn window(case: Case) -> Line {
-    let (bank, f) = (&case.inputs.bank, case.figures);
-    let (value, why, least_c) = if f.lithium {
-        (
-            "no charging below 0 °C, nor above 45 °C".to_string(),
-            format!(
-                "Below 0 °C metal plates out and spoils the cells; up to 10 °C no more than {}.",
-                amperes(if f.bank_limit_a > 0.0 {
-                    f.bank_limit_a.min(0.1 * bank.capacity_ah)
-                } else {
-                    0.1 * bank.capacity_ah
-                })
-            ),
-            Some(0.0),
+    if !case.figures.lithium {
+        return Line::new(
+            "temperature",
+            "Charge only when",
+            "it is not frozen and below 50 °C".to_string(),
+            "A hot lead battery runs away; a frozen one can burst. A flat one freezes at −10 °C."
+                .to_string(),
         )
-    } else {
-        (
-            "no charging above 50 °C".to_string(),
+        .from(Source::BatteryMaker);
+    }
+    let (value, least_c) = match allowed(case.inputs) {
+        Some((from_c, to_c)) => (
             format!(
-                "A hot lead battery runs away; the worksheet has it at {} °C.",
-                degrees(bank.temperature_c)
+                "its cells are at {} to {} °C, by the table below",
+                degrees(from_c),
+                degrees(to_c)
             ),
-            None,
-        )
+            Some(from_c),
+        ),
+        None => ("never, by your figures".to_string(), None),
     };
-    let line = Line::new("temperature", "Charged only when", value, why).from(Source::BatteryMaker);
     Line {
         number: least_c,
-        ..line
+        ..Line::new(
+            "temperature",
+            "Charge only when",
+            value,
+            "Colder, metal plates out and spoils the cells; hotter, they age fast.".to_string(),
+        )
+        .from(Source::BatteryMaker)
     }
 }
 
-/// The charger on the quay.
+fn equalising(case: Case) -> Line {
+    let (inputs, f) = (case.inputs, case.figures);
+    let none = |why: String| {
+        Line::new("equalising", "Equalising", "none".to_string(), why).from(Source::CommonPractice)
+    };
+    match inputs.bank.chemistry {
+        Chemistry::Lfp => none(format!(
+            "It goes far above the {} this bank withstands; its management system balances the cells.",
+            volts(f.high_v[2])
+        )),
+        Chemistry::Agm | Chemistry::Gel => none(
+            "A sealed battery loses gas that cannot be put back, unless its maker's sheet asks for it.".to_string(),
+        ),
+        Chemistry::Flooded => {
+            let equalising_v = EQUALISING_V * f.blocks;
+            Line::new(
+                "equalising",
+                "Equalising",
+                format!(
+                    "{} at 25 °C for 1 to 3 h, once a month or when densities differ by 0.03",
+                    volts(equalising_v)
+                ),
+                "Only if its maker's sheet says so; by the shore charger, hatches open, no flame, what cannot withstand it off, water after.".to_string(),
+            )
+            .at(equalising_v)
+            .from(Source::BatteryMaker)
+        }
+    }
+}
+
+/// What keeps lead alive; nothing for lithium.
+fn upkeep(case: Case) -> Vec<Line> {
+    let (inputs, f) = (case.inputs, case.figures);
+    let mut lines = Vec::new();
+    if !f.lithium {
+        lines.push(
+            Line::new(
+                "full_charge",
+                "Full charge",
+                "once a week".to_string(),
+                format!(
+                    "Held at the charge voltage until it takes less than {}; a bank that never gets there sulphates.",
+                    amperes(f.tail_a)
+                ),
+            )
+            .from(Source::CommonPractice),
+        );
+    }
+    if inputs.bank.chemistry == Chemistry::Flooded {
+        lines.push(
+            Line::new(
+                "water",
+                "Water",
+                "looked at once a month".to_string(),
+                "Distilled, after charging, to the mark; plates must stay covered.".to_string(),
+            )
+            .from(Source::CommonPractice),
+        );
+    }
+    lines
+}
+
+/// The charger on shore power.
 pub(super) fn shore_charger(case: Case) -> Group {
     let (inputs, f) = (case.inputs, case.figures);
     let charger_a = inputs.shore.charger_a;
@@ -187,7 +247,7 @@ pub(super) fn shore_charger(case: Case) -> Group {
                 )
             },
         )
-        .at(down(most_a))
+        .amps(most_a)
         .from(if most_a < charger_a {
             f.limit_from
         } else {
@@ -202,13 +262,13 @@ pub(super) fn shore_charger(case: Case) -> Group {
                 volts(f.charge_v)
             ),
         )
-        .from(Source::Reckoned),
+        .from(Source::Calculated),
     ];
     if f.lithium {
         lines.push(Line::new(
             "remote_off",
             "Remote on and off",
-            "by the management system's charging-off contact".to_string(),
+            "by the charge-disable signal of the battery management system".to_string(),
             format!(
                 "It must stop at {}, before the contactor.",
                 volts(f.high_v[1])

@@ -5,7 +5,7 @@ use super::machine::start_v;
 use super::{Case, Group, Line, Source, amperes, down, volts};
 use crate::worksheet::{Inputs, SecondRole, WayKind};
 
-/// How far a converter's lock-out stays under the running volts, of 12 V \[V\];
+/// How far a DC-DC charger's lock-out stays under the running volts, of 12 V \[V\];
 /// common practice.
 const UNDER_V: f64 = 0.5;
 /// How far above the lock-out it starts again, of 12 V \[V\]; common practice.
@@ -15,10 +15,10 @@ const AGAIN_V: f64 = 0.3;
 const LOCKOUT_V: f64 = 13.0;
 /// A full start battery at rest, of 12 V \[V\]; common practice.
 const REST_V: f64 = 12.7;
-/// Most that a start battery needs through a converter \[A\]; common practice.
+/// Most that a start battery needs through a DC-DC charger \[A\]; common practice.
 const KEEP_A: f64 = 20.0;
 
-/// Volts at which a converter from the start battery locks out \[V\]: the
+/// Volts at which a DC-DC charger on the start battery locks out \[V\]: the
 /// worksheet's, if it lies between a start battery at rest and what it has with
 /// the engine running, less 0.2 V for ripple; else the usual, 0.5 V under those
 /// running volts at least. Own reasoning.
@@ -31,13 +31,14 @@ fn lockout_v(inputs: &Inputs) -> f64 {
     }
 }
 
-/// The converter that charges the house bank.
+/// The DC-DC charger that charges the house bank.
 pub(super) fn converter(case: Case) -> Group {
     let (inputs, report, f) = (case.inputs, case.report, case.figures);
     let way = &inputs.way;
     let blocks = inputs.start_blocks();
-    let out_a = down((way.converter_a * f.share).min(f.bank_limit_a));
-    let bound = out_a < down(way.converter_a);
+    let alone_a = down(f.converter_a);
+    let may_a = (f.converter_a * f.share).min(f.bank_limit_a);
+    let out_a = down(may_a);
     let lockout_v = lockout_v(inputs);
     let again_v = (lockout_v + AGAIN_V * blocks).min(0.5 * (lockout_v + way.start_v));
     let in_a = way.converter_a * f.charge_v / (way.converter_efficiency_pct / 100.0 * way.start_v);
@@ -48,26 +49,31 @@ pub(super) fn converter(case: Case) -> Group {
             "as for the house bank above".to_string(),
             format!("A ready-made profile must come out at {}.", volts(f.charge_v)),
         )
-        .from(Source::Reckoned),
+        .from(Source::Calculated),
         Line::new(
             "current",
             "Output current",
-            amperes(out_a),
-            if bound {
+            amperes(may_a),
+            if out_a < alone_a {
                 format!(
                     "The bank may take {} from all together.",
                     amperes(f.bank_limit_a)
                 )
+            } else if alone_a < down(way.converter_a) {
+                format!(
+                    "Of {:.0} A: the alternator holds {:.0} A hot, and more would make the charger go on and off.",
+                    way.converter_a, f.hot_a[0]
+                )
             } else {
                 format!(
-                    "Up to {in_a:.0} A from a machine of {:.0} A.",
-                    inputs.alt.rated_a
+                    "It takes up to {in_a:.0} A from an alternator that holds {:.0} A hot.",
+                    f.hot_a[0]
                 )
             },
         )
-        .at(out_a)
-        .from(if bound {
-            Source::Reckoned
+        .amps(may_a)
+        .from(if out_a < down(way.converter_a) {
+            Source::Calculated
         } else {
             Source::Worksheet("way_converter_a")
         }),
@@ -77,12 +83,12 @@ pub(super) fn converter(case: Case) -> Group {
             format!("{} at the start battery", volts(lockout_v)),
             if lockout_v < REST_V * blocks {
                 format!(
-                    "The worksheet's {} with the engine running hardly charges the start battery: mend that first.",
+                    "Your {} with the engine running hardly charges the start battery: put that right first.",
                     volts(way.start_v)
                 )
             } else {
                 format!(
-                    "Between {} with the engine running and the {} a full start battery rests at.",
+                    "Between {} with the engine running and the {} at which a full start battery rests.",
                     volts(way.start_v),
                     volts(REST_V * blocks)
                 )
@@ -90,7 +96,7 @@ pub(super) fn converter(case: Case) -> Group {
         )
         .at(lockout_v)
         .from(if lockout_v != way.lockout_v {
-            Source::Reckoned
+            Source::Calculated
         } else {
             Source::Worksheet("way_lockout_v")
         }),
@@ -99,29 +105,29 @@ pub(super) fn converter(case: Case) -> Group {
             "Starts again above",
             format!("{}, after 30 s", volts(again_v)),
             format!(
-                "The machine gives {:.0} A hot: where it is short, this keeps the converter from going on and off.",
+                "The alternator gives {:.0} A hot: where that is too little, this keeps the charger from going on and off.",
                 report.machine.hot_a
             ),
         )
         .at(again_v)
-        .from(Source::Reckoned),
+        .from(Source::Calculated),
     ];
     if f.lithium {
         lines.push(Line::new(
             "remote_off",
             "Remote on and off",
-            "by the management system's charging-off contact".to_string(),
+            "by the charge-disable signal of the battery management system".to_string(),
             format!("It stops at {}, before the contactor.", volts(f.high_v[1])),
         ));
     }
     Group {
         key: "converter",
-        title: "Converter to the house bank",
+        title: "DC-DC charger to the house bank",
         lines,
     }
 }
 
-/// The converter turned round, that feeds the start battery.
+/// The DC-DC charger that feeds the start battery from the house bank.
 pub(super) fn turned_round(case: Case) -> Group {
     let (inputs, f) = (case.inputs, case.figures);
     let way = &inputs.way;
@@ -130,7 +136,7 @@ pub(super) fn turned_round(case: Case) -> Group {
     let [_, stop_v, _] = f.low_v;
     Group {
         key: "converter",
-        title: "Converter to the start battery",
+        title: "DC-DC charger to the start battery",
         lines: vec![
             Line::new(
                 "start_voltage",
@@ -146,7 +152,7 @@ pub(super) fn turned_round(case: Case) -> Group {
                 "Output current",
                 format!("at least {}", amperes(wanted_a)),
                 format!(
-                    "{} of engine services and topping up; {KEEP_A:.0} A is plenty.",
+                    "{} for engine services and topping up; {KEEP_A:.0} A is plenty.",
                     amperes(way.services_a)
                 ),
             )
@@ -156,17 +162,17 @@ pub(super) fn turned_round(case: Case) -> Group {
                 "lockout",
                 "Locks out below",
                 format!("{} at the house bank", volts(stop_v)),
-                "Where the house drops its loads; the start battery must not empty it further."
+                "Where the house switches its loads off; the start battery must not empty it further."
                     .to_string(),
             )
             .at(stop_v)
-            .from(Source::Reckoned),
+            .from(Source::Calculated),
             Line::new(
                 "on",
                 "Works",
                 "with the engine only, or while the house bank is charged".to_string(),
                 format!(
-                    "Left on, its losses take a little of {:.0} A·h all day.",
+                    "Left on, its losses drain a little of the {:.0} A·h all day.",
                     inputs.bank.capacity_ah
                 ),
             ),
@@ -179,15 +185,15 @@ pub(super) fn start_battery(case: Case) -> Group {
     let inputs = case.inputs;
     let blocks = inputs.start_blocks();
     let kept = if !inputs.engine_charges() {
-        "an output of its own, and the alternator when the engine runs"
+        "an output of the shore charger, and the alternator when the engine runs"
     } else if inputs.way.kind == WayKind::Converter {
-        "the alternator; the converter takes only what is left"
+        "the alternator; the DC-DC charger takes only what is left"
     } else if inputs.feeds_start_back() {
-        "the converter from the house bank"
+        "the DC-DC charger from the house bank"
     } else if inputs.two.role == SecondRole::Start {
         "the second alternator"
     } else {
-        "a charger, panel or machine of its own: the worksheet does not say which"
+        "a charger, panel or alternator of its own: you have not said which"
     };
     let most_v = 14.8 * blocks;
     Group {
@@ -200,12 +206,12 @@ pub(super) fn start_battery(case: Case) -> Group {
                 kept.to_string(),
                 format!("It rests at about {} when full.", volts(REST_V * blocks)),
             )
-            .from(Source::Reckoned),
+            .from(Source::Calculated),
             Line::new(
                 "most",
                 "Never more than",
                 volts(most_v),
-                "2.47 V a cell, for lead at 25 °C; it gasses above.".to_string(),
+                "2.47 V a cell, for lead at 25 °C; above, it gases.".to_string(),
             )
             .at(most_v)
             .from(Source::BatteryMaker),
@@ -221,7 +227,7 @@ fn parallel(inputs: &Inputs) -> Line {
         (
             "open; closed by hand, for a start only",
             format!(
-                "Joined they trade amps without a limit: {} at rest near full against {}.",
+                "Joined, current flows between them without a limit: {} at rest near full against {}.",
                 volts(inputs.house_bank().rest_v(0.9)),
                 volts(REST_V * start)
             ),
@@ -238,7 +244,7 @@ fn parallel(inputs: &Inputs) -> Line {
     };
     Line::new(
         "parallel",
-        "Emergency switch between the banks",
+        "Emergency parallel switch",
         value.to_string(),
         why,
     )

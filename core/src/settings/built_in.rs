@@ -1,6 +1,6 @@
-//! Settings of a built-in regulator and of the second machine.
+//! Settings of a built-in regulator and of the second alternator.
 
-use super::machine::{current, held, hottest, start_v};
+use super::machine::{Nth, current, held, hottest, start_v};
 use super::{Case, Group, Line, Source, amperes, degrees, volts};
 use crate::worksheet::{RegulatorKind, SecondRole, WayKind};
 
@@ -11,14 +11,21 @@ pub(super) fn built_in(case: Case) -> Group {
     let voltage = if house {
         let held_v = inputs.held_v();
         let most_v = held_v.min(f.charge_v);
+        let short_v = f.charge_v - held_v;
         let line = Line::new(
             "voltage",
             "Voltage it holds",
             format!("no more than {}", volts(most_v)),
-            if held_v > f.charge_v {
+            if held_v > f.charge_v + 1e-9 {
                 format!(
                     "It holds {}, more than the bank is to get: it does not belong on this bank.",
                     volts(held_v)
+                )
+            } else if short_v > 0.1 * f.blocks {
+                format!(
+                    "Nothing to set. It is {} short of the bank's {}: the engine alone does not fill it.",
+                    volts(short_v),
+                    volts(f.charge_v)
                 )
             } else {
                 format!(
@@ -33,24 +40,24 @@ pub(super) fn built_in(case: Case) -> Group {
     };
     let heat = Line::new(
         "heat",
-        "Temperature set-point",
-        "none: it knows volts only".to_string(),
+        "Temperature limit the regulator holds",
+        "none to set".to_string(),
         if house {
             format!(
-                "In this run the winding reaches {} °C; {:.0} °C is its limit.",
+                "It has no sensor: in this run the winding reaches {} °C; {:.0} °C is its limit.",
                 degrees(report.run.peak.winding_c),
                 inputs.alt.class.limit_c()
             )
         } else {
             format!(
-                "The converter's {:.0} A spares it: the winding reaches {} °C of {:.0}.",
+                "The DC-DC charger's {:.0} A spares it: the winding reaches {} °C; {:.0} °C is its limit.",
                 inputs.way.converter_a,
                 degrees(report.run.peak.winding_c),
                 inputs.alt.class.limit_c()
             )
         },
     );
-    let mut lines = vec![voltage, heat.from(Source::Reckoned)];
+    let mut lines = vec![voltage, heat.from(Source::Calculated)];
     if house {
         lines.push(
             Line::new(
@@ -58,12 +65,12 @@ pub(super) fn built_in(case: Case) -> Group {
                 "Current cap",
                 "none".to_string(),
                 format!(
-                    "It gives {:.0} A at the start, and the bank may take {}.",
+                    "It cannot hold one: it gives {:.0} A at the start, and the bank may take {}.",
                     report.run.start_a,
                     amperes(f.bank_limit_a)
                 ),
             )
-            .from(Source::Reckoned),
+            .from(Source::Calculated),
         );
         if f.lithium {
             lines.push(Line::new(
@@ -71,7 +78,7 @@ pub(super) fn built_in(case: Case) -> Group {
                 "Field cut-off",
                 "none as it comes".to_string(),
                 format!(
-                    "When the bank opens at {}, nothing stops the machine first.",
+                    "When the bank opens at {}, nothing stops the alternator first.",
                     volts(f.high_v[2])
                 ),
             ));
@@ -90,14 +97,14 @@ pub(super) fn second(case: Case) -> Option<Group> {
     let lines = match (inputs.two.role, inputs.reg.kind, &report.run.second_peak) {
         (SecondRole::None, ..) => return None,
         (SecondRole::House, RegulatorKind::External, Some(peak)) => vec![
-            current(case, &inputs.alt2, "alt2_rated_a", true),
+            current(case, Nth::Second, true),
             hottest(inputs, &inputs.alt2, peak),
             Line::new(
                 "others",
                 "All others",
                 "as for the first alternator".to_string(),
                 format!(
-                    "Two that hold {} apart would take turns; one leads, or both share a wire.",
+                    "Two set {} apart would take turns; let one lead, or link them.",
                     volts(0.1 * case.figures.blocks)
                 ),
             ),
@@ -110,7 +117,7 @@ pub(super) fn second(case: Case) -> Option<Group> {
                 "What the bank is charged to; nothing to set on a built-in regulator.".to_string(),
             )
             .at(case.figures.charge_v)
-            .from(Source::Reckoned),
+            .from(Source::Calculated),
         ],
         (SecondRole::Start, ..) => {
             let start_v = start_v(inputs);
@@ -120,7 +127,7 @@ pub(super) fn second(case: Case) -> Option<Group> {
                     "Voltage it holds",
                     format!("{} at the start battery", volts(start_v)),
                     format!(
-                        "It keeps the start battery and serves {:.0} A of the engine's; the house is the other's.",
+                        "It charges the start battery and feeds {:.0} A of engine services; the other one charges the house.",
                         inputs.way.services_a
                     ),
                 )

@@ -1,12 +1,12 @@
 //! Settings of an external regulator.
 
-use super::machine::{current, held, hottest};
+use super::machine::{Nth, current, held, hottest};
 use super::{Case, Group, Line, Source, tenths, volts};
 use crate::worksheet::WayKind;
 
 /// A wait before the first field \[s\], common practice.
 const DELAY_S: f64 = 60.0;
-/// A slow start where the worksheet has none \[min\], common practice.
+/// A soft start where you set none \[min\], common practice.
 const RAMP_MIN: f64 = 2.0;
 /// A fan is slow below this speed of the shaft \[rpm\], common practice.
 const SLOW_RPM: f64 = 2000.0;
@@ -21,10 +21,10 @@ pub(super) fn regulator(case: Case) -> Group {
         lines.push(
             Line::new(
                 "sense",
-                "Voltage felt at",
-                "the bank's posts, by a fused wire of its own".to_string(),
+                "Voltage sensed at",
+                "the bank's terminals, by a fused wire of its own".to_string(),
                 format!(
-                    "At {:.0} A the {} mΩ of switch, fuse and cable lose {}.",
+                    "At {:.0} A the {} mΩ of switch, fuse and cable drop {}.",
                     run.start_a,
                     tenths(inputs.bank.harness_mohm),
                     volts(run.start_a * inputs.bank.harness_mohm / 1000.0)
@@ -33,19 +33,19 @@ pub(super) fn regulator(case: Case) -> Group {
             .from(Source::CommonPractice),
         );
     }
-    lines.push(current(case, &inputs.alt, "alt_rated_a", house));
+    lines.push(current(case, Nth::First, house));
     lines.push(hottest(inputs, &inputs.alt, &report.run.peak));
     lines.push(
         Line::new(
             "fold_back",
-            "Fold-back",
+            "Derating range",
             format!(
                 "full field to none across {} K",
                 tenths(inputs.reg.fold_band_k)
             ),
             format!(
-                "Around the set-point; held there the machine gives {:.0} A.",
-                report.machine.hot_a
+                "Around the temperature limit; held there the alternator gives {:.0} A.",
+                f.hot_a[0]
             ),
         )
         .from(Source::Worksheet("reg_fold_band_k")),
@@ -57,7 +57,7 @@ pub(super) fn regulator(case: Case) -> Group {
             "Start delay",
             format!("{DELAY_S:.0} s"),
             format!(
-                "The engine has its oil up and its {:.0} rpm before the belt pulls.",
+                "The engine has oil pressure and turns {:.0} rpm before the belt pulls.",
                 inputs.eng.rpm
             ),
         )
@@ -69,7 +69,7 @@ pub(super) fn regulator(case: Case) -> Group {
             Line::new(
                 "field_cut",
                 "Field cut-off input",
-                "to the management system's charging-off contact".to_string(),
+                "to the charge-disable signal of the battery management system".to_string(),
                 format!(
                     "The field is off at {}, {} before the contactor opens.",
                     volts(f.high_v[1]),
@@ -92,12 +92,13 @@ fn low_speed(case: Case) -> Line {
     let shaft_rpm = case.report.machine.shaft_rpm;
     let words = |pct: f64, rpm: f64| {
         format!(
-            "{pct:.0} % of full field below {rpm:.0} rpm of its shaft, {:.0} of the engine",
+            "{pct:.0} % of full field below {rpm:.0} rpm of the alternator, {:.0} of the engine",
             rpm / ratio
         )
     };
     if reg.low_speed_rpm > 0.0 {
-        let why = format!("Its fan is slow there; you charge at {shaft_rpm:.0} rpm of the shaft.");
+        let why =
+            format!("Its fan is slow there; you charge at {shaft_rpm:.0} rpm of the alternator.");
         Line::new(key, what, words(reg.low_speed_pct, reg.low_speed_rpm), why)
             .at(reg.low_speed_pct)
             .from(Source::Worksheet("reg_low_speed_rpm"))
@@ -109,7 +110,7 @@ fn low_speed(case: Case) -> Line {
         Line::new(key, what, words(50.0, SLOW_RPM), why).at(50.0)
     } else {
         let why = format!(
-            "You charge at {shaft_rpm:.0} rpm of the shaft, where a cap would hold back every run: the set-point has to do it."
+            "You charge at {shaft_rpm:.0} rpm of the alternator, where a cap would hold back every run: the temperature limit has to do it."
         );
         Line::new(key, what, "none".to_string(), why)
     }
@@ -124,10 +125,10 @@ fn ramp(case: Case) -> Line {
     };
     Line::new(
         "ramp",
-        "Slow start",
+        "Soft start",
         format!("{} min to full field", tenths(minutes)),
         format!(
-            "Belt and engine take up {:.1} kW gently; it spares no heat.",
+            "Belt and engine take up {:.1} kW gently; the alternator gets as hot as without.",
             case.report.engine.peak_kw
         ),
     )

@@ -1,10 +1,13 @@
 //! The numbers behind the settings.
 
-use super::{Source, down};
+use super::Source;
+use super::cap::{holds_hot_a, own_a};
+use super::steps::{LITHIUM_CHARGE_V, high_v, lead_low_v, lithium_low_v};
+use crate::energy::house_load_a;
 use crate::fields::Knowledge;
 use crate::report::Temps;
 use crate::worksheet::{
-    Alternator, Chemistry, Inputs, Key, RegulatorKind, SecondRole, SensorPlace, WayKind, Worksheet,
+    Alternator, Chemistry, Inputs, Key, SecondRole, SensorPlace, WayKind, Worksheet,
 };
 
 /// The numbers behind the settings.
@@ -18,7 +21,8 @@ pub(crate) struct Figures {
     /// Charge voltage at 25 °C \[V\].
     pub charge_v: f64,
     pub charge_from: Source,
-    /// The worksheet's figure, where it is more than such cells bear \[V\].
+    /// The worksheet's figure, where it is more than such a bank is charged to
+    /// day by day \[V\].
     pub charge_too_high_v: Option<f64>,
     /// Float voltage; for lithium the most, where there must be one \[V\].
     pub float_v: f64,
@@ -28,38 +32,32 @@ pub(crate) struct Figures {
     pub tail_pct: f64,
     /// Compensation \[mV for each cell and kelvin\].
     pub compensation_mv: f64,
-    /// Most the bank may take \[A\].
+    /// Most the bank may take at its usual temperatures \[A\].
     pub bank_limit_a: f64,
     pub limit_from: Source,
-    /// Part of the bank's limit that each charging source may use, 0 to 1.
+    /// Part of what it could send that each charging source may use, 0 to 1.
     pub share: f64,
-    /// Charge warning, field off, contactor \[V\]; lithium only.
+    /// What each alternator holds hot where only its own heat and regulator
+    /// keep it back \[A\].
+    pub hot_a: [f64; 2],
+    /// Most output of the DC-DC charger to the house bank by itself \[A\].
+    pub converter_a: f64,
+    /// Charge warning, charging off, contactor \[V\]; lithium only.
     pub high_v: [f64; 3],
-    /// Low warning, loads off, contactor \[V\].
+    /// Low warning, loads off, contactor \[V\]; of lead under load.
     pub low_v: [f64; 3],
 }
 
-/// Volts a cell above the charge voltage at which a lithium bank warns, has the
-/// charging cut, and opens: 3.59, 3.62 and 3.65 V on top of 3.55. Own
-/// reasoning: 40 mV is clear of a regulator's ripple, the steps are a tenth of
-/// a volt apart in 12 V, and the last is the usual most of a cell.
-const HIGH_V: [f64; 3] = [0.04, 0.07, 0.10];
-/// Volts a cell at which a lithium bank warns, drops loads and opens; common practice.
-const LOW_V: [f64; 3] = [3.10, 3.00, 2.80];
-/// Volts of a 12 V lead block below its rest voltage at the least charge wanted
-/// at which it warns, drops loads, and drops all; own reasoning.
-const LEAD_BELOW_V: [f64; 3] = [0.0, 0.3, 0.9];
 /// No sensor is set lower \[°C\].
 const LEAST_SET_C: f64 = 60.0;
 
-/// Most a 12 V block is charged to \[V\]: 3.65 V for each lithium cell, 2.4 V
-/// for gel and 2.5 V for other lead; common practice.
+/// Most a 12 V block is charged to \[V\]: 3.55 V for each lithium cell, which
+/// leaves room for the steps of its management system; for lead what its kind
+/// withstands day by day.
 fn most_v(chemistry: Chemistry) -> f64 {
-    match chemistry {
-        Chemistry::Lfp => 14.6,
-        Chemistry::Gel => 14.4,
-        Chemistry::Agm | Chemistry::Flooded => 15.0,
-    }
+    chemistry
+        .lead()
+        .map_or(4.0 * LITHIUM_CHARGE_V, |kind| kind.most_v)
 }
 
 /// Float of a 12 V block at 25 °C \[V\]: the middle of 13.2 to 13.5 flooded,
@@ -98,10 +96,15 @@ impl Figures {
         let (stated_v, most_v) = (inputs.charge_v(), most_v(chemistry) * blocks);
         let too_high = stated_v > most_v + 1e-9;
         let charge_v = stated_v.min(most_v);
-        let bank_limit_a = inputs.charge_limit_a();
-        let together_a = sources_a(inputs).iter().sum::<f64>();
+        let bank_limit_a = inputs.own_charge_limit_a();
+        let hot_a = if inputs.engine_charges() {
+            holds_hot_a(inputs, house_load_a(sheet))
+        } else {
+            [0.0; 2]
+        };
+        let converter_a = converter_a(inputs, hot_a[0], charge_v);
+        let together_a = sources_a(inputs, hot_a, converter_a).iter().sum::<f64>();
         let tail_pct = if lithium { 5.0 } else { 2.0 };
-        let rest_v = inputs.house_bank().rest_v(inputs.window_low_pct() / 100.0);
         Figures {
             lithium,
             blocks,
@@ -128,11 +131,13 @@ impl Figures {
             } else {
                 1.0
             },
-            high_v: HIGH_V.map(|above| charge_v + above * cells),
+            hot_a,
+            converter_a,
+            high_v: high_v(cells),
             low_v: if lithium {
-                LOW_V.map(|v| v * cells)
+                lithium_low_v(cells)
             } else {
-                LEAD_BELOW_V.map(|below| rest_v - below * blocks)
+                lead_low_v(sheet)
             },
         }
     }
@@ -144,63 +149,40 @@ impl Figures {
 }
 
 /// What the sources that the engine drives may each send to the house bank
-/// \[A\] by their plates and the regulator's cap: the alternator or the
-/// converter behind it, the second alternator.
-fn sources_a(inputs: &Inputs) -> [f64; 2] {
+/// \[A\] by themselves: the alternator or the DC-DC charger behind it, the
+/// second alternator.
+fn sources_a(inputs: &Inputs, hot_a: [f64; 2], converter_a: f64) -> [f64; 2] {
     if !inputs.engine_charges() {
         return [0.0; 2];
     }
+    let [first_hot_a, second_hot_a] = hot_a;
     [
         match inputs.way.kind {
-            WayKind::Direct => own_a(inputs, &inputs.alt),
-            WayKind::Converter => inputs.way.converter_a,
+            WayKind::Direct => own_a(inputs, &inputs.alt, first_hot_a).0,
+            WayKind::Converter => converter_a,
         },
         match inputs.two.role {
-            SecondRole::House => own_a(inputs, &inputs.alt2),
+            SecondRole::House => own_a(inputs, &inputs.alt2, second_hot_a).0,
             SecondRole::None | SecondRole::Start => 0.0,
         },
     ]
 }
 
-/// The least of a machine's plate and the worksheet's cap \[A\].
-fn own_a(inputs: &Inputs, machine: &Alternator) -> f64 {
-    machine.rated_a.min(stated_cap_a(inputs))
-}
-
-/// The worksheet's cap; endless without one \[A\].
-fn stated_cap_a(inputs: &Inputs) -> f64 {
-    match inputs.reg.kind {
-        RegulatorKind::External => inputs.reg.current_cap_a.unwrap_or(f64::INFINITY),
-        RegulatorKind::Internal => f64::INFINITY,
+/// What the DC-DC charger to the house bank may give by itself \[A\]: its rating,
+/// or less where the alternator, hot, would be asked for more than it holds.
+fn converter_a(inputs: &Inputs, hot_a: f64, house_v: f64) -> f64 {
+    let way = &inputs.way;
+    let services_a = match inputs.two.role {
+        SecondRole::Start => 0.0,
+        SecondRole::None | SecondRole::House => way.services_a,
+    };
+    let spare_a = hot_a - services_a;
+    if spare_a < 1.0 {
+        return way.converter_a;
     }
-}
-
-/// What decides a current cap.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Cap {
-    Stated,
-    Plate,
-    Bank,
-}
-
-/// The current cap of a machine \[A\], whole amperes: the least of its plate,
-/// the worksheet's cap, and its share of what the bank may take. `share` is 1
-/// and the bank's limit endless for one that charges the start battery.
-pub(super) fn cap(
-    inputs: &Inputs,
-    machine: &Alternator,
-    share: f64,
-    bank_limit_a: f64,
-) -> (f64, Cap) {
-    let own_a = own_a(inputs, machine);
-    let shared_a = (own_a * share).min(bank_limit_a);
-    if shared_a < own_a {
-        (down(shared_a), Cap::Bank)
-    } else if stated_cap_a(inputs) < machine.rated_a {
-        (down(own_a), Cap::Stated)
-    } else {
-        (down(own_a), Cap::Plate)
-    }
+    let efficiency = way.converter_efficiency_pct / 100.0;
+    way.converter_a
+        .min(spare_a * efficiency * way.start_v / house_v)
 }
 
 /// A regulator's temperature set-point.

@@ -1,12 +1,13 @@
 //! What is said of every alternator: the voltage it charges at, its current,
 //! where heat cuts its field.
 
-use super::figures::{Cap, cap, set_point};
-use super::{Case, Line, Source, amperes, degrees, volts};
+use super::cap::{Decided, cap};
+use super::figures::set_point;
+use super::{Case, Line, Source, amperes, volts};
 use crate::report::Temps;
 use crate::worksheet::{Alternator, Inputs, SensorPlace};
 
-/// Volts that a machine is held at.
+/// Voltage an alternator is held at.
 pub(super) fn held(case: Case, house: bool) -> Line {
     let (inputs, f) = (case.inputs, case.figures);
     if house {
@@ -19,7 +20,7 @@ pub(super) fn held(case: Case, house: bool) -> Line {
                 volts(f.charge_v)
             ),
         )
-        .from(Source::Reckoned)
+        .from(Source::Calculated)
     } else {
         let start_v = start_v(inputs);
         Line::new(
@@ -27,7 +28,7 @@ pub(super) fn held(case: Case, house: bool) -> Line {
             "Charge voltage",
             format!("{} at the start battery", volts(start_v)),
             format!(
-                "It feeds the start battery; the converter does the rest from {} up.",
+                "It feeds the start battery; the DC-DC charger does the rest from {} up.",
                 volts(inputs.way.lockout_v)
             ),
         )
@@ -42,47 +43,68 @@ pub(super) fn start_v(inputs: &Inputs) -> f64 {
     inputs.way.start_v.min(14.8 * inputs.start_blocks())
 }
 
+/// Which alternator is spoken of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Nth {
+    First,
+    Second,
+}
+
 /// The most its regulator lets it give.
-pub(super) fn current(case: Case, machine: &Alternator, plate: &'static str, house: bool) -> Line {
+pub(super) fn current(case: Case, nth: Nth, house: bool) -> Line {
     let (inputs, f) = (case.inputs, case.figures);
+    let [first_a, second_a] = f.hot_a;
+    let (machine, rating, hot_a) = match nth {
+        Nth::First => (&inputs.alt, "alt_rated_a", first_a),
+        Nth::Second => (&inputs.alt2, "alt2_rated_a", second_a),
+    };
     let (share, limit_a) = if house {
         (f.share, f.bank_limit_a)
     } else {
         (1.0, f64::INFINITY)
     };
-    let (cap_a, decided) = cap(inputs, machine, share, limit_a);
+    let (cap_a, decided) = cap(inputs, machine, hot_a, share, limit_a);
+    let (what, key) = ("Current cap", "current_cap");
+    if cap_a <= 0.0 {
+        let why = format!(
+            "Its share of the bank's {} would be next to nothing.",
+            amperes(limit_a)
+        );
+        let value = "leave it off the house bank".to_string();
+        return Line::new(key, what, value, why).from(Source::Calculated);
+    }
     let (why, from) = match decided {
-        Cap::Stated => (
-            "As the worksheet has it, to spare belt and machine.".to_string(),
+        Decided::Stated => (
+            format!("As you set it; it holds {hot_a:.0} A hot."),
             Source::Worksheet("reg_current_cap_a"),
         ),
-        Cap::Plate if house => (
+        Decided::Hot => (
             format!(
-                "What stands on the machine; the bank may take {}.",
+                "It holds {hot_a:.0} A hot at {:.0} rpm of the engine; 15 % more spares belt and winding while cold and holds nothing back.",
+                inputs.eng.rpm
+            ),
+            Source::Calculated,
+        ),
+        Decided::Rating => (
+            format!(
+                "What it is rated at{}.",
+                if house {
+                    format!("; the bank may take {}", amperes(limit_a))
+                } else {
+                    String::new()
+                }
+            ),
+            Source::Worksheet(rating),
+        ),
+        Decided::Bank => (
+            format!(
+                "The bank may take {} from all that charges it; the house may be drawing nothing.",
                 amperes(limit_a)
             ),
-            Source::Worksheet(plate),
-        ),
-        Cap::Plate => (
-            format!("What stands on the machine: {:.0} A.", machine.rated_a),
-            Source::Worksheet(plate),
-        ),
-        Cap::Bank if limit_a <= 0.0 => (
-            format!(
-                "At {} °C the bank may take nothing: warm it first.",
-                degrees(inputs.bank.temperature_c)
-            ),
-            Source::Reckoned,
-        ),
-        Cap::Bank => (
-            format!(
-                "The bank may take {} from all that charge it; the house may be drawing nothing.",
-                amperes(limit_a)
-            ),
-            Source::Reckoned,
+            Source::Calculated,
         ),
     };
-    Line::new("current_cap", "Current cap", amperes(cap_a), why)
+    Line::new(key, what, amperes(cap_a), why)
         .at(cap_a)
         .from(from)
 }
@@ -92,7 +114,7 @@ pub(super) fn hottest(inputs: &Inputs, machine: &Alternator, peak: &Temps) -> Li
     let set = set_point(inputs, machine, peak);
     let why = if set.over_k > 0.0 {
         format!(
-            "In the run as it stands a part gets {:.0} K too hot; put this into the worksheet and look again.",
+            "In the run as it stands a part gets {:.0} K too hot; enter this limit and look again.",
             set.over_k.ceil()
         )
     } else {
@@ -110,7 +132,7 @@ pub(super) fn hottest(inputs: &Inputs, machine: &Alternator, peak: &Temps) -> Li
     };
     Line::new(
         "set_point",
-        "Temperature set-point",
+        "Temperature limit the regulator holds",
         format!("{:.0} °C, sensor {place}", set.celsius.floor()),
         why,
     )
@@ -118,6 +140,6 @@ pub(super) fn hottest(inputs: &Inputs, machine: &Alternator, peak: &Temps) -> Li
     .from(if set.stated {
         Source::Worksheet("reg_set_point_c")
     } else {
-        Source::Reckoned
+        Source::Calculated
     })
 }

@@ -2,19 +2,26 @@
 //! each with its reason and with who has the last word on it. Not part of the
 //! report: it is asked for by itself.
 //!
-//! `figures` reckons the numbers, `bank`, `machine` and `between` say them for
-//! the house bank, the regulators, and what stands between house and start
-//! battery. The link and the date belong to the page that shows or prints it.
+//! `figures` has the numbers, with `steps` (low and high voltage), `cap` (an
+//! alternator's current); `bank`, `temperature` (lithium by temperature),
+//! `machine` and `between` say them for the house bank, the regulators, and what
+//! stands between house and start battery. They hold for a season, not for one
+//! cold morning. The link and the date belong to the page that shows or prints it.
 
 mod bank;
 mod between;
 mod built_in;
+mod cap;
 mod external;
 mod figures;
 mod machine;
 mod management;
+mod steps;
+mod temperature;
 #[cfg(test)]
 mod tests;
+
+use std::borrow::Cow;
 
 use serde::Serialize;
 
@@ -22,6 +29,8 @@ use crate::report::Report;
 use crate::worksheet::{Inputs, RegulatorKind, WayKind, Worksheet};
 
 pub(crate) use figures::{Figures, set_point};
+pub(crate) use steps::LITHIUM_CHARGE_V;
+pub(crate) use temperature::stretch_words;
 
 /// What to set, device by device.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -47,7 +56,7 @@ pub struct Line {
     /// Its name within the group, the same for ever.
     pub key: &'static str,
     /// What it is called in the trade.
-    pub what: &'static str,
+    pub what: Cow<'static, str>,
     /// What to set, with its unit.
     pub value: String,
     /// The number in it, where one stands for the whole; in the unit named
@@ -65,8 +74,8 @@ pub struct Line {
 pub enum Source {
     /// The worksheet's input of this name.
     Worksheet(&'static str),
-    /// Reckoned from the worksheet.
-    Reckoned,
+    /// Calculated from the worksheet.
+    Calculated,
     /// The battery maker's sheet: what stands here, if anything, only serves
     /// until it is at hand.
     BatteryMaker,
@@ -78,8 +87,8 @@ impl Source {
     /// In a few words.
     pub const fn words(self) -> &'static str {
         match self {
-            Source::Worksheet(_) => "from the worksheet",
-            Source::Reckoned => "reckoned",
+            Source::Worksheet(_) => "your figure",
+            Source::Calculated => "calculated",
             Source::BatteryMaker => "ask the battery maker",
             Source::CommonPractice => "common practice",
         }
@@ -92,6 +101,8 @@ struct Case<'a> {
     inputs: &'a Inputs,
     report: &'a Report,
     figures: &'a Figures,
+    /// Peak house load \[A\].
+    peak_house_a: f64,
 }
 
 /// Works out what to set.
@@ -102,8 +113,12 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
         inputs,
         report,
         figures,
+        peak_house_a: sheet.bus_peak_a(),
     };
     let mut groups = vec![bank::charge(case)];
+    if figures.lithium {
+        groups.push(temperature::by_temperature(case));
+    }
     if inputs.engine_charges() {
         groups.push(match inputs.reg.kind {
             RegulatorKind::External => external::regulator(case),
@@ -130,10 +145,15 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
 
 impl Line {
     /// A setting without a number of its own.
-    fn new(key: &'static str, what: &'static str, value: String, why: String) -> Line {
+    fn new(
+        key: &'static str,
+        what: impl Into<Cow<'static, str>>,
+        value: String,
+        why: String,
+    ) -> Line {
         Line {
             key,
-            what,
+            what: what.into(),
             value,
             number: None,
             why,
@@ -145,6 +165,15 @@ impl Line {
     fn at(self, number: f64) -> Line {
         Line {
             number: Some(number),
+            ..self
+        }
+    }
+
+    /// With its current \[A\] as [`amperes`] writes it; less than that can write
+    /// is no number.
+    fn amps(self, a: f64) -> Line {
+        Line {
+            number: Some(down(a)).filter(|a| *a > 0.0),
             ..self
         }
     }
@@ -176,6 +205,9 @@ fn tenths(figure: f64) -> String {
 
 /// Amperes, whole ones from 10 A, never more than they are: "46 A".
 pub(crate) fn amperes(a: f64) -> String {
+    if a > 0.0 && down(a) <= 0.0 {
+        return "less than 0.1 A".to_string();
+    }
     let digits = if a < 10.0 { 1 } else { 0 };
     format!("{:.digits$} A", down(a))
 }

@@ -70,7 +70,7 @@ section! {
             .help("Where a usual charge ends. LFP lasts longer when it is not held at 100 %; the last tenth of a lead bank takes an engine hours.");
         charge_v: Option<f64> = maybe("Charge voltage", VOLT, 10.0, 70.0, "the usual for the chemistry", |w| Some(usual_charge_v(&w.inputs))).nameplate()
             .help("The battery maker's figure at 25 °C, measured at the battery. In 12 V: LFP 13.8 to 14.2, AGM 14.2 to 14.6, gel 14.1 to 14.2, flooded 14.4 to 14.8.");
-        charge_limit_a: Option<f64> = maybe("Charge current limit", AMPERE, 1.0, 10_000.0, "half the ampere-hours; lead: what it takes", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate().spread_pct(40.0)
+        charge_limit_a: Option<f64> = maybe("Charge current limit", AMPERE, 1.0, 10_000.0, "for each A·h: 0.5 A lithium, 0.2 flooded, 0.25 gel, 0.35 AGM", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate().spread_pct(40.0)
             .help("The lowest of the cell maker's figure and the battery management system's label; 0.2 to 0.5 A for each A·h is usual. Batteries in parallel add up.");
         temperature_c: f64 = number("Battery temperature", CELSIUS, -30.0, 70.0, 25.0).measured().spread_by(5.0)
             .help("Of the cells while charging. Lithium takes little below 10 °C and must get nothing below 0 °C; lead wants more volts when cold.");
@@ -121,12 +121,13 @@ fn usual_charge_v(inputs: &Inputs) -> f64 {
     block_v * inputs.bank.nominal_v.blocks()
 }
 
-/// 0.5 C, common practice; lead limits itself.
+/// 0.5 C for lithium; for lead what its kind usually allows. Common practice.
 fn usual_charge_limit_a(inputs: &Inputs) -> f64 {
-    let rate = match inputs.bank.chemistry {
-        Chemistry::Lfp => 0.5,
-        _ => 1.0,
-    };
+    let rate = inputs
+        .bank
+        .chemistry
+        .lead()
+        .map_or(0.5, |lead| lead.usual_rate);
     rate * inputs.bank.capacity_ah
 }
 
@@ -163,8 +164,9 @@ impl Inputs {
         self.bank.charge_v.unwrap_or_else(|| usual_charge_v(self))
     }
 
-    /// Most current the bank may take at a mild temperature \[A\].
-    pub(super) fn own_charge_limit_a(&self) -> f64 {
+    /// Most current the bank may take at its usual temperatures \[A\]: its own
+    /// limit, whatever the weather.
+    pub fn own_charge_limit_a(&self) -> f64 {
         self.bank
             .charge_limit_a
             .unwrap_or_else(|| usual_charge_limit_a(self))
@@ -180,6 +182,20 @@ impl Inputs {
             0.0,
             self.bank.nominal_v.blocks(),
             mv,
+            self.bank.temperature_c,
+        )
+    }
+
+    /// How far the voltages a lead bank itself asks for and withstands lie from
+    /// those at 25 °C \[V\], whatever its chargers do; 0 for lithium.
+    pub fn lead_shift_v(&self) -> f64 {
+        if self.bank.chemistry == Chemistry::Lfp {
+            return 0.0;
+        }
+        compensated_v(
+            0.0,
+            self.bank.nominal_v.blocks(),
+            COMPENSATION_MV,
             self.bank.temperature_c,
         )
     }
@@ -207,14 +223,14 @@ impl Inputs {
             blocks,
             capacity_ah,
             cells: match self.bank.chemistry.lead() {
-                Some(kind) => Cells::Lead(kind),
+                Some(kind) => Cells::Lead(kind.at_temperature(self.bank.temperature_c)),
                 None => Cells::Lfp(
                     lfp_resistance_ohm(self.bank.resistance_ohm_ah, blocks, capacity_ah)
                         * lfp_cold_factor(self.bank.temperature_c),
                 ),
             },
             harness_ohm: self.bank.harness_mohm / 1000.0,
-            compensation_v: self.compensation_v(),
+            compensation_v: self.lead_shift_v(),
             charge_efficiency: self
                 .bank
                 .charge_efficiency_pct

@@ -4,7 +4,7 @@
 //! another default, one of version 1 would open as another boat: here its old
 //! value is stated for every input that it left out.
 
-use super::{AlternatorVolts, Key, Worksheet};
+use super::{AlternatorVolts, Bank, Key, Worksheet};
 use crate::fields::{Held, Value};
 
 /// The oldest version that is read.
@@ -19,6 +19,11 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         // The engine was started at 30 %, whatever the bank was made of.
         ("rule_start_pct", Value::Number(30.0)),
     ];
+    // A lead bank took what it takes, without a limit.
+    keep_lead_limits(sheet);
+    if sheet.inputs.bank.charge_limit_a.is_none() {
+        left_out.push((LIMIT, old_limit(&sheet.inputs.bank)));
+    }
     // An alternator was of the voltage of the battery it was led to, whatever
     // voltage its rating was said to be taken at.
     for (name, seen) in [
@@ -37,6 +42,38 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         };
         if !sheet.is_said(key) {
             sheet.inputs.put(key, value);
+        }
+    }
+}
+
+/// Most charge current of the house bank.
+const LIMIT: &str = "bank_charge_limit_a";
+
+/// What a limit left out meant in version 1: a lead bank had none but what it
+/// takes by itself, written as one ampere for each ampere-hour.
+fn old_limit(bank: &Bank) -> Value {
+    if bank.chemistry.lead().is_some() {
+        Value::Number(bank.capacity_ah)
+    } else {
+        Value::Absent
+    }
+}
+
+/// The same in the arrangements, where they have another bank than the boat.
+fn keep_lead_limits(sheet: &mut Worksheet) {
+    let Some(key) = Key::named(LIMIT).filter(|_| sheet.inputs.bank.charge_limit_a.is_none()) else {
+        return;
+    };
+    let boats = old_limit(&sheet.inputs.bank);
+    let limits: Vec<Value> = sheet
+        .arrangements
+        .iter()
+        .map(|one| old_limit(&one.on(sheet).inputs.bank))
+        .collect();
+    for (one, limit) in sheet.arrangements.iter_mut().zip(limits) {
+        let said = one.changes.iter().any(|(changed, _)| *changed == key);
+        if !said && limit != boats {
+            one.put(key, Some(limit));
         }
     }
 }

@@ -4,7 +4,10 @@
 mod lead;
 mod lfp;
 
-pub use lead::{AGM, COMPENSATION_MV, FLOODED, GEL, LeadKind, compensated_v, peukert_hours};
+pub use lead::{
+    AGM, COMPENSATION_MV, FLOODED, GEL, LeadKind, acid_freezes_c, compensated_v, lead_freezes_c,
+    peukert_hours,
+};
 pub use lfp::{LFP_LADDER, LFP_SHORT_OHM_AH, LadderRate, LadderStep, lfp_cold_factor, lfp_rest_v};
 
 /// What the cells are.
@@ -27,7 +30,8 @@ pub struct Bank {
     pub cells: Cells,
     /// Switch, fuse and cable to where the regulator measures \[Ω\].
     pub harness_ohm: f64,
-    /// Change of the charging voltages with temperature, of the whole bank \[V\].
+    /// How far the voltage at which it takes what it accepts lies from that at
+    /// 25 °C, of the whole bank \[V\].
     pub compensation_v: f64,
     /// Ampere-hours kept of those put in, 0 to 1.
     pub charge_efficiency: f64,
@@ -57,6 +61,12 @@ impl Bank {
             }
         };
         cells + self.harness_ohm
+    }
+
+    /// Most it resists while it gives \[Ω\]: 2 Ω for each 12 V block over its
+    /// ampere-hours, and 2 mΩ of cable. Own reasoning, for lithium and lead alike.
+    pub fn giving_ohm(&self) -> f64 {
+        2.0 / self.capacity_ah * self.blocks + 0.002
     }
 
     /// Change of the state of charge \[1/s\] for a current into the bank \[A\];

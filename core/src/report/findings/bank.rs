@@ -1,30 +1,16 @@
-//! Whether the bank may be charged like this.
+//! Whether a lithium bank may be charged like this.
 
 use super::management::{less_voltage, most_cells_v};
 use super::{Finding, Severity, add};
 use crate::charge::management::{BLOCK_CELLS, MOST_CELL_V, OpeningCause};
 use crate::report::Report;
+use crate::settings::{LITHIUM_CHARGE_V, volts};
 use crate::worksheet::{Chemistry, Inputs, Worksheet};
 
-/// Room a charge voltage should leave each cell below its limit \[V\]: cells
-/// run apart by some hundredths of a volt at the end of a charge. Own reasoning.
-const LEAST_ROOM_V: f64 = 0.05;
-
-/// Whether the bank may be charged like this.
+/// What there is to say of a lithium bank; nothing of lead.
 pub(super) fn bank_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
-    let bank_c = inputs.bank.temperature_c;
     if inputs.bank.chemistry != Chemistry::Lfp {
-        if bank_c > 50.0 {
-            add(
-                found,
-                Severity::Stop,
-                "lead_hot",
-                format!(
-                    "A lead battery at {bank_c:.0} °C must not be charged: it can run away and boil. Let it cool below 50 °C."
-                ),
-            );
-        }
         return;
     }
     lithium_temperature(inputs, report, found);
@@ -92,35 +78,47 @@ fn lithium_temperature(inputs: &Inputs, report: &Report, found: &mut Vec<Finding
     }
 }
 
-/// Whether the charge voltage leaves the cells room; one that the management
-/// system opens for in the run is told by that.
+/// Whether the charge voltage leaves the cells room, what the regulator holds
+/// or what all others are set to; one that the management system opens for in
+/// the run is told by that.
 fn lithium_voltage(inputs: &Inputs, report: &Report, found: &mut Vec<Finding>) {
-    let (held_v, most_v) = (inputs.held_v(), most_cells_v(inputs));
-    let blocks = inputs.bank.nominal_v.blocks();
-    let remedy = less_voltage(inputs);
+    let cells = BLOCK_CELLS * inputs.bank.nominal_v.blocks();
+    let (held_v, set_v) = (inputs.held_v(), inputs.charge_v());
+    let (highest_v, most_v) = (held_v.max(set_v), most_cells_v(inputs));
+    let remedy = if held_v >= set_v {
+        less_voltage(inputs)
+    } else {
+        format!(
+            "Set {} ({LITHIUM_CHARGE_V} V a cell).",
+            volts(LITHIUM_CHARGE_V * cells)
+        )
+    };
     let told = report
         .run
         .opening
         .is_some_and(|opening| opening.cause == OpeningCause::OverVoltage);
-    if held_v > most_v {
+    if highest_v > most_v + 1e-9 {
         if !told {
             add(
                 found,
                 Severity::Stop,
                 "lithium_overvoltage",
                 format!(
-                    "The bank is held at {held_v:.1} V, more than {MOST_CELL_V} V a cell. As it fills, the battery management system disconnects it with the alternator working. {remedy}"
+                    "The bank is charged to {}, more than {MOST_CELL_V} V a cell. As it fills, the battery management system disconnects it under load. {remedy}",
+                    volts(highest_v)
                 ),
             );
         }
-    } else if held_v > most_v - LEAST_ROOM_V * BLOCK_CELLS * blocks {
+    } else if highest_v > LITHIUM_CHARGE_V * cells + 1e-9 {
         add(
             found,
             Severity::Mend,
-            "lithium_no_room",
+            "charge_voltage_no_room",
             format!(
-                "A charge voltage of {held_v:.1} V leaves {:.2} V a cell below the {MOST_CELL_V} V at which the battery management system disconnects. Cells never fill quite alike, and the first one gets there before the others. {remedy}",
-                (most_v - held_v) / (BLOCK_CELLS * blocks)
+                "The charge voltage of {} is {:.2} V a cell, and the battery management system disconnects at {MOST_CELL_V} V a cell ({}). Cells never fill quite alike: the first one gets there before the others, under load. {remedy} The bank gets as full.",
+                volts(highest_v),
+                highest_v / cells,
+                volts(most_v)
             ),
         );
     }

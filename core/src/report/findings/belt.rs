@@ -5,25 +5,15 @@ use crate::belt::words::asks;
 use crate::belt::{BeltReport, SHARED_WITH_PUMP_A, USUAL_SIDE_N, belts};
 use crate::most::called;
 use crate::report::Report;
-use crate::worksheet::{Inputs, Said, Worksheet};
+use crate::worksheet::{BeltKind, Inputs, Said, Worksheet};
 
 /// What belts carry and what they pull at.
 pub(crate) fn belt_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<Finding>) {
     let belts = belts(sheet, report);
-    // Asked once, of the first that is not said.
-    if let Some(belt) = belts.iter().find(|belt| belt.belt.is_none()) {
-        add(
-            found,
-            Severity::Mind,
-            "belt_not_said",
-            format!(
-                "Which belt turns the {} is not said yet; it has to carry up to {:.1} kW for {:.0} A. {}",
-                called(belt.second),
-                belt.charging.shaft_w.max(belt.top.shaft_w) / 1000.0,
-                belt.charging.amperes.max(belt.top.amperes),
-                asks(belt)
-            ),
-        );
+    // Said once, of the first that is not entered.
+    let unsaid = |belt: &&BeltReport| belt.belt.is_none() && !carried_by_one(belt);
+    if let Some(belt) = belts.iter().find(unsaid) {
+        decides(belt, found);
     }
     let second = sheet.inputs.as_second();
     for belt in &belts {
@@ -37,7 +27,7 @@ pub(crate) fn belt_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
             Severity::Mind,
             "crank_side_load",
             format!(
-                "{} the crankshaft's end sideways with up to {side_n:.0} N; one 13 mm belt, which many engines are built for, gives about {USUAL_SIDE_N:.0} N. Ask the engine's maker what it bears, or lead the pull to a pulley with its own bearing.",
+                "{} the crankshaft's end sideways with up to {side_n:.0} N; one 13 mm belt, which many engines are built for, gives about {USUAL_SIDE_N:.0} N. Ask the engine's maker what it withstands, or take the pull on a pulley with its own bearing.",
                 if belts.len() > 1 {
                     "Both alternators' belts together pull"
                 } else {
@@ -46,6 +36,31 @@ pub(crate) fn belt_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
             ),
         );
     }
+}
+
+/// Whether one V-belt of the size most engines have carries it: then which belt
+/// it is stays a question and is no finding.
+fn carried_by_one(belt: &BeltReport) -> bool {
+    [BeltKind::V10, BeltKind::V13]
+        .iter()
+        .any(|kind| belt.asks_v == Some(kind.words()))
+}
+
+/// A belt that is not said, and that an engine's usual one would not do for.
+fn decides(belt: &BeltReport, found: &mut Vec<Finding>) {
+    let (now, top) = (&belt.charging, &belt.top);
+    add(
+        found,
+        Severity::Mind,
+        "belt_not_said",
+        format!(
+            "The {} asks for up to {:.1} kW and {:.0} A, more than the one V-belt that most engines have carries: it would slip, heat and wear. {} Enter which belt it has.",
+            called(belt.second),
+            now.shaft_w.max(top.shaft_w) / 1000.0,
+            now.amperes.max(top.amperes),
+            asks(belt.asks_v, belt.asks_ribs)
+        ),
+    );
 }
 
 fn of_one(seen: &Inputs, belt: &BeltReport, found: &mut Vec<Finding>) {
@@ -60,11 +75,11 @@ fn of_one(seen: &Inputs, belt: &BeltReport, found: &mut Vec<Finding>) {
             Severity::Mend,
             "belt_too_small",
             format!(
-                "The {name}'s belt, {kind}, is asked for {:.0} % of what the belt formula or the rule of the trade allows, with up to {:.1} kW and {:.0} A: it will slip, heat and wear. {}",
+                "The {name}'s belt, {kind}, has to carry {:.0} % of what the belt formula or the rule of thumb allows, with up to {:.1} kW and {:.0} A: it will slip, heat and wear. {}",
                 worst_pct.min(999.0),
                 now.shaft_w.max(top.shaft_w) / 1000.0,
                 now.amperes.max(top.amperes),
-                asks(belt)
+                asks(belt.asks_v, belt.asks_ribs)
             ),
         );
     }
@@ -86,7 +101,7 @@ fn of_one(seen: &Inputs, belt: &BeltReport, found: &mut Vec<Finding>) {
             Severity::Mend,
             "ratio_disagrees",
             format!(
-                "The {name}'s pulleys of {:.0} and {:.0} mm make a ratio of {ratio:.2}, and {:.2} is said. Everything hangs on it: measure again and correct the wrong one.",
+                "The {name}'s pulleys of {:.0} and {:.0} mm make a ratio of {ratio:.2}, and you entered {:.2}. Speed, current and heat depend on it: measure again and correct the wrong one.",
                 belt.engine_pulley_mm, seen.belt.pulley_mm, seen.alt.pulley_ratio
             ),
         );
@@ -97,7 +112,7 @@ fn of_one(seen: &Inputs, belt: &BeltReport, found: &mut Vec<Finding>) {
             Severity::Mind,
             "belt_wrap_small",
             format!(
-                "The {name}'s belt lies only {:.0}° round the smaller pulley; the trade wants at least 120° for a V-belt and 140° for a multi-rib belt. An idler on the slack side, or a greater centre distance, gives it more grip.",
+                "The {name}'s belt lies only {:.0}° round the smaller pulley; at least 120° for a V-belt and 140° for a multi-rib belt is common practice. An idler on the slack side, or a greater centre distance, gives it more grip.",
                 belt.wrap_deg.floor()
             ),
         );
@@ -108,7 +123,7 @@ fn of_one(seen: &Inputs, belt: &BeltReport, found: &mut Vec<Finding>) {
             Severity::Mind,
             "belt_pulley_small",
             format!(
-                "A pulley of {:.0} mm bends {kind} so sharply that it heats and cracks early. A larger pair with the same ratio spares it.",
+                "A pulley of {:.0} mm bends {kind} so sharply that it heats and cracks early. A larger pair with the same ratio makes it last.",
                 seen.belt.pulley_mm.min(belt.engine_pulley_mm)
             ),
         );

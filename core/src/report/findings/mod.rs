@@ -9,6 +9,7 @@ mod disconnect;
 mod engine;
 mod heat;
 mod inputs;
+mod lead;
 mod management;
 mod speed;
 mod voltage;
@@ -69,6 +70,7 @@ pub(super) fn findings(sheet: &Worksheet, plant: &Plant, report: &Report) -> Vec
     day::day_findings(sheet, plant, report, &mut found);
     charge::charge_findings(sheet, report, &mut found);
     bank::bank_findings(sheet, report, &mut found);
+    lead::lead_findings(sheet, report, &mut found);
     engine::engine_findings(sheet, report, &mut found);
     belt::belt_findings(sheet, report, &mut found);
     disconnect::disconnect_findings(sheet, &dumps, &mut found);

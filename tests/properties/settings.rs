@@ -1,0 +1,245 @@
+//! The settings sheet holds for a season: no current of nothing, the steps of a
+//! management system below what a cell withstands, a cap within what the
+//! alternator and the bank allow.
+
+use ampwright_core::report::Severity;
+use ampwright_core::settings::{Line, Settings};
+use ampwright_core::worksheet::{Chemistry, RegulatorKind, Worksheet, open_link};
+use ampwright_core::{first_run, report, settings};
+use proptest::prelude::*;
+
+use crate::draw::{any_sheet, normal_boat};
+
+fn opened(inputs: &str) -> Worksheet {
+    let opened = open_link(&format!("v=2&{inputs}&end")).expect("a link");
+    assert!(opened.remarks.is_empty(), "{inputs}: {:?}", opened.remarks);
+    opened.sheet
+}
+
+fn set(inputs: &str) -> Settings {
+    let sheet = opened(inputs);
+    settings(&sheet, &report(&sheet))
+}
+
+fn line<'a>(set: &'a Settings, group: &str, key: &str) -> Option<&'a Line> {
+    let group = set.groups.iter().find(|found| found.key == group)?;
+    group.lines.iter().find(|found| found.key == key)
+}
+
+fn number(set: &Settings, group: &str, key: &str) -> f64 {
+    line(set, group, key)
+        .and_then(|line| line.number)
+        .unwrap_or_else(|| panic!("{group} {key}"))
+}
+
+/// No setting of a current is nothing: that would be one cold morning's.
+fn no_current_of_nothing(sheet: &Worksheet, set: &Settings) -> Result<(), TestCaseError> {
+    for group in &set.groups {
+        for line in &group.lines {
+            let nothing = line.value == "0 A" || line.value.starts_with("0.0 A");
+            prop_assert!(!nothing, "{} {}: {}", group.key, line.key, line.value);
+            if line.key == "current_cap" || line.key == "current" {
+                prop_assert!(line.number.is_none_or(|a| a > 0.0), "{}", line.key);
+            }
+        }
+    }
+    for step in first_run(sheet, &report(sheet))
+        .iter()
+        .flat_map(|stage| &stage.steps)
+    {
+        let text = step.text.to_lowercase();
+        prop_assert!(!text.contains("no more than 0.0 a"), "{text}");
+    }
+    Ok(())
+}
+
+/// Volts a cell in order, and the last no more than a cell withstands.
+fn steps_in_order(sheet: &Worksheet, set: &Settings) -> Result<(), TestCaseError> {
+    let blocks = sheet.inputs.bank.nominal_v.blocks();
+    let charge_v = number(set, "charge", "voltage");
+    if sheet.inputs.bank.chemistry == Chemistry::Lfp {
+        let steps = ["high_1_warning", "high_2_field_off", "high_3_contactor"]
+            .map(|key| number(set, "management", key) / (4.0 * blocks));
+        prop_assert!(charge_v / (4.0 * blocks) <= 3.55 + 1e-9);
+        prop_assert!(steps[0] > 3.55 && steps[0] < steps[1] && steps[1] < steps[2]);
+        prop_assert!(steps[2] <= 3.65 + 1e-9, "{steps:?}");
+        // Row by row, joined where they are the same, as the run obeys them.
+        let rows = set
+            .groups
+            .iter()
+            .find(|group| group.key == "by_temperature");
+        let rows = &rows.expect("a table").lines;
+        let ladder = sheet.inputs.charge_ladder();
+        prop_assert_eq!(rows.len(), ladder.len());
+        for (row, step) in rows.iter().zip(&ladder) {
+            prop_assert_eq!(row.value == "none", step.amperes <= 0.0, "{}", row.what);
+            prop_assert!(row.number.unwrap_or(0.0) <= step.amperes, "{}", row.what);
+            prop_assert!(step.amperes <= sheet.inputs.own_charge_limit_a());
+        }
+    } else {
+        let steps = ["low_3_off", "low_2_loads_off", "low_1_warning"]
+            .map(|key| number(set, "low_volts", key) / blocks);
+        prop_assert!(steps[0] >= 10.5 - 1e-9, "{steps:?}");
+        prop_assert!(
+            steps[0] + 0.1 < steps[1] && steps[1] + 0.1 < steps[2],
+            "{steps:?}"
+        );
+    }
+    Ok(())
+}
+
+fn sound(sheet: &Worksheet) -> Result<(), TestCaseError> {
+    let report = report(sheet);
+    let set = settings(sheet, &report);
+    no_current_of_nothing(sheet, &set)?;
+    steps_in_order(sheet, &set)?;
+    let inputs = &sheet.inputs;
+    for (group, machine) in [("regulator", &inputs.alt), ("second", &inputs.alt2)] {
+        let cap_a = line(&set, group, "current_cap").and_then(|line| line.number);
+        prop_assert!(
+            cap_a.is_none_or(|cap_a| cap_a <= machine.rated_a),
+            "{group}"
+        );
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(crate::cases(300))]
+
+    #[test]
+    fn a_sheet_holds_for_a_season(drawn in any_sheet()) {
+        sound(&drawn.0)?;
+    }
+
+    #[test]
+    fn usual_boats_too(drawn in normal_boat()) {
+        sound(&drawn.0)?;
+    }
+
+    /// A cold morning changes no setting of a lithium bank: the same sheet at
+    /// −5 °C as at 25.
+    #[test]
+    fn the_cold_changes_no_current(drawn in normal_boat(), bank_c in -20.0..45.0f64) {
+        let mut sheet = drawn.0;
+        sheet.inputs.bank.chemistry = Chemistry::Lfp;
+        let currents = |sheet: &Worksheet| -> Vec<Option<f64>> {
+            let set = settings(sheet, &report(sheet));
+            set.groups
+                .iter()
+                .flat_map(|group| &group.lines)
+                .filter(|line| ["current", "current_cap", "charge_current"].contains(&line.key))
+                .map(|line| line.number)
+                .collect()
+        };
+        sheet.inputs.bank.temperature_c = 25.0;
+        let warm = currents(&sheet);
+        sheet.inputs.bank.temperature_c = bank_c;
+        prop_assert_eq!(currents(&sheet), warm);
+    }
+}
+
+/// A management system's steps stay where they are, whatever the bank is
+/// charged to: 4 × 3.59, 3.62 and 3.65 V, by hand.
+#[test]
+fn steps_work_down_from_the_cells_limit() {
+    for charge in [
+        "",
+        "bank_charge_v=13.8",
+        "bank_charge_v=14.6",
+        "bank_charge_v=16",
+    ] {
+        let set = set(charge);
+        for (key, v) in [
+            ("high_1_warning", 14.36),
+            ("high_2_field_off", 14.48),
+            ("high_3_contactor", 14.6),
+        ] {
+            assert!(
+                (number(&set, "management", key) - v).abs() < 1e-9,
+                "{charge} {key}"
+            );
+        }
+    }
+    assert!((number(&set("bank_charge_v=14.6"), "charge", "voltage") - 14.2).abs() < 1e-9);
+}
+
+/// What of a bank's findings a worksheet has.
+fn severity(inputs: &str, key: &str) -> Option<Severity> {
+    let findings = report(&opened(inputs)).findings;
+    let found = findings.iter().find(|finding| finding.key == key);
+    found.map(|finding| finding.severity)
+}
+
+#[test]
+fn a_charge_voltage_needs_room() {
+    let no_room = |inputs: &str| severity(inputs, "charge_voltage_no_room");
+    let over = |inputs: &str| severity(inputs, "lithium_overvoltage");
+    assert_eq!(no_room(""), None);
+    assert_eq!(no_room("bank_charge_v=14.2"), None);
+    assert_eq!(no_room("bank_charge_v=14.4"), Some(Severity::Mend));
+    assert_eq!(no_room("bank_charge_v=14.6"), Some(Severity::Mend));
+    assert_eq!(over("bank_charge_v=14.6"), None);
+    assert_eq!(no_room("bank_charge_v=14.7"), None);
+    assert_eq!(over("bank_charge_v=14.7"), Some(Severity::Stop));
+    assert_eq!(
+        no_room("bank_nominal_v=24&bank_charge_v=28.8"),
+        Some(Severity::Mend)
+    );
+    // Another charger than the engine's brings it there too.
+    assert_eq!(
+        no_room("reg_kind=internal&reg_fixed_v=14&bank_charge_v=14.5"),
+        Some(Severity::Mend)
+    );
+    let findings = report(&opened("bank_charge_v=14.6")).findings;
+    let text = &findings
+        .iter()
+        .find(|f| f.key == "charge_voltage_no_room")
+        .expect("it")
+        .text;
+    assert!(text.contains("14.2 V"), "{text}");
+}
+
+/// The cap is what an alternator holds hot and 15 % more, not its rating; the
+/// run it leads to holds as much hot.
+#[test]
+fn a_cap_is_what_it_holds_hot() {
+    let sheet = opened("alt_rated_a=150&bank_capacity_ah=800&belt_kind=ribs8");
+    let before = report(&sheet);
+    let cap_a = number(&settings(&sheet, &before), "regulator", "current_cap");
+    let hot_a = before.machine.hot_a;
+    assert!(
+        cap_a < 130.0 && cap_a > 1.05 * hot_a && cap_a < 1.25 * hot_a,
+        "{cap_a} {hot_a}"
+    );
+    let mut with = sheet.clone();
+    with.inputs.reg.current_cap_a = Some(cap_a);
+    let after = report(&with);
+    assert!((after.machine.hot_a - hot_a).abs() < 0.01 * hot_a);
+    // A built-in regulator has none.
+    let set = set("reg_kind=internal");
+    assert_eq!(
+        line(&set, "built_in", "current_cap").and_then(|line| line.number),
+        None
+    );
+    assert_eq!(
+        opened("reg_kind=internal").inputs.reg.kind,
+        RegulatorKind::Internal
+    );
+}
+
+/// A DC-DC charger is set no higher than the alternator can feed it hot.
+#[test]
+fn a_charger_does_not_starve() {
+    let sheet = opened("way_kind=converter&way_converter_a=60&bank_capacity_ah=800");
+    let set_a = number(&settings(&sheet, &report(&sheet)), "converter", "current");
+    assert!(set_a < 50.0, "{set_a}");
+    let mut with = sheet.clone();
+    with.inputs.way.converter_a = set_a;
+    let found = report(&with).findings;
+    assert!(
+        found
+            .iter()
+            .all(|finding| finding.key != "converter_starves")
+    );
+}
