@@ -18,7 +18,7 @@ pub const SECTION: Section = Section {
         r#"<section class="answer" id="answer" aria-label="The answer"><dl>
 <div><dt>Engine, a day</dt><dd class="big" id="answer-time"></dd><dd class="small" id="answer-range">&nbsp;</dd><dd class="small" id="answer-need"></dd></div>
 <div><dt>Alternator, hot</dt><dd class="big" id="answer-amps"></dd><dd class="small" id="answer-cold"></dd></div>
-<div><dt>Held by</dt><dd class="big word" id="answer-limit"></dd><dd class="small" id="answer-tally"></dd></div>
+<div><dt>Limited by</dt><dd class="big word" id="answer-limit"></dd><dd class="small" id="answer-tally"></dd></div>
 </dl><div class="under"><p id="answer-left-out"></p><div id="answer-working"></div></div><p class="unseen" role="status" id="answer-whole"></p></section>"#
             .to_string()
     }),

@@ -3,7 +3,7 @@
 
 use ampwright_core::Worksheet;
 use ampwright_core::fields::{Kind, Knowledge, Other, Spec, Value};
-use ampwright_core::worksheet::Key;
+use ampwright_core::worksheet::{Key, is_asked};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent};
 use wasm_bindgen::JsCast;
@@ -25,7 +25,11 @@ pub fn row(place: &str, key: Key) -> String {
         ("ask", Kind::Number { .. } | Kind::Maybe { .. }) if spec.is_fact() => "I don't know",
         _ => "back to the default",
     };
-    let shown = Shown::of(&Worksheet::default(), Of::Input(key));
+    let sheet = Worksheet::default();
+    let mut shown = Shown::of(&sheet, Of::Input(key));
+    if place == "ask" {
+        shown.applies = is_asked(&sheet, key);
+    }
     let mut marks = String::new();
     if spec.is_fact() {
         marks = format!(

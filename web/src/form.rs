@@ -4,7 +4,7 @@ use std::cell::{Cell, RefCell};
 
 use ampwright_core::Worksheet;
 use ampwright_core::fields::Place;
-use ampwright_core::worksheet::{Key, SectionId};
+use ampwright_core::worksheet::{Key, SectionId, is_asked};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
@@ -66,13 +66,29 @@ pub struct Row {
     pub id: String,
     pub of: Of,
     pub shown: Option<Shown>,
+    /// Whether it stands among the short questions.
+    asked: bool,
 }
 
 impl Row {
     /// One that shows nothing yet.
     pub fn new(id: String, of: Of) -> Row {
-        let shown = None;
-        Row { id, of, shown }
+        let asked = id.starts_with("ask-");
+        Row {
+            id,
+            of,
+            shown: None,
+            asked,
+        }
+    }
+
+    /// What it has to show.
+    fn now(&self, sheet: &Worksheet) -> Shown {
+        let mut now = Shown::of(sheet, self.of);
+        if let (true, Of::Input(key)) = (self.asked, self.of) {
+            now.applies = is_asked(sheet, key);
+        }
+        now
     }
 }
 
@@ -177,7 +193,7 @@ fn hidden(is: bool) -> &'static str {
 pub fn follow(desk: Desk, rows: &mut [Row], afresh: bool) {
     desk.sheet.with_untracked(|sheet| {
         for row in rows {
-            let now = Shown::of(sheet, row.of);
+            let now = row.now(sheet);
             if afresh || row.shown != Some(now) {
                 field::show(&row.id, row.of, &now, afresh);
                 row.shown = Some(now);

@@ -53,7 +53,7 @@ pub use ladder::ChargeStep;
 pub use link::{Opened, open_link, to_link};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
 pub use price::Price;
-pub use questions::{QUESTIONS, Question};
+pub use questions::{QUESTIONS, Question, is_asked};
 pub use regulator::{Regulator, RegulatorKind, RegulatorLink, SensorPlace};
 pub use rule::Rule;
 pub use run::Run;

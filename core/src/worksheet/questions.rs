@@ -1,13 +1,24 @@
 //! The short way in: the few questions that give a first honest answer. Their
 //! fields are those of the worksheet; only the question is put differently.
 
+use super::{Key, NominalVolts, Worksheet};
+
 /// One question and the inputs that answer it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Question {
     /// The question.
     pub asks: &'static str,
-    /// Keys of the inputs that answer it; those that do not apply are not shown.
+    /// Keys of the inputs that answer it; see [`is_asked`].
     pub keys: &'static [&'static str],
+}
+
+/// Whether the questions show an input: where it applies; the alternator's
+/// voltage only where it may be another one than 12 V, or once it is said.
+pub fn is_asked(sheet: &Worksheet, key: Key) -> bool {
+    let unusual = Key::named("alt_nominal_v") != Some(key)
+        || sheet.inputs.bank.nominal_v != NominalVolts::V12
+        || sheet.is_said(key);
+    key.applies(&sheet.inputs) && unusual
 }
 
 /// The questions, in order.
@@ -25,8 +36,8 @@ pub const QUESTIONS: &[Question] = &[
         keys: &["way_kind", "way_converter_a"],
     },
     Question {
-        asks: "How many amperes does its plate promise?",
-        keys: &["alt_rated_a"],
+        asks: "What is the alternator rated at?",
+        keys: &["alt_rated_a", "alt_nominal_v"],
     },
     Question {
         asks: "How fast does the engine turn while charging?",
@@ -42,6 +53,6 @@ pub const QUESTIONS: &[Question] = &[
     },
     Question {
         asks: "Does anything hold the alternator back when it gets hot?",
-        keys: &["reg_kind", "reg_set_point_c"],
+        keys: &["reg_kind", "reg_set_point_c", "reg_link"],
     },
 ];

@@ -164,7 +164,7 @@ pub fn minute(run: &RunReport, at: f64) -> f64 {
     nearest(run, at * run.minutes).map_or(0.0, |moment| moment.minute)
 }
 
-/// "Heat: the regulator holds back 78 % of the time, the machine 22 %."
+/// "Limited by alternator temperature 78 %, alternator output 22 %."
 fn shares(run: &RunReport) -> String {
     if run.limit_shares.is_empty() {
         return "There is nothing to charge.".to_string();
@@ -174,7 +174,21 @@ fn shares(run: &RunReport) -> String {
         .iter()
         .map(|share| format!("{} {} %", share.limit.words(), figure(share.share_pct, 0)))
         .collect();
-    format!("Held down by {}.", parts.join(", "))
+    format!("Limited by {}.{}", parts.join(", "), opening(run))
+}
+
+/// When the battery disconnects, and what the drawing then is.
+fn opening(run: &RunReport) -> String {
+    let Some(opening) = &run.opening else {
+        return String::new();
+    };
+    let after = match opening.after_s {
+        seconds if seconds < 60.0 => format!("{} s", figure(seconds, 0)),
+        seconds => clock(seconds / 60.0),
+    };
+    format!(
+        " After {after} the battery management system disconnects the bank; from there on the chart shows what would flow if it stayed connected."
+    )
 }
 
 // What follows is written as text, figures and words of our own only.
@@ -189,7 +203,7 @@ fn table(run: &RunReport) -> String {
         "Wind. °C",
         "Case °C",
         "Air °C",
-        "Held by",
+        "Limited by",
     ];
     let every = (run.series.len() / 20).max(1);
     let last = run.series.len().saturating_sub(1);

@@ -74,9 +74,28 @@ pub fn plot(run: &RunReport, marks: &[(f64, &'static str)]) -> String {
             &format!("{words} {}", figure(*celsius, 0)),
         );
     }
+    if let Some(opening) = &run.opening {
+        disconnects(&mut drawing, time.place(opening.after_s / 60.0));
+    }
     band(&mut drawing, run, &time);
     minutes(&mut drawing, &time, HEIGHT - 12.0);
     drawing.finish()
+}
+
+/// Where the battery disconnects: what follows is as if it had not.
+fn disconnects(drawing: &mut Drawing, x: f64) {
+    drawing.line("mark-line open", (x, AMPS.0), (x, BAND.1));
+    let (at, anchor) = match x < 0.5 * (LEFT + RIGHT) {
+        true => (x + 4.0, Anchor::Start),
+        false => (x - 4.0, Anchor::End),
+    };
+    let place = (at, AMPS.1 - 6.0);
+    drawing.word(
+        "mark-words open",
+        place,
+        anchor,
+        "the battery disconnects here",
+    );
 }
 
 /// A level worth knowing.
