@@ -8,7 +8,7 @@ use crate::charge::Limit;
 use crate::disconnect::{Exposure, disconnect};
 use crate::fields::Value;
 use crate::physics::money::{capital_recovery, payback_years, wear_per_hour};
-use crate::report::{Report, Severity, Temps, report};
+use crate::report::{Report, Severity, Temps, report_without_lead};
 use crate::worksheet::{Alternator, Arrangement, Key, SectionId, Worksheet};
 
 /// What comes of an arrangement.
@@ -135,7 +135,7 @@ impl Outcome {
     /// Works out an arrangement; `today` is the worksheet as it stands.
     pub fn of(sheet: &Worksheet, arrangement: &Arrangement, today: Option<&Outcome>) -> Outcome {
         let with = arrangement.on(sheet);
-        let report = report(&with);
+        let report = report_without_lead(&with);
         let inputs = &with.inputs;
         let parts = parts(sheet, &with);
         let bought: f64 = parts.iter().map(|part| part.price).fold(0.0, |a, b| a + b);
