@@ -155,3 +155,21 @@ fn lithium_too_hot_to_charge() {
             says.cannot_charge();
         });
 }
+
+#[test]
+fn gel_and_a_stock_alternator_in_the_tropics() {
+    // 14.2 V on gel at 45 °C is 0.48 V too much, some 90 A are 0.45 C where gel
+    // takes 0.2 to 0.25, and 63 °C of air cook what nothing watches.
+    Boat::new("gel at 45 °C, stock alternator")
+        .choose("bank_chemistry", "gel")
+        .choose("reg_kind", "internal")
+        .set("bank_temperature_c", 45.0)
+        .set("space_outside_c", 40.0)
+        .set("bank_capacity_ah", 200.0)
+        .set("daily_use_ah", 60.0)
+        .set("run_from_pct", 60.0)
+        .check(|says| {
+            says.must_find_one_of(&["lead_overvoltage", "lead_over_current"]);
+            says.must_not_find("lead_frozen");
+        });
+}

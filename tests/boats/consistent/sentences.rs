@@ -23,7 +23,7 @@ pub fn check(says: &Says) {
         ("belts", json(&belts(&says.sheet, report))),
         ("first run", json(&first_run(&says.sheet, report))),
         ("arrangements", json(says.comparison())),
-        ("plans", json(says.found())),
+        ("plans", json(&says.found())),
         ("verdict", Json::String(says.verdict())),
         ("year", json(&year(says))),
         ("steps", json(&steps(says))),
@@ -58,8 +58,9 @@ fn year(says: &Says) -> Vec<String> {
 
 /// What the plans say of their steps.
 fn steps(says: &Says) -> Vec<String> {
-    let plans = says.found().plans.iter();
-    plans
+    let found = says.found().iter();
+    found
+        .flat_map(|found| &found.plans)
         .flat_map(|plan| &plan.steps)
         .map(|step| step.sentence())
         .collect()
