@@ -28,6 +28,7 @@ mod space;
 mod steps;
 mod sure;
 mod trial;
+mod verdict;
 mod wiring;
 mod workings;
 mod year;
