@@ -124,7 +124,8 @@ impl Inputs {
         if self.built_in_on_house() {
             self.built_in_v()
         } else {
-            self.charge_v() + self.compensation_v()
+            // A wild compensation does not turn a voltage round.
+            (self.charge_v() + self.compensation_v()).max(0.0)
         }
     }
 }
