@@ -90,7 +90,12 @@ fn disconnects(drawing: &mut Drawing, x: f64) {
         false => (x - 4.0, Anchor::End),
     };
     let place = (at, AMPS.1 - 6.0);
-    drawing.word("mark-words open", place, anchor, "the battery disconnects here");
+    drawing.word(
+        "mark-words open",
+        place,
+        anchor,
+        "the battery disconnects here",
+    );
 }
 
 /// A level worth knowing.
