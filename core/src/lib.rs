@@ -31,6 +31,7 @@ pub mod first_run;
 pub mod glossary;
 pub mod goal;
 mod most;
+pub mod numerics;
 pub mod physics;
 pub mod report;
 pub mod settings;

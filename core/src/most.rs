@@ -1,9 +1,10 @@
-//! The most each alternator gives and takes: cold, with the bank low, at the
-//! charging speed and with the engine at its highest. Belts and what happens
-//! when the battery goes are reckoned for these.
+//! The most each alternator gives and takes: in the charging run, and cold with
+//! the bank low and the engine at its highest. Belts and what happens when the
+//! battery goes are reckoned for these.
 
 use crate::charge::plant::{MachineState, Moment, Output, Plant};
-use crate::charge::unit::Unit;
+use crate::charge::run::PeakLoad;
+use crate::charge::unit::CalibratedAlternator;
 use crate::energy::house_load_a;
 use crate::physics::losses::Losses;
 use crate::report::Report;
@@ -61,53 +62,55 @@ const LATE_S: f64 = 1e9;
 /// Every alternator of the boat.
 pub(crate) fn machines(sheet: &Worksheet, report: &Report) -> Vec<Machine> {
     let inputs = &sheet.inputs;
-    let load_a = house_load_a(sheet);
-    let plant = Plant::new(inputs, load_a);
-    let fast = Plant::at_engine_rpm(inputs, load_a, inputs.eng.top_rpm);
-    let from = inputs.run.from_pct / 100.0;
-    let (here, top) = (cold(&plant, from), cold(&fast, from));
-    // What the run really came to: a slow start spares the belt.
-    let ran_a = report.run.series.iter().map(|m| m.alternator_a);
-    let ran_a = ran_a.fold(0.0, f64::max);
-    let part_w = part(report.run.peak_shaft_w, here.shaft_w());
-    let part_a = part(ran_a, plant.charging_a(&here.flow));
-    // What flows when the management system opens, shared as in the run.
-    let opening_a = report.run.opening.map(|opening| opening.alternator_a);
-    let opening = |charging: &Most, unit: &Unit| {
-        let part_a = part(opening_a?, plant.charging_a(&here.flow));
-        Some((*charging).scaled(unit, part_a, part_a))
+    let (rpm, top_rpm) = (inputs.eng.rpm, inputs.eng.top_rpm);
+    let alternators = &report.alternators;
+    let fast = alternators.plant_at(inputs, house_load_a(sheet), top_rpm);
+    let top = cold(&fast, inputs.run.from_pct / 100.0);
+    let (peak, second_peak) = (&report.run.peak_load, &report.run.second_peak_load);
+    let on_bank = [
+        (inputs.way.kind == WayKind::Direct).then_some(peak.amperes),
+        second_peak
+            .filter(|_| inputs.two.role == SecondRole::House)
+            .map(|peak| peak.amperes),
+    ];
+    let together_a: f64 = on_bank.iter().flatten().sum();
+    // What flows when the management system opens, shared as at the peak.
+    let opening = |at: usize, alternator: &CalibratedAlternator, peak: &PeakLoad| {
+        let opening = report.run.opening?;
+        let own_a = (*on_bank.get(at)?)?;
+        let amperes = opening.alternator_a * own_a / together_a.max(1e-9);
+        let load = PeakLoad {
+            amperes,
+            volts: opening.volts,
+            shaft_w: peak.shaft_w * amperes / own_a.max(1e-9),
+        };
+        Some(most(alternator, rpm, &load))
     };
-    let both = inputs.two.role == SecondRole::House;
-    let rpm = (inputs.eng.rpm, inputs.eng.top_rpm);
-    let first = most(&plant.main, rpm.0, &here.flow.main, &here.losses);
     let mut machines = vec![Machine {
         second: false,
         seen: *inputs,
-        zero_rpm: plant.main.curve.zero_rpm,
-        charging: first.scaled(&plant.main, part_a, part_w),
-        top: most(&fast.main, rpm.1, &top.flow.main, &top.losses),
-        opening: opening(&first, &plant.main).filter(|_| inputs.way.kind == WayKind::Direct),
+        zero_rpm: alternators.main.curve.zero_rpm,
+        charging: most(&alternators.main, rpm, peak),
+        top: most(
+            &alternators.main,
+            top_rpm,
+            &load(&top.flow.main, &top.losses),
+        ),
+        opening: opening(0, &alternators.main, peak),
     }];
-    if let (Some(seen), Some(second), Some(quick)) = (inputs.as_second(), plant.second, fast.second)
+    if let (Some(seen), Some(second), Some(peak)) =
+        (inputs.as_second(), &alternators.second, second_peak)
     {
-        let part_a = if both { part_a } else { 1.0 };
-        let unit = &second.unit;
-        let own = most(unit, rpm.0, &here.flow.second, &here.second_losses);
         machines.push(Machine {
             second: true,
             seen,
-            zero_rpm: unit.curve.zero_rpm,
-            charging: own.scaled(unit, part_a, part_w),
-            top: most(&quick.unit, rpm.1, &top.flow.second, &top.second_losses),
-            opening: opening(&own, unit).filter(|_| both),
+            zero_rpm: second.curve.zero_rpm,
+            charging: most(second, rpm, peak),
+            top: most(second, top_rpm, &load(&top.flow.second, &top.second_losses)),
+            opening: opening(1, second, peak),
         });
     }
     machines
-}
-
-/// Part of a figure; the whole of one that is nothing.
-fn part(of: f64, whole: f64) -> f64 {
-    if whole > 0.0 { of / whole } else { 1.0 }
 }
 
 /// Everything cold and the field let up.
@@ -116,25 +119,25 @@ fn cold(plant: &Plant, charge: f64) -> Moment {
     plant.moment(LATE_S, charge, &resting, &resting)
 }
 
-fn most(unit: &Unit, engine_rpm: f64, output: &Output, losses: &Losses) -> Most {
-    Most {
-        engine_rpm,
-        shaft_rpm: unit.shaft_rpm,
+/// What an alternator gives and takes at one moment.
+fn load(output: &Output, losses: &Losses) -> PeakLoad {
+    PeakLoad {
         amperes: output.amperes,
         volts: output.volts,
         shaft_w: output.amperes * output.volts + losses.total_w(),
-        flux: 0.0,
     }
-    .scaled(unit, 1.0, 1.0)
 }
 
-impl Most {
-    /// With other current and power, and the flux that goes with them.
-    fn scaled(mut self, unit: &Unit, amperes: f64, watts: f64) -> Most {
-        // Nothing is never minus nought.
-        self.amperes = (self.amperes * amperes).max(0.0) + 0.0;
-        self.shaft_w *= watts;
-        self.flux = unit.curve_here.flux_square(self.amperes, self.volts).sqrt();
-        self
+fn most(alternator: &CalibratedAlternator, engine_rpm: f64, load: &PeakLoad) -> Most {
+    let unit = alternator.at_engine_rpm(engine_rpm);
+    // Nothing is never minus nought.
+    let amperes = load.amperes.max(0.0) + 0.0;
+    Most {
+        engine_rpm,
+        shaft_rpm: unit.shaft_rpm,
+        amperes,
+        volts: load.volts,
+        shaft_w: load.shaft_w,
+        flux: unit.curve_here.flux_square(amperes, load.volts).sqrt(),
     }
 }

@@ -1,8 +1,12 @@
 //! Arrangements beside each other.
 
-use ampwright_core::arrange::{compare, parts, proposals};
-use ampwright_core::report;
-use ampwright_core::worksheet::{Arrangement, Key, SecondRole, WayKind, Worksheet, demo};
+use ampwright_core::arrange::{all, compare, parts, proposals};
+use ampwright_core::report::Severity;
+use ampwright_core::worksheet::{
+    AlternatorVolts, Arrangement, ClampKind, Inputs, Key, RegulatorKind, SecondRole, WayKind,
+    Worksheet, demo, open_link,
+};
+use ampwright_core::{disconnect, report};
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -68,6 +72,62 @@ proptest! {
         prop_assert!(Arrangement::between("x", &one.inputs, &one.inputs).changes.is_empty());
     }
 
+    /// Only the boat as it stands, and the user's own, may be harmful.
+    #[test]
+    fn no_proposal_does_harm(drawn in normal_boat()) {
+        let mut sheet = drawn.0;
+        sheet.arrangements.clear();
+        let compared = compare(&sheet);
+        for outcome in compared.outcomes.iter().skip(1) {
+            prop_assert_eq!((outcome.stop, outcome.harm.len()), (0, 0), "{}", &outcome.name);
+        }
+        for left_out in &compared.left_out {
+            prop_assert!(!left_out.harm.is_empty());
+        }
+        let names = |all: Vec<Arrangement>| -> Vec<String> {
+            all.into_iter().map(|a| a.name).collect()
+        };
+        let outcomes = compared.outcomes.iter().map(|o| o.name.clone());
+        prop_assert_eq!(names(all(&sheet)), outcomes.collect::<Vec<_>>());
+    }
+
+    /// Wherever a proposal leads an alternator, it is of that battery's voltage,
+    /// and one that was there is the one it was.
+    #[test]
+    fn proposals_keep_voltages(drawn in any_sheet()) {
+        let sheet = drawn.0;
+        for proposal in proposals(&sheet) {
+            let with = proposal.on(&sheet).inputs;
+            for seen in seen(&with) {
+                prop_assert!(seen.alternator_fits(), "{}", proposal.name);
+            }
+            let before = seen(&sheet.inputs);
+            for now in seen(&with) {
+                let same = |then: &&Inputs| {
+                    then.alt.rated_a == now.alt.rated_a && then.alt.mass_kg == now.alt.mass_kg
+                };
+                let mut alike = before.iter().filter(same).peekable();
+                prop_assert!(
+                    alike.peek().is_none()
+                        || alike.any(|then| then.alternator_blocks() == now.alternator_blocks()),
+                    "{}", proposal.name
+                );
+            }
+        }
+    }
+
+    /// A few words about a load dump say what the whole of it says.
+    #[test]
+    fn exposed_is_what_the_load_dump_says(drawn in normal_boat()) {
+        let sheet = drawn.0;
+        let today = &compare(&sheet).outcomes[0];
+        let dumps = disconnect(&sheet, &report(&sheet)).machines;
+        let too_much = dumps
+            .iter()
+            .any(|dump| dump.bank_left_v().is_some_and(|volts| dump.too_much(volts)));
+        prop_assert_eq!(today.exposed, too_much && sheet.inputs.engine_charges());
+    }
+
     /// Going there and staying there costs nothing more.
     #[test]
     fn what_is_there_is_not_bought(drawn in normal_boat()) {
@@ -80,6 +140,31 @@ proptest! {
         }
     }
 }
+
+/// The worksheet as each alternator sees it.
+fn seen(inputs: &Inputs) -> Vec<Inputs> {
+    [Some(*inputs), inputs.as_second()]
+        .into_iter()
+        .flatten()
+        .collect()
+}
+
+fn boat(link: &str) -> Worksheet {
+    let opened = open_link(&format!("v=2&{link}&end")).expect("a link");
+    assert_eq!(opened.remarks, Vec::<String>::new(), "{link}");
+    opened.sheet
+}
+
+fn proposal_of(sheet: &Worksheet, name: &str) -> Option<Worksheet> {
+    let proposals = proposals(sheet);
+    let found = proposals.iter().find(|proposal| proposal.name == name)?;
+    Some(found.on(sheet))
+}
+
+const DIRECT: &str = "Direct, with an external regulator";
+const CHARGER: &str = "Through a DC-DC charger";
+const LARGER: &str = "A larger alternator in its place";
+const SECOND: &str = "A second alternator for the bank";
 
 fn outcome_of(sheet: &Worksheet, name: &str) -> ampwright_core::arrange::Outcome {
     compare(sheet)
@@ -96,12 +181,12 @@ fn the_demo_has_every_usual_arrangement() {
     assert_eq!(
         names,
         [
-            "Regulated, straight to the bank",
-            "Stock machine and converter",
-            "A second machine for the bank",
-            "A larger machine in its place",
-            "Converter, and more panels",
-            "Sun and shore, no engine",
+            "Direct, with an external regulator",
+            "Through a DC-DC charger",
+            "A second alternator for the bank",
+            "A larger alternator in its place",
+            "DC-DC charger, and more panels",
+            "Solar and shore power, no engine",
         ]
     );
     for (outcome, exposed) in compared
@@ -117,7 +202,7 @@ fn the_demo_has_every_usual_arrangement() {
 fn a_converter_draws_what_its_output_and_losses_ask() {
     // By hand: 40 A at about 13.5 V, 91 % efficient, from 14 V, and 5 A of
     // services: 40·13.5/(0.91·14) + 5 = 47.4 A.
-    let outcome = outcome_of(&demo(), "converter");
+    let outcome = outcome_of(&demo(), "Through a DC-DC charger");
     assert!((outcome.hot_a - 47.4).abs() < 1.0, "{}", outcome.hot_a);
 }
 
@@ -164,7 +249,184 @@ fn a_second_machine_on_the_bank_brings_its_lead() {
     with.inputs.two.role = SecondRole::House;
     with.inputs.alt2.rated_a = 180.0;
     let bought: Vec<String> = parts(&now, &with).into_iter().map(|p| p.what).collect();
-    for what in ["Alternator, 180 A", "Cable and fuses of the charge lead"] {
+    for what in ["Alternator, 180 A", "Cable and fuses of a charge lead"] {
         assert!(bought.iter().any(|part| part == what), "{bought:?}");
     }
+}
+
+#[test]
+fn a_direct_boat_with_a_built_in_regulator_is_offered_an_external_one() {
+    let sheet = boat("reg_kind=internal&bank_charge_limit_a=50");
+    let compared = compare(&sheet);
+    assert_eq!(
+        compared.outcomes[0].name,
+        "Direct, with the built-in regulator"
+    );
+    assert!(!compared.outcomes[0].harm.is_empty());
+    let with = proposal_of(&sheet, DIRECT).expect("the regulator");
+    assert_eq!(with.inputs.reg.kind, RegulatorKind::External);
+    let cap_a = with.inputs.reg.current_cap_a.expect("a cap");
+    assert!(cap_a <= 50.0 && cap_a > 40.0, "{cap_a}");
+    // The regulator and nothing else: the lead is there.
+    let bought: Vec<String> = parts(&sheet, &with).into_iter().map(|p| p.what).collect();
+    assert_eq!(bought, ["External regulator with sensors"]);
+}
+
+#[test]
+fn a_12_v_alternator_is_not_proposed_for_a_48_v_bank() {
+    let sheet =
+        boat("bank_nominal_v=48&bank_capacity_ah=200&way_kind=converter&way_converter_a=10");
+    assert!(proposal_of(&sheet, DIRECT).is_none());
+    let with = proposal_of(&sheet, SECOND).expect("a second alternator");
+    assert_eq!(with.inputs.alt.nominal_v, AlternatorVolts::V48);
+    assert_eq!(
+        with.inputs
+            .as_second()
+            .expect("the stock one")
+            .alternator_blocks(),
+        1.0
+    );
+    assert!(
+        parts(&sheet, &with)
+            .iter()
+            .any(|p| p.what.starts_with("Alternator"))
+    );
+}
+
+#[test]
+fn a_24_v_alternator_brings_its_start_battery() {
+    let link = "bank_nominal_v=24&alt_nominal_v=24&alt_rated_a=80";
+    let with = proposal_of(&boat(link), CHARGER).expect("through a charger");
+    assert_eq!(with.inputs.way.start_v, 28.0);
+    assert_eq!(with.inputs.way.lockout_v, 26.0);
+    assert_eq!(with.inputs.alternator_blocks(), 2.0);
+    // With a start battery of 12 V there is no such arrangement.
+    let twelve = boat(&format!("{link}&way_start_v=13.9"));
+    assert!(proposal_of(&twelve, CHARGER).is_none());
+}
+
+#[test]
+fn a_larger_alternator_is_larger_and_its_engine_turns_it() {
+    let rated_w = |seen: &Inputs| seen.alt.rated_a * 14.0 * seen.alternator_blocks();
+    for link in [
+        "alt_rated_a=35&eng_displacement_l=0.5&reg_kind=internal",
+        "alt_rated_a=200&eng_displacement_l=3",
+        "bank_nominal_v=24&alt_nominal_v=24&alt_rated_a=100&eng_displacement_l=3",
+        "alt_rated_a=250&eng_displacement_l=3",
+    ] {
+        let sheet = boat(link);
+        let Some(with) = proposal_of(&sheet, LARGER) else {
+            continue;
+        };
+        assert!(rated_w(&with.inputs) > rated_w(&sheet.inputs), "{link}");
+        let share_pct = report(&with).engine.peak_share_pct;
+        assert!(share_pct <= 60.0, "{share_pct} {link}");
+    }
+    // 180 A are less than the 200 there, and nothing usual is more than 250.
+    assert!(proposal_of(&boat("alt_rated_a=250"), LARGER).is_none());
+}
+
+/// A charger of 40 A at 12 V takes 40·14/0.91 = 615 W, more than half of the
+/// 490 W of a 35 A alternator.
+#[test]
+fn a_charger_suits_its_alternator() {
+    let sheet = boat("alt_rated_a=35&reg_kind=internal");
+    let with = proposal_of(&sheet, CHARGER).expect("a small one");
+    assert!(with.inputs.way.converter_a <= 15.0);
+    // One that is too much is told, in watts whatever the voltages.
+    let says = |link: &str| {
+        let report = report(&boat(link));
+        report.findings.iter().any(|f| f.key == "converter_large")
+    };
+    // 30 A at 28 V are 923 W, of 1400; 20 A are 615.
+    assert!(says(
+        "bank_nominal_v=24&way_kind=converter&way_converter_a=30"
+    ));
+    assert!(!says(
+        "bank_nominal_v=24&way_kind=converter&way_converter_a=20"
+    ));
+}
+
+/// What the parts come to, as an electrician would write the bill.
+#[test]
+fn parts_are_what_a_yard_would_bill() {
+    let what = |now: &Worksheet, with: &Worksheet| -> Vec<String> {
+        parts(now, with).into_iter().map(|p| p.what).collect()
+    };
+    // A second alternator beside one that is regulated and led to the bank.
+    let now = boat("way_kind=direct");
+    let with = proposal_of(&now, SECOND).expect("a second one");
+    assert_eq!(
+        what(&now, &with),
+        [
+            "Alternator, 180 A",
+            "Bracket, pulleys and belt",
+            "External regulator with sensors",
+            "Cable and fuses of a charge lead",
+        ]
+    );
+    // In its place the regulator moves over.
+    let with = proposal_of(&now, LARGER).expect("a larger one");
+    assert!(!what(&now, &with).contains(&"External regulator with sensors".to_string()));
+    // The same figures at another voltage are another alternator.
+    let mut with = now.clone();
+    with.inputs.bank.nominal_v = ampwright_core::worksheet::NominalVolts::V24;
+    with.inputs.alt.nominal_v = AlternatorVolts::V24;
+    assert!(what(&now, &with).contains(&"Alternator, 100 A".to_string()));
+    // A suppressor that is there is not bought again.
+    let mut now = boat("way_kind=converter&reg_kind=internal");
+    now.inputs.guard.clamp = ClampKind::Clamp;
+    let with = proposal_of(&now, DIRECT).expect("direct");
+    assert!(what(&now, &with).contains(&"Protection against a load dump".to_string()));
+    let mut guarded = with.clone();
+    guarded.inputs.reg.kind = RegulatorKind::Internal;
+    let bought = what(&guarded, &with);
+    assert_eq!(bought, ["External regulator with sensors"]);
+}
+
+#[test]
+fn a_charger_is_turned_round_between_like_voltages_only() {
+    let back = |link: &str| {
+        let now = boat(link);
+        let mut with = now.clone();
+        with.inputs.way.kind = WayKind::Direct;
+        with.inputs.way.start_kept = ampwright_core::worksheet::StartKept::House;
+        let charger = parts(&now, &with)
+            .into_iter()
+            .find(|p| p.what.starts_with("DC-DC"));
+        charger.map(|part| part.price)
+    };
+    assert_eq!(back("way_kind=converter"), None);
+    // From 24 V down to 12 V is another device than from 12 up to 24.
+    assert!(back("way_kind=converter&bank_nominal_v=24").is_some());
+}
+
+/// A few thousandths of a litre are no reason to buy anything.
+#[test]
+fn dust_pays_nothing_back() {
+    let mut sheet = demo();
+    let value = |name: &str, text: &str| {
+        let key = Key::named(name).expect("an input");
+        (key, key.spec().read(text).expect("fits"))
+    };
+    sheet.arrangements = vec![Arrangement {
+        name: "Dust".to_string(),
+        changes: vec![
+            value("eng_fuel_kg_l", "0.8401"),
+            value("price_other", "500"),
+        ],
+    }];
+    let outcome = outcome_of(&sheet, "Dust");
+    assert!(outcome.bought > 0.0);
+    let today = compare(&sheet).outcomes[0].year.expect("a year").running();
+    assert!(outcome.year.expect("a year").running() < today);
+    assert_eq!(outcome.payback_years, None);
+}
+
+#[test]
+fn findings_that_speak_against_a_boat_are_named() {
+    let outcome = &compare(&boat("reg_kind=internal")).outcomes[0];
+    assert!(outcome.harm.iter().any(|f| f.key == "winding_too_hot"));
+    let stops = outcome.harm.iter().filter(|f| f.severity == Severity::Stop);
+    assert_eq!(stops.count(), outcome.stop);
 }

@@ -1,8 +1,11 @@
 //! The cheapest way to a goal.
 
-use ampwright_core::goal::{Found, Search};
+use ampwright_core::goal::{Found, Plan, Search, Unmet};
 use ampwright_core::report;
-use ampwright_core::worksheet::{GoalKind, May, WayKind, Worksheet, demo};
+use ampwright_core::report::{Report, Severity};
+use ampwright_core::worksheet::{
+    GoalKind, May, RegulatorKind, WayKind, Worksheet, demo, open_link,
+};
 use proptest::prelude::*;
 
 use crate::draw::normal_boat;
@@ -13,6 +16,42 @@ fn search(sheet: &Worksheet) -> Found {
         search.step(500);
     }
     search.found()
+}
+
+/// What an electrician would not leave the boat with: each Danger, and what is
+/// too hot, too fast, too much for belt or engine, or for the bank.
+fn harm(report: &Report) -> Vec<&'static str> {
+    const FIXES: [&str; 8] = [
+        "belt_too_small",
+        "case_too_hot",
+        "day_below_window",
+        "engine_overloaded",
+        "management_opens",
+        "overspeed",
+        "rectifier_too_hot",
+        "winding_too_hot",
+    ];
+    let found = report.findings.iter();
+    found
+        .filter(|f| f.severity == Severity::Stop || FIXES.contains(&f.key))
+        .map(|f| f.key)
+        .collect()
+}
+
+fn boat(link: &str) -> Worksheet {
+    let opened = open_link(&format!("v=2&{link}&end")).expect("a link");
+    assert_eq!(opened.remarks, Vec::<String>::new(), "{link}");
+    opened.sheet
+}
+
+/// The boats of the plans, after a look that none of them does harm.
+fn safe_plans(sheet: &Worksheet, found: &Found) -> Vec<Worksheet> {
+    let with = |plan: &Plan| plan.arrangement.on(sheet);
+    let boats: Vec<Worksheet> = found.plans.iter().map(with).collect();
+    for boat in &boats {
+        assert_eq!(harm(&report(boat)), Vec::<&str>::new());
+    }
+    boats
 }
 
 /// Leaves few enough combinations to try them all.
@@ -42,6 +81,26 @@ proptest! {
             prop_assert!((litres - plan.fuel_year_l).abs() < 1e-4 * (1.0 + litres));
             prop_assert!((report.machine.hot_a - plan.hot_a).abs() < 1e-3);
         }
+    }
+
+    /// Whatever the boat is like today, no plan does harm, and leaving a boat
+    /// as it is that does is no plan.
+    #[test]
+    fn no_plan_does_harm(drawn in normal_boat()) {
+        let sheet = narrowed(drawn.0);
+        let found = search(&sheet);
+        for plan in &found.plans {
+            let against = harm(&report(&plan.arrangement.on(&sheet)));
+            prop_assert!(against.is_empty(), "{against:?}");
+        }
+        for key in harm(&report(&sheet)) {
+            prop_assert!(found.today.iter().any(|f| f.key == key), "{key}");
+        }
+        if !found.today.is_empty() {
+            prop_assert!(found.plans.iter().all(|plan| !plan.steps.is_empty()));
+        }
+        prop_assert_eq!(found.best.is_none(), found.unmet.is_some());
+        prop_assert_eq!(found.plans.is_empty(), matches!(found.unmet, Some(Unmet::NothingSafe { .. })));
     }
 
     /// Dearer plans are quicker, and the steps of each add up.
@@ -86,8 +145,15 @@ proptest! {
 /// Going from change to change finds what trying everything finds.
 #[test]
 fn the_short_way_finds_the_same() {
-    let boats: [fn(&mut Worksheet); 4] = [
+    let boats: [fn(&mut Worksheet); 7] = [
         |_| {},
+        // Boats that are not safe as they stand.
+        |sheet| sheet.inputs.reg.kind = RegulatorKind::Internal,
+        |sheet| {
+            sheet.inputs.bank.charge_limit_a = Some(60.0);
+            sheet.inputs.reg.kind = RegulatorKind::Internal;
+        },
+        |sheet| sheet.inputs.alt.max_rpm = 7000.0,
         |sheet| sheet.inputs.way.kind = WayKind::Converter,
         |sheet| sheet.inputs.alt.pulley_ratio = 1.9,
         |sheet| {
@@ -140,6 +206,8 @@ fn what_stays_is_not_changed() {
         &mut goal.panels,
         &mut goal.bank,
         &mut goal.loads,
+        &mut goal.regulator,
+        &mut goal.cap,
     ] {
         *lever = May::Stay;
     }
@@ -147,4 +215,139 @@ fn what_stays_is_not_changed() {
     assert_eq!(found.tried, 1);
     assert_eq!(found.plans.len(), 1);
     assert!(found.plans[0].steps.is_empty());
+}
+
+/// An alternator with nothing but its built-in regulator cooks on a lithium
+/// bank, and the plan began with leaving it so.
+#[test]
+fn a_built_in_regulator_on_the_bank_is_replaced() {
+    let sheet = boat("reg_kind=internal");
+    assert!(harm(&report(&sheet)).contains(&"winding_too_hot"));
+    let found = search(&sheet);
+    let boats = safe_plans(&sheet, &found);
+    assert!(!boats.is_empty());
+    assert!(found.today.iter().any(|f| f.key == "winding_too_hot"));
+    for boat in &boats {
+        assert_eq!(boat.inputs.reg.kind, RegulatorKind::External);
+    }
+    // What puts an end to harm comes first.
+    let first = &found.plans[0].steps[0].what;
+    assert!(first.contains("external regulator"), "{first}");
+    assert!(found.sentences()[0].contains("not safe"));
+}
+
+#[test]
+fn a_plan_keeps_the_current_within_what_the_bank_may_take() {
+    for link in [
+        "reg_kind=internal&bank_charge_limit_a=50",
+        "bank_charge_limit_a=50",
+        "way_kind=converter&bank_charge_limit_a=50",
+    ] {
+        let sheet = boat(link);
+        let found = search(&sheet);
+        let boats = safe_plans(&sheet, &found);
+        assert!(!boats.is_empty(), "{link}");
+        for boat in boats {
+            let inputs = &boat.inputs;
+            let limit_a = inputs.charge_limit_a();
+            let most_a = match inputs.way.kind {
+                WayKind::Direct => inputs.reg.current_cap_a.unwrap_or(inputs.alt.rated_a),
+                WayKind::Converter => inputs.way.converter_a,
+            };
+            assert!(most_a <= limit_a, "{most_a} {limit_a} {link}");
+        }
+    }
+}
+
+#[test]
+fn no_plan_has_a_pulley_smaller_than_its_belt_bears() {
+    // Table of belts: 60 mm for one 10 mm V-belt, 65 mm for 13 mm, 50 mm for
+    // multi-rib belts, which is the least of all.
+    for (link, least_mm) in [
+        ("alt_rated_a=60&belt_kind=v10", 60.0),
+        ("belt_kind=v13", 65.0),
+        ("belt_kind=ribs6", 50.0),
+        ("belt_kind=unsaid", 50.0),
+    ] {
+        let mut sheet = boat(link);
+        // Other alternators bring belts of their own.
+        sheet.inputs.goal.machine = May::Stay;
+        sheet.inputs.goal.second = May::Stay;
+        let found = search(&sheet);
+        assert!(!found.plans.is_empty(), "{link}");
+        for boat in safe_plans(&sheet, &found) {
+            let belt = &boat.inputs.belt;
+            assert!(belt.pulley_mm >= least_mm, "{} {link}", belt.pulley_mm);
+            // The engine's pulley stays the one it is.
+            let (then_mm, now_mm) = (
+                sheet.inputs.engine_pulley_mm(),
+                boat.inputs.engine_pulley_mm(),
+            );
+            assert!((then_mm - now_mm).abs() < 0.5, "{then_mm} {now_mm} {link}");
+        }
+    }
+}
+
+#[test]
+fn an_alternator_keeps_its_voltage_in_every_plan() {
+    for (link, blocks) in [
+        (
+            "bank_nominal_v=48&way_kind=converter&bank_capacity_ah=200",
+            1.0,
+        ),
+        ("bank_nominal_v=24&alt_nominal_v=24&alt_rated_a=60", 2.0),
+        (
+            "alt_rated_a=35&eng_displacement_l=0.5&way_kind=converter&way_converter_a=10",
+            1.0,
+        ),
+    ] {
+        let mut sheet = boat(link);
+        let goal = &mut sheet.inputs.goal;
+        (goal.blower, goal.duct, goal.bank) = (May::Stay, May::Stay, May::Stay);
+        let found = search(&sheet);
+        assert!(!found.plans.is_empty(), "{link}");
+        for boat in safe_plans(&sheet, &found) {
+            let seconds = boat.inputs.as_second();
+            for seen in [Some(boat.inputs), seconds].into_iter().flatten() {
+                assert!(seen.alternator_fits(), "{link}");
+                if seen.alt.rated_a == sheet.inputs.alt.rated_a {
+                    assert_eq!(seen.alternator_blocks(), blocks, "{link}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn a_goal_that_cannot_be_had_says_why() {
+    let frozen = boat("bank_temperature_c=-5");
+    let found = search(&frozen);
+    assert!(found.plans.is_empty() && found.best.is_none());
+    assert!(!found.today.is_empty());
+    match &found.unmet {
+        Some(Unmet::NothingSafe { always }) => assert!(!always.is_empty()),
+        other => panic!("{other:?}"),
+    }
+    // It does not go on looking where nothing helps.
+    assert!(found.tried < 1000, "{}", found.tried);
+    let said = found.sentences().join(" ");
+    assert!(said.contains("−5 °C") || said.contains("-5 °C"), "{said}");
+
+    let mut greedy = narrowed(demo());
+    greedy.inputs.goal.hours = 0.0;
+    let found = search(&greedy);
+    assert!(!found.plans.is_empty());
+    assert_eq!(found.unmet, Some(Unmet::OutOfReach));
+    assert_eq!(found.sentences().len(), 1);
+}
+
+/// A large alternator on a small engine: 150 A at 14 V and 55 % are 3.8 kW of
+/// the 3.5 kW that half a litre has at 1500 rpm (14 kW a litre at 3000).
+#[test]
+fn no_plan_stalls_a_small_engine() {
+    let sheet = boat("alt_rated_a=35&eng_displacement_l=0.5");
+    let found = search(&sheet);
+    for boat in safe_plans(&sheet, &found) {
+        assert!(report(&boat).engine.peak_share_pct <= 60.0);
+    }
 }

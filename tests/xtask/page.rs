@@ -23,9 +23,6 @@ pub fn build() -> Result<()> {
         .env_remove("NO_COLOR")
         // Cargo adds these to the flags in .cargo/config.toml.
         .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", flags());
-    // The standard library is built along, without the words of a panic: what
-    // stops the page stops it at once, and the shell says so.
-    build.envs(tools::OWN_STD);
     succeed(build)?;
     say(&format!(
         "The page is in {}, after {} seconds.",
@@ -50,12 +47,10 @@ pub fn runs() -> Result<()> {
         "--bin=bench_runs",
     ]);
     build.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", flags());
-    build.envs(tools::OWN_STD);
     succeed(build)
 }
 
-/// Keeps the folders of the machine that builds the page out of it, and the
-/// words of panics.
+/// Keeps the folders of the machine that builds the page out of it.
 fn flags() -> String {
     let home = env::var_os("CARGO_HOME").map(PathBuf::from);
     let home = home.or_else(|| Some(env::home_dir()?.join(".cargo")));
@@ -65,7 +60,6 @@ fn flags() -> String {
         // Flags are parted at spaces.
         .filter(|(folder, _)| !folder.contains(' '))
         .map(|(folder, instead)| format!("--remap-path-prefix={folder}={instead} "))
-        .chain(["-Zunstable-options -Cpanic=immediate-abort".to_string()])
         .collect()
 }
 

@@ -16,42 +16,11 @@ const TRUNK: &str = "0.21.14";
 /// Makes everything ready and says where trunk is.
 pub fn ready() -> Result<PathBuf> {
     target()?;
-    sources()?;
     bindgen()?;
     let trunk = trunk()?;
     // The build itself never touches the network.
-    let mut fetch = cargo_command(&["fetch", "--quiet", "--locked", "--target", TARGET]);
-    // What the standard library itself is made from as well.
-    fetch.envs(OWN_STD);
-    succeed(fetch)?;
+    cargo(&["fetch", "--quiet", "--locked", "--target", TARGET])?;
     Ok(trunk)
-}
-
-/// Has cargo and rustc build the standard library along, for size; both call
-/// this unstable.
-pub const OWN_STD: [(&str, &str); 3] = [
-    ("RUSTC_BOOTSTRAP", "1"),
-    ("CARGO_UNSTABLE_BUILD_STD", "std"),
-    ("CARGO_UNSTABLE_BUILD_STD_FEATURES", "optimize_for_size"),
-];
-
-/// The sources of the standard library, which the page is built with.
-fn sources() -> Result<()> {
-    let mut rustc = command("rustc");
-    rustc.args(["--print", "sysroot"]);
-    let sysroot = answer(rustc).ok_or("The Rust compiler rustc is not on the search path.")?;
-    if Path::new(&sysroot)
-        .join("lib/rustlib/src/rust/library/std")
-        .is_dir()
-    {
-        return Ok(());
-    }
-    say("Adding the sources of the standard library; usually 10 seconds.");
-    let mut rustup = command("rustup");
-    rustup.args(["component", "add", "rust-src"]);
-    succeed(rustup).map_err(|e| {
-        format!("{e} Please add the component rust-src to this Rust installation by hand.")
-    })
 }
 
 /// The compiler's library for the browser.

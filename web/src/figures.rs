@@ -60,7 +60,7 @@ static TABLES: [Table; 6] = [
     ], day),
     ("machine", "The alternator", &[
         ("machine.shaft_rpm", "Its own speed", "rpm", 0, ""),
-        ("machine.full_cold_a", "Full field, as rated", "A", 0, ""),
+        ("machine.full_cold_a", "Full field, cold", "A", 0, ""),
         ("machine.hot_a", "Held, hot", "A", 0, ""),
         ("machine.hot.winding_c", "… winding", "°C", 0, "never settles"),
         ("machine.hot.rectifier_c", "… rectifier plate", "°C", 0, ""),

@@ -2,20 +2,26 @@
 
 use serde::Serialize;
 
+use super::WorkedOut;
+use super::harm::harm;
 use super::parts::{Part, parts};
+use super::year_cost::{YearCost, engine_kwh, paid_back_years, year_cost};
 use crate::belt::belts;
 use crate::charge::Limit;
-use crate::disconnect::{Exposure, disconnect};
+use crate::disconnect::{DumpReport, Exposure, disconnect};
 use crate::fields::Value;
-use crate::physics::money::{capital_recovery, payback_years, wear_per_hour};
-use crate::report::{Report, Severity, Temps, report};
-use crate::worksheet::{Alternator, Arrangement, Key, SectionId, Worksheet};
+use crate::report::{Finding, Report, Severity, Temps};
+use crate::worksheet::{Alternator, Key, SectionId, Worksheet};
 
 /// What comes of an arrangement.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Outcome {
     /// Its name.
     pub name: String,
+    /// What speaks against it: each Danger, and what overheats, overloads or
+    /// wears out a part. Only the worksheet as it stands and the user's own
+    /// arrangements ever have any.
+    pub harm: Vec<Finding>,
     /// Inputs that differ from the worksheet, each as "label: value unit".
     pub changes: Vec<String>,
     /// Engine time a day \[h\]; none when no run is long enough.
@@ -76,30 +82,6 @@ pub struct Hottest {
     pub limit_c: f64,
 }
 
-/// What a year costs.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct YearCost {
-    /// Fuel.
-    pub fuel: f64,
-    /// Service and overhaul of the engine.
-    pub engine: f64,
-    /// Shore power.
-    pub shore: f64,
-    /// What the bank loses of its life.
-    pub bank: f64,
-    /// The purchase, spread over its years.
-    pub capital: f64,
-    /// All of it.
-    pub total: f64,
-}
-
-impl YearCost {
-    /// What a year costs once everything is bought.
-    pub fn running(&self) -> f64 {
-        self.total - self.capital
-    }
-}
-
 impl Hottest {
     /// How far from its limit \[K\]; negative beyond it.
     pub fn margin_k(&self) -> f64 {
@@ -132,14 +114,17 @@ impl Hottest {
 }
 
 impl Outcome {
-    /// Works out an arrangement; `today` is the worksheet as it stands.
-    pub fn of(sheet: &Worksheet, arrangement: &Arrangement, today: Option<&Outcome>) -> Outcome {
-        let with = arrangement.on(sheet);
-        let report = report(&with);
+    /// What comes of an arrangement; `today` is the worksheet as it stands.
+    pub(super) fn of(sheet: &Worksheet, one: &WorkedOut, today: Option<&Outcome>) -> Outcome {
+        let WorkedOut {
+            arrangement,
+            with,
+            report,
+        } = one;
         let inputs = &with.inputs;
-        let parts = parts(sheet, &with);
+        let parts = parts(sheet, with);
         let bought: f64 = parts.iter().map(|part| part.price).fold(0.0, |a, b| a + b);
-        let year = year_cost(&with, &report, bought);
+        let year = year_cost(with, report, bought);
         let hottest = Hottest::of(&report.run.peak, &inputs.alt);
         let hottest = report.run.second_peak.map_or(hottest, |second| {
             hottest.worse(Hottest::of(&second, &inputs.alt2))
@@ -148,11 +133,12 @@ impl Outcome {
             let same = report.findings.iter().filter(|f| f.severity == severity);
             same.count()
         };
-        let (exposed, words) = disconnecting(&with, &report);
+        let (exposed, words) = disconnecting(with, report);
         let days = inputs.cost.days;
         let used_kwh = report.energy.anchor.use_wh * days / 1000.0;
         Outcome {
             name: arrangement.name.clone(),
+            harm: harm(report),
             changes: arrangement
                 .changes
                 .iter()
@@ -171,15 +157,12 @@ impl Outcome {
             belt_kw: report.engine.peak_kw,
             engine_share_pct: report.engine.peak_share_pct,
             bought,
-            engine_kwh: engine_kwh(&with, &report),
+            engine_kwh: engine_kwh(with, report),
             used_kwh: year.map(|year| year.total / used_kwh.max(1e-9)),
-            payback_years: today.and_then(|today| {
-                let saved = today.year?.running() - year?.running();
-                payback_years(bought, saved)
-            }),
+            payback_years: today.and_then(|today| paid_back_years(bought, &today.year?, &year?)),
             year,
             parts,
-            belt_pct: belts(&with, &report)
+            belt_pct: belts(with, report)
                 .iter()
                 .filter_map(|belt| belt.worst_pct)
                 .reduce(f64::max),
@@ -197,57 +180,30 @@ fn said((key, value): &(Key, Value)) -> String {
     format!("{}: {}", spec.label, spec.shown(*value))
 }
 
-/// Whether the bank's going harms anything, and what happens in a few words.
+/// Whether a load dump leaves more volts than the electronics withstand, and
+/// what happens in a few words.
 fn disconnecting(with: &Worksheet, report: &Report) -> (bool, String) {
     let all = disconnect(with, report);
+    let left_v = |dump: &DumpReport| dump.bank_left_v().unwrap_or(0.0);
     let worst = all
         .machines
         .iter()
-        .find(|machine| machine.exposure == Exposure::Bank);
-    let (Some(worst), true) = (worst, with.inputs.engine_charges()) else {
-        return (false, "nothing: a battery stays on the machine".into());
+        .filter(|dump| dump.exposure == Exposure::Bank && with.inputs.engine_charges())
+        .reduce(|one, other| {
+            let rank = |dump: &DumpReport| (dump.too_much(left_v(dump)), left_v(dump));
+            if rank(other) > rank(one) { other } else { one }
+        });
+    let Some(worst) = worst else {
+        return (false, "nothing: a battery stays on the alternator".into());
     };
-    let left_v = worst.bank_left_v().unwrap_or(0.0);
+    let (left_v, withstand_v) = (left_v(worst), worst.bear_v);
     let exposed = worst.too_much(left_v);
     let words = if !exposed {
-        format!("{left_v:.0} V for a moment, {:.0} V borne", worst.bear_v)
+        format!("{left_v:.0} V for a moment, electronics withstand {withstand_v:.0} V")
     } else if worst.defended() {
-        format!("{left_v:.0} V left, only {:.0} V borne", worst.bear_v)
+        format!("{left_v:.0} V left, electronics withstand only {withstand_v:.0} V")
     } else {
-        format!("up to {left_v:.0} V, nothing said to hold it down")
+        format!("up to {left_v:.0} V, no protection stated")
     };
     (exposed, words)
-}
-
-fn wear(sheet: &Worksheet) -> f64 {
-    let cost = &sheet.inputs.cost;
-    wear_per_hour(cost.service, cost.service_h, cost.overhaul, cost.overhaul_h)
-}
-
-fn year_cost(with: &Worksheet, report: &Report, bought: f64) -> Option<YearCost> {
-    let inputs = &with.inputs;
-    let cost = &inputs.cost;
-    let (hours, fuel_l) = (report.day.engine_hours?, report.day.fuel_l?);
-    let fuel = fuel_l * cost.days * cost.fuel_l;
-    let engine = hours * cost.days * wear(with);
-    let shore = report.shore.day_kwh * cost.days * cost.shore_kwh;
-    let full_cycles = report.energy.anchor.use_ah * cost.days / inputs.bank.capacity_ah;
-    let bank = inputs.bank_price() * full_cycles / inputs.bank_cycles();
-    let capital = bought * capital_recovery(cost.interest_pct / 100.0, cost.years);
-    Some(YearCost {
-        fuel,
-        engine,
-        shore,
-        bank,
-        capital,
-        total: fuel + engine + shore + bank + capital,
-    })
-}
-
-/// Fuel and wear of the day's run for each kilowatt-hour that goes into bank
-/// and boat meanwhile.
-fn engine_kwh(with: &Worksheet, report: &Report) -> Option<f64> {
-    let (hours, fuel_l) = (report.day.engine_hours?, report.day.fuel_l?);
-    let kwh = report.energy.engine_ah * report.energy.bank_v / 1000.0;
-    (hours > 0.0).then(|| (fuel_l * with.inputs.cost.fuel_l + hours * wear(with)) / kwh)
 }

@@ -10,7 +10,7 @@ use crate::physics::belt::{
     BeltType, carries_w, grip, own_pull_n, rule_w, side_n, speed_m_s, torque_nm, wrap_factor,
 };
 use crate::report::Report;
-use crate::worksheet::{BeltKind, Inputs, Worksheet};
+use crate::worksheet::{BeltKind, Inputs, Said, Worksheet};
 
 /// Pull on the crankshaft's end up to which nobody asks \[N\]: about what one
 /// 13 mm V-belt gives at all the pull it may have, which is what engines leave
@@ -156,6 +156,16 @@ fn ratio(seen: &Inputs, belt: &BeltType) -> f64 {
 fn rule_a(seen: &Inputs, belt: &BeltType) -> (f64, f64) {
     let factor = wrap_factor(seen.belt_wrap_deg()) / seen.alternator_blocks();
     (belt.rule_a.0 * factor, belt.rule_a.1 * factor)
+}
+
+/// The most current that the trade trusts this alternator's belt with \[A\], less
+/// where the belt turns the water pump too; none as long as no belt is named.
+pub(crate) fn trusted_a(seen: &Inputs) -> Option<f64> {
+    let (_, most_a) = rule_a(seen, &seen.belt.kind.table()?);
+    Some(match seen.belt.pump {
+        Said::Yes => most_a.min(SHARED_WITH_PUMP_A / seen.alternator_blocks()),
+        Said::No | Said::Unsaid => most_a,
+    })
 }
 
 /// What a belt carries at a shaft speed \[W\].

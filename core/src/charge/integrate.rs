@@ -8,7 +8,7 @@
 //! method take thousands of steps; this one takes some hundred.
 
 use super::rodas::{A, ALPHA, C, GAMMA, STAGES, TIME};
-use crate::physics::linear::Factors;
+use crate::numerics::linear::Factors;
 
 /// A point of a solution: time \[s\], state, and the state's rate of change.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -1,15 +1,18 @@
 //! Running the engine: what flows, what limits it, and what gets hot.
 //!
-//! [`unit`] is one alternator, [`space_air`] the air around it, [`plant`] the
-//! whole boat as prepared numbers and what happens aboard at one moment;
-//! [`management`] what the bank's management system does about it; [`integrate`] steps through time; [`run`] reads the answers off
+//! [`unit`] is one alternator, [`alternators`] all of the boat's, [`space_air`]
+//! the air around them, [`plant`] the whole boat as prepared numbers and what
+//! happens aboard at one moment; [`management`] what the bank's management
+//! system does about it; [`integrate`] steps through time; [`run`] reads the answers off
 //! a whole run; [`soak`] watches the heat after the engine stops; [`steady`]
 //! finds where everything settles without a run; [`day`] asks how long the
 //! engine must run each day.
 
+pub mod alternators;
 pub mod day;
 pub mod integrate;
 pub mod management;
+mod peaks;
 pub mod plant;
 mod rodas;
 pub mod run;

@@ -3,6 +3,7 @@
 use std::cell::Cell;
 
 use super::Limit;
+use super::alternators::Alternators;
 use super::management::Management;
 use super::sources::{Ready, Source, Terminals, meet};
 use super::space_air::SpaceAir;
@@ -155,18 +156,24 @@ impl Drive {
 }
 
 impl Plant {
-    /// Works out a boat whose house draws `load_a` \[A\] while charging.
+    /// Works out a boat whose house draws `load_a` \[A\] while charging. Who
+    /// asks for several of one boat calibrates its [`Alternators`] once.
     pub fn new(inputs: &Inputs, load_a: f64) -> Plant {
-        Plant::at_engine_rpm(inputs, load_a, inputs.eng.rpm)
+        Alternators::of(inputs).plant(inputs, load_a)
     }
 
-    /// The same at another engine speed \[rpm\].
-    pub fn at_engine_rpm(inputs: &Inputs, load_a: f64, engine_rpm: f64) -> Plant {
+    /// The boat with its alternators at an engine speed \[rpm\].
+    pub(super) fn with(
+        alternators: &Alternators,
+        inputs: &Inputs,
+        load_a: f64,
+        engine_rpm: f64,
+    ) -> Plant {
         let bank = inputs.house_bank();
         Plant {
-            main: Unit::new(inputs, engine_rpm),
-            second: inputs.as_second().map(|seen| SecondUnit {
-                unit: Unit::new(&seen, engine_rpm),
+            main: alternators.main.at_engine_rpm(engine_rpm),
+            second: alternators.second.map(|second| SecondUnit {
+                unit: second.at_engine_rpm(engine_rpm),
                 feeds_house: inputs.two.role == SecondRole::House,
             }),
             back_a: back_a(inputs, bank.rest_v(0.5)),
@@ -207,7 +214,8 @@ impl Plant {
         let terminals = Terminals::new(&self.bank, charge);
         // Most that may reach house and bank together, and why.
         let drawn_a = self.taken_a();
-        let held_a = (self.held_v - terminals.rest_v) / terminals.ohm + drawn_a;
+        let held_v = self.held_at(&main.t, &second.t);
+        let held_a = (held_v - terminals.rest_v) / terminals.ohm + drawn_a;
         let taken_a = if self.linked {
             self.bank_limit_a + drawn_a
         } else {
@@ -278,6 +286,22 @@ impl Plant {
                 limit.get()
             },
         }
+    }
+
+    /// Voltage at which current into the house bank is turned down with the
+    /// alternators at these temperatures \[V\]. Of two built-in regulators the
+    /// one that holds more decides.
+    pub(crate) fn held_at(&self, main: &Temperatures, second: &Temperatures) -> f64 {
+        let charger_v = self.main.holds_v(main).unwrap_or(self.held_v);
+        self.second
+            .as_ref()
+            .and_then(|beside| beside.unit.holds_v(second))
+            .map_or(charger_v, |beside_v| beside_v.max(charger_v))
+    }
+
+    /// Whether that depends on the air as well as on the alternators.
+    pub(crate) fn held_by_built_in(&self) -> bool {
+        self.main.has_built_in() || self.second.is_some_and(|beside| beside.unit.has_built_in())
     }
 
     fn second_output(

@@ -9,6 +9,7 @@ use super::unit::Unit;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::Temperatures;
 
+pub use super::peaks::{PeakLoad, Peaks};
 pub use super::trace::{Sample, Stretch, Trace};
 
 /// Parts of a state: charge, air, and carried along alternator ampere-seconds
@@ -98,12 +99,13 @@ pub(super) fn moment<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; 
 }
 
 /// The two drives asked for last: a winding, a plate or air a little warmer
-/// drives the same, and how rates change with them is asked at every step.
+/// drives the same (but air a built-in regulator feels), and how rates change
+/// with them is asked at every step.
 #[derive(Default)]
 struct Drives {
     kept: [Cell<Option<Drive>>; 2],
-    /// Time, charge, and the sensor and the rotor of each machine.
-    asked: [Cell<[f64; 6]>; 2],
+    /// Time, charge, the sensor and the rotor of each machine, and the air.
+    asked: [Cell<[f64; 7]>; 2],
     last: Cell<bool>,
 }
 
@@ -116,9 +118,13 @@ impl Drives {
         main: &MachineState,
         second: &MachineState,
     ) -> Drive {
-        let mut asked = [seconds, charge, main.sensed_c, main.t.body_c, 0.0, 0.0];
+        let mut asked = [0.0; 7];
+        asked[..4].copy_from_slice(&[seconds, charge, main.sensed_c, main.t.body_c]);
         if plant.second.is_some() {
             (asked[4], asked[5]) = (second.sensed_c, second.t.body_c);
+        }
+        if plant.held_by_built_in() {
+            asked[6] = main.t.air_c;
         }
         let last = self.last.get();
         for at in [last, !last] {

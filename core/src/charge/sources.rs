@@ -4,8 +4,8 @@
 use super::Limit;
 use super::plant::MachineState;
 use super::unit::Unit;
+use crate::numerics::falling_root;
 use crate::physics::battery::Bank;
-use crate::physics::roots;
 
 /// A machine at one moment: what its regulator allows and how warm its rotor is.
 pub(super) struct Ready<'a> {
@@ -125,5 +125,5 @@ pub(super) fn meet(most_a: f64, guess_a: f64, given: impl Fn(f64) -> (f64, f64))
         }
         amperes = (amperes + step).min(most_a);
     }
-    roots::falling(|amperes| given(amperes).0 - amperes, 0.0, most_a, 1e-10)
+    falling_root(|amperes| given(amperes).0 - amperes, 0.0, most_a, 1e-10)
 }

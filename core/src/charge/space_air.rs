@@ -34,20 +34,21 @@ impl SpaceAir {
             Breathing::Outside => 0.0,
         };
         let blown_m3h = space.blower_m3h * space.blower_installed_pct / 100.0;
-        let flow_m3h = drawn_m3h + blown_m3h + space.leak_m3h;
+        let leak_m3h = inputs.space_leak_m3h();
+        let flow_m3h = drawn_m3h + blown_m3h + leak_m3h;
         let after_m3h = match space.blower_after {
-            AfterStop::On => blown_m3h + space.leak_m3h,
-            AfterStop::Off => space.leak_m3h,
+            AfterStop::On => blown_m3h + leak_m3h,
+            AfterStop::Off => leak_m3h,
         };
         SpaceAir {
             flow_m3h,
             flow_w_k: air::flow_w_k(flow_m3h, space.air_kg_m3),
             after_w_k: air::flow_w_k(after_m3h, space.air_kg_m3),
-            wall_w_k: space.wall_w_k,
-            engine_w_k: eng.surface_w_k,
+            wall_w_k: inputs.space_wall_w_k(),
+            engine_w_k: inputs.engine_surface_w_k(),
             outside_c: space.outside_c,
             cabin_c: inputs.cabin_c(),
-            heat_j_k: space.heat_capacity_kj_k * 1000.0,
+            heat_j_k: inputs.space_heat_capacity_kj_k() * 1000.0,
             measured_hot_c: (space.basis == AirBasis::Measured).then_some(space.hot_c),
             start_c: inputs.start_c(),
             engine_c: eng.running_c,

@@ -2,7 +2,7 @@
 
 use super::plant::{Flow, MachineState, Output, Plant};
 use super::unit::Unit;
-use crate::physics::roots;
+use crate::numerics::falling_root;
 use crate::physics::thermal::{AirBalance, Temperatures};
 
 /// The settled state of machines that keep charging.
@@ -133,7 +133,7 @@ fn settle(
             .map(|last_a: f64| (0.999 * last_a, 1.001 * last_a + 1e-6))
             .filter(|(low_a, high_a)| spare_a(*low_a) > 0.0 && spare_a(*high_a) < 0.0)
             .unwrap_or((0.0, most_a));
-        let amperes = roots::falling(spare_a, low_a, high_a, 1e-9);
+        let amperes = falling_root(spare_a, low_a, high_a, 1e-9);
         last_a = Some(amperes);
         found = heated(amperes, volts);
         let Some(t) = found else { break };

@@ -4,7 +4,7 @@ use super::Limit;
 use super::integrate::{Point, between};
 use super::plant::{Flow, MachineState, Moment, Plant};
 use super::run::{MAIN, PARTS, SECOND, State, machines, moment, temperatures};
-use crate::physics::roots;
+use crate::numerics::falling_root;
 use crate::physics::thermal::Temperatures;
 
 /// A run that was reckoned, from which anything can be read off.
@@ -131,7 +131,7 @@ impl Trace {
         self.points.windows(2).find_map(|pair| {
             let [a, b] = pair else { return None };
             (b.state[0] >= charge).then(|| {
-                roots::falling(
+                falling_root(
                     |seconds| charge - between(a, b, seconds)[0],
                     a.seconds,
                     b.seconds,
@@ -154,15 +154,6 @@ impl Trace {
     /// Kilowatt-hours their shafts took until a time \[s\].
     pub fn shaft_kwh(&self, seconds: f64) -> f64 {
         self.state(seconds)[3] / 3.6e6
-    }
-
-    /// Most that the shafts took at any step until a time \[W\].
-    pub fn peak_shaft_w(&self, seconds: f64) -> f64 {
-        self.points
-            .iter()
-            .take_while(|point| point.seconds <= seconds)
-            .map(|point| point.rate[3])
-            .fold(0.0, f64::max)
     }
 
     /// Hottest of each until a time \[s\]: the alternator, and the second one.

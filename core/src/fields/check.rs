@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::{Kind, Other, Spec, Value, decimal};
+use super::{Kind, Other, Spec, Value};
 
 /// Why a value was not taken, as a sentence for the user.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -31,7 +31,7 @@ pub fn parse_number(text: &str) -> Option<f64> {
     if tidy.is_empty() || !tidy.chars().all(numeric) {
         return None;
     }
-    decimal(&tidy)
+    tidy.parse().ok()
 }
 
 impl Spec {

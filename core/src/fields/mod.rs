@@ -4,7 +4,6 @@
 
 mod check;
 mod choice;
-mod decimal;
 mod section;
 mod spec;
 mod step;
@@ -14,7 +13,7 @@ mod value;
 pub(crate) use check::no_input;
 pub use check::{Complaint, parse_number, quoted};
 pub(crate) use choice::choice;
-pub(crate) use decimal::decimal;
+
 pub use section::{Field, Section};
 pub(crate) use section::{section, sections};
 pub use spec::{Absent, Kind, Knowledge, Place, Spec, Spread};

@@ -87,6 +87,7 @@ pub mod units {
     pub const RPM: &Unit = &plain("rpm");
     pub const MILLIOHM: &Unit = &plain("mΩ");
     pub const MILLIVOLT_PER_CELL_KELVIN: &Unit = &plain("mV/K");
+    pub const MILLIVOLT_PER_KELVIN: &Unit = &plain("mV/K");
     pub const OHM_AMPERE_HOUR: &Unit = &plain("Ω·A·h");
     pub const WATT_PER_KELVIN: &Unit = &plain("W/K");
     pub const KILOJOULE_PER_KELVIN: &Unit = &plain("kJ/K");

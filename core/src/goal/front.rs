@@ -10,16 +10,19 @@ const SAME_H: f64 = 0.5 / 60.0;
 pub(super) struct Front(Vec<Tried>);
 
 impl Front {
-    /// Takes one in unless another is no dearer and no slower; those it beats
-    /// so go. Says whether it was taken.
-    pub fn take(&mut self, tried: &Tried) -> bool {
-        if !tried.hours.is_finite() || self.0.iter().any(|held| beats(held, tried)) {
-            return false;
+    /// Whether it has a place here: no other is no dearer and no slower.
+    pub fn would_take(&self, tried: &Tried) -> bool {
+        tried.hours.is_finite() && !self.0.iter().any(|held| beats(held, tried))
+    }
+
+    /// Takes one in that has a place here; those it beats go.
+    pub fn take(&mut self, tried: &Tried) {
+        if !self.would_take(tried) {
+            return;
         }
         self.0.retain(|held| !beats(tried, held));
         let place = self.0.partition_point(|held| held.bought <= tried.bought);
         self.0.insert(place, *tried);
-        true
     }
 
     /// Whether one is close enough to the front to be worth going on from:

@@ -1,33 +1,13 @@
-//! What came of a search, put so that it can be told.
+//! A combination of changes told step by step.
 
 use serde::Serialize;
 
-use super::lever::{COUNT, LEVERS};
+use super::lever::{CAP, COUNT, LEVERS};
 use super::search::Search;
-use super::weigh::{Levels, Tried, Verdict};
-use crate::arrange::price;
+use super::weigh::{Levels, Tried};
 use crate::charge::steady::settled;
 use crate::report::clock;
 use crate::worksheet::Arrangement;
-
-/// So many plans are shown at most.
-const SHOWN: usize = 8;
-
-/// What came of a search.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Found {
-    /// Combinations there are.
-    pub combinations: usize,
-    /// Of those, worked out.
-    pub tried: usize,
-    /// Of those, left out: something would get too hot or turn too fast, or
-    /// the engine would labour.
-    pub harmful: usize,
-    /// What no other beats on money and hours, by rising price.
-    pub plans: Vec<Plan>,
-    /// Which of them meets the goal best; none when none does.
-    pub best: Option<usize>,
-}
 
 /// A set of changes.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -42,7 +22,8 @@ pub struct Plan {
     pub hot_a: f64,
     /// Whether it meets the goal.
     pub meets: bool,
-    /// Its changes, what brings most for its money first.
+    /// Its changes: what puts an end to harm first, then what brings most for
+    /// its money.
     pub steps: Vec<Step>,
     /// The same as an arrangement to compare or take over.
     #[serde(skip)]
@@ -52,7 +33,7 @@ pub struct Plan {
 /// One change.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Step {
-    /// What: "a blower of 200 m³/h more".
+    /// What: "a blower with 200 m³/h more".
     pub what: String,
     /// Its price.
     pub price: f64,
@@ -82,33 +63,7 @@ impl Step {
     }
 }
 
-pub(super) fn found(search: &Search) -> Found {
-    let front = search.front.all();
-    let mut shown: Vec<Tried> = Vec::new();
-    // Evenly among many, both ends kept.
-    let every = front.len().div_ceil(SHOWN).max(1);
-    for (at, tried) in front.iter().enumerate() {
-        if at % every == 0 || at + 1 == front.len() {
-            shown.push(*tried);
-        }
-    }
-    if let Some(best) = &search.best
-        && !shown.iter().any(|tried| tried.levels == best.levels)
-    {
-        let place = shown.partition_point(|tried| tried.bought <= best.bought);
-        shown.insert(place, *best);
-    }
-    let is_best = |tried: &Tried| search.best.is_some_and(|best| best.levels == tried.levels);
-    Found {
-        combinations: search.combinations(),
-        tried: search.tried(),
-        harmful: search.harmful,
-        best: shown.iter().position(is_best),
-        plans: shown.iter().map(|tried| plan(search, tried)).collect(),
-    }
-}
-
-fn plan(search: &Search, tried: &Tried) -> Plan {
+pub(super) fn plan(search: &Search, tried: &Tried) -> Plan {
     let with = search.scales.with(&tried.levels);
     Plan {
         bought: tried.bought,
@@ -128,62 +83,62 @@ fn hot_a(search: &Search, levels: &Levels) -> f64 {
     plant.charging_a(&settled(&plant, half_way).flow)
 }
 
-/// Hours of a combination, whatever harm it does on the way; a day where no
-/// run is long enough.
-fn hours(search: &Search, levels: &Levels) -> f64 {
-    match search.scales.weigh(levels) {
-        Verdict::Fine(tried) => tried.hours.min(24.0),
-        Verdict::Harmful => 24.0,
-    }
-}
-
-/// The changes one after the other, each time the one that saves most engine
-/// time for its money.
+/// The changes one after the other: first what puts an end to harm, then each
+/// time the one that saves most engine time for its money and does none.
 fn steps(search: &Search, levels: &Levels) -> Vec<Step> {
     let mut at: Levels = [0; COUNT];
     let mut steps = Vec::new();
-    let whole_ah = crate::energy::energy(&search.sheet).anchor.use_ah;
-    let cost =
-        |levels: &Levels| price(&search.scales.inputs, &search.scales.with(levels), whole_ah);
+    // A day where no run is long enough.
+    let hours = |tried: &Tried| tried.hours.min(24.0);
+    let mut now = search.scales.weigh(&at);
     while at != *levels {
-        let (hours_now, amps_now, cost_now) = (hours(search, &at), hot_a(search, &at), cost(&at));
-        let mut chosen: Option<(f64, usize, Levels, f64)> = None;
+        let mut chosen: Option<((bool, f64), usize, Tried)> = None;
         for lever in 0..COUNT {
-            let (Some(now), Some(wanted)) = (at.get(lever), levels.get(lever)) else {
+            let (Some(is), Some(wanted)) = (at.get(lever), levels.get(lever)) else {
                 continue;
             };
-            if now == wanted {
+            if is == wanted {
                 continue;
             }
             let mut next = at;
             if let Some(place) = next.get_mut(lever) {
                 *place = *wanted;
             }
-            let hours_next = hours(search, &next);
-            let gain = (hours_now - hours_next) / (cost(&next) - cost_now).max(1.0);
-            if chosen.is_none_or(|(best, ..)| gain > best) {
-                chosen = Some((gain, lever, next, hours_next));
+            let tried = search.scales.weigh(&next);
+            let gain = (hours(&now) - hours(&tried)) / (tried.bought - now.bought).max(1.0);
+            let rank = (!tried.harmful, gain);
+            if chosen.is_none_or(|(best, ..)| rank > best) {
+                chosen = Some((rank, lever, tried));
             }
         }
-        let Some((_, lever, next, hours_next)) = chosen else {
+        let Some((_, lever, next)) = chosen else {
             break;
         };
         steps.push(Step {
-            what: words(search, lever, &next),
-            price: cost(&next) - cost_now,
-            saves_h: hours_now - hours_next,
-            adds_a: hot_a(search, &next) - amps_now,
+            what: words(search, lever, &at, &next.levels),
+            price: next.bought - now.bought,
+            saves_h: hours(&now) - hours(&next),
+            adds_a: hot_a(search, &next.levels) - hot_a(search, &at),
         });
-        at = next;
+        at = next.levels;
+        now = next;
     }
     steps
 }
 
-fn words(search: &Search, lever: usize, levels: &Levels) -> String {
+/// What a step changes, and the current cap that comes with it.
+fn words(search: &Search, lever: usize, before: &Levels, after: &Levels) -> String {
     let says = LEVERS.get(lever).map_or("", |lever| lever.says);
-    let amount = levels
+    let amount = after
         .get(lever)
         .and_then(|level| usize::from(*level).checked_sub(1))
         .and_then(|at| search.scales.amounts.get(lever)?.get(at));
-    says.replace('#', &amount.map_or(String::new(), f64::to_string))
+    let what = says.replace('#', &amount.map_or(String::new(), f64::to_string));
+    let cap_a = |levels| search.scales.with(levels).reg.current_cap_a;
+    match cap_a(after) {
+        Some(now_a) if lever != CAP && cap_a(before) != Some(now_a) => {
+            format!("{what}, its current cap set to {now_a} A")
+        }
+        _ => what,
+    }
 }

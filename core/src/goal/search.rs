@@ -1,9 +1,10 @@
 //! Goes through the combinations.
 
+use super::found::{Found, found};
 use super::front::Front;
 use super::lever::COUNT;
-use super::plan::{Found, found};
-use super::weigh::{Levels, Scales, Tried, Verdict};
+use super::weigh::{Levels, Scales, Tried};
+use crate::report::Finding;
 use crate::worksheet::{GoalKind, Worksheet};
 
 /// So many combinations are all tried. Of more, those are tried that are one
@@ -14,6 +15,9 @@ const MOST: usize = 6000;
 
 /// A search under way. Nothing happens but in [`Search::step`], so that a page
 /// can do it piece by piece and leave it whenever it likes.
+///
+/// What is about to join the front, or to become the best, is verified with the
+/// whole report first: only what does no harm does either.
 #[derive(Debug, Clone)]
 pub struct Search {
     pub(super) sheet: Worksheet,
@@ -23,12 +27,18 @@ pub struct Search {
     seen: Vec<bool>,
     queue: Vec<u32>,
     next: usize,
+    /// So many at the beginning of the queue have one or two changes, or none.
+    simple: usize,
     everything: bool,
     most: usize,
     pub(super) front: Front,
     pub(super) best: Option<Tried>,
     pub(super) tried: usize,
     pub(super) harmful: usize,
+    /// What speaks against the boat as it stands.
+    pub(super) today: Vec<Finding>,
+    /// What spoke against every combination that was verified so far.
+    pub(super) always: Option<Vec<&'static str>>,
 }
 
 impl Search {
@@ -37,7 +47,7 @@ impl Search {
         Search::trying_all(sheet, ALL)
     }
 
-    /// The same, trying everything where there are no more than so many
+    /// Begins one that tries everything where there are no more than so many
     /// combinations, however long it takes.
     pub fn trying_all(sheet: &Worksheet, all: usize) -> Search {
         let scales = Scales::new(sheet);
@@ -51,18 +61,38 @@ impl Search {
             seen: vec![false; combinations],
             queue: Vec::new(),
             next: 0,
+            simple: 0,
             everything: combinations <= all,
             most: all.max(MOST),
             front: Front::default(),
             best: None,
             tried: 0,
             harmful: 0,
+            today: Vec::new(),
+            always: None,
         };
-        let last = if search.everything { combinations } else { 1 };
-        for index in 0..last {
-            search.enqueue(index);
+        search.enqueue_simple();
+        if search.everything {
+            for index in 0..combinations {
+                search.enqueue(index);
+            }
         }
         search
+    }
+
+    /// Nothing changed, one change, and two: a boat that is not safe as it
+    /// stands may need both before anything else is worth looking at.
+    fn enqueue_simple(&mut self) {
+        let none = [0; COUNT];
+        self.enqueue(0);
+        let one_changed = self.one_changed(&none);
+        for levels in &one_changed {
+            self.enqueue(self.index(levels));
+        }
+        for levels in &one_changed {
+            self.neighbours(levels);
+        }
+        self.simple = self.queue.len();
     }
 
     /// Combinations there are, senseless ones among them.
@@ -77,7 +107,15 @@ impl Search {
 
     /// Whether all are done.
     pub fn done(&self) -> bool {
-        self.next >= self.queue.len() || self.tried >= self.most
+        self.next >= self.queue.len() || self.tried >= self.most || self.hopeless()
+    }
+
+    /// Whether something spoke against every combination that was verified,
+    /// all those of one or two changes among them.
+    fn hopeless(&self) -> bool {
+        self.next >= self.simple
+            && self.front.all().is_empty()
+            && self.always.as_ref().is_some_and(|keys| !keys.is_empty())
     }
 
     /// The part that is done, 0 to 1; it can fall when more turns up.
@@ -101,10 +139,11 @@ impl Search {
             self.next += 1;
             self.tried += 1;
             let levels = self.levels(index as usize);
-            match self.scales.weigh(&levels) {
-                Verdict::Harmful => self.harmful += 1,
-                Verdict::Fine(tried) => self.note(&tried),
+            if index == 0 {
+                self.today = self.scales.verified(&self.sheet, &levels);
             }
+            let tried = self.scales.weigh(&levels);
+            self.note(&tried);
         }
     }
 
@@ -114,13 +153,34 @@ impl Search {
     }
 
     fn note(&mut self, tried: &Tried) {
-        self.front.take(tried);
-        if self.better(tried) {
-            self.best = Some(*tried);
+        let joins = self.front.would_take(tried);
+        let better = self.better(tried);
+        let harmful = tried.harmful || (joins || better) && !self.verify(tried);
+        if harmful {
+            self.harmful += 1;
+        } else {
+            self.front.take(tried);
+            if better {
+                self.best = Some(*tried);
+            }
         }
-        if !self.everything && (tried.hours.is_infinite() || self.front.nearly(tried)) {
+        // As long as nothing is free of harm, every way on is looked at.
+        let lost = self.front.all().is_empty();
+        let near = !harmful && (tried.hours.is_infinite() || self.front.nearly(tried));
+        if !self.everything && (lost || near) {
             self.neighbours(&tried.levels);
         }
+    }
+
+    /// Whether the whole report finds no harm in a combination.
+    fn verify(&mut self, tried: &Tried) -> bool {
+        let against = self.scales.verified(&self.sheet, &tried.levels);
+        let spoke = |key: &&'static str| against.iter().any(|finding| finding.key == *key);
+        match &mut self.always {
+            Some(always) => always.retain(spoke),
+            None => self.always = Some(against.iter().map(|finding| finding.key).collect()),
+        }
+        against.is_empty()
     }
 
     /// Whether it meets the goal better than any before.
@@ -148,18 +208,23 @@ impl Search {
     }
 
     /// All that differ in one lever.
-    fn neighbours(&mut self, levels: &Levels) {
-        for lever in 0..COUNT {
-            let Some(size) = self.sizes.get(lever).copied() else {
-                continue;
-            };
-            for level in 0..size {
+    fn one_changed(&self, levels: &Levels) -> Vec<Levels> {
+        let mut all = Vec::new();
+        for (lever, size) in self.sizes.iter().enumerate() {
+            for level in 0..*size {
                 let mut next = *levels;
                 if let Some(place) = next.get_mut(lever) {
                     *place = level as u8;
                 }
-                self.enqueue(self.index(&next));
+                all.push(next);
             }
+        }
+        all
+    }
+
+    fn neighbours(&mut self, levels: &Levels) {
+        for next in self.one_changed(levels) {
+            self.enqueue(self.index(&next));
         }
     }
 

@@ -10,6 +10,10 @@
 
 use super::copper;
 
+/// Rotor temperature of an alternator that has stood \[°C\], at which plates
+/// that say nothing else are taken to be read: common practice, no source.
+pub const COLD_ROTOR_C: f64 = 25.0;
+
 /// Full-field output against speed, voltage and rotor temperature.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct OutputCurve {
@@ -73,6 +77,12 @@ impl OutputCurve {
     pub fn full_field_a(&self, shaft_rpm: f64, volts: f64, rotor_c: f64) -> f64 {
         let here = self.at_speed(shaft_rpm);
         here.full_field(volts, here.field_per_v(rotor_c)).0
+    }
+
+    /// Most it gives at a shaft speed with a cold rotor, at the voltage of its
+    /// rating \[A\]: more than the plate says where that was read warmed up.
+    pub fn cold_full_field_a(&self, shaft_rpm: f64) -> f64 {
+        self.full_field_a(shaft_rpm, self.test_v, COLD_ROTOR_C)
     }
 }
 

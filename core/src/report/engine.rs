@@ -9,7 +9,7 @@ use crate::worksheet::Inputs;
 /// What the alternators ask of the engine.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct EngineReport {
-    /// Power it has at the charging speed, its torque taken as level \[kW\].
+    /// Power it has at the charging speed \[kW\].
     pub available_kw: f64,
     /// Most that the belts take of it in the run \[kW\].
     pub peak_kw: f64,

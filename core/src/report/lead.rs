@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
+use crate::charge::alternators::Alternators;
 use crate::charge::day::{DailyRun, DayNeed, daily_run};
-use crate::charge::plant::Plant;
 use crate::charge::run::{Fineness, charge};
 use crate::energy::{energy, house_load_a};
 use crate::worksheet::{Bank, Chemistry, Inputs, Worksheet};
@@ -47,7 +47,7 @@ pub(crate) fn flooded(inputs: &Inputs) -> Inputs {
 }
 
 /// None when the bank is of lead already.
-pub(super) fn lead_report(sheet: &Worksheet) -> Option<LeadReport> {
+pub(super) fn lead_report(sheet: &Worksheet, alternators: &Alternators) -> Option<LeadReport> {
     if sheet.inputs.bank.chemistry != Chemistry::Lfp {
         return None;
     }
@@ -58,7 +58,7 @@ pub(super) fn lead_report(sheet: &Worksheet) -> Option<LeadReport> {
     };
     let old = &old_sheet.inputs;
     let house_load_a = house_load_a(&old_sheet);
-    let plant = Plant::new(old, house_load_a);
+    let plant = alternators.plant(old, house_load_a);
     let (from, to) = (old.run.from_pct / 100.0, old.run.to_pct / 100.0);
     let last_s = old.run.longest_h * 3600.0;
     let trace = charge(&plant, from, to, last_s, &Fineness::USUAL);

@@ -4,9 +4,11 @@ use serde::Serialize;
 
 use super::temps::Temps;
 use crate::charge::Limit;
+use crate::charge::alternators::Alternators;
 use crate::charge::plant::Plant;
 use crate::charge::steady::{Settled, settled};
-use crate::physics::roots;
+use crate::charge::unit::Unit;
+use crate::numerics::falling_root;
 use crate::worksheet::{Inputs, Key, Worksheet};
 
 /// The alternator, cold and hot.
@@ -16,7 +18,8 @@ pub struct MachineReport {
     pub shaft_rpm: f64,
     /// Its own speed with the engine at its highest \[rpm\].
     pub top_shaft_rpm: f64,
-    /// Full-field output as rated, at this speed, of all that charge the house bank \[A\].
+    /// Full-field output at this speed of all that charge the house bank, their
+    /// rotors cold \[A\].
     pub full_cold_a: f64,
     /// What they hold on and on, everything settled, the bank half-way \[A\].
     pub hot_a: f64,
@@ -48,7 +51,7 @@ pub struct MachineReport {
 pub struct SpeedPoint {
     /// Engine speed \[rpm\].
     pub engine_rpm: f64,
-    /// Full-field output as rated \[A\].
+    /// Full-field output with a cold rotor \[A\].
     pub cold_a: f64,
     /// What it holds on and on \[A\].
     pub hot_a: f64,
@@ -59,7 +62,7 @@ pub struct SpeedPoint {
 pub struct SecondReport {
     /// Its own speed while charging \[rpm\].
     pub shaft_rpm: f64,
-    /// Full-field output as rated, at this speed \[A\].
+    /// Full-field output at this speed with a cold rotor \[A\].
     pub full_cold_a: f64,
     /// What it gives on and on \[A\].
     pub hot_a: f64,
@@ -67,10 +70,14 @@ pub struct SecondReport {
     pub hot: Option<Temps>,
 }
 
-/// Full-field output as rated of all that charge the house bank \[A\].
-fn as_rated_a(plant: &Plant) -> f64 {
+/// Full-field output of all that charge the house bank, their rotors cold \[A\].
+fn full_cold_a(plant: &Plant) -> f64 {
     let second = plant.second.filter(|second| second.feeds_house);
-    plant.main.as_rated_a() + second.map_or(0.0, |second| second.unit.as_rated_a())
+    cold_a(&plant.main) + second.map_or(0.0, |second| cold_a(&second.unit))
+}
+
+fn cold_a(unit: &Unit) -> f64 {
+    unit.curve.cold_full_field_a(unit.shaft_rpm)
 }
 
 fn charging_a(plant: &Plant, settled: &Settled) -> f64 {
@@ -78,15 +85,21 @@ fn charging_a(plant: &Plant, settled: &Settled) -> f64 {
 }
 
 /// The smallest blower, as printed on it, that lets the machine hold a current.
-fn blower_for(inputs: &Inputs, load_a: f64, charge: f64, wanted_a: f64) -> Option<f64> {
+fn blower_for(
+    inputs: &Inputs,
+    alternators: &Alternators,
+    load_a: f64,
+    charge: f64,
+    wanted_a: f64,
+) -> Option<f64> {
     let most_m3h = most_blower_m3h()?;
     let short_a = |blower_m3h: f64| {
         let mut with = *inputs;
         with.space.blower_m3h = blower_m3h;
-        let plant = Plant::new(&with, load_a);
+        let plant = alternators.plant(&with, load_a);
         wanted_a - charging_a(&plant, &settled(&plant, charge))
     };
-    (short_a(most_m3h) <= 0.0).then(|| roots::falling(short_a, 0.0, most_m3h, 1e-6))
+    (short_a(most_m3h) <= 0.0).then(|| falling_root(short_a, 0.0, most_m3h, 1e-6))
 }
 
 /// The largest blower the worksheet takes \[m³/h\].
@@ -97,7 +110,12 @@ fn most_blower_m3h() -> Option<f64> {
         .map(|(_, most)| most)
 }
 
-pub(super) fn machine_report(sheet: &Worksheet, plant: &Plant, charge: f64) -> MachineReport {
+pub(super) fn machine_report(
+    sheet: &Worksheet,
+    alternators: &Alternators,
+    plant: &Plant,
+    charge: f64,
+) -> MachineReport {
     let inputs = &sheet.inputs;
     let hot = settled(plant, charge);
     // From a low idle to the engine's highest, closer where the curve bends.
@@ -108,10 +126,10 @@ pub(super) fn machine_report(sheet: &Worksheet, plant: &Plant, charge: f64) -> M
             let share = (f64::from(k) / f64::from(STEPS)).powf(1.5);
             // Round figures, for the table.
             let engine_rpm = ((low + (high - low).max(0.0) * share) / 10.0).round() * 10.0;
-            let there = Plant::at_engine_rpm(inputs, plant.load_a, engine_rpm);
+            let there = alternators.plant_at(inputs, plant.load_a, engine_rpm);
             SpeedPoint {
                 engine_rpm,
-                cold_a: as_rated_a(&there),
+                cold_a: full_cold_a(&there),
                 hot_a: charging_a(&there, &settled(&there, charge)),
             }
         })
@@ -119,13 +137,13 @@ pub(super) fn machine_report(sheet: &Worksheet, plant: &Plant, charge: f64) -> M
     MachineReport {
         shaft_rpm: plant.main.shaft_rpm,
         top_shaft_rpm: inputs.shaft_rpm(inputs.eng.top_rpm),
-        full_cold_a: as_rated_a(plant),
+        full_cold_a: full_cold_a(plant),
         hot_a: charging_a(plant, &hot),
         hot_limit: hot.flow.limit,
         hot: hot.stable.then(|| hot.temperatures.into()),
         second: plant.second.map(|second| SecondReport {
             shaft_rpm: second.unit.shaft_rpm,
-            full_cold_a: second.unit.as_rated_a(),
+            full_cold_a: cold_a(&second.unit),
             hot_a: hot.flow.second.amperes,
             hot: hot.stable.then(|| hot.second.into()),
         }),
@@ -137,7 +155,7 @@ pub(super) fn machine_report(sheet: &Worksheet, plant: &Plant, charge: f64) -> M
         blower_for_wanted_m3h: inputs
             .space
             .wanted_a
-            .and_then(|wanted_a| blower_for(inputs, plant.load_a, charge, wanted_a)),
+            .and_then(|wanted_a| blower_for(inputs, alternators, plant.load_a, charge, wanted_a)),
         by_engine_rpm,
     }
 }

@@ -6,7 +6,7 @@ use super::temps::Temps;
 use crate::charge::Limit;
 use crate::charge::management::Opening;
 use crate::charge::plant::Plant;
-use crate::charge::run::{Sample, Trace};
+use crate::charge::run::{PeakLoad, Sample, Trace};
 use crate::charge::soak::soak;
 
 /// The charging run, from `run_from_pct` to `run_to_pct`.
@@ -48,6 +48,12 @@ pub struct RunReport {
     pub air_settles_min: Option<f64>,
     /// Most power at the alternators' shafts \[W\].
     pub peak_shaft_w: f64,
+    /// When that is \[min\].
+    pub peak_shaft_min: f64,
+    /// Most that the alternator gives and takes.
+    pub peak_load: PeakLoad,
+    /// The same of the second alternator, if there is one.
+    pub second_peak_load: Option<PeakLoad>,
     /// Alternator efficiency half-way \[%\].
     pub mid_efficiency_pct: f64,
     /// Energy their shafts took \[kWh\].
@@ -162,6 +168,7 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
     let marginal_fuel_l = plant.marginal_fuel_l_h(1000.0) * shaft_kwh;
     let given_w = mid.moment.given_w();
     let [peak, second_peak] = trace.hottest(end_s);
+    let peaks = trace.peaks(end_s);
     let soak = soak(plant, trace, end_s);
     RunReport {
         house_load_a: plant.load_a,
@@ -187,7 +194,10 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
             air_peak_min: soak.air_peak_s / 60.0,
         },
         air_settles_min: air_settles_min(&series),
-        peak_shaft_w: series.iter().map(|m| m.shaft_w).fold(0.0, f64::max),
+        peak_shaft_w: peaks.shaft_w,
+        peak_shaft_min: peaks.shaft_s / 60.0,
+        peak_load: peaks.main,
+        second_peak_load: peaks.second,
         mid_efficiency_pct: if given_w > 0.0 {
             100.0 * given_w / mid.moment.shaft_w()
         } else {

@@ -76,9 +76,7 @@ fn float(case: Case) -> Line {
     let (value, why) = if f.lithium {
         (
             format!("none; {} at most where it must have one", volts(f.float_v)),
-            format!(
-                "At {cell_v:.2} V a cell a full bank rests; more would hold it at the top for hours."
-            ),
+            format!("At {cell_v:.2} V a cell a full bank rests; more holds it at the top."),
         )
     } else {
         (
@@ -146,7 +144,7 @@ fn window(case: Case) -> Line {
     let (value, least_c) = match allowed(case.inputs) {
         Some((from_c, to_c)) => (
             format!(
-                "its cells are at {} to {} °C, by the table below",
+                "cells at {} to {} °C, by the table below",
                 degrees(from_c),
                 degrees(to_c)
             ),
@@ -173,7 +171,7 @@ fn equalising(case: Case) -> Line {
     };
     match inputs.bank.chemistry {
         Chemistry::Lfp => none(format!(
-            "It goes far above the {} this bank withstands; its management system balances the cells.",
+            "Far above the {} it withstands; its management balances the cells.",
             volts(f.high_v[2])
         )),
         Chemistry::Agm | Chemistry::Gel => none(
@@ -207,7 +205,7 @@ fn upkeep(case: Case) -> Vec<Line> {
                 "Full charge",
                 "once a week".to_string(),
                 format!(
-                    "Held at the charge voltage until it takes less than {}; a bank that never gets there sulphates.",
+                    "Until it takes less than {} at the charge voltage; else it sulphates.",
                     amperes(f.tail_a)
                 ),
             )
@@ -268,7 +266,7 @@ pub(super) fn shore_charger(case: Case) -> Group {
         lines.push(Line::new(
             "remote_off",
             "Remote on and off",
-            "by the charge-disable signal of the battery management system".to_string(),
+            "the management system's charge-disable signal".to_string(),
             format!(
                 "It must stop at {}, before the contactor.",
                 volts(f.high_v[1])

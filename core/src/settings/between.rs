@@ -61,7 +61,7 @@ pub(super) fn converter(case: Case) -> Group {
                 )
             } else if alone_a < down(way.converter_a) {
                 format!(
-                    "Of {:.0} A: the alternator holds {:.0} A hot, and more would make the charger go on and off.",
+                    "Of {:.0} A: the alternator holds {:.0} A hot; more makes it go on and off.",
                     way.converter_a, f.hot_a[0]
                 )
             } else {
@@ -105,7 +105,7 @@ pub(super) fn converter(case: Case) -> Group {
             "Starts again above",
             format!("{}, after 30 s", volts(again_v)),
             format!(
-                "The alternator gives {:.0} A hot: where that is too little, this keeps the charger from going on and off.",
+                "Keeps it from going on and off where the alternator's {:.0} A fall short.",
                 report.machine.hot_a
             ),
         )
@@ -116,7 +116,7 @@ pub(super) fn converter(case: Case) -> Group {
         lines.push(Line::new(
             "remote_off",
             "Remote on and off",
-            "by the charge-disable signal of the battery management system".to_string(),
+            "the management system's charge-disable signal".to_string(),
             format!("It stops at {}, before the contactor.", volts(f.high_v[1])),
         ));
     }
@@ -187,7 +187,7 @@ pub(super) fn start_battery(case: Case) -> Group {
     let kept = if !inputs.engine_charges() {
         "an output of the shore charger, and the alternator when the engine runs"
     } else if inputs.way.kind == WayKind::Converter {
-        "the alternator; the DC-DC charger takes only what is left"
+        "the alternator, before the DC-DC charger"
     } else if inputs.feeds_start_back() {
         "the DC-DC charger from the house bank"
     } else if inputs.two.role == SecondRole::Start {

@@ -41,7 +41,7 @@ pub(super) fn built_in(case: Case) -> Group {
     let heat = Line::new(
         "heat",
         "Temperature limit the regulator holds",
-        "none to set".to_string(),
+        "none: it does not limit the temperature".to_string(),
         if house {
             format!(
                 "It has no sensor: in this run the winding reaches {} °C; {:.0} °C is its limit.",

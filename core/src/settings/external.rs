@@ -69,7 +69,7 @@ pub(super) fn regulator(case: Case) -> Group {
             Line::new(
                 "field_cut",
                 "Field cut-off input",
-                "to the charge-disable signal of the battery management system".to_string(),
+                "the management system's charge-disable signal".to_string(),
                 format!(
                     "The field is off at {}, {} before the contactor opens.",
                     volts(f.high_v[1]),
@@ -92,7 +92,7 @@ fn low_speed(case: Case) -> Line {
     let shaft_rpm = case.report.machine.shaft_rpm;
     let words = |pct: f64, rpm: f64| {
         format!(
-            "{pct:.0} % of full field below {rpm:.0} rpm of the alternator, {:.0} of the engine",
+            "{pct:.0} % field below {rpm:.0} rpm, {:.0} of the engine",
             rpm / ratio
         )
     };
@@ -104,7 +104,7 @@ fn low_speed(case: Case) -> Line {
             .from(Source::Worksheet("reg_low_speed_rpm"))
     } else if shaft_rpm > SLOW_RPM {
         let why = format!(
-            "Its fan is slow there; at your {:.0} rpm of the engine it holds nothing back.",
+            "Its fan is slow there; at your {:.0} engine rpm it holds nothing back.",
             case.inputs.eng.rpm
         );
         Line::new(key, what, words(50.0, SLOW_RPM), why).at(50.0)
@@ -128,7 +128,7 @@ fn ramp(case: Case) -> Line {
         "Soft start",
         format!("{} min to full field", tenths(minutes)),
         format!(
-            "Belt and engine take up {:.1} kW gently; the alternator gets as hot as without.",
+            "Belt and engine take up {:.1} kW gently; it gets as hot as without.",
             case.report.engine.peak_kw
         ),
     )

@@ -2,9 +2,10 @@
 
 use super::Source;
 use super::cap::{holds_hot_a, own_a};
-use super::steps::{LITHIUM_CHARGE_V, high_v, lead_low_v, lithium_low_v};
+use super::steps::{high_v, lead_low_v, lithium_low_v};
 use crate::energy::house_load_a;
 use crate::fields::Knowledge;
+use crate::physics::battery::LFP_CHARGE_V;
 use crate::report::Temps;
 use crate::worksheet::{
     Alternator, Chemistry, Inputs, Key, SecondRole, SensorPlace, WayKind, Worksheet,
@@ -57,7 +58,7 @@ const LEAST_SET_C: f64 = 60.0;
 fn most_v(chemistry: Chemistry) -> f64 {
     chemistry
         .lead()
-        .map_or(4.0 * LITHIUM_CHARGE_V, |kind| kind.most_v)
+        .map_or(4.0 * LFP_CHARGE_V, |kind| kind.most_v)
 }
 
 /// Float of a 12 V block at 25 °C \[V\]: the middle of 13.2 to 13.5 flooded,

@@ -28,7 +28,7 @@ pub(super) fn held(case: Case, house: bool) -> Line {
             "Charge voltage",
             format!("{} at the start battery", volts(start_v)),
             format!(
-                "It feeds the start battery; the DC-DC charger does the rest from {} up.",
+                "It feeds the start battery; the DC-DC charger works from {} up.",
                 volts(inputs.way.lockout_v)
             ),
         )
@@ -80,7 +80,7 @@ pub(super) fn current(case: Case, nth: Nth, house: bool) -> Line {
         ),
         Decided::Hot => (
             format!(
-                "It holds {hot_a:.0} A hot at {:.0} rpm of the engine; 15 % more spares belt and winding while cold and holds nothing back.",
+                "It holds {hot_a:.0} A hot at {:.0} engine rpm; 15 % more spares it while cold.",
                 inputs.eng.rpm
             ),
             Source::Calculated,

@@ -17,7 +17,7 @@ pub(super) fn management(case: Case) -> Group {
             "High voltage 1: warning",
             step(warn_v),
             format!(
-                "{} above the charge voltage, so that it never sounds on a usual day.",
+                "{} above the charge: it never sounds on a usual day.",
                 volts(warn_v - f.charge_v)
             ),
         )
@@ -73,7 +73,7 @@ pub(super) fn management(case: Case) -> Group {
             "low_3_contactor",
             "Low voltage 3: contactor opens",
             step(empty_v),
-            "Last, to save the cells; the charging side should still let current in.".to_string(),
+            "Last, to save the cells; charging current should still get in.".to_string(),
         )
         .at(empty_v)
         .from(Source::BatteryMaker),
@@ -82,9 +82,8 @@ pub(super) fn management(case: Case) -> Group {
             "Most charge current",
             amperes(f.bank_limit_a),
             format!(
-                "{:.2} A for each of {:.0} A·h; colder and hotter cells as in the table above.",
-                f.bank_limit_a / inputs.bank.capacity_ah,
-                inputs.bank.capacity_ah
+                "{:.2} A for each A·h; colder and hotter cells as in the table above.",
+                f.bank_limit_a / inputs.bank.capacity_ah
             ),
         )
         .at(down(f.bank_limit_a))

@@ -29,7 +29,6 @@ use crate::report::Report;
 use crate::worksheet::{Inputs, RegulatorKind, WayKind, Worksheet};
 
 pub(crate) use figures::{Figures, set_point};
-pub(crate) use steps::LITHIUM_CHARGE_V;
 pub(crate) use temperature::stretch_words;
 
 /// What to set, device by device.

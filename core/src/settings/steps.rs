@@ -1,13 +1,9 @@
 //! Voltages at which the house bank is guarded: a lithium bank's management
 //! system above and below, a lead bank's alarm and switch below.
 
-use crate::charge::management::MOST_CELL_V;
 use crate::energy::house_load_a;
+use crate::physics::battery::LFP_MOST_V;
 use crate::worksheet::Worksheet;
-
-/// Volts that fill a lithium iron phosphate cell and leave room for three steps below its most.
-/// Common practice.
-pub(crate) const LITHIUM_CHARGE_V: f64 = 3.55;
 
 /// Volts below a lithium cell's most at which it warns, has the charging cut
 /// and opens: 3.59, 3.62 and 3.65 V, whatever it is charged to. Own reasoning:
@@ -26,7 +22,7 @@ const LEAD_APART_V: [f64; 2] = [0.3, 0.5];
 
 /// Warning, charging off, contactor of a lithium bank of so many cells \[V\].
 pub(super) fn high_v(cells: f64) -> [f64; 3] {
-    BELOW_MOST_V.map(|below| (MOST_CELL_V - below) * cells)
+    BELOW_MOST_V.map(|below| (LFP_MOST_V - below) * cells)
 }
 
 /// Warning, loads off, contactor of a lithium bank of so many cells \[V\].

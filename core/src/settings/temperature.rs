@@ -62,7 +62,7 @@ fn line(case: Case, row: &ChargeStep, first_less: bool) -> Line {
     let rate = row.amperes / inputs.bank.capacity_ah;
     let own = row.amperes >= f.bank_limit_a;
     let why = if own {
-        format!("{rate:.2} A for each A·h: the bank's own limit, and the setting for the season.")
+        format!("{rate:.2} A for each A·h: the bank's own limit, the season's setting.")
     } else if first_less {
         format!("{rate:.2} A for each A·h. {}", who_holds(inputs))
     } else {

@@ -154,7 +154,7 @@ fn set_points() {
 #[test]
 fn a_lower_set_point_helps() {
     let mut sheet = opened(
-        "v=2&reg_set_point_c=120&alt_case_limit_c=140&alt_rated_a=160&bank_capacity_ah=800&space_outside_c=38&end",
+        "v=2&reg_set_point_c=128&alt_case_limit_c=150&alt_rated_a=160&bank_capacity_ah=800&space_outside_c=38&end",
     );
     let of = |sheet: &Worksheet| {
         let peak = report(sheet).run.peak;

@@ -109,7 +109,7 @@ pub fn run_csv(report: &Report) -> String {
 
 /// Output against engine speed.
 pub fn output_csv(report: &Report) -> String {
-    let mut table = Table::new("Engine (rpm)|Cold, as rated (A)|Hot, on and on (A)");
+    let mut table = Table::new("Engine (rpm)|Full field, cold (A)|Hot, on and on (A)");
     for point in &report.machine.by_engine_rpm {
         table.line(&[point.engine_rpm, point.cold_a, point.hot_a]);
     }

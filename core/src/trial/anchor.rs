@@ -1,8 +1,8 @@
 //! Cooling as the worksheet asks for it: the winding's temperature at full
 //! field on the bench.
 
-use crate::charge::unit::Unit;
-use crate::physics::roots;
+use crate::charge::unit::{Unit, alternator_build};
+use crate::numerics::falling_root;
 use crate::physics::thermal::{Anchor, calibrate_cooling};
 use crate::worksheet::{Inputs, Key};
 
@@ -24,7 +24,7 @@ fn cooling_at(inputs: &Inputs, unit: &Unit, winding_c: f64) -> f64 {
         shaft_rpm: alt.anchor_rpm,
         air_c: alt.anchor_air_c,
     };
-    calibrate_cooling(alt.mass_kg, alt.rotor_rise_k, &unit.curve, &losses, &anchor).0
+    calibrate_cooling(&alternator_build(inputs), &unit.curve, &losses, &anchor).0
 }
 
 /// Worst and best cooling factor an anchor can express.
@@ -40,5 +40,5 @@ pub(super) fn cooling_span(inputs: &Inputs, unit: &Unit) -> (f64, f64) {
 pub(super) fn anchor_c(inputs: &Inputs, unit: &Unit, cooling: f64) -> f64 {
     let (low, high) = anchor_range();
     let spare = |winding_c: f64| cooling_at(inputs, unit, winding_c) - cooling;
-    roots::falling(spare, low, high, 1e-6)
+    falling_root(spare, low, high, 1e-6)
 }

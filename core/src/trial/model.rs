@@ -8,7 +8,7 @@ use super::log::{Log, Row};
 use crate::charge::integrate::{Point, Tolerance, between, by_difference, solve};
 use crate::charge::plant::{MachineState, Plant};
 use crate::charge::space_air::SpaceAir;
-use crate::charge::unit::Unit;
+use crate::charge::unit::{CalibratedAlternator, Unit, alternator_build};
 use crate::physics::losses::Losses;
 use crate::physics::thermal::{AirBalance, Machine, Temperatures, fan_factor};
 use crate::worksheet::{AirBasis, Inputs};
@@ -75,7 +75,7 @@ impl Trial {
             volts: Course::of(&rows, Column::Volts, 1.0),
             usual_v: usual_v(inputs),
             begins_warm: first_case_c - around_c > WARM_K,
-            unit: Unit::new(inputs, mean_engine_rpm),
+            unit: CalibratedAlternator::of(inputs).at_engine_rpm(mean_engine_rpm),
             rows,
             rpm,
             air,
@@ -117,7 +117,7 @@ impl Trial {
             recirculation: guess.recirculation,
             hose: self.unit.machine.hose,
             hose_c: self.unit.machine.hose_c,
-            ..Machine::new(alt.mass_kg, cooling, alt.rotor_rise_k)
+            ..Machine::new(&alternator_build(&self.inputs), cooling)
                 .with_heat_capacity(guess.capacity)
         }
     }
@@ -134,7 +134,7 @@ impl Trial {
     /// Temperatures at every row, for a guess.
     pub fn run(&self, guess: &Guess) -> Vec<Temperatures> {
         let mut inputs = self.inputs;
-        inputs.space.wall_w_k *= guess.walls;
+        inputs.space.wall_w_k = Some(inputs.space_wall_w_k() * guess.walls);
         let space = SpaceAir::new(&inputs, self.mean_engine_rpm);
         // A machine that begins warm has a warm engine beside it.
         let engine_s = match self.begins_warm {

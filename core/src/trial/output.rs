@@ -62,7 +62,7 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
             "Whether the machine gives what its output curve says stays open: that takes the volts as well, in the first minutes on a low bank, before heat or the charge voltage hold it back.",
         );
     }
-    let held_v = inputs.held_v() - NEAR_V * inputs.bank.nominal_v.blocks();
+    let near_v = NEAR_V * inputs.bank.nominal_v.blocks();
     // A bank's limit holds nothing back unless the regulator is told it.
     let linked_a = if inputs.limit_linked() {
         inputs.charge_limit_a() + load_a
@@ -79,6 +79,7 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
             rectifier_c: row.get(Column::Rectifier).unwrap_or(t.rectifier_c),
             ..t
         };
+        let held_v = trial.unit.holds_v(&t).unwrap_or(inputs.held_v()) - near_v;
         let seconds = trial.seconds(Some(row));
         let shaft_rpm = trial.shaft_rpm(seconds);
         let (allowed, _) = trial.unit.allowed(seconds, trial.unit.felt_c(&t) + NEAR_K);

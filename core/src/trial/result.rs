@@ -152,7 +152,7 @@ pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before:
         );
     }
     if told[WALLS] {
-        let was = inputs.space.wall_w_k;
+        let was = inputs.space_wall_w_k();
         fit.factor(
             "space_wall_w_k",
             1,

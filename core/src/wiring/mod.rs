@@ -106,7 +106,7 @@ pub fn wiring(sheet: &Worksheet, report: &Report) -> Wiring {
     let engine_air_c = report.run.peak.air_c.max(ENGINE_AIR_C);
     let other_air_c = inputs.cabin_c().max(TABLE_AIR_C);
     let insulation_c = inputs.cable.insulation.rated_c();
-    let runs = runs::leads(sheet)
+    let runs = runs::leads(sheet, &report.alternators)
         .into_iter()
         .map(|lead| {
             let air_c = if lead.engine_space {

@@ -1,10 +1,10 @@
 //! Which runs the chosen arrangement has, and what each must carry.
 
-use crate::charge::unit::Unit;
+use crate::charge::alternators::Alternators;
+use crate::charge::unit::CalibratedAlternator;
+use crate::physics::output::COLD_ROTOR_C;
 use crate::worksheet::{CablePlace, Inputs, SecondRole, WayKind, Worksheet};
 
-/// A cold rotor \[°C\], as plates are read.
-const COLD_ROTOR_C: f64 = 25.0;
 /// Volts of each 12 V under which an inverter soon stops: common practice.
 const INVERTER_LOW_V: f64 = 11.0;
 /// Nothing is reckoned for less than this \[A\].
@@ -34,17 +34,17 @@ const HOUSE: &str = "house bank";
 const START: &str = "start battery";
 
 /// Every run there is, in the order the current takes.
-pub(super) fn leads(sheet: &Worksheet) -> Vec<Lead> {
+pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
     let inputs = &sheet.inputs;
     let cable = &inputs.cable;
     let by_converter = inputs.way.kind == WayKind::Converter;
-    let mut leads = vec![machine(inputs, inputs, !by_converter)];
-    if let Some(seen) = inputs.as_second() {
+    let mut leads = vec![machine(inputs, inputs, &alternators.main, !by_converter)];
+    if let (Some(seen), Some(second)) = (inputs.as_second(), &alternators.second) {
         leads.push(Lead {
             key: "second_alternator",
             from: "second alternator",
             length_m: cable.second_m,
-            ..machine(inputs, &seen, inputs.two.role == SecondRole::House)
+            ..machine(inputs, &seen, second, inputs.two.role == SecondRole::House)
         });
     }
     let engine = |place: CablePlace| place == CablePlace::Engine;
@@ -131,9 +131,14 @@ fn house_v(inputs: &Inputs) -> f64 {
 }
 
 /// The lead of a machine; `seen` are the inputs with it in the first one's place.
-fn machine(inputs: &Inputs, seen: &Inputs, to_house: bool) -> Lead {
+fn machine(
+    inputs: &Inputs,
+    seen: &Inputs,
+    alternator: &CalibratedAlternator,
+    to_house: bool,
+) -> Lead {
     let rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
-    let unit = Unit::new(seen, rpm);
+    let unit = alternator.at_engine_rpm(rpm);
     let curve = &unit.curve;
     let full_a = curve.full_field_a(
         unit.shaft_rpm,

@@ -4,7 +4,6 @@
 //! subtraction, of a square and of a list.
 
 use super::table::cut;
-use crate::fields::decimal;
 
 /// What ends a name or a number in a formula.
 const SIGNS: &[u8] = b"+-*/^();%";
@@ -162,7 +161,7 @@ fn one(text: &mut &str) -> f64 {
     }
     let (number, ..) = cut(text, SIGNS);
     *text = text.get(number.len()..).unwrap_or_default();
-    let number = decimal(number).unwrap_or(f64::NAN);
+    let number = number.parse().unwrap_or(f64::NAN);
     if eat(text, "%") {
         number / 100.0
     } else {

@@ -2,14 +2,17 @@
 
 use super::table::table;
 use crate::physics::air::SPECIFIC_HEAT;
+use crate::physics::copper::ratio;
 use crate::physics::losses::COPPER_FACTOR;
+use crate::physics::output::COLD_ROTOR_C;
 use crate::worksheet::{Breathing, Curve};
 
 table! { MACHINE |s, _own, b, r, p, i|
     "machine.shaft_rpm" "Its own speed|rpm|0|S|i*n_E" => r.machine.shaft_rpm;
     "machine.infinite_a" "Output at endless speed|A|1|C|{points?√(I_N^2-{slope}/n_N^2)}{!points?I_N/√(1-(n₀/n_N)^2)}|{points?Through both points: I² is linear in 1/n².}{!points?Through the rating.}|alt_curve" => r.machine.infinite_a;
     "machine.zero_rpm" "Curve begins at|rpm|0|C|{points?√(0-{slope})/I∞}{!points?min(n_begin;0.95*n_N)}|{points?Where the curve through both points comes to nothing.}{!points?As given, and below the speed of the rating.}" => r.machine.zero_rpm;
-    "machine.full_cold_a" "Full field, as rated|A|0|C|I∞*√({!gives?max(0;}1-(n₀/n)^2{!gives?)}){two?+I∞′*√({!gives2?max(0;}1-(n₀′/n′)^2{!gives2?)})}|At the voltage and rotor temperature of the rating.|{two?alt2_rated_a alt2_rated_rpm alt2_curve alt2_zero_rpm alt2_pulley_ratio}" => r.machine.full_cold_a;
+    "machine.full_cold_a" "Full field, cold|A|0|C|I∞*x_N^s*√({!gives?max(0;}1-(n₀/n/x_N^s₀)^2{!gives?)}){two?+I∞′*x_N′^s′*√({!gives2?max(0;}1-(n₀′/n′/x_N′^s₀′)^2{!gives2?)})}|At the voltage of the rating, the rotor at 25 °C.|{two?alt2_rated_a alt2_rated_rpm alt2_curve alt2_zero_rpm alt2_pulley_ratio}" => r.machine.full_cold_a;
+    "inner.cold_field_x" "Field of a cold rotor, over that of the rating||3|K|{copper}T_N-20))/{copper}25-20))|A rating that was read warmed up is exceeded by a cold rotor.|alt_plate";
     "machine.hot_a" "Held, hot|A|0|Ohot|{held}|{heldby} Its losses at this current, and the heat its air carries away, are the two sides of the balance that finds it.|inner.hot.losses_w inner.hot.carried_w" => r.machine.hot_a;
     "machine.hot.winding_c" "… winding|°C|0|Hhot|{winding}|{balance}" => s.t.winding_c;
     "machine.hot.rectifier_c" "… rectifier plate|°C|0|Hhot|{plate}|{balance}" => s.t.rectifier_c;
@@ -17,7 +20,7 @@ table! { MACHINE |s, _own, b, r, p, i|
     "machine.hot.air_c" "… air of the space|°C|0|Ahot|{air}" => s.t.air_c;
     "machine.space_air_m3h" "Air through the space|m³/h|0|O|{breathes?V_E/1000*n_E/2*60*λ+}q_blower*k_blower+q_gaps|What the engine breathes every second turn, the blower as installed, and the gaps.|eng_breathing" => r.machine.space_air_m3h;
     "inner.air_w_k" "Carried off by air for each kelvin|W/K|2|A|q/3600*ρ_air*c" => p.space.flow_w_k;
-    "machine.cooling_factor" "Cooling factor that meets the anchor||3|H||There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air.|alt_anchor_winding_c alt_anchor_rpm alt_anchor_air_c alt_efficiency_pct alt_mass_kg inner.winding_body_w_k machine.phase_20c_ohm" => r.machine.cooling_factor;
+    "machine.cooling_factor" "Cooling factor that meets the anchor||3|H||There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air.|alt_anchor_winding_c alt_anchor_rpm alt_anchor_air_c alt_efficiency_pct inner.winding_body_w_k machine.phase_20c_ohm" => r.machine.cooling_factor;
     "inner.fan_factor" "Cooling by the fan at this speed||3|N|0.15+0.85*(n/n_anchor)^k_cool|Part of the cooling does not come from the fan." => p.main.fan;
     "inner.winding_air_w_k" "Winding to air|W/K|2|H|3{toair}" => s.machine.winding_air;
     "inner.body_air_w_k" "Body to air|W/K|2|H|4.5{toair}" => s.machine.body_air;
@@ -35,6 +38,10 @@ table! { MACHINE |s, _own, b, r, p, i|
     "n′" "Second alternator: its own speed|rpm" => b.unit(1).shaft_rpm;
     "I∞′" "Second alternator: output at endless speed|A" => b.unit(1).curve.infinite_a;
     "n₀′" "Second alternator: curve begins at|rpm" => b.unit(1).curve.zero_rpm;
+    "x_N" "||inner.cold_field_x";
+    "x_N′" "Second alternator: field of its cold rotor, over that of its rating" => ratio(b.unit(1).curve.rotor_c) / ratio(COLD_ROTOR_C);
+    "s′" "Second alternator: how its output follows the field" => b.unit(1).curve.field_exponent;
+    "s₀′" "Second alternator: how its beginning follows the field" => b.unit(1).curve.speed_exponent;
     "q" "||machine.space_air_m3h";
     "c" "Specific heat of air|J/(kg·K)" => SPECIFIC_HEAT;
     "g" "||machine.cooling_factor";
@@ -63,8 +70,8 @@ table! { MACHINE |s, _own, b, r, p, i|
     "P_stored:cool" "Heat it gives up by cooling then|W" => -s.stored_w;
 
     "points" "" => i.alt.curve == Curve::Points && p.main.curve_fits;
-    "gives" "" => p.main.as_rated_a() > 0.0;
-    "gives2" "" => b.unit(1).as_rated_a() > 0.0;
+    "gives" "" => p.main.curve.cold_full_field_a(p.main.shaft_rpm) > 0.0;
+    "gives2" "" => b.unit(1).curve.cold_full_field_a(b.unit(1).shaft_rpm) > 0.0;
     "two" "" => p.second.is_some_and(|second| second.feeds_house);
     "second" "" => p.second.is_some();
     "breathes" "" => i.eng.breathing == Breathing::Space;
@@ -81,8 +88,10 @@ table! { MACHINE |s, _own, b, r, p, i|
 
     "slope" "(I_2^2-I_N^2)/(1/n_2^2-1/n_N^2)";
     "copper" "(1+0.00393*(";
-    "tobody" "*m/6|The first figure is that of a 6 kg machine in W/K: own reasoning.";
-    "toair" "*m/6*g*k_fan|The first figure is that of a 6 kg machine in W/K: own reasoning.";
+    "tobody" "*{size}|{sized}";
+    "toair" "*{size}*g*k_fan|{sized}";
+    "size" "(I_N*V_N/1520)^0.57";
+    "sized" "The first figure is that of an alternator of 1520 W, in W/K; its surfaces grow with the power: own reasoning.";
     "winding" "(P_Cu+G_wb*T_b+G_w*T_in{stored})/(G_wb+G_w)";
     "plate" "({turning?P_d+}G_rb*T_b+G_r*T_in{stored})/(G_rb+G_r)";
     "case" "(P_Fe+P_field+0.3*P_fan+G_wb*T_w+G_rb*T_r+G_b*T_in{stored})/(G_wb+G_rb+G_b)";

@@ -13,7 +13,7 @@ table! { MOMENT |s, own, b, _r, p, i|
     ".full_a" "Full field then|A|0|C|I∞*x^s*√({!val?max(0;}1-(n₀/n*{behind}/x^s₀)^2{!val?)})|Full field at that voltage, the rotor as warm as it is then.";
     ".field_x" "Field then, over that of the rating||3|K|{at}/V_N*{copper}T_N-20))/{copper}T_b+ΔT_rotor-20))|A warm rotor resists more and takes less field; 0.00393 for each kelvin is copper's.";
     ".allowed" "How far the field may be up then||3|G|{fold?{!val?max(0;}(T_set+b/2-T_sensor{hot?{place_w?:w}{place_r?:r}{place_c?:c}})/b{!val?)}}{ramp?t/t_ramp}{slow?u_low}{free?1}{unfit?0}|{fold?The regulator folds back across its band around the set-point (common practice).}{ramp?The regulator lets the field up slowly.}{slow?The shaft turns slower than the low-speed cap begins at.}{free?Nothing holds the field back.}{unfit?The alternator is of another voltage than its battery and must not be connected.}|reg_kind reg_sensor" => p.main.allowed(s.seconds, s.machines[0].sensed_c).0;
-    ".volt_a" "What the held voltage lets flow to bank and house then|A|0|O|{!val?max(0;}(V_held-V_rest)/R+{drawn}{!val?)}|More would lift the bank above the voltage that is held.|bank_charge_v reg_fixed_v bank_compensation_mv bank_temperature_c";
+    ".volt_a" "What the held voltage lets flow to bank and house then|A|0|O|{!val?max(0;}(V_held-V_rest)/R+{drawn}{!val?)}|More would lift the bank above the voltage that is held.|bank_charge_v reg_fixed_v reg_drop_mv_k bank_compensation_mv bank_temperature_c";
     ".bank_ohm" "What the bank resists then|Ω|5|T|{cells?r_C*N/C*k_cold}{!cells?max(0.01;V_abs-V_rest)/I_takes}+R_cable/1000|{cells?Cells, and the way to where the regulator measures.}{!cells?A lead bank's is such that it takes what it accepts at its absorption voltage.}|bank_chemistry bank_temperature_c" => p.bank.resistance_ohm(s.charge);
     ".flux_square" "Square of the flux over that of the rating||3|C|(I/I∞)^2+min(1;(n₀/n*{behind})^2)|What current and voltage ask of the iron, against the rating.";
     ".copper_w" "Winding loss|W|0|L|k_Cu*R_phase*I^2*{copper}T_w-20))" => s.losses.copper_w;
@@ -40,7 +40,7 @@ table! { MOMENT |s, own, b, _r, p, i|
     "T_sensor:w" "What the sensor feels then||machine.hot.winding_c" => s.machines[0].sensed_c;
     "T_sensor:r" "What the sensor feels then||machine.hot.rectifier_c" => s.machines[0].sensed_c;
     "T_sensor:c" "What the sensor feels then||machine.hot.case_c" => s.machines[0].sensed_c;
-    "V_held" "Voltage that is held at the bank, its temperature considered|V" => p.held_v;
+    "V_held" "Voltage that is held at the bank then, the temperatures considered|V" => p.held_at(&s.machines[0].t, &s.machines[1].t);
     "V_rest" "At rest at that state of charge, from the table|V" => p.bank.rest_v(s.charge);
     "R" "||.bank_ohm";
     "k_cold" "How much more it resists at this temperature, from the table" => lfp_cold_factor(i.bank.temperature_c);

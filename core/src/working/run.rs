@@ -4,7 +4,6 @@ use super::day::maybe;
 use super::scene::{Boat, of};
 use super::table::{Own, table};
 use crate::charge::plant::Output;
-use crate::fields::decimal;
 use crate::physics::battery::Bank;
 use crate::report::{bank_volts, flooded};
 
@@ -79,7 +78,7 @@ fn second(boat: &Boat, own: &Own) -> f64 {
 /// the end of the working's name or is the target \[A\].
 fn mean(boat: &Boat, own: &Own) -> f64 {
     let run = &boat.sheet.inputs.run;
-    let to_pct = own.id.get(15..).and_then(decimal);
+    let to_pct = own.id.get(15..).and_then(|pct| pct.parse().ok());
     let gained = (to_pct.unwrap_or(run.to_pct) - run.from_pct) / 100.0;
     let bank = if own.id.starts_with("lead") {
         old(boat)

@@ -94,7 +94,8 @@ pub(super) fn of(t: &Temps, id: &str) -> f64 {
 impl Boat<'_> {
     pub(super) fn new<'a>(sheet: &'a Worksheet, report: &'a Report) -> Boat<'a> {
         let run = &sheet.inputs.run;
-        let plant = Plant::new(&sheet.inputs, house_load_a(sheet));
+        let alternators = &report.alternators;
+        let plant = alternators.plant(&sheet.inputs, house_load_a(sheet));
         let (from, last_s) = (run.from_pct / 100.0, run.longest_h * 3600.0);
         Boat {
             sheet,
@@ -124,11 +125,7 @@ impl Boat<'_> {
         let seconds = match at {
             "hot" => LATE_S,
             "mid" => 0.5 * end_s,
-            "hardest" => {
-                let hardest = run.series.iter();
-                let hardest = hardest.reduce(|a, b| if b.shaft_w > a.shaft_w { b } else { a });
-                hardest.map_or(0.0, |moment| moment.minute * 60.0)
-            }
+            "hardest" => run.peak_shaft_min * 60.0,
             "peak" | "second_peak" => self.trace.peak_s(end_s, number, part.of()),
             "moment" => self.minute * 60.0,
             "soak" => end_s,

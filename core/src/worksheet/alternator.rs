@@ -104,8 +104,8 @@ section! {
             .help("Bearing grease ages fast above 120 to 130 °C (common practice).");
         efficiency_pct: f64 = number("Efficiency at the rating", PERCENT, 35.0, 85.0, 57.0).deep().spread(53.0, 62.0)
             .help("At full load and rated speed: 53 to 62 % for a usual small machine, 60 to 65 % for a large or high-efficiency one. Not the better figure printed for half load.");
-        mass_kg: f64 = number("Mass", KILOGRAM, 1.0, 80.0, 6.0).nameplate().spread_pct(30.0)
-            .help("Sets how long it takes to get hot. About 6 kg for a usual machine, 9 to 10 for a large one.");
+        mass_kg: Option<f64> = maybe("Mass", KILOGRAM, 1.0, 80.0, "6 kg at 100 A and 14 V, 9.5 kg at 180 A", |w| Some(usual_mass_kg(&w.inputs))).nameplate().spread_pct(30.0)
+            .help("Sets how long the alternator takes to get hot, and nothing else.");
         test_v: Option<f64> = maybe("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |w| Some(usual_test_v(&w.inputs))).nameplate().deep()
             .help("The voltage the rating was taken at.");
         plate_rotor_c: Option<f64> = maybe("Rotor temperature of the rating", CELSIUS, 0.0, 160.0, "25 °C cold, 100 °C warmed up", |w| Some(usual_plate_rotor_c(&w.inputs))).deep()
@@ -178,6 +178,13 @@ fn usual_field_w(inputs: &Inputs) -> f64 {
     0.4 * inputs.alt.rated_a * inputs.alternator_test_v() / TEST_BLOCK_V
 }
 
+/// 6 kg for 1400 W and 9.5 kg for 2520 W, common practice; a power of 0.78 goes
+/// through both.
+fn usual_mass_kg(inputs: &Inputs) -> f64 {
+    let rated_w = inputs.alt.rated_a * inputs.alternator_test_v();
+    (6.0 * (rated_w / 1400.0).powf(0.78)).clamp(2.0, 60.0)
+}
+
 impl Inputs {
     /// How many 12 V blocks the battery has that this alternator's cable leads
     /// to: the house bank, or through a DC-DC charger the start battery.
@@ -231,6 +238,11 @@ impl Inputs {
         if let Some(volts) = seconds.and_then(|(now, before)| kept(&now, &before)) {
             self.alt2.nominal_v = volts;
         }
+    }
+
+    /// Mass of the alternator \[kg\].
+    pub fn alternator_mass_kg(&self) -> f64 {
+        self.alt.mass_kg.unwrap_or_else(|| usual_mass_kg(self))
     }
 
     /// Voltage the alternator's rating was taken at \[V\].

@@ -9,7 +9,7 @@ use crate::fields::{choice, choose, maybe, number, section};
 choice! {
     /// How amounts are written.
     Currency {
-        Plain = "none", "no sign";
+        Plain = "none", "no currency";
         Euro = "eur", "€";
         Dollar = "usd", "$";
         Pound = "gbp", "£";
@@ -26,7 +26,7 @@ section! {
         currency: Currency = choose("Amounts are in", Currency::OPTIONS, 0)
             .help("Only a sign before the figures; nothing is converted. Every price here is a round figure of our own: put in yours.");
         days: f64 = number("Days aboard a year", DAY, 1.0, 366.0, 180.0)
-            .help("Days that ask as much of the engine as the day of this worksheet.");
+            .help("Days that need as much engine as the day shown here.");
         fuel_l: f64 = number("Fuel", MONEY_PER_LITRE, 0.0, 1.0e5, 1.8).measured()
             .help("What you pay for diesel.");
         service: f64 = number("A service of the engine", MONEY, 0.0, 1.0e7, 150.0)
@@ -34,15 +34,15 @@ section! {
         service_h: f64 = number("… every", HOUR, 10.0, 5000.0, 150.0).nameplate()
             .help("In the engine's papers: 100 to 250 h (common practice).");
         overhaul: f64 = number("An overhaul or new engine", MONEY, 0.0, 1.0e8, 8000.0)
-            .help("What the hours run use up: the price of making it as new.");
+            .help("The hours it runs wear it out; this is the price of making it as new.");
         overhaul_h: f64 = number("… after", HOUR, 100.0, 50_000.0, 6000.0)
             .help("4000 to 8000 h for a small diesel (common practice).");
         bank: Option<f64> = maybe("The bank, new", MONEY, 0.0, 1.0e8, "its kilowatt-hours at the list's price", |w| Some(w.inputs.usual_bank_price()))
-            .help("Charging and emptying it uses it up.");
+            .help("Every cycle uses up some of its life.");
         cycles: Option<f64> = maybe("Full cycles in its life", CYCLE, 10.0, 20_000.0, "3000 for lithium, 500 for lead", |w| Some(usual_cycles(&w.inputs))).nameplate()
             .help("2000 to 5000 for lithium iron phosphate, 200 to 800 for lead emptied by half (common practice).");
         shore_kwh: f64 = number("Shore power", MONEY_PER_KILOWATT_HOUR, 0.0, 1000.0, 0.4)
-            .help("A kilowatt-hour at the quay.");
+            .help("A kilowatt-hour at the dock.");
         interest_pct: f64 = number("Interest", PERCENT, 0.0, 100.0, 5.0)
             .help("A year, on money put into the boat.");
         years: f64 = number("Parts last", YEAR, 1.0, 50.0, 10.0)

@@ -1,14 +1,16 @@
 //! The regulator.
 
 use super::{Chemistry, Inputs, WayKind};
-use crate::fields::units::{AMPERE, CELSIUS, KELVIN, MINUTE, PERCENT, RPM, SECOND, VOLT};
+use crate::fields::units::{
+    AMPERE, CELSIUS, KELVIN, MILLIVOLT_PER_KELVIN, MINUTE, PERCENT, RPM, SECOND, VOLT,
+};
 use crate::fields::{choice, choose, maybe, number, section};
 
 choice! {
     /// What regulates the field.
     RegulatorKind {
         External = "external", "External, with a temperature sensor";
-        Internal = "internal", "Built in, volts only";
+        Internal = "internal", "Built in, without a temperature limit";
     }
 }
 
@@ -33,7 +35,7 @@ section! {
     /// The regulator.
     Regulator {
         kind: RegulatorKind = choose("Regulator", RegulatorKind::OPTIONS, 0)
-            .help("A machine as it comes from the engine maker has one built in: it holds volts and knows nothing of heat.");
+            .help("An alternator as it comes with the engine has one built in: it holds a voltage and does not limit the temperature.");
         set_point_c: f64 = number("Temperature set-point", CELSIUS, 40.0, 180.0, 105.0).nameplate()
             .decided()
             .help("Where it starts to cut the field: 100 to 110 °C on the case, about 20 K under the maker's limit (common practice).")
@@ -63,9 +65,12 @@ section! {
             .decided()
             .help("The most the regulator lets the machine give; often set to spare the belt.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        fixed_v: Option<f64> = maybe("Voltage it holds", VOLT, 10.0, 70.0, "the bank's charge voltage", |w| Some(w.inputs.charge_v())).measured()
-            .help("Measured at the battery with the bank full and the engine running: 14.0 to 14.4 V for most built-in regulators.")
-            .when(|i| i.reg.kind == RegulatorKind::Internal && i.way.kind == WayKind::Direct);
+        fixed_v: Option<f64> = maybe("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the alternator", |w| Some(w.inputs.built_in_v())).measured()
+            .help("Measured at the battery with the bank full, in the first minute after a start in mild weather: 14.0 to 14.4 V for most built-in regulators. Once the alternator is warm it is less.")
+            .when(Inputs::built_in_on_house);
+        drop_mv_k: f64 = number("Falls as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().deep().spread(0.0, 12.0)
+            .help("For each 12 V. A built-in regulator sits at the alternator's rear and holds less as it gets hot: about 10 mV for each degree, 3 to 4 on newer ones, nothing on some.")
+            .when(Inputs::built_in_on_house);
         link: RegulatorLink = choose("What the battery tells the regulator", RegulatorLink::OPTIONS, 0).nameplate()
             .help("Without a data link a regulator does not know what the battery may take: only a current cap, or a DC-DC charger that is small enough, keeps the current below that.")
             .when(can_be_linked);
@@ -78,6 +83,9 @@ fn can_be_linked(inputs: &Inputs) -> bool {
         && inputs.on_house()
         && inputs.bank.chemistry == Chemistry::Lfp
 }
+
+/// Held at 20 °C for each 12 V \[V\]: 14.0 to 14.4 V, common practice.
+const BUILT_IN_V: f64 = 14.2;
 
 impl Inputs {
     /// Whether the bank's charge limit is held through a data link. A DC-DC
@@ -93,14 +101,30 @@ impl Inputs {
             && charger_a <= self.charge_limit_a()
     }
 
+    /// Whether a built-in regulator decides the voltage of the house bank.
+    pub(crate) fn built_in_on_house(&self) -> bool {
+        self.reg.kind == RegulatorKind::Internal && self.way.kind == WayKind::Direct
+    }
+
+    /// Voltage a built-in regulator holds at 20 °C \[V\].
+    pub fn built_in_v(&self) -> f64 {
+        let usual_v = BUILT_IN_V * self.alternator_blocks();
+        self.reg.fixed_v.unwrap_or(usual_v)
+    }
+
+    /// How much less it holds for each kelvin it is warmer \[V/K\].
+    pub fn built_in_drop_v_k(&self) -> f64 {
+        self.reg.drop_mv_k / 1000.0 * self.alternator_blocks()
+    }
+
     /// Voltage at which current into the house bank is turned down \[V\]:
-    /// the bank's charge voltage, or what a built-in regulator holds.
+    /// the bank's charge voltage, or what a built-in regulator holds at 20 °C.
     /// A charger that follows the bank's temperature corrects for it.
     pub fn held_v(&self) -> f64 {
-        match (self.way.kind, self.reg.kind, self.reg.fixed_v) {
-            (WayKind::Direct, RegulatorKind::Internal, Some(fixed_v)) => fixed_v,
-            (WayKind::Direct, RegulatorKind::Internal, None) => self.charge_v(),
-            _ => self.charge_v() + self.compensation_v(),
+        if self.built_in_on_house() {
+            self.built_in_v()
+        } else {
+            self.charge_v() + self.compensation_v()
         }
     }
 }

@@ -39,17 +39,17 @@ section! {
         blower_installed_pct: f64 = number("Blower, installed", PERCENT, 5.0, 100.0, 50.0).deep().spread(35.0, 60.0)
             .help("What is left of the printed flow behind hoses and grilles: 35 to 60 %.")
             .when(modelled);
-        leak_m3h: f64 = number("Air through gaps", CUBIC_METRE_PER_HOUR, 0.0, 500.0, 15.0).deep().spread(10.0, 30.0)
-            .help("Through vents and gaps with nothing running: 10 to 30.")
+        leak_m3h: Option<f64> = maybe("Air through gaps", CUBIC_METRE_PER_HOUR, 0.0, 500.0, "13.5 m³/h and 1 more for each litre of the engine", |w| Some(usual_leak_m3h(&w.inputs))).deep().spread_pct(50.0)
+            .help("Through vents and gaps with nothing running: 10 to 30 for engines of 1 to 3 litres.")
             .when(modelled);
-        wall_w_k: f64 = number("Heat through the walls", WATT_PER_KELVIN, 0.0, 200.0, 12.0).deep().spread(8.0, 25.0)
-            .help("8 to 12 for a foam-lined box, up to 25 where it is open to the bilge.")
+        wall_w_k: Option<f64> = maybe("Heat through the walls", WATT_PER_KELVIN, 0.0, 200.0, "10.5 W/K and 1 more for each litre of the engine", |w| Some(usual_wall_w_k(&w.inputs))).deep().spread_pct(50.0)
+            .help("8 to 12 for a foam-lined box round 1 to 3 litres, up to 25 where it is open to the bilge.")
             .when(modelled);
         cabin_c: Option<f64> = maybe("Beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().deep().spread_by(5.0)
             .help("Temperature of cabin and bilge around the box.")
             .when(modelled);
-        heat_capacity_kj_k: f64 = number("Heat held by lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, 30.0).deep().spread(15.0, 60.0)
-            .help("15 to 60, most of it in the lining. Sets how fast the space warms.")
+        heat_capacity_kj_k: Option<f64> = maybe("Heat held by lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, "15 kJ/K and 10 more for each litre of the engine", |w| Some(usual_heat_capacity_kj_k(&w.inputs))).deep().spread_pct(50.0)
+            .help("Most of it in the lining: 15 to 60 for engines of 1 to 3 litres. Sets how fast the space warms.")
             .when(modelled);
         air_kg_m3: f64 = number("Air density", KILOGRAM_PER_CUBIC_METRE, 0.5, 1.5, 1.16).deep()
             .help("1.16 at 31 °C at sea level; a tenth less for each 1000 m of height.")
@@ -74,7 +74,42 @@ fn modelled(inputs: &Inputs) -> bool {
     inputs.space.basis == AirBasis::Modelled
 }
 
+// The space round a larger engine is larger, and so are its walls and gaps;
+// that round a small one still leaves room for a hand, so that they grow less
+// than the engine. 12 W/K, 15 m³/h and 30 kJ/K for 1.5 L; the straight lines
+// are own reasoning, chosen so that an engine that draws more air through its
+// space does not cool it.
+
+fn usual_wall_w_k(inputs: &Inputs) -> f64 {
+    10.5 + inputs.eng.displacement_l
+}
+
+fn usual_leak_m3h(inputs: &Inputs) -> f64 {
+    13.5 + inputs.eng.displacement_l
+}
+
+fn usual_heat_capacity_kj_k(inputs: &Inputs) -> f64 {
+    15.0 + 10.0 * inputs.eng.displacement_l
+}
+
 impl Inputs {
+    /// Heat through the walls of the engine space for each kelvin \[W/K\].
+    pub fn space_wall_w_k(&self) -> f64 {
+        self.space.wall_w_k.unwrap_or_else(|| usual_wall_w_k(self))
+    }
+
+    /// Air through the gaps of the engine space \[m³/h\].
+    pub fn space_leak_m3h(&self) -> f64 {
+        self.space.leak_m3h.unwrap_or_else(|| usual_leak_m3h(self))
+    }
+
+    /// Heat that lining and air of the engine space hold \[kJ/K\].
+    pub fn space_heat_capacity_kj_k(&self) -> f64 {
+        self.space
+            .heat_capacity_kj_k
+            .unwrap_or_else(|| usual_heat_capacity_kj_k(self))
+    }
+
     /// Temperature around the engine space \[°C\].
     pub fn cabin_c(&self) -> f64 {
         self.space.cabin_c.unwrap_or(self.space.outside_c)

@@ -18,12 +18,17 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
     let mut left_out: Vec<(&str, Value)> = vec![
         // The engine was started at 30 %, whatever the bank was made of.
         ("rule_start_pct", Value::Number(30.0)),
+        // One mass for every alternator.
+        ("alt_mass_kg", Value::Number(6.0)),
+        ("alt2_mass_kg", Value::Number(6.0)),
+        // One engine space for every engine.
+        ("eng_surface_w_k", Value::Number(18.0)),
+        ("space_wall_w_k", Value::Number(12.0)),
+        ("space_leak_m3h", Value::Number(15.0)),
+        ("space_heat_capacity_kj_k", Value::Number(30.0)),
+        // A built-in regulator held the bank's charge voltage, hot or cold.
+        ("reg_drop_mv_k", Value::Number(0.0)),
     ];
-    // A lead bank took what it takes, without a limit.
-    keep_lead_limits(sheet);
-    if sheet.inputs.bank.charge_limit_a.is_none() {
-        left_out.push((LIMIT, old_limit(&sheet.inputs.bank)));
-    }
     // An alternator was of the voltage of the battery it was led to, whatever
     // voltage its rating was said to be taken at.
     for (name, seen) in [
@@ -34,6 +39,13 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
             .filter(|seen| !seen.alternator_fits())
             .and_then(|seen| AlternatorVolts::of_blocks(seen.led_to_blocks()));
         left_out.extend(led_to.map(|volts| (name, volts.to_value())));
+    }
+    keep_lead_limits(sheet);
+    if sheet.inputs.bank.charge_limit_a.is_none() {
+        left_out.push((LIMIT, old_limit(&sheet.inputs.bank)));
+    }
+    if sheet.inputs.built_in_on_house() {
+        left_out.push(("reg_fixed_v", Value::Number(sheet.inputs.charge_v())));
     }
     for (name, value) in left_out {
         // Every name is checked by a test; a wrong one would leave the default.

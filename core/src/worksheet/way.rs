@@ -57,7 +57,22 @@ fn through_converter(inputs: &Inputs) -> bool {
     inputs.way.kind == WayKind::Converter || inputs.feeds_start_back()
 }
 
+/// Volts with the engine running for each 12 V block: common practice.
+const RUNNING_BLOCK_V: f64 = 14.0;
+
 impl Inputs {
+    /// What the alternator gives at its rating \[W\].
+    pub(crate) fn alternator_rated_w(&self) -> f64 {
+        self.alt.rated_a * RUNNING_BLOCK_V * self.alternator_blocks()
+    }
+
+    /// What a DC-DC charger of an output \[A\] takes from the start battery's
+    /// side, the house bank nearly full \[W\].
+    pub(crate) fn charger_takes_w(&self, output_a: f64) -> f64 {
+        let house_v = RUNNING_BLOCK_V * self.bank.nominal_v.blocks();
+        output_a * house_v / (self.way.converter_efficiency_pct / 100.0)
+    }
+
     /// Whether an alternator's output lies straight on the house bank.
     pub(crate) fn on_house(&self) -> bool {
         self.way.kind == WayKind::Direct || self.two.role == SecondRole::House

@@ -15,7 +15,7 @@ mod words;
 
 use serde::Serialize;
 
-use crate::charge::day::{DayTrouble, blocked};
+use crate::charge::day::{DayTrouble, gives_nothing};
 use crate::charge::plant::Plant;
 use crate::charge::shore::ShoreCharger;
 use crate::energy::{energy, house_load_a, mean_draw_a};
@@ -163,8 +163,9 @@ pub fn year(sheet: &Worksheet) -> Year {
     let inputs = &sheet.inputs;
     let energy = energy(sheet);
     let plant = Plant::new(inputs, mean_draw_a(sheet));
-    let trouble = trouble(sheet);
-    let orders = Orders::of(inputs, trouble);
+    let orders = Orders::of(inputs);
+    let trouble = trouble(sheet, &orders);
+    let orders = orders.without_engine(trouble.is_some());
     let chargers = Chargers {
         engine: match trouble {
             None => Charger::of(&plant, 0.5 * (orders.start + orders.stop)),
@@ -201,7 +202,7 @@ pub fn year(sheet: &Worksheet) -> Year {
 
 /// Why the engine cannot charge the bank to where the rule stops it, the boat
 /// drawing what it does while charging.
-fn trouble(sheet: &Worksheet) -> Option<DayTrouble> {
+fn trouble(sheet: &Worksheet, orders: &Orders) -> Option<DayTrouble> {
     let plant = Plant::new(&sheet.inputs, house_load_a(sheet));
-    blocked(&plant, Orders::stop_of(&sheet.inputs))
+    gives_nothing(&plant, orders.start, orders.stop)
 }

@@ -1,7 +1,6 @@
 //! The user's rule for charging, made ready.
 
 use super::HOURS_A_DAY;
-use crate::charge::day::DayTrouble;
 use crate::worksheet::Inputs;
 
 /// Least distance between starting and stopping, in state of charge: an engine
@@ -43,24 +42,19 @@ pub struct Orders {
 }
 
 impl Orders {
-    /// Where charging stops: never above what is full for daily use.
-    pub fn stop_of(inputs: &Inputs) -> f64 {
-        inputs.rule.stop_pct.min(inputs.window_high_pct()) / 100.0
-    }
-
-    /// From the worksheet; `trouble` is why the engine cannot charge the bank.
-    pub fn of(inputs: &Inputs, trouble: Option<DayTrouble>) -> Orders {
+    /// From the worksheet.
+    pub fn of(inputs: &Inputs) -> Orders {
         let rule = &inputs.rule;
-        let stop = Orders::stop_of(inputs);
+        let stop = rule.stop_pct.min(inputs.window_high_pct()) / 100.0;
         let start = inputs.rule_start_pct() / 100.0;
         Orders {
             start: start.min(stop - LEAST_GAP).max(0.0),
             stop,
             full: inputs.window_high_pct() / 100.0,
-            source: match (inputs.engine_charges(), trouble) {
-                (false, _) => Source::Shore,
-                (true, None) => Source::Engine,
-                (true, Some(_)) => Source::Nothing,
+            source: if inputs.engine_charges() {
+                Source::Engine
+            } else {
+                Source::Shore
             },
             low: inputs.window_low_pct() / 100.0,
             quiet_from_h: rule.quiet_from_h,
@@ -69,6 +63,15 @@ impl Orders {
             motoring_h: rule.motoring_h,
             under_way_days_week: rule.under_way_days_week,
         }
+    }
+
+    /// The same where the engine gives nothing: it is not run for charging then.
+    pub fn without_engine(self, gives_nothing: bool) -> Orders {
+        let source = match self.source {
+            Source::Engine if gives_nothing => Source::Nothing,
+            source => source,
+        };
+        Orders { source, ..self }
     }
 
     /// Whether nothing is charged by the rule in an hour of the day: its middle

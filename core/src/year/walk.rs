@@ -91,7 +91,7 @@ pub struct Chargers {
     pub engine: Charger,
     /// Shore power.
     pub shore: ShoreCharger,
-    /// Most current the bank may take \[A\].
+    /// Most current the sun may bring the bank to \[A\].
     pub limit_a: f64,
 }
 
@@ -199,7 +199,8 @@ impl<'a> Walker<'a> {
             left_h.min(CHARGING_PIECE_H)
         };
         let [engine_a, shore_a] = self.given_a(hour, charging, most_h);
-        let net_a = (hour.sun_a + engine_a + shore_a - hour.use_a).min(self.chargers.limit_a);
+        let steady_a = engine_a + shore_a - hour.use_a;
+        let net_a = (hour.sun_a + steady_a).min(self.most_a(steady_a));
         let until = |charge: f64| charge * self.capacity_ah - self.charge_ah;
         let turn_h = if self.charging && net_a > 0.0 {
             until(self.orders.stop) / (net_a * self.kept)
@@ -209,6 +210,12 @@ impl<'a> Walker<'a> {
             return most_h;
         };
         most_h.min(turn_h.max(LEAST_PIECE_H))
+    }
+
+    /// Most that may flow into the bank \[A\]: its charge limit, or what engine and
+    /// shore power give it without the sun. Those have found their own limit.
+    fn most_a(&self, without_sun_a: f64) -> f64 {
+        self.chargers.limit_a.max(without_sun_a)
     }
 
     /// Lets currents flow for a time. What a bank cannot take, being full or
@@ -223,9 +230,8 @@ impl<'a> Walker<'a> {
         let mut taken_ah = 0.0;
         if net_ah > 0.0 {
             let room_ah = (self.orders.full * self.capacity_ah - self.charge_ah).max(0.0);
-            taken_ah = net_ah
-                .min(room_ah / self.kept)
-                .min(self.chargers.limit_a * span_h);
+            let most_a = self.most_a(engine_a + shore_a - hour.use_a);
+            taken_ah = net_ah.min(room_ah / self.kept).min(most_a * span_h);
             let mut spare_ah = net_ah - taken_ah;
             for given_ah in [&mut shore_ah, &mut engine_ah] {
                 let spared_ah = spare_ah.min(*given_ah);

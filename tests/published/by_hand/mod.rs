@@ -3,6 +3,7 @@
 
 mod bridge;
 mod cable;
+mod day;
 pub mod fit;
 mod heat;
 mod output;

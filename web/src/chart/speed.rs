@@ -28,7 +28,7 @@ pub const SPEED: Section = Section {
             Text::Late(|sheet, report| {
                 let machine = &report.machine;
                 format!(
-                    "At {} engine rpm the alternator turns {} and holds {} A hot, of {} A as rated.",
+                    "At {} engine rpm the alternator turns {} and holds {} A hot, of {} A cold.",
                     figure(sheet.inputs.eng.rpm, 0),
                     figure(machine.shaft_rpm, 0),
                     figure(machine.hot_a, 0),
@@ -93,7 +93,7 @@ fn drawing(machine: &MachineReport, rpm: f64) -> String {
         &mut drawing,
         (next, FIELD.0 - 7.0),
         "third",
-        "as rated, cold",
+        "at full field, cold",
     );
     if (across.low..=across.high).contains(&rpm) {
         let (x, y) = (across.place(rpm), up.place(machine.hot_a));
@@ -118,6 +118,6 @@ fn table(machine: &MachineReport) -> String {
         })
         .collect();
     format!(
-        "<table class=run><thead><tr><th scope=col>Engine rpm</th><th scope=col>Held hot, A</th><th scope=col>As rated, A</th></tr></thead><tbody>{rows}</tbody></table>"
+        "<table class=run><thead><tr><th scope=col>Engine rpm</th><th scope=col>Held hot, A</th><th scope=col>Full field cold, A</th></tr></thead><tbody>{rows}</tbody></table>"
     )
 }

@@ -4,8 +4,8 @@
 use crate::charge::plant::{MachineState, Plant};
 use crate::charge::run::{Fineness, Trace, charge};
 use crate::charge::steady::{LATE_S, settled};
+use crate::numerics::falling_root;
 use crate::physics::battery::Cells;
-use crate::physics::roots;
 
 /// A run from where the rest of the day left the bank to the target.
 #[derive(Debug, Clone)]
@@ -187,7 +187,7 @@ impl Share<'_> {
         let last_s = trace.last_s();
         let left_ah = missing_ah(last_s);
         if left_ah <= 0.0 {
-            let seconds = roots::falling(missing_ah, 0.0, last_s, 1e-12);
+            let seconds = falling_root(missing_ah, 0.0, last_s, 1e-12);
             // A bank that is being emptied closes no day.
             return (seconds <= self.carried_s()).then_some(seconds);
         }

@@ -12,8 +12,8 @@ use crate::energy::Energy;
 use crate::worksheet::Inputs;
 
 pub use closing::{ClosedRun, closed_run};
-use trouble::too_slow;
-pub use trouble::{DayTrouble, blocked};
+pub use trouble::{DayTrouble, gives_nothing};
+use trouble::{blocked, too_slow};
 
 /// More runs than this a day are no answer.
 pub const MOST_RUNS: u32 = 12;
@@ -102,6 +102,8 @@ pub fn daily_run(plant: &Plant, day: &DayNeed) -> DailyRun {
     }
     match daily_trace(plant, day) {
         Err(trouble) => DailyRun::Trouble(trouble),
+        // The sun covers all but a rounding error.
+        Ok(DailyTrace { run, .. }) if run.seconds <= 0.0 => DailyRun::SunCovers,
         Ok(DailyTrace { runs, run }) => {
             let times = f64::from(runs);
             let gained = run.trace.charge_at(run.seconds) - run.from;
@@ -126,9 +128,12 @@ pub fn daily_trace(plant: &Plant, day: &DayNeed) -> Result<DailyTrace, DayTroubl
     }
     let runs = runs_a_day(plant, day).ok_or(DayTrouble::BankTooSmall)?;
     let times = f64::from(runs);
-    closed_run(plant, day.need_ah / times, day.to, DAY_S / times)
-        .map(|run| DailyTrace { runs, run })
-        .ok_or_else(|| too_slow(plant, day.to))
+    let run = closed_run(plant, day.need_ah / times, day.to, DAY_S / times)
+        .ok_or_else(|| too_slow(plant, day.to))?;
+    match run.trace.opening(run.seconds) {
+        Some(_) => Err(DayTrouble::ManagementOpens),
+        None => Ok(DailyTrace { runs, run }),
+    }
 }
 
 /// How many runs a day the bank asks for: one if it holds what a day takes from

@@ -2,8 +2,10 @@
 
 use serde::Serialize;
 
+use super::DAY_S;
 use crate::charge::Limit;
 use crate::charge::plant::{MachineState, Plant};
+use crate::charge::run::{Fineness, charge};
 use crate::charge::steady::{LATE_S, settled};
 
 /// Why no daily engine run puts back what the boat uses.
@@ -16,6 +18,10 @@ pub enum DayTrouble {
     /// The boat draws all that reaches the house side: nothing is left for the
     /// bank.
     NothingLeft,
+    /// The bank's management system disconnects it while the engine charges.
+    ManagementOpens,
+    /// The alternator is of another voltage than the battery it is led to.
+    WrongVoltage,
     /// Charging works, but more than a day is needed.
     TooSlow,
     /// The bank is too small even for many runs a day.
@@ -24,9 +30,11 @@ pub enum DayTrouble {
 
 impl DayTrouble {
     /// Every one of them.
-    pub const ALL: [DayTrouble; 4] = [
+    pub const ALL: [DayTrouble; 6] = [
         DayTrouble::CannotBeCharged,
         DayTrouble::NothingLeft,
+        DayTrouble::ManagementOpens,
+        DayTrouble::WrongVoltage,
         DayTrouble::TooSlow,
         DayTrouble::BankTooSmall,
     ];
@@ -36,6 +44,8 @@ impl DayTrouble {
         match self {
             DayTrouble::CannotBeCharged => "cannot be charged",
             DayTrouble::NothingLeft => "no charge left",
+            DayTrouble::ManagementOpens => "battery disconnects",
+            DayTrouble::WrongVoltage => "wrong voltage",
             DayTrouble::TooSlow => "more than a day",
             DayTrouble::BankTooSmall => "bank too small",
         }
@@ -47,6 +57,12 @@ impl DayTrouble {
             DayTrouble::CannotBeCharged => "The engine cannot charge the bank to its target.",
             DayTrouble::NothingLeft => {
                 "The engine cannot charge the bank: the boat draws all that the alternator gives it."
+            }
+            DayTrouble::ManagementOpens => {
+                "The engine cannot charge the bank: the battery management system disconnects it."
+            }
+            DayTrouble::WrongVoltage => {
+                "The engine cannot charge the bank: the alternator is built for another voltage than the battery it is led to."
             }
             DayTrouble::TooSlow => {
                 "The engine charges too slowly: a whole day does not put back what the boat uses."
@@ -69,8 +85,24 @@ pub fn blocked(plant: &Plant, to: f64) -> Option<DayTrouble> {
     }
     Some(match flow.limit {
         Limit::ChargeVoltage | Limit::BankLimit => DayTrouble::CannotBeCharged,
+        Limit::WrongVoltage => DayTrouble::WrongVoltage,
         _ => DayTrouble::NothingLeft,
     })
+}
+
+/// Why the engine gives a bank nothing between two states of charge, 0 to 1: it
+/// never brings it there, or the bank disconnects on the way. None when it
+/// charges, however slowly.
+pub fn gives_nothing(plant: &Plant, from: f64, to: f64) -> Option<DayTrouble> {
+    if let Some(trouble) = blocked(plant, to) {
+        return Some(trouble);
+    }
+    let trace = charge(plant, from, to, DAY_S, &Fineness::USUAL);
+    if trace.opening(trace.last_s()).is_some() {
+        return Some(DayTrouble::ManagementOpens);
+    }
+    let slow = trace.reaches(to).is_none().then(|| too_slow(plant, to));
+    slow.filter(|trouble| *trouble != DayTrouble::TooSlow)
 }
 
 /// Why runs of a whole day do not reach a state of charge, 0 to 1: once hot, the

@@ -28,6 +28,14 @@ const REST: [(f64, f64); 15] = [
 /// no source; a charge of minutes meets two to four times as much.
 pub const LFP_SHORT_OHM_AH: f64 = 0.3;
 
+/// Most volts a cell may reach \[V\], where management systems open: common
+/// practice, no source.
+pub const LFP_MOST_V: f64 = 3.65;
+
+/// Volts a cell is charged to that leave a management system room to warn and
+/// to stop the charging before it opens \[V\]: common practice, no source.
+pub const LFP_CHARGE_V: f64 = 3.55;
+
 /// Resistance over that at 25 °C against temperature \[°C\], from memory.
 const COLD: [(f64, f64); 4] = [(-30.0, 4.5), (-10.0, 3.0), (5.0, 2.0), (25.0, 1.0)];
 

@@ -8,7 +8,10 @@ pub use lead::{
     AGM, COMPENSATION_MV, FLOODED, GEL, LeadKind, acid_freezes_c, compensated_v, lead_freezes_c,
     peukert_hours,
 };
-pub use lfp::{LFP_LADDER, LFP_SHORT_OHM_AH, LadderRate, LadderStep, lfp_cold_factor, lfp_rest_v};
+pub use lfp::{
+    LFP_CHARGE_V, LFP_LADDER, LFP_MOST_V, LFP_SHORT_OHM_AH, LadderRate, LadderStep,
+    lfp_cold_factor, lfp_rest_v,
+};
 
 /// What the cells are.
 #[derive(Debug, Clone, Copy, PartialEq)]

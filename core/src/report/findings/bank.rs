@@ -1,10 +1,11 @@
 //! Whether a lithium bank may be charged like this.
 
-use super::management::{less_voltage, most_cells_v};
+use super::management::less_voltage;
 use super::{Finding, Severity, add};
-use crate::charge::management::{BLOCK_CELLS, MOST_CELL_V, OpeningCause};
+use crate::charge::management::{BLOCK_CELLS, OpeningCause};
+use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::report::Report;
-use crate::settings::{LITHIUM_CHARGE_V, volts};
+use crate::settings::volts;
 use crate::worksheet::{Chemistry, Inputs, Worksheet};
 
 /// What there is to say of a lithium bank; nothing of lead.
@@ -82,43 +83,43 @@ fn lithium_temperature(inputs: &Inputs, report: &Report, found: &mut Vec<Finding
 /// or what all others are set to; one that the management system opens for in
 /// the run is told by that.
 fn lithium_voltage(inputs: &Inputs, report: &Report, found: &mut Vec<Finding>) {
-    let cells = BLOCK_CELLS * inputs.bank.nominal_v.blocks();
-    let (held_v, set_v) = (inputs.held_v(), inputs.charge_v());
-    let (highest_v, most_v) = (held_v.max(set_v), most_cells_v(inputs));
-    let remedy = if held_v >= set_v {
-        less_voltage(inputs)
-    } else {
-        format!(
-            "Set {} ({LITHIUM_CHARGE_V} V a cell).",
-            volts(LITHIUM_CHARGE_V * cells)
-        )
-    };
     let told = report
         .run
         .opening
         .is_some_and(|opening| opening.cause == OpeningCause::OverVoltage);
-    if highest_v > most_v + 1e-9 {
-        if !told {
-            add(
-                found,
-                Severity::Stop,
-                "lithium_overvoltage",
-                format!(
-                    "The bank is charged to {}, more than {MOST_CELL_V} V a cell. As it fills, the battery management system disconnects it under load. {remedy}",
-                    volts(highest_v)
-                ),
-            );
-        }
-    } else if highest_v > LITHIUM_CHARGE_V * cells + 1e-9 {
+    if told {
+        return;
+    }
+    let cells = BLOCK_CELLS * inputs.bank.nominal_v.blocks();
+    let (held_v, set_v) = (inputs.held_v(), inputs.charge_v());
+    let highest_v = held_v.max(set_v);
+    if highest_v > LFP_MOST_V * cells + 1e-9 {
+        add(
+            found,
+            Severity::Stop,
+            "lithium_overvoltage",
+            format!(
+                "The bank is charged to {}, more than {LFP_MOST_V} V a cell. As it fills, the battery management system disconnects it with the alternator charging. {}",
+                volts(highest_v),
+                less_voltage(inputs)
+            ),
+        );
+    } else if highest_v > LFP_CHARGE_V * cells + 1e-9 {
+        let what = if held_v > set_v {
+            "voltage the regulator holds"
+        } else {
+            "charge voltage"
+        };
         add(
             found,
             Severity::Mend,
             "charge_voltage_no_room",
             format!(
-                "The charge voltage of {} is {:.2} V a cell, and the battery management system disconnects at {MOST_CELL_V} V a cell ({}). Cells never fill quite alike: the first one gets there before the others, under load. {remedy} The bank gets as full.",
+                "The {what}, {}, is {:.2} V a cell. The battery management system opens at {LFP_MOST_V} V a cell ({}): one cell a little ahead of the others, or a regulator's ripple, and it disconnects the bank under load. Set {} ({LFP_CHARGE_V} V a cell); the bank gets as full.",
                 volts(highest_v),
                 highest_v / cells,
-                volts(most_v)
+                volts(LFP_MOST_V * cells),
+                volts(LFP_CHARGE_V * cells)
             ),
         );
     }

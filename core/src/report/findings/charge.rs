@@ -111,14 +111,19 @@ fn converter_findings(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>
             ),
         );
     }
-    if way.converter_a > 0.5 * inputs.alt.rated_a {
+    // In watts: its two sides need not be of one voltage.
+    let takes_w = inputs.charger_takes_w(way.converter_a);
+    let rated_w = inputs.alternator_rated_w();
+    if takes_w > 0.5 * rated_w {
         add(
             found,
             Severity::Mind,
             "converter_large",
             format!(
-                "A converter of {:.0} A is more than half of the machine's {:.0} A; common practice stays below that.",
-                way.converter_a, inputs.alt.rated_a
+                "The DC-DC charger of {:.0} A takes about {:.1} kW, more than half of the {:.1} kW that the alternator is rated for; common practice stays below half. Watch the alternator's temperature, or set the charger's output lower.",
+                way.converter_a,
+                takes_w / 1000.0,
+                rated_w / 1000.0
             ),
         );
     }

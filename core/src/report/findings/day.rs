@@ -2,9 +2,9 @@
 //! bank gets.
 
 use super::{Finding, Severity, add};
-use crate::charge::day::DayTrouble;
+use crate::charge::day::{DayTrouble, MOST_RUNS};
 use crate::charge::plant::Plant;
-use crate::physics::roots;
+use crate::numerics::falling_root;
 use crate::report::{DayReport, Report, clock};
 use crate::worksheet::{Chemistry, Inputs, Worksheet};
 
@@ -23,11 +23,22 @@ pub(super) fn day_findings(
     let day = &report.day;
     match day.trouble {
         None => low_findings(inputs, day, found),
+        // Said by the finding of cells too cold or too hot.
+        Some(DayTrouble::CannotBeCharged) if inputs.charge_barred().is_some() => {}
         Some(DayTrouble::CannotBeCharged) => add(
             found,
             Severity::Stop,
             "cannot_be_charged",
             cannot_be_charged(inputs, plant),
+        ),
+        // Said by the findings of the management system and of the voltage.
+        Some(DayTrouble::ManagementOpens) if report.run.opening.is_some() => {}
+        Some(DayTrouble::WrongVoltage) => {}
+        Some(DayTrouble::ManagementOpens) => add(
+            found,
+            Severity::Stop,
+            "management_opens",
+            "On the daily engine run the battery management system disconnects the bank with the alternator working. Keep current and voltage below what the bank may take: see its charge limit and charge voltage.".to_string(),
         ),
         // Said by the finding of the bank that is emptied.
         Some(DayTrouble::NothingLeft) if report.run.mid_bank_a < 0.0 => {}
@@ -66,12 +77,12 @@ fn cannot_be_charged(inputs: &Inputs, plant: &Plant) -> String {
     let bank_c = inputs.bank.temperature_c;
     if inputs.charge_limit_a() <= 0.0 {
         return format!(
-            "The engine cannot charge this bank: at {bank_c:.0} °C it may get no current. Warm it above 0 °C before you start the engine, with a heating mat or by moving it to a warmer place."
+            "The engine cannot charge this bank: at {bank_c:.0} °C it may get no current. Warm its cells before you start the engine, with a heating mat or by moving the bank to a warmer place."
         );
     }
     let held_v = plant.held_v;
     let ends_pct =
-        100.0 * roots::falling(|charge| held_v - plant.bank.rest_v(charge), 0.0, 1.0, 1e-6);
+        100.0 * falling_root(|charge| held_v - plant.bank.rest_v(charge), 0.0, 1.0, 1e-6);
     let mut usual = *inputs;
     usual.bank.charge_v = None;
     let usual_v = usual.charge_v() + inputs.compensation_v();
@@ -98,13 +109,13 @@ fn low_findings(inputs: &Inputs, day: &DayReport, found: &mut Vec<Finding>) {
         return;
     };
     let (low_pct, to_pct) = (inputs.window_low_pct(), inputs.run.to_pct);
-    // What a day takes from the bank, and the capacity that holds it.
-    let falls_ah = f64::from(day.runs) * (to_pct - from_pct) / 100.0 * inputs.bank.capacity_ah;
-    let holds = |window_pct: f64| round_up(100.0 * falls_ah / window_pct.max(1.0));
+    // The capacity that holds what a day takes from the bank; a little less
+    // does, as the engine carries the loads while it runs.
+    let holds = |window_pct: f64| round_up(100.0 * day.need_ah / window_pct.max(1.0));
     if day.runs > 1 {
         let larger = if to_pct > low_pct {
             format!(
-                " A bank of {:.0} A·h would need one run a day.",
+                " A bank of {:.0} A·h needs one run a day.",
                 holds(to_pct - low_pct)
             )
         } else {
@@ -115,9 +126,9 @@ fn low_findings(inputs: &Inputs, day: &DayReport, found: &mut Vec<Finding>) {
             Severity::Mend,
             "several_runs_a_day",
             format!(
-                "The bank of {} A·h does not hold a day's use: the engine has to be run {} times a day, {} each time.{larger}",
+                "The bank of {} A·h does not hold a day's use: the engine has to be run {} a day, {} each time.{larger}",
                 inputs.bank.capacity_ah,
-                day.runs,
+                times(f64::from(day.runs)),
                 clock(run_hours * 60.0)
             ),
         );
@@ -127,8 +138,13 @@ fn low_findings(inputs: &Inputs, day: &DayReport, found: &mut Vec<Finding>) {
     }
     let remedy = if to_pct > low_pct + 1.0 {
         let runs = (f64::from(day.runs) * (to_pct - from_pct) / (to_pct - low_pct)).ceil();
+        let oftener = if runs <= f64::from(MOST_RUNS) {
+            format!("Run the engine {} a day, fit", times(runs))
+        } else {
+            "Fit".to_string()
+        };
         format!(
-            "Run the engine {runs:.0} times a day, fit a bank of {:.0} A·h, add panels or use less.",
+            "{oftener} a bank of {:.0} A·h, add panels or use less.",
             holds(to_pct - low_pct)
         )
     } else {
@@ -147,6 +163,15 @@ fn low_findings(inputs: &Inputs, day: &DayReport, found: &mut Vec<Finding>) {
             from_pct.max(0.0)
         ),
     );
+}
+
+/// "twice", "3 times".
+fn times(runs: f64) -> String {
+    if runs == 2.0 {
+        "twice".to_string()
+    } else {
+        format!("{runs:.0} times")
+    }
 }
 
 /// Up to the next whole ten ampere-hours.

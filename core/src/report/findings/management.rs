@@ -2,9 +2,10 @@
 
 use super::{Finding, Severity, add};
 use crate::charge::Limit;
-use crate::charge::management::{BLOCK_CELLS, MOST_CELL_V, Opening, OpeningCause};
+use crate::charge::management::{BLOCK_CELLS, Opening, OpeningCause};
 use crate::disconnect::{Disconnect, Dump, DumpReport, Exposure};
 use crate::most::called;
+use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::report::{Report, clock};
 use crate::worksheet::{Chemistry, Inputs, RegulatorKind, SecondRole, WayKind, Worksheet};
 
@@ -15,10 +16,6 @@ const SETTING_PART: f64 = 0.95;
 /// How far a current may lie above a bank's limit and still count as held at
 /// it: see [`crate::charge::management`].
 const HELD_PART: f64 = 1.02;
-
-/// Volts of a usual charge for each 12 V block of lithium cells \[V\]: 3.55 V a
-/// cell, common practice.
-const USUAL_CHARGE_V: f64 = 14.2;
 
 /// Whether the bank's management system opens while the engine charges.
 pub(super) fn management_findings(
@@ -60,7 +57,7 @@ fn cause(inputs: &Inputs, opening: &Opening) -> String {
             unknown_to(inputs)
         ),
         OpeningCause::OverVoltage => format!(
-            "The battery management system disconnects the bank {after}: its cells are charged at {:.1} V, more than {MOST_CELL_V} V a cell.",
+            "The battery management system disconnects the bank {after}: its cells are charged at {:.1} V, more than {LFP_MOST_V} V a cell.",
             opening.volts
         ),
         OpeningCause::Cold => format!(
@@ -207,7 +204,7 @@ fn setting_a(inputs: &Inputs) -> f64 {
 
 /// What to do about a charge voltage that is too high for lithium cells.
 pub(super) fn less_voltage(inputs: &Inputs) -> String {
-    let usual_v = USUAL_CHARGE_V * inputs.bank.nominal_v.blocks();
+    let usual_v = LFP_CHARGE_V * BLOCK_CELLS * inputs.bank.nominal_v.blocks();
     match (inputs.way.kind, inputs.reg.kind) {
         (WayKind::Direct, RegulatorKind::Internal) => format!(
             "A built-in regulator cannot be set: fit an external one for {usual_v:.1} V, or charge through a DC-DC charger set to {usual_v:.1} V."
@@ -247,9 +244,4 @@ fn only_the_house(inputs: &Inputs, report: &Report, found: &mut Vec<Finding>) {
             less_current(inputs)
         ),
     );
-}
-
-/// Most volts of the cells of a bank \[V\].
-pub(super) fn most_cells_v(inputs: &Inputs) -> f64 {
-    MOST_CELL_V * BLOCK_CELLS * inputs.bank.nominal_v.blocks()
 }

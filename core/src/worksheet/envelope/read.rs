@@ -5,7 +5,7 @@ use serde_json::error::Category;
 use serde_json::{Map, Value as Json};
 
 use super::TYPE;
-use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value, decimal, no_input, quoted};
+use crate::fields::{Complaint, Kind, Knowledge, Section, Spec, Value, no_input, quoted};
 use crate::worksheet::contents::{LONGEST_FILE, bounded, not_endless, shortened};
 use crate::worksheet::done::ticks_from_json;
 use crate::worksheet::version1::{NEWEST, OLDEST, keep_meaning};
@@ -158,7 +158,7 @@ fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Ve
 
 fn value_of(spec: &Spec, json: &Json) -> Result<Value, Complaint> {
     match json {
-        Json::Number(number) => match (spec.kind, decimal(number.as_str())) {
+        Json::Number(number) => match (spec.kind, number.as_str().parse().ok()) {
             (Kind::Choice { .. }, _) => spec.read(&number.to_string()),
             (_, Some(number)) => spec.accept(Value::Number(number)),
             (_, None) => spec.read(&number.to_string()),

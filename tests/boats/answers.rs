@@ -1,0 +1,197 @@
+//! All that the program says about one boat, worked out once. Tests take it
+//! from here, so that a part of the program that gets another name is followed
+//! in one place.
+
+use std::cell::OnceCell;
+
+use ampwright_core::arrange::{self, Comparison};
+use ampwright_core::disconnect::Disconnect;
+use ampwright_core::goal::{Found, Search};
+use ampwright_core::report::{Finding, sentence};
+use ampwright_core::settings::Line;
+use ampwright_core::worksheet::Key;
+use ampwright_core::{
+    Report, Settings, Wiring, Worksheet, Year, disconnect, report, settings, wiring, year,
+};
+use serde::Serialize;
+
+/// How bad a finding is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Weight {
+    /// Do not run it like this.
+    Danger,
+    /// Put it right.
+    Fix,
+    /// Know about it.
+    Note,
+}
+
+/// All that the program says about one boat.
+pub struct Answers {
+    pub sheet: Worksheet,
+    pub report: Report,
+    year: OnceCell<Year>,
+    settings: OnceCell<Settings>,
+    disconnect: OnceCell<Disconnect>,
+    wiring: OnceCell<Wiring>,
+    comparison: OnceCell<Comparison>,
+    found: OnceCell<Found>,
+}
+
+impl Answers {
+    pub fn of(sheet: Worksheet) -> Answers {
+        Answers {
+            report: report(&sheet),
+            sheet,
+            year: OnceCell::new(),
+            settings: OnceCell::new(),
+            disconnect: OnceCell::new(),
+            wiring: OnceCell::new(),
+            comparison: OnceCell::new(),
+            found: OnceCell::new(),
+        }
+    }
+
+    pub fn year(&self) -> &Year {
+        self.year.get_or_init(|| year(&self.sheet))
+    }
+
+    pub fn settings(&self) -> &Settings {
+        self.settings
+            .get_or_init(|| settings(&self.sheet, &self.report))
+    }
+
+    pub fn disconnect(&self) -> &Disconnect {
+        self.disconnect
+            .get_or_init(|| disconnect(&self.sheet, &self.report))
+    }
+
+    pub fn wiring(&self) -> &Wiring {
+        self.wiring
+            .get_or_init(|| wiring(&self.sheet, &self.report))
+    }
+
+    /// The arrangements beside each other, this boat first.
+    pub fn comparison(&self) -> &Comparison {
+        self.comparison
+            .get_or_init(|| arrange::compare(&self.sheet))
+    }
+
+    /// The boats that the arrangements propose, each with its name.
+    pub fn proposed(&self) -> Vec<(String, Worksheet)> {
+        arrange::all(&self.sheet)
+            .into_iter()
+            .filter(|arrangement| !arrangement.changes.is_empty())
+            .map(|arrangement| (arrangement.name.clone(), arrangement.on(&self.sheet)))
+            .collect()
+    }
+
+    /// What the search for the cheapest way found, gone through to its end.
+    pub fn found(&self) -> &Found {
+        self.found.get_or_init(|| {
+            let mut search = Search::new(&self.sheet);
+            while !search.done() {
+                search.step(500);
+            }
+            search.found()
+        })
+    }
+
+    /// The answer in sentences, as somebody hears it who sees nothing else.
+    pub fn verdict(&self) -> String {
+        let answer = self.report.answer();
+        format!(
+            "{} [{} | {} | {}]",
+            sentence(&self.sheet, &self.report),
+            answer.engine_time,
+            answer.hot_amps,
+            answer.limit
+        )
+    }
+
+    /// One line of the settings sheet.
+    pub fn setting(&self, group: &str, line: &str) -> Option<&Line> {
+        let groups = &self.settings().groups;
+        let group = groups.iter().find(|g| g.key == group)?;
+        group.lines.iter().find(|l| l.key == line)
+    }
+
+    /// The number an input stands for.
+    #[track_caller]
+    pub fn figure(&self, name: &str) -> f64 {
+        let key = Key::named(name).unwrap_or_else(|| panic!("no input “{name}”"));
+        let figure = self.sheet.figure(key);
+        figure.unwrap_or_else(|| panic!("“{name}” stands for no number"))
+    }
+
+    /// Whether an input is as it comes.
+    pub fn at_default(&self, name: &str) -> bool {
+        Key::named(name).is_none_or(|key| self.sheet.inputs.get(key) == key.spec().default())
+    }
+
+    /// The option chosen, by its key.
+    #[track_caller]
+    pub fn chosen(&self, name: &str) -> String {
+        let key = Key::named(name).unwrap_or_else(|| panic!("no input “{name}”"));
+        key.spec().write(self.sheet.inputs.get(key))
+    }
+
+    pub fn lithium(&self) -> bool {
+        self.chosen("bank_chemistry") == "lfp"
+    }
+
+    /// 12 V blocks in series.
+    pub fn blocks(&self) -> f64 {
+        self.sheet.inputs.bank.nominal_v.blocks()
+    }
+
+    /// Cells in series.
+    pub fn cells(&self) -> f64 {
+        let a_block = if self.lithium() { 4.0 } else { 6.0 };
+        a_block * self.blocks()
+    }
+
+    pub fn direct(&self) -> bool {
+        self.chosen("way_kind") == "direct"
+    }
+
+    /// Whether findings with this code are there, and their weights.
+    pub fn weights(&self, code: &str) -> Vec<Weight> {
+        let findings = self.report.findings.iter();
+        let same = findings.filter(|finding| finding.key == code);
+        same.map(weight).collect()
+    }
+
+    pub fn has(&self, code: &str) -> bool {
+        !self.weights(code).is_empty()
+    }
+
+    /// Codes of the findings of one weight.
+    pub fn codes(&self, wanted: Weight) -> Vec<&'static str> {
+        let findings = self.report.findings.iter();
+        let same = findings.filter(|finding| weight(finding) == wanted);
+        same.map(|finding| finding.key).collect()
+    }
+
+    /// All findings, for the eye.
+    pub fn told(&self) -> String {
+        let findings = self.report.findings.iter();
+        let lines = findings.map(|f| format!("    {:?} {}: {}", weight(f), f.key, f.text));
+        lines.collect::<Vec<_>>().join("\n")
+    }
+}
+
+/// How bad a finding is, by the word it has in JSON.
+pub fn weight(finding: &Finding) -> Weight {
+    match word(&finding.severity).as_str() {
+        "stop" | "danger" => Weight::Danger,
+        "mend" | "fix" => Weight::Fix,
+        _ => Weight::Note,
+    }
+}
+
+/// The word an enum has in JSON.
+pub fn word(value: &impl Serialize) -> String {
+    let json = serde_json::to_value(value).expect("it is JSON");
+    json.as_str().unwrap_or_default().to_string()
+}

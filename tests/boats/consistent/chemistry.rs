@@ -1,0 +1,60 @@
+//! A lead bank gets no lithium advice, a lithium bank none for lead.
+
+use crate::says::Says;
+
+/// Findings that only lithium has.
+const LITHIUM: &[&str] = &["lithium_", "management_", "charge_voltage_no_room"];
+
+pub fn check(says: &Says) {
+    let lithium = says.lithium();
+    for finding in &says.report.findings {
+        let of_lithium = LITHIUM.iter().any(|begin| finding.key.starts_with(begin));
+        let of_lead = finding.key.starts_with("lead_");
+        let others = if lithium { of_lead } else { of_lithium };
+        says.holds(!others, || {
+            format!("{} is of the other chemistry", finding.key)
+        });
+        if !lithium {
+            for word in ["ithium", "management system", "LFP"] {
+                says.holds(!finding.text.contains(word), || {
+                    format!("a lead bank is told of “{word}”: {}", finding.text)
+                });
+            }
+        } else {
+            for word in [
+                "qualis",
+                "Peukert",
+                "sulphat",
+                "distilled",
+                "topped up with water",
+            ] {
+                says.holds(!finding.text.contains(word), || {
+                    format!("a lithium bank is told of “{word}”: {}", finding.text)
+                });
+            }
+        }
+    }
+    for group in &says.settings().groups {
+        for line in &group.lines {
+            let text = format!("{} {}", line.value, line.why);
+            let wrong = !lithium && (text.contains("ithium") || text.contains("management system"));
+            says.holds(!wrong, || {
+                format!("a lead bank's sheet: {}.{}: {text}", group.key, line.key)
+            });
+        }
+    }
+    says.no_group(if lithium { "low_volts" } else { "management" });
+    if !lithium {
+        for machine in &says.disconnect().machines {
+            for said in &machine.sentences {
+                says.holds(
+                    !said.contains("ithium") && !said.contains("management"),
+                    || format!("a lead bank's disconnect: {said}"),
+                );
+            }
+        }
+        says.holds(says.report.lead.is_none(), || {
+            "a lead bank beside lead".to_string()
+        });
+    }
+}

@@ -1,0 +1,121 @@
+//! What is over or near its limit is found, what is not is not, and the
+//! verdict says the same.
+
+use ampwright_core::report::Temps;
+use ampwright_core::worksheet::Alternator;
+
+use crate::answers::Weight;
+use crate::says::Says;
+
+/// Findings about a part that is too hot.
+const TOO_HOT: [&str; 3] = ["winding_too_hot", "rectifier_too_hot", "case_too_hot"];
+/// Findings that a part within 5 K of its limit may have.
+const NEAR: &[&str] = &[
+    "near_limit",
+    "set_point_high",
+    "nothing_watches_heat",
+    "winding_too_hot",
+    "rectifier_too_hot",
+    "case_too_hot",
+];
+
+pub fn check(says: &Says) {
+    let inputs = &says.sheet.inputs;
+    let run = &says.report.run;
+    let mut worst = [f64::NEG_INFINITY; 3];
+    let machines = [
+        (Some(run.peak), &inputs.alt),
+        (run.second_peak, &inputs.alt2),
+    ];
+    for (peak, machine) in machines {
+        let Some(peak) = peak else { continue };
+        for (worst, over) in worst.iter_mut().zip(over_k(&peak, machine)) {
+            *worst = worst.max(over);
+        }
+    }
+    for (code, over) in TOO_HOT.into_iter().zip(worst) {
+        if over > 0.5 {
+            says.must_find(code);
+        }
+        if over < -0.5 {
+            says.must_not_find(code);
+        }
+    }
+    near(says, worst);
+    if says
+        .codes(Weight::Danger)
+        .iter()
+        .any(|code| TOO_HOT.contains(code))
+    {
+        says.holds(!says.said_to_survive(), || {
+            "the verdict says it survives, a finding that it cooks".to_string()
+        });
+    }
+    if says.verdict().to_lowercase().contains("overheats") {
+        let hot = TOO_HOT
+            .iter()
+            .chain(&["nothing_watches_heat"])
+            .any(|code| says.has(code));
+        says.holds(hot, || {
+            "the verdict says it overheats, and no finding does".to_string()
+        });
+    }
+    // A load dump cuts off what flows.
+    let flows_a = run
+        .series
+        .iter()
+        .map(|m| m.alternator_a)
+        .fold(0.0, f64::max);
+    let cut_a: f64 = says
+        .disconnect()
+        .machines
+        .iter()
+        .filter(|machine| !machine.second || inputs.on_both())
+        .map(|machine| machine.charging.amperes)
+        .sum();
+    says.holds((cut_a - flows_a).abs() < 0.03 * flows_a + 0.5, || {
+        format!("{flows_a:.1} A flow, a load dump cuts off {cut_a:.1}")
+    });
+}
+
+/// A part that settles within 5 K of its limit, and comes there in the run,
+/// is found.
+fn near(says: &Says, peak_over_k: [f64; 3]) {
+    let inputs = &says.sheet.inputs;
+    let machine = &says.report.machine;
+    let second = machine.second.and_then(|second| second.hot);
+    let mut settled = [f64::NEG_INFINITY; 3];
+    for (hot, alternator) in [(machine.hot, &inputs.alt), (second, &inputs.alt2)] {
+        let Some(hot) = hot else { continue };
+        for (settled, over) in settled.iter_mut().zip(over_k(&hot, alternator)) {
+            *settled = settled.max(over);
+        }
+    }
+    let both = settled.into_iter().zip(peak_over_k);
+    let nearest = both
+        .map(|(a, b)| a.min(b))
+        .fold(f64::NEG_INFINITY, f64::max);
+    if nearest > -4.5 {
+        says.must_find_one_of(NEAR);
+    }
+}
+
+/// How far winding, rectifier and case are over their limits \[K\].
+fn over_k(peak: &Temps, machine: &Alternator) -> [f64; 3] {
+    [
+        peak.winding_c - machine.class.limit_c(),
+        peak.rectifier_c - machine.rectifier_limit_c,
+        peak.case_c - machine.case_limit_c,
+    ]
+}
+
+trait OnBoth {
+    fn on_both(&self) -> bool;
+}
+
+impl OnBoth for ampwright_core::Inputs {
+    /// Whether both alternators charge the house bank.
+    fn on_both(&self) -> bool {
+        self.two.role == ampwright_core::worksheet::SecondRole::House
+    }
+}

@@ -1,0 +1,82 @@
+//! Neither arrangements nor the search propose a boat that is in danger.
+
+use crate::answers::{Answers, Weight};
+use crate::says::Says;
+
+/// Dangers that the boat as it stands has and no arrangement is about: those
+/// of the bank and its fuses, entries that cannot be, and that there is not
+/// enough, which the row of the comparison says itself. What burns, opens or
+/// breaks is never among them.
+const NOT_ITS_BUSINESS: &[&str] = &[
+    "lithium_frozen",
+    "lithium_hot",
+    "lead_frozen",
+    "lead_hot",
+    "lithium_overvoltage",
+    "lead_overvoltage",
+    "cannot_be_charged",
+    "fuse_cannot_break",
+    "cable_insulation_too_hot",
+    "cable_none",
+    "curve_points",
+    "efficiency_too_high",
+    "anchor_out_of_reach",
+    "day_not_covered",
+    "bank_is_emptied",
+    "too_slow",
+    "converter_locked_out",
+];
+
+pub fn check(says: &Says) {
+    arrangements(says);
+    plans(says);
+}
+
+fn arrangements(says: &Says) {
+    let own = says.sheet.arrangements.len();
+    let proposed = says.proposed();
+    let usual = proposed.len() - own;
+    for (name, sheet) in proposed.into_iter().take(usual) {
+        let answers = Answers::of(sheet);
+        let mut dangers = answers.codes(Weight::Danger);
+        dangers.retain(|code| !(NOT_ITS_BUSINESS.contains(code) && says.has(code)));
+        says.holds(dangers.is_empty(), || {
+            format!("“{name}” is proposed with {dangers:?}")
+        });
+    }
+    for outcome in says.comparison().outcomes.iter().skip(1) {
+        let share = outcome.engine_share_pct;
+        says.holds(share < 100.0, || {
+            format!(
+                "“{}” takes {share:.0} % of what the engine has",
+                outcome.name
+            )
+        });
+        let payback = outcome.payback_years;
+        says.holds(payback.is_none_or(|years| years < 1000.0), || {
+            format!("“{}” pays back in {payback:?} years", outcome.name)
+        });
+    }
+}
+
+fn plans(says: &Says) {
+    let found = says.found();
+    let plans = found.plans.iter().filter(|plan| !plan.steps.is_empty());
+    for plan in plans {
+        let answers = Answers::of(plan.arrangement.on(&says.sheet));
+        let dangers = answers.codes(Weight::Danger);
+        says.holds(dangers.is_empty(), || {
+            let steps: Vec<&str> = plan.steps.iter().map(|step| step.what.as_str()).collect();
+            format!("a plan has {dangers:?}: {steps:?}")
+        });
+        says.holds(
+            plan.hours_day.is_finite() && plan.bought.is_finite(),
+            || "a plan without hours or price".to_string(),
+        );
+    }
+    if let Some(best) = found.best.and_then(|at| found.plans.get(at)) {
+        says.holds(best.meets, || {
+            "the best plan does not meet the goal".to_string()
+        });
+    }
+}

@@ -1,0 +1,85 @@
+//! Every sentence is finished: figures in it are figures, nothing of a
+//! template is left.
+
+use ampwright_core::{belts, first_run};
+use serde_json::Value as Json;
+
+use crate::says::Says;
+
+/// What no sentence holds.
+const NEVER: &[&str] = &[
+    "NaN", "None", "Some(", "-0 ", "−0 ", "-0.0 ", "  ", "{", "}", " ,", " .", "..",
+];
+/// Words of figures that are none.
+const NO_FIGURES: &[&str] = &["inf", "-inf", "−inf", "nan"];
+
+pub fn check(says: &Says) {
+    let report = &says.report;
+    for (part, json) in [
+        ("findings", json(&report.findings)),
+        ("settings", json(says.settings())),
+        ("disconnect", json(says.disconnect())),
+        ("wiring", json(says.wiring())),
+        ("belts", json(&belts(&says.sheet, report))),
+        ("first run", json(&first_run(&says.sheet, report))),
+        ("arrangements", json(says.comparison())),
+        ("plans", json(says.found())),
+        ("verdict", Json::String(says.verdict())),
+        ("year", json(&year(says))),
+        ("steps", json(&steps(says))),
+    ] {
+        walk(part, &json, says);
+    }
+    for finding in &report.findings {
+        let ends = finding.text.ends_with(['.', '!', '?', '”']);
+        says.holds(ends, || {
+            format!("{} does not end: {}", finding.key, finding.text)
+        });
+        let begins = finding
+            .text
+            .starts_with(|c: char| c.is_uppercase() || c == '“' || c.is_numeric());
+        says.holds(begins, || {
+            format!("{} begins small: {}", finding.key, finding.text)
+        });
+    }
+}
+
+fn json(value: &impl serde::Serialize) -> Json {
+    serde_json::to_value(value).expect("it is JSON")
+}
+
+/// The year in words.
+fn year(says: &Says) -> Vec<String> {
+    let year = says.year();
+    let mut all = year.sentences();
+    all.extend(year.months.iter().map(|month| month.day_words()));
+    all
+}
+
+/// What the plans say of their steps.
+fn steps(says: &Says) -> Vec<String> {
+    let plans = says.found().plans.iter();
+    plans
+        .flat_map(|plan| &plan.steps)
+        .map(|step| step.sentence())
+        .collect()
+}
+
+fn walk(part: &str, json: &Json, says: &Says) {
+    match json {
+        Json::String(text) => {
+            let words = || text.split(|c: char| !(c.is_alphanumeric() || c == '-' || c == '−'));
+            says.holds(!words().any(|word| NO_FIGURES.contains(&word)), || {
+                format!("no figure in {part}: {text}")
+            });
+            for never in NEVER {
+                says.holds(!text.contains(never), || {
+                    format!("“{never}” in {part}: {text}")
+                });
+            }
+        }
+        Json::Array(rows) => rows.iter().for_each(|row| walk(part, row, says)),
+        Json::Object(parts) => parts.values().for_each(|inner| walk(part, inner, says)),
+        Json::Null | Json::Bool(_) | Json::Number(_) => {}
+    }
+}

@@ -1,0 +1,106 @@
+//! The settings sheet agrees with the boat, the findings and itself.
+
+use crate::says::Says;
+
+/// Most volts a cell: 3.65 for lithium, 2.5 for lead; common practice.
+const MOST_LITHIUM_V: f64 = 3.65;
+const MOST_LEAD_V: f64 = 2.5;
+
+pub fn check(says: &Says) {
+    for group in &says.settings().groups {
+        for line in &group.lines {
+            let nothing = ["0.0 A", "0 A", "0.00 V"].iter().any(|zero| {
+                line.value == *zero
+                    || line.value.starts_with(&format!("{zero} "))
+                    || line.value.ends_with(&format!(" {zero}"))
+            });
+            says.holds(!nothing, || {
+                format!(
+                    "{}.{} is to be set to “{}”",
+                    group.key, line.key, line.value
+                )
+            });
+            says.holds(line.number.is_none_or(f64::is_finite), || {
+                format!("{}.{} is no number", group.key, line.key)
+            });
+        }
+    }
+    volts(says);
+    currents(says);
+}
+
+fn number(says: &Says, group: &str, line: &str) -> Option<f64> {
+    says.setting(group, line).and_then(|line| line.number)
+}
+
+fn volts(says: &Says) {
+    let cells = says.cells();
+    let most_v = cells
+        * if says.lithium() {
+            MOST_LITHIUM_V
+        } else {
+            MOST_LEAD_V
+        };
+    let charge_v = number(says, "charge", "voltage");
+    says.some_between(
+        "charge voltage on the sheet",
+        charge_v,
+        0.9 * most_v,
+        most_v + 1e-6,
+    );
+    let charge_v = charge_v.unwrap_or(most_v);
+    if says.has("charge_voltage_no_room") {
+        says.between(
+            "charge voltage that leaves room",
+            charge_v,
+            3.4 * cells,
+            3.55 * cells + 1e-6,
+        );
+    }
+    if let Some(float_v) = number(says, "charge", "float") {
+        says.between("float", float_v, 0.8 * most_v, charge_v);
+    }
+    if says.lithium() {
+        let steps = ["high_1_warning", "high_2_field_off", "high_3_contactor"];
+        let high = steps.map(|line| number(says, "management", line).unwrap_or(0.0));
+        let rising = charge_v < high[0] && high[0] < high[1] && high[1] < high[2];
+        says.holds(rising, || {
+            format!("charge at {charge_v:.2} V, steps at {high:.2?} V")
+        });
+        says.between(
+            "contactor V a cell",
+            high[2] / cells,
+            3.5,
+            MOST_LITHIUM_V + 1e-6,
+        );
+        let steps = ["low_1_warning", "low_2_loads_off", "low_3_contactor"];
+        let low = steps.map(|line| number(says, "management", line).unwrap_or(0.0));
+        let falling = low[0] > low[1] && low[1] > low[2] && low[2] >= 2.5 * cells;
+        says.holds(falling, || format!("low steps at {low:.2?} V"));
+    } else {
+        let steps = ["low_1_warning", "low_2_loads_off", "low_3_off"];
+        let low = steps.map(|line| number(says, "low_volts", line).unwrap_or(0.0));
+        let falling = low[0] > low[1] && low[1] > low[2] && low[2] >= 10.5 * says.blocks();
+        says.holds(falling, || format!("low steps at {low:.2?} V"));
+    }
+}
+
+/// Nothing that charges the bank is set to more than the bank may take.
+fn currents(says: &Says) {
+    let limit_a = says.figure("bank_charge_limit_a");
+    let direct = says.direct();
+    for (group, line) in [
+        ("regulator", "current_cap"),
+        ("converter", "current"),
+        ("shore_charger", "current"),
+    ] {
+        if (group == "regulator" && !direct) || (group == "converter" && direct) {
+            continue;
+        }
+        if let Some(most_a) = number(says, group, line) {
+            // What the house draws meanwhile may come on top.
+            let most = limit_a + says.report.run.house_load_a + 1.0;
+            says.between(&format!("{group}.{line}"), most_a, 0.1, most);
+        }
+    }
+}

@@ -1,0 +1,157 @@
+//! Frost and tropics.
+//!
+//! What lithium takes by its cells' temperature (a published table of fast
+//! continuous charge): none below 0 °C, 0.1 C to 5, 0.2 C to 10, the bank's own
+//! limit to 50, 0.1 C to 60, none above.
+
+use crate::boat::Boat;
+
+#[test]
+fn frozen_lithium() {
+    Boat::new("cells at −5 °C")
+        .set("bank_temperature_c", -5.0)
+        .set("space_outside_c", -10.0)
+        .check(|says| {
+            says.danger("lithium_frozen");
+            says.cannot_charge();
+            says.verdict_contains(&["cannot", "can not", "must not"]);
+            says.verdict_lacks("more than a day");
+            // The sheet is for a season: no permanent current of nothing.
+            says.setting_between("management", "charge_current", 1.0, 201.0);
+        });
+}
+
+#[test]
+fn lithium_at_3_degrees_uncapped() {
+    // 0.1 C of 400 A·h is 40 A; some 90 flow.
+    Boat::new("cells at 3 °C, no cap, no link")
+        .set("bank_temperature_c", 3.0)
+        .set("space_outside_c", -10.0)
+        .check(|says| {
+            says.danger("management_opens");
+        });
+}
+
+#[test]
+fn lithium_at_3_degrees_capped() {
+    // 40 A into the bank at most: 120 / 40 = 3.0 h, heat permitting.
+    Boat::new("cells at 3 °C, capped at 40 A")
+        .set("bank_temperature_c", 3.0)
+        .set("space_outside_c", -10.0)
+        .set("reg_current_cap_a", 40.0)
+        .check(|says| {
+            says.must_not_find("management_opens");
+            says.no_danger();
+            says.hours_between(2.9, 3.15);
+        });
+}
+
+#[test]
+fn lithium_at_8_degrees_with_a_large_bank() {
+    // 0.2 C of 600 A·h is 120 A, more than the alternator's 93.
+    Boat::new("600 A·h at 8 °C")
+        .set("bank_temperature_c", 8.0)
+        .set("space_outside_c", -10.0)
+        .set("bank_capacity_ah", 600.0)
+        .check(|says| {
+            says.must_not_find("management_opens");
+            says.no_danger();
+        });
+}
+
+#[test]
+fn lithium_at_8_degrees_with_a_small_bank() {
+    // 0.2 C of 200 A·h is 40 A; some 90 flow.
+    Boat::new("200 A·h at 8 °C")
+        .set("bank_temperature_c", 8.0)
+        .set("space_outside_c", -10.0)
+        .set("bank_capacity_ah", 200.0)
+        .set("daily_use_ah", 80.0)
+        .check(|says| says.danger("management_opens"));
+}
+
+#[test]
+fn a_cold_space_lets_it_hold_more() {
+    // Winter outside, the bank in a heated cabin: the colder the air it breathes,
+    // the more it holds.
+    let at = |name, celsius: f64| Boat::new(name).set("space_outside_c", celsius);
+    let warm = at("28 °C", 28.0).answers();
+    at("−10 °C outside", -10.0)
+        .set("bank_temperature_c", 18.0)
+        .check(|says| {
+            let (cold_a, warm_a) = (says.report.machine.hot_a, warm.report.machine.hot_a);
+            says.holds(cold_a > 1.1 * warm_a, || {
+                format!("{cold_a:.1} A at −10 °C, {warm_a:.1} A at 28 °C")
+            });
+            says.no_danger();
+            says.survives();
+        });
+}
+
+#[test]
+fn tropics() {
+    // 40 °C outside: engine space 55 to 85 °C with a running diesel in it.
+    Boat::new("40 °C outside")
+        .set("space_outside_c", 40.0)
+        .set("bank_temperature_c", 38.0)
+        .check(|says| {
+            says.space_between(52.0, 88.0);
+            says.hot_share_between(33.0, 62.0);
+            says.no_danger();
+            says.survives();
+        });
+}
+
+#[test]
+fn measured_75_degrees() {
+    Boat::new("75 °C near the alternator")
+        .choose("space_basis", "measured")
+        .set("space_hot_c", 75.0)
+        .set("space_outside_c", 40.0)
+        .set("bank_temperature_c", 38.0)
+        .check(|says| {
+            says.hot_share_between(25.0, 55.0);
+            says.limited_by(&["temperature"]);
+            says.space_between(74.0, 76.0);
+            says.no_danger();
+            says.survives();
+        });
+}
+
+#[test]
+fn measured_75_degrees_and_nothing_watches() {
+    // Class F bears 155 °C; at full field in 75 °C air a usual machine passes it.
+    Boat::new("75 °C near the alternator, built-in regulator")
+        .choose("space_basis", "measured")
+        .set("space_hot_c", 75.0)
+        .set("space_outside_c", 40.0)
+        .set("bank_temperature_c", 38.0)
+        .choose("reg_kind", "internal")
+        .check(|says| {
+            says.danger("nothing_watches_heat");
+            says.overheats();
+        });
+}
+
+#[test]
+fn hot_lithium() {
+    // 0.1 C between 50 and 60 °C: 40 A of 400 A·h; some 90 flow.
+    Boat::new("cells at 55 °C")
+        .set("bank_temperature_c", 55.0)
+        .set("space_outside_c", 42.0)
+        .check(|says| {
+            says.fix_or_danger("lithium_hot");
+            says.danger("management_opens");
+        });
+}
+
+#[test]
+fn lithium_too_hot_to_charge() {
+    Boat::new("cells at 63 °C")
+        .set("bank_temperature_c", 63.0)
+        .set("space_outside_c", 45.0)
+        .check(|says| {
+            says.danger("lithium_hot");
+            says.cannot_charge();
+        });
+}

@@ -1,0 +1,163 @@
+//! 24 and 48 V.
+
+use crate::boat::Boat;
+
+/// A 24 V boat with an alternator of its own voltage.
+fn v24(name: &'static str) -> Boat {
+    Boat::new(name)
+        .choose("bank_nominal_v", "24")
+        .choose("alt_nominal_v", "24")
+        .set("bank_capacity_ah", 200.0)
+        .set("daily_use_ah", 60.0)
+        .set("alt_rated_a", 80.0)
+        .set("alt_mass_kg", 9.0)
+        .set("eng_displacement_l", 2.5)
+}
+
+/// A 48 V boat with an alternator of its own voltage.
+fn v48(name: &'static str) -> Boat {
+    Boat::new(name)
+        .choose("bank_nominal_v", "48")
+        .choose("alt_nominal_v", "48")
+        .set("bank_capacity_ah", 300.0)
+        .set("daily_use_ah", 100.0)
+        .set("alt_rated_a", 100.0)
+        .set("alt_mass_kg", 12.0)
+        .set("eng_displacement_l", 3.0)
+}
+
+#[test]
+fn ordinary_24_v() {
+    // 80 A rated: 70 to 75 A cold at 3300 rpm; 40 to 65 % hot: 28 to 49 A.
+    // 60 A·h / those: 1.2 to 2.15 h. Short circuit: 26.8 to 27.6 V behind
+    // 0.3 Ω·A·h × 2 / 200 A·h = 3 mΩ: 8.9 to 9.2 kA.
+    v24("24 V, 200 A·h, 80 A").check(|says| {
+        says.cold_amps_between(68.0, 76.0);
+        says.hot_share_between(38.0, 66.0);
+        says.hours_between(1.2, 2.2);
+        says.short_circuit_ka_between(8.7, 9.5);
+        says.setting_between("charge", "voltage", 27.6, 28.4);
+        says.setting_between("management", "high_3_contactor", 28.4, 29.2);
+        says.must_not_find("alternator_voltage_assumed");
+        says.no_danger();
+    });
+}
+
+#[test]
+fn voltage_of_the_alternator_not_said() {
+    // Nearly every engine comes with a 12 V alternator: ask.
+    Boat::new("24 V bank, alternator's voltage not said")
+        .choose("bank_nominal_v", "24")
+        .set("bank_capacity_ah", 200.0)
+        .set("daily_use_ah", 60.0)
+        .check(|says| {
+            says.fix("alternator_voltage_assumed");
+            says.must_not_find("alternator_voltage_mismatch");
+        });
+}
+
+#[test]
+fn a_12_v_alternator_straight_to_48_v() {
+    Boat::new("12 V 150 A alternator on a 48 V bank")
+        .choose("bank_nominal_v", "48")
+        .choose("alt_nominal_v", "12")
+        .set("alt_rated_a", 150.0)
+        .set("bank_capacity_ah", 200.0)
+        .check(|says| {
+            says.danger("alternator_voltage_mismatch");
+            says.first_is("alternator_voltage_mismatch");
+            says.finding_says("alternator_voltage_mismatch", &["12 V", "48 V"]);
+        });
+}
+
+#[test]
+fn a_24_v_alternator_straight_to_12_v() {
+    Boat::new("24 V alternator on a 12 V bank")
+        .choose("alt_nominal_v", "24")
+        .check(|says| says.danger("alternator_voltage_mismatch"));
+}
+
+#[test]
+fn ordinary_48_v() {
+    // 16 cells: 56.8 V, never above 58.4. 60 V is where touch protection begins
+    // and what 48 V gear withstands for long, 70 V for a moment (ISO 21780,
+    // from memory). Short circuit: 53.6 to 55.2 V behind 0.3 × 4 / 300 = 4 mΩ.
+    v48("48 V, 300 A·h, 100 A").check(|says| {
+        says.setting_between("charge", "voltage", 55.2, 56.8);
+        says.setting_between("management", "high_3_contactor", 56.8, 58.4);
+        says.short_circuit_ka_between(13.0, 14.2);
+        let bear_v = says.disconnect().machines.first().map(|m| m.bear_v);
+        says.some_between("V that 48 V electronics withstand", bear_v, 58.0, 75.0);
+        // 90 A × 56 V = 5.0 kW; through 50 to 65 % efficiency 7.8 to 10 kW.
+        says.belt_kw_between(7.0, 11.0);
+        says.must_not_find("alternator_voltage_mismatch");
+    });
+}
+
+#[test]
+fn from_12_v_to_48_v() {
+    // 20 A at 53.5 V through 91 %: 20 × 53.5 / (0.91 × 14) + 5 = 89 A of a
+    // 12 V 150 A alternator, some 136 A cold: two thirds of it, unwatched.
+    // 30 A·h / 20 A = 1.5 h.
+    Boat::new("12 V engine, 48 V house, 20 A DC-DC charger")
+        .choose("bank_nominal_v", "48")
+        .choose("way_kind", "converter")
+        .choose("reg_kind", "internal")
+        .set("way_converter_a", 20.0)
+        .set("bank_capacity_ah", 100.0)
+        .set("daily_use_ah", 30.0)
+        .set("alt_rated_a", 150.0)
+        .set("alt_mass_kg", 8.0)
+        .check(|says| {
+            says.hours_between(1.45, 1.8);
+            says.must_not_find("alternator_voltage_mismatch");
+            // In watts the charger is large: 1070 of some 1900.
+            says.must_find("converter_large");
+        });
+}
+
+#[test]
+fn the_same_watts_at_three_voltages() {
+    // The same watt-hours, watts and resistances in proportion: the same hours
+    // and the same share of the engine, within what diodes lose less at more volts.
+    let at = |name, volts: &str, blocks: f64| {
+        Boat::new(name)
+            .choose("bank_nominal_v", volts)
+            .choose("alt_nominal_v", volts)
+            .set("alt_rated_a", 120.0 / blocks)
+            .set("bank_capacity_ah", 400.0 / blocks)
+            .set("bank_harness_mohm", 1.5 * blocks * blocks)
+            .set("daily_use_ah", 120.0 / blocks)
+            .set("alt_diode_v", 0.4 * blocks)
+            .answers()
+    };
+    let low = at("12 V", "12", 1.0);
+    for (name, volts, blocks) in [("24 V", "24", 2.0), ("48 V", "48", 4.0)] {
+        let high = at(name, volts, blocks);
+        let hours = [&low, &high].map(|a| a.report.day.engine_hours.unwrap_or(f64::NAN));
+        assert!(
+            (hours[0] / hours[1] - 1.0).abs() < 0.03,
+            "{name}: {hours:?} h for the same watts"
+        );
+        let kw = [&low, &high].map(|a| a.report.engine.peak_kw);
+        assert!((kw[0] / kw[1] - 1.0).abs() < 0.03, "{name}: {kw:?} kW");
+        let kilo = [&low, &high].map(|a| a.wiring().short_circuit_a);
+        assert!(
+            (kilo[0] / kilo[1] - blocks).abs() < 0.05 * blocks,
+            "{name}: short circuits {kilo:?} A"
+        );
+    }
+}
+
+#[test]
+fn agm_at_24_v() {
+    // Two blocks in series: 28.4 to 29.4 V, float 26.4 to 27.6.
+    v24("24 V AGM")
+        .choose("bank_chemistry", "agm")
+        .check(|says| {
+            says.setting_between("charge", "voltage", 28.4, 29.4);
+            says.setting_between("charge", "float", 26.4, 27.6);
+            says.no_danger();
+            says.hours_between(1.5, 4.5);
+        });
+}
