@@ -33,6 +33,7 @@ mod space;
 mod steps;
 mod sure;
 mod trial;
+mod verdict;
 mod voltage;
 mod wiring;
 mod workings;

@@ -122,6 +122,39 @@ impl Trace {
         peak.1
     }
 
+    /// When something of a machine (0 the alternator, 1 the second one) first
+    /// passes a temperature \[°C\] until a time \[s\], looked at as by
+    /// [`Trace::hottest`].
+    pub(crate) fn passes(
+        &self,
+        until_s: f64,
+        machine: usize,
+        part: fn(&Temperatures) -> f64,
+        limit_c: f64,
+    ) -> Option<f64> {
+        let first = if machine == 0 { MAIN } else { SECOND };
+        let below_k = |seconds: f64| limit_c - part(&temperatures(&self.state(seconds), first));
+        let mut before_s = 0.0;
+        if below_k(before_s) < 0.0 {
+            return Some(before_s);
+        }
+        for pair in self.points.windows(2) {
+            let [a, b] = pair else { break };
+            if a.seconds >= until_s {
+                break;
+            }
+            for k in 1..=4 {
+                let end_s = b.seconds.min(until_s);
+                let at_s = a.seconds + (end_s - a.seconds) * f64::from(k) / 4.0;
+                if below_k(at_s) < 0.0 {
+                    return Some(falling_root(below_k, before_s, at_s, 1e-6));
+                }
+                before_s = at_s;
+            }
+        }
+        None
+    }
+
     /// When a state of charge (0 to 1) is reached \[s\].
     pub fn reaches(&self, charge: f64) -> Option<f64> {
         let first = self.points.first()?;

@@ -7,12 +7,14 @@ mod day;
 mod engine;
 mod findings;
 mod lead;
+mod limits;
 mod machine;
 mod outline;
 mod questions;
 mod run;
 mod shore;
 mod temps;
+mod verdict;
 
 use serde::Serialize;
 
@@ -28,6 +30,7 @@ pub use engine::EngineReport;
 pub use findings::{Finding, Severity};
 pub use lead::LeadReport;
 pub(crate) use lead::flooded;
+pub use limits::{NEAR_K, Part, PartLimit, nearest, part_limits};
 pub use machine::{MachineReport, SecondReport, SpeedPoint};
 pub use outline::{Answer, clock, sentence};
 pub use questions::OpenQuestion;
@@ -35,6 +38,7 @@ pub(crate) use run::bank_volts;
 pub use run::{LimitShare, Moment, RunReport, SoakReport, StretchReport};
 pub use shore::ShoreReport;
 pub use temps::Temps;
+pub use verdict::Verdict;
 
 /// Everything that follows from a worksheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -54,6 +58,8 @@ pub struct Report {
     pub lead: Option<LeadReport>,
     /// What the quay has to put back.
     pub shore: ShoreReport,
+    /// Whether the alternator survives.
+    pub verdict: Verdict,
     /// What to mind, worst first.
     pub findings: Vec<Finding>,
     /// The alternators it was worked out with, for what else is asked of them.
@@ -89,11 +95,13 @@ fn report_with(sheet: &Worksheet, alternators: Alternators) -> Report {
         day,
         engine,
         lead,
+        verdict: Verdict::NotRun,
         findings: Vec::new(),
         alternators,
         questions: Vec::new(),
     };
     report.questions = questions::open_questions(sheet, &report);
+    report.verdict = verdict::verdict(inputs, &report, &trace);
     report.findings = findings::findings(sheet, &plant, &report);
     report
 }

@@ -1,8 +1,8 @@
 //! The answer in a few words: what stands at the top of the first screen.
 
-use super::{DayReport, Report};
+use super::{DayReport, Report, Verdict};
 use crate::charge::day::DayTrouble;
-use crate::worksheet::{RegulatorKind, Worksheet};
+use crate::worksheet::Worksheet;
 
 /// The answer in a few words.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -13,6 +13,8 @@ pub struct Answer {
     pub hot_amps: String,
     /// What holds it there.
     pub limit: String,
+    /// Whether the alternator survives, as a sentence.
+    pub verdict: String,
 }
 
 impl Report {
@@ -30,6 +32,7 @@ impl Report {
             },
             hot_amps: format!("{:.0} A", self.machine.hot_a),
             limit: self.machine.hot_limit.words().to_string(),
+            verdict: self.verdict.sentence(),
         }
     }
 }
@@ -79,9 +82,8 @@ pub fn sentence(sheet: &Worksheet, report: &Report) -> String {
             report.day.need_ah
         ),
     };
-    let watched = match sheet.inputs.reg.kind {
-        RegulatorKind::External => "",
-        RegulatorKind::Internal => " Nothing watches its temperature.",
-    };
-    format!("{day} {machine}{watched}")
+    if report.verdict == Verdict::NotRun {
+        return format!("{day} {machine}");
+    }
+    format!("{} {day} {machine}", answer.verdict)
 }

@@ -1,0 +1,177 @@
+//! Whether the alternator survives, in one answer.
+
+use serde::Serialize;
+
+use super::limits::{NEAR_K, Part, PartLimit, first_passed, nearest, part_limits};
+use super::{Report, clock};
+use crate::charge::Limit;
+use crate::charge::run::Trace;
+use crate::most::called;
+use crate::worksheet::Inputs;
+
+/// Whether the alternator survives. Temperatures are in °C.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(tag = "code", content = "quantities", rename_all = "snake_case")]
+pub enum Verdict {
+    /// The engine is not run for charging.
+    NotRun,
+    /// The bank gets nothing in this run.
+    NotCharged,
+    /// A part passes its limit.
+    Overheats {
+        /// Whether it is the second alternator.
+        second: bool,
+        /// The part that passes its limit first.
+        part: Part,
+        /// When it does, in the run; none when only a longer run would \[min\].
+        after_min: Option<f64>,
+        /// How hot it gets.
+        celsius: f64,
+        /// What it withstands for long.
+        limit_c: f64,
+    },
+    /// Each degree makes more loss than it carries away.
+    NeverSettles,
+    /// The rectifier passes its limit after the engine has stopped.
+    HotAfterStop {
+        /// How hot it gets.
+        celsius: f64,
+        /// What it withstands for long.
+        limit_c: f64,
+    },
+    /// A part comes within 5 K of its limit.
+    RunsHot {
+        /// Whether it is the second alternator.
+        second: bool,
+        /// The part that comes nearest.
+        part: Part,
+        /// How hot it gets.
+        celsius: f64,
+        /// What it withstands for long.
+        limit_c: f64,
+    },
+    /// The regulator holds the temperature.
+    HeldByRegulator,
+    /// All parts stay within their limits of themselves.
+    Survives,
+}
+
+/// The verdict on a run that was stepped through.
+pub(super) fn verdict(inputs: &Inputs, report: &Report, trace: &Trace) -> Verdict {
+    let run = &report.run;
+    if !inputs.engine_charges() {
+        return Verdict::NotRun;
+    }
+    if run.series.iter().all(|moment| moment.bank_a <= 0.0) {
+        return Verdict::NotCharged;
+    }
+    let limits = part_limits(inputs, report);
+    if let Some((limit, after_s)) = first_passed(&limits, trace, 60.0 * run.minutes) {
+        return overheats(&limit, Some(after_s / 60.0));
+    }
+    if report.machine.hot.is_none() {
+        return Verdict::NeverSettles;
+    }
+    let nearest = nearest(&limits);
+    if let Some(limit) = nearest.filter(|limit| limit.margin_k() < 0.0) {
+        return overheats(&limit, None);
+    }
+    if let Some((celsius, limit_c)) = hot_after_stop(inputs, report) {
+        return Verdict::HotAfterStop { celsius, limit_c };
+    }
+    if let Some(limit) = nearest.filter(|limit| limit.margin_k() < NEAR_K) {
+        return Verdict::RunsHot {
+            second: limit.second,
+            part: limit.part,
+            celsius: limit.hottest_c(),
+            limit_c: limit.limit_c,
+        };
+    }
+    let held = report.machine.hot_limit == Limit::Temperature
+        || run
+            .limit_shares
+            .iter()
+            .any(|s| s.limit == Limit::Temperature);
+    if held {
+        Verdict::HeldByRegulator
+    } else {
+        Verdict::Survives
+    }
+}
+
+fn overheats(limit: &PartLimit, after_min: Option<f64>) -> Verdict {
+    Verdict::Overheats {
+        second: limit.second,
+        part: limit.part,
+        after_min,
+        celsius: limit.hottest_c(),
+        limit_c: limit.limit_c,
+    }
+}
+
+/// How hot the rectifier gets after the engine has stopped, and its limit
+/// \[°C\]; none unless it passes that only then.
+pub(super) fn hot_after_stop(inputs: &Inputs, report: &Report) -> Option<(f64, f64)> {
+    let (ran_c, after_c) = (
+        report.run.peak.rectifier_c,
+        report.run.soak.peak.rectifier_c,
+    );
+    let limit_c = Part::Rectifier.limit_c(&inputs.alt);
+    (after_c > limit_c && after_c > ran_c + 2.0).then_some((after_c, limit_c))
+}
+
+impl Verdict {
+    /// Whether the alternator takes no harm.
+    pub fn survives(&self) -> bool {
+        !matches!(
+            self,
+            Verdict::Overheats { .. } | Verdict::NeverSettles | Verdict::HotAfterStop { .. }
+        )
+    }
+
+    /// As one sentence.
+    pub fn sentence(&self) -> String {
+        match *self {
+            Verdict::NotRun => "The engine is not run for charging.".to_string(),
+            Verdict::NotCharged => "The alternator brings the bank nothing.".to_string(),
+            Verdict::Overheats {
+                second,
+                part,
+                after_min,
+                celsius,
+                limit_c,
+            } => {
+                let (name, part) = (called(second), part.name());
+                match after_min {
+                    Some(minutes) => format!(
+                        "The {name} overheats in {}: the {part} passes {limit_c:.0} °C.",
+                        clock(minutes.max(1.0))
+                    ),
+                    None => format!(
+                        "The {name} overheats in a longer run: the {part} settles at {celsius:.0} °C, above its limit of {limit_c:.0} °C."
+                    ),
+                }
+            }
+            Verdict::NeverSettles => {
+                "The alternator overheats: each degree makes more heat than it carries away, so it never settles.".to_string()
+            }
+            Verdict::HotAfterStop { celsius, limit_c } => format!(
+                "The alternator stays within its limits while it runs; after stopping, its rectifier plate climbs to {celsius:.0} °C, above its limit of {limit_c:.0} °C."
+            ),
+            Verdict::RunsHot {
+                second,
+                part,
+                celsius,
+                limit_c,
+            } => format!(
+                "The {} runs hot: the {} comes to {celsius:.0} °C, and its limit is {limit_c:.0} °C.",
+                called(second),
+                part.name()
+            ),
+            Verdict::HeldByRegulator => {
+                "The regulator holds the alternator back when it gets hot: it survives.".to_string()
+            }
+            Verdict::Survives => "The alternator stays within its limits.".to_string(),
+        }
+    }
+}

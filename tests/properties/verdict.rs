@@ -1,0 +1,164 @@
+//! The verdict says what the findings say.
+
+use ampwright_core::report::{Part, Report, Severity, Verdict, sentence};
+use ampwright_core::worksheet::open_link;
+use ampwright_core::{Worksheet, report};
+use proptest::prelude::*;
+
+use crate::draw::{Drawn, any_sheet, normal_boat};
+
+fn opened(link: &str) -> Worksheet {
+    let opened = open_link(link).expect("a link");
+    assert!(opened.remarks.is_empty(), "{:?}", opened.remarks);
+    opened.sheet
+}
+
+fn found(report: &Report, key: &str) -> Option<Severity> {
+    let finding = report.findings.iter().find(|finding| finding.key == key);
+    finding.map(|finding| finding.severity)
+}
+
+const TOO_HOT: [&str; 3] = ["winding_too_hot", "rectifier_too_hot", "case_too_hot"];
+
+fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
+    let too_hot = TOO_HOT.iter().any(|key| found(report, key).is_some());
+    let near = found(report, "near_limit").is_some() || found(report, "set_point_high").is_some();
+    let soaks = found(report, "soak_rectifier").is_some();
+    match report.verdict {
+        Verdict::NotRun => prop_assert!(!sheet.inputs.engine_charges()),
+        Verdict::NotCharged => prop_assert!(report.run.series.iter().all(|m| m.bank_a <= 0.0)),
+        Verdict::Overheats { after_min, .. } => {
+            prop_assert!(too_hot);
+            prop_assert!(after_min.is_none_or(|minutes| minutes <= report.run.minutes + 1e-6));
+        }
+        Verdict::NeverSettles => prop_assert!(report.machine.hot.is_none()),
+        Verdict::HotAfterStop { .. } => prop_assert!(soaks && !too_hot),
+        Verdict::RunsHot {
+            celsius, limit_c, ..
+        } => {
+            prop_assert!(near && !too_hot && !soaks);
+            prop_assert!((0.0..5.0).contains(&(limit_c - celsius)));
+        }
+        Verdict::HeldByRegulator | Verdict::Survives => {
+            prop_assert!(!too_hot && !soaks && found(report, "near_limit").is_none());
+            prop_assert!(report.machine.hot.is_some());
+        }
+    }
+    if report.verdict != Verdict::NotRun {
+        prop_assert!(sentence(sheet, report).starts_with(&report.answer().verdict));
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(crate::cases(150))]
+
+    #[test]
+    fn as_the_findings_on_any_boat(Drawn(sheet) in any_sheet()) {
+        agrees(&sheet, &report(&sheet))?;
+    }
+
+    #[test]
+    fn as_the_findings_on_usual_boats(Drawn(sheet) in normal_boat()) {
+        agrees(&sheet, &report(&sheet))?;
+    }
+}
+
+#[test]
+fn one_of_each() {
+    for (link, code) in [
+        ("v=2&end", "held_by_regulator"),
+        ("v=2&reg_kind=internal&end", "overheats"),
+        (
+            "v=2&reg_kind=internal&way_kind=converter&way_converter_a=20&end",
+            "survives",
+        ),
+        ("v=2&reg_set_point_c=118&end", "runs_hot"),
+        ("v=2&eng_rpm=600&end", "not_charged"),
+        ("v=2&shore_rest=shore&end", "not_run"),
+    ] {
+        let sheet = opened(link);
+        let report = report(&sheet);
+        let json = serde_json::to_value(report.verdict).expect("JSON");
+        assert_eq!(json["code"], code, "{link}: {:?}", report.verdict);
+        agrees(&sheet, &report).expect(link);
+    }
+}
+
+/// The moment it is said to pass its limit, it does.
+#[test]
+fn the_minute_is_right() {
+    let sheet = opened("v=2&reg_kind=internal&end");
+    let of = report(&sheet);
+    let Verdict::Overheats {
+        part: Part::Case,
+        after_min: Some(minutes),
+        limit_c,
+        ..
+    } = of.verdict
+    else {
+        panic!("{:?}", of.verdict)
+    };
+    let at = |minute: f64| {
+        of.run
+            .series
+            .iter()
+            .find(|m| m.minute == minute)
+            .expect("a minute")
+    };
+    assert!(at(minutes.floor()).case_c <= limit_c);
+    assert!(at(minutes.ceil()).case_c >= limit_c);
+    assert_eq!(
+        of.answer().verdict,
+        "The alternator overheats in 19 min: the case passes 120 °C."
+    );
+}
+
+/// A second alternator is held to its own limits, not to the first one's.
+#[test]
+fn each_has_limits_of_its_own() {
+    let boat = "v=2&two_role=house&alt2_class=b&reg_set_point_c=110&alt_class=n";
+    let of = report(&opened(&format!("{boat}&end")));
+    assert!(
+        matches!(
+            of.verdict,
+            Verdict::Overheats {
+                second: true,
+                part: Part::Winding,
+                ..
+            }
+        ),
+        "{:?}",
+        of.verdict
+    );
+}
+
+/// A DC-DC charger of 30 A behind a small alternator: within 5 K of a limit,
+/// which passed in silence.
+#[test]
+fn within_5_k_of_a_limit_is_to_be_put_right() {
+    let boat = "v=2&reg_kind=internal&way_kind=converter&way_converter_a=30";
+    let plain = opened(&format!("{boat}&end"));
+    let hottest_c = report(&plain).run.peak.case_c;
+    for (above_k, near) in [(1.0, true), (4.5, true), (6.0, false)] {
+        let limit_c = hottest_c + above_k;
+        let sheet = opened(&format!("{boat}&alt_case_limit_c={limit_c}&end"));
+        let of = report(&sheet);
+        let expected = near.then_some(Severity::Mend);
+        assert_eq!(found(&of, "near_limit"), expected, "{above_k} K");
+        assert_eq!(matches!(of.verdict, Verdict::RunsHot { .. }), near);
+    }
+}
+
+/// What is said of nearly every boat is said where it decides something.
+#[test]
+fn not_said_of_every_boat() {
+    let usual = report(&Worksheet::default());
+    for key in ["case_sensor_lags", "engine_low_load"] {
+        assert_eq!(found(&usual, key), None, "{key}");
+    }
+    let long = report(&opened("v=2&daily_use_ah=300&end"));
+    assert_eq!(found(&long, "engine_low_load"), Some(Severity::Mind));
+    let close = report(&opened("v=2&alt_rated_a=200&bank_capacity_ah=600&end"));
+    assert_eq!(found(&close, "case_sensor_lags"), Some(Severity::Mind));
+}
