@@ -52,7 +52,7 @@ pub const SECTION: Section = Section {
         let levers: String = about.keys().map(lever).collect();
         format!(
             r#"<section class="goal" id="goal" aria-labelledby="goal-title"><h2 id="goal-title">{}</h2>
-<p class="lead">Say what you are after and what may be changed for it. Combinations of those changes are reckoned with the real charging run, prices as above.</p>
+<p class="lead">Say what you are after and what may be changed for it. Combinations of those changes are calculated with the real charging run, prices as above. None that does harm is ever a plan.</p>
 <details class="finer" id="goal-fold"><summary>Look for it</summary>{rows}
 <fieldset id="goal-levers"><legend>What may be changed</legend><div id="goal-list">{levers}</div></fieldset>
 <p class="buttons"><button type="button" id="goal-look" data-click="goal-look">Look for the cheapest way</button>
@@ -225,14 +225,18 @@ fn told(desk: Desk) -> String {
 }
 
 fn plans(sheet: &Worksheet, found: &Found) -> String {
-    let mut text = match found.best {
-        Some(_) => String::new(),
-        None => "<p class=told>None of these combinations meets the goal. Let more be changed, or ask for less.</p>".to_string(),
-    };
+    let mut text = String::new();
+    for sentence in found.sentences() {
+        text += &format!("<p class=told>{}</p>", escape(&sentence));
+    }
     text += &format!(
-        "<p class=about>{} of {} combinations reckoned; {} left out because something would get too hot, turn too fast or load the engine too much. No other beats these on money and hours:</p><ol class=plans>",
+        "<p class=about>{} of {} combinations calculated; {} left out because they would overheat or overload a part, or disconnect the bank.",
         found.tried, found.combinations, found.harmful
     );
+    if found.plans.is_empty() {
+        return text + "</p>";
+    }
+    text += " No other beats these on money and hours:</p><ol class=plans>";
     for (at, plan) in found.plans.iter().enumerate() {
         text += &one(sheet, at, plan, found.best == Some(at));
     }

@@ -13,6 +13,10 @@ const ALL: usize = 3000;
 /// No more than so many are ever tried.
 const MOST: usize = 6000;
 
+/// With nothing free of harm found, so many refused by the whole report are
+/// enough.
+const OFTEN: usize = 300;
+
 /// A search under way. Nothing happens but in [`Search::step`], so that a page
 /// can do it piece by piece and leave it whenever it likes.
 ///
@@ -35,6 +39,8 @@ pub struct Search {
     pub(super) best: Option<Tried>,
     pub(super) tried: usize,
     pub(super) harmful: usize,
+    /// Of those, refused by the whole report.
+    refused: usize,
     /// What speaks against the boat as it stands.
     pub(super) today: Vec<Finding>,
     /// What spoke against every combination that was verified so far.
@@ -68,6 +74,7 @@ impl Search {
             best: None,
             tried: 0,
             harmful: 0,
+            refused: 0,
             today: Vec::new(),
             always: None,
         };
@@ -110,12 +117,14 @@ impl Search {
         self.next >= self.queue.len() || self.tried >= self.most || self.hopeless()
     }
 
-    /// Whether something spoke against every combination that was verified,
-    /// all those of one or two changes among them.
+    /// Whether the report spoke against every combination that was verified,
+    /// all those of one or two changes among them, and always for one reason or
+    /// very often.
     fn hopeless(&self) -> bool {
+        let one_reason = self.always.as_ref().is_some_and(|keys| !keys.is_empty());
         self.next >= self.simple
             && self.front.all().is_empty()
-            && self.always.as_ref().is_some_and(|keys| !keys.is_empty())
+            && (one_reason || self.refused >= OFTEN)
     }
 
     /// The part that is done, 0 to 1; it can fall when more turns up.
@@ -180,6 +189,7 @@ impl Search {
             Some(always) => always.retain(spoke),
             None => self.always = Some(against.iter().map(|finding| finding.key).collect()),
         }
+        self.refused += usize::from(!against.is_empty());
         against.is_empty()
     }
 

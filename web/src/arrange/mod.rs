@@ -7,7 +7,7 @@ use std::cell::RefCell;
 use std::time::Duration;
 
 use ampwright_core::arrange::{Comparison, Outcome, all, compare};
-use ampwright_core::report::Where;
+use ampwright_core::report::{Finding, Where};
 use ampwright_core::worksheet::{Arrangement, Key, SectionId, Worksheet};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
@@ -48,7 +48,7 @@ pub const SECTION: Section = Section {
 <p class="lead">The same boat set up in other ways, each reckoned like the worksheet itself, both machines' heat in the same space included.</p>
 <p class="caution" id="arrange-caution"></p>
 <details class="finer" id="arrangements" data-toggle="arrange"><summary>Put them side by side</summary>
-<div id="arrange-table"></div><div class="chart" id="arrange-chart"></div>
+<div id="arrange-table"></div><div id="arrange-left-out"></div><div class="chart" id="arrange-chart"></div>
 <div class="cards" id="arrange-cards" tabindex="0" role="region" aria-label="The arrangements one by one"></div>
 <div id="arrange-own"></div>
 <details class="finer" id="arrange-prices"><summary>Prices and what an hour costs</summary>{prices}</details>
@@ -61,6 +61,7 @@ pub const SECTION: Section = Section {
             Text::Late(|sheet, _| caution(sheet, Where::Exhaust)),
         ),
         ("arrange-table", Text::Own(|desk| with(desk, table))),
+        ("arrange-left-out", Text::Own(left_out)),
         ("arrange-chart", Text::Own(|desk| with(desk, chart))),
         ("arrange-cards", Text::Own(|desk| with(desk, cards))),
     ],
@@ -125,9 +126,14 @@ pub fn letter(at: usize) -> char {
     char::from(b'A' + at.min(25) as u8)
 }
 
-/// A row's cells, the best and the worst named.
+/// A row's cells, the best and the worst of the safe ones named.
 fn cells(row: &Row, sheet: &Worksheet, outcomes: &[Outcome]) -> Vec<String> {
-    let cells: Vec<(String, f64)> = outcomes.iter().map(|o| (row.1)(sheet, o)).collect();
+    let cell = |outcome: &Outcome| {
+        let (text, by) = (row.1)(sheet, outcome);
+        let safe = outcome.harm.is_empty();
+        (text, if safe { by } else { f64::NAN })
+    };
+    let cells: Vec<(String, f64)> = outcomes.iter().map(cell).collect();
     let judged = || cells.iter().map(|cell| cell.1).filter(|by| !by.is_nan());
     let best = judged().fold(f64::INFINITY, f64::min);
     let worst = judged().fold(f64::NEG_INFINITY, f64::max);
@@ -159,9 +165,14 @@ fn table(sheet: &Worksheet, outcomes: &[Outcome]) -> String {
             ""
         };
         text += &format!(
-            "<th scope=col><i>{}</i> {}{today}</th>",
+            "<th scope=col><i>{}</i> {}{today}{}</th>",
             letter(at),
-            escape(&outcome.name)
+            escape(&outcome.name),
+            if outcome.harm.is_empty() {
+                ""
+            } else {
+                " <small class=worst>not safe</small>"
+            }
         );
     }
     text += "</tr></thead><tbody>";
@@ -180,9 +191,10 @@ fn cards(sheet: &Worksheet, outcomes: &[Outcome]) -> String {
     let mut text = String::new();
     for (at, outcome) in outcomes.iter().enumerate() {
         text += &format!(
-            "<article aria-label=\"{0} {1}\"><h3><i>{0}</i> {1}</h3><dl>",
+            "<article aria-label=\"{0} {1}\"><h3><i>{0}</i> {1}</h3>{2}<dl>",
             letter(at),
-            escape(&outcome.name)
+            escape(&outcome.name),
+            against(&outcome.harm)
         );
         for (row, cells) in ROWS.iter().zip(&columns) {
             let cell = cells.get(at).map_or("", String::as_str);
@@ -198,6 +210,36 @@ fn cards(sheet: &Worksheet, outcomes: &[Outcome]) -> String {
         text += "</article>";
     }
     text
+}
+
+/// What speaks against an arrangement, said before anything else.
+fn against(harm: &[Finding]) -> String {
+    if harm.is_empty() {
+        return String::new();
+    }
+    let texts: Vec<String> = harm.iter().map(|finding| escape(&finding.text)).collect();
+    format!(
+        "<p class=told><small class=worst>not safe</small> {}</p>",
+        texts.join(" ")
+    )
+}
+
+/// Usual arrangements that are not proposed, and why.
+fn left_out(desk: Desk) -> String {
+    desk.aside.track();
+    RECKONED.with_borrow(|reckoned| {
+        let left_out = reckoned.as_ref().map_or(&[][..], |c| &c.left_out);
+        let mut text = String::new();
+        for one in left_out {
+            let why = one.harm.first().map_or("", |finding| &finding.text);
+            text += &format!("<li><b>{}</b>: {}</li>", escape(one.name), escape(why));
+        }
+        if text.is_empty() {
+            text
+        } else {
+            format!("<p class=about>Not proposed, because it would not be safe:</p><ul>{text}</ul>")
+        }
+    })
 }
 
 /// What is to be bought, and what a year's cost is made of.
