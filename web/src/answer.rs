@@ -19,7 +19,7 @@ pub const SECTION: Section = Section {
 <div><dt>Engine, a day</dt><dd class="big" id="answer-time"></dd><dd class="small" id="answer-range">&nbsp;</dd><dd class="small" id="answer-need"></dd></div>
 <div><dt>Alternator, hot</dt><dd class="big" id="answer-amps"></dd><dd class="small" id="answer-cold"></dd></div>
 <div><dt>Limited by</dt><dd class="big word" id="answer-limit"></dd><dd class="small" id="answer-tally"></dd></div>
-</dl><div class="under"><p id="answer-left-out"></p><div id="answer-working"></div></div><p class="unseen" role="status" id="answer-whole"></p></section>"#
+</dl><p id="answer-verdict"></p><div class="under"><p id="answer-left-out"></p><div id="answer-working"></div></div><p class="unseen" role="status" id="answer-whole"></p></section>"#
             .to_string()
     }),
     parts: &[
@@ -74,6 +74,17 @@ pub const SECTION: Section = Section {
                 // Words where hours would stand are longer than those.
                 let words = report.day.trouble.is_some();
                 ["big", "big word"][usize::from(words)].to_string()
+            }),
+        ),
+        (
+            "answer-verdict",
+            Text::Soon(|_, report| report.answer().verdict),
+        ),
+        (
+            "answer-verdict@class",
+            Text::Soon(|_, report| {
+                let harmed = !report.verdict.survives();
+                ["verdict", "verdict harmed"][usize::from(harmed)].to_string()
             }),
         ),
         ("answer-left-out", Text::Own(draft::left_out)),

@@ -125,6 +125,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
         ),
     };
     vec![
+        answer.verdict,
         day,
         format!(
             "Hot, the alternator holds {}{} at {:.0} engine rpm, of {:.0} A when cold; what limits it is {}",

@@ -19,11 +19,12 @@ pub fn outcomes(from: &Report, to: &Report) -> Vec<Difference> {
         .collect()
 }
 
-fn told(report: &Report) -> [(&'static str, String); 7] {
+fn told(report: &Report) -> [(&'static str, String); 8] {
     let answer = report.answer();
     let peak = &report.run.peak;
     let whole = |number: f64, unit: &str| format!("{number:.0} {unit}");
     [
+        ("Does the alternator survive", answer.verdict),
         (
             "Engine time a day",
             match report.day.in_runs() {
