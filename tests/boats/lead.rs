@@ -118,12 +118,13 @@ fn boiling() {
 #[test]
 fn hard_draw() {
     // 10 A from 100 A·h: by Peukert's law with 1.2 to 1.25 it gives 84 to 87 %
-    // of its 20 h rating. Window 50 to 90 %: 40 A·h × 0.85 = 34, of 240 a day.
+    // of its 20 h rating. Window 50 to 90 %: 40 A·h × 0.85 = 34, of 240 a day:
+    // many runs a day, or a day that goes far below the window.
     lead("10 A day and night from 100 A·h flooded", "flooded", 100.0)
         .set("daily_use_ah", 240.0)
         .check(|says| {
             says.autonomy_between(0.13, 0.15);
-            says.must_find_one_of(&["day_below_window", "day_not_covered"]);
+            says.must_find_one_of(&["several_runs_a_day", "day_below_window", "day_not_covered"]);
         });
 }
 

@@ -33,6 +33,7 @@ mod high_voltage;
 mod lead;
 mod lithium_direct;
 mod load_dump;
+mod odd_mixes;
 mod shore_and_sun;
 mod small_and_large;
 mod through_dcdc;

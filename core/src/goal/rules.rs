@@ -2,10 +2,11 @@
 //! for most of the combinations. The report has the last word.
 
 use crate::arrange::may_pass_limit;
-use crate::charge::management::{BLOCK_CELLS, MOST_CELL_V};
+use crate::charge::management::BLOCK_CELLS;
 use crate::charge::plant::Plant;
 use crate::charge::run::Trace;
 use crate::charge::steady::settled;
+use crate::physics::battery::LFP_MOST_V;
 use crate::physics::thermal::Temperatures;
 use crate::worksheet::{Alternator, Belt, BeltKind, Inputs, RegulatorKind, WayKind};
 
@@ -55,7 +56,7 @@ pub(super) fn run_harms(inputs: &Inputs, plant: &Plant, trace: &Trace, seconds: 
 
 /// Whether there is anything for a management system to open for.
 fn may_open(inputs: &Inputs) -> bool {
-    let most_v = MOST_CELL_V * BLOCK_CELLS * inputs.bank.nominal_v.blocks();
+    let most_v = LFP_MOST_V * BLOCK_CELLS * inputs.bank.nominal_v.blocks();
     may_pass_limit(inputs) || inputs.held_v() > most_v
 }
 

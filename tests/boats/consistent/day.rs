@@ -2,6 +2,22 @@
 
 use crate::says::Says;
 
+/// Findings that say why no engine run covers the day.
+const CANNOT: &[&str] = &[
+    "day_not_covered",
+    "cannot_be_charged",
+    "bank_is_emptied",
+    "bank_too_small",
+    "too_slow",
+    "converter_locked_out",
+    "alternator_voltage_mismatch",
+    "management_opens",
+    "lithium_frozen",
+    "lithium_hot",
+    "lead_frozen",
+    "lead_hot",
+];
+
 pub fn check(says: &Says) {
     sums(says);
     closes(says);
@@ -23,13 +39,18 @@ fn sums(says: &Says) {
         format!("{used_ah:.1} used less {sun_ah:.1} of sun is told as {rest_ah:.1} A·h")
     });
     let never = says.report.day.engine_hours.is_none();
-    let told = says.has("day_not_covered") || says.has("cannot_be_charged");
-    says.holds(never == told, || {
-        format!(
-            "the day's hours are {:?}, and not covered: {told}",
-            says.report.day.engine_hours
-        )
+    let told = CANNOT.iter().any(|code| says.has(code));
+    says.holds(!never || told, || {
+        "no engine run covers the day, and no finding says why".to_string()
     });
+    for code in ["day_not_covered", "cannot_be_charged"] {
+        says.holds(never || !says.has(code), || {
+            format!(
+                "{code} is found, and the day takes {:?} h",
+                says.report.day.engine_hours
+            )
+        });
+    }
 }
 
 /// A day's run that ends at “charge to”: over it the bank keeps what the loads
