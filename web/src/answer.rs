@@ -19,7 +19,7 @@ pub const SECTION: Section = Section {
 <div><dt>Engine, a day</dt><dd class="big" id="answer-time"></dd><dd class="small" id="answer-range">&nbsp;</dd><dd class="small" id="answer-need"></dd></div>
 <div><dt>Alternator, hot</dt><dd class="big" id="answer-amps"></dd><dd class="small" id="answer-cold"></dd></div>
 <div><dt>Limited by</dt><dd class="big word" id="answer-limit"></dd><dd class="small" id="answer-tally"></dd></div>
-</dl><div class="under"><p id="answer-left-out"></p><div id="answer-working"></div></div><p class="unseen" role="status" id="answer-whole"></p></section>"#
+</dl><p id="answer-verdict"></p><div class="under"><p id="answer-left-out"></p><div id="answer-working"></div></div><p class="unseen" role="status" id="answer-whole"></p></section>"#
             .to_string()
     }),
     parts: &[
@@ -27,7 +27,8 @@ pub const SECTION: Section = Section {
             "answer-time",
             Text::Own(|desk| {
                 figure(desk, |report| {
-                    ("", "day.engine_hours", report.answer().engine_time, "")
+                    let time = report.answer().engine_time;
+                    (String::new(), "day.engine_hours", time, "")
                 })
             }),
         ),
@@ -40,7 +41,7 @@ pub const SECTION: Section = Section {
             Text::Own(|desk| {
                 figure(desk, |report| {
                     let need = format!("{:.0} A·h", report.day.need_ah);
-                    ("to put back ", "day.need_ah", need, "")
+                    (runs(report.day.runs), "day.need_ah", need, "")
                 })
             }),
         ),
@@ -48,7 +49,8 @@ pub const SECTION: Section = Section {
             "answer-amps",
             Text::Own(|desk| {
                 figure(desk, |report| {
-                    ("", "machine.hot_a", report.answer().hot_amps, "")
+                    let amps = report.answer().hot_amps;
+                    (String::new(), "machine.hot_a", amps, "")
                 })
             }),
         ),
@@ -57,7 +59,7 @@ pub const SECTION: Section = Section {
             Text::Own(|desk| {
                 figure(desk, |report| {
                     let cold = format!("{:.0} A", report.machine.full_cold_a);
-                    ("of ", "machine.full_cold_a", cold, " cold")
+                    ("of ".to_string(), "machine.full_cold_a", cold, " cold")
                 })
             }),
         ),
@@ -66,6 +68,25 @@ pub const SECTION: Section = Section {
             Text::Soon(|_, report| report.machine.hot_limit.short().to_string()),
         ),
         ("answer-tally", Text::Soon(|_, report| tally(report))),
+        (
+            "answer-time@class",
+            Text::Soon(|_, report| {
+                // Words where hours would stand are longer than those.
+                let words = report.day.trouble.is_some();
+                ["big", "big word"][usize::from(words)].to_string()
+            }),
+        ),
+        (
+            "answer-verdict",
+            Text::Soon(|_, report| report.answer().verdict),
+        ),
+        (
+            "answer-verdict@class",
+            Text::Soon(|_, report| {
+                let harmed = !report.verdict.survives();
+                ["verdict", "verdict harmed"][usize::from(harmed)].to_string()
+            }),
+        ),
         ("answer-left-out", Text::Own(draft::left_out)),
         ("answer-working", Text::Own(|desk| opened(desk, "answer"))),
         (
@@ -81,14 +102,22 @@ pub const SECTION: Section = Section {
                 findings.scroll_into_view();
             }
         }),
-        ("left-out", draft::go_there),
+        ("to-entry", draft::go_to_entry),
     ],
     start: |_| (),
 };
 
 /// A figure that opens its working: words before it, its name, it, and words
 /// behind it.
-type Shown = (&'static str, &'static str, String, &'static str);
+type Shown = (String, &'static str, String, &'static str);
+
+/// What stands before the ampere-hours of the day.
+fn runs(runs: u32) -> String {
+    match runs {
+        0 | 1 => "to put back ".to_string(),
+        runs => format!("in {runs} runs for "),
+    }
+}
 
 fn figure(desk: Desk, of: fn(&Report) -> Shown) -> String {
     desk.aside.track();

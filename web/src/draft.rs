@@ -35,8 +35,8 @@ thread_local! {
     static DRAFTS: RefCell<Vec<Draft>> = const { RefCell::new(Vec::new()) };
 }
 
-/// Leads from the answer to an entry it does not include.
-pub fn go_there(_: Desk, link: &Element, event: &Event) {
+/// Leads to the entry that a link is about.
+pub fn go_to_entry(_: Desk, link: &Element, event: &Event) {
     // Goes there without touching the address, which is for links.
     event.prevent_default();
     let Some(entry) = link.get_attribute("data-entry").and_then(|id| by_id(&id)) else {
@@ -160,7 +160,7 @@ fn link(sheet: &Worksheet, draft: &Draft) -> Option<String> {
         text => format!("<kbd>{}</kbd>", escape(&quoted(text))),
     };
     Some(format!(
-        "<a href='#{id}' data-click=left-out data-entry={id}>{} {typed}</a>",
+        "<a href='#{id}' data-click=to-entry data-entry={id}>{} {typed}</a>",
         escape(&draft.of.label(sheet))
     ))
 }

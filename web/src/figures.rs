@@ -41,7 +41,7 @@ pub const SECTION: Section = Section {
     start: |_| (),
 };
 
-const LONG: &str = "no run is long enough";
+const LONG: &str = "none does";
 const NEVER: &str = "not reached";
 
 /// In the order of the parts.
@@ -130,7 +130,18 @@ fn rows(desk: Desk, table: usize) -> String {
             if number.is_none() && none.is_empty() {
                 continue;
             }
+            let runs = match *id {
+                "day.engine_hours" => report.day.runs,
+                "lead.engine_hours" => report.lead.map_or(0, |lead| lead.runs),
+                _ => 0,
+            };
+            let several = format!("{runs} runs");
+            let none = match report.day.trouble {
+                Some(trouble) if *id == "day.engine_hours" => trouble.words(),
+                _ => none,
+            };
             let (words, unit) = match (number, *unit) {
+                (Some(hours), "h") if runs > 1 => (clock(hours * 60.0), several.as_str()),
                 (None, unit @ ("days" | "L")) => (none.to_string(), unit),
                 (None, _) => (none.to_string(), ""),
                 (Some(0.0), "h") => ("none".to_string(), ""),

@@ -1,6 +1,6 @@
 //! What to mind, and the usual cautions.
 
-use ampwright_core::report::{CAUTIONS, Finding};
+use ampwright_core::report::{CAUTIONS, Finding, OpenQuestion};
 
 use crate::paper::{Section, Text, written};
 use crate::words::escape;
@@ -9,7 +9,7 @@ use crate::words::escape;
 pub const SECTION: Section = Section {
     paper: written(|| {
         r#"<section class="findings" id="findings" aria-labelledby="findings-title"><h2 id="findings-title">What to mind</h2>
-<p class="lead hidden" id="findings-none">Nothing stands out in these figures.</p><ul id="findings-list"></ul></section>"#
+<p class="lead hidden" id="findings-none">Nothing stands out in these figures.</p><ul id="findings-list"></ul><div id="open-questions"></div></section>"#
             .to_string()
     }),
     parts: &[
@@ -24,10 +24,30 @@ pub const SECTION: Section = Section {
             "findings-list",
             Text::Soon(|_, report| list(&report.findings)),
         ),
+        (
+            "open-questions",
+            Text::Late(|_, report| questions(&report.questions)),
+        ),
     ],
     acts: &[],
     start: |_| (),
 };
+
+/// What nobody has answered yet, with the way to its entry.
+fn questions(open: &[OpenQuestion]) -> String {
+    if open.is_empty() {
+        return String::new();
+    }
+    let mut text = String::from("<h3>Still to find out</h3><ul class=ask-once>");
+    for question in open {
+        let input = question.input();
+        text += &format!(
+            "<li>{} <a href='#sheet-{input}' data-click=to-entry data-entry=sheet-{input}>Enter it</a></li>",
+            escape(&question.text())
+        );
+    }
+    text + "</ul>"
+}
 
 fn list(findings: &[Finding]) -> String {
     let mut list = String::new();

@@ -6,7 +6,7 @@ use std::fmt::Write;
 use std::time::Duration;
 
 use ampwright_core::worksheet::Month;
-use ampwright_core::year::MonthReport;
+use ampwright_core::year::{HourReport, MonthReport};
 use ampwright_core::{Year, year};
 use leptos::prelude::*;
 
@@ -39,9 +39,9 @@ pub const SECTION: Section = Section {
         }
         format!(
             r#"<section class="year" aria-labelledby="year-title"><h2 id="year-title">Through the year</h2>
-<details class="finer" id="year" data-toggle="year"><summary>Engine, bank and sun month by month</summary><div id="year-table"></div>
+<details class="finer" id="year" data-toggle="year"><summary>Engine, shore power, bank and sun month by month</summary><div id="year-table"></div>
 <div class="row"><label for="year-month">A settled day in</label><select id="year-month" data-change="year-month">{months}</select></div><div id="year-drawn"></div>
-<p class="about">There are no clouds in it: every day has its month's mean sun, and a grey week asks more. When the engine is started stands in the worksheet under Engine rule; full is what is full for daily use. Hours are the sun's: at 12 it stands highest.</p></details></section>"#
+<p class="about">There are no clouds in it: every day has its month's mean sun, and a grey week asks more. When charging starts and stops stands in the worksheet under Engine rule; full is what is full for daily use. Hours are the sun's: at 12 it stands highest.</p></details></section>"#
         )
     }),
     parts: &[
@@ -99,20 +99,25 @@ fn with_year(desk: Desk, text: fn(&Year, usize) -> Option<String>) -> String {
 /// The months as a table, a bar at the end of each row; numbers and names of
 /// our own only.
 fn table(year: &Year) -> String {
-    let whole = |m: &MonthReport| m.engine_ah_day + m.sun_ah_day;
+    let whole = |m: &MonthReport| m.engine_ah_day + m.shore_ah_day + m.sun_ah_day;
     let most = year.months.iter().map(whole).fold(1.0, f64::max);
     let mut rows = String::new();
     for m in &year.months {
         let below = if m.days_below > 0 { "below" } else { "" };
+        let dock = match year.at_dock {
+            true => format!("<td><b>{:.1}</b></td>", m.shore_h_week),
+            false => String::new(),
+        };
         let parts = [
             m.engine_ah_day,
+            m.shore_ah_day,
             m.sun_ah_day - m.wasted_ah_day,
             m.wasted_ah_day,
         ];
         // Writing to a String cannot fail.
         let _ = write!(
             rows,
-            "<tr><th scope=row>{:.3}</th><td>{:.0}</td><td><b>{:.1}</b></td><td class='{below}'>{:.0}</td><td>{:.0}</td><td>{}</td></tr>",
+            "<tr><th scope=row>{:.3}</th><td>{:.0}</td><td><b>{:.1}</b></td>{dock}<td class='{below}'>{:.0}</td><td>{:.0}</td><td>{}</td></tr>",
             m.name(),
             m.sun_ah_day,
             m.engine_h_week,
@@ -127,25 +132,36 @@ fn table(year: &Year) -> String {
             "Every month is alike here. For summer and winter give panels, and let their sun be reckoned from latitude, month and sky."
         }
     };
+    let (dock, shore) = match year.at_dock {
+        true => (
+            r#"<th scope="col">Dock h/week</th>"#,
+            format!(
+                "<span>{} shore power</span> ",
+                bar(1.0, [0.0, 1.0, 0.0, 0.0])
+            ),
+        ),
+        false => ("", String::new()),
+    };
     let legend = format!(
-        "<span>{} engine</span> <span>{} sun taken</span> <span>{} sun wasted: the bank was full</span>",
-        bar(1.0, [1.0, 0.0, 0.0]),
-        bar(1.0, [0.0, 1.0, 0.0]),
-        bar(1.0, [0.0, 0.0, 1.0])
+        "<span>{} engine</span> {shore}<span>{} sun taken</span> <span>{} sun wasted: the bank was full</span>",
+        bar(1.0, [1.0, 0.0, 0.0, 0.0]),
+        bar(1.0, [0.0, 0.0, 1.0, 0.0]),
+        bar(1.0, [0.0, 0.0, 0.0, 1.0])
     );
     format!(
-        r#"<p class="told">{}</p><p class="lead">{alike}</p><div class="scroll" tabindex="0" role="region" aria-label="The months as a table"><table class="run months"><thead><tr><th scope="col">Month</th><th scope="col">Sun A·h/day</th><th scope="col">Engine h/week</th><th scope="col">Lowest %</th><th scope="col">Wasted %</th><th scope="col">A·h a day</th></tr></thead><tbody>{rows}</tbody></table></div><p class="margin bars">{legend}</p>"#,
+        r#"<p class="told">{}</p><p class="lead">{alike}</p><div class="scroll" tabindex="0" role="region" aria-label="The months as a table"><table class="run months"><thead><tr><th scope="col">Month</th><th scope="col">Sun A·h/day</th><th scope="col">Engine h/week</th>{dock}<th scope="col">Lowest %</th><th scope="col">Wasted %</th><th scope="col">A·h a day</th></tr></thead><tbody>{rows}</tbody></table></div><p class="margin bars">{legend}</p>"#,
         year.sentences().join(" ")
     )
 }
 
-/// Engine, sun and wasted sun one after the other, as parts of the most.
-fn bar(most: f64, parts: [f64; 3]) -> String {
+/// Engine, shore power, sun and wasted sun one after the other, as parts of
+/// the most.
+fn bar(most: f64, parts: [f64; 4]) -> String {
     let mut text = String::from(
         "<svg class=bar viewBox='0 0 100 10' preserveAspectRatio=none aria-hidden=true>",
     );
     let mut from = 0.0;
-    for (class, part) in ["engine", "sun", "wasted"].into_iter().zip(parts) {
+    for (class, part) in ["engine", "shore", "sun", "wasted"].into_iter().zip(parts) {
         let width = 100.0 * part / most;
         if width >= 0.05 {
             let _ = write!(
@@ -162,6 +178,30 @@ const CHARGE: (f64, f64) = (18.0, 96.0);
 const POWER: (f64, f64) = (128.0, 206.0);
 const BAND: (f64, f64) = (214.0, 230.0);
 
+/// When something runs through a day, by its minutes of each hour: areas of the
+/// band at the foot.
+fn stretches(hours: &[HourReport], time: &Scale, minutes: fn(&HourReport) -> f64) -> String {
+    let of = |at: usize| hours.get(at).map_or(0.0, minutes);
+    let mut path = String::new();
+    for at in 0..hours.len() {
+        let (from, to) = (
+            time.place(60.0 * at as f64),
+            time.place(60.0 * (at as f64 + 1.0)),
+        );
+        let width = (to - from) * of(at) / 60.0;
+        // Part of an hour lies at its end where the next one goes on with it.
+        let begins = of(at + 1) > 0.0 && (at == 0 || of(at - 1) == 0.0);
+        let x = if begins { to - width } else { from };
+        let _ = write!(
+            path,
+            "M{x:.1} {}h{width:.1}v{}h-{width:.1}z",
+            BAND.0,
+            BAND.1 - BAND.0
+        );
+    }
+    path
+}
+
 /// A day: charge above, sun and use below, and when the engine runs.
 fn day(year: &Year, month: &MonthReport) -> String {
     let hours = &month.day.hours;
@@ -172,8 +212,7 @@ fn day(year: &Year, month: &MonthReport) -> String {
         .iter()
         .fold(10.0, |most: f64, hour| most.max(hour.sun_w).max(hour.use_w));
     let power = Scale::rounded(0.0, most_w, POWER.1, POWER.0);
-    let [mut bank, mut sun, mut used, mut engine] = [const { String::new() }; 4];
-    let engine_min = |at: usize| hours.get(at).map_or(0.0, |hour| hour.engine_min);
+    let [mut bank, mut sun, mut used] = [const { String::new() }; 3];
     for (at, hour) in hours.iter().enumerate() {
         let (from, to) = (across(at as f64), across(at as f64 + 1.0));
         let step = |path: &mut String, figure: f64| {
@@ -182,16 +221,6 @@ fn day(year: &Year, month: &MonthReport) -> String {
         step(&mut sun, hour.sun_w);
         step(&mut used, hour.use_w);
         let _ = write!(bank, "L{from:.1} {:.1}", charge.place(hour.charge_pct));
-        // Part of an hour lies at its end where the next one goes on with it.
-        let width = (to - from) * hour.engine_min / 60.0;
-        let begins = engine_min(at + 1) > 0.0 && (at == 0 || engine_min(at - 1) == 0.0);
-        let x = if begins { to - width } else { from };
-        let _ = write!(
-            engine,
-            "M{x:.1} {}h{width:.1}v{}h-{width:.1}z",
-            BAND.0,
-            BAND.1 - BAND.0
-        );
     }
     let _ = write!(
         bank,
@@ -205,9 +234,11 @@ fn day(year: &Year, month: &MonthReport) -> String {
         let path = format!("M{}", path.trim_start_matches('L'));
         drawing.path(&format!("line {class}"), &path);
     }
-    drawing.path("on", &engine);
+    drawing.path("on", &stretches(hours, &time, |hour| hour.engine_min));
+    drawing.path("on shore", &stretches(hours, &time, |hour| hour.shore_min));
     drawing.line("edge", (LEFT, BAND.1), (RIGHT, BAND.1));
-    drawing.word("name", (LEFT - 4.0, BAND.1 - 4.0), Anchor::End, "engine");
+    let charged_by = if year.at_dock { "dock" } else { "engine" };
+    drawing.word("name", (LEFT - 4.0, BAND.1 - 4.0), Anchor::End, charged_by);
     for (pct, words) in [(year.full_pct, "full"), (year.low_pct, "lowest wanted")] {
         mark(
             &mut drawing,

@@ -8,9 +8,10 @@ use super::parts::{Part, parts};
 use super::year_cost::{YearCost, engine_kwh, paid_back_years, year_cost};
 use crate::belt::belts;
 use crate::charge::Limit;
+use crate::charge::day::DayTrouble;
 use crate::disconnect::{DumpReport, Exposure, disconnect};
 use crate::fields::Value;
-use crate::report::{Finding, Report, Severity, Temps};
+use crate::report::{Finding, Report, Severity, Temps, Verdict};
 use crate::worksheet::{Alternator, Key, SectionId, Worksheet};
 
 /// What comes of an arrangement.
@@ -26,6 +27,12 @@ pub struct Outcome {
     pub changes: Vec<String>,
     /// Engine time a day \[h\]; none when no run is long enough.
     pub hours_day: Option<f64>,
+    /// In how many equal runs a day; 0 without any.
+    pub runs: u32,
+    /// Why no engine run puts back what is used; none when one does.
+    pub trouble: Option<DayTrouble>,
+    /// Whether the alternator survives.
+    pub verdict: Verdict,
     /// Engine time a year \[h\].
     pub hours_year: Option<f64>,
     /// From the worksheet's start to its target \[min\].
@@ -147,6 +154,9 @@ impl Outcome {
                 .map(said)
                 .collect(),
             hours_day: report.day.engine_hours,
+            runs: report.day.runs,
+            trouble: report.day.trouble,
+            verdict: report.verdict,
             hours_year: report.day.engine_hours.map(|hours| hours * days),
             minutes_to_target: report.run.minutes_to_target,
             start_a: report.run.start_a,

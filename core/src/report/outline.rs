@@ -46,13 +46,11 @@ pub fn clock(minutes: f64) -> String {
     }
 }
 
-/// ", in 3 runs of 40 min,": nothing for a single run.
-fn in_runs(day: &DayReport) -> String {
-    match day.run_hours {
-        Some(hours) if day.runs > 1 => {
-            format!(", in {} runs of {},", day.runs, clock(hours * 60.0))
-        }
-        _ => String::new(),
+impl DayReport {
+    /// "in 3 runs of 40 min"; none where one run a day does, or none is needed.
+    pub fn in_runs(&self) -> Option<String> {
+        let hours = self.run_hours.filter(|_| self.runs > 1)?;
+        Some(format!("in {} runs of {}", self.runs, clock(hours * 60.0)))
     }
 }
 
@@ -77,7 +75,10 @@ pub fn sentence(sheet: &Worksheet, report: &Report) -> String {
         Some(_) => format!(
             "The engine must run {} a day{} to put back {:.0} A·h.",
             answer.engine_time,
-            in_runs(&report.day),
+            report
+                .day
+                .in_runs()
+                .map_or(String::new(), |runs| format!(", {runs},")),
             report.day.need_ah
         ),
     };

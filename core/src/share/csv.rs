@@ -119,7 +119,7 @@ pub fn output_csv(report: &Report) -> String {
 /// The year's months.
 pub fn year_csv(year: &Year) -> String {
     let mut table = Table::new(
-        "Month|Full sun a day (h)|Daylight (h)|Panels offer a day (W·h)|Panels offer a day (A·h)|Found the bank full, a day (A·h)|Found the bank full (%)|Use a day (A·h)|Engine gives a day (A·h)|Engine a week (h)|Of that motoring anyway (h)|Sun's part (%)|Lowest state of charge (%)|Days below the lowest wanted, of 28|Not given, a day (A·h)",
+        "Month|Full sun a day (h)|Daylight (h)|Panels offer a day (W·h)|Panels offer a day (A·h)|Found the bank full, a day (A·h)|Found the bank full (%)|Use a day (A·h)|Engine gives a day (A·h)|Engine a week (h)|Of that motoring anyway (h)|Shore power gives a day (A·h)|Shore power a week (h)|Taken from shore power (kW·h)|Sun's part (%)|Lowest state of charge (%)|Days below the lowest wanted, of 28|Not given, a day (A·h)",
     );
     for month in &year.months {
         table.line(&[
@@ -134,6 +134,9 @@ pub fn year_csv(year: &Year) -> String {
             month.engine_ah_day,
             month.engine_h_week,
             month.motoring_h_week,
+            month.shore_ah_day,
+            month.shore_h_week,
+            month.shore_kwh,
             month.sun_share_pct,
             month.lowest_pct,
             f64::from(month.days_below),
@@ -146,7 +149,7 @@ pub fn year_csv(year: &Year) -> String {
 /// The hours of a settled day of the year.
 pub fn day_csv(day: &DayReport) -> String {
     let mut table = Table::new(
-        "Hour begins (h)|State of charge (%)|Panels offer (W)|Use (W)|Engine runs (min)",
+        "Hour begins (h)|State of charge (%)|Panels offer (W)|Use (W)|Engine runs (min)|Shore power (min)",
     );
     for hour in &day.hours {
         table.line(&[
@@ -155,6 +158,7 @@ pub fn day_csv(day: &DayReport) -> String {
             hour.sun_w,
             hour.use_w,
             hour.engine_min,
+            hour.shore_min,
         ]);
     }
     table.0

@@ -103,15 +103,30 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
     };
     let minutes = match report.run.minutes_to_target {
         Some(minutes) => clock(minutes),
-        None => format!("not within {} h", run.longest_h),
+        None => match &report.run.opening {
+            Some(opening) => format!(
+                "the battery management system disconnects the bank first, after {}",
+                soon(opening.after_s)
+            ),
+            None => format!("not within {} h", run.longest_h),
+        },
     };
-    vec![
-        format!(
-            "Engine time a day: {}{}, for {:.0} A·h",
+    let day = match report.day.trouble {
+        Some(trouble) => format!("Engine time a day: none does. {}", trouble.sentence()),
+        None => format!(
+            "Engine time a day: {}{}{}, for {:.0} A·h",
             answer.engine_time,
             ranged(certainty.map(|all| &all.engine_h)),
+            report
+                .day
+                .in_runs()
+                .map_or(String::new(), |runs| format!(", {runs}")),
             report.day.need_ah
         ),
+    };
+    vec![
+        answer.verdict,
+        day,
         format!(
             "Hot, the alternator holds {}{} at {:.0} engine rpm, of {:.0} A when cold; what limits it is {}",
             answer.hot_amps,
@@ -125,6 +140,14 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             run.from_pct, run.to_pct, report.run.peak.winding_c, report.run.peak.case_c
         ),
     ]
+}
+
+/// Seconds as "40 s", or as a clock has them.
+fn soon(seconds: f64) -> String {
+    match seconds < 60.0 {
+        true => format!("{seconds:.0} s"),
+        false => clock(seconds / 60.0),
+    }
 }
 
 fn findings(report: &Report) -> Vec<String> {

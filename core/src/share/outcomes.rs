@@ -19,16 +19,23 @@ pub fn outcomes(from: &Report, to: &Report) -> Vec<Difference> {
         .collect()
 }
 
-fn told(report: &Report) -> [(&'static str, String); 7] {
+fn told(report: &Report) -> [(&'static str, String); 8] {
     let answer = report.answer();
     let peak = &report.run.peak;
     let whole = |number: f64, unit: &str| format!("{number:.0} {unit}");
     [
-        ("Engine time a day", answer.engine_time),
+        ("Does the alternator survive", answer.verdict),
+        (
+            "Engine time a day",
+            match report.day.in_runs() {
+                Some(runs) => format!("{}, {runs}", answer.engine_time),
+                None => answer.engine_time,
+            },
+        ),
         ("To put back a day", whole(report.day.need_ah, "A·h")),
         ("Alternator, hot", answer.hot_amps),
         ("Alternator, cold", whole(report.machine.full_cold_a, "A")),
-        ("Held by", answer.limit.to_string()),
+        ("Limited by", answer.limit.to_string()),
         ("Winding up to", whole(peak.winding_c, "°C")),
         ("Case up to", whole(peak.case_c, "°C")),
     ]

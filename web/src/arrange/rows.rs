@@ -1,6 +1,7 @@
 //! What is told of each arrangement: the rows of the table, and of the cards.
 
 use ampwright_core::arrange::Outcome;
+use ampwright_core::charge::day::DayTrouble;
 use ampwright_core::report::clock;
 use ampwright_core::worksheet::Worksheet;
 
@@ -11,10 +12,14 @@ use crate::words::figure;
 /// less the better, not at all if it is no number.
 pub type Row = (&'static str, fn(&Worksheet, &Outcome) -> (String, f64));
 
-fn hours(hours: Option<f64>) -> (String, f64) {
-    match hours {
-        None => ("never".into(), f64::INFINITY),
-        Some(hours) => (clock(60.0 * hours), hours),
+fn hours(outcome: &Outcome) -> (String, f64) {
+    match (outcome.hours_day, outcome.runs) {
+        (None, _) => {
+            let why = outcome.trouble.map_or("none does", DayTrouble::words);
+            (why.into(), f64::INFINITY)
+        }
+        (Some(hours), 0 | 1) => (clock(60.0 * hours), hours),
+        (Some(hours), runs) => (format!("{} in {runs} runs", clock(60.0 * hours)), hours),
     }
 }
 
@@ -30,8 +35,12 @@ fn plain(text: String) -> (String, f64) {
 }
 
 /// Every row, in the order of the table.
-pub const ROWS: [Row; 17] = [
-    ("Engine, a day", |_, o| hours(o.hours_day)),
+pub const ROWS: [Row; 18] = [
+    ("Engine, a day", |_, o| hours(o)),
+    ("Alternator survives", |_, o| match o.verdict.survives() {
+        true => ("yes".into(), 0.0),
+        false => ("no".into(), 1.0),
+    }),
     ("… a year", |_, o| match o.hours_year {
         None => plain("–".into()),
         Some(hours) => (format!("{} h", figure(hours, 0)), hours),
@@ -48,7 +57,7 @@ pub const ROWS: [Row; 17] = [
     ("… hot", |_, o| {
         (format!("{} A", figure(o.hot_a, 0)), -o.hot_a)
     }),
-    ("Held by", |_, o| plain(o.limit.short().into())),
+    ("Limited by", |_, o| plain(o.limit.short().into())),
     ("Closest to its limit", |_, o| {
         let hottest = &o.hottest;
         let text = format!(
