@@ -128,7 +128,7 @@ fn the_same_watts_at_three_voltages() {
             .set("bank_capacity_ah", 400.0 / blocks)
             .set("bank_harness_mohm", 1.5 * blocks * blocks)
             .set("daily_use_ah", 120.0 / blocks)
-            .set("alt_diode_v", 0.4 * blocks)
+            .set("alt_diode_v", 0.35 * blocks)
             .answers()
     };
     let low = at("12 V", "12", 1.0);

@@ -43,10 +43,10 @@ pub fn check(says: &Says) {
     }
     near(says, worst);
     let cool = worst.into_iter().all(|over| over < -30.0);
-    says.holds(!cool || !says.has("nothing_watches_heat"), || {
-        format!(
-            "nothing comes within 30 K of its limit ({worst:.0?} K), and it is told to be watched"
-        )
+    let noted = says.weights("nothing_watches_heat");
+    let to_do = noted.iter().any(|weight| *weight != Weight::Note);
+    says.holds(!cool || !to_do, || {
+        format!("nothing comes within 30 K of its limit ({worst:.0?} K), and it is to be watched")
     });
     advice(says);
     if says
@@ -58,6 +58,11 @@ pub fn check(says: &Says) {
             "the verdict says it survives, a finding that it cooks".to_string()
         });
     }
+    // A load dump kills diodes: an alternator that loses its battery is not safe.
+    says.holds(
+        !says.has("management_opens") || !says.said_to_survive(),
+        || "the verdict says it survives, and its battery is disconnected under load".to_string(),
+    );
     if says.verdict().to_lowercase().contains("overheats") {
         let hot = TOO_HOT
             .iter()
@@ -102,7 +107,7 @@ fn advice(says: &Says) {
     let over = TOO_HOT.iter().any(|code| says.has(code));
     for group in &says.settings().groups {
         for line in &group.lines {
-            says.holds(!(over && line.why.contains("spares it")), || {
+            says.holds(!(over && line.why.contains("spares it:")), || {
                 format!(
                     "a part is too hot, and {}.{} says: {}",
                     group.key, line.key, line.why

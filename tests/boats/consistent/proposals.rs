@@ -66,7 +66,7 @@ fn arrangements(says: &Says) {
 
 /// A larger alternator is larger than the one there, in watts.
 fn larger(says: &Says, name: &str, with: &Answers) {
-    if !name.contains("arger") {
+    if !name.contains("larger") {
         return;
     }
     let watts = |answers: &Answers| {

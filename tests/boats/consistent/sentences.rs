@@ -73,6 +73,11 @@ fn walk(part: &str, json: &Json, says: &Says) {
             says.holds(!words().any(|word| NO_FIGURES.contains(&word)), || {
                 format!("no figure in {part}: {text}")
             });
+            let digit = |after: &str| after.starts_with(|c: char| c.is_ascii_digit());
+            let hyphen = text.split(" -").skip(1).any(digit);
+            says.holds(!hyphen, || {
+                format!("a hyphen for a minus in {part}: {text}")
+            });
             for never in NEVER {
                 says.holds(!text.contains(never), || {
                     format!("“{never}” in {part}: {text}")
