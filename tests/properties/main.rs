@@ -23,6 +23,7 @@ mod readers;
 mod round_trip;
 mod service;
 mod share;
+mod signs;
 mod smooth;
 mod space;
 mod steps;

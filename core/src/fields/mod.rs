@@ -5,6 +5,7 @@
 mod check;
 mod choice;
 mod decimal;
+mod effect;
 mod section;
 mod spec;
 mod step;
@@ -15,6 +16,8 @@ pub use check::{Complaint, parse_number};
 pub(crate) use check::{no_input, quoted};
 pub(crate) use choice::choice;
 pub(crate) use decimal::decimal;
+pub(crate) use effect::effects;
+pub use effect::{Direction, Effect, Effects};
 pub use section::{Field, Section};
 pub(crate) use section::{section, sections};
 pub use spec::{Absent, Kind, Knowledge, Place, Spec, Spread};

@@ -5,7 +5,7 @@ use crate::fields::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, MILLIOHM, MILLIVOLT_PER_CELL_KELVIN, OHM_AMPERE_HOUR, PERCENT,
     VOLT,
 };
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 use crate::physics::battery::{
     AGM, Bank as PhysicalBank, COMPENSATION_MV, Cells, FLOODED, GEL, LeadKind, compensated_v,
     lfp_cold_factor, lfp_cold_rate, lfp_resistance_ohm, peukert_hours,
@@ -83,6 +83,21 @@ section! {
             .help("Ampere-hours that come out for those that went in: at least 99.5 % for LFP, 85 to 95 % for lead.");
         compensation_mv: Option<f64> = maybe("Temperature compensation", MILLIVOLT_PER_CELL_KELVIN, -10.0, 0.0, "−4 for lead, none for lithium", |w| Some(usual_compensation_mv(&w.inputs))).nameplate().deep()
             .help("How the charger lowers its voltage for a warm lead battery: −3 to −5 mV for each cell and degree. A lithium bank must get none.");
+    }
+}
+
+effects! {
+    Bank {
+        capacity_ah: Up, Down;
+        window_low_pct: Level, Level;
+        window_high_pct: Level, Level;
+        charge_v: Up, Down;
+        charge_limit_a: Up, Down;
+        temperature_c: Depends("cold lithium takes less, and warm lead is charged at fewer volts"), Depends("as the current");
+        resistance_ohm_ah: Down, Up;
+        harness_mohm: Down, Up;
+        charge_efficiency_pct: Level, Down;
+        compensation_mv: Depends("a warm bank gets more volts by less compensation, a cold one fewer"), Depends("as the current");
     }
 }
 

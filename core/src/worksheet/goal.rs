@@ -2,7 +2,7 @@
 
 use super::{SecondRole, WayKind};
 use crate::fields::units::{HOUR, LITRE, MONEY};
-use crate::fields::{choice, choose, number, section};
+use crate::fields::{choice, choose, effects, number, section};
 
 choice! {
     /// What the goal is about.
@@ -62,4 +62,8 @@ section! {
         loads: May = choose("Lighter loads", May::OPTIONS, 0)
             .help("10 or 20 % off the day's use.");
     }
+}
+
+effects! {
+    Goal: no effect
 }

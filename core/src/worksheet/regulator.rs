@@ -4,7 +4,7 @@ use super::{Inputs, WayKind};
 use crate::fields::units::{
     AMPERE, CELSIUS, KELVIN, MILLIVOLT_PER_KELVIN, MINUTE, PERCENT, RPM, SECOND, VOLT,
 };
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 
 choice! {
     /// What regulates the field.
@@ -63,6 +63,20 @@ section! {
         drop_mv_k: f64 = number("Falls as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().deep().spread(0.0, 12.0)
             .help("For each 12 V. A built-in regulator sits at the alternator's rear and holds less as it gets hot: about 10 mV for each degree, 3 to 4 on newer ones, nothing on some.")
             .when(Inputs::built_in_on_house);
+    }
+}
+
+effects! {
+    Regulator {
+        set_point_c: Up, Down;
+        fold_band_k: Depends("a wider band begins earlier and ends later"), Depends("as the current");
+        sensor_lag_s: Level, Depends("a late sensor lets more through at first, and then hunts");
+        ramp_min: Level, Up;
+        low_speed_rpm: Down, Up;
+        low_speed_pct: Up, Down;
+        current_cap_a: Up, Down;
+        fixed_v: Up, Down;
+        drop_mv_k: Down, Up;
     }
 }
 

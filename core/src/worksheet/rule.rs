@@ -1,7 +1,7 @@
 //! When the engine is run, for the reckoning of a whole year.
 
 use crate::fields::units::{DAY, HOUR, PERCENT};
-use crate::fields::{number, section};
+use crate::fields::{effects, number, section};
 
 section! {
     /// The rule by which the engine is started and stopped.
@@ -23,4 +23,8 @@ section! {
         motoring_h: f64 = number("Engine run on those days", HOUR, 0.0, 24.0, 2.0)
             .help("Run anyway, for getting out and in; it charges meanwhile as at charging speed.");
     }
+}
+
+effects! {
+    Rule: no effect
 }
