@@ -4,7 +4,7 @@ use super::{Chemistry, Inputs, WayKind};
 use crate::fields::units::{
     AMPERE, CELSIUS, KELVIN, MILLIVOLT_PER_KELVIN, MINUTE, PERCENT, RPM, SECOND, VOLT,
 };
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 
 choice! {
     /// What regulates the field.
@@ -74,6 +74,20 @@ section! {
         link: RegulatorLink = choose("What the battery tells the regulator", RegulatorLink::OPTIONS, 0).nameplate()
             .help("Without a data link a regulator does not know what the battery may take: only a current cap, or a DC-DC charger that is small enough, keeps the current below that.")
             .when(can_be_linked);
+    }
+}
+
+effects! {
+    Regulator {
+        set_point_c: Up, Down;
+        fold_band_k: Depends("a wider band begins earlier and ends later"), Depends("as the current");
+        sensor_lag_s: Level, Depends("a late sensor lets more through at first, and then hunts");
+        ramp_min: Level, Up;
+        low_speed_rpm: Down, Up;
+        low_speed_pct: Up, Down;
+        current_cap_a: Up, Down;
+        fixed_v: Up, Down;
+        drop_mv_k: Down, Up;
     }
 }
 
