@@ -19,6 +19,7 @@ const MAY_BE_NULL: &[&str] = &[
     "standard_high_j",
     "bank_left_v",
     "switch_left_v",
+    "opening",
 ];
 
 /// What is left at each speed, when the bank opens and when the switch is opened.

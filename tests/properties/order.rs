@@ -34,7 +34,13 @@ fn minutes(sheet: &Worksheet) -> f64 {
     report(sheet).run.minutes_to_target.unwrap_or(f64::INFINITY)
 }
 
+/// As long as the bank stays connected: what weakens the alternator may be what
+/// keeps the management system from opening.
 fn never_faster(sheet: &Worksheet, other: &Worksheet) -> Result<(), TestCaseError> {
+    let opens = |sheet: &Worksheet| report(sheet).run.opening.is_some();
+    if opens(sheet) || opens(other) {
+        return Ok(());
+    }
     let (before, after) = (minutes(sheet), minutes(other));
     prop_assert!(
         after >= before * 0.999 || before - after < 0.01,

@@ -139,11 +139,18 @@ impl Trace {
         let management = self.plant.management?;
         let sees = |cause: OpeningCause, seconds: f64| management.sees(cause, &self.flow(seconds));
         let last_s = until_s.min(self.last_s());
-        let times = self.looked_at(last_s);
+        let looked: Vec<(f64, Flow)> = self
+            .looked_at(last_s)
+            .into_iter()
+            .map(|seconds| (seconds, self.flow(seconds)))
+            .collect();
         let mut first: Option<(f64, OpeningCause)> = None;
         for cause in OpeningCause::ALL {
-            let by = first.map_or(last_s, |(seconds, _)| seconds);
-            let found = lasts(&times, by, cause.delay_s(), |seconds| sees(cause, seconds));
+            let seen: Vec<(f64, bool)> = looked
+                .iter()
+                .map(|(seconds, flow)| (*seconds, management.sees(cause, flow)))
+                .collect();
+            let found = lasts(&seen, cause.delay_s(), |seconds| sees(cause, seconds));
             if let Some(seconds) = found
                 && first.is_none_or(|(earlier, _)| seconds < earlier)
             {
@@ -163,7 +170,7 @@ impl Trace {
 
     /// Times to look at until one \[s\]: the steps, and some inside each.
     fn looked_at(&self, last_s: f64) -> Vec<f64> {
-        const INSIDE: u32 = 4;
+        const INSIDE: u32 = 2;
         let mut times = vec![0.0];
         for pair in self.points.windows(2) {
             let [a, b] = pair else { break };
@@ -181,14 +188,13 @@ impl Trace {
     }
 }
 
-/// When something has been there for a delay \[s\] without a break, by a time
-/// \[s\]; `times` are looked at, and what lies between two that differ is
-/// halved.
-fn lasts(times: &[f64], by_s: f64, delay_s: f64, there: impl Fn(f64) -> bool) -> Option<f64> {
+/// When something has been there for a delay \[s\] without a break: `seen` are
+/// the times looked at and whether it was there, and what lies between two that
+/// differ is halved.
+fn lasts(seen: &[(f64, bool)], delay_s: f64, there: impl Fn(f64) -> bool) -> Option<f64> {
     /// How near a turn is found \[s\].
     const NEAR_S: f64 = 0.05;
-    let turn = |mut before_s: f64, mut after_s: f64| {
-        let was = there(before_s);
+    let turn = |mut before_s: f64, mut after_s: f64, was: bool| {
         while after_s - before_s > NEAR_S {
             let middle_s = 0.5 * (before_s + after_s);
             if there(middle_s) == was {
@@ -199,27 +205,29 @@ fn lasts(times: &[f64], by_s: f64, delay_s: f64, there: impl Fn(f64) -> bool) ->
         }
         after_s
     };
-    let first_s = *times.first()?;
-    let mut since_s = there(first_s).then_some(first_s);
-    let mut before_s = first_s;
-    for &now_s in times.iter().skip(1) {
-        match (since_s, there(now_s)) {
-            (Some(since), still) => {
-                let end_s = if still { now_s } else { turn(before_s, now_s) };
-                if end_s - since >= delay_s {
-                    return Some(since + delay_s).filter(|seconds| *seconds <= by_s);
-                }
-                since_s = still.then_some(since);
-            }
-            (None, true) => since_s = Some(turn(before_s, now_s)),
-            (None, false) => {}
-        }
-        if now_s >= by_s {
+    let (first_s, at_once) = *seen.first()?;
+    let mut since_s = at_once.then_some(first_s);
+    for pair in seen.windows(2) {
+        let [(before_s, was), (now_s, is)] = *pair else {
             break;
+        };
+        let turn_s = if was == is {
+            now_s
+        } else {
+            turn(before_s, now_s, was)
+        };
+        match since_s {
+            Some(since) if turn_s - since >= delay_s => return Some(since + delay_s),
+            _ if is && !was => since_s = Some(turn_s),
+            _ if !is => since_s = None,
+            _ => {}
         }
-        before_s = now_s;
     }
-    None
+    // What has begun within the last stretch may last.
+    let (last_s, _) = *seen.last()?;
+    since_s
+        .filter(|since| last_s - since >= delay_s)
+        .map(|since| since + delay_s)
 }
 
 #[cfg(test)]
@@ -228,13 +236,16 @@ mod tests {
 
     #[test]
     fn it_has_to_last() {
-        let times = [0.0, 2.0, 4.0, 20.0];
-        assert_eq!(lasts(&times, 20.0, 5.0, |_| true), Some(5.0));
-        assert_eq!(lasts(&times, 20.0, 5.0, |_| false), None);
+        let lasting = |end_s: f64, delay_s: f64, there: fn(f64) -> bool| {
+            let times = [0.0, 2.0, 4.0, end_s];
+            lasts(&times.map(|s| (s, there(s))), delay_s, there)
+        };
+        assert_eq!(lasting(20.0, 5.0, |_| true), Some(5.0));
+        assert_eq!(lasting(20.0, 5.0, |_| false), None);
         // Over again before the delay has gone by.
-        assert_eq!(lasts(&times, 20.0, 5.0, |s| s < 3.0), None);
-        assert_eq!(lasts(&times, 4.0, 5.0, |_| true), None);
-        let late = lasts(&times, 20.0, 5.0, |s| s >= 10.0).expect("it lasts");
+        assert_eq!(lasting(20.0, 5.0, |s| s < 3.0), None);
+        assert_eq!(lasting(4.5, 5.0, |_| true), None);
+        let late = lasting(20.0, 5.0, |s| s >= 10.0).expect("it lasts");
         assert!((late - 15.0).abs() < 0.1, "{late}");
     }
 }
