@@ -156,16 +156,19 @@ effects! {
         mass_kg: Level, Down;
         test_v: Depends("more volts of the rating mean more watts, but less field at the bank's volts"), Depends("as the current");
         plate_rotor_c: Up, Down;
-        field_w: Depends("the rated loss is fixed: what the field takes of it the winding does not"), Depends("as the current");
-        diode_v: Depends("the rated loss is fixed: what the diodes take of it the winding does not"), Depends("as the current");
-        iron_share_pct: Depends("the rated loss is fixed: what the iron takes of it the winding does not"), Depends("as the current");
-        fan_share_pct: Depends("the rated loss is fixed: what the fan takes of it the winding does not"), Depends("as the current");
+        // The rated loss is fixed, and only what the winding has of it falls with
+        // the square of the current: what another part has more weighs more, hot.
+        field_w: Down, Up;
+        diode_v: Down, Up;
+        iron_share_pct: Down, Up;
+        fan_share_pct: Down, Up;
         fan_exponent: Depends("the fan's loss is known at 6000 rpm: slower it is less by a larger exponent, faster more"), Depends("as the current");
-        field_exponent: Depends("a hot rotor weakens it more, and on the bench as well, from which its cooling is known"), Depends("as the current");
-        speed_exponent: Depends("a hot rotor weakens it more, and on the bench as well, from which its cooling is known"), Depends("as the current");
-        rotor_rise_k: Depends("a hotter rotor weakens it, and on the bench as well, from which its cooling is known"), Depends("as the current");
+        field_exponent: Down, Up;
+        speed_exponent: Down, Up;
+        rotor_rise_k: Down, Up;
         anchor_winding_c: Down, Up;
-        anchor_rpm: Depends("so hot at more speed is better cooling, by a stronger fan"), Depends("as the current");
+        // As hot at more speed, and so at more current, is better cooled.
+        anchor_rpm: Up, Down;
         anchor_air_c: Up, Down;
         cooling_exponent: Depends("up where it turns faster than on the bench, down where slower"), Depends("as the current");
         heat_capacity_factor: Level, Down;

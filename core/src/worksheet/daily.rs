@@ -40,7 +40,7 @@ effects! {
     Daily {
         use_ah: Up, Up;
         saved_pct: Down, Down;
-        night_share_pct: Level, Up;
+        night_share_pct: Level, Level;
         inverter_efficiency_pct: Down, Down;
         inverter_idle_w: Up, Up;
         inverter_on_h: Up, Up;
