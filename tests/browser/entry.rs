@@ -140,7 +140,7 @@ fn an_emptied_entry_says_what_is_used() {
         desk.fill(&entry, "");
         let said = desk.text(&format!("{entry}-complaint"));
         assert!(
-            said.ends_with("Empty: 2.6 is used until you enter a figure."),
+            said.ends_with("Empty: 2.6 is used until you enter a figure, 0.5 to 6."),
             "{said}"
         );
         assert_eq!(desk.text(LEFT_OUT), "Not included: Pulley ratio (empty)");

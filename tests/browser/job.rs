@@ -101,10 +101,11 @@ fn the_chart_is_read_off_with_the_keyboard() {
 #[test]
 fn wrong_figures_are_answered_in_a_sentence_and_nothing_is_lost() {
     let desk = Desk::open(Screen::Phone);
-    desk.fill("#ask-bank_capacity_ah", "444");
+    let done = format!("444{}", ampwright_tests::driver::keys::ENTER);
+    desk.fill("#ask-bank_capacity_ah", &done);
     let answer = desk.answer();
     for (typed, said) in [
-        ("", "is empty"),
+        ("", "Empty: 444 A·h is used"),
         ("abc", "not a number"),
         ("-5", "too little"),
         ("1e99", "too much"),

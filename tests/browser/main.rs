@@ -25,5 +25,6 @@ mod text;
 mod travel;
 mod trial;
 mod units;
+mod verdict;
 mod working;
 mod year;

@@ -126,7 +126,10 @@ pub fn refused(id: &str, of: Of) -> Option<(String, String)> {
 pub fn sentence(spec: &Spec, shown: &Shown, text: &str, why: &str) -> String {
     let used = spec.shown(shown.value);
     match (text.trim().is_empty(), shown.value) {
-        (true, _) => format!("Empty: {used} is used until you enter a figure."),
+        (true, _) => format!(
+            "Empty: {used} is used until you enter a figure, {}.",
+            spec.span()
+        ),
         (false, Value::Absent) => format!("{why} Until then it counts as left empty."),
         (false, _) => format!("{why} Until then {used} is used."),
     }
