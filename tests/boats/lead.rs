@@ -161,6 +161,21 @@ fn too_many_volts() {
 }
 
 #[test]
+fn the_usual_rule_keeps_lead_in_its_window() {
+    // Nothing is said but the chemistry. 11 quiet hours at 5 A are 55 A·h, 14 % of
+    // 400: the engine has to be started early enough for the night.
+    for chemistry in ["agm", "gel", "flooded"] {
+        lead("400 A·h of lead, all else as it comes", chemistry, 400.0).check(|says| {
+            let lowest = says.year().months.iter().map(|m| m.lowest_pct);
+            let lowest = lowest.fold(100.0, f64::min);
+            says.holds(lowest > 49.0, || {
+                format!("{chemistry} falls to {lowest:.0} % by the usual rule")
+            });
+        });
+    }
+}
+
+#[test]
 fn too_few_volts() {
     // 13.8 V never fills a flooded bank in good time: clearly longer than at 14.6.
     let at = |volts: f64| {

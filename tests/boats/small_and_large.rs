@@ -149,6 +149,18 @@ fn below_cut_in() {
 }
 
 #[test]
+fn a_little_below_cut_in() {
+    // 700 × 2.2 = 1540 rpm, at the very foot of the curve: little if anything.
+    // Whatever is said, run, day and findings say the same.
+    Boat::new("at the foot of the curve")
+        .set("eng_rpm", 700.0)
+        .check(|says| {
+            says.must_find_one_of(&["too_slow", "low_on_the_curve"]);
+            says.between("A at the start", says.report.run.start_a, 0.0, 30.0);
+        });
+}
+
+#[test]
 fn at_full_speed() {
     // 3000 × 2.2 = 6600 rpm, a little above the rating's speed; a quicker fan.
     let slow = Boat::new("1500 rpm").answers();

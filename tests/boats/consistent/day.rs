@@ -20,6 +20,7 @@ const CANNOT: &[&str] = &[
 
 pub fn check(says: &Says) {
     sums(says);
+    too_slow(says);
     closes(says);
     window(says);
     year(says);
@@ -51,6 +52,25 @@ fn sums(says: &Says) {
             )
         });
     }
+}
+
+/// An alternator that is said to give nothing gives nothing.
+fn too_slow(says: &Says) {
+    let start_a = says.report.run.start_a;
+    says.holds(!says.has("too_slow") || start_a < 1.0, || {
+        format!("too slow to give anything, and {start_a:.1} A at the start")
+    });
+    let never = says
+        .report
+        .day
+        .engine_hours
+        .is_some_and(|hours| hours > 0.0);
+    says.holds(!(says.has("too_slow") && never), || {
+        format!(
+            "too slow to give anything, and {:?} h a day are enough",
+            says.report.day.engine_hours
+        )
+    });
 }
 
 /// A day's run that ends at “charge to”: over it the bank keeps what the loads

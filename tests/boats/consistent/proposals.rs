@@ -49,6 +49,11 @@ fn arrangements(says: &Says) {
         });
         larger(says, &name, &answers);
     }
+    let today = says
+        .comparison()
+        .outcomes
+        .first()
+        .and_then(|first| first.year);
     for outcome in says.comparison().outcomes.iter().skip(1) {
         let share = outcome.engine_share_pct;
         says.holds(share < 100.0, || {
@@ -61,6 +66,15 @@ fn arrangements(says: &Says) {
         says.holds(payback.is_none_or(|years| years < 1000.0), || {
             format!("“{}” pays back in {payback:?} years", outcome.name)
         });
+        if let (Some(today), Some(then), Some(years)) = (today, outcome.year, payback) {
+            let saved = today.running() - then.running();
+            says.holds(saved > 0.0, || {
+                format!(
+                    "“{}” saves {saved:.0} a year and pays back in {years:.1}",
+                    outcome.name
+                )
+            });
+        }
     }
 }
 

@@ -31,6 +31,14 @@ pub fn check(says: &Says) {
         walk(part, &json, says);
     }
     for finding in &report.findings {
+        let same = (0..=100).any(|pct| {
+            finding
+                .text
+                .contains(&format!("at {pct} %, not at {pct} %"))
+        });
+        says.holds(!same, || {
+            format!("a figure that is not itself: {}", finding.text)
+        });
         let ends = finding.text.ends_with(['.', '!', '?', '”']);
         says.holds(ends, || {
             format!("{} does not end: {}", finding.key, finding.text)
