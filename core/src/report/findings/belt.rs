@@ -54,7 +54,7 @@ fn decides(belt: &BeltReport, found: &mut Vec<Finding>) {
         Severity::Mind,
         "belt_not_said",
         format!(
-            "The {} asks for up to {:.1} kW and {:.0} A, more than the one V-belt that most engines have carries: it would slip, heat and wear. {} Enter which belt it has.",
+            "The {} needs up to {:.1} kW for {:.0} A, more than the one V-belt that most engines have carries: it would slip, heat and wear. {} Enter which belt it has.",
             called(belt.second),
             now.shaft_w.max(top.shaft_w) / 1000.0,
             now.amperes.max(top.amperes),
