@@ -68,7 +68,7 @@ pub(super) fn unwatched_harms(inputs: &Inputs, plant: &Plant) -> bool {
     }
     let half_way = (inputs.run.from_pct + inputs.run.to_pct) / 200.0;
     let hot = settled(plant, half_way);
-    !hot.stable || hot.temperatures.winding_c > inputs.alt.class.limit_c()
+    !hot.stable || over_k(&inputs.alt, &hot.temperatures) > 0.0
 }
 
 /// How far the worst part is beyond its limit \[K\]; negative below it.
