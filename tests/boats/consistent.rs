@@ -4,7 +4,7 @@
 mod chemistry;
 mod day;
 mod heat;
-mod proposals;
+pub mod proposals;
 mod sentences;
 mod sheet;
 

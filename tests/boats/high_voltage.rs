@@ -128,7 +128,7 @@ fn the_same_watts_at_three_voltages() {
             .set("bank_capacity_ah", 400.0 / blocks)
             .set("bank_harness_mohm", 1.5 * blocks * blocks)
             .set("daily_use_ah", 120.0 / blocks)
-            .set("alt_diode_v", 0.4 * blocks)
+            .set("alt_diode_v", 0.35 * blocks)
             .answers()
     };
     let low = at("12 V", "12", 1.0);
@@ -159,5 +159,44 @@ fn agm_at_24_v() {
             says.setting_between("charge", "float", 26.4, 27.6);
             says.no_danger();
             says.hours_between(1.5, 4.5);
+        });
+}
+
+#[test]
+fn a_large_charger_on_a_small_alternator_by_watts() {
+    // 30 A at 26.8 V through 91 %: 30 × 26.8 / 12.74 + 5 = 68 A of a 12 V 120 A
+    // alternator, 62 % of what it gives cold, unwatched: something gets too hot.
+    Boat::new("12 V 120 A, 24 V house, 30 A DC-DC charger")
+        .choose("bank_nominal_v", "24")
+        .choose("way_kind", "converter")
+        .choose("reg_kind", "internal")
+        .set("way_converter_a", 30.0)
+        .set("alt_rated_a", 120.0)
+        .set("bank_capacity_ah", 200.0)
+        .set("daily_use_ah", 60.0)
+        .check(|says| {
+            says.hours_between(1.95, 2.2);
+            says.hot_amps_between(60.0, 70.0);
+            says.must_find_one_of(&["case_too_hot", "near_limit", "winding_too_hot"]);
+        });
+}
+
+#[test]
+fn a_link_at_48_v() {
+    // 0.5 C of 200 A·h: 100 A into the bank, never more; 137 A there would be.
+    Boat::new("48 V, 150 A, data link")
+        .choose("bank_nominal_v", "48")
+        .choose("alt_nominal_v", "48")
+        .set("alt_rated_a", 150.0)
+        .set("alt_mass_kg", 12.0)
+        .set("eng_displacement_l", 3.0)
+        .set("bank_capacity_ah", 200.0)
+        .choose("reg_link", "limits")
+        .check(|says| {
+            says.peak_bank_amps_between(95.0, 100.5);
+            says.must_not_find("management_opens");
+            // 106 A × 56 V / 0.55 to 0.65 = 9.1 to 10.8 kW of some 21.
+            says.belt_kw_between(8.8, 11.5);
+            says.engine_share_between(40.0, 65.0);
         });
 }

@@ -184,7 +184,8 @@ fn large_case_alternator() {
             says.hours_between(1.05, 1.9);
             says.must_not_find("management_opens");
             says.short_circuit_ka_between(35.0, 38.0);
-            says.survives();
+            says.no_danger();
+            says.verdict_lacks("overheats");
         });
 }
 

@@ -34,6 +34,7 @@ mod lead;
 mod lithium_direct;
 mod load_dump;
 mod odd_mixes;
+mod searches;
 mod shore_and_sun;
 mod small_and_large;
 mod through_dcdc;

@@ -148,14 +148,12 @@ impl Says {
         self.between("winding °C", self.report.run.peak.winding_c, low_c, high_c);
     }
 
-    /// Peak of a load dump with nothing against it, of the first alternator.
+    /// Peak of a load dump with nothing against it, of the first alternator, at
+    /// the worse of charging speed and highest speed.
     #[track_caller]
     pub fn peak_dump_between(&self, low_v: f64, high_v: f64) {
-        let peak = self
-            .disconnect()
-            .machines
-            .first()
-            .map(|m| m.charging.peak_v);
+        let machines = &self.disconnect().machines;
+        let peak = machines.first().map(|machine| machine.peak_v());
         self.some_between("load dump V", peak, low_v, high_v);
     }
 

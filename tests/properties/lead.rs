@@ -78,6 +78,16 @@ fn too_much_voltage() {
     );
 }
 
+/// Nothing is said of lithium on a boat with a bank of lead.
+#[test]
+fn no_word_of_lithium() {
+    for inputs in ["", "&reg_kind=internal", "&bank_temperature_c=-20"] {
+        for found in findings(&format!("bank_chemistry=flooded{inputs}")) {
+            assert!(!found.text.contains("ithium"), "{}", found.text);
+        }
+    }
+}
+
 #[test]
 fn too_little_voltage() {
     let under = |kind, volts, celsius| severity(&held(kind, volts, celsius), "lead_undervoltage");

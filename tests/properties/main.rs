@@ -28,6 +28,7 @@ mod round_trip;
 mod service;
 mod settings;
 mod share;
+mod signs;
 mod smooth;
 mod space;
 mod steps;

@@ -16,7 +16,7 @@ mod year_cost;
 
 use serde::Serialize;
 
-use crate::report::{Finding, Report, report};
+use crate::report::{Finding, Report, report_without_lead};
 use crate::worksheet::{Arrangement, Worksheet};
 
 pub(crate) use alternators::{larger_a, second_a};
@@ -59,7 +59,7 @@ impl WorkedOut {
     fn of(sheet: &Worksheet, arrangement: Arrangement) -> WorkedOut {
         let with = arrangement.on(sheet);
         WorkedOut {
-            report: report(&with),
+            report: report_without_lead(&with),
             arrangement,
             with,
         }

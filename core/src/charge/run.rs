@@ -14,8 +14,10 @@ pub use super::trace::{Sample, Stretch, Trace};
 
 /// Parts of a state: charge, air, and carried along alternator ampere-seconds
 /// and shaft joules; then winding, body, rectifier and sensor of each machine.
-/// One machine alone, its sensor quick, needs the first of them only.
+/// One machine alone needs the first of them only, its sensor the last of
+/// these, where it lags.
 const ALONE: usize = 7;
+const ALONE_LAGGING: usize = 8;
 pub(super) const PARTS: usize = 12;
 pub(super) type State = [f64; PARTS];
 
@@ -184,11 +186,10 @@ fn rates<const N: usize>(
 
 /// Charges from one state of charge (0 to 1) until another, or `last_s` seconds.
 pub fn charge(plant: &Plant, from: f64, until: f64, last_s: f64, fineness: &Fineness) -> Trace {
-    let alone = plant.second.is_none() && !plant.main.lags();
-    let points = if alone {
-        step_through::<ALONE>(plant, from, until, last_s, fineness)
-    } else {
-        step_through::<PARTS>(plant, from, until, last_s, fineness)
+    let points = match (plant.second.is_some(), plant.main.lags()) {
+        (false, false) => step_through::<ALONE>(plant, from, until, last_s, fineness),
+        (false, true) => step_through::<ALONE_LAGGING>(plant, from, until, last_s, fineness),
+        (true, _) => step_through::<PARTS>(plant, from, until, last_s, fineness),
     };
     Trace {
         plant: *plant,

@@ -4,6 +4,7 @@
 
 mod check;
 mod choice;
+mod effect;
 mod section;
 mod spec;
 mod step;
@@ -13,7 +14,8 @@ mod value;
 pub(crate) use check::no_input;
 pub use check::{Complaint, parse_number, quoted};
 pub(crate) use choice::choice;
-
+pub(crate) use effect::effects;
+pub use effect::{Direction, Effect, Effects};
 pub use section::{Field, Section};
 pub(crate) use section::{section, sections};
 pub use spec::{Absent, Kind, Knowledge, Place, Spec, Spread};

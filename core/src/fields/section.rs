@@ -153,6 +153,13 @@ macro_rules! sections {
                     $(SectionId::$section => &<$type as $crate::fields::Section>::FIELDS[usize::from(self.field)].spec,)+
                 }
             }
+            /// The signs expected of the main answers when it rises; none for a
+            /// number nobody has written them for.
+            pub fn effect(self) -> Option<$crate::fields::Effect> {
+                match self.section {
+                    $(SectionId::$section => <$type as $crate::fields::Effects>::effect(self.short()),)+
+                }
+            }
             /// Its name within the section.
             fn short(self) -> &'static str {
                 match self.section {

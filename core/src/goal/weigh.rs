@@ -7,7 +7,7 @@ use crate::charge::day::{DayNeed, daily_trace};
 use crate::charge::plant::Plant;
 use crate::energy::energy;
 use crate::energy::hours::{DayHours, SolarStorage};
-use crate::report::{Finding, report};
+use crate::report::{Finding, report_without_lead};
 use crate::sky::sky;
 use crate::worksheet::{Inputs, May, Worksheet};
 
@@ -159,6 +159,6 @@ impl Scales {
             inputs: self.with(levels),
             ..sheet.clone()
         };
-        harm(&report(&with))
+        harm(&report_without_lead(&with))
     }
 }

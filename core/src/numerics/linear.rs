@@ -13,22 +13,26 @@ impl<const N: usize> Factors<N> {
     pub fn of(mut rows: [[f64; N]; N]) -> Option<Factors<N>> {
         let mut order: [usize; N] = std::array::from_fn(|row| row);
         for pivot in 0..N {
-            let best = (pivot..N)
-                .max_by(|&a, &b| rows[a][pivot].abs().total_cmp(&rows[b][pivot].abs()))?;
+            let mut best = pivot;
+            for row in pivot + 1..N {
+                if rows[row][pivot].abs() > rows[best][pivot].abs() {
+                    best = row;
+                }
+            }
+            if rows[best][pivot].abs() < 1e-12 {
+                return None;
+            }
             rows.swap(pivot, best);
             order.swap(pivot, best);
             let above = rows[pivot];
-            if above[pivot].abs() < 1e-12 {
-                return None;
-            }
-            for row in &mut rows[pivot + 1..] {
-                if row[pivot] == 0.0 {
-                    continue;
-                }
+            for row in rows.iter_mut().skip(pivot + 1) {
                 let factor = row[pivot] / above[pivot];
                 row[pivot] = factor;
-                for (cell, above) in row.iter_mut().zip(above).skip(pivot + 1) {
-                    *cell -= factor * above;
+                if factor == 0.0 {
+                    continue;
+                }
+                for column in pivot + 1..N {
+                    row[column] -= factor * above[column];
                 }
             }
         }
@@ -38,17 +42,16 @@ impl<const N: usize> Factors<N> {
     /// Solves for one right side.
     pub fn solve(&self, right: &[f64; N]) -> [f64; N] {
         let mut x: [f64; N] = self.order.map(|row| right[row]);
-        for row in 0..N {
-            let known: f64 = (0..row)
-                .map(|column| self.rows[row][column] * x[column])
-                .sum();
-            x[row] -= known;
+        for (row, factors) in self.rows.iter().enumerate() {
+            for column in 0..row {
+                x[row] -= factors[column] * x[column];
+            }
         }
-        for row in (0..N).rev() {
-            let known: f64 = (row + 1..N)
-                .map(|column| self.rows[row][column] * x[column])
-                .sum();
-            x[row] = (x[row] - known) / self.rows[row][row];
+        for (row, factors) in self.rows.iter().enumerate().rev() {
+            for column in row + 1..N {
+                x[row] -= factors[column] * x[column];
+            }
+            x[row] /= factors[row];
         }
         x
     }

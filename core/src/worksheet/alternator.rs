@@ -2,7 +2,7 @@
 
 use super::{Inputs, WayKind};
 use crate::fields::units::{AMPERE, CELSIUS, KELVIN, KILOGRAM, NONE, PERCENT, RPM, VOLT, WATT};
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 
 choice! {
     /// What the output curve is drawn from.
@@ -138,6 +138,40 @@ section! {
             .help("Heat it takes to warm the machine, against what its mass says. 1 until a sea trial says otherwise: it moves the first quarter of an hour, not the hot current.");
         nominal_v: AlternatorVolts = choose("Alternator's voltage", AlternatorVolts::OPTIONS, 0).nameplate()
             .help("On its plate: 14 V means a 12 V alternator, 28 V one of 24 V, 56 V one of 48 V. It must be that of the battery its cable leads to.");
+    }
+}
+
+effects! {
+    Alternator {
+        rated_a: Up, Down;
+        rated_rpm: Down, Up;
+        second_a: Up, Down;
+        second_rpm: Down, Up;
+        zero_rpm: Down, Up;
+        pulley_ratio: Up, Down;
+        max_rpm: Level, Level;
+        rectifier_limit_c: Level, Level;
+        case_limit_c: Level, Level;
+        efficiency_pct: Up, Down;
+        mass_kg: Level, Down;
+        test_v: Depends("more volts of the rating mean more watts, but less field at the bank's volts"), Depends("as the current");
+        plate_rotor_c: Up, Down;
+        // The rated loss is fixed, and only what the winding has of it falls with
+        // the square of the current: what another part has more weighs more, hot.
+        field_w: Down, Up;
+        diode_v: Down, Up;
+        iron_share_pct: Down, Up;
+        fan_share_pct: Down, Up;
+        fan_exponent: Depends("the fan's loss is known at 6000 rpm: slower it is less by a larger exponent, faster more"), Depends("as the current");
+        field_exponent: Down, Up;
+        speed_exponent: Down, Up;
+        rotor_rise_k: Down, Up;
+        anchor_winding_c: Down, Up;
+        // As hot at more speed, and so at more current, is better cooled.
+        anchor_rpm: Up, Down;
+        anchor_air_c: Up, Down;
+        cooling_exponent: Depends("up where it turns faster than on the bench, down where slower"), Depends("as the current");
+        heat_capacity_factor: Level, Down;
     }
 }
 

@@ -5,7 +5,7 @@ use crate::fields::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, MILLIOHM, MILLIVOLT_PER_CELL_KELVIN, OHM_AMPERE_HOUR, PERCENT,
     VOLT,
 };
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 use crate::physics::battery::{
     AGM, Bank as PhysicalBank, COMPENSATION_MV, Cells, FLOODED, GEL, LeadKind, compensated_v,
     lfp_cold_factor, lfp_resistance_ohm, peukert_hours,
@@ -95,6 +95,21 @@ section! {
         limit_over_50c_a: Option<f64> = maybe("Most current from 50 to 60 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().deep()
             .help("From the battery maker's sheet; nothing above 60 °C.")
             .when(lithium);
+    }
+}
+
+effects! {
+    Bank {
+        capacity_ah: Up, Down;
+        window_low_pct: Level, Level;
+        window_high_pct: Level, Level;
+        charge_v: Up, Down;
+        charge_limit_a: Up, Down;
+        temperature_c: Depends("cold lithium takes less, and warm lead is charged at fewer volts"), Depends("as the current");
+        resistance_ohm_ah: Down, Up;
+        harness_mohm: Down, Up;
+        charge_efficiency_pct: Level, Down;
+        compensation_mv: Depends("a warm bank gets more volts by less compensation, a cold one fewer"), Depends("as the current");
     }
 }
 

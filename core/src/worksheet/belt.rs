@@ -2,7 +2,7 @@
 
 use super::{Inputs, guard::Said};
 use crate::fields::units::{DEGREE, MILLIMETRE, NEWTON, NONE};
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 use crate::physics::belt::{BeltType, RIBS_6, RIBS_8, RIBS_10, TWO_V13, V10, V13, wrap_rad};
 
 choice! {
@@ -78,6 +78,10 @@ section! {
             .help("Of all belts or ribs together, from the belt maker's sheet.")
             .when(said);
     }
+}
+
+effects! {
+    Belt: no effect
 }
 
 fn said(inputs: &Inputs) -> bool {

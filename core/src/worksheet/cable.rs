@@ -2,7 +2,7 @@
 
 use super::{Basis, Current, Inputs, SecondRole, WayKind, Worksheet};
 use crate::fields::units::{AMPERE, METRE, PERCENT, VOLT, WATT};
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 
 choice! {
     /// Where a run lies.
@@ -101,6 +101,10 @@ section! {
         flag: Flag = choose("Flag", Flag::OPTIONS, 0).deep()
             .help("Whose rule the boat is under. It changes what is said about the rule, not the figures.");
     }
+}
+
+effects! {
+    Cable: no effect
 }
 
 fn converter(inputs: &Inputs) -> bool {

@@ -4,7 +4,7 @@ use super::{Chemistry, Inputs};
 use crate::fields::units::{
     CYCLE, DAY, HOUR, MONEY, MONEY_PER_KILOWATT_HOUR, MONEY_PER_LITRE, PERCENT, YEAR,
 };
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 
 choice! {
     /// How amounts are written.
@@ -48,6 +48,10 @@ section! {
         years: f64 = number("Parts last", YEAR, 1.0, 50.0, 10.0)
             .help("Over how many years a purchase is spread.");
     }
+}
+
+effects! {
+    Cost: no effect
 }
 
 /// Full cycles to the end of a bank's life: common practice, no source.

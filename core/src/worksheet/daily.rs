@@ -1,7 +1,7 @@
 //! The day's use.
 
 use crate::fields::units::{AMPERE_HOUR, HOUR, PERCENT, WATT};
-use crate::fields::{choice, choose, number, section};
+use crate::fields::{choice, choose, effects, number, section};
 
 choice! {
     /// Where the day's use comes from.
@@ -33,5 +33,16 @@ section! {
         inverter_on_h: f64 = number("Inverter left on", HOUR, 0.0, 24.0, 3.0).deep()
             .help("Hours a day it is switched on, used or not. Counted only if the list holds a mains load.")
             .when(|i| i.daily.basis == Basis::Listed);
+    }
+}
+
+effects! {
+    Daily {
+        use_ah: Up, Up;
+        saved_pct: Down, Down;
+        night_share_pct: Level, Level;
+        inverter_efficiency_pct: Down, Down;
+        inverter_idle_w: Up, Up;
+        inverter_on_h: Up, Up;
     }
 }

@@ -5,7 +5,7 @@ use crate::fields::units::{
     CELSIUS, KILOGRAM_PER_LITRE, KILOJOULE_PER_KELVIN, KILOWATT, LITRE_SWEPT,
     MEGAJOULE_PER_KILOGRAM, MILLIMETRE, MINUTE, PERCENT, RPM, WATT_PER_KELVIN,
 };
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 use crate::physics::torque::{self, torque_share};
 
 choice! {
@@ -69,6 +69,25 @@ section! {
             .help("About half a kilojoule for each kilogram. Sets how long it warms the space after stopping.");
         surface_w_k: Option<f64> = maybe("Heat to the space", WATT_PER_KELVIN, 0.0, 300.0, "4.5 W/K and 9 more for each litre", |w| Some(usual_surface_w_k(&w.inputs))).deep().spread_pct(45.0)
             .help("For each degree between block and air, exhaust lagged; 5 to 10 more with a bare riser. The usual figure lets 4 to 8 % of the fuel's heat into the space, whatever the engine's size.");
+    }
+}
+
+effects! {
+    Engine {
+        rpm: Up, Down;
+        displacement_l: Depends("a bigger engine gives its space more heat and draws more air through it"), Depends("as the current");
+        top_rpm: Level, Level;
+        rated_kw: Level, Level;
+        stroke_mm: Level, Level;
+        indicated_efficiency_pct: Level, Level;
+        belt_efficiency_pct: Level, Level;
+        fuel_mj_kg: Level, Level;
+        fuel_kg_l: Level, Level;
+        filling_pct: Up, Down;
+        running_c: Down, Up;
+        warm_up_min: Level, Down;
+        heat_kj_k: Level, Level;
+        surface_w_k: Down, Up;
     }
 }
 

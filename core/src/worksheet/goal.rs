@@ -2,7 +2,7 @@
 
 use super::{RegulatorKind, SecondRole, WayKind};
 use crate::fields::units::{HOUR, LITRE, MONEY};
-use crate::fields::{choice, choose, number, section};
+use crate::fields::{choice, choose, effects, number, section};
 
 choice! {
     /// What the goal is about.
@@ -68,4 +68,8 @@ section! {
             .help("Lowered to what bank and belt take, where the alternator could give more.")
             .when(|i| i.way.kind == WayKind::Direct && i.reg.kind == RegulatorKind::External);
     }
+}
+
+effects! {
+    Goal: no effect
 }

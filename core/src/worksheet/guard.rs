@@ -2,7 +2,7 @@
 
 use super::{Chemistry, Inputs, RegulatorKind};
 use crate::fields::units::{JOULE, SECOND, VOLT};
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 use crate::physics::dump::{suppressed_v, withstand_v};
 
 choice! {
@@ -49,6 +49,10 @@ section! {
         decay_s: f64 = number("Pulse dies away in", SECOND, 0.02, 1.5, 0.4).deep()
             .help("Until a tenth is left. 0.04 to 0.4 s in the standard's test; the field of a usual machine takes 0.2 to 0.7 s.");
     }
+}
+
+effects! {
+    Guard: no effect
 }
 
 /// Whether a machine here lies on a house bank that can part itself from it.

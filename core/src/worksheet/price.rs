@@ -3,7 +3,7 @@
 use crate::fields::units::{
     MONEY, MONEY_PER_AMPERE, MONEY_PER_AMPERE_HOUR, MONEY_PER_KILOWATT_HOUR, MONEY_PER_WATT,
 };
-use crate::fields::{number, section};
+use crate::fields::{effects, number, section};
 
 section! {
     /// The price list. Its figures are round ones of our own.
@@ -35,4 +35,8 @@ section! {
         other: f64 = number("Other parts and labour", MONEY, 0.0, 1.0e8, 0.0)
             .help("On top of the list; each arrangement can have its own.");
     }
+}
+
+effects! {
+    Price: no effect
 }

@@ -4,7 +4,7 @@ use super::{Chemistry, Inputs, WayKind};
 use crate::fields::units::{
     AMPERE, CELSIUS, KELVIN, MILLIVOLT_PER_KELVIN, MINUTE, PERCENT, RPM, SECOND, VOLT,
 };
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 
 choice! {
     /// What regulates the field.
@@ -77,6 +77,20 @@ section! {
     }
 }
 
+effects! {
+    Regulator {
+        set_point_c: Up, Down;
+        fold_band_k: Depends("a wider band begins earlier and ends later"), Depends("as the current");
+        sensor_lag_s: Level, Depends("a late sensor lets more through at first, and then hunts");
+        ramp_min: Level, Up;
+        low_speed_rpm: Down, Up;
+        low_speed_pct: Up, Down;
+        current_cap_a: Up, Down;
+        fixed_v: Up, Down;
+        drop_mv_k: Down, Up;
+    }
+}
+
 /// Whether a regulator lies on a bank that could tell it what it may take.
 fn can_be_linked(inputs: &Inputs) -> bool {
     inputs.reg.kind == RegulatorKind::External
@@ -124,7 +138,8 @@ impl Inputs {
         if self.built_in_on_house() {
             self.built_in_v()
         } else {
-            self.charge_v() + self.compensation_v()
+            // A wild compensation does not turn a voltage round.
+            (self.charge_v() + self.compensation_v()).max(0.0)
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use super::{Chemistry, Inputs};
 use crate::fields::units::{DAY, HOUR, PERCENT};
-use crate::fields::{maybe, number, section};
+use crate::fields::{effects, maybe, number, section};
 
 section! {
     /// The rule by which the engine is started and stopped.
@@ -24,6 +24,10 @@ section! {
         motoring_h: f64 = number("Engine run on those days", HOUR, 0.0, 24.0, 2.0)
             .help("Run anyway, for getting out and in; it charges meanwhile as at charging speed.");
     }
+}
+
+effects! {
+    Rule: no effect
 }
 
 /// Points above the lowest state of charge wanted: what the boat uses until

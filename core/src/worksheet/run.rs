@@ -1,7 +1,7 @@
 //! The charging run.
 
 use crate::fields::units::{AMPERE, HOUR, PERCENT};
-use crate::fields::{maybe, number, section};
+use crate::fields::{effects, maybe, number, section};
 
 section! {
     /// From where to where the bank is charged, and what draws meanwhile.
@@ -16,5 +16,14 @@ section! {
         longest_h: f64 = number("Give up after", HOUR, 0.5, 24.0, 16.0).deep()
             .decided()
             .help("The reckoning of a run ends here if the target is not reached.");
+    }
+}
+
+effects! {
+    Run {
+        from_pct: Depends("the hot current is that of the bank half-way: a fuller bank takes less, but at more volts"), Level;
+        to_pct: Depends("as for the start"), Up;
+        house_load_a: Up, Depends("it adds to the current where a voltage is held, and takes of it where heat decides");
+        longest_h: Level, Level;
     }
 }

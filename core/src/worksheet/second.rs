@@ -1,7 +1,7 @@
 //! A second alternator on the same engine.
 
 use super::{Inputs, WayKind};
-use crate::fields::{choice, choose, section};
+use crate::fields::{choice, choose, effects, section};
 
 choice! {
     /// What a second alternator does.
@@ -18,6 +18,10 @@ section! {
         role: SecondRole = choose("How many", SecondRole::OPTIONS, 0)
             .help("The alternator above charges the house bank. One beside it heats the same air and hangs on the same engine. Both follow the same regulator settings where both charge the house bank.");
     }
+}
+
+effects! {
+    Second: no effect
 }
 
 impl Inputs {

@@ -2,7 +2,7 @@
 
 use super::Inputs;
 use crate::fields::units::{AMPERE, PERCENT};
-use crate::fields::{choice, choose, number, section};
+use crate::fields::{choice, choose, effects, number, section};
 
 choice! {
     /// What puts back what the sun does not.
@@ -22,6 +22,10 @@ section! {
         efficiency_pct: f64 = number("Shore charger's efficiency", PERCENT, 30.0, 99.0, 88.0).nameplate().deep()
             .help("From the dock's kilowatt-hours to the bank's: 85 to 92 % for a modern charger (common practice).");
     }
+}
+
+effects! {
+    Shore: no effect
 }
 
 impl Inputs {

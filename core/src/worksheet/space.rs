@@ -5,7 +5,7 @@ use crate::fields::units::{
     AMPERE, CELSIUS, CUBIC_METRE_PER_HOUR, KILOGRAM_PER_CUBIC_METRE, KILOJOULE_PER_KELVIN, PERCENT,
     WATT_PER_KELVIN,
 };
-use crate::fields::{choice, choose, maybe, number, section};
+use crate::fields::{choice, choose, effects, maybe, number, section};
 
 choice! {
     /// Where the air temperature comes from.
@@ -67,6 +67,24 @@ section! {
             .when(modelled);
         recirculation_pct: f64 = number("Own warm air drawn in again", PERCENT, 0.0, 60.0, 15.0).deep().spread(5.0, 35.0)
             .help("5 to 15 % of the way from air to case temperature with free space around the machine, 15 to 35 % when boxed in or behind the engine.");
+    }
+}
+
+effects! {
+    Space {
+        hot_c: Down, Up;
+        outside_c: Down, Up;
+        blower_m3h: Up, Down;
+        blower_installed_pct: Up, Down;
+        leak_m3h: Up, Down;
+        wall_w_k: Up, Down;
+        cabin_c: Down, Up;
+        heat_capacity_kj_k: Level, Down;
+        air_kg_m3: Up, Down;
+        start_c: Level, Up;
+        cold_air_pct: Up, Down;
+        wanted_a: Level, Level;
+        recirculation_pct: Down, Up;
     }
 }
 

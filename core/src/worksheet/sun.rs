@@ -2,7 +2,7 @@
 
 use super::Inputs;
 use crate::fields::units::{CELSIUS, DEGREE, HOUR, NONE, PERCENT, PERCENT_PER_KELVIN, WATT};
-use crate::fields::{choice, choose, number, section};
+use crate::fields::{choice, choose, effects, number, section};
 
 choice! {
     /// Where the day's sun comes from.
@@ -59,6 +59,18 @@ section! {
         heat_loss_pct_k: f64 = number("Lost with heat", PERCENT_PER_KELVIN, 0.0, 1.0, 0.4).nameplate().spread(0.3, 0.45).deep()
             .help("Temperature coefficient of power in the data sheet, without its minus sign: 0.3 to 0.45 for each degree above 25 °C.")
             .when(by_place);
+    }
+}
+
+effects! {
+    Sun {
+        panel_w: Level, Down;
+        full_hours: Level, Down;
+        latitude_deg: Level, Depends("by the season");
+        clearness: Level, Down;
+        yield_pct: Level, Down;
+        noct_c: Level, Up;
+        heat_loss_pct_k: Level, Depends("cells colder than 25 °C give more");
     }
 }
 

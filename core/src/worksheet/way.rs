@@ -2,7 +2,7 @@
 
 use super::{Inputs, SecondRole};
 use crate::fields::units::{AMPERE, PERCENT, VOLT};
-use crate::fields::{choice, choose, number, section};
+use crate::fields::{choice, choose, effects, number, section};
 
 choice! {
     /// How the alternator's current reaches the house bank.
@@ -44,6 +44,16 @@ section! {
         services_a: f64 = number("Engine services and start battery", AMPERE, 0.0, 100.0, 5.0).spread(3.0, 8.0)
             .help("What else hangs on the machine of the start battery: instruments, pumps, topping it up. 3 to 8 A.")
             .when(serves_start);
+    }
+}
+
+effects! {
+    Way {
+        converter_a: Up, Down;
+        converter_efficiency_pct: Down, Down;
+        lockout_v: Down, Up;
+        start_v: Depends("a DC-DC charger asks for fewer amperes at more volts, but locks out at few"), Depends("as the current");
+        services_a: Up, Up;
     }
 }
 

@@ -161,7 +161,11 @@ mod tests {
         close(&Worksheet::default(), 0.99);
         close(&demo(), 0.8);
         // A bank that is full before anything is hot.
-        close(&boat(&[("bank_capacity_ah", Value::Number(60.0))]), 0.8);
+        let linked = ("reg_link", Value::Choice(1));
+        close(
+            &boat(&[("bank_capacity_ah", Value::Number(60.0)), linked]),
+            0.8,
+        );
         // Through a converter; lead, which takes less and less.
         close(&boat(&[("way_kind", Value::Choice(1))]), 0.8);
         close(&boat(&[("bank_chemistry", Value::Choice(1))]), 0.85);

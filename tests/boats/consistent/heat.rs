@@ -42,6 +42,13 @@ pub fn check(says: &Says) {
         }
     }
     near(says, worst);
+    let cool = worst.into_iter().all(|over| over < -30.0);
+    let noted = says.weights("nothing_watches_heat");
+    let to_do = noted.iter().any(|weight| *weight != Weight::Note);
+    says.holds(!cool || !to_do, || {
+        format!("nothing comes within 30 K of its limit ({worst:.0?} K), and it is to be watched")
+    });
+    advice(says);
     if says
         .codes(Weight::Danger)
         .iter()
@@ -51,6 +58,11 @@ pub fn check(says: &Says) {
             "the verdict says it survives, a finding that it cooks".to_string()
         });
     }
+    // A load dump kills diodes: an alternator that loses its battery is not safe.
+    says.holds(
+        !says.has("management_opens") || !says.said_to_survive(),
+        || "the verdict says it survives, and its battery is disconnected under load".to_string(),
+    );
     if says.verdict().to_lowercase().contains("overheats") {
         let hot = TOO_HOT
             .iter()
@@ -76,6 +88,33 @@ pub fn check(says: &Says) {
     says.holds((cut_a - flows_a).abs() < 0.03 * flows_a + 0.5, || {
         format!("{flows_a:.1} A flow, a load dump cuts off {cut_a:.1}")
     });
+}
+
+/// Advice that can be followed: a built-in regulator has no set-point, and what
+/// is over its limit is spared by nothing.
+fn advice(says: &Says) {
+    let built_in = says.chosen("reg_kind") == "internal";
+    for finding in &says.report.findings {
+        let lower = finding.text.contains("ower the set-point")
+            || finding.text.contains("ower the temperature limit");
+        says.holds(!(built_in && lower), || {
+            format!(
+                "a built-in regulator has no set-point to lower: {}",
+                finding.text
+            )
+        });
+    }
+    let over = TOO_HOT.iter().any(|code| says.has(code));
+    for group in &says.settings().groups {
+        for line in &group.lines {
+            says.holds(!(over && line.why.contains("spares it:")), || {
+                format!(
+                    "a part is too hot, and {}.{} says: {}",
+                    group.key, line.key, line.why
+                )
+            });
+        }
+    }
 }
 
 /// A part that settles within 5 K of its limit, and comes there in the run,

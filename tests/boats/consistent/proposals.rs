@@ -1,5 +1,7 @@
 //! Neither arrangements nor the search propose a boat that is in danger.
 
+use ampwright_core::goal::Found;
+
 use crate::answers::{Answers, Weight};
 use crate::says::Says;
 
@@ -29,7 +31,9 @@ const NOT_ITS_BUSINESS: &[&str] = &[
 
 pub fn check(says: &Says) {
     arrangements(says);
-    plans(says);
+    for found in says.found() {
+        plans(says, found);
+    }
 }
 
 fn arrangements(says: &Says) {
@@ -43,6 +47,7 @@ fn arrangements(says: &Says) {
         says.holds(dangers.is_empty(), || {
             format!("“{name}” is proposed with {dangers:?}")
         });
+        larger(says, &name, &answers);
     }
     for outcome in says.comparison().outcomes.iter().skip(1) {
         let share = outcome.engine_share_pct;
@@ -59,8 +64,22 @@ fn arrangements(says: &Says) {
     }
 }
 
-fn plans(says: &Says) {
-    let found = says.found();
+/// A larger alternator is larger than the one there, in watts.
+fn larger(says: &Says, name: &str, with: &Answers) {
+    if !name.contains("larger") {
+        return;
+    }
+    let watts = |answers: &Answers| {
+        answers.figure("alt_rated_a") * answers.sheet.inputs.alternator_test_v()
+    };
+    let (old_w, new_w) = (watts(says), watts(with));
+    says.holds(new_w > old_w, || {
+        format!("“{name}” has {new_w:.0} W in place of {old_w:.0}")
+    });
+}
+
+/// No plan with a change is in danger.
+pub fn plans(says: &Says, found: &Found) {
     let plans = found.plans.iter().filter(|plan| !plan.steps.is_empty());
     for plan in plans {
         let answers = Answers::of(plan.arrangement.on(&says.sheet));

@@ -23,7 +23,7 @@ pub fn check(says: &Says) {
         ("belts", json(&belts(&says.sheet, report))),
         ("first run", json(&first_run(&says.sheet, report))),
         ("arrangements", json(says.comparison())),
-        ("plans", json(says.found())),
+        ("plans", json(&says.found())),
         ("verdict", Json::String(says.verdict())),
         ("year", json(&year(says))),
         ("steps", json(&steps(says))),
@@ -58,8 +58,9 @@ fn year(says: &Says) -> Vec<String> {
 
 /// What the plans say of their steps.
 fn steps(says: &Says) -> Vec<String> {
-    let plans = says.found().plans.iter();
-    plans
+    let found = says.found().iter();
+    found
+        .flat_map(|found| &found.plans)
         .flat_map(|plan| &plan.steps)
         .map(|step| step.sentence())
         .collect()
@@ -71,6 +72,11 @@ fn walk(part: &str, json: &Json, says: &Says) {
             let words = || text.split(|c: char| !(c.is_alphanumeric() || c == '-' || c == '−'));
             says.holds(!words().any(|word| NO_FIGURES.contains(&word)), || {
                 format!("no figure in {part}: {text}")
+            });
+            let digit = |after: &str| after.starts_with(|c: char| c.is_ascii_digit());
+            let hyphen = text.split(" -").skip(1).any(digit);
+            says.holds(!hyphen, || {
+                format!("a hyphen for a minus in {part}: {text}")
             });
             for never in NEVER {
                 says.holds(!text.contains(never), || {

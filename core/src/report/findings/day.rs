@@ -37,7 +37,7 @@ pub(super) fn day_findings(
         Some(DayTrouble::ManagementOpens) => add(
             found,
             Severity::Stop,
-            "management_opens",
+            "day_disconnects",
             "On the daily engine run the battery management system disconnects the bank with the alternator working. Keep current and voltage below what the bank may take: see its charge limit and charge voltage.".to_string(),
         ),
         // Said by the finding of the bank that is emptied.
