@@ -133,7 +133,7 @@ fn what_is_typed_is_in_force_while_it_is_valid() {
 fn an_emptied_entry_says_what_is_used() {
     let desk = Desk::open(Screen::Desk);
     open_all(&desk);
-    desk.fill("#ask-alt_pulley_ratio", "2.6");
+    desk.fill("#ask-alt_pulley_ratio", &format!("2.6{}", keys::ENTER));
     let before = desk.answer();
     for place in PLACES {
         let entry = format!("#{place}-alt_pulley_ratio");

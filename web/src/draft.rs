@@ -122,9 +122,9 @@ pub fn refused(id: &str, of: Of) -> Option<(String, String)> {
     })
 }
 
-/// What is said beside an entry whose text was refused.
-pub fn sentence(spec: &Spec, shown: &Shown, text: &str, why: &str) -> String {
-    let used = spec.shown(shown.value);
+/// What is said beside an entry whose text was refused; `used` is what is in
+/// force, as the entry would show it.
+pub fn sentence(spec: &Spec, shown: &Shown, used: &str, text: &str, why: &str) -> String {
     match (text.trim().is_empty(), shown.value) {
         (true, _) => format!(
             "Empty: {used} is used until you enter a figure, {}.",

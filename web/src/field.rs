@@ -101,7 +101,8 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
     let _ = entry.set_attribute("aria-describedby", &format!("{id}-complaint {id}-help"));
     if let Some((text, why)) = draft::refused(id, of) {
         set_value(&entry, &text);
-        complain(&entry, &draft::sentence(spec, shown, &text, &why));
+        let used = used(&entry, spec, shown.value);
+        complain(&entry, &draft::sentence(spec, shown, &used, &text, &why));
     } else {
         complain(&entry, "");
         // What is being typed stays as typed, "1." and "0,5" included.
@@ -149,6 +150,17 @@ fn told(entry: &Element, spec: &Spec, value: Value) -> String {
         Some(point) if spec.unit().is_some() => text.replace('.', &point),
         _ => text,
     }
+}
+
+/// The same with its unit.
+fn used(entry: &Element, spec: &Spec, value: Value) -> String {
+    let symbol = match (other(entry, spec), spec.unit()) {
+        (Some(other), _) => other.symbol,
+        (None, Some(unit)) => unit.symbol,
+        (None, None) => "",
+    };
+    let figure = told(entry, spec, value);
+    format!("{figure} {symbol}").trim_end().to_string()
 }
 
 /// What stands in an empty entry.
@@ -219,7 +231,9 @@ fn typed(desk: Desk, entry: &Element, _: &Event) {
         Err(wrong) => {
             draft::refuse(desk, &entry.id(), of, text.clone(), wrong.0.clone());
             let shown = shown(desk, of);
-            complain(entry, &draft::sentence(spec, &shown, &text, &wrong.0));
+            let used = used(entry, spec, shown.value);
+            let words = draft::sentence(spec, &shown, &used, &text, &wrong.0);
+            complain(entry, &words);
         }
     }
 }

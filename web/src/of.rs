@@ -99,9 +99,11 @@ impl Of {
         let label = self.spec().map_or("", |spec| spec.label);
         let whose = match self {
             Of::Input(key) => {
-                let namesakes = Key::all().filter(|other| other.spec().label == label);
+                let mut others = Key::all().filter(|other| *other != key);
+                let namesake =
+                    |other: Key| other.spec().label == label && other.applies(&sheet.inputs);
                 let title = key.section.title().to_string();
-                (namesakes.count() > 1).then_some(title)
+                others.any(namesake).then_some(title)
             }
             Of::Load(at, _) => sheet.loads.get(at).map(|load| load.name.clone()),
             Of::Own(at, _) => sheet.arrangements.get(at).map(|own| own.name.clone()),
