@@ -59,6 +59,9 @@ pub(super) fn defences(machine: &Machine, dump: &DumpReport) -> Vec<Defence> {
     let seen = &machine.seen;
     let guard = &seen.guard;
     let mut list = Vec::new();
+    if !seen.alternator_fits() {
+        return list;
+    }
     let mut put = |key, what, standing, says| {
         list.push(Defence {
             key,

@@ -120,28 +120,42 @@ impl DumpReport {
         self.highest_v(left_v) > self.bear_v
     }
 
-    /// Upper end of a voltage left \[V\]: of one that nothing holds down, with
-    /// the estimate's margin.
+    /// Whether a voltage left is a jump that nothing holds down.
+    fn bare(&self, left_v: f64) -> bool {
+        let before_v = self.charging.volts.max(self.top.volts);
+        left_v >= self.peak_v() && left_v > before_v
+    }
+
+    /// Upper end of a voltage left \[V\]: of a bare jump, with the estimate's margin.
     fn highest_v(&self, left_v: f64) -> f64 {
-        if left_v >= self.peak_v() {
+        if self.bare(left_v) {
             self.margin * left_v
         } else {
             left_v
         }
     }
 
-    /// A peak that nothing holds down, as a range: "68 to 87 V".
-    pub(crate) fn peak_words(&self, peak_v: f64) -> String {
-        format!("{peak_v:.0} to {:.0} V", self.margin * peak_v)
-    }
-
-    /// A voltage left: as a range where nothing holds it down.
+    /// A voltage left, a bare jump as a range: "68 to 86 V".
     pub(crate) fn left_words(&self, left_v: f64) -> String {
-        if left_v >= self.peak_v() {
-            self.peak_words(left_v)
+        if self.bare(left_v) {
+            format!("{left_v:.0} to {:.0} V", self.margin * left_v)
         } else {
             format!("{left_v:.0} V")
         }
+    }
+
+    /// The peak of a pulse that nothing holds down, as a range.
+    pub(crate) fn peak_words(&self, dump: &Dump) -> String {
+        if dump.peak_v > dump.volts {
+            format!("{:.0} to {:.0} V", dump.peak_v, self.margin * dump.peak_v)
+        } else {
+            format!("{:.0} V", dump.peak_v)
+        }
+    }
+
+    /// The higher of the two peaks, as a range.
+    pub(crate) fn highest_peak_words(&self) -> String {
+        self.left_words(self.peak_v())
     }
 
     /// Whether anything is said to be there that helps when the bank opens.
@@ -270,7 +284,8 @@ fn pulse(machine: &Machine, most: &Most, exposure: Exposure, clamp_v: Option<f64
         clamp_j,
         standard_low_j: standard.map(|pulse| taken_j(pulse.peak_v.0)),
         standard_high_j: standard.map(|pulse| taken_j(pulse.peak_v.1)),
-        bank_left_v: (exposure == Exposure::Bank).then_some(bank_left_v),
+        // One that must not be connected has no bank to lose.
+        bank_left_v: (exposure == Exposure::Bank && seen.alternator_fits()).then_some(bank_left_v),
         // The switch parts the machine from contact and lead battery alike.
         switch_left_v: (guard.switch == Said::Yes).then_some(holds),
     }

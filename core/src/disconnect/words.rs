@@ -7,6 +7,11 @@ use crate::physics::dump::{TOUCH_V, withstand_v};
 /// What there is to say of one machine, one sentence each.
 pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
     let name = machine.name();
+    if !machine.seen.alternator_fits() {
+        return vec![format!(
+            "The {name} is of another voltage than the battery its cable leads to and must not be connected: there is no load to lose."
+        )];
+    }
     let (now, top) = (&dump.charging, &dump.top);
     let mut said = vec![match dump.exposure {
         Exposure::Bank => format!(
@@ -29,9 +34,9 @@ pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
     };
     said.push(format!(
         "{parted} the voltage would peak at {} at {:.0} engine rpm and at {} at {:.0}, behind {:.2} to {:.2} Ω. This is an estimate of our own; its upper end is wider by a factor of {:.2}, as wide as the range of the standard's test.",
-        dump.peak_words(now.peak_v),
+        dump.peak_words(now),
         now.engine_rpm,
-        dump.peak_words(top.peak_v),
+        dump.peak_words(top),
         top.engine_rpm,
         now.internal_ohm.min(top.internal_ohm),
         now.internal_ohm.max(top.internal_ohm),

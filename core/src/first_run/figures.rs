@@ -67,7 +67,8 @@ const COOLANT_K: f64 = 15.0;
 /// What the bank is charged to at a temperature of its own \[V\]: on a cold
 /// morning a lead bank's compensation raises the volts that are right.
 fn charge_v(settings: &Settings, bank_c: f64) -> f64 {
-    settings.charge_v + settings.compensation_mv / 1000.0 * settings.cells * (bank_c - 25.0)
+    let moved_v = settings.compensation_mv / 1000.0 * settings.cells * (bank_c - 25.0);
+    (settings.charge_v + moved_v).max(0.0)
 }
 
 /// Temperatures of case, rectifier plate and winding at which a run is broken

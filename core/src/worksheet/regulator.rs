@@ -100,7 +100,8 @@ impl Inputs {
         match (self.way.kind, self.reg.kind, self.reg.fixed_v) {
             (WayKind::Direct, RegulatorKind::Internal, Some(fixed_v)) => fixed_v,
             (WayKind::Direct, RegulatorKind::Internal, None) => self.charge_v(),
-            _ => self.charge_v() + self.compensation_v(),
+            // A wild compensation does not turn a voltage round.
+            _ => (self.charge_v() + self.compensation_v()).max(0.0),
         }
     }
 }

@@ -160,10 +160,13 @@ mod tests {
         close(&Worksheet::default(), 0.8);
         close(&Worksheet::default(), 0.99);
         close(&demo(), 0.8);
-        // A bank that is full before anything is hot.
-        let linked = ("reg_link", Value::Choice(1));
+        // A bank that is full before anything is hot; its data link keeps the
+        // alternator at what it may take.
         close(
-            &boat(&[("bank_capacity_ah", Value::Number(60.0)), linked]),
+            &boat(&[
+                ("bank_capacity_ah", Value::Number(60.0)),
+                ("reg_link", Value::Choice(1)),
+            ]),
             0.8,
         );
         // Through a converter; lead, which takes less and less.

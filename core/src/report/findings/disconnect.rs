@@ -29,7 +29,7 @@ pub(super) fn disconnect_findings(sheet: &Worksheet, all: &Disconnect, found: &m
             format!(
                 "Nothing is entered yet on what protects the electronics when the bank disconnects under load: without protection the {} gives {}, and electronics withstand {:.0} V. Answer the questions under “When the bank disconnects”.",
                 called(machine.second),
-                machine.peak_words(machine.peak_v()),
+                machine.highest_peak_words(),
                 machine.bear_v
             ),
         ),
@@ -59,7 +59,7 @@ pub(super) fn disconnect_findings(sheet: &Worksheet, all: &Disconnect, found: &m
             format!(
                 "Only the warning contact stands between the {} and the electronics. A management system that opens without warning, on a short circuit or a fault of its own, leaves {}: a surge suppressor, or a lead battery on the alternator, is the second defence.",
                 called(machine.second),
-                machine.peak_words(machine.peak_v())
+                machine.highest_peak_words()
             ),
         );
     }

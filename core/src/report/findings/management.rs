@@ -132,13 +132,13 @@ fn jump(machine: &DumpReport, dump: &Dump) -> String {
     let (top, bear_v) = (&machine.top, machine.bear_v);
     let mut peaks = format!(
         "the voltage jumps to {} at {:.0} rpm",
-        machine.peak_words(dump.peak_v),
+        machine.peak_words(dump),
         dump.engine_rpm
     );
     if top.peak_v > dump.peak_v && top.amperes > 0.0 {
         peaks += &format!(
             ", and to {} with the engine at {:.0} rpm",
-            machine.peak_words(top.peak_v),
+            machine.peak_words(top),
             top.engine_rpm
         );
     }
