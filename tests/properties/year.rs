@@ -2,7 +2,7 @@
 
 use ampwright_core::fields::{Held, Value};
 use ampwright_core::worksheet::{
-    Basis, Chemistry, Key, NominalVolts, RegulatorKind, SunBasis, WayKind,
+    Basis, Chemistry, Key, NominalVolts, RegulatorKind, Rest, SunBasis, WayKind,
 };
 use ampwright_core::year::{Balance, MonthReport};
 use ampwright_core::{Worksheet, Year, year};
@@ -164,9 +164,13 @@ fn kept(sheet: &Worksheet) -> f64 {
     sheet.figure(key).expect("a figure") / 100.0
 }
 
-/// Ampere-hours the engine had to give, the bank put back to where it began.
+/// Ampere-hours engine and shore power had to give, the bank put back to where
+/// it began.
 fn engine_ah(year: &Year, kept: f64) -> f64 {
-    let month_ah = |month: &MonthReport| month.balance.engine_ah - month.balance.change_ah / kept;
+    let month_ah = |month: &MonthReport| {
+        let balance = month.balance;
+        balance.engine_ah + balance.shore_ah - balance.change_ah / kept
+    };
     year.months.iter().map(month_ah).sum()
 }
 
@@ -233,6 +237,7 @@ proptest! {
             ("reg_kind", RegulatorKind::External.to_value()),
             ("reg_current_cap_a", Value::Number(STEADY_A)),
             ("way_kind", WayKind::Direct.to_value()),
+            ("shore_rest", Rest::Engine.to_value()),
             ("bank_nominal_v", NominalVolts::V12.to_value()),
             ("bank_chemistry", Chemistry::Lfp.to_value()),
         ];
