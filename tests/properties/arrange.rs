@@ -22,6 +22,7 @@ const MAY_BE_NULL: &[&str] = &[
     "engine_kwh",
     "used_kwh",
     "payback_years",
+    "trouble",
     "belt_pct",
 ];
 

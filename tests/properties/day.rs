@@ -182,7 +182,7 @@ proptest! {
         let said = sentence(&drawn.0, &report);
         if let Some(trouble) = day.trouble {
             prop_assert_eq!(report.answer().engine_time, trouble.words());
-            prop_assert!(said.starts_with(trouble.sentence()), "{}", said);
+            prop_assert!(said.contains(trouble.sentence()), "{}", said);
             // Whatever keeps the bank from its charge is a danger of its own.
             prop_assert!(report.findings.iter().any(|found| found.severity == Severity::Stop));
         }
@@ -269,7 +269,7 @@ fn a_bank_that_cannot_be_charged_says_so() {
         let report = report(sheet);
         assert_eq!(report.day.trouble, Some(DayTrouble::CannotBeCharged));
         assert_eq!(report.answer().engine_time, "cannot be charged");
-        assert!(sentence(sheet, &report).starts_with("The engine cannot charge the bank"));
+        assert!(sentence(sheet, &report).contains("The engine cannot charge the bank"));
         let said = report
             .findings
             .iter()

@@ -42,6 +42,7 @@ const MAY_BE_NULL: &[&str] = &[
     "questions.ribs",
     "questions.v_belts",
     "shore.fill_h",
+    "verdict.quantities.after_min",
     "wiring.breaks_ka",
     "wiring.runs.breaks_ka",
     "wiring.runs.gauge",

@@ -18,11 +18,11 @@ const BOATS: [&str; 20] = [
     "v=2&bank_chemistry=agm&reg_kind=internal&bank_capacity_ah=200&end",
     "v=2&two_role=house&bank_capacity_ah=600&alt2_rated_a=70&end",
     "v=2&two_role=start&bank_capacity_ah=600&end",
-    "v=2&space_outside_c=-5&bank_temperature_c=5&eng_rpm=1300&space_blower_m3h=200&end",
+    "v=2&space_outside_c=-5&bank_temperature_c=5&reg_link=limits&eng_rpm=1300&space_blower_m3h=200&end",
     "v=2&alt_curve=points&alt2_curve=points&two_role=house&bank_capacity_ah=800&end",
     "v=2&space_basis=measured&reg_sensor=winding&reg_set_point_c=135&sun_panel_w=200&sun_basis=place&end",
     // Held by the bank's limit, the cap and the low-speed cap.
-    "v=2&bank_capacity_ah=150&bank_charge_limit_a=30&daily_use_ah=60&end",
+    "v=2&bank_capacity_ah=150&bank_charge_limit_a=30&reg_link=limits&daily_use_ah=60&end",
     "v=2&reg_current_cap_a=35&sun_panel_w=200&space_wanted_a=60&end",
     "v=2&reg_low_speed_rpm=3600&reg_low_speed_pct=40&end",
     "v=2&way_start_kept=house&daily_use_ah=80&end",

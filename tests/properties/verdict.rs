@@ -26,6 +26,14 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
     let soaks = found(report, "soak_rectifier").is_some();
     match report.verdict {
         Verdict::NotRun => prop_assert!(!sheet.inputs.engine_charges()),
+        Verdict::WrongVoltage { .. } => {
+            prop_assert!(found(report, "alternator_voltage_mismatch").is_some());
+        }
+        Verdict::BatteryDisconnects { after_s, .. } => {
+            let opening = report.run.opening.expect("an opening");
+            prop_assert_eq!(after_s, opening.after_s);
+            prop_assert_eq!(found(report, "management_opens"), Some(Severity::Stop));
+        }
         Verdict::NotCharged => prop_assert!(report.run.series.iter().all(|m| m.bank_a <= 0.0)),
         Verdict::Overheats { after_min, .. } => {
             prop_assert!(too_hot);
@@ -76,6 +84,11 @@ fn one_of_each() {
         ("v=2&reg_set_point_c=118&end", "runs_hot"),
         ("v=2&eng_rpm=600&end", "not_charged"),
         ("v=2&shore_rest=shore&end", "not_run"),
+        ("v=2&bank_charge_limit_a=50&end", "battery_disconnects"),
+        (
+            "v=2&bank_nominal_v=24&alt_nominal_v=12&end",
+            "wrong_voltage",
+        ),
     ] {
         let sheet = opened(link);
         let report = report(&sheet);

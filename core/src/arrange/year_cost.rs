@@ -40,7 +40,7 @@ const LONGEST_YEARS: f64 = 50.0;
 /// when it saves nothing worth the name.
 pub(super) fn paid_back_years(bought: f64, today: &YearCost, then: &YearCost) -> Option<f64> {
     let saved = today.running() - then.running();
-    if bought > 0.0 && saved < DUST * today.running() {
+    if saved < DUST * today.running() {
         return None;
     }
     payback_years(bought, saved).filter(|years| *years <= LONGEST_YEARS)

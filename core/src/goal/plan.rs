@@ -46,8 +46,8 @@ pub struct Step {
 impl Step {
     /// Amounts and hours in a sentence; the price is the page's to write.
     pub fn sentence(&self) -> String {
-        let amps = if self.adds_a.abs() >= 0.5 {
-            format!("{:+.0} A hot, ", self.adds_a).replace('-', "−")
+        let amps = if self.adds_a.round() != 0.0 {
+            format!("{:+.0} A hot, ", self.adds_a.round()).replace('-', "−")
         } else {
             String::new()
         };

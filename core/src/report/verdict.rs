@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::limits::{NEAR_K, Part, PartLimit, first_passed, nearest, part_limits};
 use super::{Report, clock};
 use crate::charge::Limit;
+use crate::charge::management::OpeningCause;
 use crate::charge::run::Trace;
 use crate::most::called;
 use crate::worksheet::Inputs;
@@ -17,6 +18,20 @@ pub enum Verdict {
     NotRun,
     /// The bank gets nothing in this run.
     NotCharged,
+    /// An alternator is of another voltage than the battery its cable leads to.
+    WrongVoltage {
+        /// Whether it is the second alternator.
+        second: bool,
+    },
+    /// The battery management system disconnects the bank in this run.
+    BatteryDisconnects {
+        /// Why.
+        cause: OpeningCause,
+        /// When, after the start \[s\].
+        after_s: f64,
+        /// Whether an alternator loses its load by that.
+        load_lost: bool,
+    },
     /// A part passes its limit.
     Overheats {
         /// Whether it is the second alternator.
@@ -61,6 +76,22 @@ pub(super) fn verdict(inputs: &Inputs, report: &Report, trace: &Trace) -> Verdic
     let run = &report.run;
     if !inputs.engine_charges() {
         return Verdict::NotRun;
+    }
+    if !inputs.alternator_fits() {
+        return Verdict::WrongVoltage { second: false };
+    }
+    if inputs
+        .as_second()
+        .is_some_and(|seen| !seen.alternator_fits())
+    {
+        return Verdict::WrongVoltage { second: true };
+    }
+    if let Some(opening) = run.opening {
+        return Verdict::BatteryDisconnects {
+            cause: opening.cause,
+            after_s: opening.after_s,
+            load_lost: inputs.on_house(),
+        };
     }
     if run.series.iter().all(|moment| moment.bank_a <= 0.0) {
         return Verdict::NotCharged;
@@ -125,7 +156,11 @@ impl Verdict {
     pub fn survives(&self) -> bool {
         !matches!(
             self,
-            Verdict::Overheats { .. } | Verdict::NeverSettles | Verdict::HotAfterStop { .. }
+            Verdict::WrongVoltage { .. }
+                | Verdict::BatteryDisconnects { .. }
+                | Verdict::Overheats { .. }
+                | Verdict::NeverSettles
+                | Verdict::HotAfterStop { .. }
         )
     }
 
@@ -134,6 +169,15 @@ impl Verdict {
         match *self {
             Verdict::NotRun => "The engine is not run for charging.".to_string(),
             Verdict::NotCharged => "The alternator brings the bank nothing.".to_string(),
+            Verdict::WrongVoltage { second } => format!(
+                "The {} is of another voltage than its battery: do not connect it.",
+                called(second)
+            ),
+            Verdict::BatteryDisconnects {
+                cause,
+                after_s,
+                load_lost,
+            } => disconnects(cause, after_s, load_lost),
             Verdict::Overheats {
                 second,
                 part,
@@ -174,4 +218,25 @@ impl Verdict {
             Verdict::Survives => "The alternator stays within its limits.".to_string(),
         }
     }
+}
+
+/// What the bank's disconnecting means for the alternator.
+fn disconnects(cause: OpeningCause, after_s: f64, load_lost: bool) -> String {
+    let why = match cause {
+        OpeningCause::OverCurrent => "more current flows than it may take",
+        OpeningCause::OverVoltage => "its cells are charged too high",
+        OpeningCause::Cold => "its cells are too cold to be charged",
+        OpeningCause::Hot => "its cells are too hot to be charged",
+    };
+    let when = if after_s < 90.0 {
+        format!("{after_s:.0} s after the start")
+    } else {
+        format!("after {}", clock(after_s / 60.0))
+    };
+    let follows = if load_lost {
+        "The alternator loses its load, and the voltage spike can destroy its rectifier and the electronics."
+    } else {
+        "The alternator keeps its start battery, but the bank is not charged."
+    };
+    format!("The battery disconnects under load {when}, as {why}. {follows}")
 }

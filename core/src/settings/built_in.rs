@@ -50,7 +50,7 @@ pub(super) fn built_in(case: Case) -> Group {
             )
         } else {
             format!(
-                "The DC-DC charger's {:.0} A spares it: the winding reaches {} °C; {:.0} °C is its limit.",
+                "It has no sensor: at the DC-DC charger's {:.0} A the winding reaches {} °C; {:.0} °C is its limit.",
                 inputs.way.converter_a,
                 degrees(report.run.peak.winding_c),
                 inputs.alt.class.limit_c()

@@ -109,6 +109,10 @@ effects! {
         resistance_ohm_ah: Down, Up;
         harness_mohm: Down, Up;
         charge_efficiency_pct: Level, Down;
+        coldest_charge_c: Depends("only cold cells ask for it"), Depends("as the current");
+        limit_to_5c_a: Depends("only cold cells ask for it"), Depends("as the current");
+        limit_to_10c_a: Depends("only cold cells ask for it"), Depends("as the current");
+        limit_over_50c_a: Depends("only hot cells ask for it"), Depends("as the current");
         compensation_mv: Depends("a warm bank gets more volts by less compensation, a cold one fewer"), Depends("as the current");
     }
 }
@@ -187,16 +191,19 @@ impl Inputs {
             .unwrap_or_else(|| usual_charge_limit_a(self))
     }
 
+    /// How chargers follow the bank's temperature \[mV for each cell and kelvin\].
+    pub fn compensation_mv(&self) -> f64 {
+        self.bank
+            .compensation_mv
+            .unwrap_or_else(|| usual_compensation_mv(self))
+    }
+
     /// Change of the charging voltages with the bank's temperature \[V\].
     pub fn compensation_v(&self) -> f64 {
-        let mv = self
-            .bank
-            .compensation_mv
-            .unwrap_or_else(|| usual_compensation_mv(self));
         compensated_v(
             0.0,
             self.bank.nominal_v.blocks(),
-            mv,
+            self.compensation_mv(),
             self.bank.temperature_c,
         )
     }

@@ -65,7 +65,7 @@ section! {
             .decided()
             .help("The most the regulator lets the machine give; often set to spare the belt.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        fixed_v: Option<f64> = maybe("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the alternator", |w| Some(w.inputs.built_in_v())).measured()
+        fixed_v: Option<f64> = maybe("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank", |w| Some(w.inputs.built_in_v())).measured()
             .help("Measured at the battery with the bank full, in the first minute after a start in mild weather: 14.0 to 14.4 V for most built-in regulators. Once the alternator is warm it is less.")
             .when(Inputs::built_in_on_house);
         drop_mv_k: f64 = number("Falls as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().deep().spread(0.0, 12.0)
@@ -122,13 +122,13 @@ impl Inputs {
 
     /// Voltage a built-in regulator holds at 20 °C \[V\].
     pub fn built_in_v(&self) -> f64 {
-        let usual_v = BUILT_IN_V * self.alternator_blocks();
+        let usual_v = BUILT_IN_V * self.bank.nominal_v.blocks();
         self.reg.fixed_v.unwrap_or(usual_v)
     }
 
     /// How much less it holds for each kelvin it is warmer \[V/K\].
     pub fn built_in_drop_v_k(&self) -> f64 {
-        self.reg.drop_mv_k / 1000.0 * self.alternator_blocks()
+        self.reg.drop_mv_k / 1000.0 * self.bank.nominal_v.blocks()
     }
 
     /// Voltage at which current into the house bank is turned down \[V\]:

@@ -4,14 +4,16 @@
 //! Two things hold the current down, and each is taken as if the other did not
 //! matter. Heat: one run from a cold start into a bank that does not fill
 //! gives the current against the time since the start, and after its end the
-//! last of it. The bank: what flows from a cold machine at each state of
-//! charge. The lesser of the two is what the engine gives. So every start is a
-//! cold one, and the few tenths of a volt by which a filling bank slows the
-//! machine are left out; that is within one per cent of the time of a run
-//! reckoned in full, as a test holds.
+//! last of it. The bank: what flows from a cold alternator at each state of
+//! charge, and where a built-in regulator holds less as it warms from one that
+//! has settled there, in between as far as it has warmed up. The lesser of the two is what the
+//! engine gives. So every start is a cold one, and the few tenths of a volt by
+//! which a filling bank slows the alternator are left out; that is within one
+//! per cent of the time of a run calculated in full, as a test holds.
 
 use crate::charge::plant::{Flow, MachineState, Plant};
-use crate::charge::run::{Fineness, charge};
+use crate::charge::run::{Fineness, Sample, charge};
+use crate::charge::steady::settled;
 
 /// Steps of the table of time, and how many an hour has.
 const STEPS: usize = 160;
@@ -26,8 +28,13 @@ pub struct Charger {
     warming_ah: Vec<f64>,
     /// Current once hot \[A\].
     hot_a: f64,
-    /// Most current the bank lets come \[A\], at each step of charge.
-    taken_a: Vec<f64>,
+    /// Most current the bank lets come from a cold alternator \[A\], at each
+    /// step of charge.
+    taken_cold_a: Vec<f64>,
+    /// The same from one that has settled there.
+    taken_hot_a: Vec<f64>,
+    /// How far a built-in regulator has warmed up, 0 to 1, at each step of time.
+    warmth: Vec<f64>,
 }
 
 impl Charger {
@@ -36,7 +43,9 @@ impl Charger {
         Charger {
             warming_ah: Vec::new(),
             hot_a: 0.0,
-            taken_a: Vec::new(),
+            taken_cold_a: Vec::new(),
+            taken_hot_a: Vec::new(),
+            warmth: Vec::new(),
         }
     }
 
@@ -69,31 +78,48 @@ impl Charger {
             sum_ah += 0.5 * pair.iter().sum::<f64>() / STEPS_AN_HOUR;
             warming_ah.push(sum_ah);
         }
+        let end = warming.sample(warming.last_s());
         let cold = MachineState::resting(plant.start_c);
-        let taken_a = (0..=CHARGES)
-            .map(|step| {
-                let charge = step as f64 / CHARGES as f64;
-                // Long after any slow start.
-                house_a(&plant.flow(seconds(STEPS), charge, &cold, &cold))
-            })
+        let charges = (0..=CHARGES).map(|step| step as f64 / CHARGES as f64);
+        let taken_cold_a: Vec<f64> = charges
+            .clone()
+            // Long after any slow start.
+            .map(|charge| house_a(&plant.flow(seconds(STEPS), charge, &cold, &cold)))
             .collect();
+        let taken_hot_a = if plant.held_by_built_in() {
+            charges
+                .map(|charge| house_a(&settled(plant, charge).flow))
+                .collect()
+        } else {
+            taken_cold_a.clone()
+        };
+        let held_v =
+            |at: &Sample| plant.held_at(&at.temperatures, &at.second.unwrap_or(at.temperatures));
+        let (cold_v, end_v) = (held_v(&warming.sample(0.0)), held_v(&end));
+        let warmth = |step: usize| {
+            let fallen_v = cold_v - held_v(&warming.sample(seconds(step)));
+            (fallen_v / (cold_v - end_v).max(1e-6)).clamp(0.0, 1.0)
+        };
         Charger {
             warming_ah,
             hot_a: warm_a.last().copied().unwrap_or(0.0),
-            taken_a,
+            taken_cold_a,
+            taken_hot_a,
+            warmth: (0..=STEPS).map(warmth).collect(),
         }
     }
 
     /// Mean current onto the house side \[A\] from `since_h` after the start
     /// for `span_h` (more than 0), at a state of charge, 0 to 1.
-    #[inline(never)]
     pub fn mean_a(&self, since_h: f64, span_h: f64, charge: f64) -> f64 {
         let warm_a = (self.until_ah(since_h + span_h) - self.until_ah(since_h)) / span_h;
-        warm_a.min(level(&self.taken_a, charge * CHARGES as f64))
+        let warmth = level(&self.warmth, (since_h + 0.5 * span_h) * STEPS_AN_HOUR);
+        let at = |table: &[f64]| level(table, charge * CHARGES as f64);
+        let cold_a = at(&self.taken_cold_a);
+        warm_a.min(cold_a + warmth * (at(&self.taken_hot_a) - cold_a))
     }
 
     /// Ampere-hours until a time after the start \[h\].
-    #[inline(never)]
     fn until_ah(&self, hours: f64) -> f64 {
         let step = hours * STEPS_AN_HOUR;
         let beyond_h = (step - STEPS as f64).max(0.0) / STEPS_AN_HOUR;
@@ -116,7 +142,7 @@ fn level(table: &[f64], place: f64) -> f64 {
 mod tests {
     use super::Charger;
     use crate::charge::plant::Plant;
-    use crate::charge::run::{Fineness, charge};
+    use crate::charge::run::{Fineness, Sample, charge};
     use crate::energy::mean_draw_a;
     use crate::fields::Value;
     use crate::worksheet::{Key, Worksheet, demo};

@@ -5,7 +5,7 @@ use super::{Finding, Severity, add};
 use crate::charge::management::{BLOCK_CELLS, OpeningCause};
 use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::report::Report;
-use crate::settings::volts;
+use crate::settings::{degrees, volts};
 use crate::worksheet::{Chemistry, Inputs, Worksheet};
 
 /// What there is to say of a lithium bank; nothing of lead.
@@ -15,15 +15,17 @@ pub(super) fn bank_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
         return;
     }
     lithium_temperature(inputs, report, found);
-    if inputs.compensation_v() != 0.0 {
+    let compensation_mv = inputs.compensation_mv();
+    if compensation_mv != 0.0 {
         add(
             found,
             Severity::Mend,
             "lithium_compensated",
             format!(
-                "Temperature compensation moves the charge voltage by {:.2} V. It is meant for lead; switch it off for lithium.",
-                inputs.compensation_v()
-            ),
+                "Temperature compensation of {compensation_mv:.1} mV/K a cell moves the charge voltage with every degree ({:+.2} V now). It is meant for lead; switch it off for lithium.",
+                inputs.compensation_v() + 0.0
+            )
+            .replace('-', "−"),
         );
     }
     lithium_voltage(inputs, report, found);
@@ -32,7 +34,7 @@ pub(super) fn bank_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
 /// Whether the cells are too cold or too hot; one that the management system
 /// opens for is told by that.
 fn lithium_temperature(inputs: &Inputs, report: &Report, found: &mut Vec<Finding>) {
-    let bank_c = inputs.bank.temperature_c;
+    let bank_c = degrees(inputs.bank.temperature_c);
     let limit_a = inputs.charge_limit_a();
     if report
         .run
@@ -41,14 +43,14 @@ fn lithium_temperature(inputs: &Inputs, report: &Report, found: &mut Vec<Finding
     {
         return;
     }
-    let coldest_c = inputs.bank.coldest_charge_c.unwrap_or(0.0);
+    let coldest_c = degrees(inputs.bank.coldest_charge_c.unwrap_or(0.0));
     match (inputs.charge_barred(), inputs.ladder_a()) {
         (Some(OpeningCause::Cold), _) => add(
             found,
             Severity::Stop,
             "lithium_frozen",
             format!(
-                "The bank is at {bank_c:.0} °C and cannot be charged: lithium iron phosphate must get nothing below {coldest_c:.0} °C, as metal plates out and the cells are spoilt. Warm it first."
+                "The bank is at {bank_c} °C and cannot be charged: lithium iron phosphate must get nothing below {coldest_c} °C, as metal plates out and the cells are spoilt. Warm it first."
             ),
         ),
         (Some(_), _) => add(
@@ -56,15 +58,15 @@ fn lithium_temperature(inputs: &Inputs, report: &Report, found: &mut Vec<Finding
             Severity::Stop,
             "lithium_too_hot",
             format!(
-                "The bank is at {bank_c:.0} °C and cannot be charged: lithium iron phosphate must get nothing above 60 °C. Let it cool, better below 50 °C."
+                "The bank is at {bank_c} °C and cannot be charged: lithium iron phosphate must get nothing above 60 °C. Let it cool, better below 50 °C."
             ),
         ),
-        (None, Some(_)) if bank_c < 25.0 => add(
+        (None, Some(_)) if inputs.bank.temperature_c < 25.0 => add(
             found,
             Severity::Mind,
             "lithium_cold",
             format!(
-                "At {bank_c:.0} °C the bank may take no more than {limit_a:.0} A, until its cells are at 10 °C."
+                "At {bank_c} °C the bank may take no more than {limit_a:.0} A, until its cells are at 10 °C."
             ),
         ),
         (None, Some(_)) => add(
@@ -72,7 +74,7 @@ fn lithium_temperature(inputs: &Inputs, report: &Report, found: &mut Vec<Finding
             Severity::Mend,
             "lithium_hot",
             format!(
-                "The bank is at {bank_c:.0} °C: above 50 °C it may take no more than {limit_a:.0} A, above 60 °C nothing, and it ages fast. Bring it air."
+                "The bank is at {bank_c} °C: above 50 °C it may take no more than {limit_a:.0} A, above 60 °C nothing, and it ages fast. Bring it air."
             ),
         ),
         (None, None) => {}

@@ -29,9 +29,10 @@ pub(super) fn charge_findings(sheet: &Worksheet, report: &Report, found: &mut Ve
             Severity::Mend,
             "target_not_reached",
             format!(
-                "After {} the bank is at {:.0} %, not at {} %.",
+                "After {} the bank is at {:.1} %, not at {} %.",
                 clock(run.minutes),
-                run.end_charge_pct,
+                // Cut, not rounded: nearly there is not there.
+                (10.0 * run.end_charge_pct).floor() / 10.0,
                 inputs.run.to_pct
             ),
         );

@@ -7,6 +7,7 @@ use crate::disconnect::{Disconnect, Dump, DumpReport, Exposure};
 use crate::most::called;
 use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::report::{Report, clock};
+use crate::settings::degrees;
 use crate::worksheet::{Chemistry, Inputs, RegulatorKind, SecondRole, WayKind, Worksheet};
 
 /// Part of a bank's limit that a setting stays below it: what a regulator
@@ -45,13 +46,13 @@ pub(super) fn management_findings(
 fn cause(inputs: &Inputs, opening: &Opening) -> String {
     let after = when(opening.after_s);
     let limit_a = inputs.charge_limit_a();
-    let bank_c = inputs.bank.temperature_c;
+    let bank_c = degrees(inputs.bank.temperature_c);
     match opening.cause {
         OpeningCause::OverCurrent => format!(
             "The battery management system disconnects the bank {after}: {:.0} A flow into it and it may take {limit_a:.0} A{}. {}",
             opening.bank_a,
             match inputs.ladder_a() {
-                Some(_) => format!(" with its cells at {bank_c:.0} °C"),
+                Some(_) => format!(" with its cells at {bank_c} °C"),
                 None => String::new(),
             },
             unknown_to(inputs)
@@ -61,10 +62,10 @@ fn cause(inputs: &Inputs, opening: &Opening) -> String {
             opening.volts
         ),
         OpeningCause::Cold => format!(
-            "The bank cannot be charged: its cells are at {bank_c:.0} °C, and the battery management system disconnects it {after}. Metal plates out in lithium cells that are charged too cold and spoils them."
+            "The bank cannot be charged: its cells are at {bank_c} °C, and the battery management system disconnects it {after}. Metal plates out in lithium cells that are charged too cold and spoils them."
         ),
         OpeningCause::Hot => format!(
-            "The bank cannot be charged: its cells are at {bank_c:.0} °C, and the battery management system disconnects it {after}."
+            "The bank cannot be charged: its cells are at {bank_c} °C, and the battery management system disconnects it {after}."
         ),
     }
 }
@@ -153,9 +154,9 @@ fn remedy(inputs: &Inputs, opening: &Opening) -> String {
         OpeningCause::OverCurrent => less_current(inputs),
         OpeningCause::OverVoltage => less_voltage(inputs),
         OpeningCause::Cold => {
-            let coldest_c = inputs.bank.coldest_charge_c.unwrap_or(0.0);
+            let coldest_c = degrees(inputs.bank.coldest_charge_c.unwrap_or(0.0));
             format!(
-                "Warm the bank above {coldest_c:.0} °C before anything charges it, and keep the alternator from charging until then."
+                "Warm the bank above {coldest_c} °C before anything charges it, and keep the alternator from charging until then."
             )
         }
         OpeningCause::Hot => {

@@ -50,7 +50,7 @@ pub(super) fn speed_findings(sheet: &Worksheet, report: &Report, found: &mut Vec
             ),
         );
     }
-    if machine.full_cold_a <= 0.0 {
+    if machine.full_cold_a <= 0.0 && report.run.start_a < 1.0 {
         add(
             found,
             Severity::Stop,
