@@ -96,7 +96,7 @@ fn a_belt_that_is_named_is_measured_against_its_load() {
     assert_eq!(written(&desk, "belt"), "");
     desk.press("#fit-belt > summary");
     desk.browser
-        .wait_text("#fit-belt-told", "not said yet")
+        .wait_text("#fit-belt-told", "Which belt turns the alternator?")
         .unwrap();
     assert!(desk.browser.find("#fit-belt-told .told").is_err());
     desk.choose("#fit-belt_kind", "v10");

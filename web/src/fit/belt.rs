@@ -5,6 +5,7 @@ use ampwright_core::{Report, Worksheet, belts};
 
 use super::table::{Bar, Line, bars, line, sentences, table, with_unit};
 use super::{found, heading};
+use crate::words::escape;
 
 const FINDINGS: [&str; 8] = [
     "belt_not_said",
@@ -20,6 +21,9 @@ const FINDINGS: [&str; 8] = [
 /// What to mind, and how much of each belt is used.
 pub fn told(sheet: &Worksheet, report: &Report) -> String {
     let mut text = found(report, &FINDINGS);
+    for question in &report.questions {
+        text += &format!("<p class=lead>{}</p>", escape(&question.text()));
+    }
     let belts = belts(sheet, report);
     for belt in &belts {
         let Some(worst_pct) = belt.worst_pct else {
