@@ -77,7 +77,6 @@ pub(super) fn day_findings(
 fn cannot_be_charged(inputs: &Inputs, plant: &Plant) -> String {
     let bank_c = degrees(inputs.bank.temperature_c);
     if inputs.charge_limit_a() <= 0.0 {
-        let bank_c = format!("{:.0}", inputs.bank.temperature_c).replace('-', "−");
         return format!(
             "The engine cannot charge this bank: at {bank_c} °C it may get no current. Warm its cells before you start the engine, with a heating mat or by moving the bank to a warmer place."
         );
