@@ -51,6 +51,8 @@ pub fn options(screen: Screen, profile: &Path) -> Result<Value> {
         "goog:chromeOptions": options,
         "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
         "unhandledPromptBehavior": "ignore",
+        // A script that looks at every element takes its time on a busy machine.
+        "timeouts": { "script": 180_000 },
     } } }))
 }
 
