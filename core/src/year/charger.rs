@@ -142,7 +142,7 @@ fn level(table: &[f64], place: f64) -> f64 {
 mod tests {
     use super::Charger;
     use crate::charge::plant::Plant;
-    use crate::charge::run::{Fineness, Sample, charge};
+    use crate::charge::run::{Fineness, charge};
     use crate::energy::mean_draw_a;
     use crate::fields::Value;
     use crate::worksheet::{Key, Worksheet, demo};

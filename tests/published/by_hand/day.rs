@@ -91,8 +91,8 @@ fn a_lead_bank_all_but_full() {
 /// A bank of 100 A·h to 80 %, 15 A into it as long as 50·(1 − s) is more, up to
 /// 70 %; then 2/0.87·ln(0.3/0.2) = 0.93211 h for 10 A·h. One run a day would
 /// begin at 80 % − (120 − 5·h)/100 with h = (110/13.05 + 0.93211)/(1 + 5/13.05)
-/// = 6.7681 h: −6.2 %, less than nothing. Two runs of 60 A·h each: h = (50/13.05
-/// + 0.93211)/1.38314 = 3.4440 h each from 80 − (60 − 17.22) = 37.2 %, below the
+/// = 6.7681 h: −6.2 %, less than nothing. Two runs of 60 A·h each: h = (50/13.05 +
+/// 0.93211)/1.38314 = 3.4440 h each from 80 − (60 − 17.22) = 37.2 %, below the
 /// 50 % wanted; three of 40 A·h: h = (30/13.05 + 0.93211)/1.38314 = 2.3360 h
 /// each from 80 − (40 − 11.68) = 51.68 %.
 #[test]
