@@ -175,3 +175,20 @@ fn not_said_of_every_boat() {
     let close = report(&opened("v=2&alt_rated_a=200&bank_capacity_ah=600&end"));
     assert_eq!(found(&close, "case_sensor_lags"), Some(Severity::Mind));
 }
+/// Three parts too hot are told three times, what to do about it once.
+#[test]
+fn what_to_do_is_said_once() {
+    for link in [
+        "v=2&reg_kind=internal&end",
+        "v=2&reg_kind=internal&way_kind=converter&way_converter_a=60&end",
+        "v=2&reg_kind=internal&way_kind=converter&way_converter_a=30&bank_nominal_v=24&alt_rated_a=120&end",
+    ] {
+        let of = report(&opened(link));
+        let hot = || of.findings.iter().filter(|f| TOO_HOT.contains(&f.key));
+        let worst = hot().map(|f| f.severity).min();
+        let advice: Vec<_> = hot().filter(|f| f.text.contains("cooler air")).collect();
+        assert!(hot().count() > 1, "{link}: {:?}", of.findings);
+        assert_eq!(advice.len(), 1, "{link}: {advice:?}");
+        assert_eq!(Some(advice[0].severity), worst, "{link}");
+    }
+}

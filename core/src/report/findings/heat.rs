@@ -27,11 +27,14 @@ pub(super) fn heat_findings(sheet: &Worksheet, report: &Report, found: &mut Vec<
     if inputs.reg.kind == RegulatorKind::Internal && inputs.on_house() {
         unwatched(inputs, report, &limits, found);
     }
-    let mut advised = [false; 2];
     for limit in limits.iter().filter(|limit| limit.margin_k() < 0.0) {
-        // What to do is said once for each alternator.
-        let said = std::mem::replace(&mut advised[usize::from(limit.second)], true);
-        too_hot(inputs, limit, said, found);
+        // What to do is said once for each alternator, with what is worst.
+        let own = limits
+            .iter()
+            .copied()
+            .filter(|one| one.second == limit.second);
+        let worst = nearest(&own.collect::<Vec<_>>());
+        too_hot(inputs, limit, worst == Some(*limit), found);
     }
     near_limit(inputs, &limits, found);
     after_stop(inputs, report, found);
@@ -128,7 +131,7 @@ fn unwatched(inputs: &Inputs, report: &Report, limits: &[PartLimit], found: &mut
 }
 
 /// A part that passes its limit in the run, or would in a longer one.
-fn too_hot(inputs: &Inputs, limit: &PartLimit, said: bool, found: &mut Vec<Finding>) {
+fn too_hot(inputs: &Inputs, limit: &PartLimit, worst: bool, found: &mut Vec<Finding>) {
     let key = match limit.part {
         Part::Winding => "winding_too_hot",
         Part::Rectifier => "rectifier_too_hot",
@@ -157,7 +160,7 @@ fn too_hot(inputs: &Inputs, limit: &PartLimit, said: bool, found: &mut Vec<Findi
         limit.limit_c,
         limit.part.limited_by()
     );
-    if !said {
+    if worst {
         text += " ";
         text += remedy(inputs, limit);
     }
