@@ -115,6 +115,22 @@ fn sun_through_a_flooded_bank() {
 }
 
 #[test]
+fn sun_by_day_use_by_night_through_a_small_bank() {
+    // 400 W × 4.5 h × 75 % = 1350 W·h, 102 A·h; a bank of 100 A·h with 80 in its
+    // window holds no more than 80 of them, and bears 50 A of the 88 that flow.
+    Boat::new("100 A·h, 400 W, all used at night")
+        .set("sun_panel_w", 400.0)
+        .set("daily_night_share_pct", 100.0)
+        .set("bank_capacity_ah", 100.0)
+        .set("daily_use_ah", 100.0)
+        .check(|says| {
+            says.between("A·h left", says.report.energy.rest_ah, 19.0, 21.0);
+            says.danger("management_opens");
+            says.setting_between("regulator", "current_cap", 30.0, 50.0);
+        });
+}
+
+#[test]
 fn next_to_nothing() {
     Boat::new("1 A·h a day")
         .set("daily_use_ah", 1.0)

@@ -12,6 +12,32 @@ fn target_below_start() {
 }
 
 #[test]
+fn a_12_v_charge_voltage_on_24_v() {
+    // 14.2 V on 8 cells is 1.77 V each: it charges nothing, and no sheet tells
+    // anybody to set it.
+    Boat::new("24 V lithium, charge voltage 14.2 V")
+        .choose("bank_nominal_v", "24")
+        .choose("alt_nominal_v", "24")
+        .set("bank_charge_v", 14.2)
+        .check(|says| {
+            says.danger("cannot_be_charged");
+            says.cannot_charge();
+            says.setting_between("charge", "voltage", 27.6, 28.4);
+        });
+}
+
+#[test]
+fn a_24_v_charge_voltage_on_12_v_of_lead() {
+    Boat::new("12 V AGM, charge voltage 28.8 V")
+        .choose("bank_chemistry", "agm")
+        .set("bank_charge_v", 28.8)
+        .check(|says| {
+            says.danger("lead_overvoltage");
+            says.setting_between("charge", "voltage", 14.2, 14.9);
+        });
+}
+
+#[test]
 fn empty_window() {
     Boat::new("window of 60 to 50 %")
         .set("bank_window_low_pct", 60.0)

@@ -5,6 +5,7 @@
 
 use super::alternators::{belt_for, most_a, usual};
 use crate::belt::trusted_a;
+use crate::charge::management::setting_within_a;
 use crate::worksheet::{
     AlternatorVolts, Chemistry, ClampKind, Inputs, Key, RegulatorKind, Rest, Said, SecondRole,
     StartKept, WayKind, Worksheet,
@@ -16,9 +17,6 @@ const START_BLOCK_V: f64 = 14.0;
 const LOCKOUT_BLOCK_V: f64 = 13.0;
 /// The least a current cap can be set to \[A\]: that of its field.
 const LEAST_CAP_A: f64 = 5.0;
-/// Part of the bank's limit that a cap is set to, as a regulator overshoots a
-/// little: own reasoning.
-const CAP_PART: f64 = 0.95;
 
 /// What the user has said that a change must not move.
 #[derive(Debug, Clone, Copy)]
@@ -144,7 +142,7 @@ pub(crate) fn cap_wanted_a(inputs: &Inputs) -> Option<f64> {
     let mut cap_a = f64::INFINITY;
     if together_a > limit_a && !inputs.limit_linked() {
         // One setting serves both.
-        cap_a = CAP_PART * limit_a / on_bank().count().max(1) as f64;
+        cap_a = setting_within_a(limit_a) / on_bank().count().max(1) as f64;
     }
     for seen in on_bank() {
         if let Some(trusted_a) = trusted_a(seen).filter(|most_a| gives_a(seen) > *most_a) {

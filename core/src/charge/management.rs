@@ -32,6 +32,15 @@ const CURRENT_LEAST_A: f64 = 0.5;
 /// Own reasoning.
 const CELL_TOLERANCE_V: f64 = 0.005;
 
+/// Part of a bank's limit that a setting stays below it: what a regulator
+/// overshoots by. Own reasoning.
+const SETTING_PART: f64 = 0.95;
+
+/// What to set, whatever it is set in, to stay within a bank's limit \[A\].
+pub fn setting_within_a(limit_a: f64) -> f64 {
+    SETTING_PART * limit_a
+}
+
 /// Why the contactor opens.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]

@@ -43,6 +43,10 @@ fn voltage(case: Case) -> Line {
             "Your {} is more than the {cell_v:.2} V a cell that such a battery withstands day by day.",
             volts(stated_v)
         ),
+        (None, _) if f.charge_too_low_v.is_some() => format!(
+            "{cell_v:.2} V a cell. Your {} would charge nothing: it is not a charge voltage of this bank.",
+            volts(f.charge_too_low_v.unwrap_or_default())
+        ),
         (None, _) => format!(
             "{:.0} cells in series at {cell_v:.2} V each, at 25 °C.",
             f.cells

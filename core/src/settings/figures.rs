@@ -3,12 +3,13 @@
 use super::Source;
 use super::cap::{holds_hot_a, own_a};
 use super::steps::{high_v, lead_low_v, lithium_low_v};
+use crate::charge::management::setting_within_a;
 use crate::energy::house_load_a;
 use crate::fields::Knowledge;
 use crate::physics::battery::LFP_CHARGE_V;
 use crate::report::Temps;
 use crate::worksheet::{
-    Alternator, Chemistry, Inputs, Key, SecondRole, SensorPlace, WayKind, Worksheet,
+    Alternator, Chemistry, Inputs, Key, SecondRole, SensorPlace, WayKind, Worksheet, usual_charge_v,
 };
 
 /// The numbers behind the settings.
@@ -25,6 +26,8 @@ pub(crate) struct Figures {
     /// The worksheet's figure, where it is more than such a bank is charged to
     /// day by day \[V\].
     pub charge_too_high_v: Option<f64>,
+    /// The worksheet's figure, where it is too low to charge such a bank \[V\].
+    pub charge_too_low_v: Option<f64>,
     /// Float voltage; for lithium the most, where there must be one \[V\].
     pub float_v: f64,
     /// Current into the bank at which absorption ends \[A\].
@@ -96,7 +99,13 @@ impl Figures {
         let cells = if lithium { 4.0 } else { 6.0 } * blocks;
         let (stated_v, most_v) = (inputs.charge_v(), most_v(chemistry) * blocks);
         let too_high = stated_v > most_v + 1e-9;
-        let charge_v = stated_v.min(most_v);
+        // Below its float a bank takes next to nothing: another system's figure.
+        let too_low = stated_v < float_v(chemistry) * blocks - 1e-9;
+        let charge_v = if too_low {
+            usual_charge_v(inputs)
+        } else {
+            stated_v.min(most_v)
+        };
         let bank_limit_a = inputs.own_charge_limit_a();
         let hot_a = if inputs.engine_charges() {
             holds_hot_a(inputs, house_load_a(sheet))
@@ -111,11 +120,12 @@ impl Figures {
             blocks,
             cells,
             charge_v,
-            charge_from: match (too_high, bank_figure(sheet, "bank_charge_v")) {
+            charge_from: match (too_high || too_low, bank_figure(sheet, "bank_charge_v")) {
                 (true, _) => Source::BatteryMaker,
                 (false, from) => from,
             },
             charge_too_high_v: too_high.then_some(stated_v),
+            charge_too_low_v: too_low.then_some(stated_v),
             float_v: (float_v(chemistry) * blocks).min(charge_v),
             tail_a: tail_pct / 100.0 * inputs.bank.capacity_ah,
             tail_pct,
@@ -127,8 +137,8 @@ impl Figures {
             },
             bank_limit_a,
             limit_from: bank_figure(sheet, "bank_charge_limit_a"),
-            share: if together_a > bank_limit_a {
-                bank_limit_a / together_a
+            share: if together_a > setting_within_a(bank_limit_a) {
+                setting_within_a(bank_limit_a) / together_a
             } else {
                 1.0
             },

@@ -4,6 +4,7 @@
 use super::cap::{Decided, cap};
 use super::figures::set_point;
 use super::{Case, Line, Source, amperes, volts};
+use crate::charge::management::setting_within_a;
 use crate::report::Temps;
 use crate::worksheet::{Alternator, Inputs, SensorPlace};
 
@@ -63,7 +64,7 @@ pub(super) fn current(case: Case, nth: Nth, house: bool) -> Line {
     } else {
         (1.0, f64::INFINITY)
     };
-    let (cap_a, decided) = cap(inputs, machine, hot_a, share, limit_a);
+    let (cap_a, decided) = cap(inputs, machine, hot_a, share, setting_within_a(limit_a));
     let (what, key) = ("Current cap", "current_cap");
     if cap_a <= 0.0 {
         let why = format!(
@@ -98,7 +99,7 @@ pub(super) fn current(case: Case, nth: Nth, house: bool) -> Line {
         ),
         Decided::Bank => (
             format!(
-                "The bank may take {} from all that charges it; the house may be drawing nothing.",
+                "A little less than the {} that the bank may take from all that charges it; the house may be drawing nothing.",
                 amperes(limit_a)
             ),
             Source::Calculated,

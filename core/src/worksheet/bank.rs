@@ -131,7 +131,7 @@ fn usual_window_low_pct(inputs: &Inputs) -> f64 {
 }
 
 /// 3.55 V for each lithium cell in series, or the absorption voltage.
-fn usual_charge_v(inputs: &Inputs) -> f64 {
+pub(crate) fn usual_charge_v(inputs: &Inputs) -> f64 {
     let block_v = inputs
         .bank
         .chemistry

@@ -36,6 +36,7 @@ use crate::fields::{Complaint, Kind, Knowledge, Value, sections};
 
 pub use alternator::{Alternator, AlternatorVolts, Curve, InsulationClass, Plate};
 pub use arrangement::Arrangement;
+pub(crate) use bank::usual_charge_v;
 pub use bank::{Bank, Chemistry, NominalVolts};
 pub use belt::{Belt, BeltKind};
 pub use cable::{Cable, Copper, Flag, Insulation, Place as CablePlace};

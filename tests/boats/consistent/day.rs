@@ -33,7 +33,13 @@ fn sums(says: &Says) {
     let kept = says.figure("bank_charge_efficiency_pct") / 100.0;
     let (used_ah, sun_ah) = (energy.anchor.use_ah, energy.sun_ah);
     let least_ah = (used_ah - sun_ah).max(0.0);
-    let most_ah = (used_ah - kept * sun_ah).max(0.0);
+    // What is used by day comes straight from the panels; what is used at night
+    // has to fit into the bank's window.
+    let window_pct = says.figure("bank_window_high_pct") - says.figure("bank_window_low_pct");
+    let fits_ah = window_pct.max(0.0) / 100.0 * says.figure("bank_capacity_ah");
+    let by_day_ah = used_ah * (1.0 - energy.anchor.night_share_pct / 100.0);
+    let of_use_ah = (kept * sun_ah).min(by_day_ah + fits_ah);
+    let most_ah = (used_ah - of_use_ah).max(0.0);
     let within = energy.rest_ah > 0.99 * least_ah - 0.1 && energy.rest_ah < 1.01 * most_ah + 0.1;
     says.holds(within, || {
         let rest_ah = energy.rest_ah;

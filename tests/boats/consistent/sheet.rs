@@ -27,6 +27,27 @@ pub fn check(says: &Says) {
     }
     volts(says);
     currents(says);
+    cap(says);
+}
+
+/// The cap on the sheet is no higher than the one a finding asks for.
+fn cap(says: &Says) {
+    let Some(sheet_a) = number(says, "regulator", "current_cap").filter(|_| says.direct()) else {
+        return;
+    };
+    for finding in &says.report.findings {
+        let asked = finding.text.split("current cap of ").nth(1);
+        let asked_a = asked.and_then(|rest| rest.split(' ').next()?.parse::<f64>().ok());
+        says.holds(
+            asked_a.is_none_or(|asked_a| sheet_a <= asked_a + 0.5),
+            || {
+                format!(
+                    "a cap of {sheet_a:.0} A on the sheet, and {}: {}",
+                    finding.key, finding.text
+                )
+            },
+        );
+    }
 }
 
 fn number(says: &Says, group: &str, line: &str) -> Option<f64> {

@@ -7,7 +7,7 @@ use crate::charge::plant::Plant;
 use crate::numerics::falling_root;
 use crate::report::{DayReport, Report, clock};
 use crate::settings::degrees;
-use crate::worksheet::{Chemistry, Inputs, Worksheet};
+use crate::worksheet::{Chemistry, Inputs, Worksheet, usual_charge_v};
 
 /// Shown percents are whole: less than this below the lowest wanted is none \[%\].
 const BELOW_PCT: f64 = 0.5;
@@ -84,9 +84,7 @@ fn cannot_be_charged(inputs: &Inputs, plant: &Plant) -> String {
     let held_v = plant.held_v;
     let ends_pct =
         100.0 * falling_root(|charge| held_v - plant.bank.rest_v(charge), 0.0, 1.0, 1e-6);
-    let mut usual = *inputs;
-    usual.bank.charge_v = None;
-    let usual_v = usual.charge_v() + inputs.compensation_v();
+    let usual_v = usual_charge_v(inputs) + inputs.compensation_v();
     let target_pct = inputs.run.to_pct;
     let reaches = if ends_pct < 1.0 {
         "does not charge this bank at all".to_string()

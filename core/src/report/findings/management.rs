@@ -2,17 +2,13 @@
 
 use super::{Finding, Severity, add};
 use crate::charge::Limit;
-use crate::charge::management::{BLOCK_CELLS, Opening, OpeningCause};
+use crate::charge::management::{BLOCK_CELLS, Opening, OpeningCause, setting_within_a};
 use crate::disconnect::{Disconnect, Dump, DumpReport, Exposure};
 use crate::most::called;
 use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::report::{Report, clock};
-use crate::settings::degrees;
+use crate::settings::{amperes, degrees};
 use crate::worksheet::{Chemistry, Inputs, RegulatorKind, SecondRole, WayKind, Worksheet};
-
-/// Part of a bank's limit that a setting stays below it: what a regulator
-/// overshoots by. Own reasoning.
-const SETTING_PART: f64 = 0.95;
 
 /// How far a current may lie above a bank's limit and still count as held at
 /// it: see [`crate::charge::management`].
@@ -86,6 +82,9 @@ fn unknown_to(inputs: &Inputs) -> &'static str {
         }
         (_, _, RegulatorKind::Internal) => {
             "A built-in regulator knows volts only, not what the bank may take."
+        }
+        (_, _, RegulatorKind::External) if inputs.reg.current_cap_a.is_some() => {
+            "The regulator's current cap lies above that, or leaves no room for it."
         }
         (_, _, RegulatorKind::External) => {
             "Without a data link or a current cap the regulator does not know that limit."
@@ -166,7 +165,7 @@ fn remedy(inputs: &Inputs, opening: &Opening) -> String {
 }
 
 fn less_current(inputs: &Inputs) -> String {
-    let set_a = setting_a(inputs);
+    let set = amperes(setting_a(inputs));
     if inputs.ladder_a().is_some() {
         let (first, words) = if inputs.bank.temperature_c < 25.0 {
             ("Warm the bank to 10 °C", "cold")
@@ -174,33 +173,33 @@ fn less_current(inputs: &Inputs) -> String {
             ("Let the bank cool below 50 °C", "hot")
         };
         return format!(
-            "{first} before it is charged, so that it may take more, or fit an external regulator with a data link, which follows the limit. With neither, {set_a:.0} A are the most to set for a bank as {words} as this."
+            "{first} before it is charged, so that it may take more, or fit an external regulator with a data link, which follows the limit. With neither, {set} are the most to set while the bank is as {words} as this."
         );
     }
     let direct = inputs.way.kind == WayKind::Direct;
     let both = inputs.two.role == SecondRole::House;
     let cap = if both {
-        format!("{:.0} A on each alternator", (0.5 * set_a).floor())
+        format!("{} on each alternator", amperes(0.5 * setting_a(inputs)))
     } else {
-        format!("{set_a:.0} A")
+        set.clone()
     };
     match (direct, both, inputs.reg.kind) {
-        (false, false, _) => format!("Set the DC-DC charger's output to {set_a:.0} A or less."),
+        (false, false, _) => format!("Set the DC-DC charger's output to {set} or less."),
         (false, true, _) => format!(
-            "Set the DC-DC charger's output and the second alternator's current cap to {set_a:.0} A or less together."
+            "Set the DC-DC charger's output and the second alternator's current cap to {set} or less together."
         ),
         (true, _, RegulatorKind::External) => format!(
             "Set a current cap of {cap}, which holds even when nothing aboard draws, or let the battery tell the regulator its limit over a data link."
         ),
         (true, _, RegulatorKind::Internal) => format!(
-            "Fit an external regulator with a current cap of {cap}, or charge through a DC-DC charger of {set_a:.0} A at most."
+            "Fit an external regulator with a current cap of {cap}, or charge through a DC-DC charger of {set} at most."
         ),
     }
 }
 
-/// What holds a bank to its limit with nothing drawn aboard \[A\]: whole amps.
+/// What holds a bank to its limit with nothing drawn aboard \[A\].
 fn setting_a(inputs: &Inputs) -> f64 {
-    (SETTING_PART * inputs.charge_limit_a()).floor()
+    setting_within_a(inputs.charge_limit_a())
 }
 
 /// What to do about a charge voltage that is too high for lithium cells.
