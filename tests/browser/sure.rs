@@ -25,8 +25,7 @@ fn a_range_appears_and_a_reading_narrows_it() {
     assert_eq!(first, expected.engine_h.words);
     assert!(desk.text("#sure").contains(&expected.hot_a.sentence));
     let strip = desk.browser.find("#answer").unwrap().rect().unwrap();
-    // With the verdict in words, which may take two lines.
-    assert!(strip[3] <= 160.0, "the strip is {} high", strip[3]);
+    assert!(strip[3] <= 130.0, "the strip is {} high", strip[3]);
     desk.browser.shot("sure-range").unwrap();
 
     // The button goes to the figure behind its closed section.

@@ -34,7 +34,16 @@ pub const SECTION: Section = Section {
         ),
         (
             "answer-range",
-            Text::Own(|desk| sure::engine_range(desk).unwrap_or("&nbsp;".into())),
+            Text::Own(|desk| {
+                desk.report.track();
+                // Where no engine runs there is no range of its hours.
+                let runs = desk.look(&|_, report| {
+                    let hours = report.day.engine_hours.unwrap_or_default();
+                    ["", "runs"][usize::from(hours > 0.0)].to_string()
+                });
+                let range = sure::engine_range(desk).filter(|_| !runs.is_empty());
+                range.unwrap_or("&nbsp;".into())
+            }),
         ),
         (
             "answer-need",
@@ -114,7 +123,7 @@ type Shown = (String, &'static str, String, &'static str);
 /// What stands before the ampere-hours of the day.
 fn runs(runs: u32) -> String {
     match runs {
-        0 | 1 => "to put back ".to_string(),
+        0 | 1 => "for ".to_string(),
         runs => format!("in {runs} runs for "),
     }
 }

@@ -130,8 +130,8 @@ pub fn sentence(spec: &Spec, shown: &Shown, used: &str, text: &str, why: &str) -
             "Empty: {used} is used until you enter a figure, {}.",
             spec.span()
         ),
-        (false, Value::Absent) => format!("{why} Until then it counts as left empty."),
-        (false, _) => format!("{why} Until then {used} is used."),
+        (false, Value::Absent) => format!("{why} It counts as left empty until you correct it."),
+        (false, _) => format!("{why} {used} is used until you correct it."),
     }
 }
 

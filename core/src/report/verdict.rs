@@ -225,18 +225,14 @@ fn disconnects(cause: OpeningCause, after_s: f64, load_lost: bool) -> String {
     let why = match cause {
         OpeningCause::OverCurrent => "more current flows than it may take",
         OpeningCause::OverVoltage => "its cells are charged too high",
-        OpeningCause::Cold => "its cells are too cold to be charged",
-        OpeningCause::Hot => "its cells are too hot to be charged",
+        OpeningCause::Cold => "its cells are too cold",
+        OpeningCause::Hot => "its cells are too hot",
     };
     let when = if after_s < 90.0 {
-        format!("{after_s:.0} s after the start")
+        format!("{after_s:.0} s")
     } else {
-        format!("after {}", clock(after_s / 60.0))
+        clock(after_s / 60.0)
     };
-    let follows = if load_lost {
-        "The alternator loses its load, and the voltage spike can destroy its rectifier and the electronics."
-    } else {
-        "The alternator keeps its start battery, but the bank is not charged."
-    };
-    format!("The battery disconnects under load {when}, as {why}. {follows}")
+    let under_load = if load_lost { " under load" } else { "" };
+    format!("The battery disconnects{under_load} after {when}: {why}.")
 }
