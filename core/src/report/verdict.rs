@@ -213,7 +213,7 @@ impl Verdict {
                 part.name()
             ),
             Verdict::HeldByRegulator => {
-                "Held back by its regulator when hot: it survives.".to_string()
+                "Held back by its regulator: it survives.".to_string()
             }
             Verdict::Survives => "The alternator stays within its limits.".to_string(),
         }

@@ -1,23 +1,23 @@
 //! What the engine puts on the house side, as a table: reckoned once, so that
 //! a year of runs costs next to nothing.
 //!
-//! Two things hold the current down, and each is taken as if the other did not
-//! matter. Heat: one run from a cold start into a bank that does not fill
-//! gives the current against the time since the start, and after its end the
-//! last of it. The bank: what flows from a cold alternator at each state of
-//! charge, and where a built-in regulator holds less as it warms from one that
-//! has settled there, in between as far as it has warmed up. The lesser of the two is what the
-//! engine gives. So every start is a cold one, and the few tenths of a volt by
-//! which a filling bank slows the alternator are left out; that is within one
-//! per cent of the time of a run calculated in full, as a test holds.
+//! Two things hold the current down. Heat: a run from a cold start into a bank
+//! that does not fill gives the current against the time since the start, and
+//! after its end the last of it; as a bank fills its voltage rises, and the
+//! current of a hot alternator falls with it. The bank: what flows from a cold
+//! alternator at each state of charge, and from a built-in regulator what its
+//! voltage, which falls as it warms, drives into the bank. The least of these is
+//! what the engine gives. Every start is a cold one. It takes as long as a run
+//! calculated in full within one per cent, as a test holds.
 
 use crate::charge::plant::{Flow, MachineState, Plant};
 use crate::charge::run::{Fineness, Sample, charge};
 use crate::charge::steady::settled;
+use crate::physics::battery::Bank;
 
 /// Steps of the table of time, and how many an hour has.
-const STEPS: usize = 160;
-const STEPS_AN_HOUR: f64 = 20.0;
+const STEPS: usize = 480;
+const STEPS_AN_HOUR: f64 = 60.0;
 /// Steps of the table of charge.
 const CHARGES: usize = 100;
 
@@ -28,13 +28,52 @@ pub struct Charger {
     warming_ah: Vec<f64>,
     /// Current once hot \[A\].
     hot_a: f64,
+    /// What a bank's voltage leaves of it, 0 to about 1, at each step of charge.
+    filled: Vec<f64>,
     /// Most current the bank lets come from a cold alternator \[A\], at each
     /// step of charge.
-    taken_cold_a: Vec<f64>,
-    /// The same from one that has settled there.
-    taken_hot_a: Vec<f64>,
-    /// How far a built-in regulator has warmed up, 0 to 1, at each step of time.
-    warmth: Vec<f64>,
+    taken_a: Vec<f64>,
+    /// Where a built-in regulator holds the bank's voltage.
+    built_in: Option<BuiltIn>,
+}
+
+/// A bank at the voltage of a regulator built into an alternator.
+#[derive(Debug, Clone, PartialEq)]
+struct BuiltIn {
+    /// That voltage at each step of time \[V\].
+    held_v: Vec<f64>,
+    bank: Bank,
+    load_a: f64,
+    /// What it drives once settled at each step of charge \[A\].
+    settled_a: Vec<f64>,
+}
+
+impl BuiltIn {
+    /// What it drives onto the house side \[A\] at a time after the start \[h\] and
+    /// a state of charge, 0 to 1. An alternator that a full bank leaves little to
+    /// do cools again, to what it would settle at.
+    fn drives_a(&self, hours: f64, charge: f64) -> f64 {
+        let over_v = level(&self.held_v, hours * STEPS_AN_HOUR) - self.bank.rest_v(charge);
+        let driven_a = over_v / self.bank.resistance_ohm(charge) + self.load_a;
+        driven_a.max(level(&self.settled_a, charge * CHARGES as f64))
+    }
+}
+
+/// The steps of the table of charge, 0 to 1.
+fn charges() -> impl Iterator<Item = f64> {
+    (0..=CHARGES).map(|step| step as f64 / CHARGES as f64)
+}
+
+/// What reaches the house side \[A\].
+fn house_a(plant: &Plant, flow: &Flow) -> f64 {
+    (flow.bank_a + plant.load_a).max(0.0)
+}
+
+/// What a hot alternator gives at each step of charge \[A\].
+fn settled_a(plant: &Plant) -> Vec<f64> {
+    charges()
+        .map(|charge| house_a(plant, &settled(plant, charge).flow))
+        .collect()
 }
 
 impl Charger {
@@ -43,9 +82,9 @@ impl Charger {
         Charger {
             warming_ah: Vec::new(),
             hot_a: 0.0,
-            taken_cold_a: Vec::new(),
-            taken_hot_a: Vec::new(),
-            warmth: Vec::new(),
+            filled: Vec::new(),
+            taken_a: Vec::new(),
+            built_in: None,
         }
     }
 
@@ -61,12 +100,11 @@ impl Charger {
             seconds(STEPS),
             &Fineness::USUAL,
         );
-        let house_a = |flow: &Flow| (flow.bank_a + plant.load_a).max(0.0);
         let warm_a: Vec<f64> = (0..=STEPS)
             .map(|step| {
                 // A machine that has burnt gives nothing more.
                 if seconds(step) <= warming.last_s() {
-                    house_a(&warming.sample(seconds(step)).moment.flow)
+                    house_a(plant, &warming.sample(seconds(step)).moment.flow)
                 } else {
                     0.0
                 }
@@ -78,45 +116,64 @@ impl Charger {
             sum_ah += 0.5 * pair.iter().sum::<f64>() / STEPS_AN_HOUR;
             warming_ah.push(sum_ah);
         }
-        let end = warming.sample(warming.last_s());
         let cold = MachineState::resting(plant.start_c);
-        let charges = (0..=CHARGES).map(|step| step as f64 / CHARGES as f64);
-        let taken_cold_a: Vec<f64> = charges
-            .clone()
+        let taken_a: Vec<f64> = charges()
             // Long after any slow start.
-            .map(|charge| house_a(&plant.flow(seconds(STEPS), charge, &cold, &cold)))
+            .map(|charge| house_a(plant, &plant.flow(seconds(STEPS), charge, &cold, &cold)))
             .collect();
-        let taken_hot_a = if plant.held_by_built_in() {
-            charges
-                .map(|charge| house_a(&settled(plant, charge).flow))
-                .collect()
-        } else {
-            taken_cold_a.clone()
-        };
+        let hot_a = warm_a.last().copied().unwrap_or(0.0);
         let held_v =
             |at: &Sample| plant.held_at(&at.temperatures, &at.second.unwrap_or(at.temperatures));
-        let (cold_v, end_v) = (held_v(&warming.sample(0.0)), held_v(&end));
-        let warmth = |step: usize| {
-            let fallen_v = cold_v - held_v(&warming.sample(seconds(step)));
-            (fallen_v / (cold_v - end_v).max(1e-6)).clamp(0.0, 1.0)
-        };
+        let built_in = plant.held_by_built_in().then(|| BuiltIn {
+            held_v: (0..=STEPS)
+                .map(|step| held_v(&warming.sample(seconds(step))))
+                .collect(),
+            bank: plant.bank,
+            load_a: plant.load_a,
+            settled_a: settled_a(plant),
+        });
         Charger {
             warming_ah,
-            hot_a: warm_a.last().copied().unwrap_or(0.0),
-            taken_cold_a,
-            taken_hot_a,
-            warmth: (0..=STEPS).map(warmth).collect(),
+            hot_a,
+            filled: match built_in {
+                None => filled(&settled_a(plant), &taken_a, hot_a),
+                Some(_) => vec![1.0],
+            },
+            taken_a,
+            built_in,
         }
     }
 
-    /// Mean current onto the house side \[A\] from `since_h` after the start
-    /// for `span_h` (more than 0), at a state of charge, 0 to 1.
-    pub fn mean_a(&self, since_h: f64, span_h: f64, charge: f64) -> f64 {
-        let warm_a = (self.until_ah(since_h + span_h) - self.until_ah(since_h)) / span_h;
-        let warmth = level(&self.warmth, (since_h + 0.5 * span_h) * STEPS_AN_HOUR);
-        let at = |table: &[f64]| level(table, charge * CHARGES as f64);
-        let cold_a = at(&self.taken_cold_a);
-        warm_a.min(cold_a + warmth * (at(&self.taken_hot_a) - cold_a))
+    /// Mean current onto the house side \[A\] from an age of the run (h, see
+    /// [`Charger::ages_h`]) for `span_h` (more than 0), at a state of charge,
+    /// 0 to 1.
+    pub fn mean_a(&self, age_h: f64, span_h: f64, charge: f64) -> f64 {
+        let held_a = self.built_in.as_ref().map_or(f64::INFINITY, |built_in| {
+            built_in.drives_a(age_h + 0.5 * span_h, charge)
+        });
+        let taken_a = level(&self.taken_a, charge * CHARGES as f64);
+        self.warm_a(age_h, span_h, charge).min(taken_a).min(held_a)
+    }
+
+    /// How much older a run grows in `span_h` \[h\]. Into a bank that takes all
+    /// there is, by just that; one that takes less leaves the alternator cooler,
+    /// as if it had run for less time: copper's heat goes with the square of the
+    /// current. Own reasoning.
+    pub fn ages_h(&self, age_h: f64, span_h: f64, charge: f64) -> f64 {
+        let warm_a = self.warm_a(age_h, span_h, charge);
+        if warm_a <= 0.0 {
+            return span_h;
+        }
+        span_h
+            * (self.mean_a(age_h, span_h, charge) / warm_a)
+                .min(1.0)
+                .powi(2)
+    }
+
+    /// What heat lets through \[A\].
+    fn warm_a(&self, age_h: f64, span_h: f64, charge: f64) -> f64 {
+        let given_ah = self.until_ah(age_h + span_h) - self.until_ah(age_h);
+        given_ah / span_h * level(&self.filled, charge * CHARGES as f64)
     }
 
     /// Ampere-hours until a time after the start \[h\].
@@ -125,6 +182,23 @@ impl Charger {
         let beyond_h = (step - STEPS as f64).max(0.0) / STEPS_AN_HOUR;
         level(&self.warming_ah, step) + beyond_h * self.hot_a
     }
+}
+
+/// What a hot alternator gives at each state of charge, as a part of what it gives
+/// a bank that does not fill \[-\]. Where the bank holds the current, as it does
+/// when it is nearly full, the last part at which heat held it.
+fn filled(settled_a: &[f64], cold_a: &[f64], hot_a: f64) -> Vec<f64> {
+    let mut part = 1.0;
+    settled_a
+        .iter()
+        .zip(cold_a)
+        .map(|(settled_a, cold_a)| {
+            if *settled_a < 0.99 * cold_a && hot_a > 0.0 {
+                part = settled_a / hot_a;
+            }
+            part
+        })
+        .collect()
 }
 
 /// Straight lines between the entries of a table, level outside.
@@ -151,9 +225,10 @@ mod tests {
     fn hours_by_table(plant: &Plant, from: f64, to: f64) -> f64 {
         const STEP_H: f64 = 0.01;
         let charger = Charger::of(plant, 0.5 * (from + to));
-        let (mut charge, mut hours) = (from, 0.0);
+        let (mut charge, mut hours, mut age_h) = (from, 0.0, 0.0);
         while charge < to && hours < 100.0 {
-            let bank_a = charger.mean_a(hours, STEP_H, charge) - plant.load_a;
+            let bank_a = charger.mean_a(age_h, STEP_H, charge) - plant.load_a;
+            age_h += charger.ages_h(age_h, STEP_H, charge);
             charge += plant.bank.charge_rate(bank_a) * 3600.0 * STEP_H;
             hours += STEP_H;
         }

@@ -78,8 +78,8 @@ impl Tally {
 /// What charges the bank in a piece of an hour.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 struct Charging {
-    /// How long the engine has been running, if it runs \[h\].
-    engine_since_h: Option<f64>,
+    /// Age of the engine's run, if it runs \[h\].
+    engine_age_h: Option<f64>,
     /// Whether shore power is on.
     shore: bool,
 }
@@ -103,8 +103,8 @@ pub struct Walker<'a> {
     /// All there is room for \[A·h\].
     pub capacity_ah: f64,
     kept: f64,
-    /// How long the engine has been running \[h\].
-    running_h: Option<f64>,
+    /// Age of the engine's run \[h\].
+    age_h: Option<f64>,
     /// Whether the rule charges the bank.
     pub charging: bool,
     /// The rule.
@@ -120,7 +120,7 @@ impl<'a> Walker<'a> {
             charge_ah,
             capacity_ah: bank.capacity_ah,
             kept: bank.charge_efficiency,
-            running_h: None,
+            age_h: None,
             charging: false,
             orders,
             chargers,
@@ -151,7 +151,7 @@ impl<'a> Walker<'a> {
             let by_rule = |source: Source| self.charging && self.orders.source == source;
             let runs = motoring || by_rule(Source::Engine);
             let charging = Charging {
-                engine_since_h: runs.then(|| self.running_h.unwrap_or(0.0)),
+                engine_age_h: runs.then(|| self.age_h.unwrap_or(0.0)),
                 shore: by_rule(Source::Shore),
             };
             let left_h = if motoring {
@@ -160,6 +160,7 @@ impl<'a> Walker<'a> {
                 1.0 - at
             };
             let span_h = self.piece_h(hour, &charging, left_h);
+            let begins = self.charge();
             self.flow(hour, &charging, span_h, tally);
             if runs {
                 tally.engine_h += span_h;
@@ -170,20 +171,37 @@ impl<'a> Walker<'a> {
             if charging.shore {
                 tally.shore_h += span_h;
             }
-            self.running_h = charging.engine_since_h.map(|since_h| since_h + span_h);
+            self.age_h = charging.engine_age_h.map(|age_h| {
+                let engine = &self.chargers.engine;
+                age_h + engine.ages_h(age_h, span_h, begins)
+            });
             at += span_h;
         }
     }
 
-    /// What engine and shore power give the house side over a time \[A\].
+    /// What engine and shore power give the house side over a time \[A\]: what
+    /// the bank takes at the middle of it, for it takes less as it fills.
     fn given_a(&self, hour: &Hour, charging: &Charging, span_h: f64) -> [f64; 2] {
-        let engine_a = charging.engine_since_h.map_or(0.0, |since_h| {
-            self.chargers.engine.mean_a(since_h, span_h, self.charge())
+        let begins = self.charge();
+        let at_first_a = self.given_at_a(hour, charging, span_h, begins);
+        let net_a = hour.sun_a + at_first_a.iter().sum::<f64>() - hour.use_a;
+        if *charging == Charging::default() || net_a <= 0.0 {
+            return at_first_a;
+        }
+        let half_ah = 0.5 * span_h * net_a * self.kept;
+        let middle = (begins + half_ah / self.capacity_ah).min(self.orders.full.max(begins));
+        self.given_at_a(hour, charging, span_h, middle)
+    }
+
+    /// The same at a state of charge, 0 to 1 \[A\].
+    fn given_at_a(&self, hour: &Hour, charging: &Charging, span_h: f64, charge: f64) -> [f64; 2] {
+        let engine_a = charging.engine_age_h.map_or(0.0, |age_h| {
+            self.chargers.engine.mean_a(age_h, span_h, charge)
         });
         let shore_a = if charging.shore {
             // What sun and engine leave of the loads, and what the bank takes.
             let load_a = hour.use_a - hour.sun_a - engine_a;
-            self.chargers.shore.given_a(self.charge(), load_a).max(0.0)
+            self.chargers.shore.given_a(charge, load_a).max(0.0)
         } else {
             0.0
         };
