@@ -27,14 +27,18 @@
 use std::io::Read;
 use std::process::ExitCode;
 
-use ampwright_core::arrange::compare;
-use ampwright_core::fields::Kind;
-use ampwright_core::goal::Search;
-use ampwright_core::share::{self, Style, forum_text};
-use ampwright_core::sure::Sure;
+use ampwright_core::analysis::year;
+use ampwright_core::boat::{Key, Worksheet, demo};
+use ampwright_core::decision::arrangements::compare;
+use ampwright_core::decision::goal_search::Search;
+use ampwright_core::decision::uncertainty::Sure;
+use ampwright_core::exchange;
+use ampwright_core::exchange::{Reading, read_json, to_json, to_link};
+use ampwright_core::exchange::{Style, forum_text};
+use ampwright_core::guidance::{commissioning, settings};
+use ampwright_core::schema::Kind;
 use ampwright_core::working::{Working, workings};
-use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json, to_link};
-use ampwright_core::{Report, belts, disconnect, first_run, report, settings, wiring, year};
+use ampwright_core::{Report, report};
 use serde::Serialize;
 
 /// Prints something that follows from a worksheet.
@@ -59,18 +63,18 @@ const PRINTS: &[(&str, Print)] = &[
     ("--workings", |sheet| {
         print_json(&workings(sheet, &report(sheet)))
     }),
-    ("--belt", |sheet| print_json(&belts(sheet, &report(sheet)))),
+    ("--belt", |sheet| print_json(&report(sheet).analyses.belts)),
     ("--disconnect", |sheet| {
-        print_json(&disconnect(sheet, &report(sheet)))
+        print_json(&report(sheet).analyses.load_dump)
     }),
     ("--wiring", |sheet| {
-        print_json(&wiring(sheet, &report(sheet)))
+        print_json(&report(sheet).analyses.cables)
     }),
     ("--settings", |sheet| {
         print_json(&settings(sheet, &report(sheet)))
     }),
     ("--first-run", |sheet| {
-        print_json(&first_run(sheet, &report(sheet)))
+        print_json(&commissioning(sheet, &report(sheet)))
     }),
     ("--forum", |sheet| {
         let mut sure = Sure::new(sheet);
@@ -92,20 +96,20 @@ const PRINTS: &[(&str, Print)] = &[
     ("--csv", |sheet| {
         let (report, year) = (report(sheet), year(sheet));
         let mut tables = vec![
-            ("The charging run".to_string(), share::run_csv(&report)),
+            ("The charging run".to_string(), exchange::run_csv(&report)),
             (
                 "Output against speed".to_string(),
-                share::output_csv(&report),
+                exchange::output_csv(&report),
             ),
-            ("The year".to_string(), share::year_csv(&year)),
+            ("The year".to_string(), exchange::year_csv(&year)),
             (
                 "Arrangements".to_string(),
-                share::arrangements_csv(&compare(sheet)),
+                exchange::arrangements_csv(&compare(sheet)),
             ),
         ];
         for month in &year.months {
             let title = format!("A settled day of month {}", month.month);
-            tables.push((title, share::day_csv(&month.day)));
+            tables.push((title, exchange::day_csv(&month.day)));
         }
         for (title, table) in tables {
             println!("# {title}\n{table}");
@@ -183,7 +187,7 @@ fn print_inputs() -> Result<bool, String> {
                 format!("one of {}", keys.join(", "))
             }
             Kind::Number { .. } => spec.span(),
-            Kind::Maybe { absent, .. } => format!("{}, or null: {}", spec.span(), absent.says),
+            Kind::Maybe { empty_says, .. } => format!("{}, or null: {empty_says}", spec.span()),
         };
         let default = match (spec.kind, blank.figure(key)) {
             (Kind::Maybe { .. }, Some(figure)) => format!("null ({figure})"),

@@ -6,49 +6,38 @@
 //! known about the boat) into a [`Report`] (all that follows from it). Nothing
 //! in this crate reads a clock, storage, the locale or a screen.
 //!
-//! The folders tell the job in order:
-//! [`fields`] says what an input is, [`worksheet`] lists the inputs of a boat,
-//! [`energy`] adds up its day, [`physics`] holds the formulas with their
-//! sources, [`charge`] runs the engine and watches what gets hot, [`mod@report`]
-//! gathers the answers and says what to mind, [`arrange`] puts arrangements
-//! beside each other and [`goal`] looks for the cheapest, [`mod@wiring`] finds
-//! cables and fuses, [`mod@belt`] and [`mod@disconnect`] look at what turns the
-//! machine and what happens when its battery goes, [`sure`] says how sure the
-//! answers are, [`trial`] corrects the model by readings of a real run,
-//! [`working`] shows how each result came about,
-//! [`mod@settings`] says what to set in each device, [`mod@first_run`] how to put
-//! it into service, [`share`] writes texts and tables to take along, `glossary` tells what the
-//! words of the trade mean.
+//! The folders tell the job in order, and each uses only those above it; a test
+//! (`tests/layers`) reads the imports and holds them to it:
+//!
+//! 1. [`numerics`]: roots, linear equations, stepping through time, least squares
+//! 2. [`units`]: the units of inputs and how they are converted
+//! 3. [`schema`]: what an input is, without any boat
+//! 4. [`physics`]: formulas with their sources, plain numbers in and out
+//! 5. [`boat`]: the worksheet, everything the user says about the boat
+//! 6. [`simulation`]: the engine runs; what flows, what limits it, what gets hot
+//! 7. [`analysis`]: the day, the run, the year, belt, cable, load dump
+//! 8. [`findings`]: what follows from the analyses for safety
+//! 9. [`mod@report`]: analyses, findings and the verdict as one
+//! 10. [`decision`]: arrangements, goal search, uncertainty, calibration
+//! 11. [`guidance`]: settings, commissioning, cautions
+//! 12. [`working`]: how each figure came about
+//! 13. [`exchange`]: link, file, text and table to take along
+//! 14. [`text`]: what the words of the trade mean
 
-pub mod arrange;
-pub mod belt;
-pub mod charge;
-pub mod disconnect;
-pub mod energy;
-pub mod fields;
-pub mod first_run;
-#[cfg(feature = "words")]
-pub mod glossary;
-pub mod goal;
-mod most;
+pub mod analysis;
+pub mod boat;
+pub mod decision;
+pub mod exchange;
+pub mod findings;
+pub mod guidance;
 pub mod numerics;
 pub mod physics;
 pub mod report;
-pub mod settings;
-pub mod share;
-pub mod sky;
-pub mod sure;
-pub mod trial;
-pub mod wiring;
+pub mod schema;
+pub mod simulation;
+pub mod text;
+pub mod units;
 pub mod working;
-pub mod worksheet;
-pub mod year;
 
-pub use belt::belts;
-pub use disconnect::disconnect;
-pub use first_run::first_run;
+pub use boat::{Inputs, Worksheet};
 pub use report::{Report, report};
-pub use settings::{Settings, settings};
-pub use wiring::{Wiring, wiring};
-pub use worksheet::{Inputs, Worksheet};
-pub use year::{Year, year};

@@ -1,9 +1,9 @@
 //! The boat of case B of `tests/reference/charge_runs.json`.
 
 use ampwright_core::Worksheet;
-use ampwright_core::charge::plant::Plant;
-use ampwright_core::charge::run::{Fineness, Trace, charge};
-use ampwright_core::worksheet::open_link;
+use ampwright_core::exchange::open_link;
+use ampwright_core::simulation::plant::Plant;
+use ampwright_core::simulation::run::{Fineness, Trace, charge};
 
 /// What its house draws meanwhile \[A\].
 pub const LOAD_A: f64 = 6.0;

@@ -10,13 +10,13 @@ mod watch;
 
 use std::hint::black_box;
 
-use ampwright_core::arrange::compare;
-use ampwright_core::charge::plant::Plant;
-use ampwright_core::charge::run::{Fineness, Trace, charge};
-use ampwright_core::charge::steady::settled;
-use ampwright_core::goal::Search;
-use ampwright_core::sure::Sure;
-use ampwright_core::worksheet::demo;
+use ampwright_core::boat::demo;
+use ampwright_core::decision::arrangements::compare;
+use ampwright_core::decision::goal_search::Search;
+use ampwright_core::decision::uncertainty::Sure;
+use ampwright_core::simulation::plant::Plant;
+use ampwright_core::simulation::run::{Fineness, Trace, charge};
+use ampwright_core::simulation::steady_state::settled;
 use ampwright_core::{Worksheet, report};
 
 use watch::row;

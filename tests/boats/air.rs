@@ -10,13 +10,19 @@ fn a_blower() {
     Boat::new("300 m³/h of blower")
         .set("space_blower_m3h", 300.0)
         .check(|says| {
-            let (cool_c, warm_c) = (says.report.run.peak.air_c, still.report.run.peak.air_c);
+            let (cool_c, warm_c) = (
+                says.report.analyses.run.peak.air_c,
+                still.report.analyses.run.peak.air_c,
+            );
             says.holds(cool_c < warm_c - 3.0, || {
                 format!("{cool_c:.0} °C with a blower, {warm_c:.0} without")
             });
             says.space_between(30.0, 53.0);
             says.hot_share_between(40.0, 70.0);
-            let (more_a, less_a) = (says.report.machine.hot_a, still.report.machine.hot_a);
+            let (more_a, less_a) = (
+                says.report.analyses.machine.hot_a,
+                still.report.analyses.machine.hot_a,
+            );
             says.holds(more_a > less_a, || format!("{more_a:.1} and {less_a:.1} A"));
         });
 }
@@ -27,7 +33,10 @@ fn cool_air_by_a_duct() {
     Boat::new("cool-air duct")
         .set("space_cold_air_pct", 60.0)
         .check(|says| {
-            let (more_a, less_a) = (says.report.machine.hot_a, without.report.machine.hot_a);
+            let (more_a, less_a) = (
+                says.report.analyses.machine.hot_a,
+                without.report.analyses.machine.hot_a,
+            );
             says.between("A hot with a duct over without", more_a / less_a, 1.02, 1.5);
         });
 }
@@ -52,7 +61,10 @@ fn a_gentle_set_point() {
     Boat::new("85 °C on the case")
         .set("reg_set_point_c", 85.0)
         .check(|says| {
-            let (low_a, high_a) = (says.report.machine.hot_a, usual.report.machine.hot_a);
+            let (low_a, high_a) = (
+                says.report.analyses.machine.hot_a,
+                usual.report.analyses.machine.hot_a,
+            );
             says.between("A at 85 over 105 °C", low_a / high_a, 0.4, 0.92);
             says.no_danger();
             says.must_not_find("near_limit");
@@ -67,7 +79,10 @@ fn a_soft_start_spares_the_belt() {
     Boat::new("soft start of 10 min")
         .set("reg_ramp_min", 10.0)
         .check(|says| {
-            let (soft_kw, hard_kw) = (says.report.engine.peak_kw, at_once.report.engine.peak_kw);
+            let (soft_kw, hard_kw) = (
+                says.report.analyses.engine.peak_kw,
+                at_once.report.analyses.engine.peak_kw,
+            );
             says.holds(soft_kw < 0.98 * hard_kw, || {
                 format!("{soft_kw:.2} kW with a soft start, {hard_kw:.2} without")
             });
@@ -82,7 +97,7 @@ fn fuel_of_the_day() {
     // the bank, 2.7 to 3.4 at the belt: 0.6 to 1.0 L. In 2.0 to 3.4 h: 1.3 to 3.5 L.
     Boat::new("litres").check(|says| {
         says.litres_between(1.3, 3.5);
-        let marginal = says.report.day.marginal_fuel_l;
+        let marginal = says.report.analyses.day.marginal_fuel_l;
         says.some_between("L of the alternator's", marginal, 0.55, 1.1);
     });
 }
@@ -102,13 +117,16 @@ fn transistors_in_place_of_diodes() {
         .set("alt_diode_v", 0.1)
         .set("alt_efficiency_pct", 64.0)
         .check(|says| {
-            let (new_a, old_a) = (says.report.machine.hot_a, diodes.report.machine.hot_a);
+            let (new_a, old_a) = (
+                says.report.analyses.machine.hot_a,
+                diodes.report.analyses.machine.hot_a,
+            );
             says.holds(new_a > old_a, || {
                 format!("{new_a:.1} A, {old_a:.1} with diodes")
             });
             let (new_c, old_c) = (
-                says.report.run.peak.rectifier_c,
-                diodes.report.run.peak.rectifier_c,
+                says.report.analyses.run.peak.rectifier_c,
+                diodes.report.analyses.run.peak.rectifier_c,
             );
             says.holds(new_c < old_c - 3.0, || {
                 format!("{new_c:.0} °C, {old_c:.0} with diodes")

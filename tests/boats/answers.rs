@@ -4,15 +4,20 @@
 
 use std::cell::OnceCell;
 
-use ampwright_core::arrange::{self, Comparison};
-use ampwright_core::disconnect::Disconnect;
-use ampwright_core::goal::{Found, Search};
-use ampwright_core::report::{Finding, sentence};
-use ampwright_core::settings::Line;
-use ampwright_core::worksheet::Key;
-use ampwright_core::{
-    Report, Settings, Wiring, Worksheet, Year, disconnect, report, settings, wiring, year,
-};
+use ampwright_core::analysis::cable::Wiring;
+use ampwright_core::analysis::load_dump::Disconnect;
+use ampwright_core::analysis::year;
+use ampwright_core::analysis::year::Year;
+use ampwright_core::boat::Key;
+use ampwright_core::decision::arrangements;
+use ampwright_core::decision::arrangements::Comparison;
+use ampwright_core::decision::goal_search::{Found, Search};
+use ampwright_core::findings::Finding;
+use ampwright_core::guidance::settings;
+use ampwright_core::guidance::settings::Line;
+use ampwright_core::guidance::settings::Settings;
+use ampwright_core::report::sentence;
+use ampwright_core::{Report, Worksheet, report};
 use serde::Serialize;
 
 /// How bad a finding is.
@@ -50,8 +55,6 @@ pub struct Answers {
     pub report: Report,
     year: OnceCell<Year>,
     settings: OnceCell<Settings>,
-    disconnect: OnceCell<Disconnect>,
-    wiring: OnceCell<Wiring>,
     comparison: OnceCell<Comparison>,
     found: OnceCell<Vec<Found>>,
 }
@@ -63,8 +66,6 @@ impl Answers {
             sheet,
             year: OnceCell::new(),
             settings: OnceCell::new(),
-            disconnect: OnceCell::new(),
-            wiring: OnceCell::new(),
             comparison: OnceCell::new(),
             found: OnceCell::new(),
         }
@@ -80,24 +81,22 @@ impl Answers {
     }
 
     pub fn disconnect(&self) -> &Disconnect {
-        self.disconnect
-            .get_or_init(|| disconnect(&self.sheet, &self.report))
+        &self.report.analyses.load_dump
     }
 
     pub fn wiring(&self) -> &Wiring {
-        self.wiring
-            .get_or_init(|| wiring(&self.sheet, &self.report))
+        &self.report.analyses.cables
     }
 
     /// The arrangements beside each other, this boat first.
     pub fn comparison(&self) -> &Comparison {
         self.comparison
-            .get_or_init(|| arrange::compare(&self.sheet))
+            .get_or_init(|| arrangements::compare(&self.sheet))
     }
 
     /// The boats that the arrangements propose, each with its name.
     pub fn proposed(&self) -> Vec<(String, Worksheet)> {
-        arrange::all(&self.sheet)
+        arrangements::all(&self.sheet)
             .into_iter()
             .filter(|arrangement| !arrangement.changes.is_empty())
             .map(|arrangement| (arrangement.name.clone(), arrangement.on(&self.sheet)))

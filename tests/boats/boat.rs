@@ -1,7 +1,7 @@
 //! A boat, written down in a few lines: whatever is not said is at its default.
 
 use ampwright_core::Worksheet;
-use ampwright_core::worksheet::{Current, Key, Load, LoadRow, When};
+use ampwright_core::boat::{Current, Key, Load, LoadRow, When};
 
 use crate::answers::Answers;
 use crate::consistent;

@@ -84,7 +84,10 @@ fn a_cold_space_lets_it_hold_more() {
     at("−10 °C outside", -10.0)
         .set("bank_temperature_c", 18.0)
         .check(|says| {
-            let (cold_a, warm_a) = (says.report.machine.hot_a, warm.report.machine.hot_a);
+            let (cold_a, warm_a) = (
+                says.report.analyses.machine.hot_a,
+                warm.report.analyses.machine.hot_a,
+            );
             says.holds(cold_a > 1.1 * warm_a, || {
                 format!("{cold_a:.1} A at −10 °C, {warm_a:.1} A at 28 °C")
             });

@@ -134,12 +134,12 @@ fn the_same_watts_at_three_voltages() {
     let low = at("12 V", "12", 1.0);
     for (name, volts, blocks) in [("24 V", "24", 2.0), ("48 V", "48", 4.0)] {
         let high = at(name, volts, blocks);
-        let hours = [&low, &high].map(|a| a.report.day.engine_hours.unwrap_or(f64::NAN));
+        let hours = [&low, &high].map(|a| a.report.analyses.day.engine_hours.unwrap_or(f64::NAN));
         assert!(
             (hours[0] / hours[1] - 1.0).abs() < 0.03,
             "{name}: {hours:?} h for the same watts"
         );
-        let kw = [&low, &high].map(|a| a.report.engine.peak_kw);
+        let kw = [&low, &high].map(|a| a.report.analyses.engine.peak_kw);
         assert!((kw[0] / kw[1] - 1.0).abs() < 0.03, "{name}: {kw:?} kW");
         let kilo = [&low, &high].map(|a| a.wiring().short_circuit_a);
         assert!(

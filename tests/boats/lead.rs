@@ -181,9 +181,9 @@ fn too_few_volts() {
     let at = |volts: f64| {
         lead("flooded charged to few volts", "flooded", 400.0).set("bank_charge_v", volts)
     };
-    let full = at(14.6).answers().report.day.engine_hours;
+    let full = at(14.6).answers().report.analyses.day.engine_hours;
     at(13.8).check(|says| {
-        let hours = says.report.day.engine_hours;
+        let hours = says.report.analyses.day.engine_hours;
         let longer = hours.is_none_or(|hours| full.is_some_and(|full| hours > 1.2 * full));
         says.holds(longer, || {
             format!("{hours:?} h at 13.8 V, {full:?} h at 14.6")

@@ -69,7 +69,7 @@ fn charged_at_float_voltage() {
     Boat::new("charge voltage 13.4 V")
         .set("bank_charge_v", 13.4)
         .check(|says| {
-            let hours = [&usual.report, &says.report].map(|r| r.day.engine_hours);
+            let hours = [&usual.report, &says.report].map(|r| r.analyses.day.engine_hours);
             let longer = hours[1].is_none_or(|h| hours[0].is_some_and(|usual| h > 1.1 * usual));
             says.holds(longer, || format!("{hours:?} h at 14.2 and 13.4 V"));
             says.limited_by(&["charge_voltage", "temperature"]);
@@ -214,7 +214,7 @@ fn lead_to_the_brim_by_engine() {
         .set("bank_window_high_pct", 100.0)
         .set("daily_use_ah", 60.0)
         .check(|says| {
-            let hours = says.report.day.engine_hours;
+            let hours = says.report.analyses.day.engine_hours;
             says.holds(hours.is_none_or(|h| h > 5.0), || {
                 format!("{hours:?} h to 100 %")
             });
@@ -242,7 +242,10 @@ fn a_low_speed_cap() {
         .set("reg_low_speed_rpm", 2500.0)
         .set("reg_low_speed_pct", 50.0)
         .check(|says| {
-            let (held_a, free_a) = (says.report.machine.hot_a, free.report.machine.hot_a);
+            let (held_a, free_a) = (
+                says.report.analyses.machine.hot_a,
+                free.report.analyses.machine.hot_a,
+            );
             says.holds(held_a <= free_a + 0.1, || {
                 format!("{held_a:.1} and {free_a:.1} A")
             });

@@ -76,38 +76,53 @@ impl Says {
     /// Engine hours a day.
     #[track_caller]
     pub fn hours_between(&self, low: f64, high: f64) {
-        self.some_between("engine h/day", self.report.day.engine_hours, low, high);
+        self.some_between(
+            "engine h/day",
+            self.report.analyses.day.engine_hours,
+            low,
+            high,
+        );
     }
 
     /// The engine need not run.
     #[track_caller]
     pub fn no_engine(&self) {
-        self.some_between("engine h/day", self.report.day.engine_hours, 0.0, 0.0);
+        self.some_between(
+            "engine h/day",
+            self.report.analyses.day.engine_hours,
+            0.0,
+            0.0,
+        );
     }
 
     /// No engine run fills this bank, and the answer says so.
     #[track_caller]
     pub fn cannot_charge(&self) {
-        let hours = self.report.day.engine_hours;
+        let hours = self.report.analyses.day.engine_hours;
         self.holds(hours.is_none(), || format!("{hours:?} h/day, not “cannot”"));
     }
 
     /// What the alternators hold once everything is hot.
     #[track_caller]
     pub fn hot_amps_between(&self, low: f64, high: f64) {
-        self.between("hot A", self.report.machine.hot_a, low, high);
+        self.between("hot A", self.report.analyses.machine.hot_a, low, high);
     }
 
     /// Their output at charging speed when cold.
     #[track_caller]
     pub fn cold_amps_between(&self, low: f64, high: f64) {
-        self.between("cold A", self.report.machine.full_cold_a, low, high);
+        self.between(
+            "cold A",
+            self.report.analyses.machine.full_cold_a,
+            low,
+            high,
+        );
     }
 
     /// Hot output of the cold output.
     #[track_caller]
     pub fn hot_share_between(&self, low_pct: f64, high_pct: f64) {
-        let machine = &self.report.machine;
+        let machine = &self.report.analyses.machine;
         let share_pct = 100.0 * machine.hot_a / machine.full_cold_a;
         self.between("hot output, % of cold,", share_pct, low_pct, high_pct);
     }
@@ -115,7 +130,7 @@ impl Says {
     /// What holds the hot current.
     #[track_caller]
     pub fn limited_by(&self, limits: &[&str]) {
-        let limit = word(&self.report.machine.hot_limit);
+        let limit = word(&self.report.analyses.machine.hot_limit);
         self.holds(limits.contains(&limit.as_str()), || {
             format!("limited by {limit}, not {limits:?}")
         });
@@ -124,7 +139,7 @@ impl Says {
     /// The most that flows into the bank in the run.
     #[track_caller]
     pub fn peak_bank_amps_between(&self, low: f64, high: f64) {
-        let series = self.report.run.series.iter();
+        let series = self.report.analyses.run.series.iter();
         let peak = series.map(|m| m.bank_a).fold(f64::NEG_INFINITY, f64::max);
         self.between("peak A into the bank", peak, low, high);
     }
@@ -132,20 +147,30 @@ impl Says {
     /// Minutes from “charge from” to “charge to”.
     #[track_caller]
     pub fn minutes_between(&self, low: f64, high: f64) {
-        let minutes = self.report.run.minutes_to_target;
+        let minutes = self.report.analyses.run.minutes_to_target;
         self.some_between("min to target", minutes, low, high);
     }
 
     /// The hottest its air gets in the run.
     #[track_caller]
     pub fn space_between(&self, low_c: f64, high_c: f64) {
-        self.between("engine space °C", self.report.run.peak.air_c, low_c, high_c);
+        self.between(
+            "engine space °C",
+            self.report.analyses.run.peak.air_c,
+            low_c,
+            high_c,
+        );
     }
 
     /// The hottest the winding gets in the run.
     #[track_caller]
     pub fn winding_between(&self, low_c: f64, high_c: f64) {
-        self.between("winding °C", self.report.run.peak.winding_c, low_c, high_c);
+        self.between(
+            "winding °C",
+            self.report.analyses.run.peak.winding_c,
+            low_c,
+            high_c,
+        );
     }
 
     /// Peak of a load dump with nothing against it, of the first alternator, at
@@ -174,27 +199,27 @@ impl Says {
     /// Days from full to the end of the window without the engine.
     #[track_caller]
     pub fn autonomy_between(&self, low: f64, high: f64) {
-        let days = self.report.energy.autonomy_days;
+        let days = self.report.analyses.energy.autonomy_days;
         self.some_between("days of autonomy", days, low, high);
     }
 
     /// Share of the engine's power at that speed.
     #[track_caller]
     pub fn engine_share_between(&self, low_pct: f64, high_pct: f64) {
-        let share = self.report.engine.peak_share_pct;
+        let share = self.report.analyses.engine.peak_share_pct;
         self.between("share of the engine %", share, low_pct, high_pct);
     }
 
     /// Power at the belt.
     #[track_caller]
     pub fn belt_kw_between(&self, low: f64, high: f64) {
-        self.between("belt kW", self.report.engine.peak_kw, low, high);
+        self.between("belt kW", self.report.analyses.engine.peak_kw, low, high);
     }
 
     /// Litres a day, the engine run for charging alone.
     #[track_caller]
     pub fn litres_between(&self, low: f64, high: f64) {
-        self.some_between("L/day", self.report.day.fuel_l, low, high);
+        self.some_between("L/day", self.report.analyses.day.fuel_l, low, high);
     }
 
     /// Engine hours of the year, motoring included.

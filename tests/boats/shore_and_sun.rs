@@ -12,7 +12,7 @@ fn shore_only() {
         .check(|says| {
             says.no_engine();
             says.autonomy_between(2.62, 2.7);
-            says.some_between("h to fill", says.report.shore.fill_h, 12.7, 16.0);
+            says.some_between("h to fill", says.report.analyses.shore.fill_h, 12.7, 16.0);
             says.year_hours_between(0.0, 0.5);
             says.year_never_short();
             says.must_not_find("day_not_covered");
@@ -26,7 +26,7 @@ fn a_shore_charger_below_the_mean_draw() {
         .choose("shore_rest", "shore")
         .set("shore_charger_a", 4.0)
         .check(|says| {
-            let fill_h = says.report.shore.fill_h;
+            let fill_h = says.report.analyses.shore.fill_h;
             says.holds(fill_h.is_none(), || format!("full after {fill_h:?} h"));
         });
 }
@@ -55,7 +55,12 @@ fn sun_only() {
             says.no_engine();
             says.year_hours_between(0.0, 0.5);
             says.year_never_short();
-            says.between("A·h of sun", says.report.energy.sun_ah, 200.0, 210.0);
+            says.between(
+                "A·h of sun",
+                says.report.analyses.energy.sun_ah,
+                200.0,
+                210.0,
+            );
             says.no_danger();
             says.verdict_contains(&["sun", "solar"]);
         });
@@ -69,7 +74,7 @@ fn sun_and_engine() {
         .set("sun_panel_w", 300.0)
         .check(|says| {
             says.hours_between(0.6, 1.3);
-            says.between("A·h of sun", says.report.energy.sun_ah, 75.0, 79.0);
+            says.between("A·h of sun", says.report.analyses.energy.sun_ah, 75.0, 79.0);
         });
 }
 
@@ -87,10 +92,12 @@ fn december_and_june_at_52_degrees() {
     let june = at("June at 52°", "6").answers();
     at("December at 52°", "12").check(|says| {
         says.hours_between(1.6, 3.3);
-        let most = june.report.day.engine_hours;
+        let most = june.report.analyses.day.engine_hours;
         says.some_between("engine h/day in June", most, 0.0, 0.9);
         let darkest = says.year().months.iter().max_by(|a, b| {
-            let of = |m: &ampwright_core::year::MonthReport| m.engine_h_week - m.motoring_h_week;
+            let of = |m: &ampwright_core::analysis::year::MonthReport| {
+                m.engine_h_week - m.motoring_h_week
+            };
             of(a).total_cmp(&of(b))
         });
         let month = darkest.map(|m| m.month);
@@ -110,7 +117,7 @@ fn sun_through_a_flooded_bank() {
         .set("daily_use_ah", 100.0)
         .set("daily_night_share_pct", 100.0)
         .check(|says| {
-            says.between("A·h left", says.report.energy.rest_ah, 26.0, 31.0);
+            says.between("A·h left", says.report.analyses.energy.rest_ah, 26.0, 31.0);
         });
 }
 
@@ -124,7 +131,7 @@ fn sun_by_day_use_by_night_through_a_small_bank() {
         .set("bank_capacity_ah", 100.0)
         .set("daily_use_ah", 100.0)
         .check(|says| {
-            says.between("A·h left", says.report.energy.rest_ah, 19.0, 21.0);
+            says.between("A·h left", says.report.analyses.energy.rest_ah, 19.0, 21.0);
             says.danger("management_opens");
             says.setting_between("regulator", "current_cap", 30.0, 50.0);
         });
@@ -149,7 +156,12 @@ fn a_list_of_loads() {
         .load_w("lights", 20.0, 5.0)
         .mains_w("kettle", 1000.0, 0.5)
         .check(|says| {
-            says.between("A·h a day", says.report.energy.anchor.use_ah, 132.0, 136.5);
+            says.between(
+                "A·h a day",
+                says.report.analyses.energy.anchor.use_ah,
+                132.0,
+                136.5,
+            );
             says.hours_between(2.1, 3.9);
             says.must_find("cable_inverter_unsaid");
         });

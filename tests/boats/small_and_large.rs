@@ -101,7 +101,10 @@ fn a_bigger_engine_does_not_cool_its_space() {
         .set("eng_displacement_l", 6.0)
         .set("reg_current_cap_a", 20.0)
         .check(|says| {
-            let (big_c, small_c) = (says.report.run.peak.air_c, small.report.run.peak.air_c);
+            let (big_c, small_c) = (
+                says.report.analyses.run.peak.air_c,
+                small.report.analyses.run.peak.air_c,
+            );
             says.holds(big_c > small_c - 3.0, || {
                 format!("{big_c:.0} °C around 6 L, {small_c:.0} °C around 0.3 L")
             });
@@ -131,7 +134,12 @@ fn at_idle() {
             says.must_find("low_on_the_curve");
             // 21 kW at 3000 rpm is 5.6 at 800 if the torque were level; a diesel
             // at idle has two thirds to nine tenths of it (common practice).
-            says.between("kW at idle", says.report.engine.available_kw, 2.5, 5.2);
+            says.between(
+                "kW at idle",
+                says.report.analyses.engine.available_kw,
+                2.5,
+                5.2,
+            );
             says.hours_between(2.6, 8.0);
             says.no_danger();
         });
@@ -156,7 +164,12 @@ fn a_little_below_cut_in() {
         .set("eng_rpm", 700.0)
         .check(|says| {
             says.must_find_one_of(&["too_slow", "low_on_the_curve"]);
-            says.between("A at the start", says.report.run.start_a, 0.0, 30.0);
+            says.between(
+                "A at the start",
+                says.report.analyses.run.start_a,
+                0.0,
+                30.0,
+            );
         });
 }
 
@@ -168,7 +181,10 @@ fn at_full_speed() {
         says.cold_amps_between(98.0, 104.0);
         says.hot_share_between(42.0, 75.0);
         says.hours_between(1.6, 2.9);
-        let (quick_a, slow_a) = (says.report.machine.hot_a, slow.report.machine.hot_a);
+        let (quick_a, slow_a) = (
+            says.report.analyses.machine.hot_a,
+            slow.report.analyses.machine.hot_a,
+        );
         says.holds(quick_a > slow_a, || {
             format!("{quick_a:.1} A at 3000 rpm, {slow_a:.1} at 1500")
         });
@@ -179,7 +195,7 @@ fn at_full_speed() {
 fn mass_moves_the_time_and_nothing_else() {
     let at = |kg: f64| Boat::new("mass").set("alt_mass_kg", kg).answers();
     let (light, heavy) = (at(3.0), at(15.0));
-    let hot = [&light, &heavy].map(|a| a.report.machine.hot_a);
+    let hot = [&light, &heavy].map(|a| a.report.analyses.machine.hot_a);
     assert!(
         (hot[0] / hot[1] - 1.0).abs() < 0.02,
         "3 kg holds {:.1} A, 15 kg {:.1} A",
@@ -187,7 +203,7 @@ fn mass_moves_the_time_and_nothing_else() {
         hot[1]
     );
     let after_5_min = [&light, &heavy].map(|a| {
-        let series = &a.report.run.series;
+        let series = &a.report.analyses.run.series;
         series.iter().find(|m| m.minute >= 5.0).map(|m| m.case_c)
     });
     assert!(
@@ -217,7 +233,10 @@ fn rated_warm() {
         .choose("alt_plate", "warm")
         .check(|says| {
             says.cold_amps_between(98.0, 116.0);
-            let (warm_a, cold_a) = (says.report.machine.hot_a, cold.report.machine.hot_a);
+            let (warm_a, cold_a) = (
+                says.report.analyses.machine.hot_a,
+                cold.report.analyses.machine.hot_a,
+            );
             says.between(
                 "A hot, rated warm over rated cold",
                 warm_a / cold_a,

@@ -19,7 +19,12 @@ fn second_keeps_the_start_battery() {
             says.cold_amps_between(130.0, 142.0);
             says.hot_share_between(40.0, 65.0);
             says.hours_between(1.3, 2.25);
-            let second = says.report.machine.second.map(|second| second.hot_a);
+            let second = says
+                .report
+                .analyses
+                .machine
+                .second
+                .map(|second| second.hot_a);
             says.some_between("A of the second", second, 4.5, 5.5);
             says.must_not_find("management_opens");
             says.no_danger();

@@ -168,7 +168,7 @@ fn a_corroded_cable() {
         .set("bank_harness_mohm", 30.0)
         .check(|says| {
             says.limited_by(&["charge_voltage"]);
-            let hours = [&sound.report, &says.report].map(|r| r.day.engine_hours);
+            let hours = [&sound.report, &says.report].map(|r| r.analyses.day.engine_hours);
             let longer = hours[1].is_none_or(|h| hours[0].is_some_and(|sound| h > 1.2 * sound));
             says.holds(longer, || format!("{hours:?} h with 1.5 and 30 mΩ"));
         });

@@ -2,10 +2,10 @@
 
 use std::time::Duration;
 
-use ampwright_core::arrange::compare;
-use ampwright_core::goal::Search;
-use ampwright_core::report::clock;
-use ampwright_core::worksheet::{WayKind, demo};
+use ampwright_core::boat::{WayKind, demo};
+use ampwright_core::decision::arrangements::compare;
+use ampwright_core::decision::goal_search::Search;
+use ampwright_core::units::clock;
 use ampwright_tests::driver::Screen;
 
 use crate::desk::Desk;
@@ -96,7 +96,7 @@ fn the_cheapest_way_is_the_cores() {
     let mut sheet = demo();
     for lever in ["machine", "second", "panels", "bank", "loads"] {
         desk.press(&format!("#goal-goal_{lever}"));
-        let key = ampwright_core::worksheet::Key::named(&format!("goal_{lever}")).unwrap();
+        let key = ampwright_core::boat::Key::named(&format!("goal_{lever}")).unwrap();
         sheet.state(key, key.spec().read("no").unwrap()).unwrap();
     }
     desk.fill("#goal-goal_hours", "0.9");

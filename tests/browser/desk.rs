@@ -2,7 +2,7 @@
 
 use crate::site::Site;
 use ampwright_core::Worksheet;
-use ampwright_core::worksheet::open_link;
+use ampwright_core::exchange::open_link;
 use ampwright_tests::driver::{Browser, Element, Screen};
 
 /// A browser with the page open on a phone, and the server behind it.

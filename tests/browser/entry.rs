@@ -2,8 +2,8 @@
 
 use std::time::Duration;
 
-use ampwright_core::fields::{Section as _, Value};
-use ampwright_core::worksheet::{Key, LoadRow, typical_loads};
+use ampwright_core::boat::{Key, LoadRow, typical_loads};
+use ampwright_core::schema::{Section as _, Value};
 use ampwright_tests::driver::{Screen, keys};
 
 use crate::desk::Desk;

@@ -2,8 +2,11 @@
 //! says, and it follows what is answered there.
 
 use crate::desk::Desk;
-use ampwright_core::worksheet::{Key, Worksheet};
-use ampwright_core::{Wiring, disconnect, fields::Value, report, wiring};
+use ampwright_core::analysis::cable::Wiring;
+use ampwright_core::analysis::{cable, load_dump};
+use ampwright_core::boat::{Key, Worksheet};
+use ampwright_core::report;
+use ampwright_core::schema::Value;
 use ampwright_tests::driver::Screen;
 
 fn state(sheet: &mut Worksheet, name: &str, value: Value) {
@@ -11,7 +14,7 @@ fn state(sheet: &mut Worksheet, name: &str, value: Value) {
 }
 
 fn wires(sheet: &Worksheet) -> Wiring {
-    wiring(sheet, &report(sheet))
+    report(sheet).analyses.cables
 }
 
 /// What is written to a fold's places.
@@ -123,7 +126,7 @@ fn the_defences_are_answered_and_what_is_left_follows() {
     };
     stands("clamp", "not said");
     let left = |sheet: &Worksheet| {
-        let machine = &disconnect(sheet, &report(sheet)).machines[0];
+        let machine = &report(sheet).analyses.load_dump.machines[0];
         format!("{:.0} V", machine.bank_left_v().unwrap())
     };
     let mut sheet = Worksheet::default();

@@ -1,7 +1,7 @@
 //! Folds that remember whether they are open, and the glossary one tap away.
 
 use crate::desk::{Desk, OPENED};
-use ampwright_core::glossary::GLOSSARY;
+use ampwright_core::text::glossary::GLOSSARY;
 use ampwright_tests::driver::Screen;
 use serde_json::json;
 

@@ -1,8 +1,9 @@
 //! The main job: put in a boat, read how long the engine must run.
 
 use crate::desk::Desk;
-use ampwright_core::worksheet::{Key, Worksheet};
-use ampwright_core::{fields::Value, report};
+use ampwright_core::boat::{Key, Worksheet};
+use ampwright_core::report;
+use ampwright_core::schema::Value;
 use ampwright_tests::driver::Screen;
 
 /// A boat of our own invention, through the short path.

@@ -2,8 +2,10 @@
 //! kept but not sent, and each prints by itself.
 
 use crate::desk::Desk;
-use ampwright_core::worksheet::{Key, Worksheet};
-use ampwright_core::{fields::Value, report, settings};
+use ampwright_core::boat::{Key, Worksheet};
+use ampwright_core::guidance::settings;
+use ampwright_core::report;
+use ampwright_core::schema::Value;
 use ampwright_tests::driver::Screen;
 
 /// What the page prints is not sent to a printer here.

@@ -2,7 +2,7 @@
 //! of it is missing.
 
 use crate::site::{Site, part};
-use ampwright_core::worksheet::{Key, QUESTIONS};
+use ampwright_core::boat::{Key, QUESTIONS};
 use ampwright_core::{Worksheet, report};
 use ampwright_tests::driver::{Browser, Profile, Screen};
 use serde_json::json;

@@ -1,8 +1,8 @@
 //! Figures that are stepped without typing: by buttons and by arrow keys.
 
 use crate::desk::Desk;
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::Key;
+use ampwright_core::boat::Key;
+use ampwright_core::schema::Value;
 use ampwright_tests::driver::Screen;
 
 const CAPACITY: &str = "#ask-bank_capacity_ah";

@@ -57,7 +57,7 @@ fn blocked_storage_says_so_and_work_goes_on() {
     desk.press("#files summary");
     desk.press("#save-all");
     let saved = desk.browser.wait_script("return window.saved").unwrap();
-    let saved = ampwright_core::worksheet::read_file(saved.as_str().unwrap()).unwrap();
+    let saved = ampwright_core::exchange::read_file(saved.as_str().unwrap()).unwrap();
     assert_eq!(saved[0].sheet.name, "Plover");
     desk.assert_quiet();
 }

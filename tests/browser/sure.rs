@@ -2,8 +2,8 @@
 //! narrows when somebody measures.
 
 use crate::desk::Desk;
-use ampwright_core::sure::Sure;
-use ampwright_core::worksheet::Worksheet;
+use ampwright_core::boat::Worksheet;
+use ampwright_core::decision::uncertainty::Sure;
 use ampwright_tests::driver::Screen;
 
 /// Waits until the range is reckoned, and gives its words.

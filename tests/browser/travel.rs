@@ -1,7 +1,7 @@
 //! Worksheets that travel: as links, as a text for a forum, as files.
 
 use crate::desk::Desk;
-use ampwright_core::worksheet::read_file;
+use ampwright_core::exchange::read_file;
 use ampwright_tests::driver::Screen;
 use serde_json::{Value, json};
 

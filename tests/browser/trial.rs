@@ -1,8 +1,9 @@
 //! The sea trial: paste readings, fit the model, let the worksheet have it.
 
 use crate::desk::Desk;
-use ampwright_core::trial::{self, SAMPLE, apply};
-use ampwright_core::worksheet::Key;
+use ampwright_core::boat::Key;
+use ampwright_core::decision::calibration;
+use ampwright_core::decision::calibration::{SAMPLE, apply};
 use ampwright_core::{Worksheet, report};
 use ampwright_tests::driver::Screen;
 
@@ -20,7 +21,7 @@ fn readings_correct_the_worksheet() {
     desk.press("#trial-use");
 
     let mut sheet = Worksheet::default();
-    let fit = trial::fit(&sheet, &trial::read(SAMPLE)).expect("the sample fits");
+    let fit = calibration::fit(&sheet, &calibration::read(SAMPLE)).expect("the sample fits");
     apply(&mut sheet, &fit);
     let expected = report(&sheet).answer();
     let after = desk.answer();

@@ -1,7 +1,7 @@
 //! The units figures are told in: on the page only.
 
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::Key;
+use ampwright_core::boat::Key;
+use ampwright_core::schema::Value;
 use ampwright_tests::driver::Screen;
 
 use crate::desk::Desk;

@@ -2,9 +2,11 @@
 //! day are, and why there may be none.
 
 use ampwright_core::Worksheet;
-use ampwright_core::report::{OpenQuestion, Report};
-use ampwright_core::worksheet::open_link;
-use ampwright_core::{report, year};
+use ampwright_core::analysis::year;
+use ampwright_core::exchange::open_link;
+use ampwright_core::findings::OpenQuestion;
+use ampwright_core::report;
+use ampwright_core::report::Report;
 use ampwright_tests::driver::Screen;
 
 use crate::desk::Desk;

@@ -1,9 +1,9 @@
 //! Every figure explains itself: open its working, follow it, go back.
 
 use crate::desk::Desk;
+use ampwright_core::boat::{Key, demo};
 use ampwright_core::report;
 use ampwright_core::working::{Working, working};
-use ampwright_core::worksheet::{Key, demo};
 use ampwright_tests::driver::Screen;
 
 /// A figure's working on the demo, with the house's draw as typed.

@@ -1,8 +1,8 @@
 //! The year: nothing of it until it is opened, then what the core says.
 
 use crate::desk::Desk;
-use ampwright_core::worksheet::open_link;
-use ampwright_core::year;
+use ampwright_core::analysis::year;
+use ampwright_core::exchange::open_link;
 use ampwright_tests::driver::Screen;
 
 const LINK: &str = "#v=2&sun_panel_w=320&sun_basis=place&sun_latitude_deg=43.5&sun_month=6&end";

@@ -2,12 +2,13 @@
 //! property tests both call these; each panics when it does not hold.
 #![allow(dead_code)]
 
-use ampwright_core::share::{Style, differences, differences_text};
-use ampwright_core::trial;
-use ampwright_core::worksheet::{
-    Key, LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LOADS, Worksheet, open_link, read_file, read_json,
-    to_collection, to_json, to_link,
+use ampwright_core::boat::{Key, Worksheet};
+use ampwright_core::decision::calibration;
+use ampwright_core::exchange::{
+    LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LOADS, open_link, read_file, read_json, to_collection,
+    to_json, to_link,
 };
+use ampwright_core::exchange::{Style, differences, differences_text};
 
 /// A link opens or is refused with a sentence, and what was understood comes
 /// back whole.
@@ -49,12 +50,12 @@ pub fn file(text: &str) {
 
 /// A log is read as far as it can be, and every figure of it can be worked with.
 pub fn log(text: &str) {
-    let log = trial::read(text);
+    let log = calibration::read(text);
     told(&log.remarks);
-    assert!(log.rows.len() <= trial::log::MOST_ROWS);
+    assert!(log.rows.len() <= calibration::log::MOST_ROWS);
     for row in &log.rows {
         assert!(row.minute.is_finite());
-        for column in trial::columns::Column::ALL {
+        for column in calibration::columns::Column::ALL {
             let (low, high) = column.range();
             assert!(
                 row.get(column).is_none_or(|x| (low..=high).contains(&x)),

@@ -1,12 +1,13 @@
 //! Arrangements beside each other.
 
-use ampwright_core::arrange::{all, compare, parts, proposals};
-use ampwright_core::report::Severity;
-use ampwright_core::worksheet::{
+use ampwright_core::boat::{
     AlternatorVolts, Arrangement, ClampKind, Inputs, Key, RegulatorKind, SecondRole, WayKind,
-    Worksheet, demo, open_link,
+    Worksheet, demo,
 };
-use ampwright_core::{disconnect, report};
+use ampwright_core::decision::arrangements::{all, compare, parts, proposals};
+use ampwright_core::exchange::open_link;
+use ampwright_core::findings::Severity;
+use ampwright_core::report;
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -54,8 +55,8 @@ proptest! {
         let today = &compared.outcomes[0];
         let report = report(&drawn.0);
         prop_assert!(today.parts.is_empty() && today.bought == 0.0);
-        prop_assert_eq!(today.hours_day, report.day.engine_hours);
-        prop_assert_eq!(today.hot_a, report.machine.hot_a);
+        prop_assert_eq!(today.hours_day, report.analyses.day.engine_hours);
+        prop_assert_eq!(today.hot_a, report.analyses.machine.hot_a);
         if let Some(year) = today.year {
             prop_assert_eq!(year.capital, 0.0);
             let sum = year.fuel + year.engine + year.shore + year.bank + year.capital;
@@ -122,7 +123,7 @@ proptest! {
     fn exposed_is_what_the_load_dump_says(drawn in normal_boat()) {
         let sheet = drawn.0;
         let today = &compare(&sheet).outcomes[0];
-        let dumps = disconnect(&sheet, &report(&sheet)).machines;
+        let dumps = report(&sheet).analyses.load_dump.machines;
         let too_much = dumps
             .iter()
             .any(|dump| dump.bank_left_v().is_some_and(|volts| dump.too_much(volts)));
@@ -167,7 +168,7 @@ const CHARGER: &str = "Through a DC-DC charger";
 const LARGER: &str = "A larger alternator in its place";
 const SECOND: &str = "A second alternator for the bank";
 
-fn outcome_of(sheet: &Worksheet, name: &str) -> ampwright_core::arrange::Outcome {
+fn outcome_of(sheet: &Worksheet, name: &str) -> ampwright_core::decision::arrangements::Outcome {
     compare(sheet)
         .outcomes
         .into_iter()
@@ -215,7 +216,7 @@ fn a_converter_turned_round_takes_from_the_bank() {
     apart
         .state(kept, kept.spec().default())
         .expect("its default");
-    let begins_a = |sheet: &Worksheet| report(sheet).run.series[0].bank_a;
+    let begins_a = |sheet: &Worksheet| report(sheet).analyses.run.series[0].bank_a;
     let gain_a = begins_a(&apart) - begins_a(&demo());
     // A little less taken is a little more volts, and a little less given.
     assert!((gain_a - 5.83).abs() < 0.3, "{gain_a}");
@@ -230,14 +231,14 @@ fn below_its_lock_out_a_converter_passes_nothing() {
         sheet.state(key, value).expect("fits");
     }
     let report = report(&sheet);
-    assert!(report.run.start_a <= sheet.inputs.way.services_a);
+    assert!(report.analyses.run.start_a <= sheet.inputs.way.services_a);
     assert!(
         report
             .findings
             .iter()
             .any(|f| f.key == "converter_locked_out")
     );
-    assert_eq!(report.day.engine_hours, None);
+    assert_eq!(report.analyses.day.engine_hours, None);
 }
 
 /// A second machine on the house bank brings a lead of its own, whatever the
@@ -320,7 +321,7 @@ fn a_larger_alternator_is_larger_and_its_engine_turns_it() {
             continue;
         };
         assert!(rated_w(&with.inputs) > rated_w(&sheet.inputs), "{link}");
-        let share_pct = report(&with).engine.peak_share_pct;
+        let share_pct = report(&with).analyses.engine.peak_share_pct;
         assert!(share_pct <= 60.0, "{share_pct} {link}");
     }
     // 180 A are less than the 200 there, and nothing usual is more than 250.
@@ -371,7 +372,7 @@ fn parts_are_what_a_yard_would_bill() {
     assert!(!what(&now, &with).contains(&"External regulator with sensors".to_string()));
     // The same figures at another voltage are another alternator.
     let mut with = now.clone();
-    with.inputs.bank.nominal_v = ampwright_core::worksheet::NominalVolts::V24;
+    with.inputs.bank.nominal_v = ampwright_core::boat::NominalVolts::V24;
     with.inputs.alt.nominal_v = AlternatorVolts::V24;
     assert!(what(&now, &with).contains(&"Alternator, 100 A".to_string()));
     // A suppressor that is there is not bought again.
@@ -391,7 +392,7 @@ fn a_charger_is_turned_round_between_like_voltages_only() {
         let now = boat(link);
         let mut with = now.clone();
         with.inputs.way.kind = WayKind::Direct;
-        with.inputs.way.start_kept = ampwright_core::worksheet::StartKept::House;
+        with.inputs.way.start_kept = ampwright_core::boat::StartKept::House;
         let charger = parts(&now, &with)
             .into_iter()
             .find(|p| p.what.starts_with("DC-DC"));

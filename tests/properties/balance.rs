@@ -1,10 +1,10 @@
 //! What goes in comes out or stays: ampere-hours over a run, heat at every
 //! moment of it.
 
-use ampwright_core::charge::plant::Plant;
-use ampwright_core::charge::run::{Fineness, charge};
 use ampwright_core::physics::losses::Losses;
 use ampwright_core::physics::thermal::{Machine, Temperatures};
+use ampwright_core::simulation::plant::Plant;
+use ampwright_core::simulation::run::{Fineness, charge};
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, normal_boat};

@@ -1,9 +1,9 @@
 //! Belts: finite, and never smaller for more current.
 
-use ampwright_core::belt::BeltReport;
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::{BeltKind, Key, RegulatorKind, SecondRole};
-use ampwright_core::{Worksheet, belts, report};
+use ampwright_core::analysis::belt::BeltReport;
+use ampwright_core::boat::{BeltKind, Key, RegulatorKind, SecondRole};
+use ampwright_core::schema::Value;
+use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet};
@@ -26,7 +26,7 @@ const MAY_BE_NULL: &[&str] = &[
 ];
 
 fn of(sheet: &Worksheet) -> Vec<BeltReport> {
-    belts(sheet, &report(sheet))
+    report(sheet).analyses.belts
 }
 
 /// Place in its family; behind the largest where none is large enough.
@@ -83,11 +83,11 @@ proptest! {
         if sheet.inputs.belt.kind == BeltKind::Unsaid {
             sheet.inputs.belt.kind = BeltKind::V13;
         }
-        let report = report(&sheet);
+        let first = report(&sheet);
         let mut further = sheet.clone();
         set(&mut sheet, "belt_wrap_deg", wrap);
         set(&mut further, "belt_wrap_deg", wrap + more);
-        for (near, far) in belts(&sheet, &report).iter().zip(&belts(&further, &report)) {
+        for (near, far) in first.analyses.belts.iter().zip(&report(&further).analyses.belts) {
             if near.second {
                 continue;
             }

@@ -1,11 +1,12 @@
 //! A built-in regulator holds less as it warms.
 
-use ampwright_core::charge::Limit;
-use ampwright_core::charge::plant::Plant;
-use ampwright_core::charge::run::{Fineness, charge};
-use ampwright_core::charge::steady::settled;
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::{Key, open_link};
+use ampwright_core::boat::Key;
+use ampwright_core::exchange::open_link;
+use ampwright_core::schema::Value;
+use ampwright_core::simulation::Limit;
+use ampwright_core::simulation::plant::Plant;
+use ampwright_core::simulation::run::{Fineness, charge};
+use ampwright_core::simulation::steady_state::settled;
 use ampwright_core::{Worksheet, report};
 
 fn opened(link: &str) -> Worksheet {
@@ -57,12 +58,15 @@ fn the_hotter_the_less() {
         let mut before: Option<(f64, f64)> = None;
         for mv_k in [0.0, 3.5, 7.0, 10.0, 12.0] {
             let of = report(&falling(&sheet, mv_k));
-            let minutes = of.run.minutes_to_target.unwrap_or(f64::INFINITY);
+            let minutes = of.analyses.run.minutes_to_target.unwrap_or(f64::INFINITY);
             if let Some((hot_a, earlier)) = before {
-                assert!(of.machine.hot_a <= hot_a + 1e-6, "{link}: {mv_k} mV/K");
+                assert!(
+                    of.analyses.machine.hot_a <= hot_a + 1e-6,
+                    "{link}: {mv_k} mV/K"
+                );
                 assert!(minutes >= earlier - 0.1, "{link}: {mv_k} mV/K");
             }
-            before = Some((of.machine.hot_a, minutes));
+            before = Some((of.analyses.machine.hot_a, minutes));
         }
     }
 }
@@ -71,8 +75,8 @@ fn the_hotter_the_less() {
 #[test]
 fn it_falls_within_the_run() {
     let sheet = opened("v=2&reg_kind=internal&bank_chemistry=flooded&end");
-    let run = report(&sheet).run;
-    let held: Vec<&ampwright_core::report::Moment> = run
+    let run = report(&sheet).analyses.run;
+    let held: Vec<&ampwright_core::analysis::Moment> = run
         .series
         .iter()
         .filter(|m| m.limit == Limit::ChargeVoltage)
@@ -82,7 +86,7 @@ fn it_falls_within_the_run() {
     assert!(first.bank_v - lowest_v > 0.3, "{first:?}, {lowest_v} V");
     assert!(last.case_c > first.case_c);
     // Without it the voltage stands.
-    let level = report(&falling(&sheet, 0.0)).run;
+    let level = report(&falling(&sheet, 0.0)).analyses.run;
     for m in level
         .series
         .iter()

@@ -1,16 +1,19 @@
 //! The day closes: what goes in comes out, what asks more takes longer, and a
 //! bank that holds no day gets several runs.
 
-use ampwright_core::charge::day::{
+use ampwright_core::analysis::energy::energy;
+use ampwright_core::analysis::engine_day::{
     DailyRun, DailyRuns, DayNeed, DayTrouble, MOST_RUNS, daily_run, daily_trace,
 };
-use ampwright_core::charge::plant::Plant;
-use ampwright_core::charge::run::{Fineness, charge};
-use ampwright_core::energy::{energy, house_load_a};
-use ampwright_core::fields::{Held, Value};
-use ampwright_core::report::{Report, Severity, sentence};
-use ampwright_core::worksheet::{Basis, Inputs, Key, RegulatorKind, SecondRole};
-use ampwright_core::{Worksheet, report, year};
+use ampwright_core::analysis::year;
+use ampwright_core::boat::house_load_a;
+use ampwright_core::boat::{Basis, Inputs, Key, RegulatorKind, SecondRole};
+use ampwright_core::findings::Severity;
+use ampwright_core::report::{Report, sentence};
+use ampwright_core::schema::{Held, Value};
+use ampwright_core::simulation::plant::Plant;
+use ampwright_core::simulation::run::{Fineness, charge};
+use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet, normal_boat};
@@ -175,7 +178,7 @@ proptest! {
     #[test]
     fn a_day_without_an_answer_says_why(drawn in any_sheet()) {
         let report = report(&drawn.0);
-        let day = report.day;
+        let day = report.analyses.day;
         prop_assert_eq!(day.trouble.is_some(), day.engine_hours.is_none());
         prop_assert_eq!(day.runs > 0, day.run_hours.is_some());
         prop_assert_eq!(day.runs > 0, day.engine_hours.is_some_and(|hours| hours > 0.0));
@@ -194,7 +197,7 @@ fn a_small_bank_gets_several_runs() {
     // 25 A of the 50 A·h bank's limit, held by the data link.
     let sheet = boat(&[("bank_capacity_ah", "50"), ("reg_link", "limits")]);
     let report = report(&sheet);
-    let day = report.day;
+    let day = report.analyses.day;
     assert_eq!((day.runs, day.trouble), (3, None));
     // Each begins at or above the lowest wanted, 10 %; two would not.
     assert!(day.from_pct.is_some_and(|pct| pct >= 10.0));
@@ -236,7 +239,7 @@ fn a_bank_far_too_small_says_so() {
         ("run_house_load_a", "2"),
     ]);
     let report = report(&sheet);
-    assert_eq!(report.day.trouble, Some(DayTrouble::BankTooSmall));
+    assert_eq!(report.analyses.day.trouble, Some(DayTrouble::BankTooSmall));
     assert!(finding(&report, "bank_too_small").is_some());
 }
 
@@ -253,7 +256,7 @@ fn below_the_lowest_wanted_is_said() {
     let ample = boat(&[("bank_chemistry", "flooded"), ("bank_capacity_ah", "400")]);
     assert_eq!(finding(&report(&ample), "day_below_window"), None);
     // At the very edge nothing is said.
-    let from_pct = low.day.from_pct.expect("a run");
+    let from_pct = low.analyses.day.from_pct.expect("a run");
     for (low_pct, said) in [(from_pct - 0.1, false), (from_pct + 1.0, true)] {
         let mut edge = lead.clone();
         put(&mut edge, "bank_window_low_pct", low_pct);
@@ -267,7 +270,10 @@ fn a_bank_that_cannot_be_charged_says_so() {
     let cold = boat(&[("bank_temperature_c", "-5"), ("reg_link", "limits")]);
     for sheet in [&low_v, &cold] {
         let report = report(sheet);
-        assert_eq!(report.day.trouble, Some(DayTrouble::CannotBeCharged));
+        assert_eq!(
+            report.analyses.day.trouble,
+            Some(DayTrouble::CannotBeCharged)
+        );
         assert_eq!(report.answer().engine_time, "cannot be charged");
         assert!(sentence(sheet, &report).contains("The engine cannot charge the bank"));
         let said = report
@@ -293,7 +299,7 @@ fn a_bank_that_disconnects_has_no_daily_run() {
     ] {
         let report = report(&boat(&said));
         assert_eq!(
-            report.day.trouble,
+            report.analyses.day.trouble,
             Some(DayTrouble::ManagementOpens),
             "{said:?}"
         );
@@ -304,7 +310,7 @@ fn a_bank_that_disconnects_has_no_daily_run() {
 #[test]
 fn an_alternator_of_another_voltage_charges_nothing() {
     let sheet = boat(&[("bank_nominal_v", "48"), ("alt_nominal_v", "12")]);
-    let day = report(&sheet).day;
+    let day = report(&sheet).analyses.day;
     assert_eq!(day.trouble, Some(DayTrouble::WrongVoltage));
     assert_eq!(year(&sheet).trouble, Some(DayTrouble::WrongVoltage));
 }
@@ -314,7 +320,7 @@ fn an_alternator_of_another_voltage_charges_nothing() {
 fn a_load_beyond_the_alternator_leaves_nothing() {
     for said in [("run_house_load_a", "60"), ("daily_use_ah", "2000")] {
         let sheet = boat(&[said]);
-        let found = report(&sheet).day.trouble;
+        let found = report(&sheet).analyses.day.trouble;
         assert_eq!(found, Some(DayTrouble::NothingLeft), "{said:?}");
         assert_eq!(year(&sheet).trouble, found, "{said:?}");
     }
@@ -332,7 +338,7 @@ fn charging_too_slowly_is_not_never() {
         ("daily_use_ah", "240"),
     ]);
     let report = report(&sheet);
-    assert_eq!(report.day.trouble, Some(DayTrouble::TooSlow));
+    assert_eq!(report.analyses.day.trouble, Some(DayTrouble::TooSlow));
     assert!(
         finding(&report, "day_not_covered").is_some_and(|text| text.contains("Charging works"))
     );
@@ -354,7 +360,7 @@ fn sun_that_nearly_covers_leaves_next_to_nothing() {
             }
         }
         put(&mut sheet, "sun_panel_w", low_w);
-        let nearly = report(&sheet).day;
+        let nearly = report(&sheet).analyses.day;
         assert!(nearly.need_ah > 0.0 && nearly.need_ah < 1e-6, "{chemistry}");
         let hours = nearly.engine_hours.expect("a time");
         assert!(
@@ -363,7 +369,11 @@ fn sun_that_nearly_covers_leaves_next_to_nothing() {
             nearly.need_ah
         );
         put(&mut sheet, "sun_panel_w", high_w);
-        assert_eq!(report(&sheet).day.engine_hours, Some(0.0), "{chemistry}");
+        assert_eq!(
+            report(&sheet).analyses.day.engine_hours,
+            Some(0.0),
+            "{chemistry}"
+        );
     }
 }
 
@@ -394,7 +404,7 @@ fn as_the_day(sheet: &Worksheet, from_pct: f64) -> Worksheet {
 fn agrees(sheet: &Worksheet) -> Result<(), TestCaseError> {
     const PIECE_H: f64 = 0.01;
     let mut sheet = sheet.clone();
-    sheet.inputs.sun.basis = ampwright_core::worksheet::SunBasis::Hours;
+    sheet.inputs.sun.basis = ampwright_core::boat::SunBasis::Hours;
     sheet.inputs.run.house_load_a = None;
     // With room for the sun above the target.
     let mut roomy = sheet.clone();

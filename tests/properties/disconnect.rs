@@ -1,9 +1,9 @@
 //! When the bank disconnects: finite, and a further defence never leaves more volts.
 
-use ampwright_core::disconnect::{Disconnect, DumpReport, Exposure, Standing};
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::{ClampKind, Key, RegulatorKind, Said, SecondRole, WayKind};
-use ampwright_core::{Worksheet, disconnect, report};
+use ampwright_core::analysis::load_dump::{Disconnect, DumpReport, Exposure, Standing};
+use ampwright_core::boat::{ClampKind, Key, RegulatorKind, Said, SecondRole, WayKind};
+use ampwright_core::schema::Value;
+use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet};
@@ -63,7 +63,7 @@ proptest! {
 
     #[test]
     fn every_worksheet_has_a_finite_pulse(Drawn(sheet) in any_sheet()) {
-        let all = disconnect(&sheet, &report(&sheet));
+        let all = report(&sheet).analyses.load_dump;
         sound(&serde_json::to_value(&all).expect("JSON"), MAY_BE_NULL)?;
         for machine in &all.machines {
             for dump in [&machine.charging, &machine.top] {
@@ -76,11 +76,11 @@ proptest! {
 
     #[test]
     fn a_further_defence_never_leaves_more_volts(Drawn(sheet) in any_sheet(), first in 0..5usize, second in 0..5usize) {
-        let report = report(&sheet);
+        let undefended = report(&sheet);
         let with = defended(&sheet, first);
-        let (before, after) = (disconnect(&sheet, &report), disconnect(&with, &report));
+        let (before, after) = (undefended.analyses.load_dump, report(&with).analyses.load_dump);
         no_more(&before, &after)?;
-        no_more(&after, &disconnect(&defended(&with, second), &report))?;
+        no_more(&after, &report(&defended(&with, second)).analyses.load_dump)?;
     }
 
     /// One machine that no regulator holds back for its speed: of two, the
@@ -90,10 +90,10 @@ proptest! {
         sheet.inputs.two.role = SecondRole::None;
         sheet.inputs.reg.low_speed_rpm = 0.0;
         sheet.inputs.eng.top_rpm = sheet.inputs.eng.top_rpm.min(7000.0);
-        let report = report(&sheet);
+        let slower = report(&sheet);
         let mut quicker = sheet.clone();
         quicker.inputs.eng.top_rpm += more;
-        let (before, after) = (disconnect(&sheet, &report), disconnect(&quicker, &report));
+        let (before, after) = (slower.analyses.load_dump, report(&quicker).analyses.load_dump);
         for (before, after) in before.machines.iter().zip(&after.machines) {
             prop_assert!(after.top.internal_ohm >= before.top.internal_ohm);
             prop_assert!(after.top.peak_v >= before.top.peak_v * 0.999, "{:?} became {:?}", before.top, after.top);
@@ -107,7 +107,7 @@ fn boat(said: &[(&str, usize)]) -> Disconnect {
         let key = Key::named(name).expect("a key");
         sheet.state(key, Value::Choice(*at)).expect("in range");
     }
-    disconnect(&sheet, &report(&sheet))
+    report(&sheet).analyses.load_dump
 }
 
 fn standing(machine: &DumpReport, key: &str) -> Option<Standing> {

@@ -3,9 +3,11 @@
 use std::fmt;
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::{Kind, Knowledge, Section, Spec, Value};
-use ampwright_core::first_run::all_ids;
-use ampwright_core::worksheet::{Arrangement, Key, Load, LoadRow, to_link};
+use ampwright_core::boat::Section;
+use ampwright_core::boat::{Arrangement, Key, Load, LoadRow};
+use ampwright_core::exchange::to_link;
+use ampwright_core::guidance::commissioning::all_ids;
+use ampwright_core::schema::{Kind, Knowledge, Spec, Value};
 use proptest::prelude::*;
 
 /// A worksheet that shows itself as a link.
@@ -114,10 +116,8 @@ fn value(spec: &'static Spec, numbers: Numbers) -> BoxedStrategy<Value> {
         Kind::Number {
             low, high, default, ..
         } => numbers(low, high, default).prop_map(Value::Number).boxed(),
-        Kind::Maybe {
-            low, high, absent, ..
-        } => {
-            let usual = (absent.figure)(&Worksheet::default()).unwrap_or(high);
+        Kind::Maybe { low, high, .. } => {
+            let usual = high;
             prop_oneof![
                 Just(Value::Absent),
                 numbers(low, high, usual).prop_map(Value::Number),

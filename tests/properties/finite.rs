@@ -1,10 +1,10 @@
 //! Every worksheet the form accepts has an answer made of finite numbers.
 
-use ampwright_core::charge::plant::Plant;
-use ampwright_core::charge::run::{Fineness, charge};
-use ampwright_core::energy::house_load_a;
+use ampwright_core::boat::house_load_a;
 use ampwright_core::report::Report;
-use ampwright_core::{Worksheet, report, wiring};
+use ampwright_core::simulation::plant::Plant;
+use ampwright_core::simulation::run::{Fineness, charge};
+use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -92,11 +92,11 @@ fn walk(path: &str, json: &Json) -> Result<(), TestCaseError> {
 }
 
 fn optional(report: &Report) -> impl Iterator<Item = f64> {
-    let (run, day) = (&report.run, &report.day);
-    let lead = report.lead.as_ref();
+    let (run, day) = (&report.analyses.run, &report.analyses.day);
+    let lead = report.analyses.lead.as_ref();
     [
-        report.energy.autonomy_days,
-        report.machine.blower_for_wanted_m3h,
+        report.analyses.energy.autonomy_days,
+        report.analyses.machine.blower_for_wanted_m3h,
         run.air_settles_min,
         lead.and_then(|lead| lead.minutes_to_target),
         lead.and_then(|lead| lead.engine_hours),
@@ -121,10 +121,10 @@ fn sound(sheet: &Worksheet) -> Result<(), TestCaseError> {
     )?;
     walk(
         "wiring",
-        &serde_json::to_value(wiring(sheet, &report)).expect("cables are JSON"),
+        &serde_json::to_value(&report.analyses.cables).expect("cables are JSON"),
     )?;
     prop_assert!(optional(&report).all(|x| x.is_finite() && x >= 0.0));
-    let machine = &report.machine;
+    let machine = &report.analyses.machine;
     prop_assert!(machine.hot_a >= 0.0, "hot {}", machine.hot_a);
     if let Some(t) = machine.hot {
         let all = [t.winding_c, t.case_c, t.rectifier_c, t.air_c];
@@ -134,7 +134,7 @@ fn sound(sheet: &Worksheet) -> Result<(), TestCaseError> {
             "{t:?}"
         );
     }
-    let run = &report.run;
+    let run = &report.analyses.run;
     let shares: f64 = run.limit_shares.iter().map(|share| share.share_pct).sum();
     prop_assert!(
         run.minutes < 0.01 || (shares - 100.0).abs() < 0.1,

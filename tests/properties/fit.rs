@@ -2,9 +2,10 @@
 //! of some worksheet, a fresh one asks no more than once for each, and every
 //! input moves something.
 
-use ampwright_core::fields::{Kind, Value};
-use ampwright_core::worksheet::{Key, open_link};
-use ampwright_core::{Worksheet, belts, disconnect, report};
+use ampwright_core::boat::Key;
+use ampwright_core::exchange::open_link;
+use ampwright_core::schema::{Kind, Value};
+use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -170,8 +171,8 @@ fn a_belt_is_a_question() {
 /// Everything that comes of a worksheet here, as text.
 fn everything(sheet: &Worksheet) -> String {
     let report = report(sheet);
-    let belts = serde_json::to_string(&belts(sheet, &report)).expect("JSON");
-    let dump = serde_json::to_string(&disconnect(sheet, &report)).expect("JSON");
+    let belts = serde_json::to_string(&report.analyses.belts).expect("JSON");
+    let dump = serde_json::to_string(&report.analyses.load_dump).expect("JSON");
     let found = serde_json::to_string(&report.findings).expect("JSON");
     belts + &dump + &found
 }

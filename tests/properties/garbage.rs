@@ -1,7 +1,8 @@
 //! No text whatever brings the readers down.
 
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::{Key, open_link, read_json, to_json, to_link};
+use ampwright_core::boat::Key;
+use ampwright_core::exchange::{open_link, read_json, to_json, to_link};
+use ampwright_core::schema::Value;
 use proptest::prelude::*;
 
 use crate::draw::any_sheet;

@@ -1,11 +1,11 @@
 //! The cheapest way to a goal.
 
-use ampwright_core::goal::{Found, Plan, Search, Unmet};
+use ampwright_core::boat::{GoalKind, May, RegulatorKind, WayKind, Worksheet, demo};
+use ampwright_core::decision::goal_search::{Found, Plan, Search, Unmet};
+use ampwright_core::exchange::open_link;
+use ampwright_core::findings::Severity;
 use ampwright_core::report;
-use ampwright_core::report::{Report, Severity};
-use ampwright_core::worksheet::{
-    GoalKind, May, RegulatorKind, WayKind, Worksheet, demo, open_link,
-};
+use ampwright_core::report::Report;
 use proptest::prelude::*;
 
 use crate::draw::normal_boat;
@@ -75,11 +75,11 @@ proptest! {
         let sheet = narrowed(drawn.0);
         for plan in search(&sheet).plans {
             let report = report(&plan.arrangement.on(&sheet));
-            let hours = report.day.engine_hours.expect("a plan has hours");
+            let hours = report.analyses.day.engine_hours.expect("a plan has hours");
             prop_assert!((hours - plan.hours_day).abs() < 1e-6, "{hours} {}", plan.hours_day);
-            let litres = report.day.fuel_l.expect("and fuel") * sheet.inputs.cost.days;
+            let litres = report.analyses.day.fuel_l.expect("and fuel") * sheet.inputs.cost.days;
             prop_assert!((litres - plan.fuel_year_l).abs() < 1e-4 * (1.0 + litres));
-            prop_assert!((report.machine.hot_a - plan.hot_a).abs() < 1e-3);
+            prop_assert!((report.analyses.machine.hot_a - plan.hot_a).abs() < 1e-3);
         }
     }
 
@@ -345,6 +345,6 @@ fn no_plan_stalls_a_small_engine() {
     let sheet = boat("alt_rated_a=35&eng_displacement_l=0.5");
     let found = search(&sheet);
     for boat in safe_plans(&sheet, &found) {
-        assert!(report(&boat).engine.peak_share_pct <= 60.0);
+        assert!(report(&boat).analyses.engine.peak_share_pct <= 60.0);
     }
 }

@@ -1,10 +1,12 @@
 //! Banks of lead: what they take in the cold and the heat, when they freeze,
 //! what voltages harm or starve them.
 
+use ampwright_core::boat::{Chemistry, Worksheet};
+use ampwright_core::exchange::{open_link, read_json};
+use ampwright_core::findings::{Finding, Severity};
+use ampwright_core::guidance::settings;
 use ampwright_core::physics::battery::{AGM, FLOODED, GEL, lead_freezes_c};
-use ampwright_core::report::{Finding, Severity};
-use ampwright_core::worksheet::{Chemistry, Worksheet, open_link, read_json};
-use ampwright_core::{report, settings};
+use ampwright_core::report;
 use proptest::prelude::*;
 
 use crate::draw::normal_boat;
@@ -251,11 +253,11 @@ proptest! {
         sheet.inputs.bank.chemistry = Chemistry::Agm;
         sheet.inputs.bank.charge_v = None;
         sheet.inputs.bank.compensation_mv = None;
-        sheet.inputs.reg.kind = ampwright_core::worksheet::RegulatorKind::External;
+        sheet.inputs.reg.kind = ampwright_core::boat::RegulatorKind::External;
         let minutes = |bank_c: f64| {
             let mut sheet = sheet.clone();
             sheet.inputs.bank.temperature_c = bank_c;
-            report(&sheet).run.minutes_to_target.unwrap_or(f64::INFINITY)
+            report(&sheet).analyses.run.minutes_to_target.unwrap_or(f64::INFINITY)
         };
         prop_assert!(minutes(cold_c + 5.0) <= 1.02 * minutes(cold_c));
     }

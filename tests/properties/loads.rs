@@ -1,12 +1,12 @@
 //! What the alternators ask of belts and engine: never less than at any
 //! moment of the run, and of an engine that has less torque near idle.
 
-use ampwright_core::charge::plant::Plant;
-use ampwright_core::charge::run::{Fineness, charge};
-use ampwright_core::energy::house_load_a;
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::{Injection, Key, Plate, RegulatorKind, demo};
-use ampwright_core::{Worksheet, belts, report};
+use ampwright_core::boat::house_load_a;
+use ampwright_core::boat::{Injection, Key, Plate, RegulatorKind, demo};
+use ampwright_core::schema::Value;
+use ampwright_core::simulation::plant::Plant;
+use ampwright_core::simulation::run::{Fineness, charge};
+use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
 use crate::draw::{any_sheet, normal_boat};
@@ -23,8 +23,8 @@ fn peaks_cover_the_run(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let plant = Plant::new(inputs, house_load_a(sheet));
     let (from, last_s) = (inputs.run.from_pct / 100.0, inputs.run.longest_h * 3600.0);
     let trace = charge(&plant, from, 1.0, last_s, &Fineness::USUAL);
-    let belts = belts(sheet, &report);
-    let end_s = report.run.minutes * 60.0;
+    let belts = &report.analyses.belts;
+    let end_s = report.analyses.run.minutes * 60.0;
     for look in 0..=LOOKS {
         // Closer at the start, where most happens.
         let seconds = end_s * (f64::from(look) / f64::from(LOOKS)).powi(2);
@@ -33,7 +33,11 @@ fn peaks_cover_the_run(sheet: &Worksheet) -> Result<(), TestCaseError> {
         let shaft_w = main.amperes * main.volts + moment.losses.total_w();
         let second_w = second.amperes * second.volts + moment.second_losses.total_w();
         let mut all = vec![
-            ("all shafts", moment.shaft_w(), report.run.peak_shaft_w),
+            (
+                "all shafts",
+                moment.shaft_w(),
+                report.analyses.run.peak_shaft_w,
+            ),
             ("amperes", main.amperes, belts[0].charging.amperes),
             ("shaft", shaft_w, belts[0].charging.shaft_w),
         ];
@@ -95,7 +99,7 @@ fn boat(said: &[(&str, f64)]) -> Worksheet {
 fn a_slow_start_peaks_between_the_printed_moments() {
     for ramp_min in [1.3, 2.5, 7.4, 12.6, 33.3] {
         let sheet = boat(&[("reg_ramp_min", ramp_min), ("alt_rated_a", 200.0)]);
-        let run = report(&sheet).run;
+        let run = report(&sheet).analyses.run;
         let printed_w = run.series.iter().map(|m| m.shaft_w).fold(0.0, f64::max);
         assert!(run.peak_shaft_w >= printed_w, "{ramp_min} min");
         peaks_cover_the_run(&sheet).expect("covered");
@@ -107,7 +111,7 @@ fn a_slow_start_peaks_between_the_printed_moments() {
 #[test]
 fn an_alternator_at_idle_takes_a_larger_share() {
     let sheet = boat(&[("eng_rpm", 800.0), ("alt_pulley_ratio", 3.0)]);
-    let engine = report(&sheet).engine;
+    let engine = report(&sheet).analyses.engine;
     let level_kw = sheet.inputs.rated_kw() * 800.0 / 3000.0;
     assert!(engine.available_kw < 0.85 * level_kw, "{engine:?}");
     assert!(
@@ -123,7 +127,9 @@ fn full_field_cold_is_cold_whatever_the_plate() {
     let cold = Worksheet::default();
     let mut warm = cold.clone();
     warm.inputs.alt.plate = Plate::Warm;
-    let (cold_a, warm_a) = [&cold, &warm].map(|s| report(s).machine.full_cold_a).into();
+    let (cold_a, warm_a) = [&cold, &warm]
+        .map(|s| report(s).analyses.machine.full_cold_a)
+        .into();
     assert!(
         (1.15..1.45).contains(&(warm_a / cold_a)),
         "{cold_a} A with a cold plate, {warm_a} A with a warm one"
@@ -131,11 +137,11 @@ fn full_field_cold_is_cold_whatever_the_plate() {
     for rotor_c in [0.0, 60.0, 130.0] {
         let sheet = boat(&[("alt_plate_rotor_c", rotor_c)]);
         let report = report(&sheet);
-        let curve = report.alternators.main.curve;
-        let shaft_rpm = report.machine.shaft_rpm;
+        let curve = report.analyses.alternators.main.curve;
+        let shaft_rpm = report.analyses.machine.shaft_rpm;
         let expected_a = curve.full_field_a(shaft_rpm, curve.test_v, 25.0);
-        assert!((report.machine.full_cold_a - expected_a).abs() < 1e-9);
-        for point in &report.machine.by_engine_rpm {
+        assert!((report.analyses.machine.full_cold_a - expected_a).abs() < 1e-9);
+        for point in &report.analyses.machine.by_engine_rpm {
             let shaft_rpm = point.engine_rpm * sheet.inputs.alt.pulley_ratio;
             let expected_a = curve.full_field_a(shaft_rpm, curve.test_v, 25.0);
             assert!((point.cold_a - expected_a).abs() < 1e-9, "{point:?}");
@@ -153,7 +159,7 @@ fn nothing_hot_gives_more_than_it_gives_cold() {
             sheet.inputs.alt.plate = plate;
             sheet.inputs.reg.kind = RegulatorKind::Internal;
             sheet.inputs.eng.rpm = rpm;
-            let machine = report(&sheet).machine;
+            let machine = report(&sheet).analyses.machine;
             assert!(
                 machine.hot_a < machine.full_cold_a,
                 "{} A hot, {} A cold",

@@ -1,11 +1,13 @@
 //! A regulator obeys only what it can know, and the bank's management system
 //! opens when the bank is asked to take more than it may.
 
-use ampwright_core::charge::Limit;
-use ampwright_core::charge::management::OpeningCause;
-use ampwright_core::report::{Report, Severity};
-use ampwright_core::worksheet::{Chemistry, RegulatorKind, Worksheet, open_link};
-use ampwright_core::{disconnect, report};
+use ampwright_core::boat::{Chemistry, RegulatorKind, Worksheet};
+use ampwright_core::exchange::open_link;
+use ampwright_core::findings::Severity;
+use ampwright_core::report;
+use ampwright_core::report::Report;
+use ampwright_core::simulation::Limit;
+use ampwright_core::simulation::management::OpeningCause;
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet, normal_boat};
@@ -24,12 +26,12 @@ fn says<'a>(report: &'a Report, key: &str) -> Option<&'a str> {
 /// The first finding of a boat that the management system disconnects.
 fn opens(link: &str, cause: OpeningCause) -> Report {
     let report = report(&boat(link));
-    let opening = report.run.opening.expect(link);
+    let opening = report.analyses.run.opening.expect(link);
     assert_eq!(opening.cause, cause, "{link}");
     let first = &report.findings[0];
     assert_eq!(first.key, "management_opens", "{link}");
     assert_eq!(first.severity, Severity::Stop, "{link}");
-    assert_eq!(report.run.minutes_to_target, None, "{link}");
+    assert_eq!(report.analyses.run.minutes_to_target, None, "{link}");
     report
 }
 
@@ -38,19 +40,19 @@ fn opens(link: &str, cause: OpeningCause) -> Report {
 fn a_built_in_regulator_does_not_hold_the_banks_limit() {
     let link = "v=2&reg_kind=internal&bank_charge_limit_a=50&end";
     let report = opens(link, OpeningCause::OverCurrent);
-    let opening = report.run.opening.expect("it opens");
+    let opening = report.analyses.run.opening.expect("it opens");
     assert!((5.0..=10.0).contains(&opening.after_s), "{opening:?}");
     assert!((80.0..90.0).contains(&opening.alternator_a), "{opening:?}");
     assert!(opening.bank_a > 75.0, "{opening:?}");
-    assert!(report.run.start_a > 80.0);
-    let dumps = disconnect(&boat(link), &report);
+    assert!(report.analyses.run.start_a > 80.0);
+    let dumps = &report.analyses.load_dump;
     let dump = &dumps.machines[0];
     assert!((60.0..80.0).contains(&dump.peak_v()), "{}", dump.peak_v());
     assert!((80.0..90.0).contains(&dump.opening.expect("it opens").amperes));
     let text = says(&report, "management_opens").expect("said");
     assert!(text.contains("cap of 47 A"), "{text}");
     // No share of the run is held by a limit that nothing knows.
-    let shares = &report.run.limit_shares;
+    let shares = &report.analyses.run.limit_shares;
     assert!(shares.iter().all(|share| share.limit != Limit::BankLimit));
 }
 
@@ -66,21 +68,26 @@ fn an_external_regulator_does_not_know_it_either() {
 #[test]
 fn a_data_link_holds_the_limit() {
     let report = report(&boat("v=2&bank_charge_limit_a=50&reg_link=limits&end"));
-    assert_eq!(report.run.opening, None);
-    let most_a = report.run.series.iter().map(|moment| moment.bank_a);
+    assert_eq!(report.analyses.run.opening, None);
+    let most_a = report
+        .analyses
+        .run
+        .series
+        .iter()
+        .map(|moment| moment.bank_a);
     assert!((most_a.fold(0.0, f64::max) - 50.0).abs() < 1e-6);
-    assert!(report.run.minutes_to_target.is_some());
+    assert!(report.analyses.run.minutes_to_target.is_some());
     assert!(says(&report, "bank_limit_binds").is_some());
 }
 
 #[test]
 fn a_current_cap_holds_it() {
     let held = report(&boat("v=2&bank_charge_limit_a=50&reg_current_cap_a=50&end"));
-    assert_eq!(held.run.opening, None);
+    assert_eq!(held.analyses.run.opening, None);
     assert_eq!(says(&held, "limit_held_by_loads"), None);
     // With the house's 5 A drawn, and not without.
     let by_loads = report(&boat("v=2&bank_charge_limit_a=50&reg_current_cap_a=54&end"));
-    assert_eq!(by_loads.run.opening, None);
+    assert_eq!(by_loads.analyses.run.opening, None);
     assert!(says(&by_loads, "limit_held_by_loads").is_some());
 }
 
@@ -92,12 +99,12 @@ fn a_dc_dc_charger_larger_than_the_limit() {
     let text = says(&report, "management_opens").expect("said");
     assert!(text.contains("output to 28 A"), "{text}");
     assert!(text.contains("keeps its start battery"), "{text}");
-    let dumps = disconnect(&boat(link), &report);
+    let dumps = &report.analyses.load_dump;
     assert_eq!(dumps.machines[0].opening, None);
     let small = ampwright_core::report(&boat(
         "v=2&way_kind=converter&way_converter_a=30&bank_charge_limit_a=30&end",
     ));
-    assert_eq!(small.run.opening, None);
+    assert_eq!(small.analyses.run.opening, None);
 }
 
 #[test]
@@ -108,7 +115,7 @@ fn a_frozen_bank_cannot_be_charged() {
     opens("v=2&bank_temperature_c=61&end", OpeningCause::Hot);
     // Told by its link, the regulator lets nothing in.
     let linked = ampwright_core::report(&boat("v=2&bank_temperature_c=-5&reg_link=limits&end"));
-    assert_eq!(linked.run.opening, None);
+    assert_eq!(linked.analyses.run.opening, None);
     assert!(says(&linked, "lithium_frozen").is_some());
 }
 
@@ -143,8 +150,8 @@ fn a_charge_voltage_leaves_the_cells_room() {
 #[test]
 fn lead_takes_it_and_suffers() {
     let over = report(&boat("v=2&bank_chemistry=agm&bank_charge_limit_a=40&end"));
-    assert_eq!(over.run.opening, None);
-    assert!(over.run.start_a > 60.0);
+    assert_eq!(over.analyses.run.opening, None);
+    assert!(over.analyses.run.start_a > 60.0);
     assert!(says(&over, "lead_over_current").is_some());
     let held = report(&boat(
         "v=2&bank_chemistry=agm&bank_charge_limit_a=40&reg_current_cap_a=40&end",
@@ -162,7 +169,7 @@ fn a_short_meets_the_ohmic_resistance() {
         ("v=2&bank_capacity_ah=200&end", 9.2),
     ] {
         let sheet = boat(link);
-        let wiring = ampwright_core::wiring(&sheet, &report(&sheet));
+        let wiring = report(&sheet).analyses.cables;
         let found = wiring.short_circuit_a / 1000.0;
         assert!((found - kilo).abs() < 0.1, "{link}: {found}");
     }
@@ -176,7 +183,7 @@ fn what_electronics_withstand() {
         [("12", 35.0, 35.0), ("24", 65.0, 65.0), ("48", 70.0, 65.0)]
     {
         let sheet = boat(&format!("v=2&bank_nominal_v={volts}&end"));
-        let dumps = disconnect(&sheet, &report(&sheet));
+        let dumps = report(&sheet).analyses.load_dump;
         let dump = &dumps.machines[0];
         assert_eq!(dump.bear_v, withstand_v);
         assert_eq!(dump.clamp_v, clamp_v);
@@ -193,7 +200,7 @@ fn what_electronics_withstand() {
     }
     // The standard's 79 to 101 V.
     let sheet = boat("v=2&end");
-    let margin = disconnect(&sheet, &report(&sheet)).machines[0].margin;
+    let margin = report(&sheet).analyses.load_dump.machines[0].margin;
     assert!((margin - 101.0 / 79.0).abs() < 1e-9);
 }
 
@@ -207,8 +214,8 @@ proptest! {
         low.inputs.bank.charge_limit_a = Some((part * sheet.inputs.charge_limit_a()).max(1.0));
         prop_assume!(!sheet.inputs.limit_linked() && !low.inputs.limit_linked());
         let (before, after) = (report(&sheet), report(&low));
-        prop_assert_eq!(&before.run.series, &after.run.series);
-        prop_assert_eq!(before.machine.hot_a, after.machine.hot_a);
+        prop_assert_eq!(&before.analyses.run.series, &after.analyses.run.series);
+        prop_assert_eq!(before.analyses.machine.hot_a, after.analyses.machine.hot_a);
     }
 
     /// Lead never opens, a link never lets the current pass, and whatever opens
@@ -217,16 +224,16 @@ proptest! {
     fn an_opening_is_told_first(Drawn(sheet) in any_sheet()) {
         let report = report(&sheet);
         let inputs = &sheet.inputs;
-        let opening = report.run.opening;
+        let opening = report.analyses.run.opening;
         prop_assert_eq!(opening.is_some(), report.findings.first().is_some_and(|f| f.key == "management_opens"));
         let Some(opening) = opening else { return Ok(()) };
         prop_assert!(inputs.bank.chemistry == Chemistry::Lfp);
-        prop_assert!(opening.after_s >= 2.0 && opening.after_s <= 60.0 * report.run.minutes + 1e-6);
+        prop_assert!(opening.after_s >= 2.0 && opening.after_s <= 60.0 * report.analyses.run.minutes + 1e-6);
         prop_assert!(opening.bank_a > 0.0);
         if inputs.limit_linked() {
             prop_assert!(inputs.reg.kind == RegulatorKind::External);
             prop_assert_eq!(opening.cause, OpeningCause::OverVoltage);
         }
-        prop_assert_eq!(report.run.minutes_to_target, None);
+        prop_assert_eq!(report.analyses.run.minutes_to_target, None);
     }
 }

@@ -1,7 +1,8 @@
 //! The mass of an alternator moves the time to get hot and nothing else.
 
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::{Key, RegulatorKind, SecondRole, WayKind, open_link};
+use ampwright_core::boat::{Key, RegulatorKind, SecondRole, WayKind};
+use ampwright_core::exchange::open_link;
+use ampwright_core::schema::Value;
 use ampwright_core::{Worksheet, report};
 
 fn boats() -> [Worksheet; 4] {
@@ -24,7 +25,7 @@ fn weighing(sheet: &Worksheet, key: &str, kg: f64) -> Worksheet {
 
 /// Minutes until the case is half-way to its hottest.
 fn minutes_to_half(sheet: &Worksheet) -> f64 {
-    let run = report(sheet).run;
+    let run = report(sheet).analyses.run;
     let start_c = run.series[0].case_c;
     let half_c = 0.5 * (start_c + run.peak.case_c);
     let past = run.series.iter().find(|m| m.case_c >= half_c);
@@ -35,7 +36,8 @@ fn minutes_to_half(sheet: &Worksheet) -> f64 {
 fn the_same_current_hot_whatever_the_mass() {
     for sheet in boats() {
         for key in ["alt_mass_kg", "alt2_mass_kg"] {
-            let [light, heavy] = [3.0, 15.0].map(|kg| report(&weighing(&sheet, key, kg)).machine);
+            let [light, heavy] =
+                [3.0, 15.0].map(|kg| report(&weighing(&sheet, key, kg)).analyses.machine);
             assert_eq!(light.hot_a, heavy.hot_a, "{key}");
             assert_eq!(light.hot, heavy.hot, "{key}");
             assert_eq!(light.cooling_factor, heavy.cooling_factor, "{key}");

@@ -1,7 +1,7 @@
 //! Numbers as people type them.
 
-use ampwright_core::fields::{Value, parse_number};
-use ampwright_core::worksheet::Key;
+use ampwright_core::boat::Key;
+use ampwright_core::schema::{Value, parse_number};
 use proptest::prelude::*;
 
 /// What is typed, and what it means.

@@ -1,7 +1,7 @@
 //! What must not help does not help.
 
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::{Key, SecondRole};
+use ampwright_core::boat::{Key, SecondRole};
+use ampwright_core::schema::Value;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
@@ -31,13 +31,17 @@ fn steady_boat() -> impl Strategy<Value = Drawn> {
 
 /// Minutes to the target; endless when it is not reached.
 fn minutes(sheet: &Worksheet) -> f64 {
-    report(sheet).run.minutes_to_target.unwrap_or(f64::INFINITY)
+    report(sheet)
+        .analyses
+        .run
+        .minutes_to_target
+        .unwrap_or(f64::INFINITY)
 }
 
 /// As long as the bank stays connected: what weakens the alternator may be what
 /// keeps the management system from opening.
 fn never_faster(sheet: &Worksheet, other: &Worksheet) -> Result<(), TestCaseError> {
-    let opens = |sheet: &Worksheet| report(sheet).run.opening.is_some();
+    let opens = |sheet: &Worksheet| report(sheet).analyses.run.opening.is_some();
     if opens(sheet) || opens(other) {
         return Ok(());
     }
@@ -93,7 +97,7 @@ proptest! {
             sheet.state(key, Value::Number(now.max(outside))).expect("within its range");
         }
         let (_, more) = moved(&sheet, "space_blower_m3h", part, true).expect("a figure");
-        let (before, after) = (report(&sheet).machine, report(&more).machine);
+        let (before, after) = (report(&sheet).analyses.machine, report(&more).analyses.machine);
         // What is burnt is burnt.
         prop_assume!(before.hot.is_none_or(|hot| hot.winding_c < 300.0));
         let (before, after) = (before.hot_a, after.hot_a);

@@ -1,7 +1,7 @@
 //! What the fuzz targets ask of the readers, asked of texts drawn at random:
 //! any bytes, and good texts spoilt in several places.
 
-use ampwright_core::worksheet::{open_link, read_file, to_collection, to_json, to_link};
+use ampwright_core::exchange::{open_link, read_file, to_collection, to_json, to_link};
 use proptest::prelude::*;
 use proptest::sample::Index;
 

@@ -2,11 +2,12 @@
 //! number to the last bit, every name to the last character.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::{Section, Value};
-use ampwright_core::worksheet::{
-    Arrangement, Key, LONGEST_NAME, Load, LoadRow, open_link, read_file, read_json, to_collection,
-    to_json, to_link,
+use ampwright_core::boat::Section;
+use ampwright_core::boat::{Arrangement, Key, Load, LoadRow};
+use ampwright_core::exchange::{
+    LONGEST_NAME, open_link, read_file, read_json, to_collection, to_json, to_link,
 };
+use ampwright_core::schema::Value;
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
 

@@ -3,14 +3,17 @@
 
 use std::collections::BTreeSet;
 
-use ampwright_core::first_run::{COLUMNS, all_ids, form};
-use ampwright_core::report::{CAUTIONS, Report, Where, cautions, cautions_at};
-use ampwright_core::settings::{Line, Settings, Source};
-use ampwright_core::trial;
-use ampwright_core::worksheet::{
-    Chemistry, Inputs, Key, RegulatorKind, SecondRole, SensorPlace, Worksheet, read_json, to_json,
+use ampwright_core::boat::{
+    Chemistry, Inputs, Key, RegulatorKind, SecondRole, SensorPlace, Worksheet,
 };
-use ampwright_core::{first_run, report, settings};
+use ampwright_core::decision::calibration;
+use ampwright_core::exchange::{read_json, to_json};
+use ampwright_core::guidance::commissioning::{COLUMNS, all_ids, form};
+use ampwright_core::guidance::settings::{Line, Settings, Source};
+use ampwright_core::guidance::{CAUTIONS, CautionTopic, cautions, cautions_at};
+use ampwright_core::guidance::{commissioning, settings};
+use ampwright_core::report;
+use ampwright_core::report::Report;
 use proptest::prelude::*;
 
 use crate::draw::{any_sheet, normal_boat};
@@ -149,7 +152,7 @@ fn sound(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
     within_limits(&sheet.inputs, &set)?;
     only_devices_there_are(&sheet.inputs, &set)?;
     let mut ids = BTreeSet::new();
-    for stage in first_run(sheet, report) {
+    for stage in commissioning(sheet, report) {
         prop_assert!(!stage.steps.is_empty());
         for step in &stage.steps {
             prop_assert!(ids.insert(step.id), "twice {}", step.id);
@@ -190,20 +193,20 @@ proptest! {
     #[test]
     fn cautions_have_their_place(drawn in any_sheet()) {
         let inputs = &drawn.0.inputs;
-        let placed: usize = Where::ALL.iter().map(|place| cautions_at(inputs, *place).count()).sum();
+        let placed: usize = CautionTopic::ALL.iter().map(|place| cautions_at(inputs, *place).count()).sum();
         prop_assert_eq!(placed, cautions(inputs).count());
-        for always in [Where::Cable, Where::Disconnect, Where::Lead, Where::Rules] {
+        for always in [CautionTopic::Cable, CautionTopic::Disconnect, CautionTopic::Lead, CautionTopic::Rules] {
             prop_assert!(cautions_at(inputs, always).next().is_some(), "{:?}", always);
         }
-        let cold = cautions_at(inputs, Where::Cold).count();
+        let cold = cautions_at(inputs, CautionTopic::Cold).count();
         prop_assert_eq!(cold > 0, inputs.bank.chemistry == Chemistry::Lfp);
-        prop_assert_eq!(cautions_at(inputs, Where::Exhaust).count() > 0, inputs.engine_charges());
+        prop_assert_eq!(cautions_at(inputs, CautionTopic::Exhaust).count() > 0, inputs.engine_charges());
     }
 }
 
 #[test]
 fn every_place_has_a_caution() {
-    for place in Where::ALL {
+    for place in CautionTopic::ALL {
         assert!(
             CAUTIONS.iter().any(|caution| caution.place == place),
             "{place:?}"
@@ -241,16 +244,16 @@ fn the_form_feeds_the_sea_trial() {
         log.push('\n');
         log.push_str(&cells.join("\t"));
     }
-    let read = trial::read(&log);
+    let read = calibration::read(&log);
     assert_eq!(read.remarks, Vec::<String>::new());
     assert_eq!(read.rows.len(), form.rows.len());
     // What was reckoned teaches it what it was reckoned with.
-    let fit = trial::fit(&sheet, &read).expect("a fit");
+    let fit = calibration::fit(&sheet, &read).expect("a fit");
     let mut after = sheet.clone();
-    trial::apply(&mut after, &fit);
+    calibration::apply(&mut after, &fit);
     let (before_a, after_a) = (
-        report.machine.hot_a,
-        ampwright_core::report(&after).machine.hot_a,
+        report.analyses.machine.hot_a,
+        ampwright_core::report(&after).analyses.machine.hot_a,
     );
     assert!(
         (after_a / before_a - 1.0).abs() < 0.03,

@@ -2,10 +2,12 @@
 //! management system below what a cell withstands, a cap within what the
 //! alternator and the bank allow.
 
-use ampwright_core::report::Severity;
-use ampwright_core::settings::{Line, Settings};
-use ampwright_core::worksheet::{Chemistry, RegulatorKind, Worksheet, open_link};
-use ampwright_core::{first_run, report, settings};
+use ampwright_core::boat::{Chemistry, RegulatorKind, Worksheet};
+use ampwright_core::exchange::open_link;
+use ampwright_core::findings::Severity;
+use ampwright_core::guidance::settings::{Line, Settings};
+use ampwright_core::guidance::{commissioning, settings};
+use ampwright_core::report;
 use proptest::prelude::*;
 
 use crate::draw::{any_sheet, normal_boat};
@@ -43,7 +45,7 @@ fn no_current_of_nothing(sheet: &Worksheet, set: &Settings) -> Result<(), TestCa
             }
         }
     }
-    for step in first_run(sheet, &report(sheet))
+    for step in commissioning(sheet, &report(sheet))
         .iter()
         .flat_map(|stage| &stage.steps)
     {
@@ -207,7 +209,7 @@ fn a_cap_is_what_it_holds_hot() {
     let sheet = opened("alt_rated_a=150&bank_capacity_ah=800&belt_kind=ribs8");
     let before = report(&sheet);
     let cap_a = number(&settings(&sheet, &before), "regulator", "current_cap");
-    let hot_a = before.machine.hot_a;
+    let hot_a = before.analyses.machine.hot_a;
     assert!(
         cap_a < 130.0 && cap_a > 1.05 * hot_a && cap_a < 1.25 * hot_a,
         "{cap_a} {hot_a}"
@@ -215,7 +217,7 @@ fn a_cap_is_what_it_holds_hot() {
     let mut with = sheet.clone();
     with.inputs.reg.current_cap_a = Some(cap_a);
     let after = report(&with);
-    assert!((after.machine.hot_a - hot_a).abs() < 0.01 * hot_a);
+    assert!((after.analyses.machine.hot_a - hot_a).abs() < 0.01 * hot_a);
     // A built-in regulator has none.
     let set = set("reg_kind=internal");
     assert_eq!(

@@ -1,14 +1,15 @@
 //! Whatever a user calls things, the texts to take along stay what they are.
 
-use ampwright_core::arrange::{Comparison, compare};
-use ampwright_core::report::{Report, report};
-use ampwright_core::share::{
+use ampwright_core::analysis::year;
+use ampwright_core::boat::{Worksheet, demo};
+use ampwright_core::decision::arrangements::{Comparison, compare};
+use ampwright_core::decision::calibration;
+use ampwright_core::exchange::to_link;
+use ampwright_core::exchange::{
     Style, arrangements_csv, day_csv, differences, differences_text, forum_text, outcomes,
     output_csv, run_csv, year_csv,
 };
-use ampwright_core::trial;
-use ampwright_core::worksheet::{Worksheet, demo, to_link};
-use ampwright_core::year;
+use ampwright_core::report::{Report, report};
 use proptest::prelude::*;
 use std::sync::LazyLock;
 
@@ -182,9 +183,9 @@ fn every_series_is_regular() {
 /// The sea trial takes the run's table for a log.
 #[test]
 fn the_run_is_a_log() {
-    use trial::columns::Column;
-    let log = trial::read(&run_csv(&DEMO));
-    let series = &DEMO.run.series;
+    use calibration::columns::Column;
+    let log = calibration::read(&run_csv(&DEMO));
+    let series = &DEMO.analyses.run.series;
     assert_eq!(log.rows.len(), series.len());
     for (row, moment) in log.rows.iter().zip(series) {
         for (found, expected) in [

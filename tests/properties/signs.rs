@@ -2,9 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use ampwright_core::fields::units::CELSIUS;
-use ampwright_core::fields::{Direction, Effect, Kind, Value};
-use ampwright_core::worksheet::{Basis, Current, Key, demo, open_link};
+use ampwright_core::boat::{Basis, Current, Key, demo};
+use ampwright_core::exchange::open_link;
+use ampwright_core::schema::{Direction, Effect, Kind, Value};
+use ampwright_core::units::CELSIUS;
 use ampwright_core::{Worksheet, report};
 
 /// Boats that move by every rule there is: link, and what it is for.
@@ -59,8 +60,8 @@ struct Answers {
 fn answers(sheet: &Worksheet) -> Answers {
     let report = report(sheet);
     Answers {
-        hot_a: report.machine.hot_a,
-        hours: report.day.engine_hours.unwrap_or(f64::INFINITY),
+        hot_a: report.analyses.machine.hot_a,
+        hours: report.analyses.day.engine_hours.unwrap_or(f64::INFINITY),
     }
 }
 

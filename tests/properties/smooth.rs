@@ -1,7 +1,7 @@
 //! A small change of an input is a small change of the answers.
 
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::Key;
+use ampwright_core::boat::Key;
+use ampwright_core::schema::Value;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
@@ -17,7 +17,10 @@ const MOST: f64 = 0.02;
 
 fn answers(sheet: &Worksheet) -> (f64, Option<f64>) {
     let report = report(sheet);
-    (report.machine.hot_a, report.run.minutes_to_target)
+    (
+        report.analyses.machine.hot_a,
+        report.analyses.run.minutes_to_target,
+    )
 }
 
 /// The sheet with one figure changed.
@@ -92,7 +95,7 @@ proptest! {
             if stated.state(key, Value::Number(figure)).is_ok() {
                 let mut after = report(&stated);
                 // A lead bank in this one's place would have other usual volts.
-                after.lead = before.lead;
+                after.analyses.lead = before.analyses.lead;
                 prop_assert_eq!(&after, &before, "{}", key.name());
             }
         }

@@ -1,10 +1,11 @@
 //! The engine space follows the engine: a bigger engine gives it more heat,
 //! and does not cool it.
 
-use ampwright_core::charge::space_air::SpaceAir;
-use ampwright_core::fields::Value;
+use ampwright_core::boat::{Inputs, Key};
+use ampwright_core::exchange::open_link;
 use ampwright_core::physics::thermal::AirBalance;
-use ampwright_core::worksheet::{Inputs, Key, open_link};
+use ampwright_core::schema::Value;
+use ampwright_core::simulation::engine_space::SpaceAir;
 use ampwright_core::{Worksheet, report};
 
 /// From one small cylinder to a trawler's engine \[L\].
@@ -31,9 +32,9 @@ fn the_block_gives_its_share_of_the_fuels_heat() {
         for engine_rpm in [1200.0, 1500.0, 1800.0] {
             let sheet = boat(displacement_l, engine_rpm);
             let (inputs, report) = (&sheet.inputs, report(&sheet));
-            let air_c = report.machine.hot.expect("it settles").air_c;
+            let air_c = report.analyses.machine.hot.expect("it settles").air_c;
             let block_w = inputs.engine_surface_w_k() * (inputs.eng.running_c - air_c);
-            let fuel_l_h = report.run.fuel_l / (report.run.minutes / 60.0);
+            let fuel_l_h = report.analyses.run.fuel_l / (report.analyses.run.minutes / 60.0);
             let fuel_w = fuel_l_h * inputs.eng.fuel_kg_l * inputs.eng.fuel_mj_kg * 1e6 / 3600.0;
             let share_pct = 100.0 * block_w / fuel_w;
             assert!(
@@ -66,6 +67,7 @@ fn a_bigger_engine_does_not_cool_its_space() {
     let with: Vec<f64> = SIZES_L
         .map(|size| {
             report(&boat(size, 1500.0))
+                .analyses
                 .machine
                 .hot
                 .expect("it settles")

@@ -1,9 +1,9 @@
 //! Finer steps change nothing worth seeing.
 
 use ampwright_core::Worksheet;
-use ampwright_core::charge::plant::Plant;
-use ampwright_core::charge::run::{Fineness, Trace, charge};
-use ampwright_core::energy::house_load_a;
+use ampwright_core::boat::house_load_a;
+use ampwright_core::simulation::plant::Plant;
+use ampwright_core::simulation::run::{Fineness, Trace, charge};
 use proptest::prelude::*;
 
 use crate::draw::{any_sheet, normal_boat};

@@ -1,9 +1,9 @@
 //! How sure the answer is: ranges that hold the answer, do not depend on how
 //! the reckoning is cut up, and narrow when the right thing is measured.
 
-use ampwright_core::fields::{Kind, Knowledge, Spread, Value};
-use ampwright_core::sure::{Certainty, Range, Sure};
-use ampwright_core::worksheet::{Key, demo};
+use ampwright_core::boat::{Key, demo};
+use ampwright_core::decision::uncertainty::{Certainty, Range, Sure};
+use ampwright_core::schema::{Kind, Knowledge, Spread, Value};
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 use serde_json::Value as Json;
@@ -157,8 +157,8 @@ proptest! {
     fn the_range_is_about_the_report(drawn in any_sheet()) {
         let certainty = Sure::new(&drawn.0).certainty();
         let report = report(&drawn.0);
-        prop_assert_eq!(certainty.engine_h.stands, report.day.engine_hours);
-        prop_assert_eq!(certainty.hot_a.stands, Some(report.machine.hot_a));
+        prop_assert_eq!(certainty.engine_h.stands, report.analyses.day.engine_hours);
+        prop_assert_eq!(certainty.hot_a.stands, Some(report.analyses.machine.hot_a));
     }
 }
 

@@ -10,11 +10,12 @@ mod told;
 
 use std::fmt::Write;
 
-use ampwright_core::charge::plant::Plant;
-use ampwright_core::charge::run::{Fineness, charge};
-use ampwright_core::fields::{Knowledge, Value};
-use ampwright_core::trial::{self, Fit, apply};
-use ampwright_core::worksheet::{Key, demo};
+use ampwright_core::boat::{Key, demo};
+use ampwright_core::decision::calibration;
+use ampwright_core::decision::calibration::{Fit, apply};
+use ampwright_core::schema::{Knowledge, Value};
+use ampwright_core::simulation::plant::Plant;
+use ampwright_core::simulation::run::{Fineness, charge};
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
@@ -87,13 +88,13 @@ fn log_of(truth: &Worksheet, logged: Logged, seed: u64) -> String {
 }
 
 fn fitted(sheet: &Worksheet, text: &str) -> Fit {
-    let log = trial::read(text);
+    let log = calibration::read(text);
     assert!(log.remarks.is_empty(), "{:?}", log.remarks);
-    trial::fit(sheet, &log).unwrap_or_else(|wrong| panic!("{wrong}\n{text}"))
+    calibration::fit(sheet, &log).unwrap_or_else(|wrong| panic!("{wrong}\n{text}"))
 }
 
 fn refusal(sheet: &Worksheet, text: &str) -> String {
-    match trial::fit(sheet, &trial::read(text)) {
+    match calibration::fit(sheet, &calibration::read(text)) {
         Ok(fit) => panic!("{:?}", fit.figures),
         Err(wrong) => wrong.0,
     }

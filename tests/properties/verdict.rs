@@ -1,7 +1,9 @@
 //! The verdict says what the findings say.
 
-use ampwright_core::report::{Part, Report, Severity, Verdict, sentence};
-use ampwright_core::worksheet::open_link;
+use ampwright_core::analysis::Part;
+use ampwright_core::exchange::open_link;
+use ampwright_core::findings::{Severity, Verdict};
+use ampwright_core::report::{Report, sentence};
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
@@ -30,16 +32,20 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
             prop_assert!(found(report, "alternator_voltage_mismatch").is_some());
         }
         Verdict::BatteryDisconnects { after_s, .. } => {
-            let opening = report.run.opening.expect("an opening");
+            let opening = report.analyses.run.opening.expect("an opening");
             prop_assert_eq!(after_s, opening.after_s);
             prop_assert_eq!(found(report, "management_opens"), Some(Severity::Stop));
         }
-        Verdict::NotCharged => prop_assert!(report.run.series.iter().all(|m| m.bank_a <= 0.0)),
+        Verdict::NotCharged => {
+            prop_assert!(report.analyses.run.series.iter().all(|m| m.bank_a <= 0.0))
+        }
         Verdict::Overheats { after_min, .. } => {
             prop_assert!(too_hot);
-            prop_assert!(after_min.is_none_or(|minutes| minutes <= report.run.minutes + 1e-6));
+            prop_assert!(
+                after_min.is_none_or(|minutes| minutes <= report.analyses.run.minutes + 1e-6)
+            );
         }
-        Verdict::NeverSettles => prop_assert!(report.machine.hot.is_none()),
+        Verdict::NeverSettles => prop_assert!(report.analyses.machine.hot.is_none()),
         Verdict::HotAfterStop { .. } => prop_assert!(soaks && !too_hot),
         Verdict::RunsHot {
             celsius, limit_c, ..
@@ -49,7 +55,7 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
         }
         Verdict::HeldByRegulator | Verdict::Survives => {
             prop_assert!(!too_hot && !soaks && found(report, "near_limit").is_none());
-            prop_assert!(report.machine.hot.is_some());
+            prop_assert!(report.analyses.machine.hot.is_some());
         }
     }
     if report.verdict != Verdict::NotRun {
@@ -113,7 +119,8 @@ fn the_minute_is_right() {
         panic!("{:?}", of.verdict)
     };
     let at = |minute: f64| {
-        of.run
+        of.analyses
+            .run
             .series
             .iter()
             .find(|m| m.minute == minute)
@@ -152,7 +159,7 @@ fn each_has_limits_of_its_own() {
 fn within_5_k_of_a_limit_is_to_be_put_right() {
     let boat = "v=2&reg_kind=internal&way_kind=converter&way_converter_a=30";
     let plain = opened(&format!("{boat}&end"));
-    let hottest_c = report(&plain).run.peak.case_c;
+    let hottest_c = report(&plain).analyses.run.peak.case_c;
     for (above_k, near) in [(1.0, true), (4.5, true), (6.0, false)] {
         let limit_c = hottest_c + above_k;
         let sheet = opened(&format!("{boat}&alt_case_limit_c={limit_c}&end"));

@@ -1,10 +1,11 @@
 //! An alternator has a voltage of its own, wherever its cable leads.
 
-use ampwright_core::report::{Report, Severity};
-use ampwright_core::worksheet::{
-    AlternatorVolts, Inputs, NominalVolts, SecondRole, WayKind, Worksheet, open_link,
-};
-use ampwright_core::{charge::Limit, report};
+use ampwright_core::boat::{AlternatorVolts, Inputs, NominalVolts, SecondRole, WayKind, Worksheet};
+use ampwright_core::exchange::open_link;
+use ampwright_core::findings::Severity;
+use ampwright_core::report;
+use ampwright_core::report::Report;
+use ampwright_core::simulation::Limit;
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet};
@@ -33,10 +34,14 @@ fn a_12_v_alternator_gives_a_48_v_bank_nothing() {
         let first = &report.findings[0];
         assert_eq!(first.key, "alternator_voltage_mismatch", "{link}");
         assert_eq!(first.severity, Severity::Stop, "{link}");
-        assert_eq!(report.machine.hot_a, 0.0, "{link}");
-        assert_eq!(report.machine.hot_limit, Limit::WrongVoltage, "{link}");
-        assert_eq!(report.run.start_a, 0.0, "{link}");
-        assert_eq!(report.day.engine_hours, None, "{link}");
+        assert_eq!(report.analyses.machine.hot_a, 0.0, "{link}");
+        assert_eq!(
+            report.analyses.machine.hot_limit,
+            Limit::WrongVoltage,
+            "{link}"
+        );
+        assert_eq!(report.analyses.run.start_a, 0.0, "{link}");
+        assert_eq!(report.analyses.day.engine_hours, None, "{link}");
     }
 }
 
@@ -46,8 +51,8 @@ fn the_second_alternator_is_held_to_its_own_battery() {
         "v=2&bank_nominal_v=24&alt_nominal_v=24&two_role=start&alt2_nominal_v=24&end",
     ));
     assert!(says(&report, "alternator_voltage_mismatch"));
-    assert!(report.machine.hot_a > 0.0);
-    let second = report.machine.second.expect("a second alternator");
+    assert!(report.analyses.machine.hot_a > 0.0);
+    let second = report.analyses.machine.second.expect("a second alternator");
     assert_eq!(second.hot_a, 0.0);
 }
 
@@ -66,7 +71,7 @@ fn an_alternator_of_its_banks_voltage_charges_it() {
         ),
     ] {
         let report = report(&boat(link));
-        assert!(report.machine.hot_a > 10.0, "{link}");
+        assert!(report.analyses.machine.hot_a > 10.0, "{link}");
         assert!(!says(&report, "alternator_voltage_mismatch"), "{link}");
         assert_eq!(
             says(&report, "alternator_voltage_assumed"),
@@ -81,7 +86,7 @@ fn an_alternator_of_its_banks_voltage_charges_it() {
 fn version_1_keeps_its_alternators() {
     let sheet = boat("v=1&alt_test_v=28&end");
     assert_eq!(sheet.inputs.alt.nominal_v, AlternatorVolts::V12);
-    assert!(report(&sheet).machine.hot_a > 10.0);
+    assert!(report(&sheet).analyses.machine.hot_a > 10.0);
     let sheet = boat("v=1&bank_nominal_v=24&end");
     assert_eq!(sheet.inputs.alt.nominal_v, AlternatorVolts::Same);
 }
@@ -120,7 +125,7 @@ proptest! {
         let all_fit = fits && second.is_none_or(|seen| seen.alternator_fits());
         prop_assert_eq!(says(&report, "alternator_voltage_mismatch"), !all_fit);
         if !fits && sheet.inputs.two.role != SecondRole::House {
-            prop_assert!(report.run.series.iter().all(|moment| moment.alternator_a == 0.0));
+            prop_assert!(report.analyses.run.series.iter().all(|moment| moment.alternator_a == 0.0));
         }
     }
 }

@@ -1,12 +1,13 @@
 //! Cables and fuses: what asks more never gets less, and every choice keeps
 //! its own bounds.
 
+use ampwright_core::analysis::cable::{Ask, Bound, Pick, Table, choose};
+use ampwright_core::boat::{SecondRole, WayKind};
+use ampwright_core::exchange::open_link;
 use ampwright_core::physics::ampacity::{RATINGS_C, air_factor, engine_factor, gauge_a};
 use ampwright_core::physics::cable::{GAUGES, Gauge, copper_c, drop_v};
 use ampwright_core::physics::fuse;
-use ampwright_core::wiring::{Ask, Bound, Pick, Table, choose};
-use ampwright_core::worksheet::{SecondRole, WayKind, open_link};
-use ampwright_core::{Worksheet, report, wiring};
+use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
 use crate::draw::any_sheet;
@@ -158,7 +159,7 @@ proptest! {
     #[test]
     fn only_runs_there_are(drawn in any_sheet()) {
         let inputs = &drawn.0.inputs;
-        let keys: Vec<_> = wiring(&drawn.0, &report(&drawn.0))
+        let keys: Vec<_> = report(&drawn.0).analyses.cables
             .runs
             .iter()
             .map(|run| (run.key, run.to))
@@ -233,7 +234,7 @@ fn hot_spaces_and_high_volts_are_remarked() {
         ("bank_nominal_v=48", "50 V or more"),
     ] {
         let sheet = opened(&format!("v=1&{said}&end"));
-        let remarks = wiring(&sheet, &report(&sheet)).remarks.join(" ");
+        let remarks = report(&sheet).analyses.cables.remarks.join(" ");
         assert!(remarks.contains(remark), "{remarks}");
     }
 }
@@ -244,7 +245,7 @@ fn every_cable_input_matters() {
     let base = "way_kind=converter&two_role=start&reg_current_cap_a=60&cable_inverter_w=1500";
     let text = |said: &str| {
         let sheet = opened(&format!("v=1&{base}{said}&end"));
-        serde_json::to_string(&wiring(&sheet, &report(&sheet))).expect("JSON")
+        serde_json::to_string(&report(&sheet).analyses.cables).expect("JSON")
     };
     let plain = text("");
     for said in [

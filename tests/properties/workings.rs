@@ -2,10 +2,10 @@
 //! calculator, give it back, and what it used is the worksheet's own.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::Value;
+use ampwright_core::boat::{Key, demo};
 use ampwright_core::report;
+use ampwright_core::schema::Value;
 use ampwright_core::working::{Working, ids, working, workings, workings_at};
-use ampwright_core::worksheet::{Key, demo};
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -194,7 +194,7 @@ fn all_hold(sheet: &Worksheet) -> Result<(), TestCaseError> {
         used_is_own(sheet, &all, working)?;
     }
     for share in [0.0, 0.1, 0.6, 1.0] {
-        let there = workings_at(sheet, &report, share * report.run.minutes);
+        let there = workings_at(sheet, &report, share * report.analyses.run.minutes);
         let both: Vec<Working> = there.iter().chain(&all).cloned().collect();
         for working in &there {
             agrees(&json, working)?;

@@ -1,11 +1,13 @@
 //! The year aboard: it adds up, it is finite, and what helps helps.
 
-use ampwright_core::fields::{Held, Value};
-use ampwright_core::worksheet::{
+use ampwright_core::Worksheet;
+use ampwright_core::analysis::year;
+use ampwright_core::analysis::year::Year;
+use ampwright_core::analysis::year::{Balance, MonthReport};
+use ampwright_core::boat::{
     Basis, Chemistry, Key, NominalVolts, RegulatorKind, Rest, SunBasis, WayKind,
 };
-use ampwright_core::year::{Balance, MonthReport};
-use ampwright_core::{Worksheet, Year, year};
+use ampwright_core::schema::{Held, Value};
 use proptest::prelude::*;
 use serde_json::Value as Json;
 

@@ -4,7 +4,7 @@
 //! baseline machine reaches 67 %.
 
 use ampwright_core::Worksheet;
-use ampwright_core::charge::plant::Plant;
+use ampwright_core::simulation::plant::Plant;
 
 use crate::within;
 

@@ -3,11 +3,11 @@
 //! a public repository (first line of each file), the paper itself not seen.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::Value;
+use ampwright_core::boat::Key;
 use ampwright_core::physics::copper;
 use ampwright_core::physics::losses::{COPPER_FACTOR, LossModel, RatedLosses};
 use ampwright_core::physics::output::{OutputCurve, through_points};
-use ampwright_core::worksheet::Key;
+use ampwright_core::schema::Value;
 
 use crate::by_hand::fit;
 use crate::table::{between, exponent, rows};

@@ -7,9 +7,9 @@
 //! 6000 rpm (from memory; ISO 16750-2 refers its rated current to that speed).
 //! EN 590, Automotive fuels: diesel: 820 to 845 kg/m³ at 15 °C (from memory).
 
-use ampwright_core::fields::Value;
+use ampwright_core::boat::{InsulationClass, Key};
 use ampwright_core::physics::{air, copper};
-use ampwright_core::worksheet::{InsulationClass, Key};
+use ampwright_core::schema::Value;
 
 use crate::{near, within};
 

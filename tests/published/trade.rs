@@ -1,10 +1,11 @@
 //! Rules of the trade: common practice, no source. Bands are wide.
 
-use ampwright_core::charge::Limit;
-use ampwright_core::fields::Value;
+use ampwright_core::Worksheet;
+use ampwright_core::boat::{AirBasis, BeltKind, Chemistry, Key, WayKind};
 use ampwright_core::report::{Report, report};
-use ampwright_core::worksheet::{AirBasis, BeltKind, Chemistry, Key, WayKind};
-use ampwright_core::{Worksheet, belts, charge::plant::Plant};
+use ampwright_core::schema::Value;
+use ampwright_core::simulation::Limit;
+use ampwright_core::simulation::plant::Plant;
 
 use crate::within;
 
@@ -18,7 +19,7 @@ fn boat(figures: &[(&str, f64)]) -> Worksheet {
 }
 
 fn hours(report: &Report) -> f64 {
-    report.run.minutes_to_target.expect("the target") / 60.0
+    report.analyses.run.minutes_to_target.expect("the target") / 60.0
 }
 
 /// A high-output machine in a hot, tight, unventilated space.
@@ -49,7 +50,7 @@ fn missing_ampere_hours_over_net_amperes() {
 
 #[test]
 fn a_large_machine_in_a_tight_hot_space_holds_two_fifths() {
-    let hot = report(&boat(TIGHT)).machine;
+    let hot = report(&boat(TIGHT)).analyses.machine;
     println!(
         "hot and tight: {:.0} A of 200, limit {:?}",
         hot.hot_a, hot.hot_limit
@@ -79,7 +80,9 @@ fn hot_full_field_against_cold_at_cruising_speed() {
 #[test]
 fn a_stock_machine_is_good_for_half_to_sixty_percent() {
     for (rpm, blower) in [(1500.0, 0.0), (1500.0, 200.0), (2000.0, 0.0)] {
-        let hot = report(&boat(&[("eng_rpm", rpm), ("space_blower_m3h", blower)])).machine;
+        let hot = report(&boat(&[("eng_rpm", rpm), ("space_blower_m3h", blower)]))
+            .analyses
+            .machine;
         println!("stock, {rpm} rpm, {blower} m³/h: {:.0} A of 100", hot.hot_a);
         within("of nameplate", hot.hot_a / 100.0, 0.35, 0.70);
     }
@@ -102,7 +105,7 @@ fn a_horsepower_for_each_25_amperes() {
 
 #[test]
 fn low_engine_speed_is_the_worst_case() {
-    let points = report(&boat(TIGHT)).machine.by_engine_rpm;
+    let points = report(&boat(TIGHT)).analyses.machine.by_engine_rpm;
     let begun: Vec<_> = points.iter().filter(|point| point.hot_a > 0.0).collect();
     assert!(begun.len() > 5);
     for pair in begun.windows(2) {
@@ -116,7 +119,7 @@ fn colder_air_at_the_inlet_gives_more_amperes() {
         let mut sheet = boat(TIGHT);
         sheet.inputs.space.basis = AirBasis::Measured;
         sheet.inputs.space.hot_c = air_c;
-        report(&sheet).machine.hot_a
+        report(&sheet).analyses.machine.hot_a
     };
     // A hose from outside is worth 10 to 20 K.
     assert!(hot_a(45.0) > hot_a(60.0) + 5.0);
@@ -127,7 +130,7 @@ fn colder_air_at_the_inlet_gives_more_amperes() {
 fn lithium_does_not_taper_before_it_is_nearly_full() {
     let mut sheet = boat(&[("run_to_pct", 97.0)]);
     sheet.inputs.alt.rated_a = 150.0;
-    let shares = report(&sheet).run.limit_shares;
+    let shares = report(&sheet).analyses.run.limit_shares;
     assert!(
         shares
             .iter()
@@ -143,7 +146,7 @@ fn lead_needs_absorption_hours_and_lithium_does_not() {
         let mut sheet = boat(&[("run_to_pct", 97.0), ("run_longest_h", 24.0)]);
         sheet.inputs.bank.chemistry = chemistry;
         let report = report(&sheet);
-        hours(&report) - report.run.minutes_to_90.expect("90 %") / 60.0
+        hours(&report) - report.analyses.run.minutes_to_90.expect("90 %") / 60.0
     };
     within("lithium", last_hours(Chemistry::Lfp), 0.0, 1.0);
     for lead in [Chemistry::Agm, Chemistry::Gel, Chemistry::Flooded] {
@@ -165,7 +168,7 @@ fn belts_and_the_amperes_they_are_good_for() {
     let mut sheet = boat(&[("belt_wrap_deg", 180.0)]);
     for (kind, low_a, high_a) in trade {
         sheet.inputs.belt.kind = kind;
-        let belt = belts(&sheet, &report(&sheet)).remove(0);
+        let belt = report(&sheet).analyses.belts.remove(0);
         within(
             "wary",
             belt.rule_low_a.expect("a rule"),

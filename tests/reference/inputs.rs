@@ -1,8 +1,8 @@
 //! The reference file's names for the inputs, in ours.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::Key;
+use ampwright_core::boat::Key;
+use ampwright_core::schema::Value;
 use serde_json::Value as Json;
 
 /// Reference name, our key, and the factor between their units.

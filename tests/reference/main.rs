@@ -7,8 +7,8 @@
 
 mod inputs;
 
+use ampwright_core::analysis::{Moment, RunReport};
 use ampwright_core::report;
-use ampwright_core::report::{Moment, RunReport};
 use serde_json::Value as Json;
 
 const RUNS: &str = include_str!("charge_runs.json");
@@ -34,28 +34,43 @@ fn check(name: &str) {
     let ours = report(&sheet);
     let summary = |key: &str| number("summary", key);
 
-    near("shaft rpm", ours.machine.shaft_rpm, summary("alt_rpm"), 0.5);
-    near("I inf", ours.machine.infinite_a, summary("I_inf"), 0.06);
+    near(
+        "shaft rpm",
+        ours.analyses.machine.shaft_rpm,
+        summary("alt_rpm"),
+        0.5,
+    );
+    near(
+        "I inf",
+        ours.analyses.machine.infinite_a,
+        summary("I_inf"),
+        0.06,
+    );
     near(
         "phase ohm",
-        ours.machine.phase_20c_ohm,
+        ours.analyses.machine.phase_20c_ohm,
         summary("R20_ohm"),
         1e-5,
     );
     near(
         "cooling",
-        ours.machine.cooling_factor,
+        ours.analyses.machine.cooling_factor,
         summary("g_thermal"),
         1e-3,
     );
     near(
         "cold",
-        ours.machine.full_cold_a,
+        ours.analyses.machine.full_cold_a,
         summary("I_full_cold"),
         0.06,
     );
-    near("air", ours.machine.space_air_m3h, summary("vent_m3h"), 0.06);
-    let run_ours = &ours.run;
+    near(
+        "air",
+        ours.analyses.machine.space_air_m3h,
+        summary("vent_m3h"),
+        0.06,
+    );
+    let run_ours = &ours.analyses.run;
     for (what, ours, theirs) in [
         ("start", run_ours.start_a, summary("I_start")),
         ("mid", run_ours.mid_a, summary("I_mid_hot")),

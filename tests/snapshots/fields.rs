@@ -1,7 +1,8 @@
 //! Every field: name, label, what it takes, what it is when nobody has said.
 
-use ampwright_core::fields::{Field, Kind, Place, Section, Spec};
-use ampwright_core::worksheet::{Key, LoadRow};
+use ampwright_core::boat::{Field, Section};
+use ampwright_core::boat::{Key, LoadRow};
+use ampwright_core::schema::{Kind, Place, Spec};
 
 fn line(name: &str, spec: &Spec) -> String {
     let takes = match spec.kind {
@@ -12,7 +13,7 @@ fn line(name: &str, spec: &Spec) -> String {
         _ => spec.span(),
     };
     let default = match spec.kind {
-        Kind::Maybe { absent, .. } => format!("empty: {}", absent.says),
+        Kind::Maybe { empty_says, .. } => format!("empty: {empty_says}"),
         _ => spec.write(spec.default()),
     };
     let deep = if spec.place == Place::Deep {

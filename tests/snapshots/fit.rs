@@ -1,9 +1,11 @@
 //! Settings and commissioning lists of a few boats, in words.
 
-use ampwright_core::first_run::{Form, FormRow, form};
-use ampwright_core::settings::Source;
-use ampwright_core::worksheet::{demo, open_link};
-use ampwright_core::{Worksheet, first_run, report, settings};
+use ampwright_core::boat::demo;
+use ampwright_core::exchange::open_link;
+use ampwright_core::guidance::commissioning::{Form, FormRow, form};
+use ampwright_core::guidance::settings::Source;
+use ampwright_core::guidance::{commissioning, settings};
+use ampwright_core::{Worksheet, report};
 
 fn set(sheet: &Worksheet) -> String {
     let mut lines = Vec::new();
@@ -25,7 +27,7 @@ fn set(sheet: &Worksheet) -> String {
 
 fn listed(sheet: &Worksheet) -> String {
     let mut lines = Vec::new();
-    for stage in first_run(sheet, &report(sheet)) {
+    for stage in commissioning(sheet, &report(sheet)) {
         lines.push(format!("[{}] {}: {}", stage.key, stage.title, stage.about));
         for step in stage.steps {
             lines.push(format!("  {} | {}", step.id, step.text));

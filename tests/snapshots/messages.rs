@@ -1,10 +1,11 @@
 //! Every kind of sentence a user can be told.
 
-use ampwright_core::fields::Value;
-use ampwright_core::report::{CAUTIONS, report};
-use ampwright_core::trial::read;
-use ampwright_core::worksheet::{Key, open_link, read_file};
-use ampwright_core::{belts, disconnect};
+use ampwright_core::boat::Key;
+use ampwright_core::decision::calibration::read;
+use ampwright_core::exchange::{open_link, read_file};
+use ampwright_core::guidance::CAUTIONS;
+use ampwright_core::report::report;
+use ampwright_core::schema::Value;
 
 /// A number, one that may be empty, and a choice, given what they do not take.
 #[test]
@@ -210,12 +211,12 @@ fn fitting() {
         let sheet = open_link(&format!("v=2&{boat}end")).expect("a link").sheet;
         let report = report(&sheet);
         lines.push(boat.to_string());
-        for belt in belts(&sheet, &report) {
+        for belt in &report.analyses.belts {
             lines.extend(belt.sentences.iter().map(|said| format!("  {said}")));
         }
-        for machine in disconnect(&sheet, &report).machines {
+        for machine in &report.analyses.load_dump.machines {
             lines.extend(machine.sentences.iter().map(|said| format!("  {said}")));
-            for defence in machine.defences {
+            for defence in &machine.defences {
                 let stands = defence.standing.word();
                 lines.push(format!("  {}, {stands}: {}", defence.what, defence.says));
             }

@@ -2,8 +2,9 @@
 //! one, and of logs that nothing can be learnt from.
 
 use ampwright_core::Worksheet;
-use ampwright_core::trial;
-use ampwright_core::worksheet::{demo, open_link, read_file};
+use ampwright_core::boat::demo;
+use ampwright_core::decision::calibration;
+use ampwright_core::exchange::{open_link, read_file};
 
 const HEAD: &str = r#"{"type":"ampwright-worksheet","version":2"#;
 
@@ -138,8 +139,8 @@ fn refused_logs() {
 const QUICK: &str = "minute;amps;case;air\n0;103.6;28.24;29.20\n3;87.2;92.28;31.03\n6;61.0;104.17;33.14\n9;62.2;105.57;35.65\n12;59.3;104.96;37.85\n15;58.5;102.05;41.45\n18;59.7;103.36;45.74\n21;56.5;104.54;43.59\n24;57.3;103.23;45.50\n27;54.7;105.89;47.38\n30;54.8;104.66;49.37\n33;53.8;102.28;49.25\n36;53.8;104.27;50.97\n39;53.2;104.46;51.99\n42;54.8;104.92;49.55\n45;53.0;105.66;51.61\n";
 
 fn said(sheet: &Worksheet, what: &str, text: &str) -> String {
-    let log = trial::read(text);
-    let found = match trial::fit(sheet, &log) {
+    let log = calibration::read(text);
+    let found = match calibration::fit(sheet, &log) {
         Ok(_) => "a fit".to_string(),
         Err(complaint) => complaint.0,
     };

@@ -1,10 +1,11 @@
 //! Reports of a few worksheets, without their long series.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::Value;
+use ampwright_core::boat::{Key, RegulatorKind, demo};
+use ampwright_core::exchange::{Style, differences, differences_text, forum_text};
+use ampwright_core::exchange::{to_json, to_link};
 use ampwright_core::report::{report, sentence};
-use ampwright_core::share::{Style, differences, differences_text, forum_text};
-use ampwright_core::worksheet::{Key, RegulatorKind, demo, to_json, to_link};
+use ampwright_core::schema::Value;
 use serde_json::Value as Json;
 
 use crate::round::rounded;

@@ -11,9 +11,11 @@
 
 use std::fmt::Write;
 
-use ampwright_core::fields::{Kind, Section, Spec, Value};
+use ampwright_core::boat::Section;
+use ampwright_core::boat::{Key, LoadRow};
+use ampwright_core::exchange::{open_link, read_file, read_json, to_json, to_link};
 use ampwright_core::report;
-use ampwright_core::worksheet::{Key, LoadRow, open_link, read_file, read_json, to_json, to_link};
+use ampwright_core::schema::{Kind, Spec, Value};
 
 const DEFAULTS: &str = include_str!("version1/defaults.txt");
 const LINKS: &str = include_str!("version1/links.txt");
@@ -128,12 +130,12 @@ fn frozen_links_results() {
         .into_iter()
         .map(|[title, link, _]| {
             let report = report(&open_link(link).expect(title).sheet);
-            let hours = report.day.engine_hours;
+            let hours = report.analyses.day.engine_hours;
             let hours = hours.map_or("never".to_string(), |hours| format!("{hours:.3} h"));
             format!(
                 "{}: engine {hours} a day, hot {:.2} A",
                 title.trim_start_matches("# "),
-                report.machine.hot_a
+                report.analyses.machine.hot_a
             )
         })
         .collect();
@@ -143,7 +145,7 @@ fn frozen_links_results() {
 /// A worksheet of about twenty inputs and no loads fits in 300 characters.
 #[test]
 fn a_typical_link_is_short() {
-    let mut sheet = ampwright_core::worksheet::demo();
+    let mut sheet = ampwright_core::boat::demo();
     sheet.name = "Turnstone".to_string();
     sheet.loads.clear();
     assert_eq!(sheet.known.count(), 19);

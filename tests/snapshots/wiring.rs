@@ -1,18 +1,19 @@
 //! Cables and fuses of a few boats, in words.
 
-use ampwright_core::worksheet::{demo, open_link};
-use ampwright_core::{Worksheet, report, wiring};
+use ampwright_core::boat::demo;
+use ampwright_core::exchange::open_link;
+use ampwright_core::{Worksheet, report};
 
 fn told(sheet: &Worksheet) -> String {
     let report = report(sheet);
-    let wiring = wiring(sheet, &report);
+    let wiring = &report.analyses.cables;
     let mut lines = vec![format!("short circuit {:.0} A", wiring.short_circuit_a)];
     for run in &wiring.runs {
         lines.push(format!("{}: {}\n  {}", run.key, run.says(), run.fuse_at));
         lines.extend(run.notes.iter().map(|note| format!("  {note}")));
     }
     lines.extend(wiring.rule.iter().map(ToString::to_string));
-    lines.extend(wiring.remarks);
+    lines.extend(wiring.remarks.iter().cloned());
     let cable = |key: &str| key.starts_with("cable_") || key.starts_with("fuse_");
     for found in report.findings.iter().filter(|found| cable(found.key)) {
         let (word, key, text) = (found.severity.word(), found.key, &found.text);

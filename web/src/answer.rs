@@ -1,7 +1,8 @@
 //! The answer, in sight all the time.
 
 use ampwright_core::Report;
-use ampwright_core::report::{Severity, sentence};
+use ampwright_core::findings::Severity;
+use ampwright_core::report::sentence;
 use leptos::prelude::*;
 
 use crate::desk::Desk;
@@ -38,7 +39,7 @@ pub const SECTION: Section = Section {
                 desk.report.track();
                 // Where no engine runs there is no range of its hours.
                 let runs = desk.look(&|_, report| {
-                    let hours = report.day.engine_hours.unwrap_or_default();
+                    let hours = report.analyses.day.engine_hours.unwrap_or_default();
                     ["", "runs"][usize::from(hours > 0.0)].to_string()
                 });
                 let range = sure::engine_range(desk).filter(|_| !runs.is_empty());
@@ -49,8 +50,8 @@ pub const SECTION: Section = Section {
             "answer-need",
             Text::Own(|desk| {
                 figure(desk, |report| {
-                    let need = format!("{:.0} A·h", report.day.need_ah);
-                    (runs(report.day.runs), "day.need_ah", need, "")
+                    let need = format!("{:.0} A·h", report.analyses.day.need_ah);
+                    (runs(report.analyses.day.runs), "day.need_ah", need, "")
                 })
             }),
         ),
@@ -67,21 +68,21 @@ pub const SECTION: Section = Section {
             "answer-cold",
             Text::Own(|desk| {
                 figure(desk, |report| {
-                    let cold = format!("{:.0} A", report.machine.full_cold_a);
+                    let cold = format!("{:.0} A", report.analyses.machine.full_cold_a);
                     ("of ".to_string(), "machine.full_cold_a", cold, " cold")
                 })
             }),
         ),
         (
             "answer-limit",
-            Text::Soon(|_, report| report.machine.hot_limit.short().to_string()),
+            Text::Soon(|_, report| report.analyses.machine.hot_limit.short().to_string()),
         ),
         ("answer-tally", Text::Soon(|_, report| tally(report))),
         (
             "answer-time@class",
             Text::Soon(|_, report| {
                 // Words where hours would stand are longer than those.
-                let words = report.day.trouble.is_some();
+                let words = report.analyses.day.trouble.is_some();
                 ["big", "big word"][usize::from(words)].to_string()
             }),
         ),

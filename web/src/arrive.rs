@@ -4,7 +4,7 @@
 
 use std::cell::RefCell;
 
-use ampwright_core::share::{Difference, differences, outcomes};
+use ampwright_core::exchange::{Difference, differences, outcomes};
 use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 

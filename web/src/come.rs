@@ -1,7 +1,7 @@
 //! How a worksheet comes to lie on the desk: the one kept last, or one in a link.
 
-use ampwright_core::fields::Complaint;
-use ampwright_core::worksheet::{Opened, open_link};
+use ampwright_core::exchange::{Opened, open_link};
+use ampwright_core::schema::Complaint;
 use leptos::prelude::*;
 
 use crate::desk::{Desk, Keeping};

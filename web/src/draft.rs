@@ -5,7 +5,7 @@
 use std::cell::RefCell;
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::{Spec, Value, quoted};
+use ampwright_core::schema::{Spec, Value, quoted};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 

@@ -2,8 +2,9 @@
 //! description in the core; this is only how it looks and how typing is heard.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::{Kind, Knowledge, Other, Spec, Value};
-use ampwright_core::worksheet::{Key, is_asked};
+use ampwright_core::boat::{Key, is_asked};
+use ampwright_core::schema::{Kind, Knowledge, Spec, Value};
+use ampwright_core::units::Other;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent};
 use wasm_bindgen::JsCast;
@@ -85,7 +86,7 @@ pub fn entry(spec: &Spec, id: &str, name: &str, shown: &Shown) -> String {
         }
     }
     let absent = match spec.kind {
-        Kind::Maybe { absent, .. } => format!(" <small>empty: {}</small>", absent.says),
+        Kind::Maybe { empty_says, .. } => format!(" <small>empty: {empty_says}</small>"),
         _ => String::new(),
     };
     format!(

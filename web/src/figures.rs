@@ -1,7 +1,8 @@
 //! The results as tables of figures, each of which opens its working.
 
 use ampwright_core::Report;
-use ampwright_core::report::{Temps, clock};
+use ampwright_core::analysis::Temps;
+use ampwright_core::units::clock;
 use leptos::prelude::*;
 
 use crate::desk::Desk;
@@ -131,12 +132,12 @@ fn rows(desk: Desk, table: usize) -> String {
                 continue;
             }
             let runs = match *id {
-                "day.engine_hours" => report.day.runs,
-                "lead.engine_hours" => report.lead.map_or(0, |lead| lead.runs),
+                "day.engine_hours" => report.analyses.day.runs,
+                "lead.engine_hours" => report.analyses.lead.map_or(0, |lead| lead.runs),
                 _ => 0,
             };
             let several = format!("{runs} runs");
-            let none = match report.day.trouble {
+            let none = match report.analyses.day.trouble {
                 Some(trouble) if *id == "day.engine_hours" => trouble.words(),
                 _ => none,
             };
@@ -167,7 +168,7 @@ fn some(figures: &[f64]) -> Vec<Option<f64>> {
 }
 
 fn day(report: &Report) -> Vec<Option<f64>> {
-    let (energy, day) = (&report.energy, &report.day);
+    let (energy, day) = (&report.analyses.energy, &report.analyses.day);
     let used = &energy.anchor;
     vec![
         Some(used.use_ah),
@@ -194,7 +195,7 @@ fn temperatures(figures: &mut Vec<Option<f64>>, temps: Option<Temps>) {
 }
 
 fn machine(report: &Report) -> Vec<Option<f64>> {
-    let machine = &report.machine;
+    let machine = &report.analyses.machine;
     let mut figures = some(&[machine.shaft_rpm, machine.full_cold_a, machine.hot_a]);
     temperatures(&mut figures, machine.hot);
     figures.push(Some(machine.space_air_m3h));
@@ -202,7 +203,7 @@ fn machine(report: &Report) -> Vec<Option<f64>> {
 }
 
 fn run(report: &Report) -> Vec<Option<f64>> {
-    let run = &report.run;
+    let run = &report.analyses.run;
     vec![
         run.minutes_to_target,
         run.minutes_to_80,
@@ -220,7 +221,7 @@ fn run(report: &Report) -> Vec<Option<f64>> {
 }
 
 fn heat(report: &Report) -> Vec<Option<f64>> {
-    let (run, soak) = (&report.run, &report.run.soak);
+    let (run, soak) = (&report.analyses.run, &report.analyses.run.soak);
     let mut figures = Vec::new();
     temperatures(&mut figures, Some(run.peak));
     temperatures(&mut figures, run.second_peak);
@@ -236,7 +237,7 @@ fn heat(report: &Report) -> Vec<Option<f64>> {
 }
 
 fn engine(report: &Report) -> Vec<Option<f64>> {
-    let engine = &report.engine;
+    let engine = &report.analyses.engine;
     some(&[
         engine.available_kw,
         engine.peak_kw,
@@ -248,11 +249,11 @@ fn engine(report: &Report) -> Vec<Option<f64>> {
 }
 
 fn lead(report: &Report) -> Vec<Option<f64>> {
-    let (run, Some(lead)) = (&report.run, &report.lead) else {
+    let (run, Some(lead)) = (&report.analyses.run, &report.analyses.lead) else {
         return Vec::new();
     };
     vec![
-        report.day.engine_hours,
+        report.analyses.day.engine_hours,
         lead.engine_hours,
         run.minutes_to_target,
         lead.minutes_to_target,

@@ -1,6 +1,7 @@
 //! What to mind, and the usual cautions.
 
-use ampwright_core::report::{CAUTIONS, Finding, OpenQuestion};
+use ampwright_core::findings::{Finding, OpenQuestion};
+use ampwright_core::guidance::CAUTIONS;
 
 use crate::paper::{Section, Text, written};
 use crate::words::escape;

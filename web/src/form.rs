@@ -3,8 +3,8 @@
 use std::cell::{Cell, RefCell};
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::Place;
-use ampwright_core::worksheet::{Key, SectionId, is_asked};
+use ampwright_core::boat::{Key, SectionId, is_asked};
+use ampwright_core::schema::Place;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 

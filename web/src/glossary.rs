@@ -8,7 +8,7 @@ pub const SECTION: Section = Section::still(|| {
     #[cfg(target_arch = "wasm32")]
     let list = "";
     #[cfg(not(target_arch = "wasm32"))]
-    let list: String = ampwright_core::glossary::GLOSSARY
+    let list: String = ampwright_core::text::glossary::GLOSSARY
         .iter()
         .map(|entry| format!("<dt>{}</dt><dd>{}</dd>", entry.word, entry.means))
         .collect();
@@ -20,9 +20,11 @@ pub const SECTION: Section = Section::still(|| {
 
 #[cfg(test)]
 mod tests {
-    use ampwright_core::glossary::GLOSSARY;
-    use ampwright_core::worksheet::demo;
-    use ampwright_core::{Worksheet, belts, disconnect, first_run, report, settings, wiring};
+    use ampwright_core::analysis::{cable, load_dump};
+    use ampwright_core::boat::demo;
+    use ampwright_core::guidance::{commissioning, settings};
+    use ampwright_core::text::glossary::GLOSSARY;
+    use ampwright_core::{Worksheet, report};
 
     /// Everything the page says but the glossary, small letters only.
     fn page() -> String {
@@ -32,11 +34,11 @@ mod tests {
         let mut said = format!("{before}{after}");
         for sheet in [Worksheet::default(), demo()] {
             let report = report(&sheet);
-            said += &format!("{:?}", wiring(&sheet, &report));
-            said += &format!("{:?}", belts(&sheet, &report));
-            said += &format!("{:?}", disconnect(&sheet, &report));
+            said += &format!("{:?}", report.analyses.cables);
+            said += &format!("{:?}", report.analyses.belts);
+            said += &format!("{:?}", report.analyses.load_dump);
             said += &format!("{:?}", settings(&sheet, &report));
-            said += &format!("{:?}", first_run(&sheet, &report));
+            said += &format!("{:?}", commissioning(&sheet, &report));
             said += &format!("{:?}", report.findings);
         }
         said.to_lowercase()

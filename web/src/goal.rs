@@ -5,10 +5,10 @@
 use std::cell::RefCell;
 use std::time::Duration;
 
-use ampwright_core::fields::{Held, Kind};
-use ampwright_core::goal::{Found, Plan, Search};
-use ampwright_core::report::clock;
-use ampwright_core::worksheet::{Key, May, SectionId, Worksheet};
+use ampwright_core::boat::{Key, May, SectionId, Worksheet};
+use ampwright_core::decision::goal_search::{Found, Plan, Search};
+use ampwright_core::schema::{Held, Kind};
+use ampwright_core::units::clock;
 use leptos::prelude::*;
 use leptos::web_sys::HtmlInputElement;
 use wasm_bindgen::JsCast;

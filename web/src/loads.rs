@@ -3,8 +3,9 @@
 use std::cell::RefCell;
 
 use ampwright_core::Report;
-use ampwright_core::fields::{Held, Section as _};
-use ampwright_core::worksheet::{Basis, Key, Load, LoadRow, typical_loads};
+use ampwright_core::boat::Section as _;
+use ampwright_core::boat::{Basis, Key, Load, LoadRow, typical_loads};
+use ampwright_core::schema::Held;
 use leptos::prelude::*;
 use leptos::web_sys::Element;
 
@@ -223,14 +224,19 @@ fn paper(place: &str, count: Option<usize>, list: &mut List) -> String {
 }
 
 fn day(report: &Report, at: usize) -> String {
-    report.energy.rows.get(at).map_or(String::new(), |row| {
-        let most = row.anchor_wh.max(row.under_way_wh);
-        format!("{} W·h", figure(most, 0))
-    })
+    report
+        .analyses
+        .energy
+        .rows
+        .get(at)
+        .map_or(String::new(), |row| {
+            let most = row.anchor_wh.max(row.under_way_wh);
+            format!("{} W·h", figure(most, 0))
+        })
 }
 
 fn total(report: &Report) -> String {
-    let energy = &report.energy;
+    let energy = &report.analyses.energy;
     format!(
         "At anchor {} W·h, {} A·h; under way {} W·h, {} A·h.",
         figure(energy.anchor.use_wh, 0),

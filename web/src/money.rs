@@ -1,7 +1,7 @@
 //! Amounts of money, and engine hours drawn against them.
 
-use ampwright_core::arrange::Outcome;
-use ampwright_core::worksheet::{Currency, Worksheet};
+use ampwright_core::boat::{Currency, Worksheet};
+use ampwright_core::decision::arrangements::Outcome;
 
 use crate::arrange::letter;
 use crate::chart::drawing::{Anchor, Drawing};

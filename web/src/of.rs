@@ -1,8 +1,9 @@
 //! What an entry on screen belongs to, what stands there, and what is shown.
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::{Knowledge, Section as _, Spec, Value};
-use ampwright_core::worksheet::{Basis, Key, LoadRow};
+use ampwright_core::boat::Section as _;
+use ampwright_core::boat::{Basis, Key, LoadRow};
+use ampwright_core::schema::{Knowledge, Spec, Value};
 
 /// What an entry is of.
 #[derive(Clone, Copy, PartialEq, Eq)]

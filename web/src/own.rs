@@ -3,7 +3,7 @@
 use std::cell::RefCell;
 use std::time::Duration;
 
-use ampwright_core::worksheet::{Arrangement, Key, SectionId, Worksheet};
+use ampwright_core::boat::{Arrangement, Key, SectionId, Worksheet};
 use leptos::prelude::*;
 
 use crate::arrange::changeable;

@@ -1,6 +1,6 @@
 //! The short way in.
 
-use ampwright_core::worksheet::{Key, QUESTIONS};
+use ampwright_core::boat::{Key, QUESTIONS};
 
 use crate::field;
 use crate::loads;

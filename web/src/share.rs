@@ -3,12 +3,13 @@
 
 use std::cell::Cell;
 
-use ampwright_core::arrange::compare;
-use ampwright_core::share::{
+use ampwright_core::analysis::year;
+use ampwright_core::decision::arrangements::compare;
+use ampwright_core::exchange::{
     Style, arrangements_csv, day_csv, differences_text, forum_text, output_csv, run_csv, year_csv,
 };
-use ampwright_core::worksheet::{read_file, to_json, to_link};
-use ampwright_core::{Report, Worksheet, year};
+use ampwright_core::exchange::{read_file, to_json, to_link};
+use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 
 use crate::come::Arrival;

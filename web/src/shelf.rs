@@ -3,7 +3,8 @@
 use std::cell::RefCell;
 
 use ampwright_core::Worksheet;
-use ampwright_core::worksheet::{demo, to_json};
+use ampwright_core::boat::demo;
+use ampwright_core::exchange::to_json;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 

@@ -5,7 +5,7 @@ use std::cell::{Cell, RefCell};
 use std::time::Duration;
 
 use ampwright_core::Worksheet;
-use ampwright_core::worksheet::{Reading, read_json, to_json};
+use ampwright_core::exchange::{Reading, read_json, to_json};
 use gloo_storage::{LocalStorage, Storage};
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;

@@ -4,7 +4,7 @@
 use std::cell::RefCell;
 use std::time::Duration;
 
-use ampwright_core::sure::{Certainty, Range, Reading, Sure};
+use ampwright_core::decision::uncertainty::{Certainty, Range, Reading, Sure};
 use leptos::prelude::*;
 
 use crate::chart::drawing::{Anchor, Drawing};

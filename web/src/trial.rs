@@ -4,10 +4,11 @@
 use std::cell::RefCell;
 use std::fmt::Write;
 
-use ampwright_core::fields::Complaint;
+use ampwright_core::decision::calibration;
+use ampwright_core::decision::calibration::{Fit, Fitted, HOW_TO, SAMPLE, apply};
+use ampwright_core::guidance::CautionTopic;
 use ampwright_core::report;
-use ampwright_core::report::Where;
-use ampwright_core::trial::{self, Fit, Fitted, HOW_TO, SAMPLE, apply};
+use ampwright_core::schema::Complaint;
 use leptos::prelude::*;
 
 use crate::chart::drawing::{Anchor, Drawing};
@@ -60,7 +61,7 @@ pub const SECTION: Section = Section {
     parts: &[
         (
             "trial-caution",
-            Text::Late(|sheet, _| caution(sheet, Where::Heat)),
+            Text::Late(|sheet, _| caution(sheet, CautionTopic::Heat)),
         ),
         (
             "trial-outcome",
@@ -116,16 +117,18 @@ pub const SECTION: Section = Section {
 
 fn fit(desk: Desk) {
     let log = by_id("trial-log").map_or(String::new(), |area| value(&area));
-    let log = trial::read(&log);
+    let log = calibration::read(&log);
     let outcome = desk.sheet.with_untracked(|sheet| {
-        let found = trial::fit(sheet, &log);
+        let found = calibration::fit(sheet, &log);
         let mut after = sheet.clone();
         if let Ok(fit) = &found {
             apply(&mut after, fit);
         }
-        let before_a = desk.report.with_untracked(|report| report.machine.hot_a);
+        let before_a = desk
+            .report
+            .with_untracked(|report| report.analyses.machine.hot_a);
         Outcome {
-            hot_a: (before_a, report(&after).machine.hot_a),
+            hot_a: (before_a, report(&after).analyses.machine.hot_a),
             found,
             unread: log.remarks,
             turn: desk.turn.get_untracked(),

@@ -1,7 +1,7 @@
 //! The units figures are told in. The core knows the pairs; `units.js` changes
 //! what stands on the page, and no worksheet and no link knows of it.
 
-use ampwright_core::fields::units::CHOICES;
+use ampwright_core::units::CHOICES;
 
 use crate::paper::Section;
 

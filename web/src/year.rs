@@ -5,9 +5,10 @@ use std::cell::RefCell;
 use std::fmt::Write;
 use std::time::Duration;
 
-use ampwright_core::worksheet::Month;
-use ampwright_core::year::{HourReport, MonthReport};
-use ampwright_core::{Year, year};
+use ampwright_core::analysis::year;
+use ampwright_core::analysis::year::Year;
+use ampwright_core::analysis::year::{HourReport, MonthReport};
+use ampwright_core::boat::Month;
 use leptos::prelude::*;
 
 use crate::chart::drawing::{Anchor, Drawing};

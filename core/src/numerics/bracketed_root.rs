@@ -80,7 +80,7 @@ fn within(share: f64, least: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use super::falling_root;
+    use crate::numerics::bracketed_root::falling_root;
     use std::cell::Cell;
 
     /// The root to 1e-12 and how often the function was asked.

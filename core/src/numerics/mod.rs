@@ -1,6 +1,10 @@
-//! Numerics that know nothing of boats: roots and linear equations.
+//! Numerics that know nothing of boats: roots, linear equations, stepping
+//! through time, least squares. They use nothing of this crate.
 
 pub mod bracketed_root;
+pub mod least_squares;
 pub mod linear;
+pub mod ode;
+mod rodas;
 
 pub use bracketed_root::falling_root;

@@ -5,7 +5,7 @@
 //! is rated for. Binding for boats with petrol engines under the flag of the
 //! United States; a published table for everybody else.
 
-use super::cable::{GAUGES, Gauge};
+use crate::physics::cable::{GAUGES, Gauge};
 
 /// Air that table 5 is for \[°C\].
 pub const TABLE_AIR_C: f64 = 30.0;

@@ -1,6 +1,6 @@
 //! Copper cable: its sizes, what it resists and what is lost along it.
 
-use super::copper;
+use crate::physics::copper;
 
 /// Resistivity of annealed copper at 20 °C \[Ω·mm²/km\]: IEC 60028:1925,
 /// International standard of resistance for copper (from memory).

@@ -5,8 +5,8 @@
 
 use std::f64::consts::PI;
 
-use super::copper;
-use super::output::{CurveAtSpeed, OutputCurve};
+use crate::physics::copper;
+use crate::physics::output::{CurveAtSpeed, OutputCurve};
 
 /// Copper loss of a three-phase winding behind a bridge over R·I²: π²/6, from
 /// I_phase = π/(3√2)·I, the rms of the fundamental when the bridge conducts

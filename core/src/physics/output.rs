@@ -8,7 +8,7 @@
 //! Within 3.5 % of a time-stepped bridge above twice the beginning speed and
 //! up to a quarter too high near it.
 
-use super::copper;
+use crate::physics::copper;
 
 /// Rotor temperature of an alternator that has stood \[°C\], at which plates
 /// that say nothing else are taken to be read: common practice, no source.

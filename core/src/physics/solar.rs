@@ -140,9 +140,16 @@ fn cos(angle: f64) -> f64 {
     sin(angle + FRAC_PI_2)
 }
 
+/// Energy from panels \[W·h\]: label power \[W\] times hours of full sun times
+/// yield (0 to 1); J. A. Duffie, W. A. Beckman, "Solar Engineering of Thermal
+/// Processes" (from memory), for the idea of full-sun hours.
+pub fn sun_wh(panel_w: f64, full_hours: f64, yield_share: f64) -> f64 {
+    panel_w * full_hours * yield_share
+}
+
 #[cfg(test)]
 mod tests {
-    use super::{cos, sin};
+    use crate::physics::solar::{cos, sin};
 
     #[test]
     fn sine_and_cosine() {

@@ -8,10 +8,10 @@
 //! winding, rectifier or case temperatures was found. One temperature, the
 //! anchor, scales the lot, which is why a logged run is worth so much.
 
-use super::copper::COEFFICIENT_PER_K;
-use super::losses::{Losses, LossesAtSpeed, OpenLosses};
-use super::output::OutputCurve;
 use crate::numerics::{falling_root, linear};
+use crate::physics::copper::COEFFICIENT_PER_K;
+use crate::physics::losses::{Losses, LossesAtSpeed, OpenLosses};
+use crate::physics::output::OutputCurve;
 
 /// Conductances of a machine of 1520 W \[W/K\] (108 A at 14 V), before the
 /// cooling factor: winding, body and rectifier to air; fixed: winding to body,

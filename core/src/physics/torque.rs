@@ -28,7 +28,7 @@ pub fn torque_share(speed_share: f64, at_standstill: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use super::{CHAMBER, DIRECT, torque_share};
+    use crate::physics::torque::{CHAMBER, DIRECT, torque_share};
 
     #[test]
     fn rated_torque_at_rated_speed_and_less_at_idle() {

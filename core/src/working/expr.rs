@@ -3,7 +3,7 @@
 //! In the tables `*`, `-`, `^2` and `;` stand for the signs of multiplication, of
 //! subtraction, of a square and of a list.
 
-use super::table::cut;
+use crate::working::table::cut;
 
 /// What ends a name or a number in a formula.
 const SIGNS: &[u8] = b"+-*/^();%";

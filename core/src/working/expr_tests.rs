@@ -1,6 +1,6 @@
 //! How formulas are written and what they come to, by hand.
 
-use super::expr::{come_to, printed, replaced, significant};
+use crate::working::expr::{come_to, printed, replaced, significant};
 
 #[test]
 fn names_are_replaced_and_signs_printed() {

@@ -3,13 +3,13 @@
 //! `{when?text}` stays where the condition holds, `{!when?text}` where it does
 //! not, and `{name}` is a text of its own.
 
-use super::Used;
-use super::expr::{come_to, replaced, significant};
-use super::scene::Scene;
-use super::table::{Entry, Own, cut, find};
-use super::uses::used;
-use crate::charge::day::DayTrouble;
-use crate::report::clock;
+use crate::analysis::engine_day::DayTrouble;
+use crate::units::clock;
+use crate::working::Used;
+use crate::working::expr::{come_to, replaced, significant};
+use crate::working::scene::Scene;
+use crate::working::table::{Entry, Own, cut, find};
+use crate::working::uses::used;
 
 /// Fewest and most significant digits a figure is written with.
 pub(super) const DIGITS: (usize, usize) = (4, 17);
@@ -114,7 +114,7 @@ fn piece(s: &Scene, own: &Own, name: &str, out: &mut String) {
         "clock" => out.push_str(&clock(s.seconds / 60.0)),
         "rows" | "nights" => {
             let from = out.len();
-            for (at, load) in s.boat.report.energy.rows.iter().enumerate() {
+            for (at, load) in s.boat.report.analyses.energy.rows.iter().enumerate() {
                 if load.anchor_wh != 0.0 {
                     let number = (at + 1).to_string();
                     let plus = if out.len() > from { "+E_" } else { "E_" };
@@ -138,7 +138,7 @@ fn piece(s: &Scene, own: &Own, name: &str, out: &mut String) {
 
 /// Why there is no daily run.
 fn trouble(s: &Scene) -> &'static str {
-    let trouble = s.boat.report.day.trouble;
+    let trouble = s.boat.report.analyses.day.trouble;
     trouble.map_or("", DayTrouble::sentence)
 }
 

@@ -1,26 +1,26 @@
 //! The alternator: its curve, what it sheds its heat through, and its engine space.
 
-use super::table::table;
+use crate::boat::{Breathing, Curve};
 use crate::physics::air::SPECIFIC_HEAT;
 use crate::physics::copper::ratio;
 use crate::physics::losses::COPPER_FACTOR;
 use crate::physics::output::COLD_ROTOR_C;
-use crate::worksheet::{Breathing, Curve};
+use crate::working::table::table;
 
 table! { MACHINE |s, _own, b, r, p, i|
-    "machine.shaft_rpm" "Its own speed|rpm|0|S|i*n_E" => r.machine.shaft_rpm;
-    "machine.infinite_a" "Output at endless speed|A|1|C|{points?√(I_N^2-{slope}/n_N^2)}{!points?I_N/√(1-(n₀/n_N)^2)}|{points?Through both points: I² is linear in 1/n².}{!points?Through the rating.}|alt_curve" => r.machine.infinite_a;
-    "machine.zero_rpm" "Curve begins at|rpm|0|C|{points?√(0-{slope})/I∞}{!points?min(n_begin;0.95*n_N)}|{points?Where the curve through both points comes to nothing.}{!points?As given, and below the speed of the rating.}" => r.machine.zero_rpm;
-    "machine.full_cold_a" "Full field, cold|A|0|C|I∞*x_N^s*√({!gives?max(0;}1-(n₀/n/x_N^s₀)^2{!gives?)}){two?+I∞′*x_N′^s′*√({!gives2?max(0;}1-(n₀′/n′/x_N′^s₀′)^2{!gives2?)})}|At the voltage of the rating, the rotor at 25 °C.|{two?alt2_rated_a alt2_rated_rpm alt2_curve alt2_zero_rpm alt2_pulley_ratio}" => r.machine.full_cold_a;
+    "machine.shaft_rpm" "Its own speed|rpm|0|S|i*n_E" => r.analyses.machine.shaft_rpm;
+    "machine.infinite_a" "Output at endless speed|A|1|C|{points?√(I_N^2-{slope}/n_N^2)}{!points?I_N/√(1-(n₀/n_N)^2)}|{points?Through both points: I² is linear in 1/n².}{!points?Through the rating.}|alt_curve" => r.analyses.machine.infinite_a;
+    "machine.zero_rpm" "Curve begins at|rpm|0|C|{points?√(0-{slope})/I∞}{!points?min(n_begin;0.95*n_N)}|{points?Where the curve through both points comes to nothing.}{!points?As given, and below the speed of the rating.}" => r.analyses.machine.zero_rpm;
+    "machine.full_cold_a" "Full field, cold|A|0|C|I∞*x_N^s*√({!gives?max(0;}1-(n₀/n/x_N^s₀)^2{!gives?)}){two?+I∞′*x_N′^s′*√({!gives2?max(0;}1-(n₀′/n′/x_N′^s₀′)^2{!gives2?)})}|At the voltage of the rating, the rotor at 25 °C.|{two?alt2_rated_a alt2_rated_rpm alt2_curve alt2_zero_rpm alt2_pulley_ratio}" => r.analyses.machine.full_cold_a;
     "inner.cold_field_x" "Field of a cold rotor, over that of the rating||3|K|{copper}T_N-20))/{copper}25-20))|A rating that was read warmed up is exceeded by a cold rotor.|alt_plate";
-    "machine.hot_a" "Held, hot|A|0|Ohot|{held}|{heldby} Its losses at this current, and the heat its air carries away, are the two sides of the balance that finds it.|inner.hot.losses_w inner.hot.carried_w" => r.machine.hot_a;
+    "machine.hot_a" "Held, hot|A|0|Ohot|{held}|{heldby} Its losses at this current, and the heat its air carries away, are the two sides of the balance that finds it.|inner.hot.losses_w inner.hot.carried_w" => r.analyses.machine.hot_a;
     "machine.hot.winding_c" "… winding|°C|0|Hhot|{winding}|{balance}" => s.t.winding_c;
     "machine.hot.rectifier_c" "… rectifier plate|°C|0|Hhot|{plate}|{balance}" => s.t.rectifier_c;
     "machine.hot.case_c" "… case|°C|0|Hhot|{case}|{balance}" => s.t.body_c;
     "machine.hot.air_c" "… air of the space|°C|0|Ahot|{air}" => s.t.air_c;
-    "machine.space_air_m3h" "Air through the space|m³/h|0|O|{breathes?V_E/1000*n_E/2*60*λ+}q_blower*k_blower+q_gaps|What the engine breathes every second turn, the blower as installed, and the gaps.|eng_breathing" => r.machine.space_air_m3h;
+    "machine.space_air_m3h" "Air through the space|m³/h|0|O|{breathes?V_E/1000*n_E/2*60*λ+}q_blower*k_blower+q_gaps|What the engine breathes every second turn, the blower as installed, and the gaps.|eng_breathing" => r.analyses.machine.space_air_m3h;
     "inner.air_w_k" "Carried off by air for each kelvin|W/K|2|A|q/3600*ρ_air*c" => p.space.flow_w_k;
-    "machine.cooling_factor" "Cooling factor that meets the anchor||3|H||There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air.|alt_anchor_winding_c alt_anchor_rpm alt_anchor_air_c alt_efficiency_pct inner.winding_body_w_k machine.phase_20c_ohm" => r.machine.cooling_factor;
+    "machine.cooling_factor" "Cooling factor that meets the anchor||3|H||There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air.|alt_anchor_winding_c alt_anchor_rpm alt_anchor_air_c alt_efficiency_pct inner.winding_body_w_k machine.phase_20c_ohm" => r.analyses.machine.cooling_factor;
     "inner.fan_factor" "Cooling by the fan at this speed||3|N|0.15+0.85*(n/n_anchor)^k_cool|Part of the cooling does not come from the fan." => p.main.fan;
     "inner.winding_air_w_k" "Winding to air|W/K|2|H|3{toair}" => s.machine.winding_air;
     "inner.body_air_w_k" "Body to air|W/K|2|H|4.5{toair}" => s.machine.body_air;
@@ -29,7 +29,7 @@ table! { MACHINE |s, _own, b, r, p, i|
     "inner.rectifier_body_w_k" "Rectifier to body|W/K|2|H|0.8{tobody}" => s.machine.rectifier_body;
     "inner.hot.inlet_c" "Air it draws in, hot|°C|1|Hhot|T_air+β*(T_b-T_air){hose?+k_hose*(T_out-(T_air+β*(T_b-T_air)))}|Some of its own warm air is drawn in again; a hose brings air from outside." => s.machine.inlet_c(&s.t);
     "inner.hot.carried_w" "Heat the alternator gives the air|W|0|Hhot|G_w*(T_w-T_in)+G_b*(T_b-T_in)+G_r*(T_r-T_in)+0.7*P_fan|Settled, this is what the alternator loses: heat in is heat carried away. Most of the fan's own loss leaves as warm air." => s.heat_w[0];
-    "machine.phase_20c_ohm" "Resistance of one phase at 20 °C|Ω|5|L|{!plausible?max(0.05*P_N;}{plausible?(}P_N-P_N*f_Fe-P_N*f_fan-2*V_d*I_N-P_field,N)/(k_Cu*I_N^2*{copper}110-20)))|What iron, fan, diodes and field leave of the rated loss is the winding's, at 110 °C." => r.machine.phase_20c_ohm;
+    "machine.phase_20c_ohm" "Resistance of one phase at 20 °C|Ω|5|L|{!plausible?max(0.05*P_N;}{plausible?(}P_N-P_N*f_Fe-P_N*f_fan-2*V_d*I_N-P_field,N)/(k_Cu*I_N^2*{copper}110-20)))|What iron, fan, diodes and field leave of the rated loss is the winding's, at 110 °C." => r.analyses.machine.phase_20c_ohm;
     "inner.rated_loss_w" "Loss at the rating|W|0|L|V_N*I_N*(1/η_N-1)|What goes in at the rating and does not come out.";
 
     "n" "||machine.shaft_rpm";

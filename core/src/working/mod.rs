@@ -24,9 +24,9 @@ mod uses;
 
 use serde::Serialize;
 
-use crate::fields::Knowledge;
+use crate::boat::Worksheet;
 use crate::report::Report;
-use crate::worksheet::Worksheet;
+use crate::schema::Knowledge;
 use expr::{come_to, printed, replaced};
 use fill::{DIGITS, Made, figures, make};
 use scene::{Boat, Scene};
@@ -123,7 +123,7 @@ fn all(sheet: &Worksheet, report: &Report, minute: f64, moment: bool) -> Vec<Wor
 
 fn boat_at<'a>(sheet: &'a Worksheet, report: &'a Report, minute: f64) -> Boat<'a> {
     let mut boat = Boat::new(sheet, report);
-    boat.minute = minute.clamp(0.0, report.run.minutes);
+    boat.minute = minute.clamp(0.0, report.analyses.run.minutes);
     boat
 }
 
@@ -131,8 +131,8 @@ fn boat_at<'a>(sheet: &'a Worksheet, report: &'a Report, minute: f64) -> Boat<'a
 fn explain(boat: &Boat, id: &str) -> Option<Working> {
     let (entry, at) = row(id)?;
     let report = boat.report;
-    let absent = (at == "second_peak" && report.run.second_peak.is_none())
-        || (id.starts_with("lead.") && report.lead.is_none());
+    let absent = (at == "second_peak" && report.analyses.run.second_peak.is_none())
+        || (id.starts_with("lead.") && report.analyses.lead.is_none());
     if absent {
         return None;
     }

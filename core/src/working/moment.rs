@@ -1,12 +1,12 @@
 //! What flows at a moment, and what is lost: the steps on the way.
 
-use super::run::resists;
-use super::scene::Scene;
-use super::table::table;
-use crate::charge::Limit;
-use crate::charge::plant::Output;
+use crate::boat::{SensorPlace, WayKind};
 use crate::physics::battery::{Cells, lfp_cold_factor};
-use crate::worksheet::{SensorPlace, WayKind};
+use crate::simulation::Limit;
+use crate::simulation::plant::Output;
+use crate::working::run::resists;
+use crate::working::scene::Scene;
+use crate::working::table::table;
 
 table! { MOMENT |s, own, b, _r, p, i|
     ".can_a" "What the alternator may give then|A|0|O|{cap?min(}u*I_full{cap?;I_cap)}|What full field gives, as far as the regulator lets it.";

@@ -1,15 +1,16 @@
 //! The boat that is explained, and a moment of it.
 
-use crate::charge::plant::{MachineState, Moment, Plant};
-use crate::charge::run::{Fineness, Trace, charge};
-use crate::charge::soak::soak;
-use crate::charge::steady::{LATE_S, Settled, settled, warm};
-use crate::charge::unit::Unit;
-use crate::energy::house_load_a;
+use crate::analysis::Temps;
+use crate::boat::Worksheet;
+use crate::boat::house_load_a;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::{Machine, Temperatures};
-use crate::report::{Report, Temps};
-use crate::worksheet::Worksheet;
+use crate::report::Report;
+use crate::simulation::alternator::Unit;
+use crate::simulation::heat_soak::soak;
+use crate::simulation::plant::{MachineState, Moment, Plant};
+use crate::simulation::run::{Fineness, Trace, charge};
+use crate::simulation::steady_state::{LATE_S, Settled, settled, warm};
 
 /// A boat to explain.
 pub(super) struct Boat<'a> {
@@ -94,7 +95,7 @@ pub(super) fn of(t: &Temps, id: &str) -> f64 {
 impl Boat<'_> {
     pub(super) fn new<'a>(sheet: &'a Worksheet, report: &'a Report) -> Boat<'a> {
         let run = &sheet.inputs.run;
-        let alternators = &report.alternators;
+        let alternators = &report.analyses.alternators;
         let plant = alternators.plant(&sheet.inputs, house_load_a(sheet));
         let (from, last_s) = (run.from_pct / 100.0, run.longest_h * 3600.0);
         Boat {
@@ -119,7 +120,7 @@ impl Boat<'_> {
     #[inline(never)]
     pub(super) fn scene(&self, at: &'static str, id: &str) -> Scene<'_> {
         let (plant, space) = (&self.plant, &self.plant.space);
-        let (run, part) = (&self.report.run, Part::named(id));
+        let (run, part) = (&self.report.analyses.run, Part::named(id));
         let end_s = run.minutes * 60.0;
         let number = usize::from(at == "second_peak");
         let seconds = match at {

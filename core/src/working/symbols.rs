@@ -1,7 +1,7 @@
 //! One symbol for each input that a formula uses, the same everywhere. What
 //! stands behind a colon tells apart symbols that are written alike.
 
-use super::table::table;
+use crate::working::table::table;
 
 table! { INPUTS |_s, _own, _b, _r, _p, _i|
     "Q_day:in" "daily_use_ah";

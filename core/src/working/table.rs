@@ -8,8 +8,8 @@
 //!   explains it, from which it takes what is left out;
 //! - for a condition: nothing; for a piece of text: the text.
 
-use super::scene::Scene;
-use super::{day, engine, machine, moment, run, symbols};
+use crate::working::scene::Scene;
+use crate::working::{day, engine, machine, moment, run, symbols};
 
 /// Lines and their figures.
 pub(super) struct Table {

@@ -1,10 +1,10 @@
 //! Whether the tables hold together: every piece and condition that a line
 //! names is there, and nothing of their own signs is left in what is said.
 
-use super::table::{TABLES, cut, every, find, row};
-use super::{workings, workings_at};
+use crate::boat::{Worksheet, demo};
 use crate::report::report;
-use crate::worksheet::{Worksheet, demo};
+use crate::working::table::{TABLES, cut, every, find, row};
+use crate::working::{workings, workings_at};
 
 /// Texts that come from the boat itself.
 const OWN: &[&str] = &["limit", "clock", "rows", "nights", "trouble"];

@@ -1,8 +1,8 @@
 //! A working as plain text, for print and for reading along.
 
-use super::expr::significant;
-use super::{Used, Working};
-use crate::fields::Knowledge;
+use crate::schema::Knowledge;
+use crate::working::expr::significant;
+use crate::working::{Used, Working};
 
 impl Used {
     /// The figure as it is written; empty when there is none.

@@ -1,11 +1,11 @@
 //! What a working used: inputs, other workings, figures of the run.
 
-use super::Used;
-use super::fill::make;
-use super::scene::Scene;
-use super::table::{Entry, Own, continued, cut, find, row, step};
-use crate::fields::{Kind, Value};
-use crate::worksheet::Key;
+use crate::boat::Key;
+use crate::schema::{Kind, Value};
+use crate::working::Used;
+use crate::working::fill::make;
+use crate::working::scene::Scene;
+use crate::working::table::{Entry, Own, continued, cut, find, row, step};
 
 /// What a name in a formula stands for.
 #[inline(never)]
@@ -66,7 +66,7 @@ fn explained(s: &Scene, entry: &Entry) -> Used {
 fn load(s: &Scene, symbol: &str, used: &mut Used) {
     let (of, _, number) = cut(symbol, b"_");
     let number = number.parse().unwrap_or(0_usize).wrapping_sub(1);
-    let Some(load) = s.boat.report.energy.rows.get(number) else {
+    let Some(load) = s.boat.report.analyses.energy.rows.get(number) else {
         return;
     };
     let name = if load.name.is_empty() {
@@ -109,7 +109,7 @@ fn input(s: &Scene, key: Key) -> Used {
         (Value::Choice(at), Kind::Choice { options, .. }) => {
             options.get(at).map_or("", |option| option.label)
         }
-        (Value::Absent, Kind::Maybe { absent, .. }) => absent.says,
+        (Value::Absent, Kind::Maybe { empty_says, .. }) => empty_says,
         _ => "",
     };
     let mut above = "";

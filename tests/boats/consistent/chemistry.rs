@@ -53,7 +53,7 @@ pub fn check(says: &Says) {
                 );
             }
         }
-        says.holds(says.report.lead.is_none(), || {
+        says.holds(says.report.analyses.lead.is_none(), || {
             "a lead bank beside lead".to_string()
         });
     }

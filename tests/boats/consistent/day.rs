@@ -29,7 +29,7 @@ pub fn check(says: &Says) {
 /// What the engine has to put back is what is used less what the sun gives;
 /// what of the sun goes through a lead bank comes out less.
 fn sums(says: &Says) {
-    let energy = &says.report.energy;
+    let energy = &says.report.analyses.energy;
     let kept = says.figure("bank_charge_efficiency_pct") / 100.0;
     let (used_ah, sun_ah) = (energy.anchor.use_ah, energy.sun_ah);
     let least_ah = (used_ah - sun_ah).max(0.0);
@@ -45,7 +45,7 @@ fn sums(says: &Says) {
         let rest_ah = energy.rest_ah;
         format!("{used_ah:.1} used less {sun_ah:.1} of sun is told as {rest_ah:.1} A·h")
     });
-    let never = says.report.day.engine_hours.is_none();
+    let never = says.report.analyses.day.engine_hours.is_none();
     let told = CANNOT.iter().any(|code| says.has(code));
     says.holds(!never || told, || {
         "no engine run covers the day, and no finding says why".to_string()
@@ -54,7 +54,7 @@ fn sums(says: &Says) {
         says.holds(never || !says.has(code), || {
             format!(
                 "{code} is found, and the day takes {:?} h",
-                says.report.day.engine_hours
+                says.report.analyses.day.engine_hours
             )
         });
     }
@@ -62,19 +62,20 @@ fn sums(says: &Says) {
 
 /// An alternator that is said to give nothing gives nothing.
 fn too_slow(says: &Says) {
-    let start_a = says.report.run.start_a;
+    let start_a = says.report.analyses.run.start_a;
     says.holds(!says.has("too_slow") || start_a < 1.0, || {
         format!("too slow to give anything, and {start_a:.1} A at the start")
     });
     let never = says
         .report
+        .analyses
         .day
         .engine_hours
         .is_some_and(|hours| hours > 0.0);
     says.holds(!(says.has("too_slow") && never), || {
         format!(
             "too slow to give anything, and {:?} h a day are enough",
-            says.report.day.engine_hours
+            says.report.analyses.day.engine_hours
         )
     });
 }
@@ -83,7 +84,7 @@ fn too_slow(says: &Says) {
 /// take in the hours without it, and it begins where these left the bank.
 /// Only without sun, with the day's mean draw, one alternator's worth of a run.
 fn closes(says: &Says) {
-    let day = &says.report.day;
+    let day = &says.report.analyses.day;
     let (Some(hours), Some(mean_a), Some(from_pct)) =
         (day.engine_hours, day.mean_bank_a, day.from_pct)
     else {
@@ -91,7 +92,7 @@ fn closes(says: &Says) {
     };
     let inputs = &says.sheet.inputs;
     let plain = says.at_default("run_house_load_a")
-        && says.report.energy.sun_ah == 0.0
+        && says.report.analyses.energy.sun_ah == 0.0
         && !inputs.feeds_start_back();
     if !plain || hours <= 0.0 {
         return;
@@ -117,7 +118,7 @@ fn closes(says: &Says) {
 /// A day that goes below the lowest state of charge says so.
 fn window(says: &Says) {
     let low_pct = says.figure("bank_window_low_pct");
-    if let Some(from_pct) = says.report.day.from_pct {
+    if let Some(from_pct) = says.report.analyses.day.from_pct {
         let below = from_pct < low_pct - 1.0;
         says.holds(!below || says.has("day_below_window"), || {
             format!(
@@ -137,15 +138,16 @@ fn window(says: &Says) {
 /// other where they speak of the same days.
 fn year(says: &Says) {
     let year = says.year();
-    let charging_h_day =
-        |m: &ampwright_core::year::MonthReport| (m.engine_h_week - m.motoring_h_week) / 7.0;
+    let charging_h_day = |m: &ampwright_core::analysis::year::MonthReport| {
+        (m.engine_h_week - m.motoring_h_week) / 7.0
+    };
     let short_ah = year
         .months
         .iter()
         .map(|m| m.short_ah_day)
         .fold(0.0, f64::max);
     let most_h = year.months.iter().map(charging_h_day).fold(0.0, f64::max);
-    match says.report.day.engine_hours {
+    match says.report.analyses.day.engine_hours {
         None => says.holds(most_h < 0.1 || short_ah > 0.5, || {
             format!("no engine run covers the day, and {most_h:.2} h a day cover the year's")
         }),

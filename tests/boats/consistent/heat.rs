@@ -1,8 +1,8 @@
 //! What is over or near its limit is found, what is not is not, and the
 //! verdict says the same.
 
-use ampwright_core::report::Temps;
-use ampwright_core::worksheet::Alternator;
+use ampwright_core::analysis::Temps;
+use ampwright_core::boat::Alternator;
 
 use crate::answers::Weight;
 use crate::says::Says;
@@ -21,7 +21,7 @@ const NEAR: &[&str] = &[
 
 pub fn check(says: &Says) {
     let inputs = &says.sheet.inputs;
-    let run = &says.report.run;
+    let run = &says.report.analyses.run;
     let mut worst = [f64::NEG_INFINITY; 3];
     let machines = [
         (Some(run.peak), &inputs.alt),
@@ -125,7 +125,7 @@ fn advice(says: &Says) {
 /// is found.
 fn near(says: &Says, peak_over_k: [f64; 3]) {
     let inputs = &says.sheet.inputs;
-    let machine = &says.report.machine;
+    let machine = &says.report.analyses.machine;
     let second = machine.second.and_then(|second| second.hot);
     let mut settled = [f64::NEG_INFINITY; 3];
     for (hot, alternator) in [(machine.hot, &inputs.alt), (second, &inputs.alt2)] {
@@ -159,6 +159,6 @@ trait OnBoth {
 impl OnBoth for ampwright_core::Inputs {
     /// Whether both alternators charge the house bank.
     fn on_both(&self) -> bool {
-        self.two.role == ampwright_core::worksheet::SecondRole::House
+        self.two.role == ampwright_core::boat::SecondRole::House
     }
 }

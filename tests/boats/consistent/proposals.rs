@@ -1,6 +1,6 @@
 //! Neither arrangements nor the search propose a boat that is in danger.
 
-use ampwright_core::goal::Found;
+use ampwright_core::decision::goal_search::Found;
 
 use crate::answers::{Answers, Weight};
 use crate::says::Says;

@@ -1,7 +1,7 @@
 //! Every sentence is finished: figures in it are figures, nothing of a
 //! template is left.
 
-use ampwright_core::{belts, first_run};
+use ampwright_core::guidance::commissioning;
 use serde_json::Value as Json;
 
 use crate::says::Says;
@@ -20,8 +20,8 @@ pub fn check(says: &Says) {
         ("settings", json(says.settings())),
         ("disconnect", json(says.disconnect())),
         ("wiring", json(says.wiring())),
-        ("belts", json(&belts(&says.sheet, report))),
-        ("first run", json(&first_run(&says.sheet, report))),
+        ("belts", json(&report.analyses.belts)),
+        ("first run", json(&commissioning(&says.sheet, report))),
         ("arrangements", json(says.comparison())),
         ("plans", json(&says.found())),
         ("verdict", Json::String(says.verdict())),

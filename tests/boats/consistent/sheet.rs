@@ -120,7 +120,7 @@ fn currents(says: &Says) {
         }
         if let Some(most_a) = number(says, group, line) {
             // What the house draws meanwhile may come on top.
-            let most = limit_a + says.report.run.house_load_a + 1.0;
+            let most = limit_a + says.report.analyses.run.house_load_a + 1.0;
             says.between(&format!("{group}.{line}"), most_a, 0.1, most);
         }
     }

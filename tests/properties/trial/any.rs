@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::draw::any_sheet;
+use ampwright_core::decision::calibration;
 
 proptest! {
     #![proptest_config(crate::cases(100))]
@@ -45,8 +46,8 @@ proptest! {
     #[test]
     fn any_text_breaks_nothing(text in any::<String>(), nearly in nearly()) {
         for text in [text, nearly] {
-            let log = trial::read(&text);
-            prop_assert!(log.rows.len() <= trial::log::MOST_ROWS);
+            let log = calibration::read(&text);
+            prop_assert!(log.rows.len() <= calibration::log::MOST_ROWS);
             for row in &log.rows {
                 prop_assert!(row.minute.is_finite() && row.line >= 1);
             }
@@ -79,7 +80,7 @@ fn nearly() -> impl Strategy<Value = String> {
 /// A refusal in a sentence, or finite figures inside their ranges, residuals
 /// as stated, and a worksheet whose report is made of numbers.
 fn check_honest(sheet: &Worksheet, text: &str) -> Result<(), TestCaseError> {
-    let fit = match trial::fit(sheet, &trial::read(text)) {
+    let fit = match calibration::fit(sheet, &calibration::read(text)) {
         Ok(fit) => fit,
         Err(wrong) => {
             prop_assert!(
@@ -113,7 +114,7 @@ fn check_honest(sheet: &Worksheet, text: &str) -> Result<(), TestCaseError> {
         "{rms} is not {}",
         fit.residual_k
     );
-    let hot_a = report(&corrected(sheet, &fit)).machine.hot_a;
+    let hot_a = report(&corrected(sheet, &fit)).analyses.machine.hot_a;
     prop_assert!(hot_a.is_finite());
     Ok(())
 }

@@ -1,6 +1,7 @@
 //! Logs that say nothing are refused in words.
 
 use super::*;
+use ampwright_core::decision::calibration;
 
 /// Twenty rows, changed here and there.
 fn rows(of: impl Fn(f64) -> [f64; 5]) -> String {
@@ -24,7 +25,7 @@ fn logs_that_say_nothing_are_refused_in_words() {
             1400.0,
         ]
     };
-    assert!(trial::fit(&sheet, &trial::read(&rows(usual))).is_ok());
+    assert!(calibration::fit(&sheet, &calibration::read(&rows(usual))).is_ok());
     let with = |at: usize, change: fn(f64) -> f64| {
         rows(move |m| {
             let mut row = usual(m);

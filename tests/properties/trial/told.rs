@@ -1,6 +1,7 @@
 //! Logs of known machines give them back; what a log cannot tell is left alone.
 
 use super::*;
+use ampwright_core::decision::calibration;
 
 proptest! {
     #![proptest_config(crate::cases(100))]
@@ -44,8 +45,8 @@ fn figures_taken_over_are_marked_measured_and_move_the_hot_current() {
         assert_eq!(after.knowledge(key), Knowledge::Measured, "{name}");
     }
     let (before, after) = (
-        report(&unseen()).machine.hot_a,
-        report(&after).machine.hot_a,
+        report(&unseen()).analyses.machine.hot_a,
+        report(&after).analyses.machine.hot_a,
     );
     assert!(after < 0.95 * before, "{before} A became {after}");
 }
@@ -63,7 +64,7 @@ fn heat_capacity_moves_the_rise_and_not_the_hot_current() {
         );
         (
             trace.sample(300.0).temperatures.body_c,
-            report(&sheet).machine.hot_a,
+            report(&sheet).analyses.machine.hot_a,
         )
     };
     let ((light_c, light_a), (heavy_c, heavy_a)) = (at(0.7), at(1.4));
@@ -107,7 +108,7 @@ fn own_warm_air_is_left_alone_and_the_hot_current_right_all_the_same() {
     let fit = fitted(&unseen(), &log_of(&truth, HALF_AN_HOUR, 11));
     assert!(!has(&fit, "Own warm air"));
     assert!(remarks(&fit).contains("looks just like worse cooling"));
-    let hot_a = |sheet: &Worksheet| report(sheet).machine.hot_a;
+    let hot_a = |sheet: &Worksheet| report(sheet).analyses.machine.hot_a;
     let (before, after) = (hot_a(&unseen()), hot_a(&corrected(&unseen(), &fit)));
     let true_a = hot_a(&truth);
     assert!(
@@ -163,7 +164,7 @@ fn output_is_weighed_where_the_machine_was_at_full_field() {
 
 #[test]
 fn the_sample_is_understood_whole() {
-    let fit = fitted(&Worksheet::default(), trial::SAMPLE);
+    let fit = fitted(&Worksheet::default(), calibration::SAMPLE);
     assert!(fit.residual_k < 2.0, "{} K", fit.residual_k);
     for label in [
         "Cooling",

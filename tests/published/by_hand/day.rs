@@ -1,10 +1,10 @@
 //! A day that closes, by hand: lead banks on a DC-DC charger of steady output,
 //! sun through the bank, and a shore charger that tapers.
 
-use ampwright_core::charge::shore::ShoreCharger;
-use ampwright_core::energy::hours::{DayHours, SolarStorage};
-use ampwright_core::fields::Value;
-use ampwright_core::worksheet::Key;
+use ampwright_core::analysis::energy::hours::{DayHours, SolarStorage};
+use ampwright_core::boat::Key;
+use ampwright_core::schema::Value;
+use ampwright_core::simulation::shore_charger::ShoreCharger;
 use ampwright_core::{Report, Worksheet, report};
 
 use crate::near;
@@ -41,7 +41,7 @@ fn flooded(to_pct: f64, more: &[(&str, f64)]) -> Report {
 }
 
 fn hours(report: &Report) -> f64 {
-    report.day.engine_hours.expect("a daily run")
+    report.analyses.day.engine_hours.expect("a daily run")
 }
 
 /// While the engine runs h hours it carries 5·h of the 120 A·h; the bank gains
@@ -53,7 +53,7 @@ fn a_lead_bank_short_of_its_taper() {
     near("engine", hours(&report), 6.6482, 1e-3);
     near(
         "begins at",
-        report.day.from_pct.expect("a run"),
+        report.analyses.day.from_pct.expect("a run"),
         58.310,
         1e-2,
     );
@@ -70,7 +70,7 @@ fn a_lead_bank_into_its_taper() {
     near("engine", hours(&report), 6.7681, 2e-3);
     near(
         "begins at",
-        report.day.from_pct.expect("a run"),
+        report.analyses.day.from_pct.expect("a run"),
         73.460,
         2e-2,
     );
@@ -98,12 +98,17 @@ fn a_lead_bank_all_but_full() {
 #[test]
 fn a_small_lead_bank_gets_three_runs() {
     let report = flooded(80.0, &[("bank_capacity_ah", 100.0)]);
-    assert_eq!(report.day.runs, 3);
-    near("each", report.day.run_hours.expect("a run"), 2.3360, 2e-3);
+    assert_eq!(report.analyses.day.runs, 3);
+    near(
+        "each",
+        report.analyses.day.run_hours.expect("a run"),
+        2.3360,
+        2e-3,
+    );
     near("in all", hours(&report), 7.0080, 6e-3);
     near(
         "begins at",
-        report.day.from_pct.expect("a run"),
+        report.analyses.day.from_pct.expect("a run"),
         51.68,
         2e-2,
     );
@@ -151,6 +156,6 @@ fn a_shore_charger_tapers() {
     near("to 90 %", fill_h(0.9), 7.4095, 1e-3);
     near("to 98 %", fill_h(0.98), 11.1093, 2e-3);
     // In the report: 120 A·h a day are 5 A, the window 50 to 90 %.
-    let fill_h = report(&sheet).shore.fill_h.expect("it fills");
+    let fill_h = report(&sheet).analyses.shore.fill_h.expect("it fills");
     near("the report", fill_h, 7.4095, 1e-3);
 }

@@ -1,7 +1,8 @@
 //! Sums: bank, sun and inverter, by hand.
 
-use ampwright_core::energy::{inverter_wh, sun_wh};
+use ampwright_core::boat::inverter_wh;
 use ampwright_core::physics::battery::lfp_resistance_ohm;
+use ampwright_core::physics::solar::sun_wh;
 
 use crate::near;
 

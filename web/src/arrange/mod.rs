@@ -6,9 +6,10 @@ mod rows;
 use std::cell::RefCell;
 use std::time::Duration;
 
-use ampwright_core::arrange::{Comparison, Outcome, all, compare};
-use ampwright_core::report::{Finding, Where};
-use ampwright_core::worksheet::{Arrangement, Key, SectionId, Worksheet};
+use ampwright_core::boat::{Arrangement, Key, SectionId, Worksheet};
+use ampwright_core::decision::arrangements::{Comparison, Outcome, all, compare};
+use ampwright_core::findings::Finding;
+use ampwright_core::guidance::CautionTopic;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
@@ -58,7 +59,7 @@ pub const SECTION: Section = Section {
     parts: &[
         (
             "arrange-caution",
-            Text::Late(|sheet, _| caution(sheet, Where::Exhaust)),
+            Text::Late(|sheet, _| caution(sheet, CautionTopic::Exhaust)),
         ),
         ("arrange-table", Text::Own(|desk| with(desk, table))),
         ("arrange-left-out", Text::Own(left_out)),

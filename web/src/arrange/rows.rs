@@ -1,9 +1,9 @@
 //! What is told of each arrangement: the rows of the table, and of the cards.
 
-use ampwright_core::arrange::Outcome;
-use ampwright_core::charge::day::DayTrouble;
-use ampwright_core::report::clock;
-use ampwright_core::worksheet::Worksheet;
+use ampwright_core::analysis::engine_day::DayTrouble;
+use ampwright_core::boat::Worksheet;
+use ampwright_core::decision::arrangements::Outcome;
+use ampwright_core::units::clock;
 
 use crate::money::{cents, money};
 use crate::words::figure;

@@ -8,9 +8,10 @@ pub(crate) mod scale;
 mod speed;
 
 use ampwright_core::Worksheet;
-use ampwright_core::fields::parse_number;
-use ampwright_core::report::{Moment, RunReport, clock};
-use ampwright_core::worksheet::RegulatorKind;
+use ampwright_core::analysis::{Moment, RunReport};
+use ampwright_core::boat::RegulatorKind;
+use ampwright_core::schema::parse_number;
+use ampwright_core::units::clock;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent, PointerEvent};
 use wasm_bindgen::JsCast;
@@ -44,10 +45,13 @@ pub const RUN: Section = Section {
                 format!("The charging run, {} to {} %", run.from_pct, run.to_pct)
             }),
         ),
-        ("run-lead", Text::Late(|_, report| shares(&report.run))),
+        (
+            "run-lead",
+            Text::Late(|_, report| shares(&report.analyses.run)),
+        ),
         (
             "run-plot",
-            Text::Late(|sheet, report| plot(&report.run, &marks(sheet))),
+            Text::Late(|sheet, report| plot(&report.analyses.run, &marks(sheet))),
         ),
         (
             "run-cursor",
@@ -79,7 +83,7 @@ pub const RUN: Section = Section {
         ("reading-working", Text::Own(|desk| opened(desk, "reading"))),
         (
             "run-table",
-            Text::Own(|desk| desk.tell_open("run-fold", |_, report| table(&report.run))),
+            Text::Own(|desk| desk.tell_open("run-fold", |_, report| table(&report.analyses.run))),
         ),
     ],
     acts: &[
@@ -108,7 +112,7 @@ fn with_moment(desk: Desk, text: fn(&RunReport, &Moment) -> String) -> String {
     desk.track_later();
     let at = desk.reading.get();
     desk.report.with_untracked(|report| {
-        let run = &report.run;
+        let run = &report.analyses.run;
         nearest(run, at * run.minutes).map_or(String::new(), |moment| text(run, moment))
     })
 }
@@ -137,7 +141,7 @@ fn step(desk: Desk, _: &Element, event: &Event) {
     event.prevent_default();
     let at = desk.reading.get_untracked();
     let next = desk.report.with_untracked(|report| {
-        let run = &report.run;
+        let run = &report.analyses.run;
         let here = nearest_at(run, at * run.minutes)?;
         let last = run.series.len().saturating_sub(1);
         let next = here.saturating_add_signed(by).min(last);

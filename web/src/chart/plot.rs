@@ -1,8 +1,8 @@
 //! The drawing: three fields of lines over one time axis, and a band that
 //! shows what limits when. Lines differ by their strokes, not by colour alone.
 
-use ampwright_core::charge::Limit;
-use ampwright_core::report::{Moment, RunReport};
+use ampwright_core::analysis::{Moment, RunReport};
+use ampwright_core::simulation::Limit;
 
 use super::drawing::{Anchor, Drawing, tenths};
 use super::scale::Scale;

@@ -1,6 +1,7 @@
 //! What is read off the run at a moment.
 
-use ampwright_core::report::{Moment, clock};
+use ampwright_core::analysis::Moment;
+use ampwright_core::units::clock;
 
 use crate::words::figure;
 use crate::working::opener;

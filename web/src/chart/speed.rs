@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use ampwright_core::report::{MachineReport, SpeedPoint};
+use ampwright_core::analysis::{MachineReport, SpeedPoint};
 
 use super::drawing::{Anchor, Drawing};
 use super::plot::{LEFT, RIGHT, WIDTH, sample};
@@ -26,7 +26,7 @@ pub const SPEED: Section = Section {
         (
             "speed-lead",
             Text::Late(|sheet, report| {
-                let machine = &report.machine;
+                let machine = &report.analyses.machine;
                 format!(
                     "At {} engine rpm the alternator turns {} and holds {} A hot, of {} A cold.",
                     figure(sheet.inputs.eng.rpm, 0),
@@ -38,11 +38,13 @@ pub const SPEED: Section = Section {
         ),
         (
             "speed-plot",
-            Text::Late(|sheet, report| drawing(&report.machine, sheet.inputs.eng.rpm)),
+            Text::Late(|sheet, report| drawing(&report.analyses.machine, sheet.inputs.eng.rpm)),
         ),
         (
             "speed-table",
-            Text::Own(|desk| desk.tell_open("speed-fold", |_, report| table(&report.machine))),
+            Text::Own(|desk| {
+                desk.tell_open("speed-fold", |_, report| table(&report.analyses.machine))
+            }),
         ),
     ],
     acts: &[],

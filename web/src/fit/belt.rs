@@ -1,7 +1,7 @@
 //! Belt and shaft: by formula and by rule of thumb.
 
-use ampwright_core::belt::{BeltLoad, BeltReport};
-use ampwright_core::{Report, Worksheet, belts};
+use ampwright_core::analysis::belt::{BeltLoad, BeltReport};
+use ampwright_core::{Report, Worksheet};
 
 use super::table::{Bar, Line, bars, line, sentences, table, with_unit};
 use super::{found, heading};
@@ -19,13 +19,13 @@ const FINDINGS: [&str; 8] = [
 ];
 
 /// What to mind, and how much of each belt is used.
-pub fn told(sheet: &Worksheet, report: &Report) -> String {
+pub fn told(_: &Worksheet, report: &Report) -> String {
     let mut text = found(report, &FINDINGS);
     for question in &report.questions {
         text += &format!("<p class=lead>{}</p>", escape(&question.text()));
     }
-    let belts = belts(sheet, report);
-    for belt in &belts {
+    let belts = &report.analyses.belts;
+    for belt in belts {
         let Some(worst_pct) = belt.worst_pct else {
             continue;
         };
@@ -51,10 +51,10 @@ pub fn told(sheet: &Worksheet, report: &Report) -> String {
 }
 
 /// The figures and the sentences.
-pub fn more(sheet: &Worksheet, report: &Report) -> String {
-    let belts = belts(sheet, report);
+pub fn more(_: &Worksheet, report: &Report) -> String {
+    let belts = &report.analyses.belts;
     let mut text = String::new();
-    for belt in &belts {
+    for belt in belts {
         text += heading(belts.len() > 1, belt.second);
         for (when, load) in [
             ("While charging", &belt.charging),

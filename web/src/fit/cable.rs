@@ -1,8 +1,8 @@
 //! Cable and fuse: the runs as a table, on a narrow screen each as an entry of
 //! its own.
 
-use ampwright_core::wiring::{Pick, Run};
-use ampwright_core::{Report, Worksheet, wiring};
+use ampwright_core::analysis::cable::{Pick, Run};
+use ampwright_core::{Report, Worksheet};
 
 use super::found;
 use super::table::{in_words, sentence, with_unit};
@@ -20,8 +20,8 @@ const FINDINGS: [&str; 6] = [
 const HEADS: [&str; 5] = ["Cable", "Bears", "Loses", "Decided by", "Fuse"];
 
 /// What to mind, and the runs.
-pub fn told(sheet: &Worksheet, report: &Report) -> String {
-    let wiring = wiring(sheet, report);
+pub fn told(_: &Worksheet, report: &Report) -> String {
+    let wiring = &report.analyses.cables;
     let mut text = found(report, &FINDINGS);
     text += "<table class=runs role=table aria-label='Cable and fuse of each run'><thead role=rowgroup><tr role=row>";
     for head in HEADS {
@@ -99,8 +99,8 @@ fn row(pick: &Pick) -> String {
 }
 
 /// What the figures rest on, the rule, where they come from.
-pub fn more(sheet: &Worksheet, report: &Report) -> String {
-    let wiring = wiring(sheet, report);
+pub fn more(_: &Worksheet, report: &Report) -> String {
+    let wiring = &report.analyses.cables;
     let mut text = format!(
         "<p class=margin>Reckoned for air of {:.0}\u{a0}°C in the engine space and {:.0}\u{a0}°C elsewhere, insulation for {:.0}\u{a0}°C, and {:.1}\u{a0}kA from a short at the house bank's posts.</p>",
         wiring.engine_air_c,

@@ -1,7 +1,8 @@
 //! The first run on screen and in print: steps to tick, and the sheet for the
 //! readings of the hot run.
 
-use ampwright_core::first_run::{self, Form, first_run, form};
+use ampwright_core::guidance::commissioning;
+use ampwright_core::guidance::commissioning::{Form, form};
 use ampwright_core::{Report, Worksheet};
 
 use crate::paper::by_id;
@@ -11,7 +12,7 @@ use leptos::web_sys::Element;
 /// The words of all steps, out of sight; the wasm has none.
 pub fn words() -> String {
     let mut text = "<dl id=first-words hidden>".to_string();
-    for (id, what, beware) in first_run::words() {
+    for (id, what, beware) in commissioning::words() {
         text += &format!(
             "<div id=words-{id}><dt>{}</dt><dd>{}</dd></div>",
             escape(what),
@@ -35,7 +36,7 @@ pub fn told(sheet: &Worksheet, report: &Report) -> String {
     let mut text = String::new();
     let (mut done, mut all) = (0, 0);
     let mut hot = false;
-    for stage in first_run(sheet, report) {
+    for stage in commissioning(sheet, report) {
         hot |= stage.key == "hot";
         text += &format!(
             "<h3>{}</h3><p class=about>{}</p><ul class=firsts>",

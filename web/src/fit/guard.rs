@@ -1,7 +1,7 @@
 //! When the bank disconnects: what stands against it, and what is left.
 
-use ampwright_core::disconnect::DumpReport;
-use ampwright_core::{Report, Worksheet, disconnect};
+use ampwright_core::analysis::load_dump::DumpReport;
+use ampwright_core::{Report, Worksheet};
 
 use super::table::{Bar, Line, bars, in_words, line, sentences, table, with_unit};
 use super::{found, heading};
@@ -16,10 +16,10 @@ const FINDINGS: [&str; 6] = [
 ];
 
 /// What to mind, what is left, and every defence with its standing.
-pub fn told(sheet: &Worksheet, report: &Report) -> String {
+pub fn told(_: &Worksheet, report: &Report) -> String {
     let mut text = found(report, &FINDINGS);
-    let all = disconnect(sheet, report).machines;
-    for machine in &all {
+    let all = &report.analyses.load_dump.machines;
+    for machine in all {
         text += heading(all.len() > 1, machine.second);
         text += &left(machine);
         text += "<ul class=defences>";
@@ -79,10 +79,10 @@ fn left(machine: &DumpReport) -> String {
 }
 
 /// The figures and the sentences.
-pub fn more(sheet: &Worksheet, report: &Report) -> String {
-    let all = disconnect(sheet, report).machines;
+pub fn more(_: &Worksheet, report: &Report) -> String {
+    let all = &report.analyses.load_dump.machines;
     let mut text = String::new();
-    for machine in &all {
+    for machine in all {
         text += heading(all.len() > 1, machine.second);
         text += &figures(machine);
         text += &sentences(&machine.sentences);

@@ -11,9 +11,9 @@ mod print;
 mod settings;
 mod table;
 
-use ampwright_core::fields::Place;
-use ampwright_core::report::{Where, cautions_at};
-use ampwright_core::worksheet::SectionId;
+use ampwright_core::boat::SectionId;
+use ampwright_core::guidance::{CautionTopic, cautions_at};
+use ampwright_core::schema::Place;
 use ampwright_core::{Report, Worksheet};
 use leptos::web_sys::HtmlInputElement;
 use wasm_bindgen::JsCast;
@@ -116,23 +116,23 @@ pub const SECTION: Section = Section {
         ),
         (
             "fit-cable-caution",
-            Text::Late(|sheet, _| caution(sheet, Where::Cable)),
+            Text::Late(|sheet, _| caution(sheet, CautionTopic::Cable)),
         ),
         (
             "fit-belt-caution",
-            Text::Late(|sheet, _| caution(sheet, Where::Belt)),
+            Text::Late(|sheet, _| caution(sheet, CautionTopic::Belt)),
         ),
         (
             "fit-guard-caution",
-            Text::Late(|sheet, _| caution(sheet, Where::Disconnect)),
+            Text::Late(|sheet, _| caution(sheet, CautionTopic::Disconnect)),
         ),
         (
             "fit-settings-caution",
-            Text::Late(|sheet, _| caution(sheet, Where::Rules)),
+            Text::Late(|sheet, _| caution(sheet, CautionTopic::Rules)),
         ),
         (
             "fit-first-caution",
-            Text::Late(|sheet, _| caution(sheet, Where::Cable)),
+            Text::Late(|sheet, _| caution(sheet, CautionTopic::Cable)),
         ),
         (
             "fit-asks-belt2@class",
@@ -163,7 +163,7 @@ pub const SECTION: Section = Section {
 
 /// The caution that comes first for a place; none if it does not concern the
 /// boat.
-pub fn caution(sheet: &Worksheet, place: Where) -> String {
+pub fn caution(sheet: &Worksheet, place: CautionTopic) -> String {
     match cautions_at(&sheet.inputs, place).next() {
         Some(caution) => format!("<b>{}.</b> {}", caution.about, caution.text),
         None => String::new(),

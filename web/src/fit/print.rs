@@ -1,7 +1,7 @@
 //! Prints one fold by itself, headed by whose it is, where to find it again,
 //! and when it was printed.
 
-use ampwright_core::worksheet::to_link;
+use ampwright_core::exchange::to_link;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, js_sys::Date};
 

@@ -1,6 +1,7 @@
 //! The settings sheet on screen and in print.
 
-use ampwright_core::{Report, Worksheet, settings};
+use ampwright_core::guidance::settings;
+use ampwright_core::{Report, Worksheet};
 
 use crate::words::escape;
 

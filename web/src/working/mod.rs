@@ -143,7 +143,7 @@ pub fn panel(desk: Desk, sheet: &Worksheet, report: &Report) -> String {
         let mut chain = open.chain.iter().rev().cloned();
         (chain.next().unwrap_or_default(), chain.next())
     });
-    let minute = minute(&report.run, desk.reading.get_untracked());
+    let minute = minute(&report.analyses.run, desk.reading.get_untracked());
     let made = working_at(sheet, report, minute, &id);
     let back = before.map_or(String::new(), |before| {
         format!(

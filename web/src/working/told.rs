@@ -1,7 +1,7 @@
 //! A working as text: formula, numbers, what it used, note and source.
 
-use ampwright_core::fields::Knowledge;
-use ampwright_core::report::clock;
+use ampwright_core::schema::Knowledge;
+use ampwright_core::units::clock;
 use ampwright_core::working::{Used, Working};
 
 use super::formula::formula;

@@ -2,7 +2,7 @@
 //! fill and as they cool, and an electrolyte that freezes the sooner the
 //! emptier they are.
 
-use super::straight;
+use crate::physics::battery::straight;
 
 /// What tells one kind of lead battery from another; voltages of a 12 V block
 /// of six cells at 25 °C, common practice, no source.

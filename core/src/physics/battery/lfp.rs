@@ -1,6 +1,6 @@
 //! Lithium iron phosphate cells.
 
-use super::straight;
+use crate::physics::battery::straight;
 
 /// Rest voltage of an LFP cell \[V\] against state of charge (0 to 1), 25 °C,
 /// typical, from memory. Within 65 mV at 20 % and 50 mV above 30 % of the

@@ -1,0 +1,94 @@
+//! The energy budget of a day.
+
+pub mod hours;
+
+use serde::Serialize;
+
+use hours::{DayHours, SolarStorage};
+
+use crate::analysis::solar_day::sky;
+use crate::boat::{Basis, DayUse, RowUse, Worksheet, half_full_v, kept, load_rows, total};
+
+/// A day's energy, in and out.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Energy {
+    /// Voltage that watt-hours and ampere-hours are converted with: the bank
+    /// at rest, half full \[V\].
+    pub bank_v: f64,
+    /// At anchor.
+    pub anchor: DayUse,
+    /// Under way.
+    pub under_way: DayUse,
+    /// From the panels \[W·h\].
+    pub sun_wh: f64,
+    /// From the panels \[A·h\].
+    pub sun_ah: f64,
+    /// Of that, what the loads take at once on a day at anchor \[A·h\].
+    pub sun_direct_ah: f64,
+    /// Of that, what the bank keeps for the hours without enough sun, its charge
+    /// efficiency taken off \[A·h\].
+    pub sun_stored_ah: f64,
+    /// What the sun leaves to be put back on a day at anchor \[A·h\].
+    pub rest_ah: f64,
+    /// What the engine has to put back of it \[A·h\]: all, or nothing where
+    /// shore power does.
+    pub engine_ah: f64,
+    /// Ampere-hours between the two ends of the usable window at the day's mean
+    /// draw \[A·h\].
+    pub usable_ah: f64,
+    /// Days at anchor from full to the end of the window without the engine;
+    /// none when the sun covers the use. Sun that goes through the bank counts
+    /// less its charge efficiency.
+    pub autonomy_days: Option<f64>,
+    /// Each row of the list, and the inverter's idle draw.
+    pub rows: Vec<RowUse>,
+}
+
+/// Adds up a day.
+pub fn energy(sheet: &Worksheet) -> Energy {
+    let inputs = &sheet.inputs;
+    let bank_v = half_full_v(sheet);
+    let rows = match inputs.daily.basis {
+        Basis::Figure => Vec::new(),
+        Basis::Listed => load_rows(sheet, bank_v),
+    };
+    let (anchor, under_way) = match inputs.daily.basis {
+        Basis::Figure => {
+            let use_ah = inputs.daily.use_ah * kept(sheet);
+            let day = DayUse {
+                use_wh: use_ah * bank_v,
+                use_ah,
+                night_share_pct: inputs.daily.night_share_pct,
+            };
+            (day, day)
+        }
+        Basis::Listed => (
+            total(&rows, bank_v, |row| row.anchor_wh),
+            total(&rows, bank_v, |row| row.under_way_wh),
+        ),
+    };
+    let solar_day = sky(inputs, inputs.sun.month);
+    let sun_wh = solar_day.day_wh();
+    let sun = DayHours::new(&anchor, &solar_day, bank_v).split(&SolarStorage::of(inputs));
+    let window = (inputs.window_high_pct() - inputs.window_low_pct()).max(0.0) / 100.0;
+    let usable_ah = window * inputs.bank.capacity_ah * inputs.given_share(anchor.use_ah / 24.0);
+    let rest_ah = (anchor.use_ah - sun.direct_ah - sun.stored_ah).max(0.0);
+    Energy {
+        bank_v,
+        anchor,
+        under_way,
+        sun_wh,
+        sun_ah: sun_wh / bank_v,
+        sun_direct_ah: sun.direct_ah,
+        sun_stored_ah: sun.stored_ah,
+        rest_ah,
+        engine_ah: if inputs.engine_charges() {
+            rest_ah
+        } else {
+            0.0
+        },
+        usable_ah,
+        autonomy_days: (rest_ah > 0.0).then(|| usable_ah / rest_ah),
+        rows,
+    }
+}

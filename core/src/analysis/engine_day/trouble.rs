@@ -1,0 +1,116 @@
+//! Why a day's need is not met.
+
+use serde::Serialize;
+
+use crate::analysis::engine_day::DAY_S;
+use crate::simulation::Limit;
+use crate::simulation::plant::{MachineState, Plant};
+use crate::simulation::run::{Fineness, charge};
+use crate::simulation::steady_state::{LATE_S, settled};
+
+/// Why no daily engine run puts back what the boat uses.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum DayTrouble {
+    /// The charge voltage is too low to reach the target, or the bank is too
+    /// cold to be charged at all.
+    CannotBeCharged,
+    /// The boat draws all that reaches the house side: nothing is left for the
+    /// bank.
+    NothingLeft,
+    /// The bank's management system disconnects it while the engine charges.
+    ManagementOpens,
+    /// The alternator is of another voltage than the battery it is led to.
+    WrongVoltage,
+    /// Charging works, but more than a day is needed.
+    TooSlow,
+    /// The bank is too small even for many runs a day.
+    BankTooSmall,
+}
+
+impl DayTrouble {
+    /// Every one of them.
+    pub const ALL: [DayTrouble; 6] = [
+        DayTrouble::CannotBeCharged,
+        DayTrouble::NothingLeft,
+        DayTrouble::ManagementOpens,
+        DayTrouble::WrongVoltage,
+        DayTrouble::TooSlow,
+        DayTrouble::BankTooSmall,
+    ];
+
+    /// In a few words, where the engine time would stand.
+    pub const fn words(self) -> &'static str {
+        match self {
+            DayTrouble::CannotBeCharged => "cannot be charged",
+            DayTrouble::NothingLeft => "no charge left",
+            DayTrouble::ManagementOpens => "battery disconnects",
+            DayTrouble::WrongVoltage => "wrong voltage",
+            DayTrouble::TooSlow => "more than a day",
+            DayTrouble::BankTooSmall => "bank too small",
+        }
+    }
+
+    /// As one sentence.
+    pub const fn sentence(self) -> &'static str {
+        match self {
+            DayTrouble::CannotBeCharged => "The engine cannot charge the bank to its target.",
+            DayTrouble::NothingLeft => {
+                "The engine cannot charge the bank: the boat draws all that the alternator gives it."
+            }
+            DayTrouble::ManagementOpens => {
+                "The engine cannot charge the bank: the battery management system disconnects it."
+            }
+            DayTrouble::WrongVoltage => {
+                "The engine cannot charge the bank: the alternator is built for another voltage than the battery it is led to."
+            }
+            DayTrouble::TooSlow => {
+                "The engine charges too slowly: a whole day does not put back what the boat uses."
+            }
+            DayTrouble::BankTooSmall => {
+                "The bank is too small for a day's use, however often the engine is run."
+            }
+        }
+    }
+}
+
+/// Why the engine can never bring the bank to a state of charge, 0 to 1; none
+/// when it can. Everything cold, and long after any soft start: what does not
+/// flow then never flows.
+pub fn blocked(plant: &Plant, to: f64) -> Option<DayTrouble> {
+    let cold = MachineState::resting(plant.start_c);
+    let flow = plant.flow(LATE_S, to, &cold, &cold);
+    if flow.bank_a > 0.0 {
+        return None;
+    }
+    Some(match flow.limit {
+        Limit::ChargeVoltage | Limit::BankLimit => DayTrouble::CannotBeCharged,
+        Limit::WrongVoltage => DayTrouble::WrongVoltage,
+        _ => DayTrouble::NothingLeft,
+    })
+}
+
+/// Why the engine gives a bank nothing between two states of charge, 0 to 1: it
+/// never brings it there, or the bank disconnects on the way. None when it
+/// charges, however slowly.
+pub fn gives_nothing(plant: &Plant, from: f64, to: f64) -> Option<DayTrouble> {
+    if let Some(trouble) = blocked(plant, to) {
+        return Some(trouble);
+    }
+    let trace = charge(plant, from, to, DAY_S, &Fineness::USUAL);
+    if trace.opening(trace.last_s()).is_some() {
+        return Some(DayTrouble::ManagementOpens);
+    }
+    let slow = trace.reaches(to).is_none().then(|| too_slow(plant, to));
+    slow.filter(|trouble| *trouble != DayTrouble::TooSlow)
+}
+
+/// Why runs of a whole day do not reach a state of charge, 0 to 1: once hot, the
+/// alternator gives no more than the boat draws, or too little more.
+pub(super) fn too_slow(plant: &Plant, to: f64) -> DayTrouble {
+    if settled(plant, to).flow.bank_a > 0.0 {
+        DayTrouble::TooSlow
+    } else {
+        DayTrouble::NothingLeft
+    }
+}

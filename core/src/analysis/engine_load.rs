@@ -1,0 +1,43 @@
+//! What the alternators ask of the engine.
+
+use serde::Serialize;
+
+use crate::analysis::charging_run::RunReport;
+use crate::boat::Inputs;
+use crate::simulation::plant::Plant;
+
+/// What the alternators ask of the engine.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct EngineReport {
+    /// Power it has at the charging speed \[kW\].
+    pub available_kw: f64,
+    /// Most that the belts take of it in the run \[kW\].
+    pub peak_kw: f64,
+    /// The same of what it has \[%\].
+    pub peak_share_pct: f64,
+    /// Mean over the run of what it has \[%\].
+    pub mean_share_pct: f64,
+    /// Fuel to turn itself at that speed \[L/h\].
+    pub idle_l_h: f64,
+    /// Fuel for each kilowatt-hour more at the alternators' shafts \[L\].
+    pub marginal_l_kwh: f64,
+}
+
+pub(super) fn engine_report(inputs: &Inputs, plant: &Plant, run: &RunReport) -> EngineReport {
+    let available_kw = inputs.available_kw();
+    let peak_kw = run.peak_shaft_w / 1000.0 / plant.belt_efficiency;
+    let hours = run.minutes / 60.0;
+    let mean_kw = if hours > 0.0 {
+        run.shaft_kwh / hours / plant.belt_efficiency
+    } else {
+        peak_kw
+    };
+    EngineReport {
+        available_kw,
+        peak_kw,
+        peak_share_pct: 100.0 * peak_kw / available_kw,
+        mean_share_pct: 100.0 * mean_kw / available_kw,
+        idle_l_h: plant.fuel.idle_l_h,
+        marginal_l_kwh: plant.marginal_fuel_l_h(1000.0),
+    }
+}

@@ -1,0 +1,152 @@
+//! How hot each part of each alternator gets, against what it withstands. One
+//! rule for findings, verdict and comparisons.
+
+use serde::Serialize;
+
+use crate::analysis::Analyses;
+use crate::analysis::temperatures::Temps;
+use crate::boat::{Alternator, Inputs};
+use crate::physics::thermal::Temperatures;
+use crate::simulation::run::Trace;
+
+/// Within so much of its limit a part runs hot \[K\]: own reasoning. Readings
+/// on board, a warmer day and a dusty fan each take about as much.
+pub const NEAR_K: f64 = 5.0;
+
+/// A part of an alternator that has a limit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Part {
+    /// Stator winding: its insulation.
+    Winding,
+    /// Rectifier plate: the diodes pressed into it.
+    Rectifier,
+    /// Case: the grease of the bearings in it.
+    Case,
+}
+
+impl Part {
+    /// All of them.
+    pub const ALL: [Part; 3] = [Part::Winding, Part::Rectifier, Part::Case];
+
+    /// What to call it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Part::Winding => "winding",
+            Part::Rectifier => "rectifier plate",
+            Part::Case => "case",
+        }
+    }
+
+    /// What its limit is that of.
+    pub const fn limited_by(self) -> &'static str {
+        match self {
+            Part::Winding => "its insulation class",
+            Part::Rectifier => "what its diodes withstand for long",
+            Part::Case => "what bearing grease withstands for long",
+        }
+    }
+
+    /// What it withstands for long in an alternator \[°C\].
+    pub fn limit_c(self, alternator: &Alternator) -> f64 {
+        match self {
+            Part::Winding => alternator.class.limit_c(),
+            Part::Rectifier => alternator.rectifier_limit_c,
+            Part::Case => alternator.case_limit_c,
+        }
+    }
+
+    fn of(self, t: &Temps) -> f64 {
+        match self {
+            Part::Winding => t.winding_c,
+            Part::Rectifier => t.rectifier_c,
+            Part::Case => t.case_c,
+        }
+    }
+
+    fn lump(self) -> fn(&Temperatures) -> f64 {
+        match self {
+            Part::Winding => |t| t.winding_c,
+            Part::Rectifier => |t| t.rectifier_c,
+            Part::Case => |t| t.body_c,
+        }
+    }
+}
+
+/// A part of one alternator and its limit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PartLimit {
+    /// Whether it is the second alternator's.
+    pub second: bool,
+    /// Which part.
+    pub part: Part,
+    /// Its highest in the run \[°C\].
+    pub peak_c: f64,
+    /// Where it settles when charging goes on and on \[°C\]; none when it never
+    /// settles.
+    pub settled_c: Option<f64>,
+    /// What it withstands for long \[°C\].
+    pub limit_c: f64,
+}
+
+impl PartLimit {
+    /// The higher of the run's peak and where it settles \[°C\].
+    pub fn hottest_c(&self) -> f64 {
+        self.settled_c.map_or(self.peak_c, |c| c.max(self.peak_c))
+    }
+
+    /// How far below its limit it stays \[K\]; negative beyond it.
+    pub fn margin_k(&self) -> f64 {
+        self.limit_c - self.hottest_c()
+    }
+
+    /// Whether it passes its limit in the run.
+    pub fn passed(&self) -> bool {
+        self.peak_c > self.limit_c
+    }
+}
+
+/// Every part of every alternator of a boat.
+pub fn part_limits(inputs: &Inputs, report: &Analyses) -> Vec<PartLimit> {
+    let run = &report.run;
+    let main = (false, &inputs.alt, Some(&run.peak), report.machine.hot);
+    let second_hot = report.machine.second.and_then(|second| second.hot);
+    let second = (true, &inputs.alt2, run.second_peak.as_ref(), second_hot);
+    let mut found = Vec::new();
+    for (second, alternator, peak, hot) in [main, second] {
+        let Some(peak) = peak else { continue };
+        found.extend(Part::ALL.map(|part| PartLimit {
+            second,
+            part,
+            peak_c: part.of(peak),
+            settled_c: hot.as_ref().map(|hot| part.of(hot)),
+            limit_c: part.limit_c(alternator),
+        }));
+    }
+    found
+}
+
+/// The part that comes nearest to its limit, or passes it most.
+pub fn nearest(limits: &[PartLimit]) -> Option<PartLimit> {
+    let nearer = |a: PartLimit, b: PartLimit| if b.margin_k() < a.margin_k() { b } else { a };
+    limits.iter().copied().reduce(nearer)
+}
+
+/// The part that passes its limit first in a run until a time \[s\], and when \[s\].
+pub(crate) fn first_passed(
+    limits: &[PartLimit],
+    trace: &Trace,
+    until_s: f64,
+) -> Option<(PartLimit, f64)> {
+    let mut first: Option<(PartLimit, f64)> = None;
+    for limit in limits.iter().filter(|limit| limit.passed()) {
+        let machine = usize::from(limit.second);
+        let at_s = trace.passes(until_s, machine, limit.part.lump(), limit.limit_c);
+        if let Some(at_s) = at_s
+            && first.is_none_or(|(_, earlier_s)| at_s < earlier_s)
+        {
+            first = Some((*limit, at_s));
+        }
+    }
+    first
+}

@@ -1,0 +1,198 @@
+//! What the boat does in a day, a run and a year, and what that asks of belt,
+//! cable and electronics. Each analysis is worked out once by [`analyse`], in
+//! order, and handed on.
+//!
+//! It uses the simulation and all above it, and judges nothing: what follows for
+//! safety stands in [`findings`](crate::findings).
+
+pub mod belt;
+pub mod cable;
+mod charging_run;
+mod daily_run;
+pub mod energy;
+pub mod engine_day;
+mod engine_load;
+mod lead_comparison;
+mod limits;
+pub mod load_dump;
+mod output;
+pub(crate) mod peak_loads;
+mod shore_power;
+pub mod solar_day;
+mod temperatures;
+pub mod year;
+
+use serde::Serialize;
+
+use crate::boat::{Worksheet, house_load_a};
+use crate::simulation::alternators::Alternators;
+use crate::simulation::plant::Plant;
+use crate::simulation::run::{Fineness, Trace, charge};
+
+use belt::BeltReport;
+use cable::Wiring;
+use energy::{Energy, energy};
+use engine_day::DayNeed;
+use load_dump::Disconnect;
+
+pub(crate) use charging_run::bank_volts;
+pub use charging_run::{LimitShare, Moment, RunReport, SoakReport, StretchReport};
+pub use daily_run::DayReport;
+pub use engine_load::EngineReport;
+pub use lead_comparison::LeadReport;
+pub(crate) use lead_comparison::flooded;
+pub(crate) use limits::first_passed;
+pub use limits::{NEAR_K, Part, PartLimit, nearest, part_limits};
+pub use output::{MachineReport, SecondReport, SpeedPoint};
+pub use shore_power::ShoreReport;
+pub use temperatures::Temps;
+pub use year::year;
+
+/// Every analysis of a worksheet.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Analyses {
+    /// The day's energy.
+    pub energy: Energy,
+    /// The alternator, cold and hot.
+    pub machine: MachineReport,
+    /// The charging run.
+    pub run: RunReport,
+    /// The daily engine time.
+    pub day: DayReport,
+    /// What the alternators ask of the engine.
+    pub engine: EngineReport,
+    /// What a flooded lead bank of the same capacity would have done; none when
+    /// the bank is of lead already, or where this was not asked for.
+    pub lead: Option<LeadReport>,
+    /// What the quay has to put back.
+    pub shore: ShoreReport,
+    /// Every alternator's belt, the first one's first.
+    pub belts: Vec<BeltReport>,
+    /// Cable and fuse for each run of the chosen arrangement.
+    pub cables: Wiring,
+    /// What happens when the alternators' batteries go.
+    pub load_dump: Disconnect,
+    /// The alternators it was worked out with.
+    #[serde(skip)]
+    pub alternators: Alternators,
+    /// The boat as prepared numbers.
+    #[serde(skip)]
+    pub plant: Plant,
+    /// The charging run, step by step. It goes on beyond its target.
+    #[serde(skip)]
+    pub trace: Trace,
+}
+
+/// Works out every analysis.
+pub fn analyse(sheet: &Worksheet) -> Analyses {
+    analyse_with(sheet, Alternators::of(&sheet.inputs))
+}
+
+/// Every analysis, with alternators that were calibrated before.
+fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
+    Analyses {
+        lead: lead_comparison::lead_report(sheet, &alternators),
+        ..without_lead(sheet, alternators)
+    }
+}
+
+/// Every analysis but the flooded lead bank beside this one, which takes a third
+/// of the time: for who puts many worksheets beside each other.
+pub(crate) fn analyse_without_lead(sheet: &Worksheet) -> Analyses {
+    without_lead(sheet, Alternators::of(&sheet.inputs))
+}
+
+fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
+    let inputs = &sheet.inputs;
+    let energy = energy(sheet);
+    let plant = alternators.plant(inputs, house_load_a(sheet));
+    let (from, to) = (inputs.run.from_pct / 100.0, inputs.run.to_pct / 100.0);
+    let last_s = inputs.run.longest_h * 3600.0;
+    let trace = charge(&plant, from, 1.0, last_s, &Fineness::USUAL);
+    let run = charging_run::run_report(&plant, &trace, from, to);
+    let peaks = peak_loads::peak_loads(sheet, &alternators, &run);
+    Analyses {
+        day: daily_run::day_report(&plant, &DayNeed::of(inputs, &energy)),
+        machine: output::machine_report(sheet, &alternators, &plant, 0.5 * (from + to)),
+        engine: engine_load::engine_report(inputs, &plant, &run),
+        lead: None,
+        shore: shore_power::shore_report(inputs, &energy),
+        belts: belt::belts(&peaks),
+        cables: cable::wiring(sheet, &alternators, &run),
+        load_dump: load_dump::disconnect(&peaks),
+        energy,
+        run,
+        alternators,
+        plant,
+        trace,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::analysis::{Analyses, analyse, analyse_with, flooded};
+    use crate::boat::{Key, SecondRole, Worksheet};
+    use crate::schema::Value;
+    use crate::simulation::alternators::Alternators;
+
+    /// A boat of two alternators that asks for a blower too.
+    fn boat(anchor_c: f64) -> Worksheet {
+        let mut sheet = Worksheet::default();
+        for (name, number) in [
+            ("alt_anchor_winding_c", anchor_c),
+            ("alt2_anchor_winding_c", anchor_c),
+            ("space_wanted_a", 90.0),
+        ] {
+            let key = Key::named(name).expect("a key");
+            sheet.state(key, Value::Number(number)).expect("in range");
+        }
+        sheet.inputs.two.role = SecondRole::House;
+        sheet
+    }
+
+    /// All that hangs on the alternators, as text.
+    fn told(report: &Analyses) -> [String; 8] {
+        [
+            format!("{:?}", report.machine),
+            format!("{:?}", report.run),
+            format!("{:?}", report.day),
+            format!("{:?}", report.engine),
+            format!("{:?}", report.lead),
+            format!("{:?}", report.belts),
+            format!("{:?}", report.load_dump),
+            format!("{:?}", report.cables),
+        ]
+    }
+
+    /// Whoever calibrated an alternator anew would find the cooler one of the
+    /// worksheet instead of the hot one handed over.
+    #[test]
+    fn alternators_are_calibrated_once_for_everything() {
+        let (cool, hot) = (boat(120.0), boat(190.0));
+        let handed = analyse_with(&cool, Alternators::of(&hot.inputs));
+        let expected = told(&analyse(&hot));
+        assert_eq!(told(&handed), expected);
+        let own = told(&analyse(&cool));
+        for at in 0..5 {
+            assert_ne!(own[at], expected[at], "the anchor moves it");
+        }
+    }
+
+    #[test]
+    fn an_alternator_is_the_same_at_another_speed_and_with_another_bank() {
+        let sheet = boat(150.0);
+        let alternators = Alternators::of(&sheet.inputs);
+        let mut faster = sheet.inputs;
+        faster.eng.rpm = 2200.0;
+        faster.space.blower_m3h = 120.0;
+        let flooded = flooded(&sheet.inputs);
+        for other in [faster, flooded] {
+            assert_eq!(Alternators::of(&other), alternators);
+            let (reused, anew) = (
+                alternators.plant(&other, 5.0),
+                crate::simulation::plant::Plant::new(&other, 5.0),
+            );
+            assert_eq!(format!("{reused:?}"), format!("{anew:?}"));
+        }
+    }
+}

@@ -1,0 +1,161 @@
+//! The alternator, cold and hot.
+
+use serde::Serialize;
+
+use crate::analysis::temperatures::Temps;
+use crate::boat::{Inputs, Key, Worksheet};
+use crate::numerics::falling_root;
+use crate::simulation::Limit;
+use crate::simulation::alternator::Unit;
+use crate::simulation::alternators::Alternators;
+use crate::simulation::plant::Plant;
+use crate::simulation::steady_state::{Settled, settled};
+
+/// The alternator, cold and hot.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct MachineReport {
+    /// Its own speed while charging \[rpm\].
+    pub shaft_rpm: f64,
+    /// Its own speed with the engine at its highest \[rpm\].
+    pub top_shaft_rpm: f64,
+    /// Full-field output at this speed of all that charge the house bank, their
+    /// rotors cold \[A\].
+    pub full_cold_a: f64,
+    /// What they hold on and on, everything settled, the bank half-way \[A\].
+    pub hot_a: f64,
+    /// What holds it there.
+    pub hot_limit: Limit,
+    /// Temperatures then; none when it never settles.
+    pub hot: Option<Temps>,
+    /// The second alternator, if there is one.
+    pub second: Option<SecondReport>,
+    /// Output at endless speed of the fitted curve \[A\].
+    pub infinite_a: f64,
+    /// Speed the fitted curve begins at \[rpm\].
+    pub zero_rpm: f64,
+    /// Resistance of one phase as if in star, at 20 °C \[Ω\].
+    pub phase_20c_ohm: f64,
+    /// Factor that fits the cooling to its anchor.
+    pub cooling_factor: f64,
+    /// Air through the engine space \[m³/h\].
+    pub space_air_m3h: f64,
+    /// Blower, as printed on it, that would hold `space_wanted_a` \[m³/h\];
+    /// none when not asked, or when no blower does it.
+    pub blower_for_wanted_m3h: Option<f64>,
+    /// Output against engine speed, hot and settled, and cold.
+    pub by_engine_rpm: Vec<SpeedPoint>,
+}
+
+/// Output at an engine speed.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct SpeedPoint {
+    /// Engine speed \[rpm\].
+    pub engine_rpm: f64,
+    /// Full-field output with a cold rotor \[A\].
+    pub cold_a: f64,
+    /// What it holds on and on \[A\].
+    pub hot_a: f64,
+}
+
+/// A second alternator.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct SecondReport {
+    /// Its own speed while charging \[rpm\].
+    pub shaft_rpm: f64,
+    /// Full-field output at this speed with a cold rotor \[A\].
+    pub full_cold_a: f64,
+    /// What it gives on and on \[A\].
+    pub hot_a: f64,
+    /// Temperatures then; none when it never settles.
+    pub hot: Option<Temps>,
+}
+
+/// Full-field output of all that charge the house bank, their rotors cold \[A\].
+fn full_cold_a(plant: &Plant) -> f64 {
+    let second = plant.second.filter(|second| second.feeds_house);
+    cold_a(&plant.main) + second.map_or(0.0, |second| cold_a(&second.unit))
+}
+
+fn cold_a(unit: &Unit) -> f64 {
+    unit.curve.cold_full_field_a(unit.shaft_rpm)
+}
+
+fn charging_a(plant: &Plant, settled: &Settled) -> f64 {
+    plant.charging_a(&settled.flow)
+}
+
+/// The smallest blower, as printed on it, that lets the machine hold a current.
+fn blower_for(
+    inputs: &Inputs,
+    alternators: &Alternators,
+    load_a: f64,
+    charge: f64,
+    wanted_a: f64,
+) -> Option<f64> {
+    let most_m3h = most_blower_m3h()?;
+    let short_a = |blower_m3h: f64| {
+        let mut with = *inputs;
+        with.space.blower_m3h = blower_m3h;
+        let plant = alternators.plant(&with, load_a);
+        wanted_a - charging_a(&plant, &settled(&plant, charge))
+    };
+    (short_a(most_m3h) <= 0.0).then(|| falling_root(short_a, 0.0, most_m3h, 1e-6))
+}
+
+/// The largest blower the worksheet takes \[m³/h\].
+fn most_blower_m3h() -> Option<f64> {
+    Key::named("space_blower_m3h")?
+        .spec()
+        .range()
+        .map(|(_, most)| most)
+}
+
+pub(super) fn machine_report(
+    sheet: &Worksheet,
+    alternators: &Alternators,
+    plant: &Plant,
+    charge: f64,
+) -> MachineReport {
+    let inputs = &sheet.inputs;
+    let hot = settled(plant, charge);
+    // From a low idle to the engine's highest, closer where the curve bends.
+    const STEPS: u32 = 12;
+    let (low, high) = (600.0_f64.min(inputs.eng.rpm), inputs.eng.top_rpm);
+    let by_engine_rpm = (0..=STEPS)
+        .map(|k| {
+            let share = (f64::from(k) / f64::from(STEPS)).powf(1.5);
+            // Round figures, for the table.
+            let engine_rpm = ((low + (high - low).max(0.0) * share) / 10.0).round() * 10.0;
+            let there = alternators.plant_at(inputs, plant.load_a, engine_rpm);
+            SpeedPoint {
+                engine_rpm,
+                cold_a: full_cold_a(&there),
+                hot_a: charging_a(&there, &settled(&there, charge)),
+            }
+        })
+        .collect();
+    MachineReport {
+        shaft_rpm: plant.main.shaft_rpm,
+        top_shaft_rpm: inputs.shaft_rpm(inputs.eng.top_rpm),
+        full_cold_a: full_cold_a(plant),
+        hot_a: charging_a(plant, &hot),
+        hot_limit: hot.flow.limit,
+        hot: hot.stable.then(|| hot.temperatures.into()),
+        second: plant.second.map(|second| SecondReport {
+            shaft_rpm: second.unit.shaft_rpm,
+            full_cold_a: cold_a(&second.unit),
+            hot_a: hot.flow.second.amperes,
+            hot: hot.stable.then(|| hot.second.into()),
+        }),
+        infinite_a: plant.main.curve.infinite_a,
+        zero_rpm: plant.main.curve.zero_rpm,
+        phase_20c_ohm: plant.main.losses.phase_20c_ohm,
+        cooling_factor: plant.main.cooling,
+        space_air_m3h: plant.space.flow_m3h,
+        blower_for_wanted_m3h: inputs
+            .space
+            .wanted_a
+            .and_then(|wanted_a| blower_for(inputs, alternators, plant.load_a, charge, wanted_a)),
+        by_engine_rpm,
+    }
+}

@@ -1,0 +1,112 @@
+//! The user's rule for charging, made ready.
+
+use crate::analysis::year::HOURS_A_DAY;
+use crate::boat::Inputs;
+
+/// Least distance between starting and stopping, in state of charge: an engine
+/// is not started for less.
+const LEAST_GAP: f64 = 0.01;
+/// When the engine is started on a day under way, unless the hours of it do
+/// not fit in the rest of the day.
+const SETS_OUT_H: f64 = 9.0;
+
+/// What charges the bank when the rule says so.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Source {
+    /// The engine, outside the quiet hours.
+    Engine,
+    /// Shore power: the boat lies at the dock for it, at any hour.
+    Shore,
+    /// Nothing: the engine cannot charge this bank, and is not run for it.
+    Nothing,
+}
+
+/// The rule. States of charge from 0 to 1.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Orders {
+    /// Start the engine here.
+    pub start: f64,
+    /// Stop it here.
+    pub stop: f64,
+    /// Nothing charges beyond this.
+    pub full: f64,
+    /// The lowest wanted.
+    pub low: f64,
+    /// What charges the bank between starting and stopping.
+    pub source: Source,
+    quiet_from_h: f64,
+    quiet_to_h: f64,
+    sets_out_h: f64,
+    motoring_h: f64,
+    under_way_days_week: f64,
+}
+
+impl Orders {
+    /// From the worksheet.
+    pub fn of(inputs: &Inputs) -> Orders {
+        let rule = &inputs.rule;
+        let stop = rule.stop_pct.min(inputs.window_high_pct()) / 100.0;
+        let start = inputs.rule_start_pct() / 100.0;
+        Orders {
+            start: start.min(stop - LEAST_GAP).max(0.0),
+            stop,
+            full: inputs.window_high_pct() / 100.0,
+            source: if inputs.engine_charges() {
+                Source::Engine
+            } else {
+                Source::Shore
+            },
+            low: inputs.window_low_pct() / 100.0,
+            quiet_from_h: rule.quiet_from_h,
+            quiet_to_h: rule.quiet_to_h,
+            sets_out_h: SETS_OUT_H.min(HOURS_A_DAY as f64 - rule.motoring_h).floor(),
+            motoring_h: rule.motoring_h,
+            under_way_days_week: rule.under_way_days_week,
+        }
+    }
+
+    /// The same where the engine gives nothing: it is not run for charging then.
+    pub fn without_engine(self, gives_nothing: bool) -> Orders {
+        let source = match self.source {
+            Source::Engine if gives_nothing => Source::Nothing,
+            source => source,
+        };
+        Orders { source, ..self }
+    }
+
+    /// Whether nothing is charged by the rule in an hour of the day: its middle
+    /// lies in the quiet hours, which may reach over midnight. Shore power knows
+    /// no quiet hours.
+    pub fn is_quiet(&self, hour: usize) -> bool {
+        match self.source {
+            Source::Shore => return false,
+            Source::Nothing => return true,
+            Source::Engine => {}
+        }
+        let (from_h, to_h) = (self.quiet_from_h, self.quiet_to_h);
+        let middle_h = hour as f64 + 0.5;
+        if from_h <= to_h {
+            (from_h..to_h).contains(&middle_h)
+        } else {
+            middle_h >= from_h || middle_h < to_h
+        }
+    }
+
+    /// How much of an hour of a day under way the engine is run for, from its
+    /// beginning \[h\].
+    pub fn motoring_h(&self, hour: usize) -> f64 {
+        let since_h = hour as f64 - self.sets_out_h;
+        if since_h < 0.0 {
+            0.0
+        } else {
+            (self.motoring_h - since_h).clamp(0.0, 1.0)
+        }
+    }
+
+    /// Whether the boat is under way on a day: such days stand as evenly as
+    /// whole days can.
+    pub fn under_way(&self, day: u32) -> bool {
+        let until = |day: u32| (f64::from(day) * self.under_way_days_week / 7.0).floor();
+        until(day + 1) > until(day)
+    }
+}

@@ -1,0 +1,278 @@
+//! A bank walked through the hours: sun in, loads out, engine or shore power by
+//! the rule.
+//!
+//! Within an hour sun and loads are steady; an hour is cut where charging
+//! starts or stops, and every five minutes while it goes on.
+
+use crate::analysis::year::charger::Charger;
+use crate::analysis::year::rule::{Orders, Source};
+use crate::physics::battery::Bank;
+use crate::simulation::shore_charger::ShoreCharger;
+
+/// Longest piece of an hour while the bank is charged \[h\].
+const CHARGING_PIECE_H: f64 = 1.0 / 12.0;
+/// Shortest piece an hour is cut into \[h\]: nothing is started or stopped more
+/// often.
+const LEAST_PIECE_H: f64 = 1.0 / 60.0;
+
+/// What an hour brings.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hour {
+    /// From the panels \[A\].
+    pub sun_a: f64,
+    /// Wanted by the loads \[A\].
+    pub use_a: f64,
+    /// No charging by the rule.
+    pub quiet: bool,
+    /// How much of it, from its beginning, the engine is run anyway \[h\].
+    pub motoring_h: f64,
+}
+
+/// Sums of a time; what each means stands at [`Balance`](crate::analysis::year::Balance).
+#[allow(missing_docs)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Tally {
+    pub sun_ah: f64,
+    pub wasted_ah: f64,
+    pub engine_ah: f64,
+    pub shore_ah: f64,
+    pub use_ah: f64,
+    pub short_ah: f64,
+    pub lost_ah: f64,
+    pub engine_h: f64,
+    pub motoring_h: f64,
+    /// Time on shore power \[h\].
+    pub shore_h: f64,
+    /// Taken from the shore \[kW·h\].
+    pub shore_kwh: f64,
+    /// Lowest the bank was \[A·h\].
+    pub lowest_ah: f64,
+}
+
+impl Tally {
+    /// Nothing yet; the bank holds so much \[A·h\].
+    pub fn starting(charge_ah: f64) -> Tally {
+        Tally {
+            lowest_ah: charge_ah,
+            ..Tally::default()
+        }
+    }
+
+    /// Adds what came later.
+    pub fn add(&mut self, later: &Tally) {
+        self.sun_ah += later.sun_ah;
+        self.wasted_ah += later.wasted_ah;
+        self.engine_ah += later.engine_ah;
+        self.shore_ah += later.shore_ah;
+        self.use_ah += later.use_ah;
+        self.short_ah += later.short_ah;
+        self.lost_ah += later.lost_ah;
+        self.engine_h += later.engine_h;
+        self.motoring_h += later.motoring_h;
+        self.shore_h += later.shore_h;
+        self.shore_kwh += later.shore_kwh;
+        self.lowest_ah = self.lowest_ah.min(later.lowest_ah);
+    }
+}
+
+/// What charges the bank in a piece of an hour.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+struct Charging {
+    /// Age of the engine's run, if it runs \[h\].
+    engine_age_h: Option<f64>,
+    /// Whether shore power is on.
+    shore: bool,
+}
+
+/// What may charge a bank.
+#[derive(Debug, Clone)]
+pub struct Chargers {
+    /// The engine.
+    pub engine: Charger,
+    /// Shore power.
+    pub shore: ShoreCharger,
+    /// Most current the sun may bring the bank to \[A\].
+    pub limit_a: f64,
+}
+
+/// The bank and what charges it.
+#[derive(Debug, Clone)]
+pub struct Walker<'a> {
+    /// In the bank \[A·h\].
+    pub charge_ah: f64,
+    /// All there is room for \[A·h\].
+    pub capacity_ah: f64,
+    kept: f64,
+    /// Age of the engine's run \[h\].
+    age_h: Option<f64>,
+    /// Whether the rule charges the bank.
+    pub charging: bool,
+    /// The rule.
+    pub orders: &'a Orders,
+    chargers: &'a Chargers,
+}
+
+impl<'a> Walker<'a> {
+    /// Begins with a full bank.
+    pub fn new(bank: &Bank, orders: &'a Orders, chargers: &'a Chargers) -> Walker<'a> {
+        let charge_ah = orders.full * bank.capacity_ah;
+        Walker {
+            charge_ah,
+            capacity_ah: bank.capacity_ah,
+            kept: bank.charge_efficiency,
+            age_h: None,
+            charging: false,
+            orders,
+            chargers,
+        }
+    }
+
+    /// State of charge, 0 to 1.
+    pub fn charge(&self) -> f64 {
+        self.charge_ah / self.capacity_ah
+    }
+
+    /// Ampere-hours as a state of charge \[%\].
+    pub fn pct(&self, charge_ah: f64) -> f64 {
+        (100.0 * charge_ah / self.capacity_ah).clamp(0.0, 100.0)
+    }
+
+    /// Goes through an hour.
+    pub fn hour(&mut self, hour: &Hour, tally: &mut Tally) {
+        let mut at = 0.0;
+        while at < 1.0 - 1e-9 {
+            let motoring = at < hour.motoring_h - 1e-9;
+            let wanted = if self.charging {
+                self.charge() < self.orders.stop
+            } else {
+                self.charge() <= self.orders.start
+            };
+            self.charging = wanted && !hour.quiet;
+            let by_rule = |source: Source| self.charging && self.orders.source == source;
+            let runs = motoring || by_rule(Source::Engine);
+            let charging = Charging {
+                engine_age_h: runs.then(|| self.age_h.unwrap_or(0.0)),
+                shore: by_rule(Source::Shore),
+            };
+            let left_h = if motoring {
+                hour.motoring_h - at
+            } else {
+                1.0 - at
+            };
+            let span_h = self.piece_h(hour, &charging, left_h);
+            let begins = self.charge();
+            self.flow(hour, &charging, span_h, tally);
+            if runs {
+                tally.engine_h += span_h;
+            }
+            if motoring {
+                tally.motoring_h += span_h;
+            }
+            if charging.shore {
+                tally.shore_h += span_h;
+            }
+            self.age_h = charging.engine_age_h.map(|age_h| {
+                let engine = &self.chargers.engine;
+                age_h + engine.ages_h(age_h, span_h, begins)
+            });
+            at += span_h;
+        }
+    }
+
+    /// What engine and shore power give the house side over a time \[A\]: what
+    /// the bank takes at the middle of it, for it takes less as it fills.
+    fn given_a(&self, hour: &Hour, charging: &Charging, span_h: f64) -> [f64; 2] {
+        let begins = self.charge();
+        let at_first_a = self.given_at_a(hour, charging, span_h, begins);
+        let net_a = hour.sun_a + at_first_a.iter().sum::<f64>() - hour.use_a;
+        if *charging == Charging::default() || net_a <= 0.0 {
+            return at_first_a;
+        }
+        let half_ah = 0.5 * span_h * net_a * self.kept;
+        let middle = (begins + half_ah / self.capacity_ah).min(self.orders.full.max(begins));
+        self.given_at_a(hour, charging, span_h, middle)
+    }
+
+    /// The same at a state of charge, 0 to 1 \[A\].
+    fn given_at_a(&self, hour: &Hour, charging: &Charging, span_h: f64, charge: f64) -> [f64; 2] {
+        let engine_a = charging.engine_age_h.map_or(0.0, |age_h| {
+            self.chargers.engine.mean_a(age_h, span_h, charge)
+        });
+        let shore_a = if charging.shore {
+            // What sun and engine leave of the loads, and what the bank takes.
+            let load_a = hour.use_a - hour.sun_a - engine_a;
+            self.chargers.shore.given_a(charge, load_a).max(0.0)
+        } else {
+            0.0
+        };
+        [engine_a, shore_a]
+    }
+
+    /// How long all stays as it is, of the hours that are left.
+    fn piece_h(&self, hour: &Hour, charging: &Charging, left_h: f64) -> f64 {
+        let idle = *charging == Charging::default();
+        let most_h = if idle {
+            left_h
+        } else {
+            left_h.min(CHARGING_PIECE_H)
+        };
+        let [engine_a, shore_a] = self.given_a(hour, charging, most_h);
+        let steady_a = engine_a + shore_a - hour.use_a;
+        let net_a = (hour.sun_a + steady_a).min(self.most_a(steady_a));
+        let until = |charge: f64| charge * self.capacity_ah - self.charge_ah;
+        let turn_h = if self.charging && net_a > 0.0 {
+            until(self.orders.stop) / (net_a * self.kept)
+        } else if idle && !hour.quiet && net_a < 0.0 {
+            until(self.orders.start) / net_a
+        } else {
+            return most_h;
+        };
+        most_h.min(turn_h.max(LEAST_PIECE_H))
+    }
+
+    /// Most that may flow into the bank \[A\]: its charge limit, or what engine and
+    /// shore power give it without the sun. Those have found their own limit.
+    fn most_a(&self, without_sun_a: f64) -> f64 {
+        self.chargers.limit_a.max(without_sun_a)
+    }
+
+    /// Lets currents flow for a time. What a bank cannot take, being full or
+    /// charged as fast as it may be, first spares the shore, then the engine,
+    /// and then wastes the sun; an empty one leaves loads wanting.
+    fn flow(&mut self, hour: &Hour, charging: &Charging, span_h: f64, tally: &mut Tally) {
+        let (sun_ah, use_ah) = (hour.sun_a * span_h, hour.use_a * span_h);
+        let [engine_a, shore_a] = self.given_a(hour, charging, span_h);
+        let (mut engine_ah, mut shore_ah) = (engine_a * span_h, shore_a * span_h);
+        let net_ah = sun_ah + engine_ah + shore_ah - use_ah;
+        let begins = self.charge();
+        let mut taken_ah = 0.0;
+        if net_ah > 0.0 {
+            let room_ah = (self.orders.full * self.capacity_ah - self.charge_ah).max(0.0);
+            let most_a = self.most_a(engine_a + shore_a - hour.use_a);
+            taken_ah = net_ah.min(room_ah / self.kept).min(most_a * span_h);
+            let mut spare_ah = net_ah - taken_ah;
+            for given_ah in [&mut shore_ah, &mut engine_ah] {
+                let spared_ah = spare_ah.min(*given_ah);
+                *given_ah -= spared_ah;
+                spare_ah -= spared_ah;
+            }
+            tally.wasted_ah += spare_ah;
+            tally.lost_ah += taken_ah * (1.0 - self.kept);
+            self.charge_ah += taken_ah * self.kept;
+        } else {
+            let given_ah = (-net_ah).min(self.charge_ah);
+            tally.short_ah += -net_ah - given_ah;
+            self.charge_ah -= given_ah;
+        }
+        if shore_ah > 0.0 {
+            let shore = &self.chargers.shore;
+            let volts = shore.volts(begins, taken_ah / span_h);
+            tally.shore_kwh += shore.shore_w(shore_ah, volts) / 1000.0;
+        }
+        tally.sun_ah += sun_ah;
+        tally.use_ah += use_ah;
+        tally.engine_ah += engine_ah;
+        tally.shore_ah += shore_ah;
+        tally.lowest_ah = tally.lowest_ah.min(self.charge_ah);
+    }
+}

@@ -1,0 +1,319 @@
+//! The alternator.
+
+use crate::boat::section;
+use crate::boat::{Inputs, WayKind};
+use crate::boat::{choose, maybe, number};
+use crate::schema::{choice, effects};
+use crate::units::{AMPERE, CELSIUS, KELVIN, KILOGRAM, NONE, PERCENT, RPM, VOLT, WATT};
+
+choice! {
+    /// What the output curve is drawn from.
+    Curve {
+        Rating = "rating", "The rating alone";
+        Points = "points", "The rating and a second point";
+    }
+}
+
+choice! {
+    /// What the nameplate current means.
+    Plate {
+        Cold = "cold", "Cold machine, or nothing said";
+        Warm = "warm", "Warmed up (rated by ISO 8854)";
+    }
+}
+
+choice! {
+    /// Insulation class of the windings.
+    InsulationClass {
+        B = "b", "B (130 °C)";
+        F = "f", "F (155 °C)";
+        H = "h", "H (180 °C)";
+        N = "n", "N (200 °C)";
+    }
+}
+
+choice! {
+    /// System voltage an alternator is built for.
+    AlternatorVolts {
+        Same = "same", "That of the battery it charges";
+        V12 = "12", "12 V";
+        V24 = "24", "24 V";
+        V48 = "48", "48 V";
+    }
+}
+
+impl AlternatorVolts {
+    /// How many 12 V blocks that is; none where it is that of its battery.
+    fn blocks(self) -> Option<f64> {
+        match self {
+            AlternatorVolts::Same => None,
+            AlternatorVolts::V12 => Some(1.0),
+            AlternatorVolts::V24 => Some(2.0),
+            AlternatorVolts::V48 => Some(4.0),
+        }
+    }
+
+    /// The option for so many 12 V blocks; none where there is no such one.
+    pub(crate) fn of_blocks(blocks: f64) -> Option<AlternatorVolts> {
+        AlternatorVolts::ALL
+            .iter()
+            .copied()
+            .find(|volts| volts.blocks() == Some(blocks))
+    }
+}
+
+impl InsulationClass {
+    /// Hot-spot limit \[°C\] by IEC 60085, Electrical insulation: thermal evaluation and designation.
+    pub fn limit_c(self) -> f64 {
+        match self {
+            InsulationClass::B => 130.0,
+            InsulationClass::F => 155.0,
+            InsulationClass::H => 180.0,
+            InsulationClass::N => 200.0,
+        }
+    }
+}
+
+section! {
+    /// The alternator.
+    Alternator {
+        rated_a: f64 = number("Rated current", AMPERE, 10.0, 1000.0, 100.0).nameplate().spread_pct(25.0)
+            .help("On the plate. Where it shows two currents, take the larger.");
+        rated_rpm: f64 = number("Shaft speed of the rating", RPM, 3000.0, 20_000.0, 6000.0).nameplate().deep()
+            .help("The alternator's own speed at which the rated current was read: 6000 unless the plate says otherwise.");
+        plate: Plate = choose("Rating taken", Plate::OPTIONS, 0).nameplate().spread_either()
+            .help("A plate like “50/100 A 14 V”, or one that names ISO 8854, was taken on a warmed-up machine, which is worth a fifth more when hot. If in doubt leave it cold.");
+        curve: Curve = choose("Output curve from", Curve::OPTIONS, 0)
+            .help("A second point from the maker's curve, or amps you read at a known speed with a flat bank, makes low speeds much surer.");
+        second_a: f64 = number("Second point", AMPERE, 1.0, 1000.0, 60.0).nameplate().spread_pct(15.0)
+            .help("Output at the lower speed, best one between 1800 and 2500 rpm of the shaft.")
+            .when(|i| i.alt.curve == Curve::Points);
+        second_rpm: f64 = number("… at shaft speed", RPM, 1000.0, 15_000.0, 1800.0).nameplate()
+            .help("The alternator's own speed there: engine speed times the pulley ratio.")
+            .when(|i| i.alt.curve == Curve::Points);
+        zero_rpm: f64 = number("Curve begins at", RPM, 300.0, 2900.0, 1550.0).deep().spread(1100.0, 1850.0)
+            .help("Shaft speed at which the fitted output curve leaves zero: 1100 to 1850 for 12 V machines. A little above the true cut-in.")
+            .when(|i| i.alt.curve == Curve::Rating);
+        pulley_ratio: f64 = number("Pulley ratio", NONE, 0.5, 6.0, 2.2).measured().spread(2.0, 3.0)
+            .help("Engine pulley diameter divided by alternator pulley diameter, both at the belt's middle line. 2.0 to 3.0 on small diesels.");
+        max_rpm: f64 = number("Highest shaft speed", RPM, 3000.0, 25_000.0, 15_000.0).nameplate().deep()
+            .help("The maker's limit: 12 000 to 18 000 for small machines, 8000 to 10 000 for large ones.");
+        class: InsulationClass = choose("Insulation class", InsulationClass::OPTIONS, 1).nameplate()
+            .help("Of the windings: F unless the maker says H.");
+        rectifier_limit_c: f64 = number("Rectifier plate limit", CELSIUS, 80.0, 200.0, 135.0).deep()
+            .help("Where the diodes are pressed in: keep below 130 to 140 °C (common practice).");
+        case_limit_c: f64 = number("Case and bearing limit", CELSIUS, 80.0, 180.0, 120.0).deep()
+            .help("Bearing grease ages fast above 120 to 130 °C (common practice).");
+        efficiency_pct: f64 = number("Efficiency at the rating", PERCENT, 35.0, 85.0, 57.0).deep().spread(53.0, 62.0)
+            .help("At full load and rated speed: 53 to 62 % for a usual small machine, 60 to 65 % for a large or high-efficiency one. Not the better figure printed for half load.");
+        mass_kg: Option<f64> = maybe("Mass", KILOGRAM, 1.0, 80.0, "6 kg at 100 A and 14 V, 9.5 kg at 180 A", |w| Some(usual_mass_kg(&w.inputs))).nameplate().spread_pct(30.0)
+            .help("Sets how long the alternator takes to get hot, and nothing else.");
+        test_v: Option<f64> = maybe("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |w| Some(usual_test_v(&w.inputs))).nameplate().deep()
+            .help("The voltage the rating was taken at.");
+        plate_rotor_c: Option<f64> = maybe("Rotor temperature of the rating", CELSIUS, 0.0, 160.0, "25 °C cold, 100 °C warmed up", |w| Some(usual_plate_rotor_c(&w.inputs))).deep()
+            .help("How warm the rotor was when the rated current was read.");
+        field_w: Option<f64> = maybe("Field power", WATT, 1.0, 1000.0, "0.4 W for each rated ampere at 14 V", |w| Some(usual_field_w(&w.inputs))).nameplate().deep().spread_pct(40.0)
+            .help("Volts times amps of the field at full output: 40 to 100 W.");
+        diode_v: f64 = number("Drop of one diode", VOLT, 0.02, 1.5, 0.9).deep().spread(0.85, 1.0)
+            .help("0.85 to 1.0 V for silicon, 0.1 to 0.2 V for a rectifier made of transistors.");
+        iron_share_pct: f64 = number("Iron loss share", PERCENT, 1.0, 40.0, 15.0).deep().spread(10.0, 25.0)
+            .help("Part of the rated loss that heats the stator iron: 10 to 25 %.");
+        fan_share_pct: f64 = number("Fan and bearing share", PERCENT, 1.0, 30.0, 7.0).deep().spread(4.5, 11.0)
+            .help("Part of the rated loss that goes into fan and bearings: 4.5 to 11 %.");
+        fan_exponent: f64 = number("Fan loss exponent", NONE, 1.0, 3.0, 1.4).deep()
+            .help("How fan and bearing loss grow with speed; 1.33 was measured between 2000 and 8000 rpm.");
+        field_exponent: f64 = number("Hot rotor, output exponent", NONE, 0.3, 1.2, 0.75).deep().spread(0.6, 0.85)
+            .help("How strongly output follows a field weakened by heat: 0.6 to 0.85.");
+        speed_exponent: f64 = number("Hot rotor, speed exponent", NONE, 0.0, 0.5, 0.17).deep().spread(0.05, 0.3)
+            .help("How strongly the curve's beginning moves up with a weakened field: 0.05 to 0.3.");
+        rotor_rise_k: f64 = number("Rotor above case", KELVIN, 0.0, 60.0, 10.0).deep().spread(5.0, 30.0)
+            .help("How much hotter the rotor runs than the case: 5 to 30 K.");
+        anchor_winding_c: Option<f64> = maybe("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for a machine of usual efficiency", |_| Some(USUAL_ANCHOR_C)).deep().spread(130.0, 180.0)
+            .help("How hot the winding gets at full output at the speed and air temperature below: 150 to 160 °C for small machines, 130 to 145 °C for large ones. This one figure sets the cooling; a run with a thermometer replaces it.");
+        anchor_rpm: f64 = number("… at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).deep()
+            .help("Shaft speed for that temperature.");
+        anchor_air_c: f64 = number("… in air of", CELSIUS, -10.0, 80.0, 25.0).deep()
+            .help("Air temperature at the machine for it.");
+        cooling_exponent: f64 = number("Cooling exponent", NONE, 0.0, 1.0, 0.7).deep().spread(0.5, 0.8)
+            .help("How the fan's cooling grows with shaft speed: 0.5 to 0.8.");
+        heat_capacity_factor: f64 = number("Heat capacity factor", NONE, 0.3, 3.0, 1.0).deep()
+            .help("Heat it takes to warm the machine, against what its mass says. 1 until a sea trial says otherwise: it moves the first quarter of an hour, not the hot current.");
+        nominal_v: AlternatorVolts = choose("Alternator's voltage", AlternatorVolts::OPTIONS, 0).nameplate()
+            .help("On its plate: 14 V means a 12 V alternator, 28 V one of 24 V, 56 V one of 48 V. It must be that of the battery its cable leads to.");
+    }
+}
+
+effects! {
+    Alternator {
+        rated_a: Up, Down;
+        rated_rpm: Down, Up;
+        second_a: Up, Down;
+        second_rpm: Down, Up;
+        zero_rpm: Down, Up;
+        pulley_ratio: Up, Down;
+        max_rpm: Level, Level;
+        rectifier_limit_c: Level, Level;
+        case_limit_c: Level, Level;
+        efficiency_pct: Up, Down;
+        mass_kg: Level, Down;
+        test_v: Depends("more volts of the rating mean more watts, but less field at the bank's volts"), Depends("as the current");
+        plate_rotor_c: Up, Down;
+        // The rated loss is fixed, and only what the winding has of it falls with
+        // the square of the current: what another part has more weighs more, hot.
+        field_w: Down, Up;
+        diode_v: Down, Up;
+        iron_share_pct: Down, Up;
+        fan_share_pct: Down, Up;
+        fan_exponent: Depends("the fan's loss is known at 6000 rpm: slower it is less by a larger exponent, faster more"), Depends("as the current");
+        field_exponent: Down, Up;
+        speed_exponent: Down, Up;
+        rotor_rise_k: Down, Up;
+        anchor_winding_c: Down, Up;
+        // As hot at more speed, and so at more current, is better cooled.
+        anchor_rpm: Up, Down;
+        anchor_air_c: Up, Down;
+        cooling_exponent: Depends("up where it turns faster than on the bench, down where slower"), Depends("as the current");
+        heat_capacity_factor: Level, Down;
+    }
+}
+
+/// Efficiency of the machine that the usual anchor temperature belongs to \[%\].
+pub(crate) const USUAL_EFFICIENCY_PCT: f64 = 57.0;
+/// Winding temperature of a usual machine on the bench \[°C\].
+const USUAL_ANCHOR_C: f64 = 150.0;
+
+/// Voltage that ratings are taken at for each 12 V block \[V\]: common practice.
+const TEST_BLOCK_V: f64 = 14.0;
+
+/// 14 V for each 12 V block of the alternator's own voltage.
+fn usual_test_v(inputs: &Inputs) -> f64 {
+    TEST_BLOCK_V * inputs.alternator_blocks()
+}
+
+/// How many 12 V blocks an alternator rated at a voltage \[V\] is built for:
+/// of 14, 28 and 56 V the nearest.
+fn rated_blocks(test_v: f64) -> f64 {
+    [1.0, 2.0, 4.0]
+        .into_iter()
+        .reduce(|near, other: f64| {
+            let off = |blocks: f64| (TEST_BLOCK_V * blocks - test_v).abs();
+            if off(other) < off(near) { other } else { near }
+        })
+        .unwrap_or(1.0)
+}
+
+fn usual_plate_rotor_c(inputs: &Inputs) -> f64 {
+    match inputs.alt.plate {
+        Plate::Cold => 25.0,
+        Plate::Warm => 100.0,
+    }
+}
+
+/// 0.4 W for each rated ampere of a 14 V machine, hot: see the measured machine in `tests/published`.
+fn usual_field_w(inputs: &Inputs) -> f64 {
+    0.4 * inputs.alt.rated_a * inputs.alternator_test_v() / TEST_BLOCK_V
+}
+
+/// 6 kg for 1400 W and 9.5 kg for 2520 W, common practice; a power of 0.78 goes
+/// through both.
+fn usual_mass_kg(inputs: &Inputs) -> f64 {
+    let rated_w = inputs.alt.rated_a * inputs.alternator_test_v();
+    (6.0 * (rated_w / 1400.0).powf(0.78)).clamp(2.0, 60.0)
+}
+
+impl Inputs {
+    /// How many 12 V blocks the battery has that this alternator's cable leads
+    /// to: the house bank, or through a DC-DC charger the start battery.
+    pub fn led_to_blocks(&self) -> f64 {
+        match self.way.kind {
+            WayKind::Converter => self.start_blocks(),
+            WayKind::Direct => self.bank.nominal_v.blocks(),
+        }
+    }
+
+    /// How many 12 V blocks this alternator is built for: as stated, else by
+    /// the voltage of its rating, else as the battery it is led to.
+    pub fn alternator_blocks(&self) -> f64 {
+        self.alt
+            .nominal_v
+            .blocks()
+            .or_else(|| self.alt.test_v.map(rated_blocks))
+            .unwrap_or_else(|| self.led_to_blocks())
+    }
+
+    /// Whether this alternator is of the voltage of the battery it is led to.
+    /// One that is not charges nothing, or the battery far too high: it must
+    /// not be connected.
+    pub fn alternator_fits(&self) -> bool {
+        self.alternator_blocks() == self.led_to_blocks()
+    }
+
+    /// Whether nobody has said the voltage of this alternator and it is taken
+    /// as one of more than 12 V because of the bank it is led to.
+    pub fn alternator_voltage_assumed(&self) -> bool {
+        self.alt.nominal_v == AlternatorVolts::Same
+            && self.alt.test_v.is_none()
+            && self.way.kind == WayKind::Direct
+            && self.bank.nominal_v.blocks() > 1.0
+    }
+
+    /// States the voltage of each alternator that was there `before` where the
+    /// arrangement now would make another one of it: an alternator keeps the
+    /// voltage it was built for wherever its cable leads.
+    pub fn keep_alternator_voltages(&mut self, before: &Inputs) {
+        let kept = |now: &Inputs, before: &Inputs| {
+            let blocks = before.alternator_blocks();
+            (now.alternator_blocks() != blocks)
+                .then(|| AlternatorVolts::of_blocks(blocks))
+                .flatten()
+        };
+        if let Some(volts) = kept(self, before) {
+            self.alt.nominal_v = volts;
+        }
+        let seconds = self.as_second().zip(before.as_second());
+        if let Some(volts) = seconds.and_then(|(now, before)| kept(&now, &before)) {
+            self.alt2.nominal_v = volts;
+        }
+    }
+
+    /// Mass of the alternator \[kg\].
+    pub fn alternator_mass_kg(&self) -> f64 {
+        self.alt.mass_kg.unwrap_or_else(|| usual_mass_kg(self))
+    }
+
+    /// Voltage the alternator's rating was taken at \[V\].
+    pub fn alternator_test_v(&self) -> f64 {
+        self.alt.test_v.unwrap_or_else(|| usual_test_v(self))
+    }
+
+    /// Rotor temperature the alternator's rating was taken at \[°C\].
+    pub fn plate_rotor_c(&self) -> f64 {
+        self.alt
+            .plate_rotor_c
+            .unwrap_or_else(|| usual_plate_rotor_c(self))
+    }
+
+    /// Field power at full field \[W\].
+    pub fn field_w(&self) -> f64 {
+        self.alt.field_w.unwrap_or_else(|| usual_field_w(self))
+    }
+
+    /// Winding temperature at full field on the bench \[°C\], and the
+    /// efficiency \[%\] of the machine it was seen on.
+    ///
+    /// A stated temperature was seen on this machine, with its own losses. The
+    /// usual 150 °C belongs to a machine of usual efficiency: were it fitted
+    /// to the losses of a better one, the better machine would seem to be
+    /// cooled worse and hold fewer amps, which is nonsense.
+    pub fn cooling_anchor(&self) -> (f64, f64) {
+        match self.alt.anchor_winding_c {
+            Some(winding_c) => (winding_c, self.alt.efficiency_pct),
+            None => (USUAL_ANCHOR_C, USUAL_EFFICIENCY_PCT),
+        }
+    }
+
+    /// Alternator shaft speed at an engine speed \[rpm\].
+    pub fn shaft_rpm(&self, engine_rpm: f64) -> f64 {
+        self.alt.pulley_ratio * engine_rpm
+    }
+}

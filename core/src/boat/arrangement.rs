@@ -1,0 +1,45 @@
+//! Another way to set up the same boat: a name, and the inputs that differ.
+
+use crate::boat::{Inputs, Key, Worksheet};
+use crate::schema::Value;
+
+/// Another way to set up the same boat.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Arrangement {
+    /// What the user calls it.
+    pub name: String,
+    /// The inputs that differ from the worksheet, in worksheet order.
+    pub changes: Vec<(Key, Value)>,
+}
+
+impl Arrangement {
+    /// What differs between two sets of inputs.
+    pub fn between(name: &str, from: &Inputs, to: &Inputs) -> Arrangement {
+        Arrangement {
+            name: name.to_string(),
+            changes: Key::all()
+                .filter(|key| from.get(*key) != to.get(*key))
+                .map(|key| (key, to.get(key)))
+                .collect(),
+        }
+    }
+
+    /// Changes one input more, or takes a change back.
+    pub fn put(&mut self, key: Key, value: Option<Value>) {
+        self.changes.retain(|(changed, _)| *changed != key);
+        if let Some(value) = value {
+            let place = self.changes.partition_point(|(before, _)| *before < key);
+            self.changes.insert(place, (key, value));
+        }
+    }
+
+    /// The worksheet set up this way, under its own name.
+    pub fn on(&self, sheet: &Worksheet) -> Worksheet {
+        let mut with = sheet.clone();
+        for (key, value) in &self.changes {
+            // What a field does not take stays as it was.
+            drop(with.state(*key, *value));
+        }
+        with
+    }
+}

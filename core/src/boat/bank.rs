@@ -1,0 +1,284 @@
+//! The house bank.
+
+use crate::boat::Inputs;
+use crate::boat::section;
+use crate::boat::{choose, maybe, number};
+use crate::physics::battery::{
+    AGM, Bank as PhysicalBank, COMPENSATION_MV, Cells, FLOODED, GEL, LeadKind, compensated_v,
+    lfp_cold_factor, lfp_resistance_ohm, peukert_hours,
+};
+use crate::schema::{choice, effects};
+use crate::units::{
+    AMPERE, AMPERE_HOUR, CELSIUS, MILLIOHM, MILLIVOLT_PER_CELL_KELVIN, OHM_AMPERE_HOUR, PERCENT,
+    VOLT,
+};
+
+choice! {
+    /// Battery chemistry.
+    Chemistry {
+        Lfp = "lfp", "Lithium iron phosphate (LFP)";
+        Agm = "agm", "Lead, AGM";
+        Gel = "gel", "Lead, gel";
+        Flooded = "flooded", "Lead, flooded";
+    }
+}
+
+impl Chemistry {
+    /// The kind of lead battery it is; none for lithium.
+    pub fn lead(self) -> Option<LeadKind> {
+        match self {
+            Chemistry::Lfp => None,
+            Chemistry::Agm => Some(AGM),
+            Chemistry::Gel => Some(GEL),
+            Chemistry::Flooded => Some(FLOODED),
+        }
+    }
+}
+
+choice! {
+    /// System voltage.
+    NominalVolts {
+        V12 = "12", "12 V";
+        V24 = "24", "24 V";
+        V48 = "48", "48 V";
+    }
+}
+
+impl NominalVolts {
+    /// How many 12 V blocks that is.
+    pub fn blocks(self) -> f64 {
+        match self {
+            NominalVolts::V12 => 1.0,
+            NominalVolts::V24 => 2.0,
+            NominalVolts::V48 => 4.0,
+        }
+    }
+}
+
+section! {
+    /// The house bank.
+    Bank {
+        chemistry: Chemistry = choose("Chemistry", Chemistry::OPTIONS, 0).nameplate()
+            .help("Printed on the case.");
+        nominal_v: NominalVolts = choose("System voltage", NominalVolts::OPTIONS, 0).nameplate()
+            .help("Of the house bank. 12 V on most boats under 15 m.");
+        capacity_ah: f64 = number("Capacity", AMPERE_HOUR, 10.0, 5000.0, 400.0).nameplate().spread_pct(25.0)
+            .help("On the label. Add up batteries joined in parallel; joined in series the ampere-hours stay those of one.");
+        window_low_pct: Option<f64> = maybe("Never below", PERCENT, 0.0, 90.0, "10 % lithium, 50 % lead", |w| Some(usual_window_low_pct(&w.inputs)))
+            .decided()
+            .help("The state of charge you want kept in hand. Lead that is emptied deeper ages fast.");
+        window_high_pct: Option<f64> = maybe("Full for daily use", PERCENT, 10.0, 100.0, "90 %", |_| Some(USUAL_WINDOW_HIGH_PCT))
+            .decided()
+            .help("Where a usual charge ends. LFP lasts longer when it is not held at 100 %; the last tenth of a lead bank takes an engine hours.");
+        charge_v: Option<f64> = maybe("Charge voltage", VOLT, 10.0, 70.0, "the usual for the chemistry", |w| Some(usual_charge_v(&w.inputs))).nameplate()
+            .help("The battery maker's figure at 25 °C, measured at the battery. In 12 V: LFP 13.8 to 14.2, AGM 14.2 to 14.6, gel 14.1 to 14.2, flooded 14.4 to 14.8.");
+        charge_limit_a: Option<f64> = maybe("Charge current limit", AMPERE, 1.0, 10_000.0, "for each A·h: 0.5 A lithium, 0.2 flooded, 0.25 gel, 0.35 AGM", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate().spread_pct(40.0)
+            .help("The lowest of the cell maker's figure and the battery management system's label; 0.2 to 0.5 A for each A·h is usual. Batteries in parallel add up.");
+        temperature_c: f64 = number("Battery temperature", CELSIUS, -30.0, 70.0, 25.0).measured().spread_by(5.0)
+            .help("Of the cells while charging. Lithium takes little below 10 °C and must get nothing below 0 °C; lead wants more volts when cold.");
+        resistance_ohm_ah: f64 = number("Cell resistance", OHM_AMPERE_HOUR, 0.05, 10.0, 0.8).deep().spread(0.3, 1.2)
+            .help("Of a 12 V block at 25 °C, times its ampere-hours: 0.3 to 1.2 for LFP. To measure: step the current by 50 A, divide the change in volts at the posts by 50, multiply by the capacity.")
+            .when(|i| i.bank.chemistry == Chemistry::Lfp);
+        harness_mohm: f64 = number("Switch, fuse and cable", MILLIOHM, 0.0, 100.0, 1.5).deep().spread(1.0, 3.0)
+            .help("Resistance between the cells and where the regulator measures: 1 to 3 mΩ with the management system's own switch.");
+        charge_efficiency_pct: Option<f64> = maybe("Charge returned", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).deep()
+            .help("Ampere-hours that come out for those that went in: at least 99.5 % for LFP, 85 to 95 % for lead.");
+        compensation_mv: Option<f64> = maybe("Temperature compensation", MILLIVOLT_PER_CELL_KELVIN, -10.0, 0.0, "−4 for lead, none for lithium", |w| Some(usual_compensation_mv(&w.inputs))).nameplate().deep()
+            .help("How the charger lowers its voltage for a warm lead battery: −3 to −5 mV for each cell and degree. A lithium bank must get none.");
+        coldest_charge_c: Option<f64> = maybe("Lowest charging temperature", CELSIUS, -30.0, 20.0, "0 °C", |_| Some(0.0)).nameplate().deep()
+            .help("Of the cells, from the battery maker's sheet: lithium must get nothing below it.")
+            .when(lithium);
+        limit_to_5c_a: Option<f64> = maybe("Most current up to 5 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().deep()
+            .help("From the lowest charging temperature on; from the battery maker's sheet.")
+            .when(lithium);
+        limit_to_10c_a: Option<f64> = maybe("Most current from 5 to 10 °C", AMPERE, 0.0, 10_000.0, "0.2 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.2)).nameplate().deep()
+            .help("From the battery maker's sheet.")
+            .when(lithium);
+        limit_over_50c_a: Option<f64> = maybe("Most current from 50 to 60 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().deep()
+            .help("From the battery maker's sheet; nothing above 60 °C.")
+            .when(lithium);
+    }
+}
+
+effects! {
+    Bank {
+        capacity_ah: Up, Down;
+        window_low_pct: Level, Level;
+        window_high_pct: Level, Level;
+        charge_v: Up, Down;
+        charge_limit_a: Up, Down;
+        temperature_c: Depends("cold lithium takes less, and warm lead is charged at fewer volts"), Depends("as the current");
+        resistance_ohm_ah: Down, Up;
+        harness_mohm: Down, Up;
+        charge_efficiency_pct: Level, Down;
+        coldest_charge_c: Depends("only cold cells ask for it"), Depends("as the current");
+        limit_to_5c_a: Depends("only cold cells ask for it"), Depends("as the current");
+        limit_to_10c_a: Depends("only cold cells ask for it"), Depends("as the current");
+        limit_over_50c_a: Depends("only hot cells ask for it"), Depends("as the current");
+        compensation_mv: Depends("a warm bank gets more volts by less compensation, a cold one fewer"), Depends("as the current");
+    }
+}
+
+fn lithium(inputs: &Inputs) -> bool {
+    inputs.bank.chemistry == Chemistry::Lfp
+}
+
+const USUAL_WINDOW_HIGH_PCT: f64 = 90.0;
+
+fn usual_window_low_pct(inputs: &Inputs) -> f64 {
+    match inputs.bank.chemistry {
+        Chemistry::Lfp => 10.0,
+        _ => 50.0,
+    }
+}
+
+/// 3.55 V for each lithium cell in series, or the absorption voltage.
+pub(crate) fn usual_charge_v(inputs: &Inputs) -> f64 {
+    let block_v = inputs
+        .bank
+        .chemistry
+        .lead()
+        .map_or(14.2, |lead| lead.absorption_v);
+    block_v * inputs.bank.nominal_v.blocks()
+}
+
+/// 0.5 C for lithium; for lead what its kind usually allows. Common practice.
+fn usual_charge_limit_a(inputs: &Inputs) -> f64 {
+    let rate = inputs
+        .bank
+        .chemistry
+        .lead()
+        .map_or(0.5, |lead| lead.usual_rate);
+    rate * inputs.bank.capacity_ah
+}
+
+fn usual_charge_efficiency_pct(inputs: &Inputs) -> f64 {
+    inputs
+        .bank
+        .chemistry
+        .lead()
+        .map_or(99.5, |lead| 100.0 * lead.efficiency)
+}
+
+fn usual_compensation_mv(inputs: &Inputs) -> f64 {
+    match inputs.bank.chemistry {
+        Chemistry::Lfp => 0.0,
+        _ => COMPENSATION_MV,
+    }
+}
+
+impl Inputs {
+    /// Lowest state of charge of daily use \[%\].
+    pub fn window_low_pct(&self) -> f64 {
+        self.bank
+            .window_low_pct
+            .unwrap_or_else(|| usual_window_low_pct(self))
+    }
+
+    /// Highest state of charge of daily use \[%\].
+    pub fn window_high_pct(&self) -> f64 {
+        self.bank.window_high_pct.unwrap_or(USUAL_WINDOW_HIGH_PCT)
+    }
+
+    /// Voltage the bank is charged to at 25 °C \[V\].
+    pub fn charge_v(&self) -> f64 {
+        self.bank.charge_v.unwrap_or_else(|| usual_charge_v(self))
+    }
+
+    /// Most current the bank may take at its usual temperatures \[A\]: its own
+    /// limit, whatever the weather.
+    pub fn own_charge_limit_a(&self) -> f64 {
+        self.bank
+            .charge_limit_a
+            .unwrap_or_else(|| usual_charge_limit_a(self))
+    }
+
+    /// How chargers follow the bank's temperature \[mV for each cell and kelvin\].
+    pub fn compensation_mv(&self) -> f64 {
+        self.bank
+            .compensation_mv
+            .unwrap_or_else(|| usual_compensation_mv(self))
+    }
+
+    /// Change of the charging voltages with the bank's temperature \[V\].
+    pub fn compensation_v(&self) -> f64 {
+        compensated_v(
+            0.0,
+            self.bank.nominal_v.blocks(),
+            self.compensation_mv(),
+            self.bank.temperature_c,
+        )
+    }
+
+    /// How far the voltages a lead bank itself asks for and withstands lie from
+    /// those at 25 °C \[V\], whatever its chargers do; 0 for lithium.
+    pub fn lead_shift_v(&self) -> f64 {
+        if self.bank.chemistry == Chemistry::Lfp {
+            return 0.0;
+        }
+        compensated_v(
+            0.0,
+            self.bank.nominal_v.blocks(),
+            COMPENSATION_MV,
+            self.bank.temperature_c,
+        )
+    }
+
+    /// Part of its capacity the bank gives at a steady draw \[A\]: lead gives
+    /// less than its 20-hour rating to a harder draw, by Peukert's law. A
+    /// gentler one is not credited with more.
+    pub fn given_share(&self, draw_a: f64) -> f64 {
+        const RATED_H: f64 = 20.0;
+        let capacity_ah = self.bank.capacity_ah;
+        match self.bank.chemistry.lead() {
+            Some(lead) if draw_a > 0.0 => {
+                let hours = peukert_hours(capacity_ah, RATED_H, draw_a, lead.peukert);
+                (draw_a * hours / capacity_ah).min(1.0)
+            }
+            _ => 1.0,
+        }
+    }
+
+    /// The bank for the physics.
+    pub fn house_bank(&self) -> PhysicalBank {
+        let blocks = self.bank.nominal_v.blocks();
+        let capacity_ah = self.bank.capacity_ah;
+        PhysicalBank {
+            blocks,
+            capacity_ah,
+            cells: match self.bank.chemistry.lead() {
+                Some(kind) => Cells::Lead(kind.at_temperature(self.bank.temperature_c)),
+                None => Cells::Lfp(
+                    lfp_resistance_ohm(self.bank.resistance_ohm_ah, blocks, capacity_ah)
+                        * lfp_cold_factor(self.bank.temperature_c),
+                ),
+            },
+            harness_ohm: self.bank.harness_mohm / 1000.0,
+            compensation_v: self.lead_shift_v(),
+            charge_efficiency: self
+                .bank
+                .charge_efficiency_pct
+                .unwrap_or_else(|| usual_charge_efficiency_pct(self))
+                / 100.0,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::f64::consts::FRAC_1_SQRT_2;
+
+    use crate::boat::bank::{Chemistry, Inputs};
+
+    #[test]
+    fn a_hard_draw_gets_less_out_of_lead() {
+        // By hand: 100 A·h over 20 h, k = 1.25, 20 A: 20 h/4^1.25 is 3.5355 h,
+        // that is 4^−0.25 of the rating.
+        let mut inputs = Inputs::default();
+        inputs.bank.capacity_ah = 100.0;
+        assert_eq!(inputs.given_share(20.0), 1.0);
+        inputs.bank.chemistry = Chemistry::Flooded;
+        assert!((inputs.given_share(20.0) - FRAC_1_SQRT_2).abs() < 1e-9);
+        assert_eq!(inputs.given_share(2.0), 1.0);
+    }
+}

@@ -1,0 +1,122 @@
+//! What the loads of a day draw from the bank.
+
+use serde::Serialize;
+
+use super::{Basis, Current, When, Worksheet};
+
+/// Use of one day.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct DayUse {
+    /// \[W·h\]
+    pub use_wh: f64,
+    /// \[A·h\]
+    pub use_ah: f64,
+    /// Part of it at night \[%\].
+    pub night_share_pct: f64,
+}
+
+/// Use of one load.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct RowUse {
+    /// Its name.
+    pub name: String,
+    /// From the bank on a day at anchor \[W·h\].
+    pub anchor_wh: f64,
+    /// From the bank on a day under way \[W·h\].
+    pub under_way_wh: f64,
+    /// Part of it at night \[%\].
+    pub night_share_pct: f64,
+}
+
+/// Mains energy \[W·h\] and idle hours of an inverter as energy from the bank
+/// \[W·h\]: E/η + P_idle·t.
+pub fn inverter_wh(mains_wh: f64, efficiency: f64, idle_w: f64, on_h: f64) -> f64 {
+    mains_wh / efficiency + idle_w * on_h
+}
+
+/// What the boat draws on average at anchor \[A\].
+pub fn mean_draw_a(sheet: &Worksheet) -> f64 {
+    match sheet.inputs.daily.basis {
+        Basis::Figure => sheet.inputs.daily.use_ah * kept(sheet) / 24.0,
+        Basis::Listed => {
+            let bank_v = half_full_v(sheet);
+            total(&load_rows(sheet, bank_v), bank_v, |row| row.anchor_wh).use_ah / 24.0
+        }
+    }
+}
+
+/// What the boat draws while charging \[A\].
+pub fn house_load_a(sheet: &Worksheet) -> f64 {
+    sheet
+        .inputs
+        .run
+        .house_load_a
+        .unwrap_or_else(|| mean_draw_a(sheet))
+}
+
+/// What lighter loads leave of the use, 0 to 1.
+pub(crate) fn kept(sheet: &Worksheet) -> f64 {
+    1.0 - sheet.inputs.daily.saved_pct / 100.0
+}
+
+/// The bank's voltage at rest, half full \[V\].
+pub(crate) fn half_full_v(sheet: &Worksheet) -> f64 {
+    sheet.inputs.house_bank().rest_v(0.5)
+}
+
+pub(crate) fn load_rows(sheet: &Worksheet, bank_v: f64) -> Vec<RowUse> {
+    let daily = &sheet.inputs.daily;
+    let efficiency = daily.inverter_efficiency_pct / 100.0;
+    let kept = kept(sheet);
+    let mut mains = false;
+    let mut rows: Vec<RowUse> = sheet
+        .loads
+        .iter()
+        .map(|load| {
+            let row = &load.row;
+            let hours = row.count * row.hours * row.duty_pct / 100.0;
+            let wh = match row.kind {
+                Current::DcWatts => row.draw * hours,
+                Current::DcAmperes => row.draw * bank_v * hours,
+                Current::AcWatts => {
+                    mains |= row.draw * hours > 0.0;
+                    inverter_wh(row.draw * hours, efficiency, 0.0, 0.0)
+                }
+            };
+            let wh = wh * kept;
+            RowUse {
+                name: load.name.clone(),
+                anchor_wh: if row.when == When::UnderWay { 0.0 } else { wh },
+                under_way_wh: if row.when == When::Anchor { 0.0 } else { wh },
+                night_share_pct: row.night_pct,
+            }
+        })
+        .collect();
+    if mains {
+        let idle_wh =
+            kept * inverter_wh(0.0, efficiency, daily.inverter_idle_w, daily.inverter_on_h);
+        rows.push(RowUse {
+            name: "Inverter, idle".to_string(),
+            anchor_wh: idle_wh,
+            under_way_wh: idle_wh,
+            night_share_pct: daily.night_share_pct,
+        });
+    }
+    rows
+}
+
+pub(crate) fn total(rows: &[RowUse], bank_v: f64, wh: impl Fn(&RowUse) -> f64) -> DayUse {
+    // Begun at +0: the sum of nothing is −0 otherwise.
+    let sum = |part: &dyn Fn(&RowUse) -> f64| rows.iter().map(part).fold(0.0, |a, b| a + b);
+    let use_wh = sum(&wh);
+    let night_wh = sum(&|row| wh(row) * row.night_share_pct / 100.0);
+    DayUse {
+        use_wh,
+        use_ah: use_wh / bank_v,
+        night_share_pct: if use_wh > 0.0 {
+            100.0 * night_wh / use_wh
+        } else {
+            0.0
+        },
+    }
+}

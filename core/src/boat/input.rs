@@ -1,0 +1,124 @@
+//! How an input of a boat is written in its `section!`: its description, when it
+//! matters, and what an empty field stands for.
+
+use super::{Inputs, Worksheet};
+use crate::schema::{Choice, Kind, Knowledge, Place, Spec, Spread};
+use crate::units::UnitOfMeasure;
+
+/// An input as its section writes it.
+#[derive(Debug, Clone, Copy)]
+pub struct Input {
+    /// Its description.
+    pub spec: Spec,
+    /// Whether it matters for these inputs.
+    pub applies: fn(&Inputs) -> bool,
+    /// The figure used where it is left empty, if it is one.
+    pub empty_means: fn(&Worksheet) -> Option<f64>,
+}
+
+const fn bare(label: &'static str, kind: Kind) -> Input {
+    Input {
+        spec: Spec::bare(label, kind),
+        applies: |_| true,
+        empty_means: |_| None,
+    }
+}
+
+/// A number.
+pub(crate) const fn number(
+    label: &'static str,
+    unit: &'static UnitOfMeasure,
+    low: f64,
+    high: f64,
+    default: f64,
+) -> Input {
+    bare(
+        label,
+        Kind::Number {
+            low,
+            high,
+            default,
+            unit,
+        },
+    )
+}
+
+/// A number that may be left empty; `empty_says` is what empty means in words.
+pub(crate) const fn maybe(
+    label: &'static str,
+    unit: &'static UnitOfMeasure,
+    low: f64,
+    high: f64,
+    empty_says: &'static str,
+    empty_means: fn(&Worksheet) -> Option<f64>,
+) -> Input {
+    let kind = Kind::Maybe {
+        low,
+        high,
+        empty_says,
+        unit,
+    };
+    Input {
+        empty_means,
+        ..bare(label, kind)
+    }
+}
+
+/// One of a few options.
+pub(crate) const fn choose(
+    label: &'static str,
+    options: &'static [Choice],
+    default: usize,
+) -> Input {
+    bare(label, Kind::Choice { options, default })
+}
+
+impl Input {
+    pub(crate) const fn help(mut self, help: &'static str) -> Input {
+        if cfg!(feature = "words") {
+            self.spec.help = help;
+        }
+        self
+    }
+    pub(crate) const fn measured(mut self) -> Input {
+        self.spec.usual = Knowledge::Measured;
+        self
+    }
+    pub(crate) const fn nameplate(mut self) -> Input {
+        self.spec.usual = Knowledge::Nameplate;
+        self
+    }
+    /// May be from one figure to another when it is a guess.
+    pub(crate) const fn spread(mut self, low: f64, high: f64) -> Input {
+        self.spec.spread = Some(Spread::Between(low, high));
+        self
+    }
+    /// May be so many per cent more or less when it is a guess.
+    pub(crate) const fn spread_pct(mut self, percent: f64) -> Input {
+        self.spec.spread = Some(Spread::Percent(percent));
+        self
+    }
+    /// May be so much more or less when it is a guess.
+    pub(crate) const fn spread_by(mut self, reach: f64) -> Input {
+        self.spec.spread = Some(Spread::By(reach));
+        self
+    }
+    /// May be any of its options when it is a guess.
+    pub(crate) const fn spread_either(mut self) -> Input {
+        self.spec.spread = Some(Spread::Either);
+        self
+    }
+    /// A decision, such as a goal: it is what it says.
+    pub(crate) const fn decided(mut self) -> Input {
+        self.spec.decided = true;
+        self
+    }
+    pub(crate) const fn deep(mut self) -> Input {
+        self.spec.place = Place::Deep;
+        self
+    }
+    pub(crate) const fn when(mut self, applies: fn(&Inputs) -> bool) -> Input {
+        self.applies = applies;
+        self
+    }
+}

@@ -1,0 +1,234 @@
+//! The worksheet: everything the user can say about the boat. One file a
+//! section; the order here is the order on screen and on paper.
+
+mod alternator;
+mod arrangement;
+mod bank;
+mod belt;
+mod cable;
+mod cost;
+mod daily;
+mod daily_use;
+mod demo;
+mod done;
+mod engine;
+mod goal;
+mod guard;
+mod input;
+mod known;
+mod ladder;
+mod loads;
+mod price;
+mod questions;
+mod regulator;
+mod rule;
+mod run;
+mod second;
+mod section;
+mod shore;
+mod space;
+mod sun;
+mod way;
+
+use crate::schema::{Complaint, Kind, Knowledge, Value};
+
+pub use alternator::{Alternator, AlternatorVolts, Curve, InsulationClass, Plate};
+pub use arrangement::Arrangement;
+pub(crate) use bank::usual_charge_v;
+pub use bank::{Bank, Chemistry, NominalVolts};
+pub use belt::{Belt, BeltKind};
+pub use cable::{Cable, Copper, Flag, Insulation, Place as CablePlace};
+pub use cost::{Cost, Currency};
+pub use daily::{Basis, Daily};
+pub use daily_use::{DayUse, RowUse, house_load_a, inverter_wh, mean_draw_a};
+pub(crate) use daily_use::{half_full_v, kept, load_rows, total};
+pub use demo::demo;
+#[cfg(test)]
+pub(crate) use done::COMMISSIONING_STEPS;
+pub use engine::{Breathing, Engine, Injection};
+pub use goal::{Goal, GoalKind, May};
+pub use guard::{ClampKind, Guard, Said};
+pub use input::Input;
+pub(crate) use input::{choose, maybe, number};
+pub use known::Known;
+pub use ladder::{ChargeStep, TooColdOrHot};
+pub use loads::{Current, Load, LoadRow, When, typical_loads};
+pub use price::Price;
+pub use questions::{QUESTIONS, Question, is_asked};
+pub use regulator::{Regulator, RegulatorKind, RegulatorLink, SensorPlace};
+pub use rule::Rule;
+pub use run::Run;
+pub use second::{Second, SecondRole};
+pub use section::{Field, Section};
+pub(crate) use section::{section, sections};
+pub use shore::{Rest, Shore};
+pub use space::{AfterStop, AirBasis, Space};
+pub use sun::{Month, Sun, SunBasis};
+pub use way::{StartKept, Way, WayKind};
+
+/// Names one input: its section and its place there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Key {
+    /// The section it stands in.
+    pub section: SectionId,
+    field: u8,
+}
+
+impl Key {
+    /// Every input, in worksheet order.
+    pub fn all() -> impl Iterator<Item = Key> {
+        SectionId::ALL.iter().flat_map(|section| section.keys())
+    }
+
+    /// The input of that name, as [`Key::name`] writes it.
+    pub fn named(name: &str) -> Option<Key> {
+        SectionId::ALL.iter().find_map(|section| {
+            let short = name.strip_prefix(section.prefix())?.strip_prefix('_')?;
+            section.keys().find(|key| key.short() == short)
+        })
+    }
+
+    /// Whether it matters for these inputs.
+    pub fn applies(self, inputs: &Inputs) -> bool {
+        if !self.section.is_second() {
+            return (self.matters())(inputs);
+        }
+        // The second machine's fields are the first one's, asked of its figures.
+        inputs
+            .as_second()
+            .is_some_and(|seen| (self.matters())(&seen))
+    }
+
+    /// Its name in links, files and reports: `bank_capacity_ah`.
+    pub fn name(self) -> String {
+        format!("{}_{}", self.section.prefix(), self.short())
+    }
+}
+
+impl SectionId {
+    /// Its inputs, in order.
+    pub fn keys(self) -> impl Iterator<Item = Key> {
+        (0..self.count()).map(move |field| Key {
+            section: self,
+            field: field as u8,
+        })
+    }
+
+    /// Whether it asks of the second machine what another section asks of the first.
+    fn is_second(self) -> bool {
+        matches!(self, SectionId::alt2 | SectionId::belt2)
+    }
+}
+
+sections! {
+    /// Every input of a boat but its list of loads.
+    Inputs {
+        daily: Daily, "The day's use", "What the boat draws from the house bank in a day.";
+        sun: Sun, "Sun", "What the panels put back.";
+        bank: Bank, "House bank", "The batteries the engine has to fill.";
+        way: Way, "Charging arrangement", "How the alternator's current reaches the house bank.";
+        alt: Alternator, "Alternator", "The machine that does the work and takes the heat.";
+        reg: Regulator, "Regulator", "What holds the machine back, if anything does.";
+        two: Second, "Second alternator", "Another machine on the same engine.";
+        alt2: Alternator, "Second alternator: the machine", "The same figures for it.";
+        eng: Engine, "Engine", "What turns it, heats its air and burns the fuel.";
+        space: Space, "Engine space", "The air the alternator has to cool itself with.";
+        run: Run, "Charging run", "From where to where the bank is charged.";
+        rule: Rule, "Engine rule", "When the engine is started through the year; only the reckoning of the year asks for it.";
+        cable: Cable, "Cable and fuse", "The runs that carry the current; only the reckoning of cables asks for them.";
+        belt: Belt, "Belt", "What turns the alternator, and what it pulls at.";
+        belt2: Belt, "Second alternator: its belt", "The same figures for it.";
+        guard: Guard, "When the bank disconnects", "What stands between the alternator and the electronics when its battery is suddenly gone.";
+        shore: Shore, "Shore power", "What the quay gives.";
+        cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
+        goal: Goal, "Cheapest way to a goal", "What you are after, and what may be changed for it.";
+        price: Price, "Price list", "What the parts of another arrangement would cost; every figure is yours to change.";
+    }
+}
+
+impl Inputs {
+    /// Sets an input.
+    ///
+    /// # Errors
+    /// A sentence saying what the field takes; nothing is changed then.
+    pub fn set(&mut self, key: Key, value: Value) -> Result<(), Complaint> {
+        let value = key.spec().accept(value)?;
+        self.put(key, value);
+        Ok(())
+    }
+}
+
+/// A boat's worksheet.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Worksheet {
+    /// What the user calls it.
+    pub name: String,
+    /// The figures.
+    pub inputs: Inputs,
+    /// Inputs somebody has vouched for, and how well they are known; all
+    /// others are defaults, that is guesses.
+    pub known: Known,
+    /// The list of loads.
+    pub loads: Vec<Load>,
+    /// Arrangements of the user's own, to be compared with this one.
+    pub arrangements: Vec<Arrangement>,
+    /// Steps of the commissioning list that are done, in its order; see
+    /// [`Worksheet::tick`]. No link carries them.
+    pub done: Vec<String>,
+}
+
+impl Worksheet {
+    /// Sets an input and marks it as known as well as it usually is.
+    ///
+    /// # Errors
+    /// A sentence saying what the field takes; nothing is changed then.
+    pub fn state(&mut self, key: Key, value: Value) -> Result<(), Complaint> {
+        self.inputs.set(key, value)?;
+        if self.known.get(key).is_none() {
+            self.known.insert(key, key.spec().usual);
+        }
+        Ok(())
+    }
+
+    /// Puts an input back to its default, a guess.
+    pub fn forget(&mut self, key: Key) {
+        self.inputs.put(key, key.spec().default());
+        self.known.remove(key);
+    }
+
+    /// The number an input stands for: the one given, or for an empty field
+    /// the figure used instead. `None` for choices and for "none".
+    pub fn figure(&self, key: Key) -> Option<f64> {
+        match (self.inputs.get(key), key.spec().kind) {
+            (Value::Number(number), _) => Some(number),
+            (Value::Absent, Kind::Maybe { .. }) => match self.inputs.as_second() {
+                Some(seen) if key.section.is_second() => (key.empty_means())(&Worksheet {
+                    inputs: seen,
+                    ..Worksheet::default()
+                }),
+                _ => (key.empty_means())(self),
+            },
+            _ => None,
+        }
+    }
+
+    /// How well an input is known.
+    pub fn knowledge(&self, key: Key) -> Knowledge {
+        self.known.get(key).unwrap_or(Knowledge::Guess)
+    }
+
+    /// Says how well an input is known; a default that is called a guess is
+    /// not said at all.
+    pub fn know(&mut self, key: Key, knowledge: Knowledge) {
+        if knowledge == Knowledge::Guess && self.inputs.get(key) == key.spec().default() {
+            self.known.remove(key);
+        } else {
+            self.known.insert(key, knowledge);
+        }
+    }
+
+    /// Whether a link or a file has to carry this input.
+    pub fn is_said(&self, key: Key) -> bool {
+        self.known.get(key).is_some() || self.inputs.get(key) != key.spec().default()
+    }
+}

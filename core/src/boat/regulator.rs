@@ -1,0 +1,147 @@
+//! The regulator.
+
+use crate::boat::section;
+use crate::boat::{Chemistry, Inputs, WayKind};
+use crate::boat::{choose, maybe, number};
+use crate::schema::{choice, effects};
+use crate::units::{
+    AMPERE, CELSIUS, KELVIN, MILLIVOLT_PER_KELVIN, MINUTE, PERCENT, RPM, SECOND, VOLT,
+};
+
+choice! {
+    /// What regulates the field.
+    RegulatorKind {
+        External = "external", "External, with a temperature sensor";
+        Internal = "internal", "Built in, without a temperature limit";
+    }
+}
+
+choice! {
+    /// Where the temperature sensor sits.
+    SensorPlace {
+        Case = "case", "On the case";
+        Winding = "winding", "On the stator winding";
+        Rectifier = "rectifier", "On the rectifier plate";
+    }
+}
+
+choice! {
+    /// What the regulator is told by the battery's management system.
+    RegulatorLink {
+        None = "none", "Nothing";
+        Limits = "limits", "Data link: the battery sends the current it may take";
+    }
+}
+
+section! {
+    /// The regulator.
+    Regulator {
+        kind: RegulatorKind = choose("Regulator", RegulatorKind::OPTIONS, 0)
+            .help("An alternator as it comes with the engine has one built in: it holds a voltage and does not limit the temperature.");
+        set_point_c: f64 = number("Temperature set-point", CELSIUS, 40.0, 180.0, 105.0).nameplate()
+            .decided()
+            .help("Where it starts to cut the field: 100 to 110 °C on the case, about 20 K under the maker's limit (common practice).")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        sensor: SensorPlace = choose("Sensor", SensorPlace::OPTIONS, 0)
+            .help("A sensor on the case lags: the winding may be far hotter in the first minutes.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        fold_band_k: f64 = number("Fold-back band", KELVIN, 0.5, 30.0, 4.0).deep()
+            .help("The field goes from full to none across this many degrees around the set-point.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        sensor_lag_s: f64 = number("Sensor lag", SECOND, 0.0, 900.0, 0.0).deep()
+            .help("How long the sensor takes to feel two thirds of a change: next to none bolted bare, a minute or two through paint or a lug.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        ramp_min: f64 = number("Slow start", MINUTE, 0.0, 60.0, 0.0).nameplate()
+            .decided()
+            .help("Time over which the field is let up to full; 0 for none. Spares the belt, and the winding in short runs.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        low_speed_rpm: f64 = number("Low-speed cap below", RPM, 0.0, 10_000.0, 0.0).nameplate().deep()
+            .decided()
+            .help("Shaft speed under which the field is held back because the fan is slow; 0 for none.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        low_speed_pct: f64 = number("Low-speed cap", PERCENT, 5.0, 100.0, 50.0).nameplate().deep()
+            .decided()
+            .help("Part of full field allowed below that speed.")
+            .when(|i| i.reg.kind == RegulatorKind::External && i.reg.low_speed_rpm > 0.0);
+        current_cap_a: Option<f64> = maybe("Current cap", AMPERE, 5.0, 1000.0, "no cap", |_| None).nameplate()
+            .decided()
+            .help("The most the regulator lets the machine give; often set to spare the belt.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        fixed_v: Option<f64> = maybe("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank", |w| Some(w.inputs.built_in_v())).measured()
+            .help("Measured at the battery with the bank full, in the first minute after a start in mild weather: 14.0 to 14.4 V for most built-in regulators. Once the alternator is warm it is less.")
+            .when(Inputs::built_in_on_house);
+        drop_mv_k: f64 = number("Falls as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().deep().spread(0.0, 12.0)
+            .help("For each 12 V. A built-in regulator sits at the alternator's rear and holds less as it gets hot: about 10 mV for each degree, 3 to 4 on newer ones, nothing on some.")
+            .when(Inputs::built_in_on_house);
+        link: RegulatorLink = choose("What the battery tells the regulator", RegulatorLink::OPTIONS, 0).nameplate()
+            .help("Without a data link a regulator does not know what the battery may take: only a current cap, or a DC-DC charger that is small enough, keeps the current below that.")
+            .when(can_be_linked);
+    }
+}
+
+effects! {
+    Regulator {
+        set_point_c: Up, Down;
+        fold_band_k: Depends("a wider band begins earlier and ends later"), Depends("as the current");
+        sensor_lag_s: Level, Depends("a late sensor lets more through at first, and then hunts");
+        ramp_min: Level, Up;
+        low_speed_rpm: Down, Up;
+        low_speed_pct: Up, Down;
+        current_cap_a: Up, Down;
+        fixed_v: Up, Down;
+        drop_mv_k: Down, Up;
+    }
+}
+
+/// Whether a regulator lies on a bank that could tell it what it may take.
+fn can_be_linked(inputs: &Inputs) -> bool {
+    inputs.reg.kind == RegulatorKind::External
+        && inputs.on_house()
+        && inputs.bank.chemistry == Chemistry::Lfp
+}
+
+/// Held at 20 °C for each 12 V \[V\]: 14.0 to 14.4 V, common practice.
+const BUILT_IN_V: f64 = 14.2;
+
+impl Inputs {
+    /// Whether the bank's charge limit is held through a data link. A DC-DC
+    /// charger beside a second alternator does not hear it: where its output
+    /// alone is above the limit, no regulator can hold that.
+    pub fn limit_linked(&self) -> bool {
+        let charger_a = match self.way.kind {
+            WayKind::Direct => 0.0,
+            WayKind::Converter => self.way.converter_a,
+        };
+        can_be_linked(self)
+            && self.reg.link == RegulatorLink::Limits
+            && charger_a <= self.charge_limit_a()
+    }
+
+    /// Whether a built-in regulator decides the voltage of the house bank.
+    pub(crate) fn built_in_on_house(&self) -> bool {
+        self.reg.kind == RegulatorKind::Internal && self.way.kind == WayKind::Direct
+    }
+
+    /// Voltage a built-in regulator holds at 20 °C \[V\].
+    pub fn built_in_v(&self) -> f64 {
+        let usual_v = BUILT_IN_V * self.bank.nominal_v.blocks();
+        self.reg.fixed_v.unwrap_or(usual_v)
+    }
+
+    /// How much less it holds for each kelvin it is warmer \[V/K\].
+    pub fn built_in_drop_v_k(&self) -> f64 {
+        self.reg.drop_mv_k / 1000.0 * self.bank.nominal_v.blocks()
+    }
+
+    /// Voltage at which current into the house bank is turned down \[V\]:
+    /// the bank's charge voltage, or what a built-in regulator holds at 20 °C.
+    /// A charger that follows the bank's temperature corrects for it.
+    pub fn held_v(&self) -> f64 {
+        if self.built_in_on_house() {
+            self.built_in_v()
+        } else {
+            // A wild compensation does not turn a voltage round.
+            (self.charge_v() + self.compensation_v()).max(0.0)
+        }
+    }
+}

@@ -1,0 +1,43 @@
+//! A second alternator on the same engine.
+
+use crate::boat::choose;
+use crate::boat::section;
+use crate::boat::{Inputs, WayKind};
+use crate::schema::{choice, effects};
+
+choice! {
+    /// What a second alternator does.
+    SecondRole {
+        None = "none", "There is one alternator";
+        Start = "start", "A second one keeps the start battery";
+        House = "house", "A second one charges the house bank too";
+    }
+}
+
+section! {
+    /// Whether there is a second alternator.
+    Second {
+        role: SecondRole = choose("How many", SecondRole::OPTIONS, 0)
+            .help("The alternator above charges the house bank. One beside it heats the same air and hangs on the same engine. Both follow the same regulator settings where both charge the house bank.");
+    }
+}
+
+effects! {
+    Second: no effect
+}
+
+impl Inputs {
+    /// The worksheet as the second alternator sees it: its own machine in the
+    /// first one's place, straight on the battery it serves. `None` without one.
+    pub fn as_second(&self) -> Option<Inputs> {
+        let mut seen = *self;
+        seen.alt = self.alt2;
+        seen.belt = self.belt2;
+        seen.way.kind = match self.two.role {
+            SecondRole::None => return None,
+            SecondRole::Start => WayKind::Converter,
+            SecondRole::House => WayKind::Direct,
+        };
+        Some(seen)
+    }
+}

@@ -1,0 +1,205 @@
+//! How inputs are declared. `section!` makes a plain struct that the physics
+//! reads (`bank.capacity_ah`) together with the table that everything else
+//! reads; `sections!` joins the sections into the worksheet's inputs and gives
+//! each input its [`Key`](crate::boat::Key).
+
+use crate::boat::{Input, Inputs, Worksheet};
+use std::marker::PhantomData;
+
+use crate::schema::{Spec, Value};
+
+/// One input of a section: its name, description, and how to reach it.
+pub struct Field<S: 'static> {
+    /// Name within the section; the key is `section_name`.
+    pub name: &'static str,
+    /// Its description.
+    pub spec: Spec,
+    /// Whether it matters for these inputs.
+    pub applies: fn(&Inputs) -> bool,
+    /// The figure used where it is left empty, if it is one.
+    pub empty_means: fn(&Worksheet) -> Option<f64>,
+    at: u8,
+    of: PhantomData<fn(S)>,
+}
+
+impl<S: Section> Field<S> {
+    /// Describes one; `at` is its place in the section.
+    pub(crate) const fn new(name: &'static str, input: Input, at: u8) -> Field<S> {
+        Field {
+            name,
+            spec: input.spec,
+            applies: input.applies,
+            empty_means: input.empty_means,
+            at,
+            of: PhantomData,
+        }
+    }
+
+    /// Reads it.
+    pub fn get(&self, section: &S) -> Value {
+        section.get(usize::from(self.at))
+    }
+
+    /// Sets it to a value that [`Spec::accept`] took.
+    pub fn set(&self, section: &mut S, value: Value) {
+        section.set(usize::from(self.at), value);
+    }
+}
+
+/// A group of inputs.
+pub trait Section: Default + 'static {
+    /// Its inputs, in the order the form shows them.
+    const FIELDS: &'static [Field<Self>];
+
+    /// The input at a place of [`Section::FIELDS`]; absent beyond its end.
+    fn get(&self, at: usize) -> Value;
+
+    /// Sets it to a value that [`Spec::accept`] took.
+    fn set(&mut self, at: usize, value: Value);
+}
+
+macro_rules! section {
+    ($(#[$doc:meta])* $name:ident { $($field:ident: $type:ty = $input:expr;)+ }) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq)]
+        pub struct $name {
+            $(
+                #[doc = concat!("Input `", stringify!($field), "`; see [`Section::FIELDS`](crate::boat::Section::FIELDS).")]
+                pub $field: $type,
+            )+
+        }
+
+        const _: () = {
+            // A static, so that the table stands once in the program.
+            static TABLE: &[$crate::boat::Field<$name>] = &[$(
+                $crate::boat::Field::new(stringify!($field), $input, Ordinal::$field as u8),
+            )+];
+
+            /// The places, by name: matched rather than pointed to, which is
+            /// half the size of a function each.
+            #[allow(non_camel_case_types)]
+            enum Ordinal { $($field,)+ }
+            struct At;
+            #[allow(non_upper_case_globals)]
+            impl At { $(const $field: usize = Ordinal::$field as usize;)+ }
+
+            impl $crate::boat::Section for $name {
+                const FIELDS: &'static [$crate::boat::Field<Self>] = TABLE;
+
+                fn get(&self, at: usize) -> $crate::schema::Value {
+                    match at {
+                        $(At::$field => $crate::schema::Held::to_value(self.$field),)+
+                        _ => $crate::schema::Value::Absent,
+                    }
+                }
+
+                fn set(&mut self, at: usize, value: $crate::schema::Value) {
+                    match at {
+                        $(At::$field => self.$field = $crate::schema::Held::from_value(value),)+
+                        _ => {}
+                    }
+                }
+            }
+        };
+
+        impl Default for $name {
+            fn default() -> Self {
+                $(
+                    let $field: $type = $crate::schema::Held::from_value({
+                        const INPUT: $crate::boat::Input = $input;
+                        INPUT.spec.default()
+                    });
+                )+
+                Self { $($field,)+ }
+            }
+        }
+    };
+}
+pub(crate) use section;
+
+macro_rules! sections {
+    ($(#[$doc:meta])* $name:ident { $($section:ident: $type:ty, $title:literal, $about:literal;)+ }) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq, Default)]
+        pub struct $name {
+            $(#[doc = $title] pub $section: $type,)+
+        }
+
+        /// Names a section of the worksheet.
+        #[allow(non_camel_case_types)]
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub enum SectionId {
+            $(#[doc = $title] $section,)+
+        }
+
+        impl SectionId {
+            /// Every section, in the order the worksheet shows them.
+            pub const ALL: &'static [SectionId] = &[$(SectionId::$section,)+];
+
+            /// First part of its inputs' keys.
+            pub const fn prefix(self) -> &'static str {
+                match self { $(SectionId::$section => stringify!($section),)+ }
+            }
+            /// Its heading.
+            pub const fn title(self) -> &'static str {
+                match self { $(SectionId::$section => $title,)+ }
+            }
+            /// One line beneath the heading.
+            pub const fn about(self) -> &'static str {
+                match self { $(SectionId::$section => $about,)+ }
+            }
+            fn count(self) -> usize {
+                match self { $(SectionId::$section => <$type as $crate::boat::Section>::FIELDS.len(),)+ }
+            }
+        }
+
+        impl Key {
+            /// The input's description.
+            pub fn spec(self) -> &'static $crate::schema::Spec {
+                match self.section {
+                    $(SectionId::$section => &<$type as $crate::boat::Section>::FIELDS[usize::from(self.field)].spec,)+
+                }
+            }
+            /// Whether it matters for these inputs, of the first alternator.
+            fn matters(self) -> fn(&$name) -> bool {
+                match self.section {
+                    $(SectionId::$section => <$type as $crate::boat::Section>::FIELDS[usize::from(self.field)].applies,)+
+                }
+            }
+            /// The figure used where it is left empty.
+            fn empty_means(self) -> fn(&Worksheet) -> Option<f64> {
+                match self.section {
+                    $(SectionId::$section => <$type as $crate::boat::Section>::FIELDS[usize::from(self.field)].empty_means,)+
+                }
+            }
+            /// The signs expected of the main answers when it rises; none for a
+            /// number nobody has written them for.
+            pub fn effect(self) -> Option<$crate::schema::Effect> {
+                match self.section {
+                    $(SectionId::$section => <$type as $crate::schema::Effects>::effect(self.short()),)+
+                }
+            }
+            /// Its name within the section.
+            pub(crate) fn short(self) -> &'static str {
+                match self.section {
+                    $(SectionId::$section => <$type as $crate::boat::Section>::FIELDS[usize::from(self.field)].name,)+
+                }
+            }
+        }
+
+        impl $name {
+            /// Reads an input.
+            pub fn get(&self, key: Key) -> $crate::schema::Value {
+                match key.section {
+                    $(SectionId::$section => $crate::boat::Section::get(&self.$section, usize::from(key.field)),)+
+                }
+            }
+            pub(crate) fn put(&mut self, key: Key, value: $crate::schema::Value) {
+                match key.section {
+                    $(SectionId::$section => $crate::boat::Section::set(&mut self.$section, usize::from(key.field), value),)+
+                }
+            }
+        }
+    };
+}
+pub(crate) use sections;

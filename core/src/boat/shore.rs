@@ -1,0 +1,38 @@
+//! Shore power.
+
+use crate::boat::Inputs;
+use crate::boat::section;
+use crate::boat::{choose, number};
+use crate::schema::{choice, effects};
+use crate::units::{AMPERE, PERCENT};
+
+choice! {
+    /// What puts back what the sun does not.
+    Rest {
+        Engine = "engine", "The engine";
+        Shore = "shore", "Shore power; the engine is not run for it";
+    }
+}
+
+section! {
+    /// Shore power.
+    Shore {
+        rest: Rest = choose("What the sun leaves is put back by", Rest::OPTIONS, 0)
+            .help("With shore power you see how many days the bank lasts from dock to dock and how long it charges there; through the year it is charged at the dock by the start and stop rule.");
+        charger_a: f64 = number("Shore charger", AMPERE, 0.0, 1000.0, 30.0).nameplate()
+            .help("Most it gives the house bank and what draws meanwhile; it tapers as the bank fills. 0 without one.");
+        efficiency_pct: f64 = number("Shore charger's efficiency", PERCENT, 30.0, 99.0, 88.0).nameplate().deep()
+            .help("From the dock's kilowatt-hours to the bank's: 85 to 92 % for a modern charger (common practice).");
+    }
+}
+
+effects! {
+    Shore: no effect
+}
+
+impl Inputs {
+    /// Whether the engine is run for charging at all.
+    pub fn engine_charges(&self) -> bool {
+        self.shore.rest == Rest::Engine
+    }
+}

@@ -1,0 +1,81 @@
+//! What the panels put back.
+
+use crate::boat::Inputs;
+use crate::boat::section;
+use crate::boat::{choose, number};
+use crate::schema::{choice, effects};
+use crate::units::{CELSIUS, DEGREE, HOUR, NONE, PERCENT, PERCENT_PER_KELVIN, WATT};
+
+choice! {
+    /// Where the day's sun comes from.
+    SunBasis {
+        Hours = "hours", "I give sun hours a day";
+        Place = "place", "From latitude, month and sky";
+    }
+}
+
+choice! {
+    /// A month.
+    Month {
+        January = "1", "January";
+        February = "2", "February";
+        March = "3", "March";
+        April = "4", "April";
+        May = "5", "May";
+        June = "6", "June";
+        July = "7", "July";
+        August = "8", "August";
+        September = "9", "September";
+        October = "10", "October";
+        November = "11", "November";
+        December = "12", "December";
+    }
+}
+
+section! {
+    /// Solar panels.
+    Sun {
+        panel_w: f64 = number("Panels", WATT, 0.0, 20_000.0, 0.0).nameplate().spread_pct(20.0)
+            .help("Added up from the labels on their backs. 0 if there are none.");
+        basis: SunBasis = choose("The day's sun", SunBasis::OPTIONS, 0)
+            .help("One figure for every day, or reckoned for where you are: only that tells summer from winter.")
+            .when(|i| i.sun.panel_w > 0.0);
+        full_hours: f64 = number("Sun hours a day", HOUR, 0.0, 12.0, 4.5).spread_pct(30.0)
+            .help("Hours of full sun that would give the same energy: about 5 to 6 in the tropics, 5 in a Mediterranean summer, 1 in a northern winter.")
+            .when(|i| i.sun.panel_w > 0.0 && i.sun.basis == SunBasis::Hours);
+        latitude_deg: f64 = number("Latitude", DEGREE, -70.0, 70.0, 36.0)
+            .help("North; a minus sign for south. 36 is the southern edge of the Mediterranean, 18 the Leeward Islands.")
+            .when(by_place);
+        month: Month = choose("Month", Month::OPTIONS, 5)
+            .help("For the day's answer. Its middle is taken; the whole year stands under the results.")
+            .when(by_place);
+        clearness: f64 = number("Clearness of the sky", NONE, 0.1, 0.8, 0.55).spread(0.45, 0.65)
+            .help("Part of the sunshine above the air that gets through it, over weeks: 0.45 cloudy, 0.55 temperate, 0.65 trade wind.")
+            .when(by_place);
+        yield_pct: f64 = number("Yield of the label", PERCENT, 5.0, 100.0, 75.0).spread(60.0, 85.0)
+            .help("After heat, rig shadow, wiring and controller: 60 to 85 %. Flat panels under a boom sit at the low end. Reckoned from latitude, the heat comes off besides: 65 to 95 % then.")
+            .when(|i| i.sun.panel_w > 0.0);
+        noct_c: f64 = number("Cells in full use", CELSIUS, 30.0, 80.0, 45.0).nameplate().spread(42.0, 60.0).deep()
+            .help("NOCT in the panel's data sheet: how warm its cells get at 800 W/m² in air of 20 °C. 42 to 48; glued to a deck 60 and more. The air is that given as outside air.")
+            .when(by_place);
+        heat_loss_pct_k: f64 = number("Lost with heat", PERCENT_PER_KELVIN, 0.0, 1.0, 0.4).nameplate().spread(0.3, 0.45).deep()
+            .help("Temperature coefficient of power in the data sheet, without its minus sign: 0.3 to 0.45 for each degree above 25 °C.")
+            .when(by_place);
+    }
+}
+
+effects! {
+    Sun {
+        panel_w: Level, Down;
+        full_hours: Level, Down;
+        latitude_deg: Level, Depends("by the season");
+        clearness: Level, Down;
+        yield_pct: Level, Down;
+        noct_c: Level, Up;
+        heat_loss_pct_k: Level, Depends("cells colder than 25 °C give more");
+    }
+}
+
+fn by_place(inputs: &Inputs) -> bool {
+    inputs.sun.panel_w > 0.0 && inputs.sun.basis == SunBasis::Place
+}

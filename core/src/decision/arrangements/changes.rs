@@ -1,0 +1,188 @@
+//! What turns one arrangement into another: changes of the inputs that are
+//! complete by themselves. An alternator keeps its voltage, a new charge lead
+//! brings what protects against a load dump, and a regulator is set so that
+//! neither bank nor belt gets more than it takes.
+
+use crate::analysis::belt::trusted_a;
+use crate::boat::{
+    AlternatorVolts, Chemistry, ClampKind, Inputs, Key, RegulatorKind, Rest, Said, SecondRole,
+    StartKept, WayKind, Worksheet,
+};
+use crate::decision::arrangements::alternators::{belt_for, most_a, usual};
+use crate::simulation::management::setting_within_a;
+
+/// Voltage of a start battery with the engine running, and that under which a
+/// DC-DC charger stops, for each 12 V block \[V\]: common practice.
+const START_BLOCK_V: f64 = 14.0;
+const LOCKOUT_BLOCK_V: f64 = 13.0;
+/// The least a current cap can be set to \[A\]: that of its field.
+const LEAST_CAP_A: f64 = 5.0;
+
+/// What the user has said that a change must not move.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Stated {
+    /// The start battery's voltage.
+    pub start_v: bool,
+    /// The size of the DC-DC charger.
+    pub charger_a: bool,
+}
+
+impl Stated {
+    pub(crate) fn of(sheet: &Worksheet) -> Stated {
+        let said = |name| Key::named(name).is_some_and(|key| sheet.is_said(key));
+        let through_charger = sheet.inputs.way.kind == WayKind::Converter;
+        Stated {
+            start_v: said("way_start_v") || said("way_lockout_v") || through_charger,
+            charger_a: said("way_converter_a") || through_charger,
+        }
+    }
+}
+
+/// The alternator charges the start battery, and a DC-DC charger of so many
+/// amperes the house bank from there.
+pub(super) fn through_charger(with: &mut Inputs, stated: Stated, charger_a: f64) {
+    let before = *with;
+    with.way.kind = WayKind::Converter;
+    with.way.converter_a = charger_a;
+    with.shore.rest = Rest::Engine;
+    start_battery_of(with, &before, stated);
+    with.keep_alternator_voltages(&before);
+}
+
+/// Where nobody has said the start battery's voltage it is that of the
+/// alternator which charges it from now on.
+fn start_battery_of(with: &mut Inputs, before: &Inputs, stated: Stated) {
+    if !stated.start_v {
+        let blocks = before.alternator_blocks();
+        with.way.start_v = START_BLOCK_V * blocks;
+        with.way.lockout_v = LOCKOUT_BLOCK_V * blocks;
+    }
+}
+
+/// The alternator charges the house bank, held by an external regulator; the
+/// start battery is kept by a small DC-DC charger where it was left without.
+pub(crate) fn direct(with: &mut Inputs) {
+    let before = *with;
+    lead_to_bank(with);
+    with.keep_alternator_voltages(&before);
+    regulate(with);
+}
+
+/// The charge lead to the house bank, with what belongs to it.
+fn lead_to_bank(with: &mut Inputs) {
+    with.shore.rest = Rest::Engine;
+    if with.way.kind == WayKind::Direct {
+        return;
+    }
+    with.way.kind = WayKind::Direct;
+    with.way.start_kept = StartKept::House;
+    if with.bank.chemistry == Chemistry::Lfp {
+        with.guard.warning = Said::Yes;
+        if !matches!(with.guard.clamp, ClampKind::Clamp | ClampKind::Avalanche) {
+            with.guard.clamp = ClampKind::Clamp;
+        }
+    }
+}
+
+/// An external regulator, its current cap set where it needs one.
+pub(crate) fn regulate(with: &mut Inputs) {
+    with.reg.kind = RegulatorKind::External;
+    hold_current(with);
+}
+
+/// Puts another alternator with a multi-rib belt in the first place, for the
+/// battery that one is led to; a current cap was that of the one before.
+pub(crate) fn replace(with: &mut Inputs, rated_a: f64) {
+    let blocks = with.led_to_blocks();
+    with.reg.current_cap_a = None;
+    with.alt = usual(rated_a, blocks, &with.alt, &with.eng);
+    with.belt = belt_for(rated_a, blocks);
+    hold_current(with);
+}
+
+/// Puts another alternator on the bank; the one that was there charges the
+/// start battery.
+pub(crate) fn add_second(with: &mut Inputs, rated_a: f64, stated: Stated) {
+    let before = *with;
+    start_battery_of(with, &before, stated);
+    with.alt2 = before.alt;
+    with.belt2 = before.belt;
+    with.two.role = SecondRole::Start;
+    lead_to_bank(with);
+    with.reg.kind = RegulatorKind::External;
+    // The one that was there stays what it is.
+    let blocks = before.alternator_blocks();
+    let moved = with.as_second().map(|seen| seen.alternator_blocks());
+    if let Some(volts) = AlternatorVolts::of_blocks(blocks).filter(|_| moved != Some(blocks)) {
+        with.alt2.nominal_v = volts;
+    }
+    replace(with, rated_a);
+}
+
+/// Lowers the regulator's current cap to what the bank may take and the belts
+/// carry, where the alternators could give more.
+pub(crate) fn hold_current(with: &mut Inputs) {
+    if let Some(cap_a) = cap_wanted_a(with) {
+        with.reg.current_cap_a = Some(cap_a);
+    }
+}
+
+/// The current cap that the regulator of alternators on the house bank ought
+/// to have, in whole amperes; none where the one it has, or the alternators'
+/// own size, is enough.
+pub(crate) fn cap_wanted_a(inputs: &Inputs) -> Option<f64> {
+    if inputs.reg.kind != RegulatorKind::External || !inputs.on_house() {
+        return None;
+    }
+    let [first, second] = on_bank(inputs);
+    let on_bank = || [&first, &second].into_iter().flatten();
+    let stated_a = stated_cap_a(inputs);
+    let together_a: f64 = on_bank().map(gives_a).sum();
+    let limit_a = inputs.charge_limit_a();
+    let mut cap_a = f64::INFINITY;
+    if together_a > limit_a && !inputs.limit_linked() {
+        // One setting serves both.
+        cap_a = setting_within_a(limit_a) / on_bank().count().max(1) as f64;
+    }
+    for seen in on_bank() {
+        if let Some(trusted_a) = trusted_a(seen).filter(|most_a| gives_a(seen) > *most_a) {
+            cap_a = cap_a.min(trusted_a);
+        }
+    }
+    let cap_a = cap_a.floor().max(LEAST_CAP_A);
+    (cap_a < stated_a && cap_a.is_finite()).then_some(cap_a)
+}
+
+/// Each alternator that charges the house bank directly, as the worksheet looks
+/// from it.
+fn on_bank(inputs: &Inputs) -> [Option<Inputs>; 2] {
+    let first = (inputs.way.kind == WayKind::Direct).then_some(*inputs);
+    let second = inputs.as_second();
+    [
+        first,
+        second.filter(|_| inputs.two.role == SecondRole::House),
+    ]
+}
+
+/// The regulator's current cap; endless without one \[A\].
+fn stated_cap_a(inputs: &Inputs) -> f64 {
+    match inputs.reg.kind {
+        RegulatorKind::External => inputs.reg.current_cap_a.unwrap_or(f64::INFINITY),
+        RegulatorKind::Internal => f64::INFINITY,
+    }
+}
+
+/// The most an alternator ever gives under its regulator \[A\].
+fn gives_a(seen: &Inputs) -> f64 {
+    most_a(&seen.alt).min(stated_cap_a(seen))
+}
+
+/// Whether more could flow into the bank than it may take.
+pub(crate) fn may_pass_limit(inputs: &Inputs) -> bool {
+    let direct_a: f64 = on_bank(inputs).iter().flatten().map(gives_a).sum();
+    let through_a = match inputs.way.kind {
+        WayKind::Converter => inputs.way.converter_a,
+        WayKind::Direct => 0.0,
+    };
+    !inputs.limit_linked() && direct_a + through_a > inputs.charge_limit_a()
+}

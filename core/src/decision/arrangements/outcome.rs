@@ -1,0 +1,222 @@
+//! What comes of an arrangement.
+
+use serde::Serialize;
+
+use crate::analysis::Temps;
+use crate::analysis::engine_day::DayTrouble;
+use crate::analysis::load_dump::{DumpReport, Exposure};
+use crate::boat::{Alternator, Key, SectionId, Worksheet};
+use crate::decision::arrangements::WorkedOut;
+use crate::decision::arrangements::harm::harm;
+use crate::decision::arrangements::parts::{Part, parts};
+use crate::decision::arrangements::year_cost::{YearCost, engine_kwh, paid_back_years, year_cost};
+use crate::findings::{Finding, Severity, Verdict};
+use crate::report::Report;
+use crate::schema::Value;
+use crate::simulation::Limit;
+
+/// What comes of an arrangement.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Outcome {
+    /// Its name.
+    pub name: String,
+    /// What speaks against it: each Danger, and what overheats, overloads or
+    /// wears out a part. Only the worksheet as it stands and the user's own
+    /// arrangements ever have any.
+    pub harm: Vec<Finding>,
+    /// Inputs that differ from the worksheet, each as "label: value unit".
+    pub changes: Vec<String>,
+    /// Engine time a day \[h\]; none when no run is long enough.
+    pub hours_day: Option<f64>,
+    /// In how many equal runs a day; 0 without any.
+    pub runs: u32,
+    /// Why no engine run puts back what is used; none when one does.
+    pub trouble: Option<DayTrouble>,
+    /// Whether the alternator survives.
+    pub verdict: Verdict,
+    /// Engine time a year \[h\].
+    pub hours_year: Option<f64>,
+    /// From the worksheet's start to its target \[min\].
+    pub minutes_to_target: Option<f64>,
+    /// Current of the machines that charge the house, at the start \[A\].
+    pub start_a: f64,
+    /// The same once all is hot \[A\].
+    pub hot_a: f64,
+    /// What holds it there.
+    pub limit: Limit,
+    /// The part that comes closest to its limit in the run.
+    pub hottest: Hottest,
+    /// Fuel a year, the engine run for charging alone \[L\].
+    pub fuel_year_l: Option<f64>,
+    /// Most that the belts take of the engine \[kW\].
+    pub belt_kw: f64,
+    /// The same of what the engine has at that speed \[%\].
+    pub engine_share_pct: f64,
+    /// What is to be bought.
+    pub parts: Vec<Part>,
+    /// Its price.
+    pub bought: f64,
+    /// What a year costs; none when the day is not covered.
+    pub year: Option<YearCost>,
+    /// What a kilowatt-hour into the bank costs in fuel and engine \[/kWh\];
+    /// none without engine.
+    pub engine_kwh: Option<f64>,
+    /// A year's cost for each kilowatt-hour used aboard \[/kWh\].
+    pub used_kwh: Option<f64>,
+    /// Years until the purchase has paid for itself against the worksheet as
+    /// it stands; none when it never does.
+    pub payback_years: Option<f64>,
+    /// The hardest worked belt, of what it carries \[%\]; none as long as no
+    /// belt is named.
+    pub belt_pct: Option<f64>,
+    /// What happens when the bank disconnects, in a few words.
+    pub disconnect: String,
+    /// Whether that leaves more volts than the electronics bear.
+    pub exposed: bool,
+    /// Findings that say stop, and mend.
+    pub stop: usize,
+    /// Findings that say mend.
+    pub mend: usize,
+}
+
+/// The part that comes closest to its limit.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Hottest {
+    /// Which.
+    pub part: &'static str,
+    /// How hot it gets \[°C\].
+    pub celsius: f64,
+    /// What it bears \[°C\].
+    pub limit_c: f64,
+}
+
+impl Hottest {
+    /// How far from its limit \[K\]; negative beyond it.
+    pub fn margin_k(&self) -> f64 {
+        self.limit_c - self.celsius
+    }
+
+    /// The part of one machine that comes closest to its limit.
+    fn of(temps: &Temps, machine: &Alternator) -> Hottest {
+        let parts = [
+            ("winding", temps.winding_c, machine.class.limit_c()),
+            ("rectifier", temps.rectifier_c, machine.rectifier_limit_c),
+            ("case", temps.case_c, machine.case_limit_c),
+        ]
+        .map(|(part, celsius, limit_c)| Hottest {
+            part,
+            celsius,
+            limit_c,
+        });
+        let [winding, rest @ ..] = parts;
+        rest.into_iter().fold(winding, Hottest::worse)
+    }
+
+    fn worse(self, other: Hottest) -> Hottest {
+        if other.margin_k() < self.margin_k() {
+            other
+        } else {
+            self
+        }
+    }
+}
+
+impl Outcome {
+    /// What comes of an arrangement; `today` is the worksheet as it stands.
+    pub(super) fn of(sheet: &Worksheet, one: &WorkedOut, today: Option<&Outcome>) -> Outcome {
+        let WorkedOut {
+            arrangement,
+            with,
+            report,
+        } = one;
+        let inputs = &with.inputs;
+        let parts = parts(sheet, with);
+        let bought: f64 = parts.iter().map(|part| part.price).fold(0.0, |a, b| a + b);
+        let year = year_cost(with, report, bought);
+        let hottest = Hottest::of(&report.analyses.run.peak, &inputs.alt);
+        let hottest = report.analyses.run.second_peak.map_or(hottest, |second| {
+            hottest.worse(Hottest::of(&second, &inputs.alt2))
+        });
+        let count = |severity| {
+            let same = report.findings.iter().filter(|f| f.severity == severity);
+            same.count()
+        };
+        let (exposed, words) = disconnecting(with, report);
+        let days = inputs.cost.days;
+        let used_kwh = report.analyses.energy.anchor.use_wh * days / 1000.0;
+        Outcome {
+            name: arrangement.name.clone(),
+            harm: harm(report),
+            changes: arrangement
+                .changes
+                .iter()
+                // A machine that only moved to the second place is no change.
+                .filter(|(key, _)| key.section != SectionId::alt2)
+                .map(said)
+                .collect(),
+            hours_day: report.analyses.day.engine_hours,
+            runs: report.analyses.day.runs,
+            trouble: report.analyses.day.trouble,
+            verdict: report.verdict,
+            hours_year: report.analyses.day.engine_hours.map(|hours| hours * days),
+            minutes_to_target: report.analyses.run.minutes_to_target,
+            start_a: report.analyses.run.start_a,
+            hot_a: report.analyses.machine.hot_a,
+            limit: report.analyses.machine.hot_limit,
+            hottest,
+            fuel_year_l: report.analyses.day.fuel_l.map(|litres| litres * days),
+            belt_kw: report.analyses.engine.peak_kw,
+            engine_share_pct: report.analyses.engine.peak_share_pct,
+            bought,
+            engine_kwh: engine_kwh(with, report),
+            used_kwh: year.map(|year| year.total / used_kwh.max(1e-9)),
+            payback_years: today.and_then(|today| paid_back_years(bought, &today.year?, &year?)),
+            year,
+            parts,
+            belt_pct: report
+                .analyses
+                .belts
+                .iter()
+                .filter_map(|belt| belt.worst_pct)
+                .reduce(f64::max),
+            disconnect: words,
+            exposed,
+            stop: count(Severity::Stop),
+            mend: count(Severity::Mend),
+        }
+    }
+}
+
+/// "Pulley ratio: 2.6", "Rated current: 180 A".
+fn said((key, value): &(Key, Value)) -> String {
+    let spec = key.spec();
+    format!("{}: {}", spec.label, spec.shown(*value))
+}
+
+/// Whether a load dump leaves more volts than the electronics withstand, and
+/// what happens in a few words.
+fn disconnecting(with: &Worksheet, report: &Report) -> (bool, String) {
+    let all = &report.analyses.load_dump;
+    let left_v = |dump: &DumpReport| dump.bank_left_v().unwrap_or(0.0);
+    let worst = all
+        .machines
+        .iter()
+        .filter(|dump| dump.exposure == Exposure::Bank && with.inputs.engine_charges())
+        .reduce(|one, other| {
+            let rank = |dump: &DumpReport| (dump.too_much(left_v(dump)), left_v(dump));
+            if rank(other) > rank(one) { other } else { one }
+        });
+    let Some(worst) = worst else {
+        return (false, "nothing: a battery stays on the alternator".into());
+    };
+    let (left_v, withstand_v) = (left_v(worst), worst.bear_v);
+    let exposed = worst.too_much(left_v);
+    let words = if !exposed {
+        format!("{left_v:.0} V for a moment, electronics withstand {withstand_v:.0} V")
+    } else if worst.defended() {
+        format!("{left_v:.0} V left, electronics withstand only {withstand_v:.0} V")
+    } else {
+        format!("up to {left_v:.0} V, no protection stated")
+    };
+    (exposed, words)
+}

@@ -1,0 +1,106 @@
+//! DC-DC charger, air, panels, bank and lighter loads.
+
+use crate::boat::{Chemistry, Inputs, WayKind};
+use crate::decision::arrangements::parts::{List, more, one};
+
+/// A small DC-DC charger keeps a start battery \[A\]: common practice.
+const BACK_A: f64 = 20.0;
+/// Volts with the engine running for each 12 V block.
+const RUNNING_BLOCK_V: f64 = 14.0;
+/// What a bank of lead costs for each kilowatt-hour, over one of lithium iron
+/// phosphate: common practice, no source.
+const LEAD_OVER_LITHIUM: f64 = 0.5;
+
+/// A DC-DC charger between two batteries.
+struct Charger {
+    amperes: f64,
+    from_blocks: f64,
+    to_blocks: f64,
+}
+
+impl Charger {
+    /// The one these inputs ask for; of no amperes where there is none.
+    fn of(inputs: &Inputs) -> Charger {
+        let start_blocks = (inputs.way.start_v / RUNNING_BLOCK_V).round().max(1.0);
+        let house_blocks = inputs.bank.nominal_v.blocks();
+        let (amperes, from_blocks, to_blocks) = match inputs.way.kind {
+            WayKind::Converter => (inputs.way.converter_a, start_blocks, house_blocks),
+            WayKind::Direct if inputs.feeds_start_back() => (BACK_A, house_blocks, start_blocks),
+            WayKind::Direct => (0.0, house_blocks, start_blocks),
+        };
+        Charger {
+            amperes,
+            from_blocks,
+            to_blocks,
+        }
+    }
+
+    /// Whether it can do the work of another: between the same voltages, or the
+    /// other way round where both are the same.
+    fn serves_as(&self, other: &Charger) -> bool {
+        self.from_blocks == other.from_blocks && self.to_blocks == other.to_blocks
+    }
+}
+
+/// A DC-DC charger is bought where there was none, a smaller one or one of
+/// other voltages; one that is there is turned round for nothing, as long as
+/// both batteries are of the same voltage.
+pub(super) fn charger(old: &Inputs, new: &Inputs, list: &mut List) {
+    if !new.engine_charges() {
+        return;
+    }
+    let (there, wanted) = (Charger::of(old), Charger::of(new));
+    let there_a = if there.serves_as(&wanted) {
+        there.amperes
+    } else {
+        0.0
+    };
+    more(
+        list,
+        "DC-DC charger",
+        wanted.amperes - there_a,
+        "A",
+        new.price.converter_a * wanted.to_blocks,
+    );
+}
+
+/// Blower and cool-air duct.
+pub(super) fn air(old: &Inputs, new: &Inputs, list: &mut List) {
+    let blower_m3h = new.space.blower_m3h - old.space.blower_m3h;
+    let each = new.price.blower_m3h / 100.0;
+    more(list, "Blower", blower_m3h, "m³/h", each);
+    if new.space.cold_air_pct > old.space.cold_air_pct {
+        one(list, "Cool-air duct to the alternator", new.price.duct);
+    }
+}
+
+/// Panels, a larger or another bank, and lighter loads. A bank of another
+/// chemistry or voltage is bought whole.
+pub(super) fn solar_bank_and_loads(old: &Inputs, new: &Inputs, use_ah: f64, list: &mut List) {
+    let price = &new.price;
+    let panel_w = new.sun.panel_w - old.sun.panel_w;
+    more(list, "Panels", panel_w, "W", price.panel_w);
+    let same_kind =
+        new.bank.chemistry == old.bank.chemistry && new.bank.nominal_v == old.bank.nominal_v;
+    let kept_kwh = if same_kind { old.bank_kwh() } else { 0.0 };
+    let over_lithium = match new.bank.chemistry {
+        Chemistry::Lfp => 1.0,
+        Chemistry::Agm | Chemistry::Gel | Chemistry::Flooded => LEAD_OVER_LITHIUM,
+    };
+    more(
+        list,
+        "House bank",
+        new.bank_kwh() - kept_kwh,
+        "kW·h",
+        price.bank_kwh * over_lithium,
+    );
+    let kept = |inputs: &Inputs| 1.0 - inputs.daily.saved_pct / 100.0;
+    let saved_ah = use_ah * (1.0 - kept(new) / kept(old));
+    more(
+        list,
+        "Lighter loads",
+        saved_ah,
+        "A·h a day saved",
+        price.saved_ah * old.bank.nominal_v.blocks(),
+    );
+}

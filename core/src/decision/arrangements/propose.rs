@@ -1,0 +1,140 @@
+//! The usual arrangements of a boat, each in the sizes it may have.
+
+use crate::boat::{Inputs, RegulatorKind, Rest, SecondRole, WayKind, Worksheet};
+use crate::decision::arrangements::alternators::{larger_a, second_a};
+use crate::decision::arrangements::changes::{
+    Stated, add_second, direct, replace, through_charger,
+};
+
+/// Panels added where panels are proposed \[W\]: two of a usual size.
+const PANELS_W: f64 = 300.0;
+/// Usual sizes of DC-DC chargers \[A\]: common practice, no source.
+const CHARGERS_A: [f64; 9] = [60.0, 50.0, 40.0, 30.0, 25.0, 20.0, 15.0, 10.0, 5.0];
+/// The part of the alternator's rated power that a DC-DC charger may take:
+/// common practice, no source.
+const CHARGER_SHARE: f64 = 0.5;
+/// A usual arrangement, in the sizes it may have, the one to be tried first
+/// in the first place. It has none where it makes no sense on this boat.
+pub(super) struct Usual {
+    pub name: &'static str,
+    pub sizes: Vec<Inputs>,
+}
+
+/// The usual arrangements, whatever their worth. Where an alternator is not of
+/// the voltage of the battery it would be led to there is none.
+pub(super) fn usual(sheet: &Worksheet) -> Vec<Usual> {
+    let now = &sheet.inputs;
+    let stated = Stated::of(sheet);
+    let through = through_chargers(now, stated);
+    let more_panels = |with: &Inputs| {
+        let mut with = *with;
+        with.sun.panel_w += PANELS_W;
+        with
+    };
+    let of = |name, sizes: Vec<Inputs>| Usual {
+        name,
+        sizes: sizes.into_iter().filter(fits).collect(),
+    };
+    vec![
+        of(through_name(now), through.clone()),
+        of(directly(now), vec![changed(now, direct)]),
+        of("A second alternator for the bank", seconds(now, stated)),
+        of("A larger alternator in its place", larger(now)),
+        of(
+            "DC-DC charger, and more panels",
+            through.iter().map(more_panels).collect(),
+        ),
+        of(
+            "Solar and shore power, no engine",
+            vec![changed(now, |with| with.shore.rest = Rest::Shore)],
+        ),
+    ]
+}
+
+/// What to call the boat as it stands.
+pub(super) fn as_it_stands(now: &Inputs) -> &'static str {
+    match (now.shore.rest, now.two.role, now.way.kind, now.reg.kind) {
+        (Rest::Shore, ..) => "Solar and shore power, no engine",
+        (_, SecondRole::House, ..) => "Two alternators for the bank",
+        (_, SecondRole::Start, ..) => "A second alternator for the bank",
+        (_, _, WayKind::Converter, _) => "Through a DC-DC charger",
+        (_, _, WayKind::Direct, RegulatorKind::External) => "Direct, with an external regulator",
+        (_, _, WayKind::Direct, RegulatorKind::Internal) => "Direct, with the built-in regulator",
+    }
+}
+
+/// What to call the alternator led to the bank under an external regulator.
+fn directly(now: &Inputs) -> &'static str {
+    match (now.way.kind, now.reg.kind) {
+        // All it can still lack is a current cap.
+        (WayKind::Direct, RegulatorKind::External) => "A current cap at the regulator",
+        _ => "Direct, with an external regulator",
+    }
+}
+
+/// What to call the bank charged through a DC-DC charger.
+fn through_name(now: &Inputs) -> &'static str {
+    match now.way.kind {
+        WayKind::Converter => "A smaller DC-DC charger",
+        WayKind::Direct => "Through a DC-DC charger",
+    }
+}
+
+fn changed(now: &Inputs, change: impl Fn(&mut Inputs)) -> Inputs {
+    let mut with = *now;
+    change(&mut with);
+    with
+}
+
+/// Whether each alternator is of the voltage of the battery it is led to.
+fn fits(with: &Inputs) -> bool {
+    with.alternator_fits() && with.as_second().is_none_or(|seen| seen.alternator_fits())
+}
+
+/// Through a DC-DC charger of the worksheet's size, or of the largest usual one
+/// below that which leaves the alternator half of its power and is not above
+/// what the bank may take; smaller ones where that is too much for it.
+fn through_chargers(now: &Inputs, stated: Stated) -> Vec<Inputs> {
+    if now.two.role != SecondRole::None {
+        // One alternator is there for the bank already.
+        return Vec::new();
+    }
+    let listed_a = now.way.converter_a;
+    let fits = |charger_a: &f64| {
+        let takes_w = now.charger_takes_w(*charger_a);
+        takes_w <= CHARGER_SHARE * now.alternator_rated_w() && *charger_a <= now.charge_limit_a()
+    };
+    let listed = (stated.charger_a || fits(&listed_a)).then_some(listed_a);
+    let smaller_a = CHARGERS_A
+        .into_iter()
+        .filter(|charger_a| *charger_a < listed_a && fits(charger_a));
+    listed
+        .into_iter()
+        .chain(smaller_a)
+        .map(|charger_a| changed(now, |with| through_charger(with, stated, charger_a)))
+        .collect()
+}
+
+fn seconds(now: &Inputs, stated: Stated) -> Vec<Inputs> {
+    if now.two.role != SecondRole::None {
+        return Vec::new();
+    }
+    middle_first(&second_a(now))
+        .map(|rated_a| changed(now, |with| add_second(with, rated_a, stated)))
+        .collect()
+}
+
+fn larger(now: &Inputs) -> Vec<Inputs> {
+    // The one there may be of another voltage: only its power is looked at.
+    let led_to_bank = changed(now, direct);
+    middle_first(&larger_a(&led_to_bank))
+        .map(|rated_a| changed(&led_to_bank, |with| replace(with, rated_a)))
+        .collect()
+}
+
+/// The second of several sizes first, then smaller and then larger ones.
+fn middle_first(sizes_a: &[f64]) -> impl Iterator<Item = f64> {
+    let middle = if sizes_a.len() > 2 { 1 } else { 0 };
+    let smaller = sizes_a.iter().take(middle + 1).rev();
+    smaller.chain(sizes_a.iter().skip(middle + 1)).copied()
+}

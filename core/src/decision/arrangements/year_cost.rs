@@ -1,0 +1,87 @@
+//! What a year costs, and when a purchase has paid for itself.
+
+use serde::Serialize;
+
+use crate::boat::Worksheet;
+use crate::physics::money::{capital_recovery, payback_years, wear_per_hour};
+use crate::report::Report;
+
+/// What a year costs.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct YearCost {
+    /// Fuel.
+    pub fuel: f64,
+    /// Service and overhaul of the engine.
+    pub engine: f64,
+    /// Shore power.
+    pub shore: f64,
+    /// What the bank loses of its life.
+    pub bank: f64,
+    /// The purchase, spread over its years.
+    pub capital: f64,
+    /// All of it.
+    pub total: f64,
+}
+
+impl YearCost {
+    /// What a year costs once everything is bought.
+    pub fn running(&self) -> f64 {
+        self.total - self.capital
+    }
+}
+
+/// A saving below this part of what a year costs today is dust of the
+/// calculation, not money: own reasoning.
+const DUST: f64 = 0.002;
+/// What takes longer is never paid back \[years\]: no part lives so long.
+const LONGEST_YEARS: f64 = 50.0;
+
+/// Years until a purchase has paid for itself by what it saves a year; none
+/// when it saves nothing worth the name.
+pub(super) fn paid_back_years(bought: f64, today: &YearCost, then: &YearCost) -> Option<f64> {
+    let saved = today.running() - then.running();
+    if saved < DUST * today.running() {
+        return None;
+    }
+    payback_years(bought, saved).filter(|years| *years <= LONGEST_YEARS)
+}
+
+fn wear(sheet: &Worksheet) -> f64 {
+    let cost = &sheet.inputs.cost;
+    wear_per_hour(cost.service, cost.service_h, cost.overhaul, cost.overhaul_h)
+}
+
+/// What a year with this arrangement costs; none when the day is not covered.
+pub(super) fn year_cost(with: &Worksheet, report: &Report, bought: f64) -> Option<YearCost> {
+    let inputs = &with.inputs;
+    let cost = &inputs.cost;
+    let (hours, fuel_l) = (
+        report.analyses.day.engine_hours?,
+        report.analyses.day.fuel_l?,
+    );
+    let fuel = fuel_l * cost.days * cost.fuel_l;
+    let engine = hours * cost.days * wear(with);
+    let shore = report.analyses.shore.day_kwh * cost.days * cost.shore_kwh;
+    let full_cycles = report.analyses.energy.anchor.use_ah * cost.days / inputs.bank.capacity_ah;
+    let bank = inputs.bank_price() * full_cycles / inputs.bank_cycles();
+    let capital = bought * capital_recovery(cost.interest_pct / 100.0, cost.years);
+    Some(YearCost {
+        fuel,
+        engine,
+        shore,
+        bank,
+        capital,
+        total: fuel + engine + shore + bank + capital,
+    })
+}
+
+/// Fuel and wear of the day's run for each kilowatt-hour that goes into bank
+/// and boat meanwhile.
+pub(super) fn engine_kwh(with: &Worksheet, report: &Report) -> Option<f64> {
+    let (hours, fuel_l) = (
+        report.analyses.day.engine_hours?,
+        report.analyses.day.fuel_l?,
+    );
+    let kwh = report.analyses.energy.engine_ah * report.analyses.energy.bank_v / 1000.0;
+    (hours > 0.0).then(|| (fuel_l * with.inputs.cost.fuel_l + hours * wear(with)) / kwh)
+}

@@ -1,0 +1,72 @@
+//! A log's readings as figures that change with time.
+
+use crate::decision::calibration::columns::Column;
+use crate::decision::calibration::log::Row;
+
+/// Most readings that are kept apart; of a longer log neighbours are averaged.
+const MOST_READINGS: usize = 300;
+
+/// A figure that changes with time, straight between readings.
+#[derive(Debug, Clone)]
+pub struct Course(Vec<(f64, f64)>);
+
+impl Course {
+    /// A column of a log, its readings multiplied by a factor.
+    pub fn of(rows: &[Row], column: Column, factor: f64) -> Course {
+        let begin = rows.first().map_or(0.0, |row| row.minute);
+        Course(
+            rows.iter()
+                .filter_map(|row| Some((60.0 * (row.minute - begin), factor * row.get(column)?)))
+                .collect(),
+        )
+    }
+
+    /// At a time \[s\]; before and after the readings, the nearest.
+    pub fn at(&self, seconds: f64) -> Option<f64> {
+        let after = self.0.partition_point(|(at, _)| *at < seconds);
+        match (
+            after.checked_sub(1).and_then(|k| self.0.get(k)),
+            self.0.get(after),
+        ) {
+            (Some((t0, a)), Some((t1, b))) if t1 > t0 => {
+                Some(a + (b - a) * (seconds - t0) / (t1 - t0))
+            }
+            (_, Some((_, b))) => Some(*b),
+            (Some((_, a)), None) => Some(*a),
+            (None, None) => None,
+        }
+    }
+
+    /// The first reading.
+    pub fn first(&self) -> Option<f64> {
+        self.0.first().map(|(_, reading)| *reading)
+    }
+
+    /// The mean of all readings.
+    pub fn mean(&self) -> Option<f64> {
+        let sum: f64 = self.0.iter().map(|(_, reading)| reading).sum();
+        (!self.0.is_empty()).then(|| sum / self.0.len() as f64)
+    }
+}
+
+/// Neighbours averaged until no more than [`MOST_READINGS`] are left; readings
+/// of one and the same minute become one.
+pub(super) fn thinned(rows: &[Row]) -> Vec<Row> {
+    let size = rows.len().div_ceil(MOST_READINGS).max(1);
+    let mut same: Vec<Row> = Vec::new();
+    for alike in rows.chunk_by(|a, b| a.minute == b.minute) {
+        same.extend(mean(alike));
+    }
+    same.chunks(size).filter_map(mean).collect()
+}
+
+fn mean(rows: &[Row]) -> Option<Row> {
+    let first = rows.first()?;
+    let of = |column: Column| {
+        let count = rows.iter().filter(|row| row.get(column).is_some()).count();
+        let sum: f64 = rows.iter().filter_map(|row| row.get(column)).sum();
+        (count > 0).then(|| sum / count as f64)
+    };
+    let minute = rows.iter().map(|row| row.minute).sum::<f64>() / rows.len() as f64;
+    Some(Row::new(first.line, minute, Column::ALL.map(of)))
+}

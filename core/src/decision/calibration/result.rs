@@ -1,0 +1,242 @@
+//! What a log tells, as figures for the worksheet and words for its owner.
+
+use crate::boat::{AirBasis, Curve, Inputs, Key, Worksheet};
+use crate::decision::calibration::anchor::{ANCHOR, anchor_c};
+use crate::decision::calibration::columns::Column;
+use crate::decision::calibration::fit::Solution;
+use crate::decision::calibration::learn::{CAPACITY, COOLING, RECIRCULATION, WALLS};
+use crate::decision::calibration::model::Trial;
+use crate::decision::calibration::output::Output;
+use crate::decision::calibration::refuse::spread;
+use crate::schema::{Held, Knowledge, Value};
+
+/// A figure a log gave.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fitted {
+    /// What it is.
+    pub label: &'static str,
+    /// Its unit.
+    pub unit: &'static str,
+    /// Decimals worth showing.
+    pub decimals: usize,
+    /// What the worksheet had; none if it did without.
+    pub was: Option<f64>,
+    /// What the log says.
+    pub value: f64,
+    /// Standard deviation.
+    pub deviation: f64,
+    /// Range that holds it in about nineteen cases of twenty.
+    pub range: (f64, f64),
+}
+
+/// A reading of the case thermometer against the model.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Compared {
+    /// Time as logged \[min\].
+    pub minute: f64,
+    /// Case as logged \[°C\].
+    pub measured_c: f64,
+    /// Case as modelled \[°C\].
+    pub modelled_c: f64,
+}
+
+/// What a log told about a boat.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fit {
+    /// The figures it gave.
+    pub figures: Vec<Fitted>,
+    /// How far the model misses the thermometers, root mean square \[K\].
+    pub residual_k: f64,
+    /// The case, reading by reading.
+    pub series: Vec<Compared>,
+    /// What it could not tell, and what would, a sentence each.
+    pub remarks: Vec<String>,
+    changes: Vec<(&'static str, Value)>,
+}
+
+/// Puts a log's figures into a worksheet and marks them measured.
+pub fn apply(sheet: &mut Worksheet, fit: &Fit) {
+    for (name, value) in &fit.changes {
+        if let Some(key) = Key::named(name)
+            && sheet.state(key, *value).is_ok()
+        {
+            sheet.known.insert(key, Knowledge::Measured);
+        }
+    }
+}
+
+fn rounded(number: f64, decimals: usize) -> f64 {
+    let scale = 10f64.powi(decimals as i32);
+    (number * scale).round() / scale
+}
+
+impl Fit {
+    /// An input that takes a number.
+    fn figure(
+        &mut self,
+        name: &'static str,
+        decimals: usize,
+        was: Option<f64>,
+        value: f64,
+        deviation: f64,
+        range: (f64, f64),
+    ) {
+        let Some(key) = Key::named(name) else { return };
+        let spec = key.spec();
+        let (low, high) = spec.range().unwrap_or((f64::MIN, f64::MAX));
+        let inside = |number: f64| rounded(number.max(low).min(high), decimals);
+        self.figures.push(Fitted {
+            label: spec.label,
+            unit: spec.unit().map_or("", |unit| unit.symbol),
+            decimals,
+            was,
+            value: inside(value),
+            deviation,
+            range: (inside(range.0), inside(range.1)),
+        });
+        self.changes.push((name, Value::Number(inside(value))));
+    }
+
+    /// One whose logarithm has this standard deviation.
+    fn factor(&mut self, name: &'static str, decimals: usize, was: f64, value: f64, log: f64) {
+        let range = (value * (-2.0 * log).exp(), value * (2.0 * log).exp());
+        self.figure(name, decimals, Some(was), value, value * log, range);
+    }
+
+    /// One with a standard deviation.
+    fn plain(
+        &mut self,
+        name: &'static str,
+        decimals: usize,
+        was: Option<f64>,
+        value: f64,
+        deviation: f64,
+    ) {
+        let range = (value - 2.0 * deviation, value + 2.0 * deviation);
+        self.figure(name, decimals, was, value, deviation, range);
+    }
+}
+
+/// Everything a solution says. `before` is the worksheet it started from.
+pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before: &Inputs) -> Fit {
+    let inputs = &trial.inputs;
+    let (guess, told, deviation) = (&solution.guess, &solution.told, &solution.deviation);
+    let mut fit = Fit {
+        figures: Vec::new(),
+        residual_k: solution.residual_k,
+        series: series(trial, solution),
+        remarks: Vec::new(),
+        changes: Vec::new(),
+    };
+    if told[COOLING] {
+        cooling(&mut fit, trial, guess.cooling, deviation[COOLING]);
+    }
+    if told[CAPACITY] {
+        let was = inputs.alt.heat_capacity_factor;
+        fit.factor(
+            "alt_heat_capacity_factor",
+            2,
+            was,
+            guess.capacity,
+            deviation[CAPACITY],
+        );
+    }
+    if told[RECIRCULATION] {
+        let was = Some(inputs.space.recirculation_pct);
+        fit.plain(
+            "space_recirculation_pct",
+            0,
+            was,
+            100.0 * guess.recirculation,
+            100.0 * deviation[RECIRCULATION],
+        );
+    }
+    if told[WALLS] {
+        let was = inputs.space_wall_w_k();
+        fit.factor(
+            "space_wall_w_k",
+            1,
+            was,
+            was * guess.walls,
+            deviation[WALLS],
+        );
+    }
+    hot_air(&mut fit, trial);
+    if let Output::Point {
+        shaft_rpm,
+        amperes,
+        deviation_a,
+    } = output
+    {
+        let was = (before.alt.curve == Curve::Points).then_some(before.alt.second_a);
+        fit.plain("alt_second_a", 0, was, *amperes, *deviation_a);
+        fit.changes
+            .push(("alt_second_rpm", Value::Number(*shaft_rpm)));
+        fit.changes.push(("alt_curve", Curve::Points.to_value()));
+    }
+    crate::decision::calibration::words::remarks(&mut fit.remarks, trial, solution, output);
+    fit
+}
+
+fn series(trial: &Trial, solution: &Solution) -> Vec<Compared> {
+    let compared = trial.rows.iter().zip(&solution.run).filter_map(|(row, t)| {
+        Some(Compared {
+            minute: row.minute,
+            measured_c: row.get(Column::Case)?,
+            modelled_c: t.body_c,
+        })
+    });
+    compared.collect()
+}
+
+/// The cooling, told as the anchor that gives it.
+fn cooling(fit: &mut Fit, trial: &Trial, factor: f64, log: f64) {
+    let (inputs, unit) = (&trial.inputs, &trial.unit);
+    let of = |factor: f64| anchor_c(inputs, unit, unit.cooling * factor);
+    let beyond = |deviations: f64| factor * (deviations * log).exp();
+    fit.figures.push(Fitted {
+        label: "Cooling, times the worksheet's",
+        unit: "",
+        decimals: 2,
+        was: Some(1.0),
+        value: rounded(factor, 2),
+        deviation: factor * log,
+        range: (rounded(beyond(-2.0), 2), rounded(beyond(2.0), 2)),
+    });
+    fit.figure(
+        ANCHOR,
+        1,
+        Some(rounded(of(1.0), 1)),
+        of(factor),
+        0.5 * (of(beyond(-1.0)) - of(beyond(1.0))),
+        (of(beyond(2.0)), of(beyond(-2.0))),
+    );
+}
+
+/// Air near the machine in the last fifth of a log that is long enough.
+fn hot_air(fit: &mut Fit, trial: &Trial) {
+    let Some(late) = late_air(trial) else { return };
+    let Some((mean, deviation)) = spread(late.iter().copied()) else {
+        return;
+    };
+    let space = &trial.inputs.space;
+    let was = (space.basis == AirBasis::Measured).then_some(space.hot_c);
+    fit.plain("space_hot_c", 1, was, mean, deviation.max(1.0));
+    fit.changes
+        .push(("space_basis", AirBasis::Measured.to_value()));
+}
+
+/// Least time after which the air near the machine is about as hot as it gets \[s\].
+const LATE_S: f64 = 25.0 * 60.0;
+
+/// Readings of the air in the last fifth, if that is late enough.
+pub(super) fn late_air(trial: &Trial) -> Option<Vec<f64>> {
+    let last_s = trial.seconds(trial.rows.last());
+    let late: Vec<f64> = trial
+        .rows
+        .iter()
+        .filter(|row| trial.seconds(Some(row)) >= 0.8 * last_s)
+        .filter_map(|row| row.get(Column::Air))
+        .collect();
+    (last_s >= LATE_S && !late.is_empty()).then_some(late)
+}

@@ -1,0 +1,79 @@
+//! Quick rules of what does harm, each absolute: they spare the whole report
+//! for most of the combinations. The report has the last word.
+
+use crate::boat::{Alternator, Belt, BeltKind, Inputs, RegulatorKind, WayKind};
+use crate::decision::arrangements::may_pass_limit;
+use crate::physics::battery::LFP_MOST_V;
+use crate::physics::thermal::Temperatures;
+use crate::simulation::management::BLOCK_CELLS;
+use crate::simulation::plant::Plant;
+use crate::simulation::run::Trace;
+use crate::simulation::steady_state::settled;
+
+/// Part of the engine's power that charging may take: the bound at which the
+/// findings begin to complain.
+const MOST_SHARE: f64 = 0.6;
+
+/// Whether it does harm by how it is built, before anything runs: an alternator
+/// that turns too fast or is of another voltage than its battery, or a pulley
+/// made smaller than its belt bears.
+pub(super) fn stands_to_harm(inputs: &Inputs, smaller_pulley: bool) -> bool {
+    let fastest_rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
+    let wrong = |seen: &Inputs| {
+        seen.alt.pulley_ratio * fastest_rpm > seen.alt.max_rpm || !seen.alternator_fits()
+    };
+    wrong(inputs)
+        || inputs.as_second().is_some_and(|seen| wrong(&seen))
+        || smaller_pulley && inputs.belt.pulley_mm < least_pulley_mm(&inputs.belt)
+}
+
+/// The smallest pulley a belt bears for long \[mm\]; as long as no belt is named
+/// the smallest that any does.
+fn least_pulley_mm(belt: &Belt) -> f64 {
+    let of = |kind: BeltKind| kind.table().map(|table| table.least_pulley_mm);
+    of(belt.kind).unwrap_or_else(|| {
+        let any = BeltKind::V.into_iter().chain(BeltKind::RIBS);
+        any.filter_map(of).fold(f64::INFINITY, f64::min)
+    })
+}
+
+/// Whether the day's run does harm: a part beyond its limit, an engine that
+/// labours, a bank emptied below the least it is to keep, or one whose
+/// management system opens.
+pub(super) fn run_harms(inputs: &Inputs, plant: &Plant, trace: &Trace, seconds: f64) -> bool {
+    const ROUNDING: f64 = 1e-6;
+    let [first, second] = trace.hottest(seconds);
+    let too_hot = over_k(&inputs.alt, &first) > 0.0
+        || inputs.as_second().is_some() && over_k(&inputs.alt2, &second) > 0.0;
+    let share =
+        trace.peak_shaft_w(seconds) / 1000.0 / plant.belt_efficiency / inputs.available_kw();
+    let lowest = trace.charge_at(0.0);
+    too_hot
+        || share > MOST_SHARE
+        || lowest < inputs.window_low_pct() / 100.0 - ROUNDING
+        || may_open(inputs) && trace.opening(seconds).is_some()
+}
+
+/// Whether there is anything for a management system to open for.
+fn may_open(inputs: &Inputs) -> bool {
+    let most_v = LFP_MOST_V * BLOCK_CELLS * inputs.bank.nominal_v.blocks();
+    may_pass_limit(inputs) || inputs.held_v() > most_v
+}
+
+/// Whether an alternator that nothing but volts holds back would cook if the
+/// bank went on taking what it gives.
+pub(super) fn unwatched_harms(inputs: &Inputs, plant: &Plant) -> bool {
+    if inputs.reg.kind == RegulatorKind::External || inputs.way.kind == WayKind::Converter {
+        return false;
+    }
+    let half_way = (inputs.run.from_pct + inputs.run.to_pct) / 200.0;
+    let hot = settled(plant, half_way);
+    !hot.stable || over_k(&inputs.alt, &hot.temperatures) > 0.0
+}
+
+/// How far the worst part is beyond its limit \[K\]; negative below it.
+fn over_k(alternator: &Alternator, t: &Temperatures) -> f64 {
+    (t.winding_c - alternator.class.limit_c())
+        .max(t.rectifier_c - alternator.rectifier_limit_c)
+        .max(t.body_c - alternator.case_limit_c)
+}

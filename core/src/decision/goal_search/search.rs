@@ -1,0 +1,268 @@
+//! Goes through the combinations.
+
+use crate::boat::{GoalKind, Worksheet};
+use crate::decision::goal_search::found::{Found, found};
+use crate::decision::goal_search::front::Front;
+use crate::decision::goal_search::lever::COUNT;
+use crate::decision::goal_search::weigh::{Levels, Scales, Tried};
+use crate::findings::Finding;
+
+/// So many combinations are all tried. Of more, those are tried that are one
+/// change away from one on the front or close to it, until nothing new joins.
+const ALL: usize = 3000;
+/// No more than so many are ever tried.
+const MOST: usize = 6000;
+
+/// With nothing free of harm found, so many refused by the whole report are
+/// enough.
+const OFTEN: usize = 300;
+
+/// A search under way. Nothing happens but in [`Search::step`], so that a page
+/// can do it piece by piece and leave it whenever it likes.
+///
+/// What is about to join the front, or to become the best, is verified with the
+/// whole report first: only what does no harm does either.
+#[derive(Debug, Clone)]
+pub struct Search {
+    pub(super) sheet: Worksheet,
+    pub(super) scales: Scales,
+    sizes: [usize; COUNT],
+    /// One flag a combination: whether it stands in the queue or did.
+    seen: Vec<bool>,
+    queue: Vec<u32>,
+    next: usize,
+    /// So many at the beginning of the queue have one or two changes, or none.
+    simple: usize,
+    everything: bool,
+    most: usize,
+    pub(super) front: Front,
+    pub(super) best: Option<Tried>,
+    pub(super) tried: usize,
+    pub(super) harmful: usize,
+    /// Of those, refused by the whole report.
+    refused: usize,
+    /// What speaks against the boat as it stands.
+    pub(super) today: Vec<Finding>,
+    /// What spoke against every combination that was verified so far.
+    pub(super) always: Option<Vec<&'static str>>,
+}
+
+impl Search {
+    /// Begins one for the goal on the worksheet.
+    pub fn new(sheet: &Worksheet) -> Search {
+        Search::trying_all(sheet, ALL)
+    }
+
+    /// Begins one that tries everything where there are no more than so many
+    /// combinations, however long it takes.
+    pub fn trying_all(sheet: &Worksheet, all: usize) -> Search {
+        let scales = Scales::new(sheet);
+        let sizes: [usize; COUNT] =
+            std::array::from_fn(|at| scales.amounts.get(at).map_or(1, |a| a.len() + 1));
+        let combinations: usize = sizes.iter().product();
+        let mut search = Search {
+            sheet: sheet.clone(),
+            scales,
+            sizes,
+            seen: vec![false; combinations],
+            queue: Vec::new(),
+            next: 0,
+            simple: 0,
+            everything: combinations <= all,
+            most: all.max(MOST),
+            front: Front::default(),
+            best: None,
+            tried: 0,
+            harmful: 0,
+            refused: 0,
+            today: Vec::new(),
+            always: None,
+        };
+        search.enqueue_simple();
+        if search.everything {
+            for index in 0..combinations {
+                search.enqueue(index);
+            }
+        }
+        search
+    }
+
+    /// Nothing changed, one change, and two: a boat that is not safe as it
+    /// stands may need both before anything else is worth looking at.
+    fn enqueue_simple(&mut self) {
+        let none = [0; COUNT];
+        self.enqueue(0);
+        let one_changed = self.one_changed(&none);
+        for levels in &one_changed {
+            self.enqueue(self.index(levels));
+        }
+        for levels in &one_changed {
+            self.neighbours(levels);
+        }
+        self.simple = self.queue.len();
+    }
+
+    /// Combinations there are, senseless ones among them.
+    pub fn combinations(&self) -> usize {
+        self.seen.len()
+    }
+
+    /// How many were worked out so far.
+    pub fn tried(&self) -> usize {
+        self.tried
+    }
+
+    /// Whether all are done.
+    pub fn done(&self) -> bool {
+        self.next >= self.queue.len() || self.tried >= self.most || self.hopeless()
+    }
+
+    /// Whether the report spoke against every combination that was verified,
+    /// all those of one or two changes among them, and always for one reason or
+    /// very often.
+    fn hopeless(&self) -> bool {
+        let one_reason = self.always.as_ref().is_some_and(|keys| !keys.is_empty());
+        self.next >= self.simple
+            && self.front.all().is_empty()
+            && (one_reason || self.refused >= OFTEN)
+    }
+
+    /// The part that is done, 0 to 1; it can fall when more turns up.
+    pub fn share(&self) -> f64 {
+        if self.done() {
+            1.0
+        } else {
+            self.next as f64 / self.queue.len().max(1) as f64
+        }
+    }
+
+    /// Works out so many more, or as many as are left.
+    pub fn step(&mut self, many: usize) {
+        for _ in 0..many {
+            if self.done() {
+                return;
+            }
+            let Some(index) = self.queue.get(self.next).copied() else {
+                return;
+            };
+            self.next += 1;
+            self.tried += 1;
+            let levels = self.levels(index as usize);
+            if index == 0 {
+                self.today = self.scales.verified(&self.sheet, &levels);
+            }
+            let tried = self.scales.weigh(&levels);
+            self.note(&tried);
+        }
+    }
+
+    /// What came of it so far.
+    pub fn found(&self) -> Found {
+        found(self)
+    }
+
+    fn note(&mut self, tried: &Tried) {
+        let joins = self.front.would_take(tried);
+        let better = self.better(tried);
+        let harmful = tried.harmful || (joins || better) && !self.verify(tried);
+        if harmful {
+            self.harmful += 1;
+        } else {
+            self.front.take(tried);
+            if better {
+                self.best = Some(*tried);
+            }
+        }
+        // As long as nothing is free of harm, every way on is looked at.
+        let lost = self.front.all().is_empty();
+        let near = !harmful && (tried.hours.is_infinite() || self.front.nearly(tried));
+        if !self.everything && (lost || near) {
+            self.neighbours(&tried.levels);
+        }
+    }
+
+    /// Whether the whole report finds no harm in a combination.
+    fn verify(&mut self, tried: &Tried) -> bool {
+        let against = self.scales.verified(&self.sheet, &tried.levels);
+        let spoke = |key: &&'static str| against.iter().any(|finding| finding.key == *key);
+        match &mut self.always {
+            Some(always) => always.retain(spoke),
+            None => self.always = Some(against.iter().map(|finding| finding.key).collect()),
+        }
+        self.refused += usize::from(!against.is_empty());
+        against.is_empty()
+    }
+
+    /// Whether it meets the goal better than any before.
+    fn better(&self, tried: &Tried) -> bool {
+        let Some(best) = &self.best else {
+            return self.meets(tried);
+        };
+        let (one, other) = match self.scales.inputs.goal.kind {
+            GoalKind::Budget => ((tried.hours, tried.bought), (best.hours, best.bought)),
+            GoalKind::Hours | GoalKind::Fuel => {
+                ((tried.bought, tried.hours), (best.bought, best.hours))
+            }
+        };
+        self.meets(tried) && one < other
+    }
+
+    pub(super) fn meets(&self, tried: &Tried) -> bool {
+        let goal = &self.scales.inputs.goal;
+        tried.hours.is_finite()
+            && match goal.kind {
+                GoalKind::Hours => tried.hours <= goal.hours,
+                GoalKind::Fuel => tried.fuel_l <= goal.fuel_l,
+                GoalKind::Budget => tried.bought <= goal.budget,
+            }
+    }
+
+    /// All that differ in one lever.
+    fn one_changed(&self, levels: &Levels) -> Vec<Levels> {
+        let mut all = Vec::new();
+        for (lever, size) in self.sizes.iter().enumerate() {
+            for level in 0..*size {
+                let mut next = *levels;
+                if let Some(place) = next.get_mut(lever) {
+                    *place = level as u8;
+                }
+                all.push(next);
+            }
+        }
+        all
+    }
+
+    fn neighbours(&mut self, levels: &Levels) {
+        for next in self.one_changed(levels) {
+            self.enqueue(self.index(&next));
+        }
+    }
+
+    fn enqueue(&mut self, index: usize) {
+        if self.seen.get(index) == Some(&false) && Scales::sensible(&self.levels(index)) {
+            self.queue.push(index as u32);
+            if let Some(seen) = self.seen.get_mut(index) {
+                *seen = true;
+            }
+        }
+    }
+
+    /// A combination's number: its levels as digits of a number with mixed bases.
+    fn index(&self, levels: &Levels) -> usize {
+        self.sizes
+            .iter()
+            .zip(levels)
+            .rev()
+            .fold(0, |index, (size, level)| index * size + usize::from(*level))
+    }
+
+    fn levels(&self, index: usize) -> Levels {
+        let mut left = index;
+        std::array::from_fn(|at| {
+            let size = self.sizes.get(at).copied().unwrap_or(1);
+            let level = left % size;
+            left /= size;
+            level as u8
+        })
+    }
+}

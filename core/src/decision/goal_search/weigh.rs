@@ -1,0 +1,167 @@
+//! Works out one combination of changes.
+
+use crate::analysis::energy::energy;
+use crate::analysis::energy::hours::{DayHours, SolarStorage};
+use crate::analysis::engine_day::{DayNeed, daily_trace};
+use crate::analysis::solar_day::sky;
+use crate::boat::{Inputs, May, Worksheet};
+use crate::decision::arrangements::{Stated, harm, price};
+use crate::decision::goal_search::lever::{
+    CAP, CHARGER, COUNT, DIRECT, LARGER, LEVERS, PULLEY, REGULATOR, SECOND,
+};
+use crate::decision::goal_search::rules::{run_harms, stands_to_harm, unwatched_harms};
+use crate::findings::Finding;
+use crate::report::report_without_lead;
+use crate::simulation::plant::Plant;
+
+/// Which amount of each lever is taken; 0 for none.
+pub(super) type Levels = [u8; COUNT];
+
+/// What comes of one combination.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Tried {
+    pub levels: Levels,
+    pub bought: f64,
+    /// Engine time a day \[h\]; without end where no run is long enough.
+    pub hours: f64,
+    /// Fuel a year \[L\].
+    pub fuel_l: f64,
+    /// Whether the quick rules find harm in it; the whole report may find more.
+    pub harmful: bool,
+}
+
+/// Panels that the hours of a day are kept for \[W\].
+const HOURS_PANEL_W: f64 = 1000.0;
+
+/// A boat whose changes are weighed.
+#[derive(Debug, Clone)]
+pub(super) struct Scales {
+    pub inputs: Inputs,
+    pub amounts: [Vec<f64>; COUNT],
+    stated: Stated,
+    /// The day's use before any saving \[A·h\].
+    whole_ah: f64,
+    /// The hours of that day, with the sun of so many watts of panels.
+    hours: DayHours,
+}
+
+impl Scales {
+    pub fn new(sheet: &Worksheet) -> Scales {
+        let inputs = sheet.inputs;
+        let mut asked = sheet.clone();
+        asked.inputs.sun.panel_w = HOURS_PANEL_W;
+        asked.inputs.daily.saved_pct = 0.0;
+        let day = energy(&asked);
+        Scales {
+            amounts: std::array::from_fn(|at| {
+                LEVERS.get(at).map_or(Vec::new(), |lever| {
+                    if (lever.open)(&inputs.goal) == May::Change {
+                        (lever.amounts)(&inputs)
+                    } else {
+                        Vec::new()
+                    }
+                })
+            }),
+            inputs,
+            stated: Stated::of(sheet),
+            whole_ah: day.anchor.use_ah,
+            hours: DayHours::new(
+                &day.anchor,
+                &sky(&asked.inputs, asked.inputs.sun.month),
+                day.bank_v,
+            ),
+        }
+    }
+
+    /// The boat with some changes made.
+    pub fn with(&self, levels: &Levels) -> Inputs {
+        let mut inputs = self.inputs;
+        for ((lever, amounts), level) in LEVERS.iter().zip(&self.amounts).zip(levels) {
+            let chosen = usize::from(*level)
+                .checked_sub(1)
+                .and_then(|at| amounts.get(at));
+            if let Some(amount) = chosen {
+                (lever.apply)(&mut inputs, *amount, self.stated);
+            }
+        }
+        inputs
+    }
+
+    /// Whether the changes go together at all.
+    pub fn sensible(levels: &Levels) -> bool {
+        let is = |at: usize| levels.get(at).is_some_and(|level| *level > 0);
+        let twice = is(SECOND) && (is(LARGER) || is(DIRECT) || is(REGULATOR));
+        // A charger turned round need not be large.
+        let idle = is(CHARGER) && (is(SECOND) || is(DIRECT));
+        // These bring the cap that they need.
+        let capped_anyway = is(CAP) && (is(SECOND) || is(LARGER) || is(DIRECT));
+        !twice && !idle && !capped_anyway
+    }
+
+    /// The day's use \[A·h\].
+    fn use_ah(&self, inputs: &Inputs) -> f64 {
+        self.whole_ah * (1.0 - inputs.daily.saved_pct / 100.0)
+    }
+
+    fn need_ah(&self, inputs: &Inputs) -> f64 {
+        if !inputs.engine_charges() {
+            return 0.0;
+        }
+        let used = 1.0 - inputs.daily.saved_pct / 100.0;
+        let hours = self.hours.scaled(used, inputs.sun.panel_w / HOURS_PANEL_W);
+        hours.rest_ah(&SolarStorage::of(inputs))
+    }
+
+    pub fn plant(&self, inputs: &Inputs) -> Plant {
+        let mean_a = self.use_ah(inputs) / 24.0;
+        Plant::new(inputs, inputs.run.house_load_a.unwrap_or(mean_a))
+    }
+
+    /// Price of a combination.
+    pub fn price(&self, inputs: &Inputs) -> f64 {
+        price(&self.inputs, inputs, self.use_ah(&self.inputs))
+    }
+
+    /// Works one combination out: its price, the engine's day, and whether the
+    /// quick rules find harm in it.
+    pub fn weigh(&self, levels: &Levels) -> Tried {
+        let inputs = self.with(levels);
+        let smaller_pulley = levels.get(PULLEY).is_some_and(|level| *level > 0);
+        let mut tried = Tried {
+            levels: *levels,
+            bought: self.price(&inputs),
+            hours: 0.0,
+            fuel_l: 0.0,
+            harmful: stands_to_harm(&inputs, smaller_pulley),
+        };
+        let need_ah = self.need_ah(&inputs);
+        if need_ah <= 0.0 {
+            return tried;
+        }
+        let plant = self.plant(&inputs);
+        let Ok(daily) = daily_trace(&plant, &DayNeed::new(&inputs, need_ah)) else {
+            tried.hours = f64::INFINITY;
+            tried.fuel_l = f64::INFINITY;
+            tried.harmful = true;
+            return tried;
+        };
+        let (trace, seconds) = (&daily.run.trace, daily.run.seconds);
+        tried.harmful = tried.harmful
+            || run_harms(&inputs, &plant, trace, seconds)
+            || unwatched_harms(&inputs, &plant);
+        let runs = f64::from(daily.runs);
+        tried.hours = runs * seconds / 3600.0;
+        let marginal_l = plant.marginal_fuel_l_h(1000.0) * runs * trace.shaft_kwh(seconds);
+        tried.fuel_l = inputs.cost.days * (plant.fuel.idle_l_h * tried.hours + marginal_l);
+        tried
+    }
+
+    /// What the whole report says against a combination.
+    pub fn verified(&self, sheet: &Worksheet, levels: &Levels) -> Vec<Finding> {
+        let with = Worksheet {
+            inputs: self.with(levels),
+            ..sheet.clone()
+        };
+        harm(&report_without_lead(&with))
+    }
+}

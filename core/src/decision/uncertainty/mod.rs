@@ -1,0 +1,228 @@
+//! How sure the answer is: what engine time and hot amps become when every
+//! figure moves within what it may be, and which one reading would narrow them
+//! most.
+//!
+//! `spread` says how far each input may move, `draw` spaces the runs evenly,
+//! `tell` reads ranges and shares off the answers, `words` puts them into a
+//! sentence. Only the inputs' spread is in it; what the formulas themselves get
+//! wrong comes on top.
+
+mod draw;
+mod spread;
+mod tell;
+mod words;
+
+use serde::{Serialize, Serializer};
+
+use crate::analysis::energy::energy;
+use crate::analysis::engine_day::{DailyRun, DayNeed, daily_run};
+use crate::boat::house_load_a;
+use crate::boat::{Key, Worksheet};
+use crate::simulation::plant::Plant;
+use crate::simulation::steady_state::settled;
+use draw::{Column, RUNS};
+use spread::Factor;
+use words::Kind;
+
+/// The answers of one run.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Answers {
+    /// Engine time a day \[h\]; infinite when no day is long enough.
+    engine_h: f64,
+    /// What the alternator holds, hot \[A\].
+    hot_a: f64,
+}
+
+/// The answers of a worksheet, and nothing else of its report.
+fn answers(sheet: &Worksheet) -> Answers {
+    let run = &sheet.inputs.run;
+    let (from, to) = (run.from_pct / 100.0, run.to_pct / 100.0);
+    let need = DayNeed::of(&sheet.inputs, &energy(sheet));
+    let plant = Plant::new(&sheet.inputs, house_load_a(sheet));
+    Answers {
+        engine_h: match daily_run(&plant, &need) {
+            DailyRun::SunCovers => 0.0,
+            DailyRun::Runs(runs) => runs.hours(),
+            DailyRun::Trouble(_) => f64::INFINITY,
+        },
+        hot_a: plant.charging_a(&settled(&plant, 0.5 * (from + to)).flow),
+    }
+}
+
+/// A reckoning of how sure the answer is, done a few runs at a time.
+pub struct Sure {
+    sheet: Worksheet,
+    /// The one that is varied.
+    drawn: Worksheet,
+    factors: Vec<Factor>,
+    columns: Vec<Column>,
+    stands: Answers,
+    found: Vec<Answers>,
+}
+
+impl Sure {
+    /// How many runs make the whole.
+    pub const RUNS: usize = RUNS;
+
+    /// Begins one.
+    pub fn new(sheet: &Worksheet) -> Sure {
+        let factors = spread::factors(sheet);
+        Sure {
+            columns: factors.iter().map(|f| Column::of(&f.key.name())).collect(),
+            factors,
+            stands: answers(sheet),
+            found: Vec::with_capacity(RUNS),
+            drawn: sheet.clone(),
+            sheet: sheet.clone(),
+        }
+    }
+
+    /// Does so many more runs, or as many as are left.
+    pub fn step(&mut self, runs: usize) {
+        for run in self.found.len()..self.found.len().saturating_add(runs).min(RUNS) {
+            self.drawn.inputs = self.sheet.inputs;
+            for (factor, column) in self.factors.iter().zip(&self.columns) {
+                factor.apply(&self.sheet, &mut self.drawn, column.share(run));
+            }
+            self.found.push(answers(&self.drawn));
+        }
+    }
+
+    /// How many runs are done.
+    pub fn runs(&self) -> usize {
+        self.found.len()
+    }
+
+    /// Whether all are.
+    pub fn done(&self) -> bool {
+        self.found.len() >= RUNS
+    }
+
+    /// What the runs so far say.
+    pub fn certainty(&self) -> Certainty {
+        Certainty {
+            runs: self.runs(),
+            engine_h: self.range(Kind::EngineHours, |answers| answers.engine_h),
+            hot_a: self.range(Kind::HotAmperes, |answers| answers.hot_a),
+        }
+    }
+
+    fn range(&self, kind: Kind, of: fn(&Answers) -> f64) -> Range {
+        let found: Vec<f64> = self.found.iter().map(of).collect();
+        let capped = tell::within_a_day(&found);
+        let sorted = tell::sorted(&found);
+        let [low, middle, high] = [0.1, 0.5, 0.9].map(|share| tell::quantile(&sorted, share));
+        let stands = of(&self.stands);
+        let never = found.iter().filter(|figure| figure.is_infinite()).count();
+        let never_pct = 100.0 * never as f64 / found.len().max(1) as f64;
+        let strata: Vec<&[u16]> = self.columns.iter().map(Column::strata).collect();
+        let readings = tell::rank(&strata, &capped).into_iter().filter_map(|rank| {
+            let factor = self.factors.get(rank.at)?;
+            Some(Reading {
+                key: factor.key,
+                what: factor.label(),
+                section: factor.key.section.title(),
+                how: factor.key.spec().help,
+                share_pct: 100.0 * rank.share,
+                width: rank.width,
+                width_words: words::width(kind, rank.width),
+            })
+        });
+        Range {
+            words: words::range(kind, low, high),
+            sentence: words::sentence(kind, low, high, stands, never_pct),
+            stands: finite(stands),
+            low: finite(low),
+            middle: finite(middle),
+            high: finite(high),
+            width: tell::width(&capped),
+            width_words: words::width(kind, tell::width(&capped)),
+            never_pct,
+            readings: readings.collect(),
+        }
+    }
+}
+
+fn finite(number: f64) -> Option<f64> {
+    number.is_finite().then_some(number)
+}
+
+/// How sure the answers are.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Certainty {
+    /// From so many runs.
+    pub runs: usize,
+    /// Engine time a day \[h\].
+    pub engine_h: Range,
+    /// What the alternator holds, hot \[A\].
+    pub hot_a: Range,
+}
+
+/// Where an answer lies; `null` in JSON means "never".
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Range {
+    /// From low to high in a few words.
+    pub words: String,
+    /// The same with the likeliest figure, as a sentence.
+    pub sentence: String,
+    /// At the figures as they stand: each of them is the likeliest of its
+    /// spread, so all of them together are the likeliest boat. Not the peak of
+    /// the answer's own distribution, which so many runs place badly.
+    pub stands: Option<f64>,
+    /// One run in ten gives less.
+    pub low: Option<f64>,
+    /// Half of them give less.
+    pub middle: Option<f64>,
+    /// One in ten gives more.
+    pub high: Option<f64>,
+    /// From low to high, never taken as a day.
+    pub width: f64,
+    /// The same in words.
+    pub width_words: String,
+    /// Runs in which no day is long enough \[%\].
+    pub never_pct: f64,
+    /// The readings that would narrow it most, best first.
+    pub readings: Vec<Reading>,
+}
+
+/// A reading worth taking.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Reading {
+    /// The input.
+    #[serde(serialize_with = "by_name")]
+    pub key: Key,
+    /// What it is called.
+    pub what: &'static str,
+    /// The section it stands in.
+    pub section: &'static str,
+    /// How to take it.
+    pub how: &'static str,
+    /// Part of the answer's variance that comes from it alone \[%\].
+    pub share_pct: f64,
+    /// Expected width of the range once it is known.
+    pub width: f64,
+    /// The same in words.
+    pub width_words: String,
+}
+
+fn by_name<S: Serializer>(key: &Key, to: S) -> Result<S::Ok, S::Error> {
+    to.serialize_str(&key.name())
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::boat::demo;
+    use crate::decision::uncertainty::Sure;
+
+    #[test]
+    fn in_pieces_as_in_one() {
+        let mut whole = Sure::new(&demo());
+        whole.step(usize::MAX);
+        let mut pieces = Sure::new(&demo());
+        while !pieces.done() {
+            pieces.step(7);
+        }
+        assert_eq!(pieces.runs(), Sure::RUNS);
+        assert_eq!(pieces.certainty(), whole.certainty());
+    }
+}

@@ -1,0 +1,79 @@
+//! A file of one worksheet or of many:
+//!
+//! ```json
+//! {"type": "ampwright-worksheets", "version": 2, "worksheets": [{"type": "ampwright-worksheet", …}, …]}
+//! ```
+
+use serde_json::{Map, Value as Json};
+
+use crate::boat::Worksheet;
+use crate::exchange::file::{Reading, check_version, dropped, parsed, read_value, to_json};
+use crate::exchange::limits::shortened;
+use crate::exchange::version1::NEWEST;
+use crate::schema::Complaint;
+
+/// Most worksheets that are taken from one file.
+pub const MOST_SHEETS: usize = 1000;
+/// What the envelope of many calls itself.
+const TYPE: &str = "ampwright-worksheets";
+
+/// Writes worksheets as one JSON file.
+pub fn to_collection(sheets: &[Worksheet]) -> Json {
+    let mut envelope = Map::new();
+    envelope.insert("type".into(), TYPE.into());
+    envelope.insert("version".into(), NEWEST.into());
+    let sheets: Vec<Json> = sheets.iter().map(to_json).collect();
+    envelope.insert("worksheets".into(), Json::Array(sheets));
+    Json::Object(envelope)
+}
+
+/// Reads a file of one worksheet or of many. One among many that cannot be
+/// read is remarked on with the first that can.
+///
+/// # Errors
+/// A sentence when no worksheet can be read from it.
+pub fn read_file(text: &str) -> Result<Vec<Reading>, Complaint> {
+    let json = parsed(text)?;
+    let Some(envelope) = json
+        .as_object()
+        .filter(|envelope| envelope.get("type").and_then(Json::as_str) == Some(TYPE))
+    else {
+        return read_value(&json).map(|reading| vec![reading]);
+    };
+    check_version(envelope, "This file of worksheets")?;
+    let mut readings: Vec<Reading> = Vec::new();
+    let mut remarks = Vec::new();
+    let mut count = 0;
+    for (part, json) in envelope {
+        match (part.as_str(), json) {
+            ("type" | "version", _) => {}
+            ("worksheets", Json::Array(sheets)) => {
+                count = sheets.len();
+                if count > MOST_SHEETS {
+                    remarks.push(format!(
+                        "This file holds {count} worksheets; the first {MOST_SHEETS} were taken."
+                    ));
+                }
+                for (number, sheet) in (1..).zip(sheets).take(MOST_SHEETS) {
+                    match read_value(sheet) {
+                        Ok(reading) => readings.push(reading),
+                        Err(complaint) => remarks.push(format!(
+                            "Worksheet {number} of {count} was not read: {complaint}"
+                        )),
+                    }
+                }
+            }
+            (part, _) => remarks.push(dropped(part)),
+        }
+    }
+    shortened(&mut remarks);
+    match readings.first_mut() {
+        Some(first) => {
+            remarks.append(&mut first.remarks);
+            first.remarks = remarks;
+            Ok(readings)
+        }
+        None if count == 0 => Err(Complaint("This file holds no worksheets.".into())),
+        None => Err(Complaint(remarks.join(" "))),
+    }
+}

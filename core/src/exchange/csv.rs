@@ -1,0 +1,225 @@
+//! The series of results as CSV after RFC 4180 (Y. Shafranovich, 2005): a line
+//! of headings with units, commas, CR LF, a dot for decimals. A text cell that
+//! a spreadsheet would take for a formula gets an apostrophe in front: one that
+//! begins with `=`, `+`, `-`, `@` or their full-width forms, a tab or a line
+//! break. An empty cell is what does not happen.
+
+use crate::analysis::year::{DayReport, Year};
+use crate::decision::arrangements::Comparison;
+use crate::report::Report;
+
+/// A table being written; a comma follows each cell until the line ends.
+struct Table(String);
+
+impl Table {
+    /// The headings stand between bars.
+    fn new(headings: &str) -> Table {
+        let mut table = Table(String::new());
+        for heading in headings.split('|') {
+            table.word(heading);
+        }
+        table.end();
+        table
+    }
+
+    /// A text of anybody's.
+    fn word(&mut self, word: &str) {
+        let quote = word.contains([',', '"', '\r', '\n']);
+        if quote {
+            self.0.push('"');
+        }
+        if word.trim_start_matches(' ').starts_with(formula) {
+            self.0.push('\'');
+        }
+        for c in word.chars() {
+            if c == '"' {
+                self.0.push(c);
+            }
+            self.0.push(c);
+        }
+        if quote {
+            self.0.push('"');
+        }
+        self.0.push(',');
+    }
+
+    /// Numbers to the thousandth; one that is none leaves its cell empty.
+    fn numbers(&mut self, numbers: &[f64]) {
+        for number in numbers {
+            if number.is_finite() {
+                let long = format!("{number:.3}");
+                let short = long.trim_end_matches('0').trim_end_matches('.');
+                self.0.push_str(if short == "-0" { "0" } else { short });
+            }
+            self.0.push(',');
+        }
+    }
+
+    fn end(&mut self) {
+        self.0.pop();
+        self.0.push_str("\r\n");
+    }
+
+    /// A line of numbers alone.
+    fn line(&mut self, numbers: &[f64]) {
+        self.numbers(numbers);
+        self.end();
+    }
+}
+
+/// Whether a spreadsheet takes a cell that begins like this for a formula.
+fn formula(c: char) -> bool {
+    matches!(
+        c,
+        '=' | '+' | '-' | '@' | '\t' | '\r' | '\n' | '＝' | '＋' | '－' | '＠'
+    )
+}
+
+/// What does not happen is no number.
+fn or_none(number: Option<f64>) -> f64 {
+    number.unwrap_or(f64::NAN)
+}
+
+/// The charging run, moment by moment. The sea trial reads it back.
+pub fn run_csv(report: &Report) -> String {
+    let mut table = Table::new(
+        "Minute (min)|State of charge (%)|Alternator current (A)|Into the bank (A)|At the bank (V)|Alternator volts (V)|Winding (°C)|Case (°C)|Rectifier (°C)|Air (°C)|Second machine's winding (°C)|Second machine's case (°C)|Power at the shafts (W)|Held by",
+    );
+    for moment in &report.analyses.run.series {
+        table.numbers(&[
+            moment.minute,
+            moment.charge_pct,
+            moment.alternator_a,
+            moment.bank_a,
+            moment.bank_v,
+            moment.alternator_v,
+            moment.winding_c,
+            moment.case_c,
+            moment.rectifier_c,
+            moment.air_c,
+            or_none(moment.second_winding_c),
+            or_none(moment.second_case_c),
+            moment.shaft_w,
+        ]);
+        table.word(moment.limit.words());
+        table.end();
+    }
+    table.0
+}
+
+/// Output against engine speed.
+pub fn output_csv(report: &Report) -> String {
+    let mut table = Table::new("Engine (rpm)|Full field, cold (A)|Hot, on and on (A)");
+    for point in &report.analyses.machine.by_engine_rpm {
+        table.line(&[point.engine_rpm, point.cold_a, point.hot_a]);
+    }
+    table.0
+}
+
+/// The year's months.
+pub fn year_csv(year: &Year) -> String {
+    let mut table = Table::new(
+        "Month|Full sun a day (h)|Daylight (h)|Panels offer a day (W·h)|Panels offer a day (A·h)|Found the bank full, a day (A·h)|Found the bank full (%)|Use a day (A·h)|Engine gives a day (A·h)|Engine a week (h)|Of that motoring anyway (h)|Shore power gives a day (A·h)|Shore power a week (h)|Taken from shore power (kW·h)|Sun's part (%)|Lowest state of charge (%)|Days below the lowest wanted, of 28|Not given, a day (A·h)",
+    );
+    for month in &year.months {
+        table.line(&[
+            month.month as f64,
+            month.full_hours,
+            month.daylight_h,
+            month.sun_wh_day,
+            month.sun_ah_day,
+            month.wasted_ah_day,
+            month.wasted_pct,
+            month.use_ah_day,
+            month.engine_ah_day,
+            month.engine_h_week,
+            month.motoring_h_week,
+            month.shore_ah_day,
+            month.shore_h_week,
+            month.shore_kwh,
+            month.sun_share_pct,
+            month.lowest_pct,
+            f64::from(month.days_below),
+            month.short_ah_day,
+        ]);
+    }
+    table.0
+}
+
+/// The hours of a settled day of the year.
+pub fn day_csv(day: &DayReport) -> String {
+    let mut table = Table::new(
+        "Hour begins (h)|State of charge (%)|Panels offer (W)|Use (W)|Engine runs (min)|Shore power (min)",
+    );
+    for hour in &day.hours {
+        table.line(&[
+            hour.hour as f64,
+            hour.charge_pct,
+            hour.sun_w,
+            hour.use_w,
+            hour.engine_min,
+            hour.shore_min,
+        ]);
+    }
+    table.0
+}
+
+/// The arrangements beside each other. Money is in the user's own currency.
+pub fn arrangements_csv(comparison: &Comparison) -> String {
+    let mut table = Table::new(
+        "Arrangement|Changes|Engine a day (h)|Engine a year (h)|Run to the target (min)|At the start (A)|Hot (A)|Held by|Hottest part|It gets (°C)|It bears (°C)|Fuel a year (L)|Belts take at most (kW)|Of the engine (%)|To be bought (money)|A year costs (money)|Paid back after (a)|Findings: stop|Findings: mend",
+    );
+    for outcome in &comparison.outcomes {
+        table.word(&outcome.name);
+        table.word(&outcome.changes.join("; "));
+        table.numbers(&[
+            or_none(outcome.hours_day),
+            or_none(outcome.hours_year),
+            or_none(outcome.minutes_to_target),
+            outcome.start_a,
+            outcome.hot_a,
+        ]);
+        table.word(outcome.limit.words());
+        table.word(outcome.hottest.part);
+        table.line(&[
+            outcome.hottest.celsius,
+            outcome.hottest.limit_c,
+            or_none(outcome.fuel_year_l),
+            outcome.belt_kw,
+            outcome.engine_share_pct,
+            outcome.bought,
+            or_none(outcome.year.map(|year| year.total)),
+            or_none(outcome.payback_years),
+            outcome.stop as f64,
+            outcome.mend as f64,
+        ]);
+    }
+    table.0
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::exchange::csv::Table;
+
+    #[test]
+    fn cells() {
+        let mut table = Table::new("A|B, with a comma");
+        for word in [
+            "plain",
+            "say \"so\"",
+            "=1+1",
+            "@SUM(A1)",
+            " ＝2",
+            "two\nlines",
+            "-3",
+        ] {
+            table.word(word);
+        }
+        table.end();
+        table.line(&[1.0, f64::NAN, -0.000_1, -12.345_67, f64::INFINITY, 100.0]);
+        assert_eq!(
+            table.0,
+            "A,\"B, with a comma\"\r\nplain,\"say \"\"so\"\"\",'=1+1,'@SUM(A1),' ＝2,\"two\nlines\",'-3\r\n1,,0,-12.346,,100\r\n"
+        );
+    }
+}

@@ -1,0 +1,97 @@
+//! A worksheet as JSON: the file, the browser's storage and the scripts all
+//! use this one envelope and this one reader.
+//!
+//! ```json
+//! {"type": "ampwright-worksheet", "version": 2, "name": "…",
+//!  "inputs": {"bank_capacity_ah": 400, "reg_kind": "external"},
+//!  "known": {"bank_capacity_ah": "measured"},
+//!  "loads": [{"name": "Refrigerator", "draw": 45, "hours": 24, "duty_pct": 45}],
+//!  "arrangements": [{"name": "Larger converter", "changes": {"way_converter_a": 60}}],
+//!  "done": ["isolate", "fuses"]}
+//! ```
+//!
+//! `inputs` holds field keys; an input that is not there keeps its default and
+//! counts as a guess. A number may be given as text; `null` leaves a field
+//! empty where it may be. `known` is only needed where an input is better or
+//! worse known than usual. `done` names the ticked steps of the commissioning
+//! list; a link does not carry them.
+
+mod read;
+
+use serde_json::{Map, Number, Value as Json};
+
+use crate::boat::Section;
+use crate::boat::{Arrangement, Key, Load, LoadRow, Worksheet};
+use crate::exchange::ticks::ticks_to_json;
+use crate::exchange::version1::NEWEST;
+use crate::schema::{Spec, Value};
+
+pub use read::{Reading, read_json, read_value};
+pub(super) use read::{check_version, dropped, parsed};
+
+/// What the envelope calls itself.
+const TYPE: &str = "ampwright-worksheet";
+
+/// Writes a worksheet as JSON; only what was said stands in it.
+pub fn to_json(sheet: &Worksheet) -> Json {
+    let mut inputs = Map::new();
+    let mut known = Map::new();
+    for key in Key::all().filter(|key| sheet.is_said(*key)) {
+        inputs.insert(key.name(), plain(key.spec(), sheet.inputs.get(key)));
+        if sheet.knowledge(key) != key.spec().usual {
+            known.insert(key.name(), sheet.knowledge(key).word().into());
+        }
+    }
+    let loads: Vec<Json> = sheet.loads.iter().map(load_to_json).collect();
+    let mut envelope = Map::new();
+    envelope.insert("type".into(), TYPE.into());
+    envelope.insert("version".into(), NEWEST.into());
+    envelope.insert("name".into(), sheet.name.as_str().into());
+    envelope.insert("inputs".into(), Json::Object(inputs));
+    if !known.is_empty() {
+        envelope.insert("known".into(), Json::Object(known));
+    }
+    if !loads.is_empty() {
+        envelope.insert("loads".into(), Json::Array(loads));
+    }
+    if !sheet.arrangements.is_empty() {
+        let all = sheet.arrangements.iter().map(arrangement_to_json);
+        envelope.insert("arrangements".into(), Json::Array(all.collect()));
+    }
+    if let Some(done) = ticks_to_json(sheet) {
+        envelope.insert("done".into(), done);
+    }
+    Json::Object(envelope)
+}
+
+/// A value as JSON; [`Spec::accept`] let no number in that JSON cannot hold.
+fn plain(spec: &Spec, value: Value) -> Json {
+    match value {
+        Value::Number(number) => Number::from_f64(number).map_or(Json::Null, Json::Number),
+        Value::Absent => Json::Null,
+        Value::Choice(_) => spec.write(value).into(),
+    }
+}
+
+fn arrangement_to_json(arrangement: &Arrangement) -> Json {
+    let mut changes = Map::new();
+    for (key, value) in &arrangement.changes {
+        changes.insert(key.name(), plain(key.spec(), *value));
+    }
+    let mut one = Map::new();
+    one.insert("name".into(), arrangement.name.as_str().into());
+    one.insert("changes".into(), Json::Object(changes));
+    Json::Object(one)
+}
+
+fn load_to_json(load: &Load) -> Json {
+    let mut row = Map::new();
+    row.insert("name".into(), load.name.as_str().into());
+    for field in LoadRow::FIELDS {
+        let value = field.get(&load.row);
+        if value != field.spec.default() {
+            row.insert(field.name.into(), plain(&field.spec, value));
+        }
+    }
+    Json::Object(row)
+}

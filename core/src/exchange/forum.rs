@@ -1,0 +1,167 @@
+//! A worksheet as a short text for a forum: what is known, what follows, what
+//! to mind, and the link that opens it.
+
+use crate::boat::{Key, Worksheet};
+use crate::decision::uncertainty::{Certainty, Range};
+use crate::exchange::differences::{Difference, told};
+use crate::exchange::style::Style;
+use crate::findings::Severity;
+use crate::report::Report;
+use crate::schema::Knowledge;
+use crate::units::clock;
+
+/// Most inputs that are written out; the link has them all.
+const MOST: usize = 12;
+
+/// A short text for a forum: the inputs that were said and matter, best known
+/// first, the results with their ranges if they are known, the findings that
+/// say stop or mend, and the link.
+pub fn forum_text(
+    sheet: &Worksheet,
+    report: &Report,
+    certainty: Option<&Certainty>,
+    link: &str,
+    style: Style,
+) -> String {
+    let name = match sheet.name.trim() {
+        "" => "A worksheet".to_string(),
+        name => style.name(name),
+    };
+    let mut text = style.heading(&name);
+    if let Style::Plain | Style::BbCode = style {
+        text.push('\n');
+    }
+    let mut part = |heading: &str, lines: &[String]| {
+        if !lines.is_empty() {
+            text.push_str(&style.heading(heading));
+            let safe: Vec<String> = lines.iter().map(|line| style.text(line)).collect();
+            text.push_str(&style.list(&safe));
+        }
+    };
+    part("What is known", &known(sheet));
+    part("What follows", &results(sheet, report, certainty));
+    part("What to mind", &findings(report));
+    text.push_str("All figures, to look at and to change: ");
+    text.push_str(&style.address(link));
+    text.push('\n');
+    text
+}
+
+/// What changed, as a text for a forum.
+pub fn differences_text(differences: &[Difference], style: Style) -> String {
+    if differences.is_empty() {
+        return "Nothing was changed.\n".to_string();
+    }
+    let mut lines = Vec::new();
+    for change in differences {
+        lines.push(
+            [
+                change.section,
+                ", ",
+                &style.name(&change.label),
+                ": ",
+                &style.text(&change.was),
+                " → ",
+                &style.text(&change.is),
+            ]
+            .concat(),
+        );
+    }
+    style.heading("What was changed") + &style.list(&lines)
+}
+
+/// Inputs that were said and matter, best known first.
+fn known(sheet: &Worksheet) -> Vec<String> {
+    let mut lines = Vec::new();
+    let mut more = 0;
+    for known in Knowledge::ALL {
+        for key in Key::all() {
+            if sheet.knowledge(key) != known || !sheet.is_said(key) || !key.applies(&sheet.inputs) {
+                continue;
+            }
+            if lines.len() < MOST {
+                lines.push([key.spec().label, ": ", &told(sheet, key, true)].concat());
+            } else {
+                more += 1;
+            }
+        }
+    }
+    let loads = sheet.loads.len();
+    match (more, loads) {
+        (0, 0) => {}
+        (0, loads) => lines.push(format!("loads in the list: {loads}")),
+        (more, 0) => lines.push(format!("and {more} more")),
+        (more, loads) => lines.push(format!("and {more} more; loads in the list: {loads}")),
+    }
+    lines
+}
+
+fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) -> Vec<String> {
+    let answer = report.answer();
+    let run = &sheet.inputs.run;
+    let ranged = |range: Option<&Range>| match range {
+        Some(range) => [" (8 of 10 cases: ", &range.words, ")"].concat(),
+        None => String::new(),
+    };
+    let minutes = match report.analyses.run.minutes_to_target {
+        Some(minutes) => clock(minutes),
+        None => match &report.analyses.run.opening {
+            Some(opening) => format!(
+                "the battery management system disconnects the bank first, after {}",
+                soon(opening.after_s)
+            ),
+            None => format!("not within {} h", run.longest_h),
+        },
+    };
+    let day = match report.analyses.day.trouble {
+        Some(trouble) => format!("Engine time a day: none does. {}", trouble.sentence()),
+        None => format!(
+            "Engine time a day: {}{}{}, for {:.0} A·h",
+            answer.engine_time,
+            ranged(certainty.map(|all| &all.engine_h)),
+            report
+                .analyses
+                .day
+                .in_runs()
+                .map_or(String::new(), |runs| format!(", {runs}")),
+            report.analyses.day.need_ah
+        ),
+    };
+    vec![
+        answer.verdict,
+        day,
+        format!(
+            "Hot, the alternator holds {}{} at {:.0} engine rpm, of {:.0} A when cold; what limits it is {}",
+            answer.hot_amps,
+            ranged(certainty.map(|all| &all.hot_a)),
+            sheet.inputs.eng.rpm,
+            report.analyses.machine.full_cold_a,
+            answer.limit
+        ),
+        format!(
+            "Charging from {} to {} %: {minutes}; winding up to {:.0} °C, case up to {:.0} °C",
+            run.from_pct,
+            run.to_pct,
+            report.analyses.run.peak.winding_c,
+            report.analyses.run.peak.case_c
+        ),
+    ]
+}
+
+/// Seconds as "40 s", or as a clock has them.
+fn soon(seconds: f64) -> String {
+    match seconds < 60.0 {
+        true => format!("{seconds:.0} s"),
+        false => clock(seconds / 60.0),
+    }
+}
+
+fn findings(report: &Report) -> Vec<String> {
+    let mut lines = Vec::new();
+    for finding in &report.findings {
+        if finding.severity != Severity::Mind {
+            lines.push([finding.severity.word(), ": ", &finding.text].concat());
+        }
+    }
+    lines
+}

@@ -1,0 +1,27 @@
+//! What comes in and goes out: links, files, the texts and tables to take along.
+//!
+//! Every reader is strict in what it writes and forgiving in what it reads: what
+//! is not understood is told and left out, and nothing else is lost. Version 1
+//! keeps its meaning, see `version1`.
+
+mod collection;
+mod csv;
+mod differences;
+mod file;
+mod forum;
+mod limits;
+mod link;
+mod outcomes;
+mod style;
+mod ticks;
+mod version1;
+
+pub use collection::{MOST_SHEETS, read_file, to_collection};
+pub use csv::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
+pub use differences::{Difference, differences};
+pub use file::{Reading, read_json, read_value, to_json};
+pub use forum::{differences_text, forum_text};
+pub use limits::{LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LOADS};
+pub use link::{Opened, open_link, to_link};
+pub use outcomes::outcomes;
+pub use style::Style;

@@ -1,0 +1,92 @@
+//! What a link or a file of version 1 meant.
+//!
+//! Links and files leave out whatever is at its default. Where version 2 has
+//! another default, one of version 1 would open as another boat: here its old
+//! value is stated for every input that it left out.
+
+use crate::boat::{AlternatorVolts, Bank, Key, Worksheet};
+use crate::schema::{Held, Knowledge, Value};
+
+/// The oldest version that is read.
+pub(super) const OLDEST: u64 = 1;
+/// The version that is written.
+pub(super) const NEWEST: u64 = 2;
+
+/// States in a worksheet read from version 1 what it left out and version 2
+/// takes otherwise. Nothing is marked as better known than it was.
+pub(super) fn keep_meaning(sheet: &mut Worksheet) {
+    let mut left_out: Vec<(&str, Value)> = vec![
+        // The engine was started at 30 %, whatever the bank was made of.
+        ("rule_start_pct", Value::Number(30.0)),
+        // One mass for every alternator.
+        ("alt_mass_kg", Value::Number(6.0)),
+        ("alt2_mass_kg", Value::Number(6.0)),
+        // One engine space for every engine.
+        ("eng_surface_w_k", Value::Number(18.0)),
+        ("space_wall_w_k", Value::Number(12.0)),
+        ("space_leak_m3h", Value::Number(15.0)),
+        ("space_heat_capacity_kj_k", Value::Number(30.0)),
+        // A built-in regulator held the bank's charge voltage, hot or cold.
+        ("reg_drop_mv_k", Value::Number(0.0)),
+    ];
+    // An alternator was of the voltage of the battery it was led to, whatever
+    // voltage its rating was said to be taken at.
+    for (name, seen) in [
+        ("alt_nominal_v", Some(sheet.inputs)),
+        ("alt2_nominal_v", sheet.inputs.as_second()),
+    ] {
+        let led_to = seen
+            .filter(|seen| !seen.alternator_fits())
+            .and_then(|seen| AlternatorVolts::of_blocks(seen.led_to_blocks()));
+        left_out.extend(led_to.map(|volts| (name, volts.to_value())));
+    }
+    keep_lead_limits(sheet);
+    if sheet.inputs.bank.charge_limit_a.is_none() {
+        left_out.push((LIMIT, old_limit(&sheet.inputs.bank)));
+    }
+    if sheet.inputs.built_in_on_house() {
+        left_out.push(("reg_fixed_v", Value::Number(sheet.inputs.charge_v())));
+    }
+    for (name, value) in left_out {
+        // Every name is checked by a test; a wrong one would leave the default.
+        let Some(key) = Key::named(name) else {
+            continue;
+        };
+        if !sheet.is_said(key) {
+            sheet.inputs.put(key, value);
+            sheet.know(key, Knowledge::Guess);
+        }
+    }
+}
+
+/// Most charge current of the house bank.
+const LIMIT: &str = "bank_charge_limit_a";
+
+/// What a limit left out meant in version 1: a lead bank had none but what it
+/// takes by itself, written as one ampere for each ampere-hour.
+fn old_limit(bank: &Bank) -> Value {
+    if bank.chemistry.lead().is_some() {
+        Value::Number(bank.capacity_ah)
+    } else {
+        Value::Absent
+    }
+}
+
+/// The same in the arrangements, where they have another bank than the boat.
+fn keep_lead_limits(sheet: &mut Worksheet) {
+    let Some(key) = Key::named(LIMIT).filter(|_| sheet.inputs.bank.charge_limit_a.is_none()) else {
+        return;
+    };
+    let boats = old_limit(&sheet.inputs.bank);
+    let limits: Vec<Value> = sheet
+        .arrangements
+        .iter()
+        .map(|one| old_limit(&one.on(sheet).inputs.bank))
+        .collect();
+    for (one, limit) in sheet.arrangements.iter_mut().zip(limits) {
+        let said = one.changes.iter().any(|(changed, _)| *changed == key);
+        if !said && limit != boats {
+            one.put(key, Some(limit));
+        }
+    }
+}

@@ -1,0 +1,83 @@
+//! What is asked once because the answer would tell more: not a warning, and
+//! nothing to put right.
+
+use serde::Serialize;
+
+use crate::analysis::Analyses;
+use crate::analysis::belt::BeltReport;
+use crate::analysis::belt::words::asks;
+use crate::analysis::peak_loads::called;
+
+/// A question that nobody has answered yet.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum OpenQuestion {
+    /// Which belt turns an alternator.
+    Belt {
+        /// Whether it turns the second alternator.
+        second: bool,
+        /// Most power the shaft takes, at the charging speed or the engine's highest \[W\].
+        shaft_w: f64,
+        /// Current that goes with it \[A\].
+        amperes: f64,
+        /// Smallest V-belts that carry it; none where none listed does.
+        v_belts: Option<&'static str>,
+        /// Smallest multi-rib belt that carries it.
+        ribs: Option<&'static str>,
+    },
+}
+
+impl OpenQuestion {
+    /// Its name, the same for ever.
+    pub const fn code(&self) -> &'static str {
+        match self {
+            OpenQuestion::Belt { .. } => "belt",
+        }
+    }
+
+    /// Key of the input that answers it.
+    pub const fn input(&self) -> &'static str {
+        match self {
+            OpenQuestion::Belt { second: false, .. } => "belt_kind",
+            OpenQuestion::Belt { second: true, .. } => "belt2_kind",
+        }
+    }
+
+    /// The question, and what is known without the answer.
+    pub fn text(&self) -> String {
+        match self {
+            OpenQuestion::Belt {
+                second,
+                shaft_w,
+                amperes,
+                v_belts,
+                ribs,
+            } => format!(
+                "Which belt turns the {}? It has to carry up to {:.1} kW for {amperes:.0} A. {}",
+                called(*second),
+                shaft_w / 1000.0,
+                asks(*v_belts, *ribs)
+            ),
+        }
+    }
+}
+
+/// The question about a belt that is not said; none once it is.
+fn about_belt(belt: &BeltReport) -> Option<OpenQuestion> {
+    if belt.belt.is_some() {
+        return None;
+    }
+    let (now, top) = (&belt.charging, &belt.top);
+    Some(OpenQuestion::Belt {
+        second: belt.second,
+        shaft_w: now.shaft_w.max(top.shaft_w),
+        amperes: now.amperes.max(top.amperes),
+        v_belts: belt.asks_v,
+        ribs: belt.asks_ribs,
+    })
+}
+
+/// Everything still to be asked.
+pub(crate) fn open_questions(report: &Analyses) -> Vec<OpenQuestion> {
+    report.belts.iter().filter_map(about_belt).collect()
+}

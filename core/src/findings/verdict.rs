@@ -1,0 +1,238 @@
+//! Whether the alternator survives, in one answer.
+
+use crate::analysis::Analyses;
+use serde::Serialize;
+
+use crate::analysis::peak_loads::called;
+use crate::analysis::{NEAR_K, Part, PartLimit, first_passed, nearest, part_limits};
+use crate::boat::Inputs;
+use crate::simulation::Limit;
+use crate::simulation::management::OpeningCause;
+use crate::units::clock;
+
+/// Whether the alternator survives. Temperatures are in °C.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(tag = "code", content = "quantities", rename_all = "snake_case")]
+pub enum Verdict {
+    /// The engine is not run for charging.
+    NotRun,
+    /// The bank gets nothing in this run.
+    NotCharged,
+    /// An alternator is of another voltage than the battery its cable leads to.
+    WrongVoltage {
+        /// Whether it is the second alternator.
+        second: bool,
+    },
+    /// The battery management system disconnects the bank in this run.
+    BatteryDisconnects {
+        /// Why.
+        cause: OpeningCause,
+        /// When, after the start \[s\].
+        after_s: f64,
+        /// Whether an alternator loses its load by that.
+        load_lost: bool,
+    },
+    /// A part passes its limit.
+    Overheats {
+        /// Whether it is the second alternator.
+        second: bool,
+        /// The part that passes its limit first.
+        part: Part,
+        /// When it does, in the run; none when only a longer run would \[min\].
+        after_min: Option<f64>,
+        /// How hot it gets.
+        celsius: f64,
+        /// What it withstands for long.
+        limit_c: f64,
+    },
+    /// Each degree makes more loss than it carries away.
+    NeverSettles,
+    /// The rectifier passes its limit after the engine has stopped.
+    HotAfterStop {
+        /// How hot it gets.
+        celsius: f64,
+        /// What it withstands for long.
+        limit_c: f64,
+    },
+    /// A part comes within 5 K of its limit.
+    RunsHot {
+        /// Whether it is the second alternator.
+        second: bool,
+        /// The part that comes nearest.
+        part: Part,
+        /// How hot it gets.
+        celsius: f64,
+        /// What it withstands for long.
+        limit_c: f64,
+    },
+    /// The regulator holds the temperature.
+    HeldByRegulator,
+    /// All parts stay within their limits of themselves.
+    Survives,
+}
+
+/// The verdict on a run that was stepped through.
+pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
+    let run = &report.run;
+    if !inputs.engine_charges() {
+        return Verdict::NotRun;
+    }
+    if !inputs.alternator_fits() {
+        return Verdict::WrongVoltage { second: false };
+    }
+    if inputs
+        .as_second()
+        .is_some_and(|seen| !seen.alternator_fits())
+    {
+        return Verdict::WrongVoltage { second: true };
+    }
+    if let Some(opening) = run.opening {
+        return Verdict::BatteryDisconnects {
+            cause: opening.cause,
+            after_s: opening.after_s,
+            load_lost: inputs.on_house(),
+        };
+    }
+    if run.series.iter().all(|moment| moment.bank_a <= 0.0) {
+        return Verdict::NotCharged;
+    }
+    let limits = part_limits(inputs, report);
+    if let Some((limit, after_s)) = first_passed(&limits, &report.trace, 60.0 * run.minutes) {
+        return overheats(&limit, Some(after_s / 60.0));
+    }
+    if report.machine.hot.is_none() {
+        return Verdict::NeverSettles;
+    }
+    let nearest = nearest(&limits);
+    if let Some(limit) = nearest.filter(|limit| limit.margin_k() < 0.0) {
+        return overheats(&limit, None);
+    }
+    if let Some((celsius, limit_c)) = hot_after_stop(inputs, report) {
+        return Verdict::HotAfterStop { celsius, limit_c };
+    }
+    if let Some(limit) = nearest.filter(|limit| limit.margin_k() < NEAR_K) {
+        return Verdict::RunsHot {
+            second: limit.second,
+            part: limit.part,
+            celsius: limit.hottest_c(),
+            limit_c: limit.limit_c,
+        };
+    }
+    let held = report.machine.hot_limit == Limit::Temperature
+        || run
+            .limit_shares
+            .iter()
+            .any(|s| s.limit == Limit::Temperature);
+    if held {
+        Verdict::HeldByRegulator
+    } else {
+        Verdict::Survives
+    }
+}
+
+fn overheats(limit: &PartLimit, after_min: Option<f64>) -> Verdict {
+    Verdict::Overheats {
+        second: limit.second,
+        part: limit.part,
+        after_min,
+        celsius: limit.hottest_c(),
+        limit_c: limit.limit_c,
+    }
+}
+
+/// How hot the rectifier gets after the engine has stopped, and its limit
+/// \[°C\]; none unless it passes that only then.
+pub(super) fn hot_after_stop(inputs: &Inputs, report: &Analyses) -> Option<(f64, f64)> {
+    let (ran_c, after_c) = (
+        report.run.peak.rectifier_c,
+        report.run.soak.peak.rectifier_c,
+    );
+    let limit_c = Part::Rectifier.limit_c(&inputs.alt);
+    (after_c > limit_c && after_c > ran_c + 2.0).then_some((after_c, limit_c))
+}
+
+impl Verdict {
+    /// Whether the alternator takes no harm.
+    pub fn survives(&self) -> bool {
+        !matches!(
+            self,
+            Verdict::WrongVoltage { .. }
+                | Verdict::BatteryDisconnects { .. }
+                | Verdict::Overheats { .. }
+                | Verdict::NeverSettles
+                | Verdict::HotAfterStop { .. }
+        )
+    }
+
+    /// As one sentence.
+    pub fn sentence(&self) -> String {
+        match *self {
+            Verdict::NotRun => "The engine is not run for charging.".to_string(),
+            Verdict::NotCharged => "The alternator brings the bank nothing.".to_string(),
+            Verdict::WrongVoltage { second } => format!(
+                "The {} is of another voltage than its battery: do not connect it.",
+                called(second)
+            ),
+            Verdict::BatteryDisconnects {
+                cause,
+                after_s,
+                load_lost,
+            } => disconnects(cause, after_s, load_lost),
+            Verdict::Overheats {
+                second,
+                part,
+                after_min,
+                celsius,
+                limit_c,
+            } => {
+                let (name, part) = (called(second), part.name());
+                match after_min {
+                    Some(minutes) => format!(
+                        "The {name} overheats in {}: the {part} passes {limit_c:.0} °C.",
+                        clock(minutes.max(1.0))
+                    ),
+                    None => format!(
+                        "The {name} overheats in a longer run: the {part} settles at {celsius:.0} °C, above its limit of {limit_c:.0} °C."
+                    ),
+                }
+            }
+            Verdict::NeverSettles => {
+                "The alternator overheats: each degree makes more heat than it carries away, so it never settles.".to_string()
+            }
+            Verdict::HotAfterStop { celsius, limit_c } => format!(
+                "The alternator stays within its limits while it runs; after stopping, its rectifier plate climbs to {celsius:.0} °C, above its limit of {limit_c:.0} °C."
+            ),
+            Verdict::RunsHot {
+                second,
+                part,
+                celsius,
+                limit_c,
+            } => format!(
+                "The {} runs hot: the {} comes to {celsius:.0} °C, and its limit is {limit_c:.0} °C.",
+                called(second),
+                part.name()
+            ),
+            Verdict::HeldByRegulator => {
+                "Held back by its regulator: it survives.".to_string()
+            }
+            Verdict::Survives => "The alternator stays within its limits.".to_string(),
+        }
+    }
+}
+
+/// What the bank's disconnecting means for the alternator.
+fn disconnects(cause: OpeningCause, after_s: f64, load_lost: bool) -> String {
+    let why = match cause {
+        OpeningCause::OverCurrent => "more current flows than it may take",
+        OpeningCause::OverVoltage => "its cells are charged too high",
+        OpeningCause::Cold => "its cells are too cold",
+        OpeningCause::Hot => "its cells are too hot",
+    };
+    let when = if after_s < 90.0 {
+        format!("{after_s:.0} s")
+    } else {
+        clock(after_s / 60.0)
+    };
+    let under_load = if load_lost { " under load" } else { "" };
+    format!("The battery disconnects{under_load} after {when}: {why}.")
+}

@@ -1,0 +1,153 @@
+//! The commissioning list: what to do, in order, before the arrangement is
+//! trusted, and when to stop. `steps` is the list, `figures` the numbers of
+//! this boat that stand in it, `form` the sheet for the readings of the hot
+//! run, which the sea trial reads.
+//!
+//! Which steps are done is kept in the worksheet: [`Worksheet::tick`].
+
+mod figures;
+mod form;
+mod steps;
+
+use serde::Serialize;
+
+use crate::boat::Worksheet;
+use crate::report::Report;
+
+use figures::Figures;
+pub use form::{COLUMNS, Form, FormRow, form};
+use steps::STEPS;
+
+/// A part of the list.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Stage {
+    /// Its name, the same for ever.
+    pub key: &'static str,
+    /// Its heading.
+    pub title: &'static str,
+    /// One line beneath the heading.
+    pub about: &'static str,
+    /// Its steps that this boat has.
+    pub steps: Vec<Step>,
+}
+
+/// A step of the list.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Step {
+    /// Its name, the same for ever: what a tick is kept under.
+    pub id: &'static str,
+    /// What to do; without the feature `words` only the part with this boat's
+    /// figures.
+    pub text: String,
+    /// What to beware of while doing it; empty without the feature `words`.
+    pub caution: Option<&'static str>,
+    /// When to stop and not go on.
+    pub stop: Option<String>,
+    /// Whether it is ticked.
+    pub done: bool,
+}
+
+/// When a step is done.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum When {
+    Before,
+    Start,
+    Hot,
+    Disconnect,
+    Month,
+}
+
+/// Stages in order, with heading and the line beneath it.
+const STAGES: &[(When, &str, &str, &str)] = &[
+    (
+        When::Before,
+        "before",
+        "Before power",
+        "Engine stopped and cold, bank disconnected.",
+    ),
+    (
+        When::Start,
+        "start",
+        "First start",
+        "One person at the engine stop, one at the meter.",
+    ),
+    (
+        When::Hot,
+        "hot",
+        "Hot run, 30 minutes",
+        "The readings go into the sea trial and correct the calculation.",
+    ),
+    (
+        When::Disconnect,
+        "disconnect",
+        "Disconnect test",
+        "Charging must stop before the bank disconnects. No contactor or switch is ever opened with an alternator charging.",
+    ),
+    (
+        When::Month,
+        "month",
+        "After a month",
+        "New belts stretch and new lugs settle.",
+    ),
+];
+
+/// The list for a boat; stages that would be empty are left out.
+pub fn commissioning(sheet: &Worksheet, report: &Report) -> Vec<Stage> {
+    let figures = Figures::of(sheet, report);
+    let mut stages = Vec::with_capacity(STAGES.len());
+    for &(when, key, title, about) in STAGES {
+        let mut listed = Vec::new();
+        for item in STEPS {
+            if item.when != when || !(item.applies)(&sheet.inputs) {
+                continue;
+            }
+            let mut text = item.text.to_string();
+            if let Some(figure) = item.figure {
+                if !text.is_empty() {
+                    text.push(' ');
+                }
+                text.push_str(&figure(&figures));
+            }
+            listed.push(Step {
+                id: item.id,
+                text,
+                caution: item.caution,
+                stop: item.stop.map(|stop| stop(&figures)),
+                done: sheet.is_done(item.id),
+            });
+        }
+        if !listed.is_empty() {
+            stages.push(Stage {
+                key,
+                title,
+                about,
+                steps: listed,
+            });
+        }
+    }
+    stages
+}
+
+/// Of every step there is: its id, what to do, and what to beware of. Empty
+/// words without the feature `words`.
+pub fn words() -> impl Iterator<Item = (&'static str, &'static str, &'static str)> {
+    STEPS
+        .iter()
+        .map(|item| (item.id, item.text, item.caution.unwrap_or_default()))
+}
+
+/// Every step there is, of any boat, in order.
+pub fn all_ids() -> impl Iterator<Item = &'static str> {
+    STEPS.iter().map(|item| item.id)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::all_ids;
+    use crate::boat::COMMISSIONING_STEPS;
+
+    #[test]
+    fn every_step_can_be_ticked() {
+        assert!(all_ids().eq(COMMISSIONING_STEPS.iter().copied()));
+    }
+}

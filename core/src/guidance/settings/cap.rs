@@ -1,0 +1,101 @@
+//! The current cap of an alternator: what it holds hot and a margin.
+
+use crate::boat::{Alternator, Inputs, RegulatorKind};
+use crate::physics::battery::{Bank, Cells, lfp_rest_v};
+use crate::simulation::plant::Plant;
+use crate::simulation::steady_state::settled;
+use crate::units::down;
+
+/// What a cap lies above what the alternator holds hot: 10 to 15 % is common
+/// practice, so that the cap spares belt and winding while everything is cold
+/// and holds nothing back later.
+const MARGIN: f64 = 1.15;
+
+/// What decides a current cap.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Decided {
+    /// The worksheet's own cap.
+    Stated,
+    /// What it holds hot, and the margin.
+    Hot,
+    /// Its rating, where that is less or where it never settles.
+    Rating,
+    /// Its share of what the bank may take.
+    Bank,
+}
+
+/// What each alternator, the first one first, holds on and on at the charging
+/// speed where nothing but its own heat and regulator keeps it back: neither
+/// bank nor cap nor DC-DC charger \[A\]; 0 where it never settles.
+pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> [f64; 2] {
+    let mut open = *inputs;
+    open.reg.current_cap_a = None;
+    open.way.converter_a = NEVER_BINDS;
+    let mut plant = Plant::new(&open, load_a);
+    // A bank that takes everything at the charge voltage.
+    plant.bank = Bank {
+        blocks: inputs.charge_v() / (4.0 * lfp_rest_v(0.5)),
+        capacity_ah: NEVER_BINDS,
+        cells: Cells::Lfp(1e-6),
+        harness_ohm: 0.0,
+        compensation_v: 0.0,
+        charge_efficiency: 1.0,
+    };
+    plant.bank_limit_a = NEVER_BINDS;
+    plant.held_v = 2.0 * inputs.charge_v();
+    let hot = settled(&plant, 0.5);
+    let flow = if hot.stable {
+        [hot.flow.main.amperes, hot.flow.second.amperes]
+    } else {
+        [0.0; 2]
+    };
+    flow.map(|amperes| if amperes.is_finite() { amperes } else { 0.0 })
+}
+
+/// More than any alternator gives, in amperes and ampere-hours.
+const NEVER_BINDS: f64 = 1e5;
+
+/// The worksheet's cap; none without one, or where nothing could hold it \[A\].
+fn stated_cap_a(inputs: &Inputs) -> Option<f64> {
+    inputs
+        .reg
+        .current_cap_a
+        .filter(|_| inputs.reg.kind == RegulatorKind::External)
+}
+
+/// What an alternator may send by itself \[A\], and why: the worksheet's cap,
+/// else what it holds hot and a margin; never more than its rating. A built-in
+/// regulator knows no cap: its rating.
+pub(super) fn own_a(inputs: &Inputs, machine: &Alternator, hot_a: f64) -> (f64, Decided) {
+    let (wanted_a, decided) = match stated_cap_a(inputs) {
+        Some(cap_a) => (cap_a, Decided::Stated),
+        None if inputs.reg.kind == RegulatorKind::External && hot_a >= 1.0 => {
+            (MARGIN * hot_a, Decided::Hot)
+        }
+        None => (machine.rated_a, Decided::Rating),
+    };
+    if wanted_a < machine.rated_a {
+        (wanted_a, decided)
+    } else {
+        (machine.rated_a, Decided::Rating)
+    }
+}
+
+/// The current cap of an alternator \[A\], whole amperes from 10 A: the least of
+/// what it may send by itself and its share of what the bank may take. `share`
+/// is 1 and the bank's limit endless for one that charges the start battery.
+pub(super) fn cap(
+    inputs: &Inputs,
+    machine: &Alternator,
+    hot_a: f64,
+    share: f64,
+    bank_limit_a: f64,
+) -> (f64, Decided) {
+    let (own_a, decided) = own_a(inputs, machine, hot_a);
+    let shared_a = (own_a * share).min(bank_limit_a);
+    if shared_a < own_a {
+        (down(shared_a), Decided::Bank)
+    } else {
+        (down(own_a), decided)
+    }
+}

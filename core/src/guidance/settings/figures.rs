@@ -1,0 +1,246 @@
+//! The numbers behind the settings.
+
+use crate::analysis::Temps;
+use crate::boat::house_load_a;
+use crate::boat::{
+    Alternator, Chemistry, Inputs, Key, SecondRole, SensorPlace, WayKind, Worksheet, usual_charge_v,
+};
+use crate::guidance::settings::Source;
+use crate::guidance::settings::cap::{holds_hot_a, own_a};
+use crate::guidance::settings::steps::{high_v, lead_low_v, lithium_low_v};
+use crate::physics::battery::LFP_CHARGE_V;
+use crate::schema::Knowledge;
+use crate::simulation::management::setting_within_a;
+
+/// The numbers behind the settings.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Figures {
+    pub lithium: bool,
+    /// 12 V blocks in series.
+    pub blocks: f64,
+    /// Cells in series.
+    pub cells: f64,
+    /// Charge voltage at 25 °C \[V\].
+    pub charge_v: f64,
+    pub charge_from: Source,
+    /// The worksheet's figure, where it is more than such a bank is charged to
+    /// day by day \[V\].
+    pub charge_too_high_v: Option<f64>,
+    /// The worksheet's figure, where it is too low to charge such a bank \[V\].
+    pub charge_too_low_v: Option<f64>,
+    /// Float voltage; for lithium the most, where there must be one \[V\].
+    pub float_v: f64,
+    /// Current into the bank at which absorption ends \[A\].
+    pub tail_a: f64,
+    /// The same of the capacity \[%\].
+    pub tail_pct: f64,
+    /// Compensation \[mV for each cell and kelvin\].
+    pub compensation_mv: f64,
+    /// Most the bank may take at its usual temperatures \[A\].
+    pub bank_limit_a: f64,
+    pub limit_from: Source,
+    /// Part of what it could send that each charging source may use, 0 to 1.
+    pub share: f64,
+    /// What each alternator holds hot where only its own heat and regulator
+    /// keep it back \[A\].
+    pub hot_a: [f64; 2],
+    /// Most output of the DC-DC charger to the house bank by itself \[A\].
+    pub converter_a: f64,
+    /// Charge warning, charging off, contactor \[V\]; lithium only.
+    pub high_v: [f64; 3],
+    /// Low warning, loads off, contactor \[V\]; of lead under load.
+    pub low_v: [f64; 3],
+}
+
+/// No sensor is set lower \[°C\].
+const LEAST_SET_C: f64 = 60.0;
+
+/// Most a 12 V block is charged to \[V\]: 3.55 V for each lithium cell, which
+/// leaves room for the steps of its management system; for lead what its kind
+/// withstands day by day.
+fn most_v(chemistry: Chemistry) -> f64 {
+    chemistry
+        .lead()
+        .map_or(4.0 * LFP_CHARGE_V, |kind| kind.most_v)
+}
+
+/// Float of a 12 V block at 25 °C \[V\]: the middle of 13.2 to 13.5 flooded,
+/// 13.4 to 13.6 AGM, 13.5 to 13.8 gel; 3.35 V for a lithium cell, below which
+/// it hardly takes anything; common practice.
+fn float_v(chemistry: Chemistry) -> f64 {
+    match chemistry {
+        Chemistry::Lfp | Chemistry::Flooded => 13.4,
+        Chemistry::Agm => 13.5,
+        Chemistry::Gel => 13.6,
+    }
+}
+
+/// Who says a figure of the bank: the worksheet once somebody has looked, the
+/// battery maker until then.
+fn bank_figure(sheet: &Worksheet, name: &'static str) -> Source {
+    let known = Key::named(name).is_some_and(|key| {
+        sheet.figure(key).is_some()
+            && sheet.is_said(key)
+            && sheet.knowledge(key) != Knowledge::Guess
+    });
+    if known {
+        Source::Worksheet(name)
+    } else {
+        Source::BatteryMaker
+    }
+}
+
+impl Figures {
+    pub(crate) fn of(sheet: &Worksheet) -> Figures {
+        let inputs = &sheet.inputs;
+        let chemistry = inputs.bank.chemistry;
+        let lithium = chemistry == Chemistry::Lfp;
+        let blocks = inputs.bank.nominal_v.blocks();
+        let cells = if lithium { 4.0 } else { 6.0 } * blocks;
+        let (stated_v, most_v) = (inputs.charge_v(), most_v(chemistry) * blocks);
+        let too_high = stated_v > most_v + 1e-9;
+        // Below its float a bank takes next to nothing: another system's figure.
+        let too_low = stated_v < float_v(chemistry) * blocks - 1e-9;
+        let charge_v = if too_low {
+            usual_charge_v(inputs)
+        } else {
+            stated_v.min(most_v)
+        };
+        let bank_limit_a = inputs.own_charge_limit_a();
+        let hot_a = if inputs.engine_charges() {
+            holds_hot_a(inputs, house_load_a(sheet))
+        } else {
+            [0.0; 2]
+        };
+        let converter_a = converter_a(inputs, hot_a[0], charge_v);
+        let together_a = sources_a(inputs, hot_a, converter_a).iter().sum::<f64>();
+        let tail_pct = if lithium { 5.0 } else { 2.0 };
+        Figures {
+            lithium,
+            blocks,
+            cells,
+            charge_v,
+            charge_from: match (too_high || too_low, bank_figure(sheet, "bank_charge_v")) {
+                (true, _) => Source::BatteryMaker,
+                (false, from) => from,
+            },
+            charge_too_high_v: too_high.then_some(stated_v),
+            charge_too_low_v: too_low.then_some(stated_v),
+            float_v: (float_v(chemistry) * blocks).min(charge_v),
+            tail_a: tail_pct / 100.0 * inputs.bank.capacity_ah,
+            tail_pct,
+            compensation_mv: if lithium {
+                0.0
+            } else {
+                let key = Key::named("bank_compensation_mv");
+                key.and_then(|key| sheet.figure(key)).unwrap_or(0.0)
+            },
+            bank_limit_a,
+            limit_from: bank_figure(sheet, "bank_charge_limit_a"),
+            share: if together_a > setting_within_a(bank_limit_a) {
+                setting_within_a(bank_limit_a) / together_a
+            } else {
+                1.0
+            },
+            hot_a,
+            converter_a,
+            high_v: high_v(cells),
+            low_v: if lithium {
+                lithium_low_v(cells)
+            } else {
+                lead_low_v(sheet)
+            },
+        }
+    }
+
+    /// Volts of the whole bank for one cell.
+    pub(crate) fn cell_v(&self, bank_v: f64) -> f64 {
+        bank_v / self.cells
+    }
+}
+
+/// What the sources that the engine drives may each send to the house bank
+/// \[A\] by themselves: the alternator or the DC-DC charger behind it, the
+/// second alternator.
+fn sources_a(inputs: &Inputs, hot_a: [f64; 2], converter_a: f64) -> [f64; 2] {
+    if !inputs.engine_charges() {
+        return [0.0; 2];
+    }
+    let [first_hot_a, second_hot_a] = hot_a;
+    [
+        match inputs.way.kind {
+            WayKind::Direct => own_a(inputs, &inputs.alt, first_hot_a).0,
+            WayKind::Converter => converter_a,
+        },
+        match inputs.two.role {
+            SecondRole::House => own_a(inputs, &inputs.alt2, second_hot_a).0,
+            SecondRole::None | SecondRole::Start => 0.0,
+        },
+    ]
+}
+
+/// What the DC-DC charger to the house bank may give by itself \[A\]: its rating,
+/// or less where the alternator, hot, would be asked for more than it holds.
+fn converter_a(inputs: &Inputs, hot_a: f64, house_v: f64) -> f64 {
+    let way = &inputs.way;
+    let services_a = match inputs.two.role {
+        SecondRole::Start => 0.0,
+        SecondRole::None | SecondRole::House => way.services_a,
+    };
+    let spare_a = hot_a - services_a;
+    if spare_a < 1.0 {
+        return way.converter_a;
+    }
+    let efficiency = way.converter_efficiency_pct / 100.0;
+    way.converter_a
+        .min(spare_a * efficiency * way.start_v / house_v)
+}
+
+/// A regulator's temperature set-point.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct SetPoint {
+    /// \[°C\]
+    pub celsius: f64,
+    /// Limit of the part it sits on \[°C\].
+    pub limit_c: f64,
+    /// The part.
+    pub part: &'static str,
+    /// By how much a part passes its limit in the run as it stands \[K\].
+    pub over_k: f64,
+    /// Whether it is the worksheet's own figure.
+    pub stated: bool,
+}
+
+/// The set-point for a machine that gets as hot as this in the run: the
+/// worksheet's, unless it leaves less than 5 K to the limit of the part the
+/// sensor sits on, when it is 20 K under that limit (common practice); then
+/// lower by what any part is over its limit, as all of them follow the
+/// sensor's part at least degree for degree once settled (own reasoning; the
+/// overshoot of the first minutes follows less, so it is to be looked at
+/// again); never below 60 °C, where no sensor is set.
+pub(crate) fn set_point(inputs: &Inputs, machine: &Alternator, peak: &Temps) -> SetPoint {
+    let class_c = machine.class.limit_c();
+    let (part, limit_c) = match inputs.reg.sensor {
+        SensorPlace::Case => ("case", machine.case_limit_c),
+        SensorPlace::Winding => ("winding", class_c),
+        SensorPlace::Rectifier => ("rectifier plate", machine.rectifier_limit_c),
+    };
+    let stated_c = inputs.reg.set_point_c;
+    let allowed_c = if stated_c > limit_c - 5.0 {
+        limit_c - 20.0
+    } else {
+        stated_c
+    };
+    let over_k = (peak.winding_c - class_c)
+        .max(peak.rectifier_c - machine.rectifier_limit_c)
+        .max(peak.case_c - machine.case_limit_c)
+        .max(0.0);
+    let lowered_c = (allowed_c - over_k.ceil()).max(LEAST_SET_C).min(allowed_c);
+    SetPoint {
+        celsius: lowered_c,
+        limit_c,
+        part,
+        over_k,
+        stated: lowered_c == stated_c,
+    }
+}

@@ -1,0 +1,167 @@
+//! The one description of an input.
+
+use crate::schema::{Choice, Value};
+use crate::units::UnitOfMeasure;
+
+/// How well a figure is usually known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Knowledge {
+    /// Read off an instrument on this boat.
+    Measured,
+    /// Printed on the machine or in its papers.
+    Nameplate,
+    /// Nobody has looked yet.
+    Guess,
+}
+
+impl Knowledge {
+    /// All three, best first.
+    pub const ALL: [Knowledge; 3] = [Knowledge::Measured, Knowledge::Nameplate, Knowledge::Guess];
+
+    /// The word for it.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Knowledge::Measured => "measured",
+            Knowledge::Nameplate => "nameplate",
+            Knowledge::Guess => "guess",
+        }
+    }
+
+    /// One letter, for links.
+    pub const fn letter(self) -> char {
+        match self {
+            Knowledge::Measured => 'm',
+            Knowledge::Nameplate => 'n',
+            Knowledge::Guess => 'g',
+        }
+    }
+}
+
+/// Where in its section the form shows an input.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Place {
+    /// In sight when the section is open.
+    Plain,
+    /// Behind "finer points".
+    Deep,
+}
+
+/// What a figure may be when nobody has looked. Only facts about the boat have
+/// one; a decision, such as a set-point, is what it says.
+/// Ranges are those that the help texts name; shares are own reasoning.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Spread {
+    /// From one figure to another, in the input's unit.
+    Between(f64, f64),
+    /// So many per cent either way of what it says.
+    Percent(f64),
+    /// So much either way of what it says, in the input's unit.
+    By(f64),
+    /// Any of its options.
+    Either,
+}
+
+/// The kind of value an input takes.
+#[derive(Debug, Clone, Copy)]
+pub enum Kind {
+    /// A number from `low` to `high`.
+    Number {
+        /// Smallest accepted.
+        low: f64,
+        /// Largest accepted.
+        high: f64,
+        /// Used until the user says otherwise.
+        default: f64,
+        /// The unit.
+        unit: &'static UnitOfMeasure,
+    },
+    /// A number that may be left empty.
+    Maybe {
+        /// Smallest accepted.
+        low: f64,
+        /// Largest accepted.
+        high: f64,
+        /// What empty means, in words for the form.
+        empty_says: &'static str,
+        /// The unit.
+        unit: &'static UnitOfMeasure,
+    },
+    /// One of a few options.
+    Choice {
+        /// The options.
+        options: &'static [Choice],
+        /// Position of the default.
+        default: usize,
+    },
+}
+
+/// The one description of an input.
+#[derive(Debug, Clone, Copy)]
+pub struct Spec {
+    /// What the form calls it.
+    pub label: &'static str,
+    /// Where to read it on a boat, and what it does; empty without the feature
+    /// `words`.
+    pub help: &'static str,
+    /// What it takes.
+    pub kind: Kind,
+    /// How well it is usually known once somebody has filled it in.
+    pub usual: Knowledge,
+    /// What it may be when it is a guess; none for decisions and for what
+    /// moves no answer.
+    pub spread: Option<Spread>,
+    /// Whether it is decided rather than found out: nobody can know it better.
+    pub decided: bool,
+    /// Where the form shows it.
+    pub place: Place,
+}
+
+impl Spec {
+    /// An input with nothing said but its label and kind.
+    pub(crate) const fn bare(label: &'static str, kind: Kind) -> Spec {
+        Spec {
+            label,
+            help: "",
+            kind,
+            usual: Knowledge::Guess,
+            spread: None,
+            decided: false,
+            place: Place::Plain,
+        }
+    }
+
+    /// The value used until the user says otherwise.
+    pub const fn default(&self) -> Value {
+        match self.kind {
+            Kind::Number { default, .. } => Value::Number(default),
+            Kind::Maybe { .. } => Value::Absent,
+            Kind::Choice { default, .. } => Value::Choice(default),
+        }
+    }
+
+    /// Whether it can be known better or worse: a choice is made, not measured,
+    /// unless it is one of fact.
+    pub fn is_fact(&self) -> bool {
+        match self.kind {
+            Kind::Choice { .. } => self.spread == Some(Spread::Either),
+            _ => !self.decided,
+        }
+    }
+
+    /// The unit; none for a choice.
+    pub const fn unit(&self) -> Option<&'static UnitOfMeasure> {
+        match self.kind {
+            Kind::Number { unit, .. } | Kind::Maybe { unit, .. } => Some(unit),
+            Kind::Choice { .. } => None,
+        }
+    }
+
+    /// Smallest and largest accepted; none for a choice.
+    pub const fn range(&self) -> Option<(f64, f64)> {
+        match self.kind {
+            Kind::Number { low, high, .. } | Kind::Maybe { low, high, .. } => Some((low, high)),
+            Kind::Choice { .. } => None,
+        }
+    }
+}

@@ -1,0 +1,317 @@
+//! One alternator on this boat: calibrated once, then at the speed it turns,
+//! with what its regulator allows.
+
+use crate::boat::{Curve, Inputs, RegulatorKind, SensorPlace};
+use crate::physics::losses::{LossModel, LossesAtSpeed, OpenLosses, RatedLosses};
+use crate::physics::output::{CurveAtSpeed, OutputCurve, through_points, through_rating};
+use crate::physics::thermal::{
+    Anchor, Build, Machine, Temperatures, calibrate_cooling, fan_factor,
+};
+use crate::simulation::Limit;
+
+/// A sensor quicker than this does not lag \[s\].
+const LEAST_LAG_S: f64 = 1.0;
+
+/// An alternator with its curve, losses and cooling worked out, at no speed
+/// yet. Calibrating is the dear part: once done, [`Self::at_engine_rpm`] puts
+/// the alternator to any speed for next to nothing.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CalibratedAlternator {
+    /// Its output.
+    pub curve: OutputCurve,
+    /// Its losses.
+    pub losses: LossModel,
+    /// Factor on its air conductances that meets the anchor.
+    pub cooling: f64,
+    /// Whether the anchor could be met.
+    pub anchored: bool,
+    /// Whether the two points of the output curve make a curve.
+    pub curve_fits: bool,
+    /// Whether it is of the voltage of the battery it is led to; one that is
+    /// not must not be connected and gives nothing.
+    pub fits: bool,
+    /// Its lumps at the anchor's speed.
+    machine: Machine,
+    anchor_rpm: f64,
+    cooling_exponent: f64,
+    pulley_ratio: f64,
+    cap_a: f64,
+    regulator: Option<ExternalRegulator>,
+    built_in: Option<BuiltInRegulator>,
+}
+
+/// What a built-in regulator holds.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct BuiltInRegulator {
+    /// At [`BUILT_IN_AT_C`] \[V\].
+    volts: f64,
+    drop_v_k: f64,
+}
+
+/// Temperature that the voltage of a built-in regulator is told at \[°C\].
+const BUILT_IN_AT_C: f64 = 20.0;
+
+/// An external regulator's settings.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct ExternalRegulator {
+    set_point_c: f64,
+    band_k: f64,
+    sensor: SensorPlace,
+    lag_s: f64,
+    ramp_s: f64,
+    low_speed_rpm: f64,
+    low_speed_share: f64,
+}
+
+impl CalibratedAlternator {
+    /// The worksheet's alternator. Of the worksheet it uses the sections
+    /// alternator, regulator and engine space, the battery's voltage it is
+    /// tested at, and nothing else.
+    pub fn of(inputs: &Inputs) -> CalibratedAlternator {
+        let alt = &inputs.alt;
+        let (curve, curve_fits) = output_curve(inputs);
+        let rated = |efficiency_pct: f64| RatedLosses {
+            rated_a: alt.rated_a,
+            efficiency: efficiency_pct / 100.0,
+            field_w: inputs.field_w(),
+            iron_share: alt.iron_share_pct / 100.0,
+            fan_share: alt.fan_share_pct / 100.0,
+            fan_exponent: alt.fan_exponent,
+        };
+        let losses = LossModel::calibrate(&rated(alt.efficiency_pct), &curve);
+        let (anchor_c, anchor_efficiency_pct) = inputs.cooling_anchor();
+        let anchor = Anchor {
+            winding_c: anchor_c,
+            shaft_rpm: alt.anchor_rpm,
+            air_c: alt.anchor_air_c,
+        };
+        let anchor_losses = LossModel::calibrate(&rated(anchor_efficiency_pct), &curve)
+            .at_speed(&curve, alt.anchor_rpm);
+        let build = alternator_build(inputs);
+        let (cooling, anchored) = calibrate_cooling(&build, &curve, &anchor_losses, &anchor);
+        let mut machine =
+            Machine::new(&build, cooling).with_heat_capacity(alt.heat_capacity_factor);
+        machine.recirculation = inputs.space.recirculation_pct / 100.0;
+        machine.hose = inputs.space.cold_air_pct / 100.0;
+        machine.hose_c = inputs.space.outside_c;
+        let reg = &inputs.reg;
+        let external = reg.kind == RegulatorKind::External;
+        CalibratedAlternator {
+            curve,
+            losses,
+            cooling,
+            anchored,
+            curve_fits,
+            fits: inputs.alternator_fits(),
+            machine,
+            anchor_rpm: alt.anchor_rpm,
+            cooling_exponent: alt.cooling_exponent,
+            pulley_ratio: alt.pulley_ratio,
+            cap_a: reg
+                .current_cap_a
+                .filter(|_| external)
+                .unwrap_or(f64::INFINITY),
+            regulator: external.then_some(ExternalRegulator {
+                set_point_c: reg.set_point_c,
+                band_k: reg.fold_band_k,
+                sensor: reg.sensor,
+                lag_s: reg.sensor_lag_s,
+                ramp_s: reg.ramp_min * 60.0,
+                low_speed_rpm: reg.low_speed_rpm,
+                low_speed_share: reg.low_speed_pct / 100.0,
+            }),
+            built_in: inputs.built_in_on_house().then_some(BuiltInRegulator {
+                volts: inputs.built_in_v(),
+                drop_v_k: inputs.built_in_drop_v_k(),
+            }),
+        }
+    }
+
+    /// At an engine speed \[rpm\].
+    pub fn at_engine_rpm(&self, engine_rpm: f64) -> Unit {
+        let shaft_rpm = self.pulley_ratio * engine_rpm;
+        let fan = fan_factor(shaft_rpm, self.anchor_rpm, self.cooling_exponent);
+        Unit {
+            curve: self.curve,
+            losses: self.losses,
+            curve_here: self.curve.at_speed(shaft_rpm),
+            losses_here: self.losses.at_speed(&self.curve, shaft_rpm),
+            machine: self.machine.with_fan(fan),
+            cooling: self.cooling,
+            anchored: self.anchored,
+            curve_fits: self.curve_fits,
+            fits: self.fits,
+            shaft_rpm,
+            fan,
+            cap_a: self.cap_a,
+            regulator: self.regulator,
+            built_in: self.built_in,
+        }
+    }
+}
+
+/// An alternator at the speed it turns.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Unit {
+    /// Its output.
+    pub curve: OutputCurve,
+    /// Its losses.
+    pub losses: LossModel,
+    /// Its output at the speed it turns.
+    pub curve_here: CurveAtSpeed,
+    losses_here: LossesAtSpeed,
+    /// Its lumps at the speed it turns.
+    pub machine: Machine,
+    /// Factor on its air conductances that meets the anchor.
+    pub cooling: f64,
+    /// Whether the anchor could be met.
+    pub anchored: bool,
+    /// Whether the two points of the output curve make a curve.
+    pub curve_fits: bool,
+    /// Its own speed \[rpm\].
+    pub shaft_rpm: f64,
+    /// How its cooling at this speed compares with that at the anchor's.
+    pub fan: f64,
+    /// Most the regulator lets it give \[A\].
+    pub cap_a: f64,
+    /// Whether it is of the voltage of the battery it is led to; one that is
+    /// not must not be connected and gives nothing.
+    pub fits: bool,
+    regulator: Option<ExternalRegulator>,
+    built_in: Option<BuiltInRegulator>,
+}
+
+impl Unit {
+    /// Whether a built-in regulator of it decides the voltage of the house bank.
+    pub(super) fn has_built_in(&self) -> bool {
+        self.built_in.is_some()
+    }
+
+    /// What its built-in regulator holds on the house bank with the alternator
+    /// so warm \[V\]; none where it has none or does not lie on that bank.
+    ///
+    /// 14.4 V at 20 °C, falling by 10 mV/K: technical manual of a small marine
+    /// diesel, and of passenger cars (range 0 to 12 mV/K). The regulator sits at
+    /// the rear, in the air that is drawn in and on the body: half-way between
+    /// the two is own reasoning.
+    pub fn holds_v(&self, t: &Temperatures) -> Option<f64> {
+        let built_in = self.built_in?;
+        let regulator_c = 0.5 * (self.machine.inlet_c(t) + t.body_c);
+        Some(built_in.volts - built_in.drop_v_k * (regulator_c - BUILT_IN_AT_C))
+    }
+
+    /// Part of full field the regulator allows, 0 to 1, and why, at a time
+    /// \[s\] after the start with its sensor at a temperature \[°C\].
+    ///
+    /// The fold-back goes from 1 to 0 across the band around the set-point:
+    /// (T_set + b/2 − T)/b. Common practice, no source.
+    pub fn allowed(&self, seconds: f64, sensed_c: f64) -> (f64, Limit) {
+        if !self.fits {
+            return (0.0, Limit::WrongVoltage);
+        }
+        let Some(regulator) = &self.regulator else {
+            return (1.0, Limit::Machine);
+        };
+        let (set_point_c, band_k) = (regulator.set_point_c, regulator.band_k);
+        let fold = ((set_point_c + 0.5 * band_k - sensed_c) / band_k).clamp(0.0, 1.0);
+        let ramp = if regulator.ramp_s > 0.0 {
+            (seconds / regulator.ramp_s).clamp(0.0, 1.0)
+        } else {
+            1.0
+        };
+        let slow = if self.shaft_rpm < regulator.low_speed_rpm {
+            regulator.low_speed_share
+        } else {
+            1.0
+        };
+        let least = [
+            (1.0, Limit::Machine),
+            (fold, Limit::Temperature),
+            (ramp, Limit::Ramp),
+            (slow, Limit::LowSpeed),
+        ];
+        least
+            .into_iter()
+            .reduce(|least, other| if other.0 < least.0 { other } else { least })
+            .unwrap_or((1.0, Limit::Machine))
+    }
+
+    /// Whether its field is let up over some time.
+    pub fn starts_slowly(&self) -> bool {
+        self.regulator
+            .is_some_and(|regulator| regulator.ramp_s > 0.0)
+    }
+
+    /// What the sensor would feel if it did not lag \[°C\].
+    pub fn felt_c(&self, t: &Temperatures) -> f64 {
+        match self
+            .regulator
+            .map_or(SensorPlace::Case, |regulator| regulator.sensor)
+        {
+            SensorPlace::Case => t.body_c,
+            SensorPlace::Winding => t.winding_c,
+            SensorPlace::Rectifier => t.rectifier_c,
+        }
+    }
+
+    /// Whether the sensor lags behind its place.
+    pub fn lags(&self) -> bool {
+        self.regulator
+            .is_some_and(|regulator| regulator.lag_s >= LEAST_LAG_S)
+    }
+
+    /// What the sensor feels \[°C\]: one that lags has a temperature of its own.
+    pub fn sensed_c(&self, t: &Temperatures, own_c: f64) -> f64 {
+        if self.lags() { own_c } else { self.felt_c(t) }
+    }
+
+    /// Rate of change of a lagging sensor's own temperature \[K/s\]: (T − T_sensor)/τ.
+    pub fn sensor_rate(&self, t: &Temperatures, own_c: f64) -> f64 {
+        match &self.regulator {
+            Some(regulator) if self.lags() => (self.felt_c(t) - own_c) / regulator.lag_s,
+            _ => 0.0,
+        }
+    }
+
+    /// Full-field output as rated, at this speed \[A\].
+    pub fn as_rated_a(&self) -> f64 {
+        self.curve
+            .full_field_a(self.shaft_rpm, self.curve.test_v, self.curve.rotor_c)
+    }
+
+    /// Losses at a current and voltage, temperature still open.
+    pub fn open_losses(&self, amperes: f64, volts: f64) -> OpenLosses {
+        self.losses_here.at(amperes, volts)
+    }
+}
+
+/// How the worksheet's alternator is built.
+pub(crate) fn alternator_build(inputs: &Inputs) -> Build {
+    Build {
+        mass_kg: inputs.alternator_mass_kg(),
+        rated_w: inputs.alt.rated_a * inputs.alternator_test_v(),
+        rotor_rise_k: inputs.alt.rotor_rise_k,
+    }
+}
+
+fn output_curve(inputs: &Inputs) -> (OutputCurve, bool) {
+    let alt = &inputs.alt;
+    let rating = || through_rating(alt.rated_a, alt.rated_rpm, alt.zero_rpm);
+    let points = match alt.curve {
+        Curve::Rating => Some(rating()),
+        Curve::Points => {
+            through_points((alt.second_rpm, alt.second_a), (alt.rated_rpm, alt.rated_a))
+        }
+    };
+    let (infinite_a, zero_rpm) = points.unwrap_or_else(rating);
+    let curve = OutputCurve {
+        infinite_a,
+        zero_rpm,
+        test_v: inputs.alternator_test_v(),
+        rotor_c: inputs.plate_rotor_c(),
+        diode_v: alt.diode_v,
+        field_exponent: alt.field_exponent,
+        speed_exponent: alt.speed_exponent,
+    };
+    (curve, points.is_some())
+}

@@ -1,0 +1,96 @@
+//! Running the engine: what flows, what limits it, and what gets hot.
+//!
+//! [`alternator`] is one alternator, [`alternators`] all of the boat's,
+//! [`engine_space`] the air around them, [`plant`] the whole boat as prepared
+//! numbers and what happens aboard at one moment (`operating_point`);
+//! [`management`] what the bank's management system does about it; [`run`] steps
+//! through a whole run and [`Trace`](run::Trace) reads the answers off it;
+//! [`heat_soak`] watches the heat after the engine stops; [`steady_state`] finds
+//! where everything settles without a run; [`shore_charger`] charges at the quay.
+//!
+//! It asks numerics, physics and the worksheet, and draws no conclusions.
+
+pub mod alternator;
+pub mod alternators;
+pub mod engine_space;
+pub mod heat_soak;
+pub mod management;
+mod operating_point;
+mod peaks;
+pub mod plant;
+pub mod run;
+pub mod shore_charger;
+pub mod steady_state;
+mod trace;
+
+use serde::Serialize;
+
+/// What holds the current down at a moment.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Limit {
+    /// The machine gives all it can at this speed and heat.
+    Machine,
+    /// The regulator's current cap.
+    CurrentCap,
+    /// The regulator holds the temperature.
+    Temperature,
+    /// The regulator lets the field up slowly.
+    Ramp,
+    /// The regulator holds back while the fan is slow.
+    LowSpeed,
+    /// The bank takes no more.
+    BankLimit,
+    /// The bank has come up to its charge voltage.
+    ChargeVoltage,
+    /// The DC-DC converter gives no more.
+    Converter,
+    /// The alternator is of another voltage than the battery it is led to and
+    /// must not be connected.
+    WrongVoltage,
+}
+
+impl Limit {
+    /// All of them, in the order they are listed.
+    pub const ALL: [Limit; 9] = [
+        Limit::Machine,
+        Limit::Temperature,
+        Limit::CurrentCap,
+        Limit::Ramp,
+        Limit::LowSpeed,
+        Limit::Converter,
+        Limit::BankLimit,
+        Limit::ChargeVoltage,
+        Limit::WrongVoltage,
+    ];
+
+    /// In a few words.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Limit::Machine => "the machine, at full field",
+            Limit::CurrentCap => "the current cap",
+            Limit::Temperature => "heat: the regulator holds back",
+            Limit::Ramp => "the slow start",
+            Limit::LowSpeed => "the low-speed cap",
+            Limit::BankLimit => "the bank's current limit",
+            Limit::ChargeVoltage => "the charge voltage",
+            Limit::Converter => "the converter's size",
+            Limit::WrongVoltage => "an alternator of another voltage, not to be connected",
+        }
+    }
+
+    /// In one word or two, for tight places.
+    pub const fn short(self) -> &'static str {
+        match self {
+            Limit::Machine => "machine",
+            Limit::CurrentCap => "cap",
+            Limit::Temperature => "heat",
+            Limit::Ramp => "slow start",
+            Limit::LowSpeed => "low speed",
+            Limit::BankLimit => "bank limit",
+            Limit::ChargeVoltage => "voltage",
+            Limit::Converter => "converter",
+            Limit::WrongVoltage => "wrong voltage",
+        }
+    }
+}

@@ -1,0 +1,129 @@
+//! What meets at the bank's terminals: sources whose current falls or rises
+//! with the voltage, and a bank whose voltage rises with the current.
+
+use crate::numerics::falling_root;
+use crate::physics::battery::Bank;
+use crate::simulation::Limit;
+use crate::simulation::alternator::Unit;
+use crate::simulation::plant::MachineState;
+
+/// A machine at one moment: what its regulator allows and how warm its rotor is.
+pub(super) struct Ready<'a> {
+    unit: &'a Unit,
+    pub(super) allowed: f64,
+    pub(super) limit: Limit,
+    field_per_v: f64,
+}
+
+/// A source of current for the house at a trial voltage.
+#[derive(Clone, Copy)]
+pub(super) struct Source {
+    pub(super) amperes: f64,
+    pub(super) slope: f64,
+    pub(super) limit: Limit,
+}
+
+/// The bank's terminals at one state of charge.
+#[derive(Clone, Copy)]
+pub(super) struct Terminals {
+    pub(super) rest_v: f64,
+    pub(super) ohm: f64,
+    /// Giving, a bank resists no more than this.
+    giving_ohm: f64,
+}
+
+impl Terminals {
+    pub(super) fn new(bank: &Bank, charge: f64) -> Terminals {
+        let ohm = bank.resistance_ohm(charge);
+        Terminals {
+            rest_v: bank.rest_v(charge),
+            ohm,
+            giving_ohm: ohm.min(bank.giving_ohm()),
+        }
+    }
+
+    /// A bank drawn below this part of its rest voltage has collapsed; what it
+    /// does there is not told apart.
+    const COLLAPSED: f64 = 0.7;
+
+    pub(super) fn volts(&self, bank_a: f64) -> f64 {
+        let ohm = if bank_a >= 0.0 {
+            self.ohm
+        } else {
+            self.giving_ohm
+        };
+        (self.rest_v + bank_a * ohm).max(Self::COLLAPSED * self.rest_v)
+    }
+
+    pub(super) fn slope(&self, bank_a: f64) -> f64 {
+        if bank_a >= 0.0 {
+            self.ohm
+        } else if self.rest_v + bank_a * self.giving_ohm > Self::COLLAPSED * self.rest_v {
+            self.giving_ohm
+        } else {
+            0.0
+        }
+    }
+}
+
+impl<'a> Ready<'a> {
+    pub(super) fn new(unit: &'a Unit, seconds: f64, state: &MachineState) -> Ready<'a> {
+        let (allowed, limit) = unit.allowed(seconds, state.sensed_c);
+        Ready {
+            unit,
+            allowed,
+            limit,
+            field_per_v: unit
+                .curve_here
+                .field_per_v(unit.machine.rotor_c(state.t.body_c)),
+        }
+    }
+
+    /// Straight on a battery at a voltage.
+    pub(super) fn on(&self, volts: f64) -> Source {
+        let (full_a, slope) = self.unit.curve_here.full_field(volts, self.field_per_v);
+        let given_a = self.allowed * full_a;
+        if self.unit.cap_a < given_a {
+            Source {
+                amperes: self.unit.cap_a,
+                slope: 0.0,
+                limit: Limit::CurrentCap,
+            }
+        } else {
+            Source {
+                amperes: given_a,
+                slope: self.allowed * slope,
+                limit: self.limit,
+            }
+        }
+    }
+}
+
+/// What sources give on a voltage that rises with their current \[A\], or
+/// `most_a` if they could give that much: Newton's rule, which needs one or
+/// two steps on any usual bank, and a bracketed root where it fails. `given`
+/// is their current, and its slope, at a trial current.
+pub(super) fn meet(most_a: f64, guess_a: f64, given: impl Fn(f64) -> (f64, f64)) -> f64 {
+    const STEPS: usize = 6;
+    let mut amperes = most_a.min(guess_a);
+    for _ in 0..STEPS {
+        let (now, slope) = given(amperes);
+        let step = (now - amperes) / (1.0 - slope);
+        if slope.abs() > 0.5 || !step.is_finite() {
+            break;
+        }
+        // The error left is about the slope times the step's square over the
+        // current: the curve bends over volts, and volts hardly move.
+        let bend = slope.abs() * step * step / (1.0 + amperes.abs() + step.abs());
+        // A flat stretch does not say where it ends: look there first.
+        let flat = slope == 0.0 && step.abs() > 1e-9 * (1.0 + amperes.abs());
+        if !flat && bend <= 1e-6 * (1.0 + amperes.abs()) {
+            return amperes + step;
+        }
+        if amperes >= most_a && step >= 0.0 {
+            return most_a;
+        }
+        amperes = (amperes + step).min(most_a);
+    }
+    falling_root(|amperes| given(amperes).0 - amperes, 0.0, most_a, 1e-10)
+}

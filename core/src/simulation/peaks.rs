@@ -1,0 +1,152 @@
+//! The most that alternators give and their shafts take in a run: looked for
+//! at every step's end, then closer and closer around the highest of them.
+
+use serde::Serialize;
+
+use crate::numerics::ode::Point;
+use crate::physics::losses::Losses;
+use crate::simulation::plant::{Moment, Output};
+use crate::simulation::run::{PARTS, moment};
+use crate::simulation::trace::Trace;
+
+/// The most of one alternator in a run. Current and power may have their
+/// highest at different moments.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct PeakLoad {
+    /// Most current it gives \[A\].
+    pub amperes: f64,
+    /// Its voltage at that moment \[V\].
+    pub volts: f64,
+    /// Most power its shaft takes \[W\].
+    pub shaft_w: f64,
+}
+
+/// The most of a run.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Peaks {
+    /// Most power all shafts take together \[W\].
+    pub shaft_w: f64,
+    /// When that is \[s\].
+    pub shaft_s: f64,
+    /// The most of the alternator.
+    pub main: PeakLoad,
+    /// That of the second one, if there is one.
+    pub second: Option<PeakLoad>,
+}
+
+/// When a figure is at its highest \[s\], and the figure.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Highest {
+    seconds: f64,
+    figure: f64,
+}
+
+impl Trace {
+    /// The most of the run until a time \[s\].
+    pub fn peaks(&self, until_s: f64) -> Peaks {
+        let shafts = self.highest_shaft(until_s);
+        let load = |output: fn(&Moment) -> Output, losses: fn(&Moment) -> Losses| {
+            let current = self.highest(until_s, |m| output(m).amperes);
+            let shaft = self.highest(until_s, |m| {
+                let output = output(m);
+                output.amperes * output.volts + losses(m).total_w()
+            });
+            PeakLoad {
+                amperes: current.figure,
+                volts: output(&self.sample(current.seconds).moment).volts,
+                shaft_w: shaft.figure,
+            }
+        };
+        Peaks {
+            shaft_w: shafts.figure,
+            shaft_s: shafts.seconds,
+            main: load(|m| m.flow.main, |m| m.losses),
+            second: self
+                .plant
+                .second
+                .map(|_| load(|m| m.flow.second, |m| m.second_losses)),
+        }
+    }
+
+    /// Most power all shafts take together until a time \[W\].
+    pub fn peak_shaft_w(&self, until_s: f64) -> f64 {
+        self.highest_shaft(until_s).figure
+    }
+
+    /// The same, and when. The power at each step's end was kept by the run.
+    fn highest_shaft(&self, until_s: f64) -> Highest {
+        let at = |seconds: f64| self.sample(seconds).moment.shaft_w();
+        self.highest_of(until_s, |point| point.rate[3], at)
+    }
+
+    /// When a figure is at its highest until a time \[s\].
+    fn highest(&self, until_s: f64, figure: impl Fn(&Moment) -> f64) -> Highest {
+        self.highest_of(
+            until_s,
+            |point| figure(&moment(&self.plant, point.seconds, &point.state)),
+            |seconds| figure(&self.sample(seconds).moment),
+        )
+    }
+
+    /// When a figure is at its highest until a time \[s\]; `at_point` is the
+    /// figure at a step's end, `at` at any time.
+    fn highest_of(
+        &self,
+        until_s: f64,
+        at_point: impl Fn(&Point<PARTS>) -> f64,
+        at: impl Fn(f64) -> f64,
+    ) -> Highest {
+        /// Equal parts the time around the highest is looked at in, and how
+        /// often: each time a quarter of the time is left.
+        const LOOKS: u32 = 8;
+        const ROUNDS: u32 = 4;
+        let last_s = until_s.min(self.last_s());
+        let end = Highest {
+            seconds: last_s,
+            figure: at(last_s),
+        };
+        let looked_at = self
+            .points
+            .iter()
+            .take_while(|point| point.seconds < last_s)
+            .map(|point| Highest {
+                seconds: point.seconds,
+                figure: at_point(point),
+            });
+        let mut best = looked_at.fold(end, Highest::or);
+        let before = |point: &&Point<PARTS>| point.seconds < best.seconds;
+        let mut from_s = self
+            .points
+            .iter()
+            .rev()
+            .find(before)
+            .map_or(0.0, |point| point.seconds);
+        let mut to_s = self
+            .points
+            .iter()
+            .find(|point| point.seconds > best.seconds)
+            .map_or(last_s, |point| point.seconds.min(last_s));
+        for _ in 0..ROUNDS {
+            let part_s = (to_s - from_s) / f64::from(LOOKS);
+            for look in 1..LOOKS {
+                let seconds = from_s + part_s * f64::from(look);
+                let figure = at(seconds);
+                best = best.or(Highest { seconds, figure });
+            }
+            from_s = from_s.max(best.seconds - part_s);
+            to_s = to_s.min(best.seconds + part_s);
+        }
+        best
+    }
+}
+
+impl Highest {
+    /// The higher of two, this one where they are level.
+    fn or(self, other: Highest) -> Highest {
+        if other.figure > self.figure {
+            other
+        } else {
+            self
+        }
+    }
+}

@@ -1,0 +1,170 @@
+//! The modules of the core stand in one order, and none uses one below it.
+//!
+//! Reads the sources: every path that begins with `crate::` counts, in `use` lines
+//! and elsewhere; comments and tests do not.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// The folders of `core/src` from top to bottom, as its documentation lists them.
+const LAYERS: [&str; 14] = [
+    "numerics",
+    "units",
+    "schema",
+    "physics",
+    "boat",
+    "simulation",
+    "analysis",
+    "findings",
+    "report",
+    "decision",
+    "guidance",
+    "working",
+    "exchange",
+    "text",
+];
+
+fn core() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/src")
+}
+
+/// Every source file beneath a folder.
+fn sources(folder: &Path) -> Vec<PathBuf> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(folder).expect("a folder") {
+        let path = entry.expect("an entry").path();
+        if path.is_dir() {
+            found.extend(sources(&path));
+        } else if path.extension().is_some_and(|kind| kind == "rs") {
+            found.push(path);
+        }
+    }
+    found
+}
+
+/// The code of a file: without its tests and comments.
+fn code(path: &Path) -> String {
+    if path
+        .file_stem()
+        .is_some_and(|stem| stem.to_string_lossy().ends_with("tests"))
+    {
+        return String::new();
+    }
+    let text = fs::read_to_string(path).expect("a source file");
+    let code = text.split("#[cfg(test)]\nmod tests {").next();
+    let lines = code.unwrap_or_default().lines();
+    let lines = lines.filter(|line| !line.trim_start().starts_with("//"));
+    lines.collect::<Vec<_>>().join("\n")
+}
+
+/// The paths a text names beneath the crate's root, each as its parts.
+fn named(code: &str) -> Vec<Vec<String>> {
+    let is_path = |c: char| c.is_alphanumeric() || c == '_' || c == ':';
+    code.split("crate::")
+        .skip(1)
+        .map(|rest| {
+            let path: String = rest.chars().take_while(|c| is_path(*c)).collect();
+            path.split("::").map(str::to_string).collect()
+        })
+        .collect()
+}
+
+/// The parts of a file's module path: `["analysis", "belt", "words"]`.
+fn module(path: &Path) -> Vec<String> {
+    let inside = path
+        .strip_prefix(core())
+        .expect("in the core")
+        .with_extension("");
+    let mut parts: Vec<String> = inside
+        .components()
+        .map(|part| part.as_os_str().to_string_lossy().into_owned())
+        .collect();
+    if parts.last().is_some_and(|last| last == "mod") {
+        parts.pop();
+    }
+    parts
+}
+
+#[test]
+fn every_folder_is_a_layer() {
+    let folders: BTreeSet<String> = sources(&core())
+        .iter()
+        .filter_map(|path| module(path).first().cloned())
+        .filter(|name| name != "lib" && name != "bin")
+        .collect();
+    assert_eq!(folders, LAYERS.map(str::to_string).into_iter().collect());
+}
+
+#[test]
+fn no_layer_uses_one_below_it() {
+    let place = |name: &str| LAYERS.iter().position(|layer| *layer == name);
+    let mut wrong = BTreeSet::new();
+    for path in sources(&core()) {
+        let own = module(&path);
+        let Some(here) = own.first().and_then(|name| place(name)) else {
+            continue;
+        };
+        for used in named(&code(&path)) {
+            if used
+                .first()
+                .and_then(|name| place(name))
+                .is_some_and(|there| there > here)
+            {
+                wrong.insert(format!("{} uses {}", own.join("::"), used.join("::")));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+/// Which of a layer's own modules each of them uses.
+fn within(layer: &str) -> BTreeMap<String, BTreeSet<String>> {
+    let mut uses: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
+    for path in sources(&core().join(layer)) {
+        let own = module(&path);
+        // What gathers the layer's modules uses them all.
+        let Some(own) = own.get(1) else { continue };
+        let entry = uses.entry(own.clone()).or_default();
+        for used in named(&code(&path)) {
+            if used.first().is_some_and(|name| name == layer)
+                && let Some(there) = used.get(1).filter(|there| *there != own)
+            {
+                entry.insert(there.clone());
+            }
+        }
+    }
+    let known: BTreeSet<String> = uses.keys().cloned().collect();
+    for used in uses.values_mut() {
+        used.retain(|name| known.contains(name));
+    }
+    uses
+}
+
+#[test]
+fn no_circle_within_a_layer() {
+    let mut circles = Vec::new();
+    for layer in LAYERS {
+        let mut uses = within(layer);
+        // Takes away what uses nothing that is left, until only circles are.
+        loop {
+            let free: BTreeSet<String> = uses
+                .iter()
+                .filter(|(_, used)| used.is_empty())
+                .map(|(name, _)| name.clone())
+                .collect();
+            if free.is_empty() {
+                break;
+            }
+            uses.retain(|name, _| !free.contains(name));
+            for used in uses.values_mut() {
+                used.retain(|name| !free.contains(name));
+            }
+        }
+        circles.extend(
+            uses.into_iter()
+                .map(|(name, used)| format!("{layer}::{name} uses {used:?}")),
+        );
+    }
+    assert!(circles.is_empty(), "{circles:#?}");
+}
