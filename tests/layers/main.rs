@@ -58,16 +58,22 @@ fn code(path: &Path) -> String {
     lines.collect::<Vec<_>>().join("\n")
 }
 
-/// The paths a text names beneath the crate's root, each as its parts.
-fn named(code: &str) -> Vec<Vec<String>> {
+/// The paths that a module's code names beneath the crate's root, each as its parts.
+fn named(own: &[String], code: &str) -> Vec<Vec<String>> {
     let is_path = |c: char| c.is_alphanumeric() || c == '_' || c == ':';
-    code.split("crate::")
-        .skip(1)
-        .map(|rest| {
-            let path: String = rest.chars().take_while(|c| is_path(*c)).collect();
-            path.split("::").map(str::to_string).collect()
-        })
-        .collect()
+    let parts = |rest: &str| -> Vec<String> {
+        let path: String = rest.chars().take_while(|c| is_path(*c)).collect();
+        path.split("::").map(str::to_string).collect()
+    };
+    let absolute = code.split("crate::").skip(1).map(parts);
+    // `super::super::x` of `a::b::c` is `a::x`.
+    let relative = code.split(|c| !is_path(c)).filter_map(|path| {
+        let ups = path.split("::").take_while(|part| *part == "super").count();
+        let above = own.len().checked_sub(ups)?;
+        let below = path.split("::").skip(ups).map(str::to_string);
+        (ups > 0).then(|| own[..above].iter().cloned().chain(below).collect())
+    });
+    absolute.chain(relative).collect()
 }
 
 /// The parts of a file's module path: `["analysis", "belt", "words"]`.
@@ -105,7 +111,7 @@ fn no_layer_uses_one_below_it() {
         let Some(here) = own.first().and_then(|name| place(name)) else {
             continue;
         };
-        for used in named(&code(&path)) {
+        for used in named(&own, &code(&path)) {
             if used
                 .first()
                 .and_then(|name| place(name))
@@ -124,11 +130,11 @@ fn within(layer: &str) -> BTreeMap<String, BTreeSet<String>> {
     for path in sources(&core().join(layer)) {
         let own = module(&path);
         // What gathers the layer's modules uses them all.
-        let Some(own) = own.get(1) else { continue };
-        let entry = uses.entry(own.clone()).or_default();
-        for used in named(&code(&path)) {
-            if used.first().is_some_and(|name| name == layer)
-                && let Some(there) = used.get(1).filter(|there| *there != own)
+        let Some(name) = own.get(1) else { continue };
+        let entry = uses.entry(name.clone()).or_default();
+        for used in named(&own, &code(&path)) {
+            if used.first().is_some_and(|first| first == layer)
+                && let Some(there) = used.get(1).filter(|there| *there != name)
             {
                 entry.insert(there.clone());
             }

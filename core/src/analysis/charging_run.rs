@@ -5,7 +5,7 @@ use serde::Serialize;
 use crate::analysis::temperatures::Temps;
 use crate::simulation::Limit;
 use crate::simulation::heat_soak::soak;
-use crate::simulation::management::Opening;
+use crate::simulation::opening::Opening;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{PeakLoad, Sample, Trace};
 

@@ -8,7 +8,8 @@ use crate::boat::{Inputs, SecondRole, WayKind, Worksheet};
 use crate::physics::losses::Losses;
 use crate::simulation::alternator::CalibratedAlternator;
 use crate::simulation::alternators::Alternators;
-use crate::simulation::plant::{MachineState, Moment, Output, Plant};
+use crate::simulation::moment::{MachineState, Moment, Output};
+use crate::simulation::plant::Plant;
 use crate::simulation::run::PeakLoad;
 
 /// One machine at one engine speed.

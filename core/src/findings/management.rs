@@ -7,7 +7,8 @@ use crate::boat::{Chemistry, Inputs, RegulatorKind, SecondRole, WayKind, Workshe
 use crate::findings::{Finding, Severity, add};
 use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::simulation::Limit;
-use crate::simulation::management::{BLOCK_CELLS, Opening, OpeningCause, setting_within_a};
+use crate::simulation::management::{BLOCK_CELLS, OpeningCause, setting_within_a};
+use crate::simulation::opening::Opening;
 use crate::units::clock;
 use crate::units::{amperes, degrees};
 

@@ -2,8 +2,8 @@
 //!
 //! [`alternator`] is one alternator, [`alternators`] all of the boat's,
 //! [`engine_space`] the air around them, [`plant`] the whole boat as prepared
-//! numbers and what happens aboard at one moment (`operating_point`);
-//! [`management`] what the bank's management system does about it; [`run`] steps
+//! numbers, `flow` what flows at one [`moment`] (`operating_point`);
+//! [`management`] what the bank's management system does about it, [`opening`] when; [`run`] steps
 //! through a whole run and [`Trace`](run::Trace) reads the answers off it;
 //! [`heat_soak`] watches the heat after the engine stops; [`steady_state`] finds
 //! where everything settles without a run; [`shore_charger`] charges at the quay.
@@ -12,13 +12,18 @@
 
 pub mod alternator;
 pub mod alternators;
+pub(crate) mod engine_fuel;
 pub mod engine_space;
+mod flow;
 pub mod heat_soak;
 pub mod management;
+pub mod moment;
+pub mod opening;
 mod operating_point;
 mod peaks;
 pub mod plant;
 pub mod run;
+mod run_state;
 pub mod shore_charger;
 pub mod steady_state;
 mod trace;

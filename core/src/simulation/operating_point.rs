@@ -5,7 +5,7 @@ use crate::numerics::falling_root;
 use crate::physics::battery::Bank;
 use crate::simulation::Limit;
 use crate::simulation::alternator::Unit;
-use crate::simulation::plant::MachineState;
+use crate::simulation::moment::MachineState;
 
 /// A machine at one moment: what its regulator allows and how warm its rotor is.
 pub(super) struct Ready<'a> {

@@ -5,8 +5,8 @@ use serde::Serialize;
 
 use crate::numerics::ode::Point;
 use crate::physics::losses::Losses;
-use crate::simulation::plant::{Moment, Output};
-use crate::simulation::run::{PARTS, moment};
+use crate::simulation::moment::{Moment, Output};
+use crate::simulation::run_state::{PARTS, moment};
 use crate::simulation::trace::Trace;
 
 /// The most of one alternator in a run. Current and power may have their

@@ -1,18 +1,16 @@
 //! The boat as prepared numbers, and what happens aboard at one moment.
 
-use std::cell::Cell;
-
-use crate::boat::{Injection, Inputs, SecondRole, WayKind};
+use crate::boat::{Inputs, SecondRole, WayKind};
 use crate::physics::battery::Bank;
-use crate::physics::fuel::{Willans, friction_kpa, friction_kw, willans};
+use crate::physics::fuel::Willans;
 use crate::physics::losses::{Losses, OpenLosses};
 use crate::physics::thermal::Temperatures;
-use crate::simulation::Limit;
 use crate::simulation::alternator::Unit;
 use crate::simulation::alternators::Alternators;
+use crate::simulation::engine_fuel::engine_fuel;
 use crate::simulation::engine_space::SpaceAir;
 use crate::simulation::management::{Management, OpeningCause};
-use crate::simulation::operating_point::{Ready, Source, Terminals, meet};
+use crate::simulation::moment::{Flow, MachineState, Moment, Output};
 
 /// Everything the charging run needs, worked out once.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -43,9 +41,9 @@ pub struct Plant {
     pub(crate) bank_limit_a: f64,
     /// Whether the regulator is told that limit and holds it.
     pub(crate) linked: bool,
-    start_v: f64,
-    services_a: f64,
-    converter: Option<Converter>,
+    pub(super) start_v: f64,
+    pub(super) services_a: f64,
+    pub(super) converter: Option<Converter>,
 }
 
 /// A second alternator and what it feeds.
@@ -58,76 +56,9 @@ pub struct SecondUnit {
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]
-struct Converter {
-    most_a: f64,
-    efficiency: f64,
-}
-
-/// Temperatures of a machine and what its regulator's sensor feels.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct MachineState {
-    /// Its lumps, and the air.
-    pub t: Temperatures,
-    /// What the sensor feels \[°C\].
-    pub sensed_c: f64,
-}
-
-impl MachineState {
-    /// A machine that has stood, all of it at one temperature \[°C\].
-    pub fn resting(celsius: f64) -> MachineState {
-        MachineState {
-            t: Temperatures::all(celsius),
-            sensed_c: celsius,
-        }
-    }
-}
-
-/// Current and voltage of one machine.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub struct Output {
-    /// \[A\]
-    pub amperes: f64,
-    /// \[V\]
-    pub volts: f64,
-}
-
-/// Currents and voltages at one moment.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Flow {
-    /// The alternator.
-    pub main: Output,
-    /// The second one; zero without.
-    pub second: Output,
-    /// Current into the bank \[A\]; negative when the boat draws more than it gets.
-    pub bank_a: f64,
-    /// Voltage at the bank \[V\].
-    pub bank_v: f64,
-    /// What holds it there.
-    pub limit: Limit,
-}
-
-/// What happens aboard at one moment.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Moment {
-    /// Currents and voltages.
-    pub flow: Flow,
-    /// Losses in the alternator.
-    pub losses: Losses,
-    /// Losses in the second one.
-    pub second_losses: Losses,
-}
-
-impl Moment {
-    /// Power the alternators' shafts take \[W\].
-    pub fn shaft_w(&self) -> f64 {
-        self.given_w() + self.losses.total_w() + self.second_losses.total_w()
-    }
-
-    /// Power the alternators give \[W\].
-    pub fn given_w(&self) -> f64 {
-        let power = |output: &Output| output.amperes * output.volts;
-        power(&self.flow.main) + power(&self.flow.second)
-    }
+pub(super) struct Converter {
+    pub(super) most_a: f64,
+    pub(super) efficiency: f64,
 }
 
 /// What flows at one moment, and the losses at any temperatures.
@@ -204,168 +135,6 @@ impl Plant {
         }
     }
 
-    /// What flows at a time \[s\] after the start, a state of charge (0 to 1)
-    /// and temperatures: the least of what machines, regulator and converter
-    /// allow, of what the held voltage lets flow, and of the bank's limit where
-    /// the regulator is told it. Nothing else knows that limit. `second` is not looked at where there is no second machine.
-    pub fn flow(
-        &self,
-        seconds: f64,
-        charge: f64,
-        main: &MachineState,
-        second: &MachineState,
-    ) -> Flow {
-        let terminals = Terminals::new(&self.bank, charge);
-        // Most that may reach house and bank together, and why.
-        let drawn_a = self.taken_a();
-        let held_v = self.held_at(&main.t, &second.t);
-        let held_a = (held_v - terminals.rest_v) / terminals.ohm + drawn_a;
-        let taken_a = if self.linked {
-            self.bank_limit_a + drawn_a
-        } else {
-            f64::INFINITY
-        };
-        let (most_a, most_limit) = if held_a < taken_a {
-            (held_a.max(0.0), Limit::ChargeVoltage)
-        } else {
-            (taken_a, Limit::BankLimit)
-        };
-        let main = Ready::new(&self.main, seconds, main);
-        let beside = self
-            .second
-            .as_ref()
-            .filter(|beside| beside.feeds_house)
-            .map(|beside| Ready::new(&beside.unit, seconds, second));
-        let from_start = self
-            .converter
-            .map(|converter| (converter, main.on(self.start_v)));
-        let first = |volts: f64| match &from_start {
-            None => main.on(volts),
-            Some((converter, given)) => self.converted(converter, given, volts),
-        };
-        let limit = Cell::new(main.limit);
-        let guess_a = 0.68 * main.allowed * self.main.curve.infinite_a;
-        let given_a = meet(most_a, guess_a, |house_a| {
-            let bank_a = house_a - drawn_a;
-            let volts = terminals.volts(bank_a);
-            let one = first(volts);
-            limit.set(one.limit);
-            let other = beside.as_ref().map(|beside| beside.on(volts));
-            let (other_a, other_slope) = other.map_or((0.0, 0.0), |o| (o.amperes, o.slope));
-            (
-                one.amperes + other_a,
-                (one.slope + other_slope) * terminals.slope(bank_a),
-            )
-        });
-        let house_a = given_a.min(most_a);
-        let bank_a = house_a - drawn_a;
-        let bank_v = terminals.volts(bank_a);
-        // Two machines share what flows as they could give it.
-        let other_a = beside.map_or(0.0, |beside| {
-            let (one, other) = (first(bank_v).amperes, beside.on(bank_v).amperes);
-            if one + other > 0.0 {
-                house_a * other / (one + other)
-            } else {
-                0.0
-            }
-        });
-        let main_a = house_a - other_a;
-        Flow {
-            main: match &from_start {
-                None => Output {
-                    amperes: main_a,
-                    volts: bank_v,
-                },
-                Some((converter, given)) => Output {
-                    amperes: self.drawn_a(converter, main_a, bank_v).min(given.amperes),
-                    volts: self.start_v,
-                },
-            },
-            second: self.second_output(other_a, bank_v, seconds, second),
-            bank_a,
-            bank_v,
-            limit: if given_a >= most_a {
-                most_limit
-            } else {
-                limit.get()
-            },
-        }
-    }
-
-    /// Voltage at which current into the house bank is turned down with the
-    /// alternators at these temperatures \[V\]. Of two built-in regulators the
-    /// one that holds more decides.
-    pub(crate) fn held_at(&self, main: &Temperatures, second: &Temperatures) -> f64 {
-        let charger_v = self.main.holds_v(main).unwrap_or(self.held_v);
-        self.second
-            .as_ref()
-            .and_then(|beside| beside.unit.holds_v(second))
-            .map_or(charger_v, |beside_v| beside_v.max(charger_v))
-    }
-
-    /// Whether that depends on the air as well as on the alternators.
-    pub(crate) fn held_by_built_in(&self) -> bool {
-        self.main.has_built_in() || self.second.is_some_and(|beside| beside.unit.has_built_in())
-    }
-
-    fn second_output(
-        &self,
-        house_a: f64,
-        bank_v: f64,
-        seconds: f64,
-        state: &MachineState,
-    ) -> Output {
-        match &self.second {
-            None => Output::default(),
-            Some(second) if second.feeds_house => Output {
-                amperes: house_a,
-                volts: bank_v,
-            },
-            Some(second) => Output {
-                amperes: Ready::new(&second.unit, seconds, state)
-                    .on(self.start_v)
-                    .amperes
-                    .min(self.services_a),
-                volts: self.start_v,
-            },
-        }
-    }
-
-    /// Whether the main machine also serves the start battery.
-    pub(crate) fn main_services_a(&self) -> f64 {
-        match &self.second {
-            Some(second) if !second.feeds_house => 0.0,
-            _ => self.services_a,
-        }
-    }
-
-    /// What a converter's output \[A\] takes from the start battery's side:
-    /// I_out·V_house/(η·V_start), and services on top \[A\].
-    fn drawn_a(&self, converter: &Converter, out_a: f64, house_v: f64) -> f64 {
-        out_a * house_v / (converter.efficiency * self.start_v) + self.main_services_a()
-    }
-
-    /// The main machine through the converter, given what it gives at the
-    /// start battery.
-    fn converted(&self, converter: &Converter, given: &Source, house_v: f64) -> Source {
-        let spare_w =
-            (given.amperes - self.main_services_a()).max(0.0) * converter.efficiency * self.start_v;
-        let able_a = spare_w / house_v;
-        if able_a < converter.most_a {
-            Source {
-                amperes: able_a,
-                slope: -able_a / house_v,
-                limit: given.limit,
-            }
-        } else {
-            Source {
-                amperes: converter.most_a,
-                slope: 0.0,
-                limit: Limit::Converter,
-            }
-        }
-    }
-
     /// Everything at one moment.
     pub fn moment(
         &self,
@@ -434,6 +203,21 @@ impl Plant {
     }
 }
 
+impl Alternators {
+    /// The boat with these alternators, its house drawing `load_a` \[A\] while
+    /// charging. `inputs` may differ from those they were calibrated with in
+    /// all that is not of an alternator, its regulator or its cooling air.
+    pub fn plant(&self, inputs: &Inputs, load_a: f64) -> Plant {
+        self.plant_at(inputs, load_a, inputs.eng.rpm)
+    }
+
+    /// The boat with these alternators at another engine speed \[rpm\]; see
+    /// [`Self::plant`].
+    pub fn plant_at(&self, inputs: &Inputs, load_a: f64, engine_rpm: f64) -> Plant {
+        Plant::with(self, inputs, load_a, engine_rpm)
+    }
+}
+
 /// What a converter turned round takes from the house bank \[A\]:
 /// I_services·V_start/(η·V_house).
 fn back_a(inputs: &Inputs, house_v: f64) -> f64 {
@@ -442,23 +226,4 @@ fn back_a(inputs: &Inputs, house_v: f64) -> f64 {
     }
     let way = &inputs.way;
     way.services_a * way.start_v / (way.converter_efficiency_pct / 100.0 * house_v)
-}
-
-/// What the way of injection adds to an engine's friction, C₁ \[kPa\]; see [`friction_kpa`].
-pub(crate) fn chamber_kpa(injection: Injection) -> f64 {
-    match injection {
-        Injection::Direct => 75.0,
-        Injection::Chamber => 110.0,
-    }
-}
-
-fn engine_fuel(inputs: &Inputs, engine_rpm: f64) -> Willans {
-    let eng = &inputs.eng;
-    let kpa = friction_kpa(chamber_kpa(eng.injection), engine_rpm, eng.stroke_mm);
-    willans(
-        friction_kw(kpa, eng.displacement_l, engine_rpm),
-        eng.indicated_efficiency_pct / 100.0,
-        eng.fuel_mj_kg,
-        eng.fuel_kg_l,
-    )
 }

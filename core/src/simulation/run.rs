@@ -5,22 +5,18 @@ use std::cell::Cell;
 
 use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
 use crate::physics::losses::Losses;
-use crate::physics::thermal::Temperatures;
 use crate::simulation::alternator::Unit;
-use crate::simulation::plant::{Drive, MachineState, Moment, Plant};
+use crate::simulation::moment::MachineState;
+use crate::simulation::plant::{Drive, Plant};
+use crate::simulation::run_state::{MAIN, PARTS, SECOND, State, machines, part, temperatures};
 
 pub use crate::simulation::peaks::{PeakLoad, Peaks};
 pub use crate::simulation::trace::{Sample, Stretch, Trace};
 
-/// Parts of a state: charge, air, and carried along alternator ampere-seconds
-/// and shaft joules; then winding, body, rectifier and sensor of each machine.
-/// One machine alone needs the first of them only, its sensor the last of
-/// these, where it lags.
+/// Parts of the state of one alternator, and of one whose sensor lags; see
+/// [`run_state`](super::run_state).
 const ALONE: usize = 7;
 const ALONE_LAGGING: usize = 8;
-pub(super) const PARTS: usize = 12;
-pub(super) type State = [f64; PARTS];
-
 /// No machine works at this temperature \[°C\]; a run ends there.
 const BURNT_C: f64 = 1000.0;
 
@@ -54,50 +50,6 @@ impl Fineness {
             longest_s: self.longest_s / factor,
         }
     }
-}
-
-/// Where the parts of the alternator begin, and those of the second one.
-pub(super) const MAIN: usize = 4;
-pub(super) const SECOND: usize = 8;
-
-fn part<const N: usize>(state: &[f64; N], at: usize) -> f64 {
-    state.get(at).copied().unwrap_or(state[1])
-}
-
-/// Temperatures of the machine whose parts begin at `first`.
-pub(super) fn temperatures<const N: usize>(state: &[f64; N], first: usize) -> Temperatures {
-    Temperatures {
-        winding_c: part(state, first),
-        body_c: part(state, first + 1),
-        rectifier_c: part(state, first + 2),
-        air_c: state[1],
-    }
-}
-
-fn machine<const N: usize>(unit: &Unit, state: &[f64; N], first: usize) -> MachineState {
-    let t = temperatures(state, first);
-    MachineState {
-        t,
-        sensed_c: unit.sensed_c(&t, part(state, first + 3)),
-    }
-}
-
-/// Both machines; the second one is only meant where there is one.
-pub(super) fn machines<const N: usize>(plant: &Plant, state: &[f64; N]) -> [MachineState; 2] {
-    let second = plant
-        .second
-        .as_ref()
-        .map_or(&plant.main, |beside| &beside.unit);
-    [
-        machine(&plant.main, state, MAIN),
-        machine(second, state, SECOND),
-    ]
-}
-
-/// What happens at a time and state.
-pub(super) fn moment<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> Moment {
-    let [main, second] = machines(plant, state);
-    plant.moment(seconds, state[0], &main, &second)
 }
 
 /// The two drives asked for last: a winding, a plate or air a little warmer

@@ -3,7 +3,8 @@
 use crate::numerics::falling_root;
 use crate::physics::thermal::{AirBalance, Temperatures};
 use crate::simulation::alternator::Unit;
-use crate::simulation::plant::{Flow, MachineState, Output, Plant};
+use crate::simulation::moment::{Flow, MachineState, Output};
+use crate::simulation::plant::Plant;
 
 /// The settled state of machines that keep charging.
 #[derive(Debug, Clone, Copy, PartialEq)]

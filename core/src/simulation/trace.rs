@@ -4,8 +4,9 @@ use crate::numerics::falling_root;
 use crate::numerics::ode::{Point, between};
 use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
-use crate::simulation::plant::{Flow, MachineState, Moment, Plant};
-use crate::simulation::run::{MAIN, PARTS, SECOND, State, machines, moment, temperatures};
+use crate::simulation::moment::{Flow, MachineState, Moment};
+use crate::simulation::plant::Plant;
+use crate::simulation::run_state::{MAIN, PARTS, SECOND, State, machines, moment, temperatures};
 
 /// A run that was reckoned, from which anything can be read off.
 #[derive(Debug, Clone, PartialEq)]

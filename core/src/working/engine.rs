@@ -1,6 +1,6 @@
 //! What the alternators ask of the engine, and its fuel.
 
-use crate::simulation::plant::chamber_kpa;
+use crate::simulation::engine_fuel::chamber_kpa;
 use crate::working::table::table;
 
 table! { ENGINE |_s, _own, _b, r, p, i|

@@ -3,7 +3,7 @@
 use crate::boat::{SensorPlace, WayKind};
 use crate::physics::battery::{Cells, lfp_cold_factor};
 use crate::simulation::Limit;
-use crate::simulation::plant::Output;
+use crate::simulation::moment::Output;
 use crate::working::run::resists;
 use crate::working::scene::Scene;
 use crate::working::table::table;

@@ -2,7 +2,7 @@
 
 use crate::analysis::{bank_volts, flooded};
 use crate::physics::battery::Bank;
-use crate::simulation::plant::Output;
+use crate::simulation::moment::Output;
 use crate::working::day::maybe;
 use crate::working::scene::{Boat, of};
 use crate::working::table::{Own, table};

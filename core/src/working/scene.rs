@@ -8,7 +8,8 @@ use crate::physics::thermal::{Machine, Temperatures};
 use crate::report::Report;
 use crate::simulation::alternator::Unit;
 use crate::simulation::heat_soak::soak;
-use crate::simulation::plant::{MachineState, Moment, Plant};
+use crate::simulation::moment::{MachineState, Moment};
+use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
 use crate::simulation::steady_state::{LATE_S, Settled, settled, warm};
 

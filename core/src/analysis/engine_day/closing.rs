@@ -3,7 +3,8 @@
 
 use crate::numerics::falling_root;
 use crate::physics::battery::Cells;
-use crate::simulation::plant::{MachineState, Plant};
+use crate::simulation::moment::MachineState;
+use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
 use crate::simulation::steady_state::{LATE_S, settled};
 

@@ -4,7 +4,8 @@ use serde::Serialize;
 
 use crate::analysis::engine_day::DAY_S;
 use crate::simulation::Limit;
-use crate::simulation::plant::{MachineState, Plant};
+use crate::simulation::moment::MachineState;
+use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, charge};
 use crate::simulation::steady_state::{LATE_S, settled};
 

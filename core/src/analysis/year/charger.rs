@@ -11,7 +11,8 @@
 //! calculated in full within one per cent, as a test holds.
 
 use crate::physics::battery::Bank;
-use crate::simulation::plant::{Flow, MachineState, Plant};
+use crate::simulation::moment::{Flow, MachineState};
+use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Sample, charge};
 use crate::simulation::steady_state::settled;
 

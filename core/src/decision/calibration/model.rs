@@ -11,7 +11,8 @@ use crate::physics::losses::Losses;
 use crate::physics::thermal::{AirBalance, Machine, Temperatures, fan_factor};
 use crate::simulation::alternator::{CalibratedAlternator, Unit, alternator_build};
 use crate::simulation::engine_space::SpaceAir;
-use crate::simulation::plant::{MachineState, Plant};
+use crate::simulation::moment::MachineState;
+use crate::simulation::plant::Plant;
 
 /// Case above its surroundings from which a log is said to begin warm \[K\].
 const WARM_K: f64 = 15.0;
