@@ -2,9 +2,11 @@
 //! through time, least squares. They use nothing of this crate.
 
 pub mod bracketed_root;
+mod interpolation;
 pub mod least_squares;
 pub mod linear;
 pub mod ode;
 mod rodas;
 
 pub use bracketed_root::falling_root;
+pub use interpolation::{interpolate, interpolate_evenly};

@@ -10,6 +10,7 @@
 //! what the engine gives. Every start is a cold one. It takes as long as a run
 //! calculated in full within one per cent, as a test holds.
 
+use crate::numerics::interpolate_evenly;
 use crate::physics::battery::Bank;
 use crate::simulation::moment::{Flow, MachineState};
 use crate::simulation::plant::Plant;
@@ -54,9 +55,10 @@ impl BuiltIn {
     /// a state of charge, 0 to 1. An alternator that a full bank leaves little to
     /// do cools again, to what it would settle at.
     fn drives_a(&self, hours: f64, charge: f64) -> f64 {
-        let over_v = level(&self.held_v, hours * STEPS_AN_HOUR) - self.bank.rest_v(charge);
+        let over_v =
+            interpolate_evenly(&self.held_v, hours * STEPS_AN_HOUR) - self.bank.rest_v(charge);
         let driven_a = over_v / self.bank.resistance_ohm(charge) + self.load_a;
-        driven_a.max(level(&self.settled_a, charge * CHARGES as f64))
+        driven_a.max(interpolate_evenly(&self.settled_a, charge * CHARGES as f64))
     }
 }
 
@@ -152,7 +154,7 @@ impl Charger {
         let held_a = self.built_in.as_ref().map_or(f64::INFINITY, |built_in| {
             built_in.drives_a(age_h + 0.5 * span_h, charge)
         });
-        let taken_a = level(&self.taken_a, charge * CHARGES as f64);
+        let taken_a = interpolate_evenly(&self.taken_a, charge * CHARGES as f64);
         self.warm_a(age_h, span_h, charge).min(taken_a).min(held_a)
     }
 
@@ -174,14 +176,14 @@ impl Charger {
     /// What heat lets through \[A\].
     fn warm_a(&self, age_h: f64, span_h: f64, charge: f64) -> f64 {
         let given_ah = self.until_ah(age_h + span_h) - self.until_ah(age_h);
-        given_ah / span_h * level(&self.filled, charge * CHARGES as f64)
+        given_ah / span_h * interpolate_evenly(&self.filled, charge * CHARGES as f64)
     }
 
     /// Ampere-hours until a time after the start \[h\].
     fn until_ah(&self, hours: f64) -> f64 {
         let step = hours * STEPS_AN_HOUR;
         let beyond_h = (step - STEPS as f64).max(0.0) / STEPS_AN_HOUR;
-        level(&self.warming_ah, step) + beyond_h * self.hot_a
+        interpolate_evenly(&self.warming_ah, step) + beyond_h * self.hot_a
     }
 }
 
@@ -200,17 +202,6 @@ fn filled(settled_a: &[f64], cold_a: &[f64], hot_a: f64) -> Vec<f64> {
             part
         })
         .collect()
-}
-
-/// Straight lines between the entries of a table, level outside.
-fn level(table: &[f64], place: f64) -> f64 {
-    let last = table.len().saturating_sub(1);
-    let before = (place.max(0.0) as usize).min(last);
-    match (table.get(before), table.get(before + 1)) {
-        (Some(a), Some(b)) => a + (b - a) * (place - before as f64).clamp(0.0, 1.0),
-        (Some(a), None) => *a,
-        _ => 0.0,
-    }
 }
 
 #[cfg(test)]

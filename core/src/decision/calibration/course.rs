@@ -2,6 +2,7 @@
 
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::log::Row;
+use crate::numerics::interpolate;
 
 /// Most readings that are kept apart; of a longer log neighbours are averaged.
 const MOST_READINGS: usize = 300;
@@ -23,18 +24,7 @@ impl Course {
 
     /// At a time \[s\]; before and after the readings, the nearest.
     pub fn at(&self, seconds: f64) -> Option<f64> {
-        let after = self.0.partition_point(|(at, _)| *at < seconds);
-        match (
-            after.checked_sub(1).and_then(|k| self.0.get(k)),
-            self.0.get(after),
-        ) {
-            (Some((t0, a)), Some((t1, b))) if t1 > t0 => {
-                Some(a + (b - a) * (seconds - t0) / (t1 - t0))
-            }
-            (_, Some((_, b))) => Some(*b),
-            (Some((_, a)), None) => Some(*a),
-            (None, None) => None,
-        }
+        interpolate(&self.0, seconds)
     }
 
     /// The first reading.

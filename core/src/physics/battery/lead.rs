@@ -2,7 +2,7 @@
 //! fill and as they cool, and an electrolyte that freezes the sooner the
 //! emptier they are.
 
-use crate::physics::battery::straight;
+use crate::numerics::interpolate;
 
 /// What tells one kind of lead battery from another; voltages of a 12 V block
 /// of six cells at 25 °C, common practice, no source.
@@ -107,13 +107,13 @@ impl LeadKind {
     /// Rest voltage of a 12 V block \[V\].
     pub fn rest_v(&self, charge: f64) -> f64 {
         let (empty, full) = self.rest_v;
-        straight(&[(0.0, empty), (1.0, full)], charge)
+        interpolate(&[(0.0, empty), (1.0, full)], charge).unwrap_or_default()
     }
 
     /// The same battery at a temperature \[°C\]: a cold one takes less at its
     /// compensated voltage and fills more slowly, a warm one more.
     pub fn at_temperature(self, celsius: f64) -> LeadKind {
-        let factor = straight(&ACCEPTANCE, celsius);
+        let factor = interpolate(&ACCEPTANCE, celsius).unwrap_or_default();
         LeadKind {
             appetite: factor * self.appetite,
             tail_h: self.tail_h / factor,
@@ -149,7 +149,7 @@ pub fn lead_freezes_c(charge: f64) -> f64 {
 
 /// Freezing point of sulphuric acid of a density \[kg/L\], \[°C\].
 pub fn acid_freezes_c(density_kg_l: f64) -> f64 {
-    straight(&FREEZING, density_kg_l)
+    interpolate(&FREEZING, density_kg_l).unwrap_or_default()
 }
 
 /// Hours a battery lasts at a current: t = H·(C/(I·H))^k for a capacity C

@@ -1,6 +1,6 @@
 //! Lithium iron phosphate cells.
 
-use crate::physics::battery::straight;
+use crate::numerics::interpolate;
 
 /// Rest voltage of an LFP cell \[V\] against state of charge (0 to 1), 25 °C,
 /// typical, from memory. Within 65 mV at 20 % and 50 mV above 30 % of the
@@ -89,10 +89,10 @@ pub const LFP_LADDER: [LadderStep; 6] = [
 /// Rest voltage of one LFP cell \[V\] at a state of charge, 0 to 1; straight
 /// lines between the points, level outside.
 pub fn lfp_rest_v(charge: f64) -> f64 {
-    straight(&REST, charge)
+    interpolate(&REST, charge).unwrap_or_default()
 }
 
 /// How much more a cold bank resists than one at 25 °C.
 pub fn lfp_cold_factor(temperature_c: f64) -> f64 {
-    straight(&COLD, temperature_c)
+    interpolate(&COLD, temperature_c).unwrap_or_default()
 }

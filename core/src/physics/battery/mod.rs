@@ -89,17 +89,3 @@ impl Bank {
 pub fn lfp_resistance_ohm(ohm_ah: f64, blocks: f64, capacity_ah: f64) -> f64 {
     ohm_ah * blocks / capacity_ah
 }
-
-/// A figure from a table of points in rising order: straight lines between
-/// them, level outside.
-pub(super) fn straight(table: &[(f64, f64)], x: f64) -> f64 {
-    let after = table.partition_point(|point| point.0 <= x);
-    match (
-        after.checked_sub(1).and_then(|at| table.get(at)),
-        table.get(after),
-    ) {
-        (Some(&(x0, y0)), Some(&(x1, y1))) => y0 + (y1 - y0) * (x - x0) / (x1 - x0),
-        (Some(&(_, y)), None) | (None, Some(&(_, y))) => y,
-        (None, None) => 0.0,
-    }
-}
