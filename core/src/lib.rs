@@ -17,8 +17,8 @@
 //! answers are, [`trial`] corrects the model by readings of a real run,
 //! [`working`] shows how each result came about,
 //! [`mod@settings`] says what to set in each device, [`mod@first_run`] how to put
-//! it into service, [`share`] writes texts and tables to take along, `glossary` tells what the
-//! words of the trade mean.
+//! it into service, [`share`] writes texts and tables to take along, [`glossary`]
+//! tells what the words of the trade mean.
 
 pub mod arrange;
 pub mod belt;
@@ -27,7 +27,6 @@ pub mod disconnect;
 pub mod energy;
 pub mod fields;
 pub mod first_run;
-#[cfg(feature = "words")]
 pub mod glossary;
 pub mod goal;
 mod most;

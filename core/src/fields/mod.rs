@@ -4,6 +4,7 @@
 
 mod check;
 mod choice;
+mod duration;
 mod effect;
 mod section;
 mod spec;
@@ -14,6 +15,8 @@ mod value;
 pub(crate) use check::no_input;
 pub use check::{Complaint, parse_number, quoted};
 pub(crate) use choice::choice;
+pub(crate) use duration::after;
+pub use duration::brief_clock;
 pub(crate) use effect::effects;
 pub use effect::{Direction, Effect, Effects};
 pub use section::{Field, Section};

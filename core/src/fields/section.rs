@@ -3,8 +3,6 @@
 //! reads; `sections!` joins the sections into the worksheet's inputs and gives
 //! each input its [`Key`](crate::worksheet::Key).
 
-use std::marker::PhantomData;
-
 use super::{Spec, Value};
 
 /// One input of a section: its name, description, and how to reach it.
@@ -13,29 +11,34 @@ pub struct Field<S: 'static> {
     pub name: &'static str,
     /// Its description.
     pub spec: Spec,
-    at: u8,
-    of: PhantomData<fn(S)>,
+    get: fn(&S) -> Value,
+    set: fn(&mut S, Value),
 }
 
 impl<S: Section> Field<S> {
-    /// Describes one; `at` is its place in the section.
-    pub(crate) const fn new(name: &'static str, spec: Spec, at: u8) -> Field<S> {
+    /// Describes one.
+    pub(crate) const fn new(
+        name: &'static str,
+        spec: Spec,
+        get: fn(&S) -> Value,
+        set: fn(&mut S, Value),
+    ) -> Field<S> {
         Field {
             name,
             spec,
-            at,
-            of: PhantomData,
+            get,
+            set,
         }
     }
 
     /// Reads it.
     pub fn get(&self, section: &S) -> Value {
-        section.get(usize::from(self.at))
+        (self.get)(section)
     }
 
     /// Sets it to a value that [`Spec::accept`] took.
     pub fn set(&self, section: &mut S, value: Value) {
-        section.set(usize::from(self.at), value);
+        (self.set)(section, value);
     }
 }
 
@@ -43,12 +46,6 @@ impl<S: Section> Field<S> {
 pub trait Section: Default + 'static {
     /// Its inputs, in the order the form shows them.
     const FIELDS: &'static [Field<Self>];
-
-    /// The input at a place of [`Section::FIELDS`]; absent beyond its end.
-    fn get(&self, at: usize) -> Value;
-
-    /// Sets it to a value that [`Spec::accept`] took.
-    fn set(&mut self, at: usize, value: Value);
 }
 
 macro_rules! section {
@@ -62,38 +59,16 @@ macro_rules! section {
             )+
         }
 
-        const _: () = {
-            // A static, so that the table stands once in the program.
-            static TABLE: &[$crate::fields::Field<$name>] = &[$(
-                $crate::fields::Field::new(stringify!($field), $spec, Ordinal::$field as u8),
+        impl $crate::fields::Section for $name {
+            const FIELDS: &'static [$crate::fields::Field<Self>] = &[$(
+                $crate::fields::Field::new(
+                    stringify!($field),
+                    $spec,
+                    |section| $crate::fields::Held::to_value(section.$field),
+                    |section, value| section.$field = $crate::fields::Held::from_value(value),
+                ),
             )+];
-
-            /// The places, by name: matched rather than pointed to, which is
-            /// half the size of a function each.
-            #[allow(non_camel_case_types)]
-            enum Ordinal { $($field,)+ }
-            struct At;
-            #[allow(non_upper_case_globals)]
-            impl At { $(const $field: usize = Ordinal::$field as usize;)+ }
-
-            impl $crate::fields::Section for $name {
-                const FIELDS: &'static [$crate::fields::Field<Self>] = TABLE;
-
-                fn get(&self, at: usize) -> $crate::fields::Value {
-                    match at {
-                        $(At::$field => $crate::fields::Held::to_value(self.$field),)+
-                        _ => $crate::fields::Value::Absent,
-                    }
-                }
-
-                fn set(&mut self, at: usize, value: $crate::fields::Value) {
-                    match at {
-                        $(At::$field => self.$field = $crate::fields::Held::from_value(value),)+
-                        _ => {}
-                    }
-                }
-            }
-        };
+        }
 
         impl Default for $name {
             fn default() -> Self {
@@ -172,12 +147,12 @@ macro_rules! sections {
             /// Reads an input.
             pub fn get(&self, key: Key) -> $crate::fields::Value {
                 match key.section {
-                    $(SectionId::$section => $crate::fields::Section::get(&self.$section, usize::from(key.field)),)+
+                    $(SectionId::$section => <$type as $crate::fields::Section>::FIELDS[usize::from(key.field)].get(&self.$section),)+
                 }
             }
             fn put(&mut self, key: Key, value: $crate::fields::Value) {
                 match key.section {
-                    $(SectionId::$section => $crate::fields::Section::set(&mut self.$section, usize::from(key.field), value),)+
+                    $(SectionId::$section => <$type as $crate::fields::Section>::FIELDS[usize::from(key.field)].set(&mut self.$section, value),)+
                 }
             }
         }

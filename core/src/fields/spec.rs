@@ -110,8 +110,7 @@ pub enum Kind {
 pub struct Spec {
     /// What the form calls it.
     pub label: &'static str,
-    /// Where to read it on a boat, and what it does; empty without the feature
-    /// `words`.
+    /// Where to read it on a boat, and what it does.
     pub help: &'static str,
     /// What it takes.
     pub kind: Kind,
@@ -191,9 +190,7 @@ pub(crate) const fn choose(
 
 impl Spec {
     pub(crate) const fn help(mut self, help: &'static str) -> Spec {
-        if cfg!(feature = "words") {
-            self.help = help;
-        }
+        self.help = help;
         self
     }
     pub(crate) const fn measured(mut self) -> Spec {

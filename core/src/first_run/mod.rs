@@ -36,10 +36,9 @@ pub struct Stage {
 pub struct Step {
     /// Its name, the same for ever: what a tick is kept under.
     pub id: &'static str,
-    /// What to do; without the feature `words` only the part with this boat's
-    /// figures.
+    /// What to do, with this boat's figures.
     pub text: String,
-    /// What to beware of while doing it; empty without the feature `words`.
+    /// What to beware of while doing it.
     pub caution: Option<&'static str>,
     /// When to stop and not go on.
     pub stop: Option<String>,
@@ -103,9 +102,7 @@ pub fn first_run(sheet: &Worksheet, report: &Report) -> Vec<Stage> {
             }
             let mut text = item.text.to_string();
             if let Some(figure) = item.figure {
-                if !text.is_empty() {
-                    text.push(' ');
-                }
+                text.push(' ');
                 text.push_str(&figure(&figures));
             }
             listed.push(Step {
@@ -131,14 +128,6 @@ pub fn first_run(sheet: &Worksheet, report: &Report) -> Vec<Stage> {
 /// The place of a step in the whole list; none if there is no such step.
 pub(crate) fn place_of(id: &str) -> Option<usize> {
     STEPS.iter().position(|item| item.id == id)
-}
-
-/// Of every step there is: its id, what to do, and what to beware of. Empty
-/// words without the feature `words`.
-pub fn words() -> impl Iterator<Item = (&'static str, &'static str, &'static str)> {
-    STEPS
-        .iter()
-        .map(|item| (item.id, item.text, item.caution.unwrap_or_default()))
 }
 
 /// Every step there is, of any boat, in order.

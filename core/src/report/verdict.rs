@@ -7,6 +7,7 @@ use super::{Report, clock};
 use crate::charge::Limit;
 use crate::charge::management::OpeningCause;
 use crate::charge::run::Trace;
+use crate::fields::after;
 use crate::most::called;
 use crate::worksheet::Inputs;
 
@@ -228,11 +229,7 @@ fn disconnects(cause: OpeningCause, after_s: f64, load_lost: bool) -> String {
         OpeningCause::Cold => "its cells are too cold",
         OpeningCause::Hot => "its cells are too hot",
     };
-    let when = if after_s < 90.0 {
-        format!("{after_s:.0} s")
-    } else {
-        clock(after_s / 60.0)
-    };
+    let when = after(after_s);
     let under_load = if load_lost { " under load" } else { "" };
     format!("The battery disconnects{under_load} after {when}: {why}.")
 }

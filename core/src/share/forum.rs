@@ -3,7 +3,7 @@
 
 use super::differences::{Difference, told};
 use super::style::Style;
-use crate::fields::Knowledge;
+use crate::fields::{Knowledge, after};
 use crate::report::{Report, Severity, clock};
 use crate::sure::{Certainty, Range};
 use crate::worksheet::{Key, Worksheet};
@@ -106,7 +106,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
         None => match &report.run.opening {
             Some(opening) => format!(
                 "the battery management system disconnects the bank first, after {}",
-                soon(opening.after_s)
+                after(opening.after_s)
             ),
             None => format!("not within {} h", run.longest_h),
         },
@@ -140,14 +140,6 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             run.from_pct, run.to_pct, report.run.peak.winding_c, report.run.peak.case_c
         ),
     ]
-}
-
-/// Seconds as "40 s", or as a clock has them.
-fn soon(seconds: f64) -> String {
-    match seconds < 60.0 {
-        true => format!("{seconds:.0} s"),
-        false => clock(seconds / 60.0),
-    }
 }
 
 fn findings(report: &Report) -> Vec<String> {

@@ -4,9 +4,10 @@ use super::{Finding, Severity, add};
 use crate::charge::Limit;
 use crate::charge::management::{BLOCK_CELLS, Opening, OpeningCause, setting_within_a};
 use crate::disconnect::{Disconnect, Dump, DumpReport, Exposure};
+use crate::fields::after;
 use crate::most::called;
 use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
-use crate::report::{Report, clock};
+use crate::report::Report;
 use crate::settings::{amperes, degrees};
 use crate::worksheet::{Chemistry, Inputs, RegulatorKind, SecondRole, WayKind, Worksheet};
 
@@ -40,7 +41,7 @@ pub(super) fn management_findings(
 
 /// Why it opens, and when.
 fn cause(inputs: &Inputs, opening: &Opening) -> String {
-    let after = when(opening.after_s);
+    let after = format!("{} after the start", after(opening.after_s));
     let limit_a = inputs.charge_limit_a();
     let bank_c = degrees(inputs.bank.temperature_c);
     match opening.cause {
@@ -63,14 +64,6 @@ fn cause(inputs: &Inputs, opening: &Opening) -> String {
         OpeningCause::Hot => format!(
             "The bank cannot be charged: its cells are at {bank_c} °C, and the battery management system disconnects it {after}."
         ),
-    }
-}
-
-fn when(after_s: f64) -> String {
-    if after_s < 90.0 {
-        format!("{after_s:.0} s after the start")
-    } else {
-        format!("after {}", clock(after_s / 60.0))
     }
 }
 
