@@ -73,6 +73,7 @@ const TESTS: Stage = Stage {
             "--locked",
             "--workspace",
             "--exclude=bindgen-standin",
+            "--features=ampwright-core/cli",
             "--no-fail-fast",
         ];
         let done = count(&args, &mut tally);

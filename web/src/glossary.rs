@@ -5,9 +5,6 @@ use crate::paper::Section;
 
 /// The fold, a list of words and what they mean.
 pub const SECTION: Section = Section::still(|| {
-    #[cfg(target_arch = "wasm32")]
-    let list = "";
-    #[cfg(not(target_arch = "wasm32"))]
     let list: String = ampwright_core::text::glossary::GLOSSARY
         .iter()
         .map(|entry| format!("<dt>{}</dt><dd>{}</dd>", entry.word, entry.means))
@@ -20,7 +17,6 @@ pub const SECTION: Section = Section::still(|| {
 
 #[cfg(test)]
 mod tests {
-    use ampwright_core::analysis::{cable, load_dump};
     use ampwright_core::boat::demo;
     use ampwright_core::guidance::{commissioning, settings};
     use ampwright_core::text::glossary::GLOSSARY;

@@ -250,7 +250,7 @@ fn moment(plant: &Plant, sample: Sample) -> Moment {
 fn shares(stretches: &[StretchReport]) -> Vec<LimitShare> {
     let span = |stretch: &StretchReport| stretch.to_min - stretch.from_min;
     let total: f64 = stretches.iter().map(span).sum();
-    let shares: Vec<LimitShare> = Limit::ALL
+    let mut shares: Vec<LimitShare> = Limit::ALL
         .into_iter()
         .map(|limit| LimitShare {
             limit,
@@ -264,12 +264,8 @@ fn shares(stretches: &[StretchReport]) -> Vec<LimitShare> {
         })
         .filter(|share| share.share_pct > 0.0)
         .collect();
-    let mut ordered: Vec<LimitShare> = Vec::new();
-    for share in shares {
-        let place = ordered.partition_point(|before| before.share_pct >= share.share_pct);
-        ordered.insert(place, share);
-    }
-    ordered
+    shares.sort_by(|one, other| other.share_pct.total_cmp(&one.share_pct));
+    shares
 }
 
 fn air_settles_min(series: &[Moment]) -> Option<f64> {

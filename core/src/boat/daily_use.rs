@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::{Basis, Current, When, Worksheet};
+use crate::boat::{Basis, Current, When, Worksheet};
 
 /// Use of one day.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]

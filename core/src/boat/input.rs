@@ -1,7 +1,7 @@
 //! How an input of a boat is written in its `section!`: its description, when it
 //! matters, and what an empty field stands for.
 
-use super::{Inputs, Worksheet};
+use crate::boat::{Inputs, Worksheet};
 use crate::schema::{Choice, Kind, Knowledge, Place, Spec, Spread};
 use crate::units::UnitOfMeasure;
 
@@ -75,9 +75,7 @@ pub(crate) const fn choose(
 
 impl Input {
     pub(crate) const fn help(mut self, help: &'static str) -> Input {
-        if cfg!(feature = "words") {
-            self.spec.help = help;
-        }
+        self.spec.help = help;
         self
     }
     pub(crate) const fn measured(mut self) -> Input {

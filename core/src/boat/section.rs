@@ -4,8 +4,6 @@
 //! each input its [`Key`](crate::boat::Key).
 
 use crate::boat::{Input, Inputs, Worksheet};
-use std::marker::PhantomData;
-
 use crate::schema::{Spec, Value};
 
 /// One input of a section: its name, description, and how to reach it.
@@ -18,31 +16,36 @@ pub struct Field<S: 'static> {
     pub applies: fn(&Inputs) -> bool,
     /// The figure used where it is left empty, if it is one.
     pub empty_means: fn(&Worksheet) -> Option<f64>,
-    at: u8,
-    of: PhantomData<fn(S)>,
+    get: fn(&S) -> Value,
+    set: fn(&mut S, Value),
 }
 
 impl<S: Section> Field<S> {
-    /// Describes one; `at` is its place in the section.
-    pub(crate) const fn new(name: &'static str, input: Input, at: u8) -> Field<S> {
+    /// Describes one.
+    pub(crate) const fn new(
+        name: &'static str,
+        input: Input,
+        get: fn(&S) -> Value,
+        set: fn(&mut S, Value),
+    ) -> Field<S> {
         Field {
             name,
             spec: input.spec,
             applies: input.applies,
             empty_means: input.empty_means,
-            at,
-            of: PhantomData,
+            get,
+            set,
         }
     }
 
     /// Reads it.
     pub fn get(&self, section: &S) -> Value {
-        section.get(usize::from(self.at))
+        (self.get)(section)
     }
 
     /// Sets it to a value that [`Spec::accept`] took.
     pub fn set(&self, section: &mut S, value: Value) {
-        section.set(usize::from(self.at), value);
+        (self.set)(section, value);
     }
 }
 
@@ -50,12 +53,6 @@ impl<S: Section> Field<S> {
 pub trait Section: Default + 'static {
     /// Its inputs, in the order the form shows them.
     const FIELDS: &'static [Field<Self>];
-
-    /// The input at a place of [`Section::FIELDS`]; absent beyond its end.
-    fn get(&self, at: usize) -> Value;
-
-    /// Sets it to a value that [`Spec::accept`] took.
-    fn set(&mut self, at: usize, value: Value);
 }
 
 macro_rules! section {
@@ -69,38 +66,16 @@ macro_rules! section {
             )+
         }
 
-        const _: () = {
-            // A static, so that the table stands once in the program.
-            static TABLE: &[$crate::boat::Field<$name>] = &[$(
-                $crate::boat::Field::new(stringify!($field), $input, Ordinal::$field as u8),
+        impl $crate::boat::Section for $name {
+            const FIELDS: &'static [$crate::boat::Field<Self>] = &[$(
+                $crate::boat::Field::new(
+                    stringify!($field),
+                    $input,
+                    |section| $crate::schema::Held::to_value(section.$field),
+                    |section, value| section.$field = $crate::schema::Held::from_value(value),
+                ),
             )+];
-
-            /// The places, by name: matched rather than pointed to, which is
-            /// half the size of a function each.
-            #[allow(non_camel_case_types)]
-            enum Ordinal { $($field,)+ }
-            struct At;
-            #[allow(non_upper_case_globals)]
-            impl At { $(const $field: usize = Ordinal::$field as usize;)+ }
-
-            impl $crate::boat::Section for $name {
-                const FIELDS: &'static [$crate::boat::Field<Self>] = TABLE;
-
-                fn get(&self, at: usize) -> $crate::schema::Value {
-                    match at {
-                        $(At::$field => $crate::schema::Held::to_value(self.$field),)+
-                        _ => $crate::schema::Value::Absent,
-                    }
-                }
-
-                fn set(&mut self, at: usize, value: $crate::schema::Value) {
-                    match at {
-                        $(At::$field => self.$field = $crate::schema::Held::from_value(value),)+
-                        _ => {}
-                    }
-                }
-            }
-        };
+        }
 
         impl Default for $name {
             fn default() -> Self {
@@ -191,12 +166,12 @@ macro_rules! sections {
             /// Reads an input.
             pub fn get(&self, key: Key) -> $crate::schema::Value {
                 match key.section {
-                    $(SectionId::$section => $crate::boat::Section::get(&self.$section, usize::from(key.field)),)+
+                    $(SectionId::$section => <$type as $crate::boat::Section>::FIELDS[usize::from(key.field)].get(&self.$section),)+
                 }
             }
             pub(crate) fn put(&mut self, key: Key, value: $crate::schema::Value) {
                 match key.section {
-                    $(SectionId::$section => $crate::boat::Section::set(&mut self.$section, usize::from(key.field), value),)+
+                    $(SectionId::$section => <$type as $crate::boat::Section>::FIELDS[usize::from(key.field)].set(&mut self.$section, value),)+
                 }
             }
         }

@@ -8,7 +8,7 @@ use crate::exchange::style::Style;
 use crate::findings::Severity;
 use crate::report::Report;
 use crate::schema::Knowledge;
-use crate::units::clock;
+use crate::units::{after, clock};
 
 /// Most inputs that are written out; the link has them all.
 const MOST: usize = 12;
@@ -108,7 +108,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
         None => match &report.analyses.run.opening {
             Some(opening) => format!(
                 "the battery management system disconnects the bank first, after {}",
-                soon(opening.after_s)
+                after(opening.after_s)
             ),
             None => format!("not within {} h", run.longest_h),
         },
@@ -146,14 +146,6 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             report.analyses.run.peak.case_c
         ),
     ]
-}
-
-/// Seconds as "40 s", or as a clock has them.
-fn soon(seconds: f64) -> String {
-    match seconds < 60.0 {
-        true => format!("{seconds:.0} s"),
-        false => clock(seconds / 60.0),
-    }
 }
 
 fn findings(report: &Report) -> Vec<String> {

@@ -9,8 +9,7 @@ use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::simulation::Limit;
 use crate::simulation::management::{BLOCK_CELLS, OpeningCause, setting_within_a};
 use crate::simulation::opening::Opening;
-use crate::units::clock;
-use crate::units::{amperes, degrees};
+use crate::units::{after, amperes, degrees};
 
 /// How far a current may lie above a bank's limit and still count as held at
 /// it: see [`crate::simulation::management`].
@@ -42,7 +41,7 @@ pub(super) fn management_findings(
 
 /// Why it opens, and when.
 fn cause(inputs: &Inputs, opening: &Opening) -> String {
-    let after = when(opening.after_s);
+    let after = format!("{} after the start", after(opening.after_s));
     let limit_a = inputs.charge_limit_a();
     let bank_c = degrees(inputs.bank.temperature_c);
     match opening.cause {
@@ -65,14 +64,6 @@ fn cause(inputs: &Inputs, opening: &Opening) -> String {
         OpeningCause::Hot => format!(
             "The bank cannot be charged: its cells are at {bank_c} °C, and the battery management system disconnects it {after}."
         ),
-    }
-}
-
-fn when(after_s: f64) -> String {
-    if after_s < 90.0 {
-        format!("{after_s:.0} s after the start")
-    } else {
-        format!("after {}", clock(after_s / 60.0))
     }
 }
 

@@ -8,7 +8,7 @@ use crate::analysis::{NEAR_K, Part, PartLimit, first_passed, nearest, part_limit
 use crate::boat::Inputs;
 use crate::simulation::Limit;
 use crate::simulation::management::OpeningCause;
-use crate::units::clock;
+use crate::units::{after, clock};
 
 /// Whether the alternator survives. Temperatures are in °C.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -228,11 +228,7 @@ fn disconnects(cause: OpeningCause, after_s: f64, load_lost: bool) -> String {
         OpeningCause::Cold => "its cells are too cold",
         OpeningCause::Hot => "its cells are too hot",
     };
-    let when = if after_s < 90.0 {
-        format!("{after_s:.0} s")
-    } else {
-        clock(after_s / 60.0)
-    };
+    let when = after(after_s);
     let under_load = if load_lost { " under load" } else { "" };
     format!("The battery disconnects{under_load} after {when}: {why}.")
 }

@@ -26,7 +26,7 @@ pub fn interpolate_evenly(table: &[f64], place: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use super::{interpolate, interpolate_evenly};
+    use crate::numerics::interpolation::{interpolate, interpolate_evenly};
 
     #[test]
     fn straight_between_and_level_outside() {

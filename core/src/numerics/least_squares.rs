@@ -169,7 +169,6 @@ fn step(normal: &[Vec<f64>], fall: &[f64], moves: &[bool], damping: f64) -> Opti
 }
 
 /// Sum of products, as far as both go.
-#[inline(never)]
 fn dot(a: &[f64], b: &[f64]) -> f64 {
     a.iter().zip(b).map(|(a, b)| a * b).sum()
 }

@@ -1,7 +1,7 @@
 //! The sun on a level surface and what panels make of it. All times are solar:
 //! at 12 the sun stands highest.
 
-use std::f64::consts::{FRAC_PI_2, PI, TAU};
+use std::f64::consts::PI;
 
 /// Days of the year whose sun is about the mean of their month, January
 /// first: S. A. Klein, "Calculation of monthly average insolation on tilted
@@ -32,11 +32,11 @@ impl SunPlace {
         let days = day - 0.5;
         let anomaly = (357.528 + 0.985_600_3 * days).to_radians();
         let longitude =
-            (280.460 + 0.985_647_4 * days + 1.915 * sin(anomaly) + 0.020 * sin(2.0 * anomaly))
+            (280.460 + 0.985_647_4 * days + 1.915 * anomaly.sin() + 0.020 * (2.0 * anomaly).sin())
                 .to_radians();
-        let distance = 1.00014 - 0.01671 * cos(anomaly) - 0.00014 * cos(2.0 * anomaly);
+        let distance = 1.00014 - 0.01671 * anomaly.cos() - 0.00014 * (2.0 * anomaly).cos();
         SunPlace {
-            sin_declination: sin(23.439_f64.to_radians()) * sin(longitude),
+            sin_declination: 23.439_f64.to_radians().sin() * longitude.sin(),
             nearness: distance.powi(-2),
         }
     }
@@ -55,7 +55,7 @@ impl SunPlace {
     pub fn outside_air_mj(&self, latitude_deg: f64) -> f64 {
         let (up, across) = self.height(latitude_deg);
         let sunset = self.sunset_rad(latitude_deg);
-        let through_day = sunset * up + across * sin(sunset);
+        let through_day = sunset * up + across * sunset.sin();
         (24.0 * 60.0 / PI * 0.0820 * self.nearness * through_day).max(0.0)
     }
 
@@ -65,8 +65,8 @@ impl SunPlace {
         let latitude = latitude_deg.to_radians();
         let cos_declination = (1.0 - self.sin_declination.powi(2)).sqrt();
         (
-            sin(latitude) * self.sin_declination,
-            cos(latitude) * cos_declination,
+            latitude.sin() * self.sin_declination,
+            latitude.cos() * cos_declination,
         )
     }
 }
@@ -84,13 +84,13 @@ pub fn daylight_h(sunset_rad: f64) -> f64 {
 /// over each hour and scaled to the whole. For a sun that does not rise the
 /// sum falls to the two hours at noon.
 pub fn hour_shares(sunset_rad: f64) -> impl Iterator<Item = f64> {
-    let a = 0.409 + 0.5016 * sin(sunset_rad - PI / 3.0);
-    let b = 0.6609 - 0.4767 * sin(sunset_rad - PI / 3.0);
-    let c = cos(sunset_rad);
+    let a = 0.409 + 0.5016 * (sunset_rad - PI / 3.0).sin();
+    let b = 0.6609 - 0.4767 * (sunset_rad - PI / 3.0).sin();
+    let c = sunset_rad.cos();
     // The integral from noon.
     let until = move |w: f64| {
         let w = w.clamp(-sunset_rad, sunset_rad);
-        (a - b * c) * sin(w) - a * c * w + b * (0.5 * w + 0.25 * sin(2.0 * w))
+        (a - b * c) * w.sin() - a * c * w + b * (0.5 * w + 0.25 * (2.0 * w).sin())
     };
     let whole = 2.0 * until(sunset_rad);
     (-12..12).map(move |hour| {
@@ -117,46 +117,9 @@ pub fn heat_factor(cell_c: f64, loss_per_k: f64) -> f64 {
     (1.0 - loss_per_k * (cell_c - 25.0)).max(0.0)
 }
 
-/// Sine of an angle \[rad\] of not too many turns, to 1e-12: the series to the
-/// 17th power after folding the angle into a quarter turn. The general one of
-/// the library reduces any angle and is larger than all else in this file, too
-/// large for a page.
-fn sin(angle: f64) -> f64 {
-    let x = angle - TAU * (angle / TAU).round_ties_even();
-    let x = if x.abs() > FRAC_PI_2 {
-        PI.copysign(x) - x
-    } else {
-        x
-    };
-    // n·(n + 1) of the powers, highest first.
-    let steps = [272.0, 210.0, 156.0, 110.0, 72.0, 42.0, 20.0, 6.0];
-    x * steps
-        .into_iter()
-        .fold(1.0, |sum, step| 1.0 - x * x / step * sum)
-}
-
-/// Cosine likewise.
-fn cos(angle: f64) -> f64 {
-    sin(angle + FRAC_PI_2)
-}
-
 /// Energy from panels \[W·h\]: label power \[W\] times hours of full sun times
 /// yield (0 to 1); J. A. Duffie, W. A. Beckman, "Solar Engineering of Thermal
 /// Processes" (from memory), for the idea of full-sun hours.
 pub fn sun_wh(panel_w: f64, full_hours: f64, yield_share: f64) -> f64 {
     panel_w * full_hours * yield_share
-}
-
-#[cfg(test)]
-mod tests {
-    use crate::physics::solar::{cos, sin};
-
-    #[test]
-    fn sine_and_cosine() {
-        for step in -4000..=4000 {
-            let angle = 0.01 * f64::from(step);
-            assert!((sin(angle) - angle.sin()).abs() < 1e-12, "{angle}");
-            assert!((cos(angle) - angle.cos()).abs() < 1e-12, "{angle}");
-        }
-    }
 }

@@ -101,8 +101,7 @@ pub enum Kind {
 pub struct Spec {
     /// What the form calls it.
     pub label: &'static str,
-    /// Where to read it on a boat, and what it does; empty without the feature
-    /// `words`.
+    /// Where to read it on a boat, and what it does.
     pub help: &'static str,
     /// What it takes.
     pub kind: Kind,

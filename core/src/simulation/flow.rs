@@ -3,11 +3,11 @@
 
 use std::cell::Cell;
 
-use super::Limit;
-use super::moment::{Flow, MachineState, Output};
-use super::operating_point::{Ready, Source, Terminals, meet};
-use super::plant::{Converter, Plant};
 use crate::physics::thermal::Temperatures;
+use crate::simulation::Limit;
+use crate::simulation::moment::{Flow, MachineState, Output};
+use crate::simulation::operating_point::{Ready, Source, Terminals, meet};
+use crate::simulation::plant::{Converter, Plant};
 
 impl Plant {
     /// What flows at a time \[s\] after the start, a state of charge (0 to 1)

@@ -1,8 +1,8 @@
 //! One moment aboard: how warm the alternators are, what flows, what is lost.
 
-use super::Limit;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::Temperatures;
+use crate::simulation::Limit;
 
 /// Temperatures of a machine and what its regulator's sensor feels.
 #[derive(Debug, Clone, Copy, PartialEq)]

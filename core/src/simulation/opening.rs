@@ -2,9 +2,9 @@
 
 use serde::Serialize;
 
-use super::management::OpeningCause;
-use super::moment::Flow;
-use super::trace::Trace;
+use crate::simulation::management::OpeningCause;
+use crate::simulation::moment::Flow;
+use crate::simulation::trace::Trace;
 
 /// The moment the contactor opens.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -122,7 +122,7 @@ fn lasts(seen: &[(f64, bool)], delay_s: f64, there: impl Fn(f64) -> bool) -> Opt
 
 #[cfg(test)]
 mod tests {
-    use super::lasts;
+    use crate::simulation::opening::lasts;
 
     #[test]
     fn it_has_to_last() {

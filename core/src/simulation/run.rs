@@ -14,7 +14,7 @@ pub use crate::simulation::peaks::{PeakLoad, Peaks};
 pub use crate::simulation::trace::{Sample, Stretch, Trace};
 
 /// Parts of the state of one alternator, and of one whose sensor lags; see
-/// [`run_state`](super::run_state).
+/// [`run_state`](crate::simulation::run_state).
 const ALONE: usize = 7;
 const ALONE_LAGGING: usize = 8;
 /// No machine works at this temperature \[°C\]; a run ends there.

@@ -1,10 +1,10 @@
 //! The state that a run steps through time, as the solver wants it: numbers in
 //! a row.
 
-use super::alternator::Unit;
-use super::moment::{MachineState, Moment};
-use super::plant::Plant;
 use crate::physics::thermal::Temperatures;
+use crate::simulation::alternator::Unit;
+use crate::simulation::moment::{MachineState, Moment};
+use crate::simulation::plant::Plant;
 
 /// Parts of a state: charge, air, and carried along alternator ampere-seconds
 /// and shaft joules; then winding, body, rectifier and sensor of each machine.

@@ -3,8 +3,8 @@
 
 mod format;
 
-pub use format::clock;
-pub(crate) use format::{amperes, degrees, down, tenths, volts};
+pub(crate) use format::{after, amperes, degrees, down, tenths, volts};
+pub use format::{brief_clock, clock};
 
 /// A unit with its symbol and, where sailors use two, the other one.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -5,31 +5,7 @@ use ampwright_core::guidance::commissioning;
 use ampwright_core::guidance::commissioning::{Form, form};
 use ampwright_core::{Report, Worksheet};
 
-use crate::paper::by_id;
 use crate::words::{escape, figure};
-use leptos::web_sys::Element;
-
-/// The words of all steps, out of sight; the wasm has none.
-pub fn words() -> String {
-    let mut text = "<dl id=first-words hidden>".to_string();
-    for (id, what, beware) in commissioning::words() {
-        text += &format!(
-            "<div id=words-{id}><dt>{}</dt><dd>{}</dd></div>",
-            escape(what),
-            escape(beware)
-        );
-    }
-    text + "</dl>"
-}
-
-/// A step's words as markup: what to do, and what to beware of.
-fn worded(id: &str) -> [String; 2] {
-    let step = by_id(&["words-", id].concat());
-    let words = |step: Option<Element>| step.map_or(String::new(), |words| words.inner_html());
-    let first = step.as_ref().and_then(|step| step.first_element_child());
-    let last = step.as_ref().and_then(|step| step.last_element_child());
-    [words(first), words(last)]
-}
 
 /// The steps, and how many of them are done.
 pub fn told(sheet: &Worksheet, report: &Report) -> String {
@@ -46,15 +22,14 @@ pub fn told(sheet: &Worksheet, report: &Report) -> String {
             let ticked = if step.done { "checked" } else { "" };
             done += usize::from(step.done);
             all += 1;
-            let [what, beware] = worded(step.id);
             text += &format!(
-                "<li><label class=tick><input type=checkbox id=first-{0} data-change=first-tick data-step={0} {ticked}><span>{what} {1}</span></label>",
+                "<li><label class=tick><input type=checkbox id=first-{0} data-change=first-tick data-step={0} {ticked}><span>{1}</span></label>",
                 step.id,
                 escape(&step.text)
             );
-            if step.caution.is_some() {
+            if let Some(caution) = step.caution {
                 text += "<p class=beware><b>Beware:</b> ";
-                text += &beware;
+                text += &escape(caution);
                 text += "</p>";
             }
             if let Some(stop) = step.stop {

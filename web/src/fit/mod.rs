@@ -79,7 +79,7 @@ pub const SECTION: Section = Section {
         for fold in &FOLDS {
             text += &paper(fold);
         }
-        text + &first::words() + "</section>"
+        text + "</section>"
     }),
     parts: &[
         (

@@ -44,7 +44,6 @@ impl<'a> Weather<'a> {
 
     /// Four weeks: what came and went, and on how many days the bank was lower
     /// than wanted.
-    #[inline(never)]
     pub fn four_weeks(&self, walker: &mut Walker) -> (Tally, u32) {
         let mut tally = Tally::starting(walker.charge_ah);
         let mut days_below = 0;

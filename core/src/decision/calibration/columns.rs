@@ -165,7 +165,7 @@ pub(super) fn headings(cells: &[String], remarks: &mut Vec<String>) -> Option<La
                     fahrenheit: is_fahrenheit(&words),
                 });
                 if column == Column::Rpm {
-                    layout.shaft_speed = has(&words, "shaft") || has(&words, "alt");
+                    layout.shaft_speed = words.contains("shaft") || words.contains("alt");
                 }
             }
             _ if remarks.len() >= MOST_REMARKS => more += 1,
@@ -193,7 +193,7 @@ pub(super) fn headings(cells: &[String], remarks: &mut Vec<String>) -> Option<La
 fn time_scale(words: &str) -> Option<f64> {
     let begins = |with: &[&str]| with.iter().any(|word| words.starts_with(word));
     if begins(&["min", "time", "clock", "elapsed"]) || matches!(words, "t" | "h:mm") {
-        let seconds = has(words, "second") || has(words, "(s)");
+        let seconds = words.contains("second") || words.contains("(s)");
         Some(if seconds { 1.0 / 60.0 } else { 1.0 })
     } else if begins(&["sec"]) {
         Some(1.0 / 60.0)
@@ -206,7 +206,7 @@ fn time_scale(words: &str) -> Option<f64> {
 
 fn column(words: &str) -> Option<Column> {
     // What goes into the bank is not what the machine gives.
-    if has(words, "bank") || has(words, "batter") || has(words, "house") {
+    if words.contains("bank") || words.contains("batter") || words.contains("house") {
         return None;
     }
     match words {
@@ -215,20 +215,17 @@ fn column(words: &str) -> Option<Column> {
         "n" | "1/min" => return Some(Column::Rpm),
         _ => {}
     }
-    let hot = has(words, "temp") || words.contains('°') || is_fahrenheit(words);
+    let hot = words.contains("temp") || words.contains('°') || is_fahrenheit(words);
     WORDS
         .iter()
-        .find(|(word, column)| has(words, word) && !(hot && *column == Column::Amps))
+        .find(|(word, column)| words.contains(word) && !(hot && *column == Column::Amps))
         .map(|(_, column)| *column)
         .or(hot.then_some(Column::Case))
 }
 
 fn is_fahrenheit(words: &str) -> bool {
-    has(words, "°f") || has(words, "(f)") || has(words, "fahrenheit") || words.ends_with(" f")
-}
-
-/// One search for all, so that the page holds it once.
-#[inline(never)]
-fn has(words: &str, part: &str) -> bool {
-    words.contains(part)
+    words.contains("°f")
+        || words.contains("(f)")
+        || words.contains("fahrenheit")
+        || words.ends_with(" f")
 }

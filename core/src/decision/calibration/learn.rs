@@ -78,7 +78,6 @@ pub(super) fn learn(
 }
 
 /// What is left of each spread: the normal equations with the spreads before.
-#[inline(never)]
 fn left(matrix: &[Vec<f64>], square_k: f64, asked: &[bool; FIGURES]) -> Scaled {
     let mut rows = matrix.to_vec();
     for (i, row) in rows.iter_mut().enumerate() {

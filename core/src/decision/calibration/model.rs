@@ -178,7 +178,6 @@ impl Trial {
     }
 
     /// Rates of change \[K/s\], the engine having run `engine_s` longer \[s\].
-    #[inline(never)]
     fn rate(
         &self,
         guess: &Guess,

@@ -27,11 +27,8 @@ pub struct Rank {
 
 /// The same figures in order.
 pub fn sorted(found: &[f64]) -> Vec<f64> {
-    // Some hundred figures at most: put each where it belongs.
-    let mut sorted = Vec::with_capacity(found.len());
-    for figure in found {
-        sorted.insert(sorted.partition_point(|before| before <= figure), *figure);
-    }
+    let mut sorted = found.to_vec();
+    sorted.sort_by(f64::total_cmp);
     sorted
 }
 
@@ -98,15 +95,17 @@ pub fn rank(strata: &[&[u16]], found: &[f64]) -> Vec<Rank> {
         let widths = groups.iter().map(|group| width(group) * group.len() as f64);
         (widths.sum::<f64>() / count).min(most)
     };
-    let mut ranks = Vec::new();
-    while ranks.len() < MOST && !shares.is_empty() {
-        let best = shares.iter().map(|(_, share)| *share).fold(0.0, f64::max);
-        let place = shares.iter().position(|(_, share)| *share >= best);
-        let (at, share) = shares.remove(place.unwrap_or_default());
-        let width = strata.get(at).map_or(most, |strata| left(strata));
-        ranks.push(Rank { at, share, width });
-    }
-    ranks
+    // A stable sort: of equal shares the input that comes first stays first.
+    shares.sort_by(|(_, one), (_, other)| other.total_cmp(one));
+    shares
+        .into_iter()
+        .take(MOST)
+        .map(|(at, share)| Rank {
+            at,
+            share,
+            width: strata.get(at).map_or(most, |strata| left(strata)),
+        })
+        .collect()
 }
 
 /// The figures of runs whose strata lie close together.

@@ -1,5 +1,7 @@
 //! A range in a few words.
 
+use crate::units::brief_clock;
+
 /// What a figure is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Kind {
@@ -66,13 +68,11 @@ fn one(kind: Kind, figure: f64, step: f64) -> String {
     if kind == Kind::HotAmperes {
         return format!("{figure:.0} A");
     }
-    let minutes = (figure * 60.0).round() as u64;
-    match (minutes / 60, minutes % 60) {
-        (0, 0) => "none".to_string(),
-        (0, minutes) => format!("{minutes} min"),
-        (hours, 0) => format!("{hours} h"),
-        (hours, minutes) => format!("{hours} h {minutes:02}"),
+    let minutes = (figure * 60.0).round();
+    if minutes == 0.0 {
+        return "none".to_string();
     }
+    brief_clock(minutes)
 }
 
 #[cfg(test)]

@@ -36,10 +36,9 @@ pub struct Stage {
 pub struct Step {
     /// Its name, the same for ever: what a tick is kept under.
     pub id: &'static str,
-    /// What to do; without the feature `words` only the part with this boat's
-    /// figures.
+    /// What to do, with this boat's figures.
     pub text: String,
-    /// What to beware of while doing it; empty without the feature `words`.
+    /// What to beware of while doing it.
     pub caution: Option<&'static str>,
     /// When to stop and not go on.
     pub stop: Option<String>,
@@ -103,9 +102,7 @@ pub fn commissioning(sheet: &Worksheet, report: &Report) -> Vec<Stage> {
             }
             let mut text = item.text.to_string();
             if let Some(figure) = item.figure {
-                if !text.is_empty() {
-                    text.push(' ');
-                }
+                text.push(' ');
                 text.push_str(&figure(&figures));
             }
             listed.push(Step {
@@ -128,14 +125,6 @@ pub fn commissioning(sheet: &Worksheet, report: &Report) -> Vec<Stage> {
     stages
 }
 
-/// Of every step there is: its id, what to do, and what to beware of. Empty
-/// words without the feature `words`.
-pub fn words() -> impl Iterator<Item = (&'static str, &'static str, &'static str)> {
-    STEPS
-        .iter()
-        .map(|item| (item.id, item.text, item.caution.unwrap_or_default()))
-}
-
 /// Every step there is, of any boat, in order.
 pub fn all_ids() -> impl Iterator<Item = &'static str> {
     STEPS.iter().map(|item| item.id)
@@ -143,8 +132,8 @@ pub fn all_ids() -> impl Iterator<Item = &'static str> {
 
 #[cfg(test)]
 mod tests {
-    use super::all_ids;
     use crate::boat::COMMISSIONING_STEPS;
+    use crate::guidance::commissioning::all_ids;
 
     #[test]
     fn every_step_can_be_ticked() {

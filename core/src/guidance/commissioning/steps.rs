@@ -25,16 +25,11 @@ pub(super) struct Item {
 /// A sentence with a boat's figures.
 type Says = fn(&Figures) -> String;
 
-/// Words of the list; none without the feature `words`, see [`crate::guidance::commissioning::words`].
-const fn said(words: &'static str) -> &'static str {
-    if cfg!(feature = "words") { words } else { "" }
-}
-
 const fn step(id: &'static str, when: When, text: &'static str) -> Item {
     Item {
         id,
         when,
-        text: said(text),
+        text,
         figure: None,
         caution: None,
         applies: |_| true,
@@ -48,7 +43,7 @@ impl Item {
         self
     }
     const fn beware(mut self, caution: &'static str) -> Item {
-        self.caution = Some(said(caution));
+        self.caution = Some(caution);
         self
     }
     const fn only(mut self, applies: fn(&Inputs) -> bool) -> Item {

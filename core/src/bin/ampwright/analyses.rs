@@ -1,0 +1,141 @@
+//! What follows from a worksheet, one function for each analysis.
+
+use ampwright_core::analysis::belt::BeltReport;
+use ampwright_core::boat::Worksheet;
+use ampwright_core::decision::arrangements::compare;
+use ampwright_core::decision::goal_search::Search;
+use ampwright_core::decision::uncertainty::{Certainty, Sure};
+use ampwright_core::exchange::forum_text;
+use ampwright_core::exchange::to_link;
+use ampwright_core::findings::Severity;
+use ampwright_core::guidance::commissioning::{Form, Stage, form};
+use ampwright_core::{Report, working};
+use serde::Serialize;
+
+use crate::Outcome;
+use crate::arguments::{ReportOptions, WorkingsOptions};
+use crate::document::{print_json, print_text};
+use crate::error::Error;
+
+/// The report with the workings behind its figures.
+#[derive(Serialize)]
+struct WholeReport {
+    #[serde(flatten)]
+    report: Report,
+    workings: Vec<working::Working>,
+}
+
+pub fn report(options: &ReportOptions) -> Result<Outcome, Error> {
+    let sheet = options.boat.read()?;
+    let report = ampwright_core::report(&sheet);
+    let danger = report
+        .findings
+        .iter()
+        .any(|finding| finding.severity == Severity::Stop);
+    match options.text {
+        Some(style) => {
+            let link = format!("#{}", to_link(&sheet));
+            let certainty = certainty(&sheet);
+            print_text(&forum_text(
+                &sheet,
+                &report,
+                Some(&certainty),
+                &link,
+                style.into(),
+            ))?;
+        }
+        None => {
+            let workings = working::workings(&sheet, &report);
+            print_json(&WholeReport { report, workings })?;
+        }
+    }
+    Ok(match danger && options.fail_on_danger {
+        true => Outcome::Danger,
+        false => Outcome::Fine,
+    })
+}
+
+pub fn year(sheet: &Worksheet) -> Result<(), Error> {
+    print_json(&ampwright_core::analysis::year(sheet))
+}
+
+pub fn arrangements(sheet: &Worksheet) -> Result<(), Error> {
+    print_json(&compare(sheet))
+}
+
+pub fn goal(sheet: &Worksheet) -> Result<(), Error> {
+    /// Combinations tried between two questions whether it is done.
+    const AT_ONCE: usize = 1000;
+    let mut search = Search::new(sheet);
+    while !search.done() {
+        search.step(AT_ONCE);
+    }
+    print_json(&search.found())
+}
+
+pub fn uncertainty(sheet: &Worksheet) -> Result<(), Error> {
+    print_json(&certainty(sheet))
+}
+
+fn certainty(sheet: &Worksheet) -> Certainty {
+    let mut sure = Sure::new(sheet);
+    sure.step(Sure::RUNS);
+    sure.certainty()
+}
+
+pub fn cables(sheet: &Worksheet) -> Result<(), Error> {
+    print_json(&ampwright_core::report(sheet).analyses.cables)
+}
+
+/// The belt of each alternator.
+#[derive(Serialize)]
+struct Belts {
+    belts: Vec<BeltReport>,
+}
+
+pub fn belts(sheet: &Worksheet) -> Result<(), Error> {
+    let belts = ampwright_core::report(sheet).analyses.belts;
+    print_json(&Belts { belts })
+}
+
+pub fn load_dump(sheet: &Worksheet) -> Result<(), Error> {
+    print_json(&ampwright_core::report(sheet).analyses.load_dump)
+}
+
+pub fn settings(sheet: &Worksheet) -> Result<(), Error> {
+    let report = ampwright_core::report(sheet);
+    print_json(&ampwright_core::guidance::settings(sheet, &report))
+}
+
+/// The commissioning list and the sheet for the readings.
+#[derive(Serialize)]
+struct Commissioning {
+    stages: Vec<Stage>,
+    form: Form,
+}
+
+pub fn commissioning(sheet: &Worksheet) -> Result<(), Error> {
+    let report = ampwright_core::report(sheet);
+    print_json(&Commissioning {
+        stages: ampwright_core::guidance::commissioning(sheet, &report),
+        form: form(sheet, &report),
+    })
+}
+
+/// How figures came about.
+#[derive(Serialize)]
+struct Workings {
+    workings: Vec<working::Working>,
+}
+
+pub fn workings(options: &WorkingsOptions) -> Result<(), Error> {
+    let sheet = options.boat.read()?;
+    let report = ampwright_core::report(&sheet);
+    let workings = match &options.id {
+        None => working::workings(&sheet, &report),
+        Some(id) => vec![
+            working::working(&sheet, &report, id).ok_or_else(|| Error::NoSuchFigure(id.clone()))?,
+        ],
+    };
+    print_json(&Workings { workings })
+}
