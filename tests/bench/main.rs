@@ -13,7 +13,7 @@ use std::hint::black_box;
 use ampwright_core::boat::demo;
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::decision::goal_search::Search;
-use ampwright_core::decision::uncertainty::Sure;
+use ampwright_core::decision::uncertainty::Uncertainty;
 use ampwright_core::simulation::plant::Plant;
 use ampwright_core::simulation::run::{Fineness, Trace, charge};
 use ampwright_core::simulation::steady_state::settled;
@@ -69,10 +69,10 @@ fn speed(sheet: &Worksheet, plant: &Plant) {
         }
         search.step(1);
     });
-    let mut sure = Sure::new(&demo);
+    let mut sure = Uncertainty::new(&demo);
     time_row("one of 512 runs of how sure it is", || {
         if sure.done() {
-            sure = Sure::new(&demo);
+            sure = Uncertainty::new(&demo);
         }
         sure.step(1);
     });

@@ -4,8 +4,8 @@
 
 use std::cell::OnceCell;
 
-use ampwright_core::analysis::cable::Wiring;
-use ampwright_core::analysis::load_dump::Disconnect;
+use ampwright_core::analysis::cable::Cables;
+use ampwright_core::analysis::load_dump::LoadDump;
 use ampwright_core::analysis::year;
 use ampwright_core::analysis::year::Year;
 use ampwright_core::boat::Key;
@@ -80,11 +80,11 @@ impl Answers {
             .get_or_init(|| settings(&self.sheet, &self.report))
     }
 
-    pub fn disconnect(&self) -> &Disconnect {
+    pub fn disconnect(&self) -> &LoadDump {
         &self.report.analyses.load_dump
     }
 
-    pub fn wiring(&self) -> &Wiring {
+    pub fn wiring(&self) -> &Cables {
         &self.report.analyses.cables
     }
 

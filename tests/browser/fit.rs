@@ -2,7 +2,7 @@
 //! says, and it follows what is answered there.
 
 use crate::desk::Desk;
-use ampwright_core::analysis::cable::Wiring;
+use ampwright_core::analysis::cable::Cables;
 use ampwright_core::analysis::{cable, load_dump};
 use ampwright_core::boat::{Key, Worksheet};
 use ampwright_core::report;
@@ -13,7 +13,7 @@ fn state(sheet: &mut Worksheet, name: &str, value: Value) {
     sheet.state(Key::named(name).unwrap(), value).unwrap();
 }
 
-fn wires(sheet: &Worksheet) -> Wiring {
+fn wires(sheet: &Worksheet) -> Cables {
     report(sheet).analyses.cables
 }
 

@@ -3,7 +3,7 @@
 
 use crate::desk::Desk;
 use ampwright_core::boat::Worksheet;
-use ampwright_core::decision::uncertainty::Sure;
+use ampwright_core::decision::uncertainty::Uncertainty;
 use ampwright_tests::driver::Screen;
 
 /// Waits until the range is reckoned, and gives its words.
@@ -19,8 +19,8 @@ fn a_range_appears_and_a_reading_narrows_it() {
     let desk = Desk::open(Screen::Phone);
     let first = range(&desk);
     let sheet = Worksheet::default();
-    let mut expected = Sure::new(&sheet);
-    expected.step(Sure::RUNS);
+    let mut expected = Uncertainty::new(&sheet);
+    expected.step(Uncertainty::RUNS);
     let expected = expected.certainty();
     assert_eq!(first, expected.engine_h.words);
     assert!(desk.text("#sure").contains(&expected.hot_a.sentence));

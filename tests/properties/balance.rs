@@ -2,7 +2,7 @@
 //! moment of it.
 
 use ampwright_core::physics::losses::Losses;
-use ampwright_core::physics::thermal::{Machine, Temperatures};
+use ampwright_core::physics::thermal::{Temperatures, ThermalNetwork};
 use ampwright_core::simulation::plant::Plant;
 use ampwright_core::simulation::run::{Fineness, charge};
 use proptest::prelude::*;
@@ -10,7 +10,7 @@ use proptest::prelude::*;
 use crate::draw::{Drawn, normal_boat};
 
 /// Heat stored each second, given to the air, and lost, all \[W\].
-fn heat(machine: &Machine, t: &Temperatures, losses: &Losses) -> (f64, f64, f64) {
+fn heat(machine: &ThermalNetwork, t: &Temperatures, losses: &Losses) -> (f64, f64, f64) {
     let [winding, body, rectifier] = machine.rates(t, losses);
     let stored_w =
         machine.winding_j_k * winding + machine.body_j_k * body + machine.rectifier_j_k * rectifier;

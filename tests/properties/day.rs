@@ -10,7 +10,7 @@ use ampwright_core::boat::house_load_a;
 use ampwright_core::boat::{Basis, Inputs, Key, RegulatorKind, SecondRole};
 use ampwright_core::findings::Severity;
 use ampwright_core::report::{Report, sentence};
-use ampwright_core::schema::{Held, Value};
+use ampwright_core::schema::{FieldType, Value};
 use ampwright_core::simulation::plant::Plant;
 use ampwright_core::simulation::run::{Fineness, charge};
 use ampwright_core::{Worksheet, report};
@@ -468,7 +468,7 @@ proptest! {
     #[test]
     fn day_and_year_have_the_same_trouble(Drawn(sheet) in drawn_day()) {
         let mut same = sheet.clone();
-        same.inputs.shore.rest = Held::from_value(Value::Choice(0));
+        same.inputs.shore.rest = FieldType::from_value(Value::Choice(0));
         put(&mut same, "rule_stop_pct", sheet.inputs.run.to_pct);
         put(&mut same, "bank_window_high_pct", 100.0);
         let (plant, need) = plant_and_need(&same);

@@ -1,6 +1,6 @@
 //! When the bank disconnects: finite, and a further defence never leaves more volts.
 
-use ampwright_core::analysis::load_dump::{Disconnect, DumpReport, Exposure, Standing};
+use ampwright_core::analysis::load_dump::{DumpReport, Exposure, LoadDump, Standing};
 use ampwright_core::boat::{ClampKind, Key, RegulatorKind, Said, SecondRole, WayKind};
 use ampwright_core::schema::Value;
 use ampwright_core::{Worksheet, report};
@@ -33,7 +33,7 @@ fn left(machine: &DumpReport) -> [Option<f64>; 4] {
     ]
 }
 
-fn no_more(before: &Disconnect, after: &Disconnect) -> Result<(), TestCaseError> {
+fn no_more(before: &LoadDump, after: &LoadDump) -> Result<(), TestCaseError> {
     for (before, after) in before.machines.iter().zip(&after.machines) {
         for (b, a) in left(before).into_iter().zip(left(after)) {
             let more = a.unwrap_or(0.0) > b.unwrap_or(0.0);
@@ -101,7 +101,7 @@ proptest! {
     }
 }
 
-fn boat(said: &[(&str, usize)]) -> Disconnect {
+fn boat(said: &[(&str, usize)]) -> LoadDump {
     let mut sheet = Worksheet::default();
     for (name, at) in said {
         let key = Key::named(name).expect("a key");
@@ -111,8 +111,11 @@ fn boat(said: &[(&str, usize)]) -> Disconnect {
 }
 
 fn standing(machine: &DumpReport, key: &str) -> Option<Standing> {
-    let found = machine.defences.iter().find(|defence| defence.key == key);
-    found.map(|defence| defence.standing)
+    let found = machine
+        .mitigations
+        .iter()
+        .find(|mitigation| mitigation.key == key);
+    found.map(|mitigation| mitigation.standing)
 }
 
 #[test]
@@ -127,7 +130,7 @@ fn who_is_exposed() {
     let machine = &through.machines[0];
     assert_eq!(machine.exposure, Exposure::StartBattery);
     assert_eq!(machine.bank_left_v(), None);
-    let keys: Vec<_> = machine.defences.iter().map(|d| d.key).collect();
+    let keys: Vec<_> = machine.mitigations.iter().map(|d| d.key).collect();
     assert_eq!(keys, ["no_switch"]);
     // The second one only, and not that of the start battery.
     let two = boat(&[("way_kind", converter), ("two_role", house)]);

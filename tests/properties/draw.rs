@@ -7,7 +7,7 @@ use ampwright_core::boat::Section;
 use ampwright_core::boat::{Arrangement, Key, Load, LoadRow};
 use ampwright_core::exchange::to_link;
 use ampwright_core::guidance::commissioning::all_ids;
-use ampwright_core::schema::{Kind, Knowledge, Spec, Value};
+use ampwright_core::schema::{Confidence, FieldSpec, Kind, Value};
 use proptest::prelude::*;
 
 /// A worksheet that shows itself as a link.
@@ -99,11 +99,11 @@ fn sheet(default_weight: u32, numbers: Numbers) -> impl Strategy<Value = Drawn> 
 }
 
 fn stated(
-    spec: &'static Spec,
+    spec: &'static FieldSpec,
     default_weight: u32,
     numbers: Numbers,
-) -> BoxedStrategy<Option<(Value, Knowledge)>> {
-    let known = proptest::sample::select(&Knowledge::ALL[..]);
+) -> BoxedStrategy<Option<(Value, Confidence)>> {
+    let known = proptest::sample::select(&Confidence::ALL[..]);
     prop_oneof![
         default_weight => Just(None),
         4 => (value(spec, numbers), known).prop_map(Some),
@@ -111,12 +111,12 @@ fn stated(
     .boxed()
 }
 
-fn value(spec: &'static Spec, numbers: Numbers) -> BoxedStrategy<Value> {
+fn value(spec: &'static FieldSpec, numbers: Numbers) -> BoxedStrategy<Value> {
     match spec.kind {
         Kind::Number {
             low, high, default, ..
         } => numbers(low, high, default).prop_map(Value::Number).boxed(),
-        Kind::Maybe { low, high, .. } => {
+        Kind::Optional { low, high, .. } => {
             let usual = high;
             prop_oneof![
                 Just(Value::Absent),

@@ -46,10 +46,10 @@ const MAY_BE_NULL: &[&str] = &[
     "wiring.breaks_ka",
     "wiring.runs.breaks_ka",
     "wiring.runs.gauge",
-    "wiring.runs.gauge.bears_from_memory_a",
+    "wiring.runs.gauge.ampacity_from_memory_a",
     "wiring.runs.gauge_from_memory",
     "wiring.runs.metric",
-    "wiring.runs.metric.bears_from_memory_a",
+    "wiring.runs.metric.ampacity_from_memory_a",
 ];
 
 /// The parts that are sentences with figures in them.

@@ -2,8 +2,8 @@
 //! the reckoning is cut up, and narrow when the right thing is measured.
 
 use ampwright_core::boat::{Key, demo};
-use ampwright_core::decision::uncertainty::{Certainty, Range, Sure};
-use ampwright_core::schema::{Kind, Knowledge, Spread, Value};
+use ampwright_core::decision::uncertainty::{Certainty, Range, Uncertainty};
+use ampwright_core::schema::{Confidence, Kind, Spread, Value};
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 use serde_json::Value as Json;
@@ -15,21 +15,21 @@ fn key(name: &str) -> Key {
 }
 
 fn certainty(sheet: &Worksheet) -> Certainty {
-    let mut sure = Sure::new(sheet);
-    sure.step(Sure::RUNS);
+    let mut sure = Uncertainty::new(sheet);
+    sure.step(Uncertainty::RUNS);
     sure.certainty()
 }
 
 fn measured(sheet: &Worksheet, key: Key) -> Worksheet {
     let mut measured = sheet.clone();
-    measured.know(key, Knowledge::Measured);
+    measured.know(key, Confidence::Measured);
     measured
 }
 
 /// Two boats, the default one and the demo, with their plates read.
 fn boats() -> [Worksheet; 2] {
     [Worksheet::default(), demo()].map(|mut sheet| {
-        sheet.know(key("alt_plate"), Knowledge::Nameplate);
+        sheet.know(key("alt_plate"), Confidence::Nameplate);
         sheet
     })
 }
@@ -86,7 +86,7 @@ fn a_measured_boat_is_surer() {
         let before = certainty(&sheet);
         let mut all = sheet.clone();
         for key in Key::all() {
-            all.know(key, Knowledge::Measured);
+            all.know(key, Confidence::Measured);
         }
         let after = certainty(&all);
         assert!(after.engine_h.width < before.engine_h.width / 3.0);
@@ -147,7 +147,7 @@ proptest! {
 
     #[test]
     fn every_worksheet_has_a_finite_range(drawn in any_sheet()) {
-        let mut sure = Sure::new(&drawn.0);
+        let mut sure = Uncertainty::new(&drawn.0);
         sure.step(16);
         sound(&sure.certainty(), &drawn.0)?;
     }
@@ -155,7 +155,7 @@ proptest! {
     /// The figures as they stand give what the report says.
     #[test]
     fn the_range_is_about_the_report(drawn in any_sheet()) {
-        let certainty = Sure::new(&drawn.0).certainty();
+        let certainty = Uncertainty::new(&drawn.0).certainty();
         let report = report(&drawn.0);
         prop_assert_eq!(certainty.engine_h.stands, report.analyses.day.engine_hours);
         prop_assert_eq!(certainty.hot_a.stands, Some(report.analyses.machine.hot_a));
@@ -167,9 +167,9 @@ proptest! {
 
     #[test]
     fn it_does_not_matter_how_it_is_cut(drawn in any_sheet(), piece in 1..60usize) {
-        let mut whole = Sure::new(&drawn.0);
+        let mut whole = Uncertainty::new(&drawn.0);
         whole.step(60);
-        let mut pieces = Sure::new(&drawn.0);
+        let mut pieces = Uncertainty::new(&drawn.0);
         while pieces.runs() < 60 {
             pieces.step(piece.min(60 - pieces.runs()));
         }

@@ -13,7 +13,7 @@ use std::fmt::Write;
 use ampwright_core::boat::{Key, demo};
 use ampwright_core::decision::calibration;
 use ampwright_core::decision::calibration::{Fit, apply};
-use ampwright_core::schema::{Knowledge, Value};
+use ampwright_core::schema::{Confidence, Value};
 use ampwright_core::simulation::plant::Plant;
 use ampwright_core::simulation::run::{Fineness, charge};
 use ampwright_core::{Worksheet, report};

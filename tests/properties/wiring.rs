@@ -1,7 +1,7 @@
 //! Cables and fuses: what asks more never gets less, and every choice keeps
 //! its own bounds.
 
-use ampwright_core::analysis::cable::{Ask, Bound, Pick, Table, choose};
+use ampwright_core::analysis::cable::{CableChoice, CableRequest, SizingReason, Table, choose};
 use ampwright_core::boat::{SecondRole, WayKind};
 use ampwright_core::exchange::open_link;
 use ampwright_core::physics::ampacity::{RATINGS_C, air_factor, engine_factor, gauge_a};
@@ -14,7 +14,7 @@ use crate::draw::any_sheet;
 
 /// From a fraction of an ampere to 3000 A, 0.1 to 100 m, 12 to 58 V, in cool
 /// places and in ovens.
-fn asks() -> impl Strategy<Value = Ask> {
+fn asks() -> impl Strategy<Value = CableRequest> {
     (
         (-1.0..3.5f64, -1.0..2.0f64, -1.7..0.8f64),
         (
@@ -25,27 +25,29 @@ fn asks() -> impl Strategy<Value = Ask> {
         ),
     )
         .prop_map(
-            |((amperes, length, allowed), (volts, column, (tinned, engine_space), air_c))| Ask {
-                amperes: 10f64.powf(amperes).min(3000.0),
-                length_m: 10f64.powf(length),
-                allowed_v: 10f64.powf(allowed),
-                volts,
-                insulation_c: RATINGS_C[column],
-                tinned,
-                engine_space,
-                air_c,
+            |((amperes, length, allowed), (volts, column, (tinned, engine_space), air_c))| {
+                CableRequest {
+                    amperes: 10f64.powf(amperes).min(3000.0),
+                    length_m: 10f64.powf(length),
+                    allowed_v: 10f64.powf(allowed),
+                    volts,
+                    insulation_c: RATINGS_C[column],
+                    tinned,
+                    engine_space,
+                    air_c,
+                }
             },
         )
 }
 
 /// Larger for more cable; nothing is larger than a run without an answer.
-fn rank(chosen: &Result<Pick, Bound>) -> (u8, f64) {
+fn rank(chosen: &Result<CableChoice, SizingReason>) -> (u8, f64) {
     chosen
         .as_ref()
         .map_or((u8::MAX, 0.0), |pick| (pick.cables, pick.mm2))
 }
 
-fn never_smaller(less: &Ask, more: &Ask) -> Result<(), TestCaseError> {
+fn never_smaller(less: &CableRequest, more: &CableRequest) -> Result<(), TestCaseError> {
     for table in [Table::Gauge, Table::Metric] {
         let (before, after) = (choose(less, table), choose(more, table));
         prop_assert!(rank(&before) <= rank(&after), "{before:?} became {after:?}");
@@ -55,22 +57,26 @@ fn never_smaller(less: &Ask, more: &Ask) -> Result<(), TestCaseError> {
 
 /// What so many cables of a gauge fail at, worked out from the formulas; the
 /// fuse if nothing else.
-fn fails(ask: &Ask, gauge: Gauge, cables: u8) -> Bound {
+fn fails(ask: &CableRequest, gauge: Gauge, cables: u8) -> SizingReason {
     let factor = if ask.engine_space {
         engine_factor(ask.insulation_c, ask.air_c)
     } else {
         air_factor(ask.insulation_c, ask.air_c)
     };
-    let bears_a = factor * gauge_a(gauge, ask.insulation_c);
+    let ampacity_a = factor * gauge_a(gauge, ask.insulation_c);
     let each_a = ask.amperes / f64::from(cables);
-    let share = if bears_a > 0.0 { each_a / bears_a } else { 1.0 };
+    let share = if ampacity_a > 0.0 {
+        each_a / ampacity_a
+    } else {
+        1.0
+    };
     let copper_c = copper_c(ask.air_c, ask.insulation_c, share);
     let volts = drop_v(ask.length_m, each_a, gauge.ohm_km(ask.tinned), copper_c);
-    match (each_a > bears_a, volts > ask.allowed_v) {
-        (true, true) => Bound::HeatAndDrop,
-        (true, false) => Bound::Heat,
-        (false, true) => Bound::Drop,
-        (false, false) => Bound::Fuse,
+    match (each_a > ampacity_a, volts > ask.allowed_v) {
+        (true, true) => SizingReason::HeatAndDrop,
+        (true, false) => SizingReason::Heat,
+        (false, true) => SizingReason::Drop,
+        (false, false) => SizingReason::Fuse,
     }
 }
 
@@ -79,34 +85,34 @@ proptest! {
 
     #[test]
     fn a_longer_run(ask in asks(), more in 1.0..20.0f64) {
-        never_smaller(&ask, &Ask { length_m: ask.length_m * more, ..ask })?;
+        never_smaller(&ask, &CableRequest { length_m: ask.length_m * more, ..ask })?;
     }
 
     #[test]
     fn more_amperes(ask in asks(), more in 1.0..20.0f64) {
-        never_smaller(&ask, &Ask { amperes: ask.amperes * more, ..ask })?;
+        never_smaller(&ask, &CableRequest { amperes: ask.amperes * more, ..ask })?;
     }
 
     #[test]
     fn a_hotter_place(ask in asks(), more_k in 0.0..60.0f64) {
-        never_smaller(&ask, &Ask { air_c: ask.air_c + more_k, ..ask })?;
+        never_smaller(&ask, &CableRequest { air_c: ask.air_c + more_k, ..ask })?;
     }
 
     #[test]
     fn the_engine_space(ask in asks()) {
-        let outside = Ask { engine_space: false, ..ask };
-        let engine = Ask { engine_space: true, air_c: ask.air_c.max(50.0), ..ask };
+        let outside = CableRequest { engine_space: false, ..ask };
+        let engine = CableRequest { engine_space: true, air_c: ask.air_c.max(50.0), ..ask };
         never_smaller(&outside, &engine)?;
     }
 
     #[test]
     fn less_loss_allowed(ask in asks(), part in 0.05..1.0f64) {
-        never_smaller(&ask, &Ask { allowed_v: ask.allowed_v * part, ..ask })?;
+        never_smaller(&ask, &CableRequest { allowed_v: ask.allowed_v * part, ..ask })?;
     }
 
     #[test]
     fn tinned_strands(ask in asks()) {
-        never_smaller(&Ask { tinned: false, ..ask }, &Ask { tinned: true, ..ask })?;
+        never_smaller(&CableRequest { tinned: false, ..ask }, &CableRequest { tinned: true, ..ask })?;
     }
 
     #[test]
@@ -114,14 +120,14 @@ proptest! {
         for table in [Table::Gauge, Table::Metric] {
             let Ok(pick) = choose(&ask, table) else { continue };
             let each_a = ask.amperes / f64::from(pick.cables);
-            prop_assert!(each_a <= pick.bears_a && pick.spare_pct >= 0.0, "{pick:?}");
+            prop_assert!(each_a <= pick.ampacity_a && pick.spare_pct >= 0.0, "{pick:?}");
             prop_assert!(pick.drop_v <= ask.allowed_v && pick.spare_v >= 0.0, "{pick:?}");
             prop_assert!(pick.fuse_a >= 1.25 * each_a, "{pick:?}");
-            prop_assert!(pick.fuse_a <= 1.5 * pick.bears_a, "{pick:?}");
+            prop_assert!(pick.fuse_a <= 1.5 * pick.ampacity_a, "{pick:?}");
             prop_assert!(fuse::RATINGS_A.contains(&pick.fuse_a));
             if ask.volts >= 50.0 {
                 // None above what the cable bears but the one next to it.
-                let between = |a: &&f64| (pick.bears_a..pick.fuse_a).contains(*a);
+                let between = |a: &&f64| (pick.ampacity_a..pick.fuse_a).contains(*a);
                 prop_assert!(fuse::RATINGS_A.iter().find(between).is_none(), "{pick:?}");
             }
             prop_assert!(pick.copper_c <= ask.insulation_c + 1e-9, "{pick:?}");
@@ -140,7 +146,7 @@ proptest! {
             (cables, _) if GAUGES[at - 1].mm2() < 50.0 => Some((GAUGES[13], cables - 1)),
             (cables, _) => Some((GAUGES[at - 1], cables)),
         };
-        let bound = before.map_or(Bound::Smallest, |(gauge, cables)| fails(&ask, gauge, cables));
+        let bound = before.map_or(SizingReason::Smallest, |(gauge, cables)| fails(&ask, gauge, cables));
         prop_assert_eq!(bound, pick.bound);
     }
 

@@ -7,7 +7,7 @@ use ampwright_core::analysis::year::{Balance, MonthReport};
 use ampwright_core::boat::{
     Basis, Chemistry, Key, NominalVolts, RegulatorKind, Rest, SunBasis, WayKind,
 };
-use ampwright_core::schema::{Held, Value};
+use ampwright_core::schema::{FieldType, Value};
 use proptest::prelude::*;
 use serde_json::Value as Json;
 

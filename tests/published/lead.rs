@@ -12,8 +12,8 @@ use crate::{near, within};
 
 /// The law as it stands: a tail of one hour, and no other limit.
 const BY_THE_LAW: LeadKind = LeadKind {
-    appetite: 100.0,
-    tail_h: 1.0,
+    acceptance_per_ah: 100.0,
+    taper_h: 1.0,
     ..FLOODED
 };
 
@@ -71,11 +71,11 @@ fn usual_lead() {
     within("flooded V", FLOODED.absorption_v, 14.4, 14.8);
     within("AGM V", AGM.absorption_v, 14.2, 14.6);
     within("gel V", GEL.absorption_v, 14.1, 14.2);
-    within("AGM appetite", AGM.appetite, 0.3, 0.5);
+    within("AGM appetite", AGM.acceptance_per_ah, 0.3, 0.5);
     for kind in [FLOODED, AGM, GEL] {
         within("A·h returned", kind.efficiency, 0.85, 0.95);
         // Full appetite until 50 to 80 % is in.
-        let taper = 1.0 - kind.appetite * kind.tail_h;
+        let taper = 1.0 - kind.acceptance_per_ah * kind.taper_h;
         within("taper begins", taper, 0.5, 0.8);
     }
 }

@@ -2,9 +2,9 @@
 
 use ampwright_core::boat::{Field, Section};
 use ampwright_core::boat::{Key, LoadRow};
-use ampwright_core::schema::{Kind, Place, Spec};
+use ampwright_core::schema::{FieldSpec, Kind, Place};
 
-fn line(name: &str, spec: &Spec) -> String {
+fn line(name: &str, spec: &FieldSpec) -> String {
     let takes = match spec.kind {
         Kind::Choice { options, .. } => {
             let keys: Vec<_> = options.iter().map(|option| option.key).collect();
@@ -13,10 +13,10 @@ fn line(name: &str, spec: &Spec) -> String {
         _ => spec.span(),
     };
     let default = match spec.kind {
-        Kind::Maybe { empty_says, .. } => format!("empty: {empty_says}"),
+        Kind::Optional { empty_says, .. } => format!("empty: {empty_says}"),
         _ => spec.write(spec.default()),
     };
-    let deep = if spec.place == Place::Deep {
+    let deep = if spec.place == Place::Advanced {
         ", deep"
     } else {
         ""

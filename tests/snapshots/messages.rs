@@ -216,9 +216,12 @@ fn fitting() {
         }
         for machine in &report.analyses.load_dump.machines {
             lines.extend(machine.sentences.iter().map(|said| format!("  {said}")));
-            for defence in &machine.defences {
-                let stands = defence.standing.word();
-                lines.push(format!("  {}, {stands}: {}", defence.what, defence.says));
+            for mitigation in &machine.mitigations {
+                let stands = mitigation.standing.word();
+                lines.push(format!(
+                    "  {}, {stands}: {}",
+                    mitigation.what, mitigation.says
+                ));
             }
         }
     }

@@ -15,7 +15,7 @@ use ampwright_core::boat::Section;
 use ampwright_core::boat::{Key, LoadRow};
 use ampwright_core::exchange::{open_link, read_file, read_json, to_json, to_link};
 use ampwright_core::report;
-use ampwright_core::schema::{Kind, Spec, Value};
+use ampwright_core::schema::{FieldSpec, Kind, Value};
 
 const DEFAULTS: &str = include_str!("version1/defaults.txt");
 const LINKS: &str = include_str!("version1/links.txt");
@@ -28,7 +28,7 @@ A range may grow and options may be added at the end.";
 
 /// Every input and load column as it is now, with its name and what a link of
 /// version 1 that leaves it out means.
-fn now() -> Vec<(String, &'static Spec, Value)> {
+fn now() -> Vec<(String, &'static FieldSpec, Value)> {
     let bare = open_link("v=1&end").expect("a link").sheet;
     let inputs = Key::all().map(|key| (key.name(), key.spec(), bare.inputs.get(key)));
     let columns = LoadRow::FIELDS.iter().map(|field| {
@@ -39,7 +39,7 @@ fn now() -> Vec<(String, &'static Spec, Value)> {
 }
 
 /// What of an old line no longer holds; none when all does.
-fn broken(old: &str, spec: &Spec, meant: Value) -> Option<&'static str> {
+fn broken(old: &str, spec: &FieldSpec, meant: Value) -> Option<&'static str> {
     let parts: Vec<&str> = old.split(" | ").map(str::trim).collect();
     let [_, takes, default, usual] = parts[..] else {
         return Some("cannot be read");
@@ -49,7 +49,7 @@ fn broken(old: &str, spec: &Spec, meant: Value) -> Option<&'static str> {
             .split(' ')
             .enumerate()
             .all(|(at, key)| options.get(at).is_some_and(|option| option.key == key)),
-        (Kind::Number { low, high, .. }, None) | (Kind::Maybe { low, high, .. }, _) => takes
+        (Kind::Number { low, high, .. }, None) | (Kind::Optional { low, high, .. }, _) => takes
             .trim_end_matches(" or empty")
             .split_once(" to ")
             .is_some_and(|(was_low, was_high)| {

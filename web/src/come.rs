@@ -1,7 +1,7 @@
 //! How a worksheet comes to lie on the desk: the one kept last, or one in a link.
 
 use ampwright_core::exchange::{Opened, open_link};
-use ampwright_core::schema::Complaint;
+use ampwright_core::schema::InputError;
 use leptos::prelude::*;
 
 use crate::desk::{Desk, Keeping};
@@ -98,6 +98,6 @@ impl Desk {
 }
 
 /// Reads a link, or its fragment.
-pub fn read_link(link: &str) -> Result<Opened, Complaint> {
+pub fn read_link(link: &str) -> Result<Opened, InputError> {
     open_link(link.split_once('#').map_or(link, |(_, fragment)| fragment))
 }

@@ -5,7 +5,7 @@
 use std::cell::RefCell;
 
 use ampwright_core::Worksheet;
-use ampwright_core::schema::{Spec, Value, quoted};
+use ampwright_core::schema::{FieldSpec, Value, quoted};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
@@ -124,7 +124,7 @@ pub fn refused(id: &str, of: Of) -> Option<(String, String)> {
 
 /// What is said beside an entry whose text was refused; `used` is what is in
 /// force, as the entry would show it.
-pub fn sentence(spec: &Spec, shown: &Shown, used: &str, text: &str, why: &str) -> String {
+pub fn sentence(spec: &FieldSpec, shown: &Shown, used: &str, text: &str, why: &str) -> String {
     match (text.trim().is_empty(), shown.value) {
         (true, _) => format!(
             "Empty: {used} is used until you enter a figure, {}.",

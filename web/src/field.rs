@@ -3,7 +3,7 @@
 
 use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, is_asked};
-use ampwright_core::schema::{Kind, Knowledge, Spec, Value};
+use ampwright_core::schema::{Confidence, FieldSpec, Kind, Value};
 use ampwright_core::units::Other;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent};
@@ -23,7 +23,7 @@ pub fn row(place: &str, key: Key) -> String {
     let (name, label) = (key.name(), spec.label);
     let id = format!("{place}-{name}");
     let back = match (place, spec.kind) {
-        ("ask", Kind::Number { .. } | Kind::Maybe { .. }) if spec.is_fact() => "I don't know",
+        ("ask", Kind::Number { .. } | Kind::Optional { .. }) if spec.is_fact() => "I don't know",
         _ => "back to the default",
     };
     let sheet = Worksheet::default();
@@ -36,7 +36,7 @@ pub fn row(place: &str, key: Key) -> String {
         marks = format!(
             "<select class='mark guess' aria-label=\"{label}: how well it is known\" data-change=grade>"
         );
-        for known in Knowledge::ALL {
+        for known in Confidence::ALL {
             let word = known.word();
             let chosen = if known == shown.known {
                 " selected"
@@ -57,7 +57,7 @@ pub fn row(place: &str, key: Key) -> String {
 
 /// Label, entry, unit and complaint of one value, as text; `name` is what
 /// [`Of::named`] reads. Labels are words of our own.
-pub fn entry(spec: &Spec, id: &str, name: &str, shown: &Shown) -> String {
+pub fn entry(spec: &FieldSpec, id: &str, name: &str, shown: &Shown) -> String {
     let (label, value) = (spec.label, spec.write(shown.value));
     let heard = format!("id={id} data-of={name}");
     let mut entry;
@@ -74,9 +74,9 @@ pub fn entry(spec: &Spec, id: &str, name: &str, shown: &Shown) -> String {
             }
             entry += "</select>";
         }
-        Kind::Number { unit, .. } | Kind::Maybe { unit, .. } => {
+        Kind::Number { unit, .. } | Kind::Optional { unit, .. } => {
             let stand_in = match spec.kind {
-                Kind::Maybe { .. } => format!("placeholder='{}' ", stand_in(shown, None)),
+                Kind::Optional { .. } => format!("placeholder='{}' ", stand_in(shown, None)),
                 _ => String::new(),
             };
             entry = format!(
@@ -86,7 +86,7 @@ pub fn entry(spec: &Spec, id: &str, name: &str, shown: &Shown) -> String {
         }
     }
     let absent = match spec.kind {
-        Kind::Maybe { empty_says, .. } => format!(" <small>empty: {empty_says}</small>"),
+        Kind::Optional { empty_says, .. } => format!(" <small>empty: {empty_says}</small>"),
         _ => String::new(),
     };
     format!(
@@ -112,7 +112,7 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
             set_value(&entry, &told(&entry, spec, shown.value));
         }
     }
-    if let Kind::Maybe { .. } = spec.kind {
+    if let Kind::Optional { .. } = spec.kind {
         let stand_in = stand_in(shown, other(&entry, spec));
         let _ = entry.set_attribute("placeholder", &stand_in);
     }
@@ -123,7 +123,7 @@ pub fn show(id: &str, of: Of, shown: &Shown, afresh: bool) {
     row.set_class_name(if shown.applies { "row" } else { "row hidden" });
     if let Ok(Some(mark)) = row.query_selector(".mark") {
         set_value(&mark, shown.known.word());
-        let guess = shown.known == Knowledge::Guess;
+        let guess = shown.known == Confidence::Guess;
         mark.set_class_name(if guess { "mark guess" } else { "mark" });
     }
     if let Ok(Some(forget)) = row.query_selector(".forget") {
@@ -138,13 +138,13 @@ fn has_focus(entry: &Element) -> bool {
 
 /// The unit an entry is filled in in, where its reader chose another one;
 /// `units.js` marks those.
-fn other(entry: &Element, spec: &Spec) -> Option<Other> {
+fn other(entry: &Element, spec: &FieldSpec) -> Option<Other> {
     let marked = entry.has_attribute("data-other");
     spec.unit().filter(|_| marked)?.other
 }
 
 /// A value as its entry shows it, with the reader's decimal sign.
-fn told(entry: &Element, spec: &Spec, value: Value) -> String {
+fn told(entry: &Element, spec: &FieldSpec, value: Value) -> String {
     let text = spec.write_in(other(entry, spec), value);
     let root = document().document_element();
     match root.and_then(|root| root.get_attribute("data-point")) {
@@ -154,7 +154,7 @@ fn told(entry: &Element, spec: &Spec, value: Value) -> String {
 }
 
 /// The same with its unit.
-fn used(entry: &Element, spec: &Spec, value: Value) -> String {
+fn used(entry: &Element, spec: &FieldSpec, value: Value) -> String {
     let symbol = match (other(entry, spec), spec.unit()) {
         (Some(other), _) => other.symbol,
         (None, Some(unit)) => unit.symbol,
@@ -284,7 +284,7 @@ fn shown(desk: Desk, of: Of) -> Shown {
 
 fn grade(desk: Desk, mark: &Element, _: &Event) {
     let word = value(mark);
-    let known = Knowledge::ALL
+    let known = Confidence::ALL
         .into_iter()
         .find(|known| known.word() == word);
     if let (Some(Of::Input(key)), Some(known)) = (of(mark), known) {

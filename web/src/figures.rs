@@ -1,7 +1,7 @@
 //! The results as tables of figures, each of which opens its working.
 
 use ampwright_core::Report;
-use ampwright_core::analysis::Temps;
+use ampwright_core::analysis::PartTemperatures;
 use ampwright_core::units::clock;
 use leptos::prelude::*;
 
@@ -184,8 +184,8 @@ fn day(report: &Report) -> Vec<Option<f64>> {
 }
 
 /// Winding, rectifier, case and air.
-fn temperatures(figures: &mut Vec<Option<f64>>, temps: Option<Temps>) {
-    let parts: [fn(Temps) -> f64; 4] = [
+fn temperatures(figures: &mut Vec<Option<f64>>, temps: Option<PartTemperatures>) {
+    let parts: [fn(PartTemperatures) -> f64; 4] = [
         |t| t.winding_c,
         |t| t.rectifier_c,
         |t| t.case_c,

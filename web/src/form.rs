@@ -39,7 +39,7 @@ fn part(section: SectionId) -> String {
             .map(|key| field::row("sheet", key))
             .collect()
     };
-    let (prefix, deep) = (section.prefix(), rows(Place::Deep));
+    let (prefix, deep) = (section.prefix(), rows(Place::Advanced));
     let sum = Sum::of(&Worksheet::default(), section);
     let mut text = format!(
         "<details class='section{}' id=section-{prefix}><summary><span class=title>{}</span><span class=leader></span><span class=said id={prefix}-said>{}</span></summary><p class=about>{}</p>{}",
@@ -154,7 +154,7 @@ impl Sum {
             matters: section.keys().any(|key| applies(&key)),
             finer_matters: section
                 .keys()
-                .any(|key| key.spec().place == Place::Deep && applies(&key)),
+                .any(|key| key.spec().place == Place::Advanced && applies(&key)),
         }
     }
 

@@ -7,7 +7,7 @@ use std::time::Duration;
 
 use ampwright_core::boat::{Key, May, SectionId, Worksheet};
 use ampwright_core::decision::goal_search::{Found, Plan, Search};
-use ampwright_core::schema::{Held, Kind};
+use ampwright_core::schema::{FieldType, Kind};
 use ampwright_core::units::clock;
 use leptos::prelude::*;
 use leptos::web_sys::HtmlInputElement;

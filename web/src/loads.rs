@@ -5,7 +5,7 @@ use std::cell::RefCell;
 use ampwright_core::Report;
 use ampwright_core::boat::Section as _;
 use ampwright_core::boat::{Basis, Key, Load, LoadRow, typical_loads};
-use ampwright_core::schema::Held;
+use ampwright_core::schema::FieldType;
 use leptos::prelude::*;
 use leptos::web_sys::Element;
 

@@ -3,7 +3,7 @@
 use ampwright_core::Worksheet;
 use ampwright_core::boat::Section as _;
 use ampwright_core::boat::{Basis, Key, LoadRow};
-use ampwright_core::schema::{Knowledge, Spec, Value};
+use ampwright_core::schema::{Confidence, FieldSpec, Value};
 
 /// What an entry is of.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -32,7 +32,7 @@ impl Of {
     }
 
     /// Its description.
-    pub fn spec(self) -> Option<&'static Spec> {
+    pub fn spec(self) -> Option<&'static FieldSpec> {
         match self {
             Of::Input(key) | Of::Own(_, key) => Some(key.spec()),
             Of::Load(_, column) => LoadRow::FIELDS.get(column).map(|field| &field.spec),
@@ -64,7 +64,7 @@ impl Of {
 #[derive(Clone, Copy)]
 pub struct Standing {
     value: Value,
-    known: Option<Knowledge>,
+    known: Option<Confidence>,
 }
 
 impl Of {
@@ -123,7 +123,7 @@ pub struct Shown {
     /// Whether somebody vouched for it.
     pub said: bool,
     /// How well it is known.
-    pub known: Knowledge,
+    pub known: Confidence,
     /// What it stands for when it is empty.
     pub stands_for: Option<f64>,
 }
@@ -135,7 +135,7 @@ impl Shown {
             value: Value::Absent,
             applies: true,
             said: true,
-            known: Knowledge::Guess,
+            known: Confidence::Guess,
             stands_for: None,
         }
     }

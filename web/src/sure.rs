@@ -4,7 +4,7 @@
 use std::cell::RefCell;
 use std::time::Duration;
 
-use ampwright_core::decision::uncertainty::{Certainty, Range, Reading, Sure};
+use ampwright_core::decision::uncertainty::{Certainty, Range, Reading, Uncertainty};
 use leptos::prelude::*;
 
 use crate::chart::drawing::{Anchor, Drawing};
@@ -41,14 +41,14 @@ pub const SECTION: Section = Section {
 <p class="lead">The same boat reckoned {0} times, every figure moved within what it may be. Eight times in ten the answer lies in these ranges. <span id="sure-progress">Reckoning: 0 of {0}.</span></p>
 <div id="sure-told"></div>
 <p class="about">A guess moves within its plausible range, a figure off a plate by 5 % or 5 K, one you measured by 2 % or 2 K. What you decide, such as a set-point, stays put. What the formulas themselves get wrong comes on top.</p></section>"#,
-            Sure::RUNS
+            Uncertainty::RUNS
         )
     }),
     parts: &[
         (
             "sure-progress",
             Text::Own(|desk| match under_way(desk) {
-                Some(runs) => format!("Reckoning: {runs} of {}.", Sure::RUNS),
+                Some(runs) => format!("Reckoning: {runs} of {}.", Uncertainty::RUNS),
                 None => String::new(),
             }),
         ),
@@ -82,7 +82,7 @@ fn begin_soon(desk: Desk) {
     show(desk, Some(0));
     let begin = move || {
         if is_turn(turn) {
-            go_on(desk, desk.sheet.with_untracked(Sure::new), turn);
+            go_on(desk, desk.sheet.with_untracked(Uncertainty::new), turn);
         }
     };
     after(REST, Box::new(begin));
@@ -122,7 +122,7 @@ fn show(desk: Desk, runs: Option<usize>) {
     }
 }
 
-fn go_on(desk: Desk, mut sure: Sure, turn: u32) {
+fn go_on(desk: Desk, mut sure: Uncertainty, turn: u32) {
     if !is_turn(turn) {
         return;
     }

@@ -8,7 +8,7 @@ use ampwright_core::decision::calibration;
 use ampwright_core::decision::calibration::{Fit, Fitted, HOW_TO, SAMPLE, apply};
 use ampwright_core::guidance::CautionTopic;
 use ampwright_core::report;
-use ampwright_core::schema::Complaint;
+use ampwright_core::schema::InputError;
 use leptos::prelude::*;
 
 use crate::chart::drawing::{Anchor, Drawing};
@@ -27,7 +27,7 @@ const HEIGHT: f64 = 168.0;
 struct Outcome {
     /// What of the log was not understood.
     unread: Vec<String>,
-    found: Result<Fit, Complaint>,
+    found: Result<Fit, InputError>,
     /// Hot amps before and after.
     hot_a: (f64, f64),
     /// The worksheet it belongs to, by the desk's count.

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::analysis::temperatures::Temps;
+use crate::analysis::temperatures::PartTemperatures;
 use crate::simulation::Limit;
 use crate::simulation::heat_soak::soak;
 use crate::simulation::opening::Opening;
@@ -38,9 +38,9 @@ pub struct RunReport {
     /// State of charge at its end \[%\].
     pub end_charge_pct: f64,
     /// Hottest of each.
-    pub peak: Temps,
+    pub peak: PartTemperatures,
     /// Hottest of each part of the second alternator, if there is one.
-    pub second_peak: Option<Temps>,
+    pub second_peak: Option<PartTemperatures>,
     /// The hour after the engine stops.
     pub soak: SoakReport,
     /// When the air of the space has covered 95 % of its rise \[min\]; none when
@@ -132,7 +132,7 @@ pub struct Moment {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct SoakReport {
     /// Hottest of each.
-    pub peak: Temps,
+    pub peak: PartTemperatures,
     /// When the air is hottest \[min\] after stopping.
     pub air_peak_min: f64,
 }

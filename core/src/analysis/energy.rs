@@ -6,7 +6,7 @@ use serde::Serialize;
 
 use hours::{DayHours, SolarStorage};
 
-use crate::analysis::solar_day::sky;
+use crate::analysis::solar_day::solar_day;
 use crate::boat::{Basis, DayUse, RowUse, Worksheet, half_full_v, kept, load_rows, total};
 
 /// A day's energy, in and out.
@@ -67,7 +67,7 @@ pub fn energy(sheet: &Worksheet) -> Energy {
             total(&rows, bank_v, |row| row.under_way_wh),
         ),
     };
-    let solar_day = sky(inputs, inputs.sun.month);
+    let solar_day = solar_day(inputs, inputs.sun.month);
     let sun_wh = solar_day.day_wh();
     let sun = DayHours::new(&anchor, &solar_day, bank_v).split(&SolarStorage::of(inputs));
     let window = (inputs.window_high_pct() - inputs.window_low_pct()).max(0.0) / 100.0;

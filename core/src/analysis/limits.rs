@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use crate::analysis::Analyses;
-use crate::analysis::temperatures::Temps;
+use crate::analysis::temperatures::PartTemperatures;
 use crate::boat::{Alternator, Inputs};
 use crate::physics::thermal::Temperatures;
 use crate::simulation::run::Trace;
@@ -56,7 +56,7 @@ impl Part {
         }
     }
 
-    fn of(self, t: &Temps) -> f64 {
+    fn of(self, t: &PartTemperatures) -> f64 {
         match self {
             Part::Winding => t.winding_c,
             Part::Rectifier => t.rectifier_c,
@@ -64,7 +64,7 @@ impl Part {
         }
     }
 
-    fn lump(self) -> fn(&Temperatures) -> f64 {
+    fn node(self) -> fn(&Temperatures) -> f64 {
         match self {
             Part::Winding => |t| t.winding_c,
             Part::Rectifier => |t| t.rectifier_c,
@@ -141,7 +141,7 @@ pub(crate) fn first_passed(
     let mut first: Option<(PartLimit, f64)> = None;
     for limit in limits.iter().filter(|limit| limit.passed()) {
         let machine = usize::from(limit.second);
-        let at_s = trace.passes(until_s, machine, limit.part.lump(), limit.limit_c);
+        let at_s = trace.passes(until_s, machine, limit.part.node(), limit.limit_c);
         if let Some(at_s) = at_s
             && first.is_none_or(|(_, earlier_s)| at_s < earlier_s)
         {

@@ -30,10 +30,10 @@ use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
 
 use belt::BeltReport;
-use cable::Wiring;
+use cable::Cables;
 use energy::{Energy, energy};
 use engine_day::DayNeed;
-use load_dump::Disconnect;
+use load_dump::LoadDump;
 
 pub(crate) use charging_run::bank_volts;
 pub use charging_run::{LimitShare, Moment, RunReport, SoakReport, StretchReport};
@@ -45,7 +45,7 @@ pub(crate) use limits::first_passed;
 pub use limits::{NEAR_K, Part, PartLimit, nearest, part_limits};
 pub use output::{MachineReport, SecondReport, SpeedPoint};
 pub use shore_power::ShoreReport;
-pub use temperatures::Temps;
+pub use temperatures::PartTemperatures;
 pub use year::year;
 
 /// Every analysis of a worksheet.
@@ -69,9 +69,9 @@ pub struct Analyses {
     /// Every alternator's belt, the first one's first.
     pub belts: Vec<BeltReport>,
     /// Cable and fuse for each run of the chosen arrangement.
-    pub cables: Wiring,
+    pub cables: Cables,
     /// What happens when the alternators' batteries go.
-    pub load_dump: Disconnect,
+    pub load_dump: LoadDump,
     /// The alternators it was worked out with.
     #[serde(skip)]
     pub alternators: Alternators,
@@ -118,8 +118,8 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         lead: None,
         shore: shore_power::shore_report(inputs, &energy),
         belts: belt::belts(&peaks),
-        cables: cable::wiring(sheet, &alternators, &run),
-        load_dump: load_dump::disconnect(&peaks),
+        cables: cable::cables(sheet, &alternators, &run),
+        load_dump: load_dump::load_dump(&peaks),
         energy,
         run,
         alternators,

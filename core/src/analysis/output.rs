@@ -2,11 +2,11 @@
 
 use serde::Serialize;
 
-use crate::analysis::temperatures::Temps;
+use crate::analysis::temperatures::PartTemperatures;
 use crate::boat::{Inputs, Key, Worksheet};
-use crate::numerics::falling_root;
+use crate::numerics::bracketed_root;
 use crate::simulation::Limit;
-use crate::simulation::alternator::Unit;
+use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::alternators::Alternators;
 use crate::simulation::plant::Plant;
 use crate::simulation::steady_state::{Settled, settled};
@@ -26,7 +26,7 @@ pub struct MachineReport {
     /// What holds it there.
     pub hot_limit: Limit,
     /// Temperatures then; none when it never settles.
-    pub hot: Option<Temps>,
+    pub hot: Option<PartTemperatures>,
     /// The second alternator, if there is one.
     pub second: Option<SecondReport>,
     /// Output at endless speed of the fitted curve \[A\].
@@ -67,7 +67,7 @@ pub struct SecondReport {
     /// What it gives on and on \[A\].
     pub hot_a: f64,
     /// Temperatures then; none when it never settles.
-    pub hot: Option<Temps>,
+    pub hot: Option<PartTemperatures>,
 }
 
 /// Full-field output of all that charge the house bank, their rotors cold \[A\].
@@ -76,7 +76,7 @@ fn full_cold_a(plant: &Plant) -> f64 {
     cold_a(&plant.main) + second.map_or(0.0, |second| cold_a(&second.unit))
 }
 
-fn cold_a(unit: &Unit) -> f64 {
+fn cold_a(unit: &AlternatorAtSpeed) -> f64 {
     unit.curve.cold_full_field_a(unit.shaft_rpm)
 }
 
@@ -99,7 +99,7 @@ fn blower_for(
         let plant = alternators.plant(&with, load_a);
         wanted_a - charging_a(&plant, &settled(&plant, charge))
     };
-    (short_a(most_m3h) <= 0.0).then(|| falling_root(short_a, 0.0, most_m3h, 1e-6))
+    (short_a(most_m3h) <= 0.0).then(|| bracketed_root(short_a, 0.0, most_m3h, 1e-6))
 }
 
 /// The largest blower the worksheet takes \[m³/h\].

@@ -8,13 +8,13 @@ use crate::boat::{Inputs, SecondRole, WayKind, Worksheet};
 use crate::physics::losses::Losses;
 use crate::simulation::alternator::CalibratedAlternator;
 use crate::simulation::alternators::Alternators;
-use crate::simulation::moment::{MachineState, Moment, Output};
+use crate::simulation::moment::{Moment, Output, ThermalState};
 use crate::simulation::plant::Plant;
 use crate::simulation::run::PeakLoad;
 
 /// One machine at one engine speed.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Most {
+pub(crate) struct LoadAtSpeed {
     pub(crate) engine_rpm: f64,
     pub(crate) shaft_rpm: f64,
     pub(crate) amperes: f64,
@@ -26,7 +26,7 @@ pub(crate) struct Most {
 
 /// One machine at both speeds, and when its bank goes.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Machine {
+pub(crate) struct AlternatorPeaks {
     /// Whether it is the second one.
     pub(crate) second: bool,
     /// The worksheet as this machine sees it.
@@ -34,15 +34,15 @@ pub(crate) struct Machine {
     /// Speed its output curve begins at \[rpm\].
     pub(crate) zero_rpm: f64,
     /// In the run: its peak there.
-    pub(crate) charging: Most,
+    pub(crate) charging: LoadAtSpeed,
     /// With the engine at its highest.
-    pub(crate) top: Most,
+    pub(crate) top: LoadAtSpeed,
     /// When the bank's management system opens in the run; none where it does
     /// not, and for an alternator that does not lie on that bank.
-    pub(crate) opening: Option<Most>,
+    pub(crate) opening: Option<LoadAtSpeed>,
 }
 
-impl Machine {
+impl AlternatorPeaks {
     /// What to call it.
     pub(crate) fn name(&self) -> &'static str {
         called(self.second)
@@ -66,7 +66,7 @@ pub(crate) fn peak_loads(
     sheet: &Worksheet,
     alternators: &Alternators,
     run: &RunReport,
-) -> Vec<Machine> {
+) -> Vec<AlternatorPeaks> {
     let inputs = &sheet.inputs;
     let (rpm, top_rpm) = (inputs.eng.rpm, inputs.eng.top_rpm);
     let fast = alternators.plant_at(inputs, house_load_a(sheet), top_rpm);
@@ -89,14 +89,14 @@ pub(crate) fn peak_loads(
             volts: opening.volts,
             shaft_w: peak.shaft_w * amperes / own_a.max(1e-9),
         };
-        Some(most(alternator, rpm, &load))
+        Some(load_at_speed(alternator, rpm, &load))
     };
-    let mut machines = vec![Machine {
+    let mut machines = vec![AlternatorPeaks {
         second: false,
         seen: *inputs,
         zero_rpm: alternators.main.curve.zero_rpm,
-        charging: most(&alternators.main, rpm, peak),
-        top: most(
+        charging: load_at_speed(&alternators.main, rpm, peak),
+        top: load_at_speed(
             &alternators.main,
             top_rpm,
             &load(&top.flow.main, &top.losses),
@@ -106,12 +106,12 @@ pub(crate) fn peak_loads(
     if let (Some(seen), Some(second), Some(peak)) =
         (inputs.as_second(), &alternators.second, second_peak)
     {
-        machines.push(Machine {
+        machines.push(AlternatorPeaks {
             second: true,
             seen,
             zero_rpm: second.curve.zero_rpm,
-            charging: most(second, rpm, peak),
-            top: most(second, top_rpm, &load(&top.flow.second, &top.second_losses)),
+            charging: load_at_speed(second, rpm, peak),
+            top: load_at_speed(second, top_rpm, &load(&top.flow.second, &top.second_losses)),
             opening: opening(1, second, peak),
         });
     }
@@ -120,7 +120,7 @@ pub(crate) fn peak_loads(
 
 /// Everything cold and the field let up.
 fn cold(plant: &Plant, charge: f64) -> Moment {
-    let resting = MachineState::resting(plant.start_c);
+    let resting = ThermalState::resting(plant.start_c);
     plant.moment(LATE_S, charge, &resting, &resting)
 }
 
@@ -133,11 +133,15 @@ fn load(output: &Output, losses: &Losses) -> PeakLoad {
     }
 }
 
-fn most(alternator: &CalibratedAlternator, engine_rpm: f64, load: &PeakLoad) -> Most {
+fn load_at_speed(
+    alternator: &CalibratedAlternator,
+    engine_rpm: f64,
+    load: &PeakLoad,
+) -> LoadAtSpeed {
     let unit = alternator.at_engine_rpm(engine_rpm);
     // Nothing is never minus nought.
     let amperes = load.amperes.max(0.0) + 0.0;
-    Most {
+    LoadAtSpeed {
         engine_rpm,
         shaft_rpm: unit.shaft_rpm,
         amperes,

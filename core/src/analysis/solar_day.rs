@@ -10,7 +10,7 @@ use crate::physics::solar::{
 
 /// A mean day of a month.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Sky {
+pub struct SolarDay {
     /// Hours of full sun on a level surface that would give the same energy.
     pub full_hours: f64,
     /// From sunrise to sunset \[h\].
@@ -21,7 +21,7 @@ pub struct Sky {
     given_wh: Option<f64>,
 }
 
-impl Sky {
+impl SolarDay {
     /// What the panels give in the day \[W·h\].
     pub fn day_wh(&self) -> f64 {
         self.given_wh
@@ -37,13 +37,13 @@ impl Sky {
 
 /// The mean day of a month. Where the user gives the sun hours, every month is
 /// the same, and the sun is spread over the twelve hours of an equinox.
-pub fn sky(inputs: &Inputs, month: Month) -> Sky {
+pub fn solar_day(inputs: &Inputs, month: Month) -> SolarDay {
     let sun = &inputs.sun;
     let yield_share = sun.yield_pct / 100.0;
     match sun.basis {
         SunBasis::Hours => {
             let day_wh = sun_wh(sun.panel_w, sun.full_hours, yield_share);
-            Sky {
+            SolarDay {
                 full_hours: sun.full_hours,
                 daylight_h: 12.0,
                 hours_w: hour_shares(0.5 * PI).map(|share| share * day_wh).collect(),
@@ -62,7 +62,7 @@ pub fn sky(inputs: &Inputs, month: Month) -> Sky {
                 let factor = heat_factor(cells_c, sun.heat_loss_pct_k / 100.0);
                 sun_wh(sun.panel_w, full_hours * share, yield_share * factor)
             };
-            Sky {
+            SolarDay {
                 full_hours,
                 daylight_h: daylight_h(sunset),
                 hours_w: hour_shares(sunset).map(panels_w).collect(),

@@ -6,7 +6,7 @@ use crate::physics::thermal::Temperatures;
 
 /// Temperatures \[°C\].
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct Temps {
+pub struct PartTemperatures {
     /// Stator winding.
     pub winding_c: f64,
     /// Case.
@@ -17,9 +17,9 @@ pub struct Temps {
     pub air_c: f64,
 }
 
-impl From<Temperatures> for Temps {
-    fn from(t: Temperatures) -> Temps {
-        Temps {
+impl From<Temperatures> for PartTemperatures {
+    fn from(t: Temperatures) -> PartTemperatures {
+        PartTemperatures {
             winding_c: t.winding_c,
             case_c: t.body_c,
             rectifier_c: t.rectifier_c,

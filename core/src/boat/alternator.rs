@@ -2,7 +2,7 @@
 
 use crate::boat::section;
 use crate::boat::{Inputs, WayKind};
-use crate::boat::{choose, maybe, number};
+use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{AMPERE, CELSIUS, KELVIN, KILOGRAM, NONE, PERCENT, RPM, VOLT, WATT};
 
@@ -79,7 +79,7 @@ section! {
     Alternator {
         rated_a: f64 = number("Rated current", AMPERE, 10.0, 1000.0, 100.0).nameplate().spread_pct(25.0)
             .help("On the plate. Where it shows two currents, take the larger.");
-        rated_rpm: f64 = number("Shaft speed of the rating", RPM, 3000.0, 20_000.0, 6000.0).nameplate().deep()
+        rated_rpm: f64 = number("Shaft speed of the rating", RPM, 3000.0, 20_000.0, 6000.0).nameplate().advanced()
             .help("The alternator's own speed at which the rated current was read: 6000 unless the plate says otherwise.");
         plate: Plate = choose("Rating taken", Plate::OPTIONS, 0).nameplate().spread_either()
             .help("A plate like “50/100 A 14 V”, or one that names ISO 8854, was taken on a warmed-up machine, which is worth a fifth more when hot. If in doubt leave it cold.");
@@ -91,52 +91,52 @@ section! {
         second_rpm: f64 = number("… at shaft speed", RPM, 1000.0, 15_000.0, 1800.0).nameplate()
             .help("The alternator's own speed there: engine speed times the pulley ratio.")
             .when(|i| i.alt.curve == Curve::Points);
-        zero_rpm: f64 = number("Curve begins at", RPM, 300.0, 2900.0, 1550.0).deep().spread(1100.0, 1850.0)
+        zero_rpm: f64 = number("Curve begins at", RPM, 300.0, 2900.0, 1550.0).advanced().spread(1100.0, 1850.0)
             .help("Shaft speed at which the fitted output curve leaves zero: 1100 to 1850 for 12 V machines. A little above the true cut-in.")
             .when(|i| i.alt.curve == Curve::Rating);
         pulley_ratio: f64 = number("Pulley ratio", NONE, 0.5, 6.0, 2.2).measured().spread(2.0, 3.0)
             .help("Engine pulley diameter divided by alternator pulley diameter, both at the belt's middle line. 2.0 to 3.0 on small diesels.");
-        max_rpm: f64 = number("Highest shaft speed", RPM, 3000.0, 25_000.0, 15_000.0).nameplate().deep()
+        max_rpm: f64 = number("Highest shaft speed", RPM, 3000.0, 25_000.0, 15_000.0).nameplate().advanced()
             .help("The maker's limit: 12 000 to 18 000 for small machines, 8000 to 10 000 for large ones.");
         class: InsulationClass = choose("Insulation class", InsulationClass::OPTIONS, 1).nameplate()
             .help("Of the windings: F unless the maker says H.");
-        rectifier_limit_c: f64 = number("Rectifier plate limit", CELSIUS, 80.0, 200.0, 135.0).deep()
+        rectifier_limit_c: f64 = number("Rectifier plate limit", CELSIUS, 80.0, 200.0, 135.0).advanced()
             .help("Where the diodes are pressed in: keep below 130 to 140 °C (common practice).");
-        case_limit_c: f64 = number("Case and bearing limit", CELSIUS, 80.0, 180.0, 120.0).deep()
+        case_limit_c: f64 = number("Case and bearing limit", CELSIUS, 80.0, 180.0, 120.0).advanced()
             .help("Bearing grease ages fast above 120 to 130 °C (common practice).");
-        efficiency_pct: f64 = number("Efficiency at the rating", PERCENT, 35.0, 85.0, 57.0).deep().spread(53.0, 62.0)
+        efficiency_pct: f64 = number("Efficiency at the rating", PERCENT, 35.0, 85.0, 57.0).advanced().spread(53.0, 62.0)
             .help("At full load and rated speed: 53 to 62 % for a usual small machine, 60 to 65 % for a large or high-efficiency one. Not the better figure printed for half load.");
-        mass_kg: Option<f64> = maybe("Mass", KILOGRAM, 1.0, 80.0, "6 kg at 100 A and 14 V, 9.5 kg at 180 A", |w| Some(usual_mass_kg(&w.inputs))).nameplate().spread_pct(30.0)
+        mass_kg: Option<f64> = optional("Mass", KILOGRAM, 1.0, 80.0, "6 kg at 100 A and 14 V, 9.5 kg at 180 A", |w| Some(usual_mass_kg(&w.inputs))).nameplate().spread_pct(30.0)
             .help("Sets how long the alternator takes to get hot, and nothing else.");
-        test_v: Option<f64> = maybe("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |w| Some(usual_test_v(&w.inputs))).nameplate().deep()
+        test_v: Option<f64> = optional("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |w| Some(usual_test_v(&w.inputs))).nameplate().advanced()
             .help("The voltage the rating was taken at.");
-        plate_rotor_c: Option<f64> = maybe("Rotor temperature of the rating", CELSIUS, 0.0, 160.0, "25 °C cold, 100 °C warmed up", |w| Some(usual_plate_rotor_c(&w.inputs))).deep()
+        plate_rotor_c: Option<f64> = optional("Rotor temperature of the rating", CELSIUS, 0.0, 160.0, "25 °C cold, 100 °C warmed up", |w| Some(usual_plate_rotor_c(&w.inputs))).advanced()
             .help("How warm the rotor was when the rated current was read.");
-        field_w: Option<f64> = maybe("Field power", WATT, 1.0, 1000.0, "0.4 W for each rated ampere at 14 V", |w| Some(usual_field_w(&w.inputs))).nameplate().deep().spread_pct(40.0)
+        field_w: Option<f64> = optional("Field power", WATT, 1.0, 1000.0, "0.4 W for each rated ampere at 14 V", |w| Some(usual_field_w(&w.inputs))).nameplate().advanced().spread_pct(40.0)
             .help("Volts times amps of the field at full output: 40 to 100 W.");
-        diode_v: f64 = number("Drop of one diode", VOLT, 0.02, 1.5, 0.9).deep().spread(0.85, 1.0)
+        diode_v: f64 = number("Drop of one diode", VOLT, 0.02, 1.5, 0.9).advanced().spread(0.85, 1.0)
             .help("0.85 to 1.0 V for silicon, 0.1 to 0.2 V for a rectifier made of transistors.");
-        iron_share_pct: f64 = number("Iron loss share", PERCENT, 1.0, 40.0, 15.0).deep().spread(10.0, 25.0)
+        iron_share_pct: f64 = number("Iron loss share", PERCENT, 1.0, 40.0, 15.0).advanced().spread(10.0, 25.0)
             .help("Part of the rated loss that heats the stator iron: 10 to 25 %.");
-        fan_share_pct: f64 = number("Fan and bearing share", PERCENT, 1.0, 30.0, 7.0).deep().spread(4.5, 11.0)
+        fan_share_pct: f64 = number("Fan and bearing share", PERCENT, 1.0, 30.0, 7.0).advanced().spread(4.5, 11.0)
             .help("Part of the rated loss that goes into fan and bearings: 4.5 to 11 %.");
-        fan_exponent: f64 = number("Fan loss exponent", NONE, 1.0, 3.0, 1.4).deep()
+        fan_exponent: f64 = number("Fan loss exponent", NONE, 1.0, 3.0, 1.4).advanced()
             .help("How fan and bearing loss grow with speed; 1.33 was measured between 2000 and 8000 rpm.");
-        field_exponent: f64 = number("Hot rotor, output exponent", NONE, 0.3, 1.2, 0.75).deep().spread(0.6, 0.85)
+        field_exponent: f64 = number("Hot rotor, output exponent", NONE, 0.3, 1.2, 0.75).advanced().spread(0.6, 0.85)
             .help("How strongly output follows a field weakened by heat: 0.6 to 0.85.");
-        speed_exponent: f64 = number("Hot rotor, speed exponent", NONE, 0.0, 0.5, 0.17).deep().spread(0.05, 0.3)
+        speed_exponent: f64 = number("Hot rotor, speed exponent", NONE, 0.0, 0.5, 0.17).advanced().spread(0.05, 0.3)
             .help("How strongly the curve's beginning moves up with a weakened field: 0.05 to 0.3.");
-        rotor_rise_k: f64 = number("Rotor above case", KELVIN, 0.0, 60.0, 10.0).deep().spread(5.0, 30.0)
+        rotor_rise_k: f64 = number("Rotor above case", KELVIN, 0.0, 60.0, 10.0).advanced().spread(5.0, 30.0)
             .help("How much hotter the rotor runs than the case: 5 to 30 K.");
-        anchor_winding_c: Option<f64> = maybe("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for a machine of usual efficiency", |_| Some(USUAL_ANCHOR_C)).deep().spread(130.0, 180.0)
+        anchor_winding_c: Option<f64> = optional("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for a machine of usual efficiency", |_| Some(USUAL_ANCHOR_C)).advanced().spread(130.0, 180.0)
             .help("How hot the winding gets at full output at the speed and air temperature below: 150 to 160 °C for small machines, 130 to 145 °C for large ones. This one figure sets the cooling; a run with a thermometer replaces it.");
-        anchor_rpm: f64 = number("… at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).deep()
+        anchor_rpm: f64 = number("… at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).advanced()
             .help("Shaft speed for that temperature.");
-        anchor_air_c: f64 = number("… in air of", CELSIUS, -10.0, 80.0, 25.0).deep()
+        anchor_air_c: f64 = number("… in air of", CELSIUS, -10.0, 80.0, 25.0).advanced()
             .help("Air temperature at the machine for it.");
-        cooling_exponent: f64 = number("Cooling exponent", NONE, 0.0, 1.0, 0.7).deep().spread(0.5, 0.8)
+        cooling_exponent: f64 = number("Cooling exponent", NONE, 0.0, 1.0, 0.7).advanced().spread(0.5, 0.8)
             .help("How the fan's cooling grows with shaft speed: 0.5 to 0.8.");
-        heat_capacity_factor: f64 = number("Heat capacity factor", NONE, 0.3, 3.0, 1.0).deep()
+        heat_capacity_factor: f64 = number("Heat capacity factor", NONE, 0.3, 3.0, 1.0).advanced()
             .help("Heat it takes to warm the machine, against what its mass says. 1 until a sea trial says otherwise: it moves the first quarter of an hour, not the hot current.");
         nominal_v: AlternatorVolts = choose("Alternator's voltage", AlternatorVolts::OPTIONS, 0).nameplate()
             .help("On its plate: 14 V means a 12 V alternator, 28 V one of 24 V, 56 V one of 48 V. It must be that of the battery its cable leads to.");

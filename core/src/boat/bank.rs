@@ -2,7 +2,7 @@
 
 use crate::boat::Inputs;
 use crate::boat::section;
-use crate::boat::{choose, maybe, number};
+use crate::boat::{choose, number, optional};
 use crate::physics::battery::{
     AGM, Bank as PhysicalBank, COMPENSATION_MV, Cells, FLOODED, GEL, LeadKind, compensated_v,
     lfp_cold_factor, lfp_resistance_ohm, peukert_hours,
@@ -64,37 +64,37 @@ section! {
             .help("Of the house bank. 12 V on most boats under 15 m.");
         capacity_ah: f64 = number("Capacity", AMPERE_HOUR, 10.0, 5000.0, 400.0).nameplate().spread_pct(25.0)
             .help("On the label. Add up batteries joined in parallel; joined in series the ampere-hours stay those of one.");
-        window_low_pct: Option<f64> = maybe("Never below", PERCENT, 0.0, 90.0, "10 % lithium, 50 % lead", |w| Some(usual_window_low_pct(&w.inputs)))
+        window_low_pct: Option<f64> = optional("Never below", PERCENT, 0.0, 90.0, "10 % lithium, 50 % lead", |w| Some(usual_window_low_pct(&w.inputs)))
             .decided()
             .help("The state of charge you want kept in hand. Lead that is emptied deeper ages fast.");
-        window_high_pct: Option<f64> = maybe("Full for daily use", PERCENT, 10.0, 100.0, "90 %", |_| Some(USUAL_WINDOW_HIGH_PCT))
+        window_high_pct: Option<f64> = optional("Full for daily use", PERCENT, 10.0, 100.0, "90 %", |_| Some(USUAL_WINDOW_HIGH_PCT))
             .decided()
             .help("Where a usual charge ends. LFP lasts longer when it is not held at 100 %; the last tenth of a lead bank takes an engine hours.");
-        charge_v: Option<f64> = maybe("Charge voltage", VOLT, 10.0, 70.0, "the usual for the chemistry", |w| Some(usual_charge_v(&w.inputs))).nameplate()
+        charge_v: Option<f64> = optional("Charge voltage", VOLT, 10.0, 70.0, "the usual for the chemistry", |w| Some(usual_charge_v(&w.inputs))).nameplate()
             .help("The battery maker's figure at 25 °C, measured at the battery. In 12 V: LFP 13.8 to 14.2, AGM 14.2 to 14.6, gel 14.1 to 14.2, flooded 14.4 to 14.8.");
-        charge_limit_a: Option<f64> = maybe("Charge current limit", AMPERE, 1.0, 10_000.0, "for each A·h: 0.5 A lithium, 0.2 flooded, 0.25 gel, 0.35 AGM", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate().spread_pct(40.0)
+        charge_limit_a: Option<f64> = optional("Charge current limit", AMPERE, 1.0, 10_000.0, "for each A·h: 0.5 A lithium, 0.2 flooded, 0.25 gel, 0.35 AGM", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate().spread_pct(40.0)
             .help("The lowest of the cell maker's figure and the battery management system's label; 0.2 to 0.5 A for each A·h is usual. Batteries in parallel add up.");
         temperature_c: f64 = number("Battery temperature", CELSIUS, -30.0, 70.0, 25.0).measured().spread_by(5.0)
             .help("Of the cells while charging. Lithium takes little below 10 °C and must get nothing below 0 °C; lead wants more volts when cold.");
-        resistance_ohm_ah: f64 = number("Cell resistance", OHM_AMPERE_HOUR, 0.05, 10.0, 0.8).deep().spread(0.3, 1.2)
+        resistance_ohm_ah: f64 = number("Cell resistance", OHM_AMPERE_HOUR, 0.05, 10.0, 0.8).advanced().spread(0.3, 1.2)
             .help("Of a 12 V block at 25 °C, times its ampere-hours: 0.3 to 1.2 for LFP. To measure: step the current by 50 A, divide the change in volts at the posts by 50, multiply by the capacity.")
             .when(|i| i.bank.chemistry == Chemistry::Lfp);
-        harness_mohm: f64 = number("Switch, fuse and cable", MILLIOHM, 0.0, 100.0, 1.5).deep().spread(1.0, 3.0)
+        harness_mohm: f64 = number("Switch, fuse and cable", MILLIOHM, 0.0, 100.0, 1.5).advanced().spread(1.0, 3.0)
             .help("Resistance between the cells and where the regulator measures: 1 to 3 mΩ with the management system's own switch.");
-        charge_efficiency_pct: Option<f64> = maybe("Charge returned", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).deep()
+        charge_efficiency_pct: Option<f64> = optional("Charge returned", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).advanced()
             .help("Ampere-hours that come out for those that went in: at least 99.5 % for LFP, 85 to 95 % for lead.");
-        compensation_mv: Option<f64> = maybe("Temperature compensation", MILLIVOLT_PER_CELL_KELVIN, -10.0, 0.0, "−4 for lead, none for lithium", |w| Some(usual_compensation_mv(&w.inputs))).nameplate().deep()
+        compensation_mv: Option<f64> = optional("Temperature compensation", MILLIVOLT_PER_CELL_KELVIN, -10.0, 0.0, "−4 for lead, none for lithium", |w| Some(usual_compensation_mv(&w.inputs))).nameplate().advanced()
             .help("How the charger lowers its voltage for a warm lead battery: −3 to −5 mV for each cell and degree. A lithium bank must get none.");
-        coldest_charge_c: Option<f64> = maybe("Lowest charging temperature", CELSIUS, -30.0, 20.0, "0 °C", |_| Some(0.0)).nameplate().deep()
+        coldest_charge_c: Option<f64> = optional("Lowest charging temperature", CELSIUS, -30.0, 20.0, "0 °C", |_| Some(0.0)).nameplate().advanced()
             .help("Of the cells, from the battery maker's sheet: lithium must get nothing below it.")
             .when(lithium);
-        limit_to_5c_a: Option<f64> = maybe("Most current up to 5 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().deep()
+        limit_to_5c_a: Option<f64> = optional("Most current up to 5 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().advanced()
             .help("From the lowest charging temperature on; from the battery maker's sheet.")
             .when(lithium);
-        limit_to_10c_a: Option<f64> = maybe("Most current from 5 to 10 °C", AMPERE, 0.0, 10_000.0, "0.2 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.2)).nameplate().deep()
+        limit_to_10c_a: Option<f64> = optional("Most current from 5 to 10 °C", AMPERE, 0.0, 10_000.0, "0.2 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.2)).nameplate().advanced()
             .help("From the battery maker's sheet.")
             .when(lithium);
-        limit_over_50c_a: Option<f64> = maybe("Most current from 50 to 60 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().deep()
+        limit_over_50c_a: Option<f64> = optional("Most current from 50 to 60 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().advanced()
             .help("From the battery maker's sheet; nothing above 60 °C.")
             .when(lithium);
     }

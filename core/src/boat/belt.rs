@@ -3,7 +3,7 @@
 use crate::boat::Inputs;
 use crate::boat::guard::Said;
 use crate::boat::section;
-use crate::boat::{choose, maybe, number};
+use crate::boat::{choose, number, optional};
 use crate::physics::belt::{BeltType, RIBS_6, RIBS_8, RIBS_10, TWO_V13, V10, V13, wrap_rad};
 use crate::schema::{choice, effects};
 use crate::units::{DEGREE, MILLIMETRE, NEWTON, NONE};
@@ -62,22 +62,22 @@ section! {
         pulley_mm: f64 = number("Alternator pulley", MILLIMETRE, 30.0, 300.0, 65.0).measured()
             .help("Diameter at the belt's middle line, a few millimetres less than across the rims of a V-belt pulley. 55 to 75 mm is usual.")
             .when(said);
-        engine_mm: Option<f64> = maybe("Engine pulley", MILLIMETRE, 30.0, 600.0, "the alternator's pulley times the pulley ratio", |w| Some(usual_engine_mm(&w.inputs))).measured()
+        engine_mm: Option<f64> = optional("Engine pulley", MILLIMETRE, 30.0, 600.0, "the alternator's pulley times the pulley ratio", |w| Some(usual_engine_mm(&w.inputs))).measured()
             .help("The same on the crankshaft, or on whatever else drives this belt.")
             .when(said);
         centres_mm: f64 = number("Centre distance", MILLIMETRE, 80.0, 2000.0, 300.0).measured()
             .help("From the middle of one pulley to the middle of the other.")
             .when(said);
-        wrap_deg: Option<f64> = maybe("Wrap", DEGREE, 30.0, 300.0, "from pulleys and centre distance", |w| Some(usual_wrap_deg(&w.inputs))).measured()
+        wrap_deg: Option<f64> = optional("Wrap", DEGREE, 30.0, 300.0, "from pulleys and centre distance", |w| Some(usual_wrap_deg(&w.inputs))).measured()
             .help("How far round the smaller pulley the belt lies: 180 is half-way round. Look where a third pulley or an idler changes it.")
             .when(said);
         pump: Said = choose("Turns the water pump too", Said::OPTIONS, 0)
             .help("Where one belt turns both, the pump's bearing carries the alternator's pull, and a belt that slips or breaks stops the cooling.")
             .when(said);
-        friction: f64 = number("Friction", NONE, 0.1, 0.6, 0.3).deep()
+        friction: f64 = number("Friction", NONE, 0.1, 0.6, 0.3).advanced()
             .help("Between belt and pulley: 0.3 dry, 0.2 wet or cold, up to 0.4.")
             .when(said);
-        tight_n: Option<f64> = maybe("Most pull of the tight side", NEWTON, 50.0, 10_000.0, "350 N for a 10 mm, 475 N for a 13 mm V-belt, 105 N a rib (from memory)", |w| w.inputs.belt_tight_n()).nameplate().deep()
+        tight_n: Option<f64> = optional("Most pull of the tight side", NEWTON, 50.0, 10_000.0, "350 N for a 10 mm, 475 N for a 13 mm V-belt, 105 N a rib (from memory)", |w| w.inputs.belt_tight_n()).nameplate().advanced()
             .help("Of all belts or ribs together, from the belt maker's sheet.")
             .when(said);
     }

@@ -2,7 +2,7 @@
 
 use crate::boat::section;
 use crate::boat::{Basis, Current, Inputs, SecondRole, WayKind, Worksheet};
-use crate::boat::{choose, maybe, number};
+use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{AMPERE, METRE, PERCENT, VOLT, WATT};
 
@@ -78,29 +78,29 @@ section! {
             .when(converter);
         bus_m: f64 = number("House bank to switch panel", METRE, 0.1, 100.0, 2.0).measured()
             .help("One way, to the bus bar or panel that feeds the house.");
-        bus_place: Place = choose("Cable to the switch panel lies", Place::OPTIONS, 0).deep()
+        bus_place: Place = choose("Cable to the switch panel lies", Place::OPTIONS, 0).advanced()
             .help("Cable in a hot place may carry less.");
-        bus_peak_a: Option<f64> = maybe("Most the house draws", AMPERE, 1.0, 3000.0, "all of the list at once, or 50 A", |w| Some(usual_bus_peak_a(w))).measured()
+        bus_peak_a: Option<f64> = optional("Most the house draws", AMPERE, 1.0, 3000.0, "all of the list at once, or 50 A", |w| Some(usual_bus_peak_a(w))).measured()
             .help("At one moment, through that cable; a windlass or thruster with a cable of its own does not count.");
         inverter_w: f64 = number("Inverter", WATT, 0.0, 20_000.0, 0.0).nameplate()
             .help("Power it gives for minutes on end, on its plate; 0 without one.");
         inverter_m: f64 = number("House bank to inverter", METRE, 0.1, 100.0, 1.5).measured()
             .help("One way. Short is worth more here than anywhere.")
             .when(inverter);
-        inverter_place: Place = choose("Cable to the inverter lies", Place::OPTIONS, 0).deep()
+        inverter_place: Place = choose("Cable to the inverter lies", Place::OPTIONS, 0).advanced()
             .help("Cable in a hot place may carry less.")
             .when(inverter);
         insulation: Insulation = choose("Insulation rated for", Insulation::OPTIONS, 4).nameplate()
             .help("Printed along the cable. Boat cable is usually of 105 °C; unmarked cable counts as 60 °C.");
-        copper: Copper = choose("Strands", Copper::OPTIONS, 0).nameplate().deep()
+        copper: Copper = choose("Strands", Copper::OPTIONS, 0).nameplate().advanced()
             .help("Tinned strands last longer in salt air and resist a little more.");
-        charge_drop_v: Option<f64> = maybe("Loss allowed in charging leads", VOLT, 0.02, 6.0, "0.3 V for each 12 V", |w| Some(usual_charge_drop_v(w.inputs.bank.nominal_v.blocks()))).deep()
+        charge_drop_v: Option<f64> = optional("Loss allowed in charging leads", VOLT, 0.02, 6.0, "0.3 V for each 12 V", |w| Some(usual_charge_drop_v(w.inputs.bank.nominal_v.blocks()))).advanced()
             .decided()
             .help("Out and back. 0.2 to 0.3 V for each 12 V (common practice): what is lost there, the battery does not see.");
-        drop_pct: f64 = number("Loss allowed elsewhere", PERCENT, 0.2, 10.0, 3.0).deep()
+        drop_pct: f64 = number("Loss allowed elsewhere", PERCENT, 0.2, 10.0, 3.0).advanced()
             .decided()
             .help("Out and back, of the system voltage: 3 % for feeders and what must not dim, 10 % where it does not matter.");
-        flag: Flag = choose("Flag", Flag::OPTIONS, 0).deep()
+        flag: Flag = choose("Flag", Flag::OPTIONS, 0).advanced()
             .help("Whose rule the boat is under. It changes what is said about the rule, not the figures.");
     }
 }

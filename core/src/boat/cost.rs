@@ -2,7 +2,7 @@
 
 use crate::boat::section;
 use crate::boat::{Chemistry, Inputs};
-use crate::boat::{choose, maybe, number};
+use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{
     CYCLE, DAY, HOUR, MONEY, MONEY_PER_KILOWATT_HOUR, MONEY_PER_LITRE, PERCENT, YEAR,
@@ -39,9 +39,9 @@ section! {
             .help("The hours it runs wear it out; this is the price of making it as new.");
         overhaul_h: f64 = number("… after", HOUR, 100.0, 50_000.0, 6000.0)
             .help("4000 to 8000 h for a small diesel (common practice).");
-        bank: Option<f64> = maybe("The bank, new", MONEY, 0.0, 1.0e8, "its kilowatt-hours at the list's price", |w| Some(w.inputs.usual_bank_price()))
+        bank: Option<f64> = optional("The bank, new", MONEY, 0.0, 1.0e8, "its kilowatt-hours at the list's price", |w| Some(w.inputs.usual_bank_price()))
             .help("Every cycle uses up some of its life.");
-        cycles: Option<f64> = maybe("Full cycles in its life", CYCLE, 10.0, 20_000.0, "3000 for lithium, 500 for lead", |w| Some(usual_cycles(&w.inputs))).nameplate()
+        cycles: Option<f64> = optional("Full cycles in its life", CYCLE, 10.0, 20_000.0, "3000 for lithium, 500 for lead", |w| Some(usual_cycles(&w.inputs))).nameplate()
             .help("2000 to 5000 for lithium iron phosphate, 200 to 800 for lead emptied by half (common practice).");
         shore_kwh: f64 = number("Shore power", MONEY_PER_KILOWATT_HOUR, 0.0, 1000.0, 0.4)
             .help("A kilowatt-hour at the dock.");

@@ -4,7 +4,7 @@ use crate::boat::{
     Basis, Injection, Key, Load, LoadRow, Month, RegulatorKind, SensorPlace, StartKept, SunBasis,
     WayKind, Worksheet, typical_loads,
 };
-use crate::schema::{Held, Value};
+use crate::schema::{FieldType, Value};
 
 /// The demo: an invented 11 m sloop at anchor in a warm place. No figure in it
 /// was measured on any boat.

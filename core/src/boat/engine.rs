@@ -2,7 +2,7 @@
 
 use crate::boat::Inputs;
 use crate::boat::section;
-use crate::boat::{choose, maybe, number};
+use crate::boat::{choose, number, optional};
 use crate::physics::torque;
 use crate::physics::torque::torque_share;
 use crate::schema::{choice, effects};
@@ -44,33 +44,33 @@ section! {
             .help("On the rev counter. This and the pulley ratio decide the alternator's speed.");
         displacement_l: f64 = number("Displacement", LITRE_SWEPT, 0.1, 30.0, 1.5).nameplate().spread_pct(25.0)
             .help("In the engine's papers. Sets the air it draws and the fuel it burns before it does any work.");
-        top_rpm: f64 = number("Highest engine speed", RPM, 800.0, 8000.0, 3000.0).nameplate().deep()
+        top_rpm: f64 = number("Highest engine speed", RPM, 800.0, 8000.0, 3000.0).nameplate().advanced()
             .help("At full throttle. Tells whether the alternator is ever overspeeded.");
-        rated_kw: Option<f64> = maybe("Rated power", KILOWATT, 1.0, 1000.0, "14 kW a litre at 3000 rpm", |w| Some(usual_rated_kw(&w.inputs))).nameplate()
+        rated_kw: Option<f64> = optional("Rated power", KILOWATT, 1.0, 1000.0, "14 kW a litre at 3000 rpm", |w| Some(usual_rated_kw(&w.inputs))).nameplate()
             .help("At its highest speed, in its papers; 1 hp is 0.75 kW. Tells how much of it the alternator takes.");
-        stroke_mm: f64 = number("Stroke", MILLIMETRE, 30.0, 300.0, 84.0).nameplate().deep()
+        stroke_mm: f64 = number("Stroke", MILLIMETRE, 30.0, 300.0, 84.0).nameplate().advanced()
             .help("In the engine's papers.");
-        injection: Injection = choose("Injection", Injection::OPTIONS, 0).nameplate().deep()
+        injection: Injection = choose("Injection", Injection::OPTIONS, 0).nameplate().advanced()
             .help("Most small marine diesels before about 2005 have a pre-chamber or swirl chamber.");
-        indicated_efficiency_pct: f64 = number("Indicated efficiency", PERCENT, 20.0, 60.0, 42.0).deep()
+        indicated_efficiency_pct: f64 = number("Indicated efficiency", PERCENT, 20.0, 60.0, 42.0).advanced()
             .help("Share of the fuel's energy that becomes work on the pistons: 38 to 45 %.");
-        belt_efficiency_pct: f64 = number("Belt efficiency", PERCENT, 70.0, 100.0, 95.0).deep()
+        belt_efficiency_pct: f64 = number("Belt efficiency", PERCENT, 70.0, 100.0, 95.0).advanced()
             .help("93 to 96 % for a V-belt, 96 to 98 % for a multi-rib belt.");
-        fuel_mj_kg: f64 = number("Fuel heating value", MEGAJOULE_PER_KILOGRAM, 35.0, 50.0, 42.7).deep()
+        fuel_mj_kg: f64 = number("Fuel heating value", MEGAJOULE_PER_KILOGRAM, 35.0, 50.0, 42.7).advanced()
             .help("42.5 to 43.0 for diesel.");
-        fuel_kg_l: f64 = number("Fuel density", KILOGRAM_PER_LITRE, 0.7, 1.0, 0.84).deep()
+        fuel_kg_l: f64 = number("Fuel density", KILOGRAM_PER_LITRE, 0.7, 1.0, 0.84).advanced()
             .help("0.820 to 0.845 for diesel by EN 590.");
-        breathing: Breathing = choose("Draws its air", Breathing::OPTIONS, 0).deep()
+        breathing: Breathing = choose("Draws its air", Breathing::OPTIONS, 0).advanced()
             .help("An engine that breathes from its own space pulls cool air through it.");
-        filling_pct: f64 = number("Cylinder filling", PERCENT, 40.0, 250.0, 85.0).deep()
+        filling_pct: f64 = number("Cylinder filling", PERCENT, 40.0, 250.0, 85.0).advanced()
             .help("Air drawn against swept volume: 85 % without a turbocharger.");
-        running_c: f64 = number("Engine temperature", CELSIUS, 30.0, 130.0, 80.0).measured().deep().spread_by(5.0)
+        running_c: f64 = number("Engine temperature", CELSIUS, 30.0, 130.0, 80.0).measured().advanced().spread_by(5.0)
             .help("Of the block when warm; the thermostat's figure.");
-        warm_up_min: f64 = number("Warms up in", MINUTE, 1.0, 120.0, 15.0).deep().spread(10.0, 20.0)
+        warm_up_min: f64 = number("Warms up in", MINUTE, 1.0, 120.0, 15.0).advanced().spread(10.0, 20.0)
             .help("Time to cover two thirds of the way: 10 to 20 minutes.");
-        heat_kj_k: Option<f64> = maybe("Heat held by the block", KILOJOULE_PER_KELVIN, 5.0, 2000.0, "65 kJ/K a litre", |w| Some(usual_heat_kj_k(&w.inputs))).deep()
+        heat_kj_k: Option<f64> = optional("Heat held by the block", KILOJOULE_PER_KELVIN, 5.0, 2000.0, "65 kJ/K a litre", |w| Some(usual_heat_kj_k(&w.inputs))).advanced()
             .help("About half a kilojoule for each kilogram. Sets how long it warms the space after stopping.");
-        surface_w_k: Option<f64> = maybe("Heat to the space", WATT_PER_KELVIN, 0.0, 300.0, "4.5 W/K and 9 more for each litre", |w| Some(usual_surface_w_k(&w.inputs))).deep().spread_pct(45.0)
+        surface_w_k: Option<f64> = optional("Heat to the space", WATT_PER_KELVIN, 0.0, 300.0, "4.5 W/K and 9 more for each litre", |w| Some(usual_surface_w_k(&w.inputs))).advanced().spread_pct(45.0)
             .help("For each degree between block and air, exhaust lagged; 5 to 10 more with a bare riser. The usual figure lets 4 to 8 % of the fuel's heat into the space, whatever the engine's size.");
     }
 }

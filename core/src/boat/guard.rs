@@ -2,7 +2,7 @@
 
 use crate::boat::section;
 use crate::boat::{Chemistry, Inputs, RegulatorKind};
-use crate::boat::{choose, maybe, number};
+use crate::boat::{choose, number, optional};
 use crate::physics::dump::{suppressed_v, withstand_v};
 use crate::schema::{choice, effects};
 use crate::units::{JOULE, SECOND, VOLT};
@@ -35,10 +35,10 @@ section! {
         clamp: ClampKind = choose("Clamp", ClampKind::OPTIONS, 0).nameplate()
             .help("A surge protector across the output, or a rectifier of avalanche diodes; the machine's papers say which diodes it has.")
             .when(Inputs::on_house);
-        clamp_v: Option<f64> = maybe("It holds", VOLT, 12.0, 400.0, "35 V in 12 V, 65 V in 24 V and 48 V systems", |w| Some(usual_clamp_v(&w.inputs))).nameplate()
+        clamp_v: Option<f64> = optional("It holds", VOLT, 12.0, 400.0, "35 V in 12 V, 65 V in 24 V and 48 V systems", |w| Some(usual_clamp_v(&w.inputs))).nameplate()
             .help("The most volts it lets through while it takes the whole current.")
             .when(clamped);
-        clamp_j: Option<f64> = maybe("It takes in one pulse", JOULE, 0.1, 100_000.0, "not known", |_| None).nameplate()
+        clamp_j: Option<f64> = optional("It takes in one pulse", JOULE, 0.1, 100_000.0, "not known", |_| None).nameplate()
             .help("Energy it bears at once, from its maker's sheet.")
             .when(clamped);
         lead: Said = choose("Lead battery stays on the machine", Said::OPTIONS, 0)
@@ -46,9 +46,9 @@ section! {
             .when(managed);
         switch: Said = choose("Switch in the output lead", Said::OPTIONS, 0)
             .help("Any switch, contactor or plug between the alternator and its battery that can be opened with the engine running. A fuse is not meant.");
-        bear_v: Option<f64> = maybe("Most volts the electronics withstand", VOLT, 13.0, 400.0, "35 V in 12 V, 65 V in 24 V, 70 V in 48 V systems", |w| Some(usual_bear_v(&w.inputs))).nameplate()
+        bear_v: Option<f64> = optional("Most volts the electronics withstand", VOLT, 13.0, 400.0, "35 V in 12 V, 65 V in 24 V, 70 V in 48 V systems", |w| Some(usual_bear_v(&w.inputs))).nameplate()
             .help("The least of all that is connected to that circuit, for a moment. 35 V is usual for 12 V gear (common practice), 65 V for 24 V gear (ISO 16750-2), 70 V for 48 V gear (ISO 21780, from memory).");
-        decay_s: f64 = number("Pulse dies away in", SECOND, 0.02, 1.5, 0.4).deep()
+        decay_s: f64 = number("Pulse dies away in", SECOND, 0.02, 1.5, 0.4).advanced()
             .help("Until a tenth is left. 0.04 to 0.4 s in the standard's test; the field of a usual machine takes 0.2 to 0.7 s.");
     }
 }

@@ -2,14 +2,14 @@
 //! matters, and what an empty field stands for.
 
 use crate::boat::{Inputs, Worksheet};
-use crate::schema::{Choice, Kind, Knowledge, Place, Spec, Spread};
+use crate::schema::{Choice, Confidence, FieldSpec, Kind, Place, Spread};
 use crate::units::UnitOfMeasure;
 
 /// An input as its section writes it.
 #[derive(Debug, Clone, Copy)]
 pub struct Input {
     /// Its description.
-    pub spec: Spec,
+    pub spec: FieldSpec,
     /// Whether it matters for these inputs.
     pub applies: fn(&Inputs) -> bool,
     /// The figure used where it is left empty, if it is one.
@@ -18,7 +18,7 @@ pub struct Input {
 
 const fn bare(label: &'static str, kind: Kind) -> Input {
     Input {
-        spec: Spec::bare(label, kind),
+        spec: FieldSpec::bare(label, kind),
         applies: |_| true,
         empty_means: |_| None,
     }
@@ -44,7 +44,7 @@ pub(crate) const fn number(
 }
 
 /// A number that may be left empty; `empty_says` is what empty means in words.
-pub(crate) const fn maybe(
+pub(crate) const fn optional(
     label: &'static str,
     unit: &'static UnitOfMeasure,
     low: f64,
@@ -52,7 +52,7 @@ pub(crate) const fn maybe(
     empty_says: &'static str,
     empty_means: fn(&Worksheet) -> Option<f64>,
 ) -> Input {
-    let kind = Kind::Maybe {
+    let kind = Kind::Optional {
         low,
         high,
         empty_says,
@@ -79,11 +79,11 @@ impl Input {
         self
     }
     pub(crate) const fn measured(mut self) -> Input {
-        self.spec.usual = Knowledge::Measured;
+        self.spec.usual = Confidence::Measured;
         self
     }
     pub(crate) const fn nameplate(mut self) -> Input {
-        self.spec.usual = Knowledge::Nameplate;
+        self.spec.usual = Confidence::Nameplate;
         self
     }
     /// May be from one figure to another when it is a guess.
@@ -111,8 +111,8 @@ impl Input {
         self.spec.decided = true;
         self
     }
-    pub(crate) const fn deep(mut self) -> Input {
-        self.spec.place = Place::Deep;
+    pub(crate) const fn advanced(mut self) -> Input {
+        self.spec.place = Place::Advanced;
         self
     }
     pub(crate) const fn when(mut self, applies: fn(&Inputs) -> bool) -> Input {

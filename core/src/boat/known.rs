@@ -3,20 +3,20 @@
 use std::collections::BTreeMap;
 
 use crate::boat::Key;
-use crate::schema::Knowledge;
+use crate::schema::Confidence;
 
 /// Inputs somebody has vouched for, in worksheet order.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct Known(BTreeMap<Key, Knowledge>);
+pub struct Known(BTreeMap<Key, Confidence>);
 
 impl Known {
     /// What was said about an input.
-    pub fn get(&self, key: Key) -> Option<Knowledge> {
+    pub fn get(&self, key: Key) -> Option<Confidence> {
         self.0.get(&key).copied()
     }
 
     /// Says how well an input is known.
-    pub fn insert(&mut self, key: Key, knowledge: Knowledge) {
+    pub fn insert(&mut self, key: Key, knowledge: Confidence) {
         self.0.insert(key, knowledge);
     }
 

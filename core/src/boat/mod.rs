@@ -30,7 +30,7 @@ mod space;
 mod sun;
 mod way;
 
-use crate::schema::{Complaint, Kind, Knowledge, Value};
+use crate::schema::{Confidence, InputError, Kind, Value};
 
 pub use alternator::{Alternator, AlternatorVolts, Curve, InsulationClass, Plate};
 pub use arrangement::Arrangement;
@@ -49,7 +49,7 @@ pub use engine::{Breathing, Engine, Injection};
 pub use goal::{Goal, GoalKind, May};
 pub use guard::{ClampKind, Guard, Said};
 pub use input::Input;
-pub(crate) use input::{choose, maybe, number};
+pub(crate) use input::{choose, number, optional};
 pub use known::Known;
 pub use ladder::{ChargeStep, TooColdOrHot};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
@@ -151,7 +151,7 @@ impl Inputs {
     ///
     /// # Errors
     /// A sentence saying what the field takes; nothing is changed then.
-    pub fn set(&mut self, key: Key, value: Value) -> Result<(), Complaint> {
+    pub fn set(&mut self, key: Key, value: Value) -> Result<(), InputError> {
         let value = key.spec().accept(value)?;
         self.put(key, value);
         Ok(())
@@ -182,7 +182,7 @@ impl Worksheet {
     ///
     /// # Errors
     /// A sentence saying what the field takes; nothing is changed then.
-    pub fn state(&mut self, key: Key, value: Value) -> Result<(), Complaint> {
+    pub fn state(&mut self, key: Key, value: Value) -> Result<(), InputError> {
         self.inputs.set(key, value)?;
         if self.known.get(key).is_none() {
             self.known.insert(key, key.spec().usual);
@@ -201,7 +201,7 @@ impl Worksheet {
     pub fn figure(&self, key: Key) -> Option<f64> {
         match (self.inputs.get(key), key.spec().kind) {
             (Value::Number(number), _) => Some(number),
-            (Value::Absent, Kind::Maybe { .. }) => match self.inputs.as_second() {
+            (Value::Absent, Kind::Optional { .. }) => match self.inputs.as_second() {
                 Some(seen) if key.section.is_second() => (key.empty_means())(&Worksheet {
                     inputs: seen,
                     ..Worksheet::default()
@@ -213,14 +213,14 @@ impl Worksheet {
     }
 
     /// How well an input is known.
-    pub fn knowledge(&self, key: Key) -> Knowledge {
-        self.known.get(key).unwrap_or(Knowledge::Guess)
+    pub fn knowledge(&self, key: Key) -> Confidence {
+        self.known.get(key).unwrap_or(Confidence::Guess)
     }
 
     /// Says how well an input is known; a default that is called a guess is
     /// not said at all.
-    pub fn know(&mut self, key: Key, knowledge: Knowledge) {
-        if knowledge == Knowledge::Guess && self.inputs.get(key) == key.spec().default() {
+    pub fn know(&mut self, key: Key, knowledge: Confidence) {
+        if knowledge == Confidence::Guess && self.inputs.get(key) == key.spec().default() {
             self.known.remove(key);
         } else {
             self.known.insert(key, knowledge);

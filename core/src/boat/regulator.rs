@@ -2,7 +2,7 @@
 
 use crate::boat::section;
 use crate::boat::{Chemistry, Inputs, WayKind};
-use crate::boat::{choose, maybe, number};
+use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{
     AMPERE, CELSIUS, KELVIN, MILLIVOLT_PER_KELVIN, MINUTE, PERCENT, RPM, SECOND, VOLT,
@@ -45,32 +45,32 @@ section! {
         sensor: SensorPlace = choose("Sensor", SensorPlace::OPTIONS, 0)
             .help("A sensor on the case lags: the winding may be far hotter in the first minutes.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        fold_band_k: f64 = number("Fold-back band", KELVIN, 0.5, 30.0, 4.0).deep()
+        fold_band_k: f64 = number("Fold-back band", KELVIN, 0.5, 30.0, 4.0).advanced()
             .help("The field goes from full to none across this many degrees around the set-point.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        sensor_lag_s: f64 = number("Sensor lag", SECOND, 0.0, 900.0, 0.0).deep()
+        sensor_lag_s: f64 = number("Sensor lag", SECOND, 0.0, 900.0, 0.0).advanced()
             .help("How long the sensor takes to feel two thirds of a change: next to none bolted bare, a minute or two through paint or a lug.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         ramp_min: f64 = number("Slow start", MINUTE, 0.0, 60.0, 0.0).nameplate()
             .decided()
             .help("Time over which the field is let up to full; 0 for none. Spares the belt, and the winding in short runs.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        low_speed_rpm: f64 = number("Low-speed cap below", RPM, 0.0, 10_000.0, 0.0).nameplate().deep()
+        low_speed_rpm: f64 = number("Low-speed cap below", RPM, 0.0, 10_000.0, 0.0).nameplate().advanced()
             .decided()
             .help("Shaft speed under which the field is held back because the fan is slow; 0 for none.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        low_speed_pct: f64 = number("Low-speed cap", PERCENT, 5.0, 100.0, 50.0).nameplate().deep()
+        low_speed_pct: f64 = number("Low-speed cap", PERCENT, 5.0, 100.0, 50.0).nameplate().advanced()
             .decided()
             .help("Part of full field allowed below that speed.")
             .when(|i| i.reg.kind == RegulatorKind::External && i.reg.low_speed_rpm > 0.0);
-        current_cap_a: Option<f64> = maybe("Current cap", AMPERE, 5.0, 1000.0, "no cap", |_| None).nameplate()
+        current_cap_a: Option<f64> = optional("Current cap", AMPERE, 5.0, 1000.0, "no cap", |_| None).nameplate()
             .decided()
             .help("The most the regulator lets the machine give; often set to spare the belt.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        fixed_v: Option<f64> = maybe("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank", |w| Some(w.inputs.built_in_v())).measured()
+        fixed_v: Option<f64> = optional("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank", |w| Some(w.inputs.built_in_v())).measured()
             .help("Measured at the battery with the bank full, in the first minute after a start in mild weather: 14.0 to 14.4 V for most built-in regulators. Once the alternator is warm it is less.")
             .when(Inputs::built_in_on_house);
-        drop_mv_k: f64 = number("Falls as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().deep().spread(0.0, 12.0)
+        drop_mv_k: f64 = number("Falls as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().advanced().spread(0.0, 12.0)
             .help("For each 12 V. A built-in regulator sits at the alternator's rear and holds less as it gets hot: about 10 mV for each degree, 3 to 4 on newer ones, nothing on some.")
             .when(Inputs::built_in_on_house);
         link: RegulatorLink = choose("What the battery tells the regulator", RegulatorLink::OPTIONS, 0).nameplate()

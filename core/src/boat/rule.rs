@@ -2,14 +2,14 @@
 
 use crate::boat::section;
 use crate::boat::{Chemistry, Inputs};
-use crate::boat::{maybe, number};
+use crate::boat::{number, optional};
 use crate::schema::effects;
 use crate::units::{DAY, HOUR, PERCENT};
 
 section! {
     /// The rule by which the engine is started and stopped.
     Rule {
-        start_pct: Option<f64> = maybe("Start the engine at", PERCENT, 0.0, 99.0, "30 % lithium, 55 % lead; at least 5 above the lowest wanted", |w| Some(w.inputs.rule_start_pct()))
+        start_pct: Option<f64> = optional("Start the engine at", PERCENT, 0.0, 99.0, "30 % lithium, 55 % lead; at least 5 above the lowest wanted", |w| Some(w.inputs.rule_start_pct()))
             .decided()
             .help("State of charge at which you would go and start it, or plug in at the dock. Lead that is emptied below half ages fast.");
         stop_pct: f64 = number("Stop it at", PERCENT, 1.0, 100.0, 80.0)

@@ -4,14 +4,14 @@
 //! each input its [`Key`](crate::boat::Key).
 
 use crate::boat::{Input, Inputs, Worksheet};
-use crate::schema::{Spec, Value};
+use crate::schema::{FieldSpec, Value};
 
 /// One input of a section: its name, description, and how to reach it.
 pub struct Field<S: 'static> {
     /// Name within the section; the key is `section_name`.
     pub name: &'static str,
     /// Its description.
-    pub spec: Spec,
+    pub spec: FieldSpec,
     /// Whether it matters for these inputs.
     pub applies: fn(&Inputs) -> bool,
     /// The figure used where it is left empty, if it is one.
@@ -43,7 +43,7 @@ impl<S: Section> Field<S> {
         (self.get)(section)
     }
 
-    /// Sets it to a value that [`Spec::accept`] took.
+    /// Sets it to a value that [`FieldSpec::accept`] took.
     pub fn set(&self, section: &mut S, value: Value) {
         (self.set)(section, value);
     }
@@ -71,8 +71,8 @@ macro_rules! section {
                 $crate::boat::Field::new(
                     stringify!($field),
                     $input,
-                    |section| $crate::schema::Held::to_value(section.$field),
-                    |section, value| section.$field = $crate::schema::Held::from_value(value),
+                    |section| $crate::schema::FieldType::to_value(section.$field),
+                    |section, value| section.$field = $crate::schema::FieldType::from_value(value),
                 ),
             )+];
         }
@@ -80,7 +80,7 @@ macro_rules! section {
         impl Default for $name {
             fn default() -> Self {
                 $(
-                    let $field: $type = $crate::schema::Held::from_value({
+                    let $field: $type = $crate::schema::FieldType::from_value({
                         const INPUT: $crate::boat::Input = $input;
                         INPUT.spec.default()
                     });
@@ -130,7 +130,7 @@ macro_rules! sections {
 
         impl Key {
             /// The input's description.
-            pub fn spec(self) -> &'static $crate::schema::Spec {
+            pub fn spec(self) -> &'static $crate::schema::FieldSpec {
                 match self.section {
                     $(SectionId::$section => &<$type as $crate::boat::Section>::FIELDS[usize::from(self.field)].spec,)+
                 }

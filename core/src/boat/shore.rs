@@ -21,7 +21,7 @@ section! {
             .help("With shore power you see how many days the bank lasts from dock to dock and how long it charges there; through the year it is charged at the dock by the start and stop rule.");
         charger_a: f64 = number("Shore charger", AMPERE, 0.0, 1000.0, 30.0).nameplate()
             .help("Most it gives the house bank and what draws meanwhile; it tapers as the bank fills. 0 without one.");
-        efficiency_pct: f64 = number("Shore charger's efficiency", PERCENT, 30.0, 99.0, 88.0).nameplate().deep()
+        efficiency_pct: f64 = number("Shore charger's efficiency", PERCENT, 30.0, 99.0, 88.0).nameplate().advanced()
             .help("From the dock's kilowatt-hours to the bank's: 85 to 92 % for a modern charger (common practice).");
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::boat::Inputs;
 use crate::boat::section;
-use crate::boat::{choose, maybe, number};
+use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{
     AMPERE, CELSIUS, CUBIC_METRE_PER_HOUR, KILOGRAM_PER_CUBIC_METRE, KILOJOULE_PER_KELVIN, PERCENT,
@@ -38,36 +38,36 @@ section! {
         blower_m3h: f64 = number("Blower", CUBIC_METRE_PER_HOUR, 0.0, 3000.0, 0.0).nameplate().spread_pct(20.0)
             .help("As printed on it, in free air; 0 without one or when it stays off.")
             .when(modelled);
-        blower_installed_pct: f64 = number("Blower, installed", PERCENT, 5.0, 100.0, 50.0).deep().spread(35.0, 60.0)
+        blower_installed_pct: f64 = number("Blower, installed", PERCENT, 5.0, 100.0, 50.0).advanced().spread(35.0, 60.0)
             .help("What is left of the printed flow behind hoses and grilles: 35 to 60 %.")
             .when(modelled);
-        leak_m3h: Option<f64> = maybe("Air through gaps", CUBIC_METRE_PER_HOUR, 0.0, 500.0, "13.5 m³/h and 1 more for each litre of the engine", |w| Some(usual_leak_m3h(&w.inputs))).deep().spread_pct(50.0)
+        leak_m3h: Option<f64> = optional("Air through gaps", CUBIC_METRE_PER_HOUR, 0.0, 500.0, "13.5 m³/h and 1 more for each litre of the engine", |w| Some(usual_leak_m3h(&w.inputs))).advanced().spread_pct(50.0)
             .help("Through vents and gaps with nothing running: 10 to 30 for engines of 1 to 3 litres.")
             .when(modelled);
-        wall_w_k: Option<f64> = maybe("Heat through the walls", WATT_PER_KELVIN, 0.0, 200.0, "10.5 W/K and 1 more for each litre of the engine", |w| Some(usual_wall_w_k(&w.inputs))).deep().spread_pct(50.0)
+        wall_w_k: Option<f64> = optional("Heat through the walls", WATT_PER_KELVIN, 0.0, 200.0, "10.5 W/K and 1 more for each litre of the engine", |w| Some(usual_wall_w_k(&w.inputs))).advanced().spread_pct(50.0)
             .help("8 to 12 for a foam-lined box round 1 to 3 litres, up to 25 where it is open to the bilge.")
             .when(modelled);
-        cabin_c: Option<f64> = maybe("Beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().deep().spread_by(5.0)
+        cabin_c: Option<f64> = optional("Beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced().spread_by(5.0)
             .help("Temperature of cabin and bilge around the box.")
             .when(modelled);
-        heat_capacity_kj_k: Option<f64> = maybe("Heat held by lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, "15 kJ/K and 10 more for each litre of the engine", |w| Some(usual_heat_capacity_kj_k(&w.inputs))).deep().spread_pct(50.0)
+        heat_capacity_kj_k: Option<f64> = optional("Heat held by lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, "15 kJ/K and 10 more for each litre of the engine", |w| Some(usual_heat_capacity_kj_k(&w.inputs))).advanced().spread_pct(50.0)
             .help("Most of it in the lining: 15 to 60 for engines of 1 to 3 litres. Sets how fast the space warms.")
             .when(modelled);
-        air_kg_m3: f64 = number("Air density", KILOGRAM_PER_CUBIC_METRE, 0.5, 1.5, 1.16).deep()
+        air_kg_m3: f64 = number("Air density", KILOGRAM_PER_CUBIC_METRE, 0.5, 1.5, 1.16).advanced()
             .help("1.16 at 31 °C at sea level; a tenth less for each 1000 m of height.")
             .when(modelled);
-        start_c: Option<f64> = maybe("At the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().deep()
+        start_c: Option<f64> = optional("At the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced()
             .help("Of space, engine and alternator when charging begins; higher after a sail under engine.");
         cold_air_pct: f64 = number("Cold-air hose to the machine", PERCENT, 0.0, 100.0, 0.0).spread_pct(40.0)
             .help("Part of the machine's cooling air that a hose brings straight from outside; 0 without one, 30 to 70 % for a hose that ends at its rear. Worth 10 to 20 K there (common practice).");
-        blower_after: AfterStop = choose("Blower after stopping", AfterStop::OPTIONS, 0).deep()
+        blower_after: AfterStop = choose("Blower after stopping", AfterStop::OPTIONS, 0).advanced()
             .help("Whether it is left running when the engine stops. The engine goes on heating the space for half an hour.")
             .when(|i| modelled(i) && i.space.blower_m3h > 0.0);
-        wanted_a: Option<f64> = maybe("Amperes you would like held", AMPERE, 1.0, 1000.0, "not asked", |_| None).deep()
+        wanted_a: Option<f64> = optional("Amperes you would like held", AMPERE, 1.0, 1000.0, "not asked", |_| None).advanced()
             .decided()
             .help("The worksheet then says how large a blower that takes.")
             .when(modelled);
-        recirculation_pct: f64 = number("Own warm air drawn in again", PERCENT, 0.0, 60.0, 15.0).deep().spread(5.0, 35.0)
+        recirculation_pct: f64 = number("Own warm air drawn in again", PERCENT, 0.0, 60.0, 15.0).advanced().spread(5.0, 35.0)
             .help("5 to 15 % of the way from air to case temperature with free space around the machine, 15 to 35 % when boxed in or behind the engine.");
     }
 }

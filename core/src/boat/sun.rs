@@ -55,10 +55,10 @@ section! {
         yield_pct: f64 = number("Yield of the label", PERCENT, 5.0, 100.0, 75.0).spread(60.0, 85.0)
             .help("After heat, rig shadow, wiring and controller: 60 to 85 %. Flat panels under a boom sit at the low end. Reckoned from latitude, the heat comes off besides: 65 to 95 % then.")
             .when(|i| i.sun.panel_w > 0.0);
-        noct_c: f64 = number("Cells in full use", CELSIUS, 30.0, 80.0, 45.0).nameplate().spread(42.0, 60.0).deep()
+        noct_c: f64 = number("Cells in full use", CELSIUS, 30.0, 80.0, 45.0).nameplate().spread(42.0, 60.0).advanced()
             .help("NOCT in the panel's data sheet: how warm its cells get at 800 W/m² in air of 20 °C. 42 to 48; glued to a deck 60 and more. The air is that given as outside air.")
             .when(by_place);
-        heat_loss_pct_k: f64 = number("Lost with heat", PERCENT_PER_KELVIN, 0.0, 1.0, 0.4).nameplate().spread(0.3, 0.45).deep()
+        heat_loss_pct_k: f64 = number("Lost with heat", PERCENT_PER_KELVIN, 0.0, 1.0, 0.4).nameplate().spread(0.3, 0.45).advanced()
             .help("Temperature coefficient of power in the data sheet, without its minus sign: 0.3 to 0.45 for each degree above 25 °C.")
             .when(by_place);
     }

@@ -34,7 +34,7 @@ section! {
         converter_efficiency_pct: f64 = number("Converter efficiency", PERCENT, 50.0, 99.0, 91.0).nameplate().spread(88.0, 94.0)
             .help("88 to 94 %; in its data sheet.")
             .when(through_converter);
-        lockout_v: f64 = number("Converter locks out below", VOLT, 8.0, 56.0, 13.0).nameplate().deep()
+        lockout_v: f64 = number("Converter locks out below", VOLT, 8.0, 56.0, 13.0).nameplate().advanced()
             .help("Start battery voltage under which it stops, so that it never empties that battery: about 13.0 V in a 12 V system.")
             .when(|i| i.way.kind == WayKind::Converter);
         start_kept: StartKept = choose("Start battery is kept by", StartKept::OPTIONS, 0)

@@ -10,7 +10,7 @@ use crate::boat::Worksheet;
 use crate::exchange::file::{Reading, check_version, dropped, parsed, read_value, to_json};
 use crate::exchange::limits::shortened;
 use crate::exchange::version1::NEWEST;
-use crate::schema::Complaint;
+use crate::schema::InputError;
 
 /// Most worksheets that are taken from one file.
 pub const MOST_SHEETS: usize = 1000;
@@ -32,7 +32,7 @@ pub fn to_collection(sheets: &[Worksheet]) -> Json {
 ///
 /// # Errors
 /// A sentence when no worksheet can be read from it.
-pub fn read_file(text: &str) -> Result<Vec<Reading>, Complaint> {
+pub fn read_file(text: &str) -> Result<Vec<Reading>, InputError> {
     let json = parsed(text)?;
     let Some(envelope) = json
         .as_object()
@@ -73,7 +73,7 @@ pub fn read_file(text: &str) -> Result<Vec<Reading>, Complaint> {
             first.remarks = remarks;
             Ok(readings)
         }
-        None if count == 0 => Err(Complaint("This file holds no worksheets.".into())),
-        None => Err(Complaint(remarks.join(" "))),
+        None if count == 0 => Err(InputError("This file holds no worksheets.".into())),
+        None => Err(InputError(remarks.join(" "))),
     }
 }

@@ -137,7 +137,7 @@ fn matched(mut before: Vec<[String; 2]>, mut after: Vec<[String; 2]>) -> Vec<[St
 mod tests {
     use crate::boat::{Arrangement, Key, demo};
     use crate::exchange::differences::differences;
-    use crate::schema::{Knowledge, Value};
+    use crate::schema::{Confidence, Value};
 
     #[test]
     fn each_change_is_one_line() {
@@ -147,7 +147,7 @@ mod tests {
         let capacity = Key::named("bank_capacity_ah").expect("a key");
         to.state(capacity, Value::Number(600.0)).expect("in range");
         let rated = Key::named("alt_rated_a").expect("a key");
-        to.know(rated, Knowledge::Measured);
+        to.know(rated, Confidence::Measured);
         to.loads[0].row.draw = 60.0;
         to.loads.swap(1, 2);
         to.loads.pop();

@@ -24,7 +24,7 @@ use crate::boat::Section;
 use crate::boat::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::exchange::ticks::ticks_to_json;
 use crate::exchange::version1::NEWEST;
-use crate::schema::{Spec, Value};
+use crate::schema::{FieldSpec, Value};
 
 pub use read::{Reading, read_json, read_value};
 pub(super) use read::{check_version, dropped, parsed};
@@ -64,8 +64,8 @@ pub fn to_json(sheet: &Worksheet) -> Json {
     Json::Object(envelope)
 }
 
-/// A value as JSON; [`Spec::accept`] let no number in that JSON cannot hold.
-fn plain(spec: &Spec, value: Value) -> Json {
+/// A value as JSON; [`FieldSpec::accept`] let no number in that JSON cannot hold.
+fn plain(spec: &FieldSpec, value: Value) -> Json {
     match value {
         Value::Number(number) => Number::from_f64(number).map_or(Json::Null, Json::Number),
         Value::Absent => Json::Null,

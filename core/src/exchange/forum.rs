@@ -7,7 +7,7 @@ use crate::exchange::differences::{Difference, told};
 use crate::exchange::style::Style;
 use crate::findings::Severity;
 use crate::report::Report;
-use crate::schema::Knowledge;
+use crate::schema::Confidence;
 use crate::units::{after, clock};
 
 /// Most inputs that are written out; the link has them all.
@@ -74,7 +74,7 @@ pub fn differences_text(differences: &[Difference], style: Style) -> String {
 fn known(sheet: &Worksheet) -> Vec<String> {
     let mut lines = Vec::new();
     let mut more = 0;
-    for known in Knowledge::ALL {
+    for known in Confidence::ALL {
         for key in Key::all() {
             if sheet.knowledge(key) != known || !sheet.is_said(key) || !key.applies(&sheet.inputs) {
                 continue;

@@ -2,7 +2,7 @@
 //! not understand.
 
 use crate::boat::Worksheet;
-use crate::schema::{Complaint, quoted};
+use crate::schema::{InputError, quoted};
 
 /// Most sentences about one link or file.
 const MOST: usize = 40;
@@ -34,11 +34,11 @@ fn counted(count: usize, what: &str) -> String {
 }
 
 /// Refuses a text that is longer than any of ours could be.
-pub(super) fn not_endless(text: &str, what: &str, most: usize) -> Result<(), Complaint> {
+pub(super) fn not_endless(text: &str, what: &str, most: usize) -> Result<(), InputError> {
     if text.len() <= most {
         return Ok(());
     }
-    Err(Complaint(format!(
+    Err(InputError(format!(
         "{what} is longer than {} MB, which no worksheet is. Nothing was taken from it.",
         most / 1_000_000
     )))

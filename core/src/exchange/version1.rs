@@ -5,7 +5,7 @@
 //! value is stated for every input that it left out.
 
 use crate::boat::{AlternatorVolts, Bank, Key, Worksheet};
-use crate::schema::{Held, Knowledge, Value};
+use crate::schema::{Confidence, FieldType, Value};
 
 /// The oldest version that is read.
 pub(super) const OLDEST: u64 = 1;
@@ -54,7 +54,7 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         };
         if !sheet.is_said(key) {
             sheet.inputs.put(key, value);
-            sheet.know(key, Knowledge::Guess);
+            sheet.know(key, Confidence::Guess);
         }
     }
 }

@@ -1,7 +1,7 @@
 //! What to mind about cables and fuses.
 
 use crate::analysis::Analyses;
-use crate::analysis::cable::{Run, Wiring};
+use crate::analysis::cable::{CableRun, Cables};
 use crate::boat::{Basis, Current, LoadRow, Worksheet};
 use crate::findings::{Finding, Severity, add};
 use crate::physics::fuse::LITHIUM_KA;
@@ -10,7 +10,7 @@ use crate::physics::fuse::LITHIUM_KA;
 pub(crate) fn cable_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let wiring = &report.cables;
     let rated_c = wiring.insulation_c;
-    let too_hot = |run: &&Run| run.air_c >= rated_c;
+    let too_hot = |run: &&CableRun| run.air_c >= rated_c;
     if let Some(run) = wiring.runs.iter().find(too_hot) {
         add(
             found,
@@ -22,7 +22,7 @@ pub(crate) fn cable_findings(sheet: &Worksheet, report: &Analyses, found: &mut V
             ),
         );
     }
-    let without = |run: &&Run| run.gauge.is_none() && run.metric.is_none() && !too_hot(run);
+    let without = |run: &&CableRun| run.gauge.is_none() && run.metric.is_none() && !too_hot(run);
     for run in wiring.runs.iter().filter(without) {
         add(
             found,
@@ -68,7 +68,7 @@ fn uses_mains(sheet: &Worksheet) -> bool {
 }
 
 /// Whether fuses can break the bank's short circuit.
-fn short_circuit(wiring: &Wiring, found: &mut Vec<Finding>) {
+fn short_circuit(wiring: &Cables, found: &mut Vec<Finding>) {
     let kilo = wiring.short_circuit_a / 1000.0;
     match wiring.breaks_ka {
         None => add(

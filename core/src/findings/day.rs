@@ -6,7 +6,7 @@ use crate::analysis::DayReport;
 use crate::analysis::engine_day::{DayTrouble, MOST_RUNS};
 use crate::boat::{Chemistry, Inputs, Worksheet, usual_charge_v};
 use crate::findings::{Finding, Severity, add};
-use crate::numerics::falling_root;
+use crate::numerics::bracketed_root;
 use crate::simulation::plant::Plant;
 use crate::units::clock;
 use crate::units::degrees;
@@ -85,7 +85,7 @@ fn cannot_be_charged(inputs: &Inputs, plant: &Plant) -> String {
     }
     let held_v = plant.held_v;
     let ends_pct =
-        100.0 * falling_root(|charge| held_v - plant.bank.rest_v(charge), 0.0, 1.0, 1e-6);
+        100.0 * bracketed_root(|charge| held_v - plant.bank.rest_v(charge), 0.0, 1.0, 1e-6);
     let usual_v = usual_charge_v(inputs) + inputs.compensation_v();
     let target_pct = inputs.run.to_pct;
     let reaches = if ends_pct < 1.0 {

@@ -1,13 +1,13 @@
 //! Whether the electronics survive when the bank disconnects.
 
-use crate::analysis::load_dump::{Disconnect, DumpReport, Exposure, Standing};
+use crate::analysis::load_dump::{DumpReport, Exposure, LoadDump, Standing};
 use crate::analysis::peak_loads::called;
 use crate::boat::{Inputs, RegulatorKind, Said, Worksheet};
 use crate::findings::{Finding, Severity, add};
 use crate::physics::dump::TOUCH_V;
 
 /// Whether the electronics survive when the bank disconnects.
-pub(super) fn disconnect_findings(sheet: &Worksheet, all: &Disconnect, found: &mut Vec<Finding>) {
+pub(super) fn disconnect_findings(sheet: &Worksheet, all: &LoadDump, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     // One sentence for both machines: the one that makes more of it.
     let worst = all
@@ -132,9 +132,9 @@ fn touch_voltage(inputs: &Inputs, found: &mut Vec<Finding>) {
 fn warned_alone(machine: &DumpReport) -> bool {
     let there = |key: &str| {
         machine
-            .defences
+            .mitigations
             .iter()
-            .any(|defence| defence.key == key && defence.standing == Standing::Present)
+            .any(|mitigation| mitigation.key == key && mitigation.standing == Standing::Present)
     };
     there("warning") && !there("clamp") && !there("lead") && machine.too_much(machine.peak_v())
 }

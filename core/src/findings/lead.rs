@@ -242,7 +242,7 @@ fn to_full_h(inputs: &Inputs) -> f64 {
     };
     let kind = kind.at_temperature(inputs.bank.temperature_c);
     let missing = (100.0 - inputs.run.to_pct) / (100.0 - FULL_PCT);
-    kind.tail_h * missing.max(1.0).ln() / kind.efficiency
+    kind.taper_h * missing.max(1.0).ln() / kind.efficiency
 }
 
 /// What the bank is, within a sentence.

@@ -1,7 +1,7 @@
 //! Whether the bank's management system opens while the engine charges.
 
 use crate::analysis::Analyses;
-use crate::analysis::load_dump::{Disconnect, Dump, DumpReport, Exposure};
+use crate::analysis::load_dump::{Dump, DumpReport, Exposure, LoadDump};
 use crate::analysis::peak_loads::called;
 use crate::boat::{Chemistry, Inputs, RegulatorKind, SecondRole, WayKind, Worksheet};
 use crate::findings::{Finding, Severity, add};
@@ -19,7 +19,7 @@ const HELD_PART: f64 = 1.02;
 pub(super) fn management_findings(
     sheet: &Worksheet,
     report: &Analyses,
-    dumps: &Disconnect,
+    dumps: &LoadDump,
     found: &mut Vec<Finding>,
 ) {
     let inputs = &sheet.inputs;
@@ -86,7 +86,7 @@ fn unknown_to(inputs: &Inputs) -> &'static str {
 }
 
 /// What follows for the electronics.
-fn dump(dumps: &Disconnect, opening: &Opening) -> String {
+fn dump(dumps: &LoadDump, opening: &Opening) -> String {
     let exposed: Vec<(&DumpReport, Dump)> = dumps
         .machines
         .iter()

@@ -15,7 +15,7 @@ const MOST_TRIES: u32 = 200;
 /// inverse is a function, halving otherwise. The first try is the straight line
 /// between both ends instead of the middle, as nearly straight functions are
 /// the usual ones here.
-pub fn falling_root(f: impl Fn(f64) -> f64, low: f64, high: f64, tolerance: f64) -> f64 {
+pub fn bracketed_root(f: impl Fn(f64) -> f64, low: f64, high: f64, tolerance: f64) -> f64 {
     let (at_low, at_high) = (f(low), f(high));
     if at_low <= 0.0 {
         return low;
@@ -80,13 +80,13 @@ fn within(share: f64, least: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use crate::numerics::bracketed_root::falling_root;
+    use crate::numerics::bracketed_root::bracketed_root;
     use std::cell::Cell;
 
     /// The root to 1e-12 and how often the function was asked.
     fn counted(f: impl Fn(f64) -> f64, low: f64, high: f64) -> (f64, u32) {
         let asked = Cell::new(0);
-        let root = falling_root(
+        let root = bracketed_root(
             |x| {
                 asked.set(asked.get() + 1);
                 f(x)
@@ -159,18 +159,18 @@ mod tests {
 
     #[test]
     fn no_crossing_gives_the_nearer_end() {
-        assert_eq!(falling_root(|x| -1.0 - x, 2.0, 5.0, 1e-9), 2.0);
-        assert_eq!(falling_root(|x| 9.0 - x, 2.0, 5.0, 1e-9), 5.0);
-        assert_eq!(falling_root(|x| 2.0 - x, 2.0, 5.0, 1e-9), 2.0);
-        assert_eq!(falling_root(|x| 5.0 - x, 2.0, 5.0, 1e-9), 5.0);
+        assert_eq!(bracketed_root(|x| -1.0 - x, 2.0, 5.0, 1e-9), 2.0);
+        assert_eq!(bracketed_root(|x| 9.0 - x, 2.0, 5.0, 1e-9), 5.0);
+        assert_eq!(bracketed_root(|x| 2.0 - x, 2.0, 5.0, 1e-9), 2.0);
+        assert_eq!(bracketed_root(|x| 5.0 - x, 2.0, 5.0, 1e-9), 5.0);
     }
 
     #[test]
     fn what_is_no_number_on_one_side_does_not_stop_it() {
         let broken = |x: f64| if x > 4.0 { f64::NAN } else { 3.0 - x };
-        assert!((falling_root(broken, 0.0, 3.9, 1e-12) - 3.0).abs() < 1e-11);
+        assert!((bracketed_root(broken, 0.0, 3.9, 1e-12) - 3.0).abs() < 1e-11);
         let endless = |x: f64| if x < 1.0 { f64::INFINITY } else { 3.0 - x };
-        assert!((falling_root(endless, 0.0, 10.0, 1e-12) - 3.0).abs() < 1e-11);
+        assert!((bracketed_root(endless, 0.0, 10.0, 1e-12) - 3.0).abs() < 1e-11);
     }
 
     #[test]
@@ -180,7 +180,7 @@ mod tests {
             asked.set(asked.get() + 1);
             f(x)
         };
-        let root = falling_root(counting, 0.0, 100.0, 1e-3);
+        let root = bracketed_root(counting, 0.0, 100.0, 1e-3);
         assert!((root - 4.0).abs() <= 1e-3 * 5.0, "{root}");
         assert!(asked.get() <= 10, "{}", asked.get());
     }

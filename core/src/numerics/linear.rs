@@ -2,15 +2,15 @@
 
 /// A square matrix split into triangles, ready to solve for many right sides.
 #[derive(Debug, Clone, Copy)]
-pub struct Factors<const N: usize> {
+pub struct Lu<const N: usize> {
     rows: [[f64; N]; N],
     order: [usize; N],
 }
 
-impl<const N: usize> Factors<N> {
+impl<const N: usize> Lu<N> {
     /// Splits a matrix by elimination with row exchange; `None` if its rows
     /// depend on each other.
-    pub fn of(mut rows: [[f64; N]; N]) -> Option<Factors<N>> {
+    pub fn of(mut rows: [[f64; N]; N]) -> Option<Lu<N>> {
         let mut order: [usize; N] = std::array::from_fn(|row| row);
         for pivot in 0..N {
             let mut best = pivot;
@@ -36,7 +36,7 @@ impl<const N: usize> Factors<N> {
                 }
             }
         }
-        Some(Factors { rows, order })
+        Some(Lu { rows, order })
     }
 
     /// Solves for one right side.
@@ -59,6 +59,6 @@ impl<const N: usize> Factors<N> {
 
 /// Solves `rows · x = right`; `None` if the rows do not determine x.
 pub fn solve<const N: usize>(rows: [[f64; N]; N], right: [f64; N]) -> Option<[f64; N]> {
-    let x = Factors::of(rows)?.solve(&right);
+    let x = Lu::of(rows)?.solve(&right);
     x.iter().all(|x| x.is_finite()).then_some(x)
 }

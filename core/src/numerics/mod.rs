@@ -8,5 +8,5 @@ pub mod linear;
 pub mod ode;
 mod rodas;
 
-pub use bracketed_root::falling_root;
+pub use bracketed_root::bracketed_root;
 pub use interpolation::{interpolate, interpolate_evenly};

@@ -7,7 +7,7 @@
 //! A regulator with a narrow band on a light, quick sensor makes an explicit
 //! method take thousands of steps; this one takes some hundred.
 
-use crate::numerics::linear::Factors;
+use crate::numerics::linear::Lu;
 use crate::numerics::rodas::{A, ALPHA, C, GAMMA, STAGES, TIME};
 
 /// A point of a solution: time \[s\], state, and the state's rate of change.
@@ -156,7 +156,7 @@ fn try_step<const N: usize>(
     for (part, row) in matrix.iter_mut().enumerate() {
         row[part] += 1.0 / (step * GAMMA);
     }
-    let factors = Factors::of(matrix)?;
+    let factors = Lu::of(matrix)?;
     let mut stages = [[0.0; N]; STAGES];
     let placed = |stages: &[[f64; N]; STAGES], weights: &[f64; STAGES - 1]| -> [f64; N] {
         std::array::from_fn(|part| {

@@ -41,15 +41,15 @@ pub const START_KA: f64 = 5.0;
 /// Under 50 V up to 150 % of what the cable bears. From 50 V on no more than
 /// it bears, or the next rating up where that is no rating, within 150 %:
 /// 33 CFR 183.455(c).
-pub fn bounds_a(amperes: f64, bears_a: f64, volts: f64) -> (f64, f64) {
-    let most_a = OVER_CABLE * bears_a;
+pub fn bounds_a(amperes: f64, ampacity_a: f64, volts: f64) -> (f64, f64) {
+    let most_a = OVER_CABLE * ampacity_a;
     let most_a = if volts < STRICT_V {
         most_a
     } else {
         // Of two ratings above one another the next may lie beyond 150 %.
-        next_a(bears_a)
+        next_a(ampacity_a)
             .filter(|next_a| *next_a <= most_a)
-            .unwrap_or(bears_a)
+            .unwrap_or(ampacity_a)
     };
     (OVER_LOAD * amperes, most_a)
 }

@@ -8,7 +8,7 @@
 //! winding, rectifier or case temperatures was found. One temperature, the
 //! anchor, scales the lot, which is why a logged run is worth so much.
 
-use crate::numerics::{falling_root, linear};
+use crate::numerics::{bracketed_root, linear};
 use crate::physics::copper::COEFFICIENT_PER_K;
 use crate::physics::losses::{Losses, LossesAtSpeed, OpenLosses};
 use crate::physics::output::OutputCurve;
@@ -97,7 +97,7 @@ impl Build {
 
 /// The three lumps at one shaft speed.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Machine {
+pub struct ThermalNetwork {
     /// To air \[W/K\].
     pub winding_air: f64,
     /// To air \[W/K\].
@@ -117,9 +117,9 @@ pub struct Machine {
     /// Part of the way from air to body at which air is drawn in, β.
     pub recirculation: f64,
     /// Part of the cooling air a hose brings from outside, 0 to 1.
-    pub hose: f64,
+    pub ducted: f64,
     /// Air that hose brings \[°C\].
-    pub hose_c: f64,
+    pub duct_c: f64,
     /// Rotor above body \[K\].
     pub rotor_rise_k: f64,
 }
@@ -133,11 +133,11 @@ pub fn fan_factor(shaft_rpm: f64, anchor_rpm: f64, exponent: f64) -> f64 {
     STILL_AIR + (1.0 - STILL_AIR) * (shaft_rpm / anchor_rpm).powf(exponent)
 }
 
-impl Machine {
+impl ThermalNetwork {
     /// A machine whose three air conductances are multiplied by `cooling`.
-    pub fn new(build: &Build, cooling: f64) -> Machine {
+    pub fn new(build: &Build, cooling: f64) -> ThermalNetwork {
         let (size, mass_kg) = (build.size(), build.mass_kg);
-        Machine {
+        ThermalNetwork {
             winding_air: WINDING_AIR * size * cooling,
             body_air: BODY_AIR * size * cooling,
             rectifier_air: RECTIFIER_AIR * size * cooling,
@@ -147,16 +147,16 @@ impl Machine {
             body_j_k: BODY_CAPACITY * mass_kg,
             rectifier_j_k: RECTIFIER_CAPACITY * mass_kg + RECTIFIER_CAPACITY_FIXED,
             recirculation: 0.0,
-            hose: 0.0,
-            hose_c: 0.0,
+            ducted: 0.0,
+            duct_c: 0.0,
             rotor_rise_k: build.rotor_rise_k,
         }
     }
 
     /// The same with its three air conductances multiplied by `factor`, as
     /// [`fan_factor`] says.
-    pub fn with_fan(self, factor: f64) -> Machine {
-        Machine {
+    pub fn with_fan(self, factor: f64) -> ThermalNetwork {
+        ThermalNetwork {
             winding_air: self.winding_air * factor,
             body_air: self.body_air * factor,
             rectifier_air: self.rectifier_air * factor,
@@ -165,13 +165,13 @@ impl Machine {
     }
 
     /// The same with its fan at a standstill.
-    pub fn standing(&self, fan_factor: f64) -> Machine {
+    pub fn standing(&self, fan_factor: f64) -> ThermalNetwork {
         self.with_fan(STILL_AIR / fan_factor)
     }
 
     /// The same with its heat capacities multiplied by `factor`, as a logged run may ask.
-    pub fn with_heat_capacity(self, factor: f64) -> Machine {
-        Machine {
+    pub fn with_heat_capacity(self, factor: f64) -> ThermalNetwork {
+        ThermalNetwork {
             winding_j_k: self.winding_j_k * factor,
             body_j_k: self.body_j_k * factor,
             rectifier_j_k: self.rectifier_j_k * factor,
@@ -188,7 +188,7 @@ impl Machine {
     /// with what a hose brings. (That the hose's air also airs the space is left out.)
     pub fn inlet_c(&self, t: &Temperatures) -> f64 {
         let drawn_c = t.air_c + self.recirculation * (t.body_c - t.air_c);
-        drawn_c + self.hose * (self.hose_c - drawn_c)
+        drawn_c + self.ducted * (self.duct_c - drawn_c)
     }
 
     /// Heat it gives to the air of the space \[W\].
@@ -228,10 +228,10 @@ impl Machine {
     /// temperature than cooling.
     pub fn settled(&self, losses: &OpenLosses, air: &AirBalance) -> Option<Temperatures> {
         // Inlet = drawn·((1−β)·air + β·body) + hose·T_hose.
-        let drawn = 1.0 - self.hose;
+        let drawn = 1.0 - self.ducted;
         let beta = drawn * self.recirculation;
         let fresh = drawn * (1.0 - self.recirculation);
-        let hose_c = self.hose * self.hose_c;
+        let duct_c = self.ducted * self.duct_c;
         // Loss at 0 °C and its growth per degree, by IEC 60028's straight line.
         let zero = 1.0 - 20.0 * COEFFICIENT_PER_K;
         let copper_k = losses.copper_20c_w * COEFFICIENT_PER_K;
@@ -258,13 +258,13 @@ impl Machine {
             },
         ];
         let heat = [
-            losses.copper_20c_w * zero + wa * hose_c,
-            losses.iron_w + field_0 + FAN_HEAT_IN_BODY * losses.fan_w + ba * hose_c,
-            losses.diode_w + da * hose_c,
+            losses.copper_20c_w * zero + wa * duct_c,
+            losses.iron_w + field_0 + FAN_HEAT_IN_BODY * losses.fan_w + ba * duct_c,
+            losses.diode_w + da * duct_c,
             match air {
                 AirBalance::Fixed(air_c) => *air_c,
                 AirBalance::Open { heat_w, .. } => {
-                    heat_w + (1.0 - FAN_HEAT_IN_BODY) * losses.fan_w - conduct * hose_c
+                    heat_w + (1.0 - FAN_HEAT_IN_BODY) * losses.fan_w - conduct * duct_c
                 }
             },
         ];
@@ -276,14 +276,14 @@ impl Machine {
             air_c,
         };
         // Beyond thermal runaway the straight lines cross again, far below.
-        let coldest_c = if self.hose > 0.0 {
-            air_c.min(self.hose_c)
+        let coldest_c = if self.ducted > 0.0 {
+            air_c.min(self.duct_c)
         } else {
             air_c
         };
-        let lump = |celsius: f64| (coldest_c - 1.0..1e3).contains(&celsius);
+        let node = |celsius: f64| (coldest_c - 1.0..1e3).contains(&celsius);
         let sane =
-            lump(winding_c) && lump(body_c) && lump(rectifier_c) && (-100.0..1e3).contains(&air_c);
+            node(winding_c) && node(body_c) && node(rectifier_c) && (-100.0..1e3).contains(&air_c);
         sane.then_some(settled)
     }
 }
@@ -304,7 +304,7 @@ pub enum AirBalance {
 
 /// The temperature that scales a machine's cooling.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Anchor {
+pub struct CalibrationPoint {
     /// Winding at full field \[°C\].
     pub winding_c: f64,
     /// At this shaft speed \[rpm\].
@@ -323,10 +323,10 @@ pub fn calibrate_cooling(
     build: &Build,
     curve: &OutputCurve,
     losses: &LossesAtSpeed,
-    anchor: &Anchor,
+    anchor: &CalibrationPoint,
 ) -> (f64, bool) {
     const SPAN: (f64, f64) = (0.02, 50.0);
-    let unit = Machine::new(build, 1.0);
+    let unit = ThermalNetwork::new(build, 1.0);
     let rise_k = (anchor.winding_c - anchor.air_c).max(1.0);
     let winding_c = anchor.air_c + rise_k;
     let losses_at = |body_c: f64| {
@@ -340,7 +340,7 @@ pub fn calibrate_cooling(
     let left_w = |body_c: f64| {
         let losses = losses_at(body_c);
         let cooling = cooling_at(body_c, &losses).clamp(SPAN.0, SPAN.1);
-        let machine = Machine::new(build, cooling);
+        let machine = ThermalNetwork::new(build, cooling);
         let (air, body) = (machine.rectifier_air, machine.rectifier_body);
         let t = Temperatures {
             winding_c,
@@ -350,7 +350,7 @@ pub fn calibrate_cooling(
         };
         machine.rates(&t, &losses)[1]
     };
-    let body_c = falling_root(left_w, anchor.air_c, winding_c + 500.0, 1e-12);
+    let body_c = bracketed_root(left_w, anchor.air_c, winding_c + 500.0, 1e-12);
     let cooling = cooling_at(body_c, &losses_at(body_c));
     let clamped = cooling.clamp(SPAN.0, SPAN.1);
     (clamped, cooling == clamped)

@@ -2,14 +2,14 @@
 
 use std::fmt;
 
-use crate::schema::{Kind, Spec, Value};
+use crate::schema::{FieldSpec, Kind, Value};
 use crate::units::Other;
 
 /// Why a value was not taken, as a sentence for the user.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Complaint(pub String);
+pub struct InputError(pub String);
 
-impl fmt::Display for Complaint {
+impl fmt::Display for InputError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(&self.0)
     }
@@ -35,20 +35,20 @@ pub fn parse_number(text: &str) -> Option<f64> {
     tidy.parse().ok()
 }
 
-impl Spec {
+impl FieldSpec {
     /// Reads a typed text; an empty one means "left empty" where the field allows it.
     ///
     /// # Errors
     /// A sentence that names the field, what was typed and what it takes.
-    pub fn read(&self, text: &str) -> Result<Value, Complaint> {
+    pub fn read(&self, text: &str) -> Result<Value, InputError> {
         self.read_in(None, text)
     }
 
     /// Reads a text typed in another unit than the value is kept in.
     ///
     /// # Errors
-    /// As [`Spec::read`].
-    pub fn read_in(&self, other: Option<Other>, text: &str) -> Result<Value, Complaint> {
+    /// As [`FieldSpec::read`].
+    pub fn read_in(&self, other: Option<Other>, text: &str) -> Result<Value, InputError> {
         let text = text.trim();
         match self.kind {
             Kind::Choice { options, .. } => options
@@ -57,29 +57,29 @@ impl Spec {
                 .map(Value::Choice)
                 .ok_or_else(|| {
                     let keys: Vec<_> = options.iter().map(|option| option.key).collect();
-                    Complaint(format!(
+                    InputError(format!(
                         "{} takes one of {}, not “{}”.",
                         self.label,
                         keys.join(", "),
                         shorten(text)
                     ))
                 }),
-            Kind::Maybe { .. } if text.is_empty() => Ok(Value::Absent),
-            Kind::Number { .. } if text.is_empty() => Err(Complaint(format!(
+            Kind::Optional { .. } if text.is_empty() => Ok(Value::Absent),
+            Kind::Number { .. } if text.is_empty() => Err(InputError(format!(
                 "{} is empty; it takes {}.",
                 self.label,
                 self.span()
             ))),
-            Kind::Number { .. } | Kind::Maybe { .. } => match parse_number(text)
+            Kind::Number { .. } | Kind::Optional { .. } => match parse_number(text)
                 .map(|number| other.map_or(number, |other| other.back(number)))
             {
                 // A figure out of range is told as it was typed.
                 Some(number) => self
-                    .weigh(number)
+                    .check_range(number)
                     .map_or(Ok(Value::Number(number)), |wrong| {
                         Err(self.complaint(text, wrong))
                     }),
-                None => Err(Complaint(format!(
+                None => Err(InputError(format!(
                     "“{}” is not a number; {} takes {}.",
                     shorten(text),
                     self.label,
@@ -93,17 +93,17 @@ impl Spec {
     ///
     /// # Errors
     /// A sentence that names the field, the value and what it takes.
-    pub fn accept(&self, value: Value) -> Result<Value, Complaint> {
+    pub fn accept(&self, value: Value) -> Result<Value, InputError> {
         match (self.kind, value) {
-            (Kind::Number { .. } | Kind::Maybe { .. }, Value::Number(number)) => {
-                match self.weigh(number) {
+            (Kind::Number { .. } | Kind::Optional { .. }, Value::Number(number)) => {
+                match self.check_range(number) {
                     Some(wrong) => Err(self.complaint(&number.to_string(), wrong)),
                     None => Ok(value),
                 }
             }
-            (Kind::Maybe { .. }, Value::Absent) => Ok(value),
+            (Kind::Optional { .. }, Value::Absent) => Ok(value),
             (Kind::Choice { options, .. }, Value::Choice(at)) if at < options.len() => Ok(value),
-            _ => Err(Complaint(format!(
+            _ => Err(InputError(format!(
                 "{} does not take that kind of value.",
                 self.label
             ))),
@@ -111,7 +111,7 @@ impl Spec {
     }
 
     /// What is wrong with a number, if anything.
-    fn weigh(&self, number: f64) -> Option<&'static str> {
+    fn check_range(&self, number: f64) -> Option<&'static str> {
         let (low, high) = self.range()?;
         if !number.is_finite() {
             Some("is not a number that can be worked with")
@@ -124,8 +124,8 @@ impl Spec {
         }
     }
 
-    fn complaint(&self, figure: &str, wrong: &str) -> Complaint {
-        Complaint(format!(
+    fn complaint(&self, figure: &str, wrong: &str) -> InputError {
+        InputError(format!(
             "{} {wrong}; {} takes {}.",
             shorten(figure),
             self.label,
@@ -179,7 +179,7 @@ impl Spec {
     }
 }
 
-impl Spec {
+impl FieldSpec {
     /// What stands in place of a value that was not taken.
     pub(crate) fn stays(&self, value: Value) -> String {
         match value {

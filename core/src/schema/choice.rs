@@ -18,7 +18,7 @@ macro_rules! choice {
             ];
         }
 
-        impl $crate::schema::Held for $name {
+        impl $crate::schema::FieldType for $name {
             fn to_value(self) -> $crate::schema::Value {
                 $crate::schema::Value::Choice(self as usize)
             }

@@ -10,9 +10,9 @@ mod step;
 mod value;
 
 pub(crate) use check::no_input;
-pub use check::{Complaint, parse_number, quoted};
+pub use check::{InputError, parse_number, quoted};
 pub(crate) use choice::choice;
 pub(crate) use effect::effects;
 pub use effect::{Direction, Effect, Effects};
-pub use spec::{Kind, Knowledge, Place, Spec, Spread};
-pub use value::{Choice, Held, Value};
+pub use spec::{Confidence, FieldSpec, Kind, Place, Spread};
+pub use value::{Choice, FieldType, Value};

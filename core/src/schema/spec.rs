@@ -6,7 +6,7 @@ use crate::units::UnitOfMeasure;
 /// How well a figure is usually known.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
 #[serde(rename_all = "snake_case")]
-pub enum Knowledge {
+pub enum Confidence {
     /// Read off an instrument on this boat.
     Measured,
     /// Printed on the machine or in its papers.
@@ -15,25 +15,29 @@ pub enum Knowledge {
     Guess,
 }
 
-impl Knowledge {
+impl Confidence {
     /// All three, best first.
-    pub const ALL: [Knowledge; 3] = [Knowledge::Measured, Knowledge::Nameplate, Knowledge::Guess];
+    pub const ALL: [Confidence; 3] = [
+        Confidence::Measured,
+        Confidence::Nameplate,
+        Confidence::Guess,
+    ];
 
     /// The word for it.
     pub const fn word(self) -> &'static str {
         match self {
-            Knowledge::Measured => "measured",
-            Knowledge::Nameplate => "nameplate",
-            Knowledge::Guess => "guess",
+            Confidence::Measured => "measured",
+            Confidence::Nameplate => "nameplate",
+            Confidence::Guess => "guess",
         }
     }
 
     /// One letter, for links.
     pub const fn letter(self) -> char {
         match self {
-            Knowledge::Measured => 'm',
-            Knowledge::Nameplate => 'n',
-            Knowledge::Guess => 'g',
+            Confidence::Measured => 'm',
+            Confidence::Nameplate => 'n',
+            Confidence::Guess => 'g',
         }
     }
 }
@@ -44,7 +48,7 @@ pub enum Place {
     /// In sight when the section is open.
     Plain,
     /// Behind "finer points".
-    Deep,
+    Advanced,
 }
 
 /// What a figure may be when nobody has looked. Only facts about the boat have
@@ -77,7 +81,7 @@ pub enum Kind {
         unit: &'static UnitOfMeasure,
     },
     /// A number that may be left empty.
-    Maybe {
+    Optional {
         /// Smallest accepted.
         low: f64,
         /// Largest accepted.
@@ -98,7 +102,7 @@ pub enum Kind {
 
 /// The one description of an input.
 #[derive(Debug, Clone, Copy)]
-pub struct Spec {
+pub struct FieldSpec {
     /// What the form calls it.
     pub label: &'static str,
     /// Where to read it on a boat, and what it does.
@@ -106,7 +110,7 @@ pub struct Spec {
     /// What it takes.
     pub kind: Kind,
     /// How well it is usually known once somebody has filled it in.
-    pub usual: Knowledge,
+    pub usual: Confidence,
     /// What it may be when it is a guess; none for decisions and for what
     /// moves no answer.
     pub spread: Option<Spread>,
@@ -116,14 +120,14 @@ pub struct Spec {
     pub place: Place,
 }
 
-impl Spec {
+impl FieldSpec {
     /// An input with nothing said but its label and kind.
-    pub(crate) const fn bare(label: &'static str, kind: Kind) -> Spec {
-        Spec {
+    pub(crate) const fn bare(label: &'static str, kind: Kind) -> FieldSpec {
+        FieldSpec {
             label,
             help: "",
             kind,
-            usual: Knowledge::Guess,
+            usual: Confidence::Guess,
             spread: None,
             decided: false,
             place: Place::Plain,
@@ -134,7 +138,7 @@ impl Spec {
     pub const fn default(&self) -> Value {
         match self.kind {
             Kind::Number { default, .. } => Value::Number(default),
-            Kind::Maybe { .. } => Value::Absent,
+            Kind::Optional { .. } => Value::Absent,
             Kind::Choice { default, .. } => Value::Choice(default),
         }
     }
@@ -151,7 +155,7 @@ impl Spec {
     /// The unit; none for a choice.
     pub const fn unit(&self) -> Option<&'static UnitOfMeasure> {
         match self.kind {
-            Kind::Number { unit, .. } | Kind::Maybe { unit, .. } => Some(unit),
+            Kind::Number { unit, .. } | Kind::Optional { unit, .. } => Some(unit),
             Kind::Choice { .. } => None,
         }
     }
@@ -159,7 +163,7 @@ impl Spec {
     /// Smallest and largest accepted; none for a choice.
     pub const fn range(&self) -> Option<(f64, f64)> {
         match self.kind {
-            Kind::Number { low, high, .. } | Kind::Maybe { low, high, .. } => Some((low, high)),
+            Kind::Number { low, high, .. } | Kind::Optional { low, high, .. } => Some((low, high)),
             Kind::Choice { .. } => None,
         }
     }

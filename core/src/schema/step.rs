@@ -1,6 +1,6 @@
 //! A figure stepped up or down by a button or an arrow key, on round numbers.
 
-use crate::schema::{Spec, Value};
+use crate::schema::{FieldSpec, Value};
 use crate::units::{Other, UnitOfMeasure};
 
 /// Share of the figure that a step is, at most.
@@ -8,7 +8,7 @@ const SHARE: f64 = 0.02;
 /// Share of the range that it is at least, where the figure is usually nought.
 const RANGE_SHARE: f64 = 1.0 / 500.0;
 
-impl Spec {
+impl FieldSpec {
     /// The next round figure above or below, of the unit the entry is shown in;
     /// an empty entry begins with what it stands for. Steps are 1, 2 or 5 of a
     /// decimal place, about 2 % of the figure, and never out of range; a choice

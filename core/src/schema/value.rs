@@ -21,14 +21,14 @@ pub struct Choice {
 }
 
 /// A Rust type that an input can be kept in.
-pub trait Held: Copy {
+pub trait FieldType: Copy {
     /// As a [`Value`].
     fn to_value(self) -> Value;
     /// From a checked [`Value`]; one of another kind gives the type's plainest value.
     fn from_value(value: Value) -> Self;
 }
 
-impl Held for f64 {
+impl FieldType for f64 {
     fn to_value(self) -> Value {
         Value::Number(self)
     }
@@ -40,7 +40,7 @@ impl Held for f64 {
     }
 }
 
-impl Held for Option<f64> {
+impl FieldType for Option<f64> {
     fn to_value(self) -> Value {
         self.map_or(Value::Absent, Value::Number)
     }

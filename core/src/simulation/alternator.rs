@@ -5,7 +5,7 @@ use crate::boat::{Curve, Inputs, RegulatorKind, SensorPlace};
 use crate::physics::losses::{LossModel, LossesAtSpeed, OpenLosses, RatedLosses};
 use crate::physics::output::{CurveAtSpeed, OutputCurve, through_points, through_rating};
 use crate::physics::thermal::{
-    Anchor, Build, Machine, Temperatures, calibrate_cooling, fan_factor,
+    Build, CalibrationPoint, Temperatures, ThermalNetwork, calibrate_cooling, fan_factor,
 };
 use crate::simulation::Limit;
 
@@ -31,7 +31,7 @@ pub struct CalibratedAlternator {
     /// not must not be connected and gives nothing.
     pub fits: bool,
     /// Its lumps at the anchor's speed.
-    machine: Machine,
+    machine: ThermalNetwork,
     anchor_rpm: f64,
     cooling_exponent: f64,
     pulley_ratio: f64,
@@ -80,7 +80,7 @@ impl CalibratedAlternator {
         };
         let losses = LossModel::calibrate(&rated(alt.efficiency_pct), &curve);
         let (anchor_c, anchor_efficiency_pct) = inputs.cooling_anchor();
-        let anchor = Anchor {
+        let anchor = CalibrationPoint {
             winding_c: anchor_c,
             shaft_rpm: alt.anchor_rpm,
             air_c: alt.anchor_air_c,
@@ -90,10 +90,10 @@ impl CalibratedAlternator {
         let build = alternator_build(inputs);
         let (cooling, anchored) = calibrate_cooling(&build, &curve, &anchor_losses, &anchor);
         let mut machine =
-            Machine::new(&build, cooling).with_heat_capacity(alt.heat_capacity_factor);
+            ThermalNetwork::new(&build, cooling).with_heat_capacity(alt.heat_capacity_factor);
         machine.recirculation = inputs.space.recirculation_pct / 100.0;
-        machine.hose = inputs.space.cold_air_pct / 100.0;
-        machine.hose_c = inputs.space.outside_c;
+        machine.ducted = inputs.space.cold_air_pct / 100.0;
+        machine.duct_c = inputs.space.outside_c;
         let reg = &inputs.reg;
         let external = reg.kind == RegulatorKind::External;
         CalibratedAlternator {
@@ -128,10 +128,10 @@ impl CalibratedAlternator {
     }
 
     /// At an engine speed \[rpm\].
-    pub fn at_engine_rpm(&self, engine_rpm: f64) -> Unit {
+    pub fn at_engine_rpm(&self, engine_rpm: f64) -> AlternatorAtSpeed {
         let shaft_rpm = self.pulley_ratio * engine_rpm;
         let fan = fan_factor(shaft_rpm, self.anchor_rpm, self.cooling_exponent);
-        Unit {
+        AlternatorAtSpeed {
             curve: self.curve,
             losses: self.losses,
             curve_here: self.curve.at_speed(shaft_rpm),
@@ -152,7 +152,7 @@ impl CalibratedAlternator {
 
 /// An alternator at the speed it turns.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Unit {
+pub struct AlternatorAtSpeed {
     /// Its output.
     pub curve: OutputCurve,
     /// Its losses.
@@ -161,7 +161,7 @@ pub struct Unit {
     pub curve_here: CurveAtSpeed,
     losses_here: LossesAtSpeed,
     /// Its lumps at the speed it turns.
-    pub machine: Machine,
+    pub machine: ThermalNetwork,
     /// Factor on its air conductances that meets the anchor.
     pub cooling: f64,
     /// Whether the anchor could be met.
@@ -181,7 +181,7 @@ pub struct Unit {
     built_in: Option<BuiltInRegulator>,
 }
 
-impl Unit {
+impl AlternatorAtSpeed {
     /// Whether a built-in regulator of it decides the voltage of the house bank.
     pub(super) fn has_built_in(&self) -> bool {
         self.built_in.is_some()

@@ -5,8 +5,10 @@ use std::cell::Cell;
 
 use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
-use crate::simulation::moment::{Flow, MachineState, Output};
-use crate::simulation::operating_point::{Ready, Source, Terminals, meet};
+use crate::simulation::moment::{Flow, Output, ThermalState};
+use crate::simulation::operating_point::{
+    AlternatorState, SourceCurve, Terminals, solve_operating_point,
+};
 use crate::simulation::plant::{Converter, Plant};
 
 impl Plant {
@@ -18,8 +20,8 @@ impl Plant {
         &self,
         seconds: f64,
         charge: f64,
-        main: &MachineState,
-        second: &MachineState,
+        main: &ThermalState,
+        second: &ThermalState,
     ) -> Flow {
         let terminals = Terminals::new(&self.bank, charge);
         // Most that may reach house and bank together, and why.
@@ -36,12 +38,12 @@ impl Plant {
         } else {
             (taken_a, Limit::BankLimit)
         };
-        let main = Ready::new(&self.main, seconds, main);
+        let main = AlternatorState::new(&self.main, seconds, main);
         let beside = self
             .second
             .as_ref()
             .filter(|beside| beside.feeds_house)
-            .map(|beside| Ready::new(&beside.unit, seconds, second));
+            .map(|beside| AlternatorState::new(&beside.unit, seconds, second));
         let from_start = self
             .converter
             .map(|converter| (converter, main.on(self.start_v)));
@@ -51,7 +53,7 @@ impl Plant {
         };
         let limit = Cell::new(main.limit);
         let guess_a = 0.68 * main.allowed * self.main.curve.infinite_a;
-        let given_a = meet(most_a, guess_a, |house_a| {
+        let given_a = solve_operating_point(most_a, guess_a, |house_a| {
             let bank_a = house_a - drawn_a;
             let volts = terminals.volts(bank_a);
             let one = first(volts);
@@ -119,7 +121,7 @@ impl Plant {
         house_a: f64,
         bank_v: f64,
         seconds: f64,
-        state: &MachineState,
+        state: &ThermalState,
     ) -> Output {
         match &self.second {
             None => Output::default(),
@@ -128,7 +130,7 @@ impl Plant {
                 volts: bank_v,
             },
             Some(second) => Output {
-                amperes: Ready::new(&second.unit, seconds, state)
+                amperes: AlternatorState::new(&second.unit, seconds, state)
                     .on(self.start_v)
                     .amperes
                     .min(self.services_a),
@@ -153,18 +155,18 @@ impl Plant {
 
     /// The main machine through the converter, given what it gives at the
     /// start battery.
-    fn converted(&self, converter: &Converter, given: &Source, house_v: f64) -> Source {
+    fn converted(&self, converter: &Converter, given: &SourceCurve, house_v: f64) -> SourceCurve {
         let spare_w =
             (given.amperes - self.main_services_a()).max(0.0) * converter.efficiency * self.start_v;
         let able_a = spare_w / house_v;
         if able_a < converter.most_a {
-            Source {
+            SourceCurve {
                 amperes: able_a,
                 slope: -able_a / house_v,
                 limit: given.limit,
             }
         } else {
-            Source {
+            SourceCurve {
                 amperes: converter.most_a,
                 slope: 0.0,
                 limit: Limit::Converter,

@@ -6,17 +6,17 @@ use crate::simulation::Limit;
 
 /// Temperatures of a machine and what its regulator's sensor feels.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct MachineState {
+pub struct ThermalState {
     /// Its lumps, and the air.
     pub t: Temperatures,
     /// What the sensor feels \[°C\].
     pub sensed_c: f64,
 }
 
-impl MachineState {
+impl ThermalState {
     /// A machine that has stood, all of it at one temperature \[°C\].
-    pub fn resting(celsius: f64) -> MachineState {
-        MachineState {
+    pub fn resting(celsius: f64) -> ThermalState {
+        ThermalState {
             t: Temperatures::all(celsius),
             sensed_c: celsius,
         }

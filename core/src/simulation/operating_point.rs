@@ -1,15 +1,15 @@
 //! What meets at the bank's terminals: sources whose current falls or rises
 //! with the voltage, and a bank whose voltage rises with the current.
 
-use crate::numerics::falling_root;
+use crate::numerics::bracketed_root;
 use crate::physics::battery::Bank;
 use crate::simulation::Limit;
-use crate::simulation::alternator::Unit;
-use crate::simulation::moment::MachineState;
+use crate::simulation::alternator::AlternatorAtSpeed;
+use crate::simulation::moment::ThermalState;
 
 /// A machine at one moment: what its regulator allows and how warm its rotor is.
-pub(super) struct Ready<'a> {
-    unit: &'a Unit,
+pub(super) struct AlternatorState<'a> {
+    unit: &'a AlternatorAtSpeed,
     pub(super) allowed: f64,
     pub(super) limit: Limit,
     field_per_v: f64,
@@ -17,7 +17,7 @@ pub(super) struct Ready<'a> {
 
 /// A source of current for the house at a trial voltage.
 #[derive(Clone, Copy)]
-pub(super) struct Source {
+pub(super) struct SourceCurve {
     pub(super) amperes: f64,
     pub(super) slope: f64,
     pub(super) limit: Limit,
@@ -66,10 +66,14 @@ impl Terminals {
     }
 }
 
-impl<'a> Ready<'a> {
-    pub(super) fn new(unit: &'a Unit, seconds: f64, state: &MachineState) -> Ready<'a> {
+impl<'a> AlternatorState<'a> {
+    pub(super) fn new(
+        unit: &'a AlternatorAtSpeed,
+        seconds: f64,
+        state: &ThermalState,
+    ) -> AlternatorState<'a> {
         let (allowed, limit) = unit.allowed(seconds, state.sensed_c);
-        Ready {
+        AlternatorState {
             unit,
             allowed,
             limit,
@@ -80,17 +84,17 @@ impl<'a> Ready<'a> {
     }
 
     /// Straight on a battery at a voltage.
-    pub(super) fn on(&self, volts: f64) -> Source {
+    pub(super) fn on(&self, volts: f64) -> SourceCurve {
         let (full_a, slope) = self.unit.curve_here.full_field(volts, self.field_per_v);
         let given_a = self.allowed * full_a;
         if self.unit.cap_a < given_a {
-            Source {
+            SourceCurve {
                 amperes: self.unit.cap_a,
                 slope: 0.0,
                 limit: Limit::CurrentCap,
             }
         } else {
-            Source {
+            SourceCurve {
                 amperes: given_a,
                 slope: self.allowed * slope,
                 limit: self.limit,
@@ -103,7 +107,11 @@ impl<'a> Ready<'a> {
 /// `most_a` if they could give that much: Newton's rule, which needs one or
 /// two steps on any usual bank, and a bracketed root where it fails. `given`
 /// is their current, and its slope, at a trial current.
-pub(super) fn meet(most_a: f64, guess_a: f64, given: impl Fn(f64) -> (f64, f64)) -> f64 {
+pub(super) fn solve_operating_point(
+    most_a: f64,
+    guess_a: f64,
+    given: impl Fn(f64) -> (f64, f64),
+) -> f64 {
     const STEPS: usize = 6;
     let mut amperes = most_a.min(guess_a);
     for _ in 0..STEPS {
@@ -125,5 +133,5 @@ pub(super) fn meet(most_a: f64, guess_a: f64, given: impl Fn(f64) -> (f64, f64))
         }
         amperes = (amperes + step).min(most_a);
     }
-    falling_root(|amperes| given(amperes).0 - amperes, 0.0, most_a, 1e-10)
+    bracketed_root(|amperes| given(amperes).0 - amperes, 0.0, most_a, 1e-10)
 }

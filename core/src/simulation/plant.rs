@@ -5,20 +5,20 @@ use crate::physics::battery::Bank;
 use crate::physics::fuel::Willans;
 use crate::physics::losses::{Losses, OpenLosses};
 use crate::physics::thermal::Temperatures;
-use crate::simulation::alternator::Unit;
+use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::alternators::Alternators;
 use crate::simulation::engine_fuel::engine_fuel;
 use crate::simulation::engine_space::SpaceAir;
 use crate::simulation::management::{Management, OpeningCause};
-use crate::simulation::moment::{Flow, MachineState, Moment, Output};
+use crate::simulation::moment::{Flow, Moment, Output, ThermalState};
 
 /// Everything the charging run needs, worked out once.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Plant {
     /// The alternator.
-    pub main: Unit,
+    pub main: AlternatorAtSpeed,
     /// A second one.
-    pub second: Option<SecondUnit>,
+    pub second: Option<SecondAlternator>,
     /// The bank.
     pub bank: Bank,
     /// Engine space.
@@ -48,9 +48,9 @@ pub struct Plant {
 
 /// A second alternator and what it feeds.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct SecondUnit {
+pub struct SecondAlternator {
     /// The machine.
-    pub unit: Unit,
+    pub unit: AlternatorAtSpeed,
     /// Whether it charges the house bank; it keeps the start battery otherwise.
     pub feeds_house: bool,
 }
@@ -72,7 +72,7 @@ pub(crate) struct Drive {
 impl Drive {
     /// With the machines at these temperatures.
     pub(crate) fn at(&self, plant: &Plant, main: &Temperatures, second: &Temperatures) -> Moment {
-        let at = |open: &OpenLosses, unit: &Unit, t: &Temperatures| {
+        let at = |open: &OpenLosses, unit: &AlternatorAtSpeed, t: &Temperatures| {
             open.with(t.winding_c, unit.machine.rotor_c(t.body_c))
         };
         Moment {
@@ -103,7 +103,7 @@ impl Plant {
         let bank = inputs.house_bank();
         Plant {
             main: alternators.main.at_engine_rpm(engine_rpm),
-            second: alternators.second.map(|second| SecondUnit {
+            second: alternators.second.map(|second| SecondAlternator {
                 unit: second.at_engine_rpm(engine_rpm),
                 feeds_house: inputs.two.role == SecondRole::House,
             }),
@@ -140,8 +140,8 @@ impl Plant {
         &self,
         seconds: f64,
         charge: f64,
-        main: &MachineState,
-        second: &MachineState,
+        main: &ThermalState,
+        second: &ThermalState,
     ) -> Moment {
         self.drive(seconds, charge, main, second)
             .at(self, &main.t, &second.t)
@@ -153,11 +153,13 @@ impl Plant {
         &self,
         seconds: f64,
         charge: f64,
-        main: &MachineState,
-        second: &MachineState,
+        main: &ThermalState,
+        second: &ThermalState,
     ) -> Drive {
         let flow = self.flow(seconds, charge, main, second);
-        let open = |unit: &Unit, output: &Output| unit.open_losses(output.amperes, output.volts);
+        let open = |unit: &AlternatorAtSpeed, output: &Output| {
+            unit.open_losses(output.amperes, output.volts)
+        };
         Drive {
             main: open(&self.main, &flow.main),
             second: self

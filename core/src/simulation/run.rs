@@ -5,8 +5,8 @@ use std::cell::Cell;
 
 use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
 use crate::physics::losses::Losses;
-use crate::simulation::alternator::Unit;
-use crate::simulation::moment::MachineState;
+use crate::simulation::alternator::AlternatorAtSpeed;
+use crate::simulation::moment::ThermalState;
 use crate::simulation::plant::{Drive, Plant};
 use crate::simulation::run_state::{MAIN, PARTS, SECOND, State, machines, part, temperatures};
 
@@ -69,8 +69,8 @@ impl Drives {
         plant: &Plant,
         seconds: f64,
         charge: f64,
-        main: &MachineState,
-        second: &MachineState,
+        main: &ThermalState,
+        second: &ThermalState,
     ) -> Drive {
         let mut asked = [0.0; 7];
         asked[..4].copy_from_slice(&[seconds, charge, main.sensed_c, main.t.body_c]);
@@ -112,17 +112,17 @@ fn rates<const N: usize>(
         .at(plant, &main.t, &second.t);
     let mut rates = [0.0; N];
     let mut to_air_w = 0.0;
-    let mut warm = |unit: &Unit, first: usize, losses: &Losses| {
+    let mut warm = |unit: &AlternatorAtSpeed, first: usize, losses: &Losses| {
         let t = temperatures(state, first);
-        let lumps = unit.machine.rates(&t, losses);
+        let nodes = unit.machine.rates(&t, losses);
         to_air_w += unit.machine.heat_to_air_w(&t, losses);
         let sensor = unit.sensor_rate(&t, part(state, first + 3));
-        for (rate, lump) in rates
+        for (rate, node) in rates
             .iter_mut()
             .skip(first)
-            .zip(lumps.into_iter().chain([sensor]))
+            .zip(nodes.into_iter().chain([sensor]))
         {
-            *rate = lump;
+            *rate = node;
         }
     };
     warm(&plant.main, MAIN, &now.losses);

@@ -2,8 +2,8 @@
 //! a row.
 
 use crate::physics::thermal::Temperatures;
-use crate::simulation::alternator::Unit;
-use crate::simulation::moment::{MachineState, Moment};
+use crate::simulation::alternator::AlternatorAtSpeed;
+use crate::simulation::moment::{Moment, ThermalState};
 use crate::simulation::plant::Plant;
 
 /// Parts of a state: charge, air, and carried along alternator ampere-seconds
@@ -31,16 +31,20 @@ pub(super) fn temperatures<const N: usize>(state: &[f64; N], first: usize) -> Te
     }
 }
 
-fn machine<const N: usize>(unit: &Unit, state: &[f64; N], first: usize) -> MachineState {
+fn machine<const N: usize>(
+    unit: &AlternatorAtSpeed,
+    state: &[f64; N],
+    first: usize,
+) -> ThermalState {
     let t = temperatures(state, first);
-    MachineState {
+    ThermalState {
         t,
         sensed_c: unit.sensed_c(&t, part(state, first + 3)),
     }
 }
 
 /// Both machines; the second one is only meant where there is one.
-pub(super) fn machines<const N: usize>(plant: &Plant, state: &[f64; N]) -> [MachineState; 2] {
+pub(super) fn machines<const N: usize>(plant: &Plant, state: &[f64; N]) -> [ThermalState; 2] {
     let second = plant
         .second
         .as_ref()

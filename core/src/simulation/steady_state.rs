@@ -1,9 +1,9 @@
 //! Where everything settles, found as a root and without stepping through time.
 
-use crate::numerics::falling_root;
+use crate::numerics::bracketed_root;
 use crate::physics::thermal::{AirBalance, Temperatures};
-use crate::simulation::alternator::Unit;
-use crate::simulation::moment::{Flow, MachineState, Output};
+use crate::simulation::alternator::AlternatorAtSpeed;
+use crate::simulation::moment::{Flow, Output, ThermalState};
 use crate::simulation::plant::Plant;
 
 /// The settled state of machines that keep charging.
@@ -35,8 +35,8 @@ pub fn settled(plant: &Plant, charge: f64) -> Settled {
         flow: plant.flow(
             0.0,
             charge,
-            &MachineState::resting(plant.start_c),
-            &MachineState::resting(plant.start_c),
+            &ThermalState::resting(plant.start_c),
+            &ThermalState::resting(plant.start_c),
         ),
         temperatures: Temperatures::all(plant.start_c),
         second: Temperatures::all(plant.start_c),
@@ -62,15 +62,15 @@ pub fn settled(plant: &Plant, charge: f64) -> Settled {
     at
 }
 
-pub(crate) fn warm(unit: &Unit, t: &Temperatures) -> MachineState {
-    MachineState {
+pub(crate) fn warm(unit: &AlternatorAtSpeed, t: &Temperatures) -> ThermalState {
+    ThermalState {
         t: *t,
         sensed_c: unit.felt_c(t),
     }
 }
 
 /// Heat a machine gives the air of the space \[W\].
-fn warmth_w(unit: &Unit, output: &Output, t: &Temperatures) -> f64 {
+fn warmth_w(unit: &AlternatorAtSpeed, output: &Output, t: &Temperatures) -> f64 {
     let losses = unit
         .open_losses(output.amperes, output.volts)
         .with(t.winding_c, unit.machine.rotor_c(t.body_c));
@@ -80,7 +80,7 @@ fn warmth_w(unit: &Unit, output: &Output, t: &Temperatures) -> f64 {
 fn settle_main(plant: &Plant, charge: f64, other_w: f64, at: &mut Settled) {
     let second = plant
         .second
-        .map_or(MachineState::resting(plant.start_c), |beside| {
+        .map_or(ThermalState::resting(plant.start_c), |beside| {
             warm(&beside.unit, &at.second)
         });
     let flow = |t: &Temperatures| plant.flow(LATE_S, charge, &warm(&plant.main, t), &second);
@@ -97,7 +97,13 @@ fn settle_main(plant: &Plant, charge: f64, other_w: f64, at: &mut Settled) {
     }
 }
 
-fn settle_second(plant: &Plant, unit: &Unit, charge: f64, other_w: f64, at: &mut Settled) {
+fn settle_second(
+    plant: &Plant,
+    unit: &AlternatorAtSpeed,
+    charge: f64,
+    other_w: f64,
+    at: &mut Settled,
+) {
     let main = warm(&plant.main, &at.temperatures);
     let flow = |t: &Temperatures| plant.flow(LATE_S, charge, &main, &warm(unit, t));
     let air = plant.space.balance(other_w);
@@ -112,7 +118,7 @@ fn settle_second(plant: &Plant, unit: &Unit, charge: f64, other_w: f64, at: &mut
 
 /// The temperatures at which a machine gives just the current they come from.
 fn settle(
-    unit: &Unit,
+    unit: &AlternatorAtSpeed,
     air: &AirBalance,
     near: &Output,
     gives: impl Fn(&Temperatures) -> Output,
@@ -134,7 +140,7 @@ fn settle(
             .map(|last_a: f64| (0.999 * last_a, 1.001 * last_a + 1e-6))
             .filter(|(low_a, high_a)| spare_a(*low_a) > 0.0 && spare_a(*high_a) < 0.0)
             .unwrap_or((0.0, most_a));
-        let amperes = falling_root(spare_a, low_a, high_a, 1e-9);
+        let amperes = bracketed_root(spare_a, low_a, high_a, 1e-9);
         last_a = Some(amperes);
         found = heated(amperes, volts);
         let Some(t) = found else { break };

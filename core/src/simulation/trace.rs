@@ -1,10 +1,10 @@
 //! A charging run that was reckoned, and what is read off it.
 
-use crate::numerics::falling_root;
+use crate::numerics::bracketed_root;
 use crate::numerics::ode::{Point, between};
 use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
-use crate::simulation::moment::{Flow, MachineState, Moment};
+use crate::simulation::moment::{Flow, Moment, ThermalState};
 use crate::simulation::plant::Plant;
 use crate::simulation::run_state::{MAIN, PARTS, SECOND, State, machines, moment, temperatures};
 
@@ -91,7 +91,7 @@ impl Trace {
 
     /// The machines and their sensors at a time \[s\]; the second one's are
     /// only meant where there is one.
-    pub(crate) fn states(&self, seconds: f64) -> [MachineState; 2] {
+    pub(crate) fn states(&self, seconds: f64) -> [ThermalState; 2] {
         machines(&self.plant, &self.state(seconds))
     }
 
@@ -148,7 +148,7 @@ impl Trace {
                 let end_s = b.seconds.min(until_s);
                 let at_s = a.seconds + (end_s - a.seconds) * f64::from(k) / 4.0;
                 if below_k(at_s) < 0.0 {
-                    return Some(falling_root(below_k, before_s, at_s, 1e-6));
+                    return Some(bracketed_root(below_k, before_s, at_s, 1e-6));
                 }
                 before_s = at_s;
             }
@@ -165,7 +165,7 @@ impl Trace {
         self.points.windows(2).find_map(|pair| {
             let [a, b] = pair else { return None };
             (b.state[0] >= charge).then(|| {
-                falling_root(
+                bracketed_root(
                     |seconds| charge - between(a, b, seconds)[0],
                     a.seconds,
                     b.seconds,

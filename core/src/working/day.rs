@@ -1,6 +1,6 @@
 //! The day: what is used, what the sun gives, what is left to the engine.
 
-use crate::analysis::solar_day::sky;
+use crate::analysis::solar_day::solar_day;
 use crate::boat::{Basis, SunBasis};
 use crate::physics::solar::FULL_SUN_MJ;
 use crate::working::table::table;
@@ -11,7 +11,7 @@ table! { DAY |_s, own, _b, r, p, i|
     "energy.anchor.night_share_pct" "… of that at night|%|0|S|{listed?{uses?100*({nights})/E_day}}{!listed?100*f_night}|{listed?{uses?{list}}{!uses?Nothing is used.}}{!listed?{asgiven}}" => r.analyses.energy.anchor.night_share_pct;
     "energy.bank_v" "Bank at rest, half full|V|2|T|N*V_block|Watt-hours and ampere-hours are turned into each other with it.|bank_chemistry bank_nominal_v" => r.analyses.energy.bank_v;
     "energy.sun_wh" "Energy from the sun|W·h|0|U|P_sun*h_sun{!place?:in}*η_sun{place?*k_heat}|{place?Reckoned hour by hour: cells in the sun warm up and lose a little for each degree above 25 °C.|sun_noct_c sun_heat_loss_pct_k space_outside_c}" => r.analyses.energy.sun_wh;
-    "inner.sun_full_hours" "Hours of full sun|h|2|U|{place?K*H₀/3.6}|{place?An hour of full sun is 3.6 MJ on a square metre.|sun_latitude_deg sun_month}{!place?{asgiven}}" => sky(i, i.sun.month).full_hours;
+    "inner.sun_full_hours" "Hours of full sun|h|2|U|{place?K*H₀/3.6}|{place?An hour of full sun is 3.6 MJ on a square metre.|sun_latitude_deg sun_month}{!place?{asgiven}}" => solar_day(i, i.sun.month).full_hours;
     "energy.sun_ah" "From the sun|A·h|0|S|E_sun/V" => r.analyses.energy.sun_ah;
     "energy.engine_ah" "Left to the engine|A·h|0|S|{charges?max(0;Q_day-Q_direct-Q_stored)}|{charges?What the sun leaves, hour by hour: what the loads take at once counts in full, what goes through the bank counts less its charge efficiency.|bank_charge_efficiency_pct}{!charges?The engine is not run for charging: shore power puts back what the sun leaves.}" => r.analyses.energy.engine_ah;
     "energy.usable_ah" "Usable from the bank|A·h|0|S|max(0;s_high-s_low)*C{peukert?*min(1;(20*Q_day/24/C)^(1-p))}|{peukert?Lead gives less to a draw harder than that of its 20-hour rating (W. Peukert, 1897, from memory).}" => r.analyses.energy.usable_ah;
@@ -27,8 +27,8 @@ table! { DAY |_s, own, _b, r, p, i|
     "N" "12 V blocks in series" => p.bank.blocks;
     "V_block" "One 12 V block at rest, half full, from the table|V" => r.analyses.energy.bank_v / p.bank.blocks;
     "h_sun" "||inner.sun_full_hours";
-    "k_heat" "What heat leaves of it, the mean over the day's sun" => over(r.analyses.energy.sun_wh, i.sun.panel_w * sky(i, i.sun.month).full_hours * i.sun.yield_pct / 100.0);
-    "H₀" "Sun on a level square metre outside the air, on the month's mean day|MJ/m²" => sky(i, i.sun.month).full_hours * FULL_SUN_MJ / i.sun.clearness;
+    "k_heat" "What heat leaves of it, the mean over the day's sun" => over(r.analyses.energy.sun_wh, i.sun.panel_w * solar_day(i, i.sun.month).full_hours * i.sun.yield_pct / 100.0);
+    "H₀" "Sun on a level square metre outside the air, on the month's mean day|MJ/m²" => solar_day(i, i.sun.month).full_hours * FULL_SUN_MJ / i.sun.clearness;
     "E_sun" "||energy.sun_wh";
     "Q_direct" "Of the sun, taken by the loads at once, hour by hour|A·h" => r.analyses.energy.sun_direct_ah;
     "Q_stored" "Of the sun, kept by the bank for the other hours, its charge efficiency taken off|A·h" => r.analyses.energy.sun_stored_ah;

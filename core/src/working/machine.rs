@@ -75,7 +75,7 @@ table! { MACHINE |s, _own, b, r, p, i|
     "two" "" => p.second.is_some_and(|second| second.feeds_house);
     "second" "" => p.second.is_some();
     "breathes" "" => i.eng.breathing == Breathing::Space;
-    "hose" "" => p.main.machine.hose > 0.0;
+    "hose" "" => p.main.machine.ducted > 0.0;
     "plausible" "" => p.main.losses.plausible;
     "warms" "" => s.stored_w > 0.0;
     "cools" "" => s.stored_w < 0.0;

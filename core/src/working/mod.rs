@@ -26,7 +26,7 @@ use serde::Serialize;
 
 use crate::boat::Worksheet;
 use crate::report::Report;
-use crate::schema::Knowledge;
+use crate::schema::Confidence;
 use expr::{come_to, printed, replaced};
 use fill::{DIGITS, Made, figures, make};
 use scene::{Boat, Scene};
@@ -73,7 +73,7 @@ pub struct Used {
     /// What was chosen, or what an empty field stands for.
     pub says: &'static str,
     /// How well it is known, if it is an input that is a fact.
-    pub known: Option<Knowledge>,
+    pub known: Option<Confidence>,
     /// The input it is.
     pub key: Option<String>,
     /// The working that explains it.

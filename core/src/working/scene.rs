@@ -1,14 +1,14 @@
 //! The boat that is explained, and a moment of it.
 
-use crate::analysis::Temps;
+use crate::analysis::PartTemperatures;
 use crate::boat::Worksheet;
 use crate::boat::house_load_a;
 use crate::physics::losses::Losses;
-use crate::physics::thermal::{Machine, Temperatures};
+use crate::physics::thermal::{Temperatures, ThermalNetwork};
 use crate::report::Report;
-use crate::simulation::alternator::Unit;
+use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::heat_soak::soak;
-use crate::simulation::moment::{MachineState, Moment};
+use crate::simulation::moment::{Moment, ThermalState};
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
 use crate::simulation::steady_state::{LATE_S, Settled, settled, warm};
@@ -32,11 +32,11 @@ pub(super) struct Scene<'a> {
     pub(super) at: &'static str,
     pub(super) seconds: f64,
     pub(super) charge: f64,
-    pub(super) machines: [MachineState; 2],
+    pub(super) machines: [ThermalState; 2],
     pub(super) moment: Moment,
     /// The machine that is looked at, the second one's number being 1, and its losses.
     pub(super) number: usize,
-    pub(super) machine: Machine,
+    pub(super) machine: ThermalNetwork,
     pub(super) t: Temperatures,
     pub(super) losses: Losses,
     pub(super) turning: bool,
@@ -84,7 +84,7 @@ impl Part {
 }
 
 /// The temperature that a name ends in, of a report's.
-pub(super) fn of(t: &Temps, id: &str) -> f64 {
+pub(super) fn of(t: &PartTemperatures, id: &str) -> f64 {
     match Part::named(id) {
         Part::Winding => t.winding_c,
         Part::Case => t.case_c,
@@ -110,7 +110,7 @@ impl Boat<'_> {
     }
 
     /// The second machine where a machine is asked for by number.
-    pub(super) fn unit(&self, machine: usize) -> &Unit {
+    pub(super) fn unit(&self, machine: usize) -> &AlternatorAtSpeed {
         match &self.plant.second {
             Some(second) if machine == 1 => &second.unit,
             _ => &self.plant.main,

@@ -1,6 +1,6 @@
 //! A working as plain text, for print and for reading along.
 
-use crate::schema::Knowledge;
+use crate::schema::Confidence;
 use crate::working::expr::significant;
 use crate::working::{Used, Working};
 
@@ -34,7 +34,7 @@ impl Working {
         }
         for used in &self.uses {
             let value = used.figure();
-            let known = used.known.map_or("", Knowledge::word);
+            let known = used.known.map_or("", Confidence::word);
             let parts = [
                 used.symbol.as_str(),
                 &used.name,

@@ -109,7 +109,7 @@ fn input(s: &Scene, key: Key) -> Used {
         (Value::Choice(at), Kind::Choice { options, .. }) => {
             options.get(at).map_or("", |option| option.label)
         }
-        (Value::Absent, Kind::Maybe { empty_says, .. }) => empty_says,
+        (Value::Absent, Kind::Optional { empty_says, .. }) => empty_says,
         _ => "",
     };
     let mut above = "";

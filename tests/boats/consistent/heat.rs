@@ -1,7 +1,7 @@
 //! What is over or near its limit is found, what is not is not, and the
 //! verdict says the same.
 
-use ampwright_core::analysis::Temps;
+use ampwright_core::analysis::PartTemperatures;
 use ampwright_core::boat::Alternator;
 
 use crate::answers::Weight;
@@ -144,7 +144,7 @@ fn near(says: &Says, peak_over_k: [f64; 3]) {
 }
 
 /// How far winding, rectifier and case are over their limits \[K\].
-fn over_k(peak: &Temps, machine: &Alternator) -> [f64; 3] {
+fn over_k(peak: &PartTemperatures, machine: &Alternator) -> [f64; 3] {
     [
         peak.winding_c - machine.class.limit_c(),
         peak.rectifier_c - machine.rectifier_limit_c,

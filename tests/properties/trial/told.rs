@@ -42,7 +42,7 @@ fn figures_taken_over_are_marked_measured_and_move_the_hot_current() {
         "space_basis",
     ] {
         let key = Key::named(name).expect("a key");
-        assert_eq!(after.knowledge(key), Knowledge::Measured, "{name}");
+        assert_eq!(after.knowledge(key), Confidence::Measured, "{name}");
     }
     let (before, after) = (
         report(&unseen()).analyses.machine.hot_a,

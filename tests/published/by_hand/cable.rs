@@ -62,9 +62,9 @@ fn loss_along_a_run() {
 #[test]
 fn what_is_left_in_an_engine_space() {
     // 330 · 0.85, and half as much again; 400 is the next rating below.
-    let bears_a = gauge_a(gauge("2/0 AWG"), 105.0) * engine_factor(105.0, 50.0);
-    near("2/0", bears_a, 280.5, 1e-9);
-    let most_a = fuse::bounds_a(150.0, bears_a, 14.2).1;
+    let ampacity_a = gauge_a(gauge("2/0 AWG"), 105.0) * engine_factor(105.0, 50.0);
+    near("2/0", ampacity_a, 280.5, 1e-9);
+    let most_a = fuse::bounds_a(150.0, ampacity_a, 14.2).1;
     near("fuse", most_a, 420.75, 1e-9);
     let rating = fuse::RATINGS_A.into_iter().rfind(|a| *a <= most_a);
     assert_eq!(rating, Some(400.0));

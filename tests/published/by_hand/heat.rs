@@ -2,7 +2,7 @@
 
 use ampwright_core::physics::air;
 use ampwright_core::physics::losses::OpenLosses;
-use ampwright_core::physics::thermal::{AirBalance, Build, Machine, fan_factor};
+use ampwright_core::physics::thermal::{AirBalance, Build, ThermalNetwork, fan_factor};
 
 use crate::near;
 
@@ -46,7 +46,7 @@ fn surfaces_follow_the_rating() {
     near("size", build(6.0).size(), 1.0, 1e-12);
     near("twice", twice.size(), 1.4845, 1e-4);
     for kg in [3.0, 15.0] {
-        let machine = Machine::new(&build(kg), 1.0);
+        let machine = ThermalNetwork::new(&build(kg), 1.0);
         near("winding to body", machine.winding_body, 6.0, 1e-12);
         near("body to air", machine.body_air, 4.5, 1e-12);
     }
@@ -57,7 +57,7 @@ fn heat_capacities() {
     for (kg, winding, body, rectifier) in
         [(6.0, 594.0, 2430.0, 310.0), (10.0, 990.0, 4050.0, 490.0)]
     {
-        let machine = Machine::new(&build(kg), 0.5);
+        let machine = ThermalNetwork::new(&build(kg), 0.5);
         near("winding", machine.winding_j_k, winding, 1e-6);
         near("body", machine.body_j_k, body, 1e-6);
         near("rectifier", machine.rectifier_j_k, rectifier, 1e-6);
@@ -92,9 +92,9 @@ const LOSSES: OpenLosses = OpenLosses {
 /// Settled, all that is lost reaches the air and nothing warms any further.
 #[test]
 fn settled_heat_balance() {
-    let machine = Machine {
+    let machine = ThermalNetwork {
         recirculation: 0.15,
-        ..Machine::new(&build(6.0), 0.5)
+        ..ThermalNetwork::new(&build(6.0), 0.5)
     };
     for air in [
         AirBalance::Fixed(55.0),
@@ -128,7 +128,7 @@ fn settled_heat_balance() {
 /// Copper whose loss grows faster than its cooling has no settled state.
 #[test]
 fn runaway() {
-    let machine = Machine::new(&build(6.0), 0.02);
+    let machine = ThermalNetwork::new(&build(6.0), 0.02);
     let losses = OpenLosses {
         copper_20c_w: 3000.0,
         ..LOSSES

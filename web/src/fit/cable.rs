@@ -1,7 +1,7 @@
 //! Cable and fuse: the runs as a table, on a narrow screen each as an entry of
 //! its own.
 
-use ampwright_core::analysis::cable::{Pick, Run};
+use ampwright_core::analysis::cable::{CableChoice, CableRun};
 use ampwright_core::{Report, Worksheet};
 
 use super::found;
@@ -35,7 +35,7 @@ pub fn told(_: &Worksheet, report: &Report) -> String {
 }
 
 /// One run: what is asked of it, both sizes, its fuse.
-fn entry(run: &Run) -> String {
+fn entry(run: &CableRun) -> String {
     let mut text = format!(
         "<tbody role=rowgroup id=fit-run-{}><tr role=row class=name><th scope=rowgroup role=rowheader colspan=5><span>{} – {}</span> <b>{:.0}\u{a0}A</b></th></tr><tr role=row class=whole><td role=cell colspan=5>{}</td></tr>",
         run.key, run.from, run.to, run.carries_a, run.asks
@@ -55,9 +55,9 @@ fn entry(run: &Run) -> String {
         beside += &format!(" the circular-mil rule gives {gauge}.");
     }
     if let Some(pick) = &run.metric
-        && let Some(bears_a) = pick.bears_from_memory_a
+        && let Some(ampacity_a) = pick.ampacity_from_memory_a
     {
-        beside += &format!(" ISO 10133 lets {} bear {bears_a:.0}\u{a0}A.", pick.size);
+        beside += &format!(" ISO 10133 lets {} bear {ampacity_a:.0}\u{a0}A.", pick.size);
     }
     if !beside.is_empty() {
         text += &format!("<p class=margin>Beside it, from memory:{beside}</p>");
@@ -66,7 +66,7 @@ fn entry(run: &Run) -> String {
 }
 
 /// One size: each figure, and under it what is to spare.
-fn row(pick: &Pick) -> String {
+fn row(pick: &CableChoice) -> String {
     let each = if pick.cables > 1 { "A each" } else { "A" };
     let fuse = (
         Some(pick.fuse_least_a.ceil()),
@@ -75,7 +75,7 @@ fn row(pick: &Pick) -> String {
     // One rating that is sold has a half.
     let halves = usize::from(pick.fuse_a.fract() > 0.0);
     let cells = [
-        with_unit(pick.bears_a, 0, each),
+        with_unit(pick.ampacity_a, 0, each),
         with_unit(pick.spare_pct, 0, "% to spare"),
         with_unit(pick.drop_v, 2, "V"),
         with_unit(pick.spare_v, 2, "V to spare"),

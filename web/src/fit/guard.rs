@@ -23,14 +23,14 @@ pub fn told(_: &Worksheet, report: &Report) -> String {
         text += heading(all.len() > 1, machine.second);
         text += &left(machine);
         text += "<ul class=defences>";
-        for defence in &machine.defences {
-            let word = defence.standing.word();
+        for mitigation in &machine.mitigations {
+            let word = mitigation.standing.word();
             text += &format!(
                 "<li id=fit-defence-{}{} data-stands='{word}'><span class=standing>{word}</span><span><b>{}.</b> {}</span></li>",
-                defence.key,
+                mitigation.key,
                 if machine.second { "-second" } else { "" },
-                defence.what,
-                defence.says
+                mitigation.what,
+                mitigation.says
             );
         }
         text += "</ul>";

@@ -205,7 +205,7 @@ fn rows(section: SectionId) -> String {
     let folds = !matches!(section, SectionId::belt | SectionId::belt2);
     for key in section.keys() {
         let row = field::row("fit", key);
-        if folds && key.spec().place == Place::Deep {
+        if folds && key.spec().place == Place::Advanced {
             deep += &row;
         } else {
             plain += &row;

@@ -1,6 +1,6 @@
 //! A working as text: formula, numbers, what it used, note and source.
 
-use ampwright_core::schema::Knowledge;
+use ampwright_core::schema::Confidence;
 use ampwright_core::units::clock;
 use ampwright_core::working::{Used, Working};
 
@@ -61,7 +61,7 @@ fn row(text: &mut String, used: &Used, live: bool) {
         what += &format!(" <small>{}</small>", escape(used.says));
     }
     if let Some(known) = used.known {
-        let guess = if known == Knowledge::Guess {
+        let guess = if known == Confidence::Guess {
             " guess"
         } else {
             ""

@@ -5,7 +5,7 @@ pub(crate) mod words;
 
 use serde::Serialize;
 
-use crate::analysis::peak_loads::{Machine, Most};
+use crate::analysis::peak_loads::{AlternatorPeaks, LoadAtSpeed};
 use crate::boat::{BeltKind, Inputs, Said};
 use crate::physics::belt::{
     BeltType, carries_w, grip, own_pull_n, rule_w, side_n, speed_m_s, torque_nm, wrap_factor,
@@ -91,11 +91,11 @@ pub struct BeltLoad {
 }
 
 /// Every alternator's belt, the first one's first.
-pub(crate) fn belts(machines: &[Machine]) -> Vec<BeltReport> {
+pub(crate) fn belts(machines: &[AlternatorPeaks]) -> Vec<BeltReport> {
     machines.iter().map(belt).collect()
 }
 
-fn belt(machine: &Machine) -> BeltReport {
+fn belt(machine: &AlternatorPeaks) -> BeltReport {
     let seen = &machine.seen;
     let table = seen.belt.kind.table();
     let (alternator_mm, engine_mm) = (seen.belt.pulley_mm, seen.engine_pulley_mm());
@@ -180,7 +180,12 @@ fn carried_w(seen: &Inputs, belt: &BeltType, shaft_rpm: f64) -> f64 {
 
 /// The first of a family, smallest first, that carries both loads by the
 /// formula and by the rule.
-fn asked(seen: &Inputs, family: &[BeltKind], one: &Most, other: &Most) -> Option<&'static str> {
+fn asked(
+    seen: &Inputs,
+    family: &[BeltKind],
+    one: &LoadAtSpeed,
+    other: &LoadAtSpeed,
+) -> Option<&'static str> {
     let carries = |kind: &&BeltKind| {
         kind.table().is_some_and(|belt| {
             [one, other].iter().all(|most| {
@@ -192,7 +197,7 @@ fn asked(seen: &Inputs, family: &[BeltKind], one: &Most, other: &Most) -> Option
     family.iter().find(carries).map(|kind| kind.words())
 }
 
-fn load(seen: &Inputs, belt: Option<&BeltType>, most: &Most) -> BeltLoad {
+fn load(seen: &Inputs, belt: Option<&BeltType>, most: &LoadAtSpeed) -> BeltLoad {
     let m_s = speed_m_s(seen.belt.pulley_mm, most.shaft_rpm);
     let wrap = seen.belt_wrap_deg().to_radians();
     let carried = belt.map(|belt| carried_w(seen, belt, most.shaft_rpm));

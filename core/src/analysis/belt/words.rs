@@ -1,11 +1,11 @@
 //! Belts in words.
 
 use crate::analysis::belt::{BeltReport, SHARED_WITH_PUMP_A};
-use crate::analysis::peak_loads::Machine;
+use crate::analysis::peak_loads::AlternatorPeaks;
 use crate::boat::Said;
 
 /// What there is to say of one belt, one sentence each.
-pub(super) fn sentences(machine: &Machine, belt: &BeltReport) -> Vec<String> {
+pub(super) fn sentences(machine: &AlternatorPeaks, belt: &BeltReport) -> Vec<String> {
     let (now, top) = (&belt.charging, &belt.top);
     let name = machine.name();
     let mut said = vec![

@@ -16,7 +16,7 @@ const LEAST_DOUBLED_MM2: f64 = 50.0;
 
 /// What is asked of a cable.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Ask {
+pub struct CableRequest {
     /// Current it must carry \[A\].
     pub amperes: f64,
     /// Length one way \[m\].
@@ -38,7 +38,7 @@ pub struct Ask {
 /// What decided about a size: that which the size before failed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
-pub enum Bound {
+pub enum SizingReason {
     /// Nothing: it is the smallest there is.
     Smallest,
     /// What the cable bears.
@@ -62,7 +62,7 @@ pub enum Table {
 
 /// A cable and its fuse.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct Pick {
+pub struct CableChoice {
     /// As it is written.
     pub size: &'static str,
     /// Copper of one cable \[mm²\].
@@ -70,7 +70,7 @@ pub struct Pick {
     /// How many side by side, each with its own fuse.
     pub cables: u8,
     /// What one of them bears \[A\].
-    pub bears_a: f64,
+    pub ampacity_a: f64,
     /// What they bear over what they carry \[%\].
     pub spare_pct: f64,
     /// Temperature of the copper at that current \[°C\].
@@ -80,7 +80,7 @@ pub struct Pick {
     /// Of the loss allowed, what is left \[V\].
     pub spare_v: f64,
     /// What decided.
-    pub bound: Bound,
+    pub bound: SizingReason,
     /// Least rating of a fuse \[A\].
     pub fuse_least_a: f64,
     /// Largest rating of a fuse \[A\].
@@ -89,7 +89,7 @@ pub struct Pick {
     pub fuse_a: f64,
     /// What a metric size of 105 °C bears outside the engine space by a
     /// standard quoted from memory \[A\]; shown beside.
-    pub bears_from_memory_a: Option<f64>,
+    pub ampacity_from_memory_a: Option<f64>,
 }
 
 /// One size of a table.
@@ -103,7 +103,7 @@ struct Size {
 }
 
 /// The size at a position, smallest first; none past the end.
-fn size(ask: &Ask, table: Table, at: usize) -> Option<Size> {
+fn size(ask: &CableRequest, table: Table, at: usize) -> Option<Size> {
     let rated_c = ask.insulation_c;
     match table {
         Table::Gauge => GAUGES.get(at).map(|gauge| Size {
@@ -127,8 +127,8 @@ fn size(ask: &Ask, table: Table, at: usize) -> Option<Size> {
 ///
 /// # Errors
 /// What the largest three fail at.
-pub fn choose(ask: &Ask, table: Table) -> Result<Pick, Bound> {
-    let mut last = Bound::Smallest;
+pub fn choose(ask: &CableRequest, table: Table) -> Result<CableChoice, SizingReason> {
+    let mut last = SizingReason::Smallest;
     for cables in 1..=MOST_CABLES {
         let mut at = 0;
         while let Some(size) = size(ask, table, at) {
@@ -146,34 +146,43 @@ pub fn choose(ask: &Ask, table: Table) -> Result<Pick, Bound> {
 }
 
 /// Whether so many cables of a size do it; what they fail at if not.
-fn judge(ask: &Ask, size: &Size, cables: u8, bound: Bound) -> Result<Pick, Bound> {
+fn judge(
+    ask: &CableRequest,
+    size: &Size,
+    cables: u8,
+    bound: SizingReason,
+) -> Result<CableChoice, SizingReason> {
     let each_a = ask.amperes / f64::from(cables);
     let factor = if ask.engine_space {
         engine_factor(ask.insulation_c, ask.air_c)
     } else {
         air_factor(ask.insulation_c, ask.air_c)
     };
-    let bears_a = factor * size.table_a;
+    let ampacity_a = factor * size.table_a;
     // The copper is as hot as its insulation allows when the cable carries all it may.
-    let share = if bears_a > 0.0 { each_a / bears_a } else { 1.0 };
+    let share = if ampacity_a > 0.0 {
+        each_a / ampacity_a
+    } else {
+        1.0
+    };
     let copper_c = copper_c(ask.air_c, ask.insulation_c, share);
     let drop_v = drop_v(ask.length_m, each_a, size.ohm_km, copper_c);
-    match (each_a <= bears_a, drop_v <= ask.allowed_v) {
-        (false, false) => return Err(Bound::HeatAndDrop),
-        (false, true) => return Err(Bound::Heat),
-        (true, false) => return Err(Bound::Drop),
+    match (each_a <= ampacity_a, drop_v <= ask.allowed_v) {
+        (false, false) => return Err(SizingReason::HeatAndDrop),
+        (false, true) => return Err(SizingReason::Heat),
+        (true, false) => return Err(SizingReason::Drop),
         (true, true) => {}
     }
-    let (fuse_least_a, fuse_most_a) = fuse::bounds_a(each_a, bears_a, ask.volts);
+    let (fuse_least_a, fuse_most_a) = fuse::bounds_a(each_a, ampacity_a, ask.volts);
     let fuse_a = fuse::next_a(fuse_least_a)
         .filter(|rating| *rating <= fuse_most_a)
-        .ok_or(Bound::Fuse)?;
-    Ok(Pick {
+        .ok_or(SizingReason::Fuse)?;
+    Ok(CableChoice {
         size: size.name,
         mm2: size.mm2,
         cables,
-        bears_a,
-        spare_pct: 100.0 * (bears_a / each_a - 1.0),
+        ampacity_a,
+        spare_pct: 100.0 * (ampacity_a / each_a - 1.0),
         copper_c,
         drop_v,
         spare_v: ask.allowed_v - drop_v,
@@ -181,6 +190,6 @@ fn judge(ask: &Ask, size: &Size, cables: u8, bound: Bound) -> Result<Pick, Bound
         fuse_least_a,
         fuse_most_a,
         fuse_a,
-        bears_from_memory_a: size.memory_a,
+        ampacity_from_memory_a: size.memory_a,
     })
 }

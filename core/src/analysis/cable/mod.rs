@@ -18,11 +18,11 @@ use crate::physics::cable;
 use crate::physics::fuse;
 use crate::simulation::alternators::Alternators;
 
-pub use choose::{Ask, Bound, Pick, Table, choose};
+pub use choose::{CableChoice, CableRequest, SizingReason, Table, choose};
 
 /// Cables and fuses of a boat.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Wiring {
+pub struct Cables {
     /// Current of a short at the house bank's posts \[A\]: nothing but its
     /// cells' own resistance, warm and full.
     pub short_circuit_a: f64,
@@ -35,7 +35,7 @@ pub struct Wiring {
     /// What the insulation is rated for \[°C\].
     pub insulation_c: f64,
     /// Every run there is.
-    pub runs: Vec<Run>,
+    pub runs: Vec<CableRun>,
     /// What the rule says, and what another flag's may change.
     pub rule: Vec<&'static str>,
     /// Where the figures come from.
@@ -46,7 +46,7 @@ pub struct Wiring {
 
 /// One run.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Run {
+pub struct CableRun {
     /// Its name, the same for ever.
     pub key: &'static str,
     /// Where it comes from.
@@ -68,9 +68,9 @@ pub struct Run {
     /// The same, of the system voltage \[%\].
     pub allowed_pct: f64,
     /// Gauge that does it; none where no three cables do.
-    pub gauge: Option<Pick>,
+    pub gauge: Option<CableChoice>,
     /// Metric size that does it; none where no three cables do.
-    pub metric: Option<Pick>,
+    pub metric: Option<CableChoice>,
     /// Circular mils by a rule of the trade, from memory; shown beside.
     pub circular_mils_from_memory: f64,
     /// The gauge that makes; none beyond 4/0.
@@ -94,7 +94,7 @@ pub struct Run {
 const LEAD_OHM_AH: f64 = 0.4;
 
 /// Works out cable and fuse for each run of the chosen arrangement.
-pub(crate) fn wiring(sheet: &Worksheet, alternators: &Alternators, charging: &RunReport) -> Wiring {
+pub(crate) fn cables(sheet: &Worksheet, alternators: &Alternators, charging: &RunReport) -> Cables {
     let inputs = &sheet.inputs;
     let short_circuit_a = short_circuit_a(inputs);
     let breaks_ka = fuse::breaks_ka(
@@ -118,7 +118,7 @@ pub(crate) fn wiring(sheet: &Worksheet, alternators: &Alternators, charging: &Ru
             run(inputs, lead, air_c, breaks_ka)
         })
         .collect();
-    let mut wiring = Wiring {
+    let mut wiring = Cables {
         short_circuit_a,
         breaks_ka,
         engine_air_c,
@@ -146,8 +146,8 @@ fn short_circuit_a(inputs: &Inputs) -> f64 {
     fuse::short_circuit_a(bank.rest_v(1.0), cells_ohm, 0.0)
 }
 
-fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> Run {
-    let ask = Ask {
+fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> CableRun {
+    let ask = CableRequest {
         amperes: lead.amperes,
         length_m: lead.length_m,
         allowed_v: lead.allowed_v,
@@ -159,7 +159,7 @@ fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> 
     };
     let mils = cable::circular_mils(ask.amperes, ask.length_m, ask.allowed_v);
     let nominal_v = 12.0 * lead.blocks;
-    let mut run = Run {
+    let mut run = CableRun {
         key: lead.key,
         from: lead.from,
         to: lead.to,

@@ -1,6 +1,6 @@
 //! Cables and fuses in words.
 
-use crate::analysis::cable::{Bound, Pick, Run, Wiring};
+use crate::analysis::cable::{CableChoice, CableRun, Cables, SizingReason};
 use crate::boat::{Flag, Inputs, RegulatorKind, WayKind};
 use crate::physics::ampacity::{ENGINE_AIR_C, engine_factor};
 use crate::physics::fuse::{BARE_MM, SHEATHED_MM, STRICT_V};
@@ -51,7 +51,7 @@ pub(super) fn fuse_at(on_house: bool, from_machine: bool, length_m: f64) -> Stri
     text
 }
 
-impl Pick {
+impl CableChoice {
     /// "2 × 70 mm²".
     pub fn words(&self) -> String {
         match self.cables {
@@ -61,25 +61,25 @@ impl Pick {
     }
 }
 
-impl Bound {
+impl SizingReason {
     /// What decided, after "decided by".
     pub const fn words(self) -> &'static str {
         match self {
-            Bound::Smallest => "nothing, it is the smallest in the table",
-            Bound::Heat => "what the cable bears",
-            Bound::Drop => "the loss along it",
-            Bound::HeatAndDrop => "both what the cable bears and the loss along it",
-            Bound::Fuse => "the fuse: the size before leaves no room for one",
+            SizingReason::Smallest => "nothing, it is the smallest in the table",
+            SizingReason::Heat => "what the cable bears",
+            SizingReason::Drop => "the loss along it",
+            SizingReason::HeatAndDrop => "both what the cable bears and the loss along it",
+            SizingReason::Fuse => "the fuse: the size before leaves no room for one",
         }
     }
 }
 
-fn sentence(pick: &Pick) -> String {
+fn sentence(pick: &CableChoice) -> String {
     let each = if pick.cables > 1 { " each" } else { "" };
     format!(
         " {}: bears {:.0} A{each} ({:.0} % to spare), loses {:.2} V ({:.2} V to spare), decided by {}; fuse {} A{each}, of {:.0} to {:.0}.",
         pick.words(),
-        pick.bears_a,
+        pick.ampacity_a,
         pick.spare_pct,
         pick.drop_v,
         pick.spare_v,
@@ -91,7 +91,7 @@ fn sentence(pick: &Pick) -> String {
 }
 
 /// What is asked of a run's cable.
-pub(super) fn asks(run: &Run) -> String {
+pub(super) fn asks(run: &CableRun) -> String {
     let place = if run.engine_space {
         "through the engine space"
     } else {
@@ -111,7 +111,7 @@ pub(super) fn asks(run: &Run) -> String {
 }
 
 /// Volts and breaking capacity of a run's fuse; where there is no cable, that.
-pub(super) fn fuse_for(run: &Run) -> String {
+pub(super) fn fuse_for(run: &CableRun) -> String {
     if run.metric.is_none() && run.gauge.is_none() {
         return "No cable of the tables does it, nor two or three of the largest.".to_string();
     }
@@ -125,7 +125,7 @@ pub(super) fn fuse_for(run: &Run) -> String {
     )
 }
 
-impl Run {
+impl CableRun {
     /// The whole of it in words.
     pub fn says(&self) -> String {
         let mut text = self.asks.clone();
@@ -137,12 +137,12 @@ impl Run {
 }
 
 /// What was found for a run, metric first.
-fn picks(run: &Run) -> impl Iterator<Item = &Pick> {
+fn picks(run: &CableRun) -> impl Iterator<Item = &CableChoice> {
     run.metric.iter().chain(&run.gauge)
 }
 
 /// How the figures differ from the tables'.
-pub(super) fn remarks(wiring: &Wiring) -> Vec<String> {
+pub(super) fn remarks(wiring: &Cables) -> Vec<String> {
     let mut remarks = Vec::new();
     let (air_c, rated_c) = (wiring.engine_air_c, wiring.insulation_c);
     if air_c > ENGINE_AIR_C + 0.5 && air_c < rated_c {
@@ -158,15 +158,15 @@ pub(super) fn remarks(wiring: &Wiring) -> Vec<String> {
 }
 
 /// What else to know about a run, for its flag and its regulator.
-pub(super) fn notes(inputs: &Inputs, run: &mut Run, nominal_v: f64) {
+pub(super) fn notes(inputs: &Inputs, run: &mut CableRun, nominal_v: f64) {
     let Some(pick) = run.metric.or(run.gauge) else {
         return;
     };
-    let over = picks(run).find(|pick| pick.fuse_a > pick.bears_a);
+    let over = picks(run).find(|pick| pick.fuse_a > pick.ampacity_a);
     if let (Flag::Other, Some(over)) = (inputs.cable.flag, over) {
         let note = format!(
             "A fuse of {} A is larger than the {:.0} A that {} bears. 33 CFR allows that; your flag's rule may ask for a thicker cable.",
-            over.fuse_a, over.bears_a, over.size
+            over.fuse_a, over.ampacity_a, over.size
         );
         run.notes.push(note);
     }

@@ -1,7 +1,7 @@
 //! A mean day hour by hour: what the loads want, what the panels give, and what
 //! of it reaches the loads at once or through the bank.
 
-use crate::analysis::solar_day::Sky;
+use crate::analysis::solar_day::SolarDay;
 use crate::boat::DayUse;
 use crate::boat::Inputs;
 
@@ -55,7 +55,7 @@ impl DayHours {
     /// night's share of the use is spread evenly over the dark, the rest over
     /// the light; where there is no dark, or no light, its share is spread over
     /// the whole day. Own reasoning.
-    pub fn new(day: &DayUse, sky: &Sky, bank_v: f64) -> DayHours {
+    pub fn new(day: &DayUse, sky: &SolarDay, bank_v: f64) -> DayHours {
         let night = day.night_share_pct / 100.0;
         let light_h = sky.daylight_h;
         let dark_h = HOURS as f64 - light_h;

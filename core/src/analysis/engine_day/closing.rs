@@ -1,9 +1,9 @@
 //! The run with which a day closes: as much goes into the bank as the rest of
 //! the day takes out.
 
-use crate::numerics::falling_root;
+use crate::numerics::bracketed_root;
 use crate::physics::battery::Cells;
-use crate::simulation::moment::MachineState;
+use crate::simulation::moment::ThermalState;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
 use crate::simulation::steady_state::{LATE_S, settled};
@@ -139,7 +139,7 @@ impl Share<'_> {
     /// About the time it takes, from what flows cold and once hot \[s\].
     fn guess_s(&self) -> f64 {
         let plant = self.plant;
-        let cold = MachineState::resting(plant.start_c);
+        let cold = ThermalState::resting(plant.start_c);
         let cold_a = plant
             .flow(LATE_S, self.from(0.0).max(0.0), &cold, &cold)
             .bank_a;
@@ -188,7 +188,7 @@ impl Share<'_> {
         let last_s = trace.last_s();
         let left_ah = missing_ah(last_s);
         if left_ah <= 0.0 {
-            let seconds = falling_root(missing_ah, 0.0, last_s, 1e-12);
+            let seconds = bracketed_root(missing_ah, 0.0, last_s, 1e-12);
             // A bank that is being emptied closes no day.
             return (seconds <= self.carried_s()).then_some(seconds);
         }

@@ -1,18 +1,18 @@
 //! When the bank disconnects under load: the pulse, what stands against it,
 //! and what is left.
 
-mod defence;
+mod mitigation;
 mod words;
 
 use serde::Serialize;
 
-use crate::analysis::peak_loads::{Machine, Most};
+use crate::analysis::peak_loads::{AlternatorPeaks, LoadAtSpeed};
 use crate::boat::{Chemistry, ClampKind, RegulatorKind, Said, WayKind};
 use crate::physics::dump::{
     Pulse, internal_ohm, open_peak_v, peak_margin, standard_pulse, suppressed_v, withstand_v,
 };
 
-pub use defence::{Defence, Standing};
+pub use mitigation::{Mitigation, Standing};
 
 /// What a lead battery still on the machine resists a surge with, for each
 /// 12 V block \[Ω\]: a start battery in fair health and its leads. Own reasoning.
@@ -32,7 +32,7 @@ pub enum Exposure {
 
 /// What happens when an alternator's battery goes.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Disconnect {
+pub struct LoadDump {
     /// Every alternator, the first one first.
     pub machines: Vec<DumpReport>,
     /// Whether anything has been said of what stands against it.
@@ -68,7 +68,7 @@ pub struct DumpReport {
     /// When the bank's management system opens in the run; none where it does not.
     pub opening: Option<Dump>,
     /// What stands against it, in the order of their worth.
-    pub defences: Vec<Defence>,
+    pub mitigations: Vec<Mitigation>,
     /// What there is to say, one sentence each.
     pub sentences: Vec<String>,
 }
@@ -159,9 +159,9 @@ impl DumpReport {
 
     /// Whether anything is said to be there that helps when the bank opens.
     pub fn defended(&self) -> bool {
-        self.defences
-            .iter()
-            .any(|defence| defence.standing == Standing::Present && defence.key != "no_switch")
+        self.mitigations.iter().any(|mitigation| {
+            mitigation.standing == Standing::Present && mitigation.key != "no_switch"
+        })
     }
 
     /// Highest of the two peaks with nothing against it \[V\].
@@ -175,18 +175,18 @@ fn worse(one: Option<f64>, other: Option<f64>) -> Option<f64> {
 }
 
 /// What happens when the alternators' batteries go.
-pub(crate) fn disconnect(machines: &[Machine]) -> Disconnect {
+pub(crate) fn load_dump(machines: &[AlternatorPeaks]) -> LoadDump {
     let machines: Vec<DumpReport> = machines.iter().map(dump).collect();
-    Disconnect {
+    LoadDump {
         answered: machines
             .iter()
-            .flat_map(|machine| &machine.defences)
-            .any(|defence| matches!(defence.standing, Standing::Present | Standing::Missing)),
+            .flat_map(|machine| &machine.mitigations)
+            .any(|mitigation| matches!(mitigation.standing, Standing::Present | Standing::Missing)),
         machines,
     }
 }
 
-fn exposure(machine: &Machine) -> Exposure {
+fn exposure(machine: &AlternatorPeaks) -> Exposure {
     let seen = &machine.seen;
     match (seen.way.kind, seen.bank.chemistry) {
         (WayKind::Converter, _) => Exposure::StartBattery,
@@ -195,7 +195,7 @@ fn exposure(machine: &Machine) -> Exposure {
     }
 }
 
-fn dump(machine: &Machine) -> DumpReport {
+fn dump(machine: &AlternatorPeaks) -> DumpReport {
     let seen = &machine.seen;
     let exposure = exposure(machine);
     let blocks = seen.alternator_blocks();
@@ -224,15 +224,20 @@ fn dump(machine: &Machine) -> DumpReport {
             .opening
             .as_ref()
             .map(|most| pulse(machine, most, exposure, clamp_v)),
-        defences: Vec::new(),
+        mitigations: Vec::new(),
         sentences: Vec::new(),
     };
-    dump.defences = defence::defences(machine, &dump);
+    dump.mitigations = mitigation::mitigations(machine, &dump);
     dump.sentences = words::sentences(machine, &dump);
     dump
 }
 
-fn pulse(machine: &Machine, most: &Most, exposure: Exposure, clamp_v: Option<f64>) -> Dump {
+fn pulse(
+    machine: &AlternatorPeaks,
+    most: &LoadAtSpeed,
+    exposure: Exposure,
+    clamp_v: Option<f64>,
+) -> Dump {
     let seen = &machine.seen;
     let guard = &seen.guard;
     let blocks = seen.alternator_blocks();
@@ -291,7 +296,7 @@ fn pulse(machine: &Machine, most: &Most, exposure: Exposure, clamp_v: Option<f64
 }
 
 /// What a lead battery on the machine lets the voltage rise to \[V\].
-fn lead_left_v(most: &Most, blocks: f64) -> f64 {
+fn lead_left_v(most: &LoadAtSpeed, blocks: f64) -> f64 {
     most.volts + LEAD_BLOCK_OHM * blocks * most.amperes
 }
 

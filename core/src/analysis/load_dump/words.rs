@@ -1,11 +1,11 @@
 //! What happens when the battery goes, in words.
 
 use crate::analysis::load_dump::{DumpReport, Exposure};
-use crate::analysis::peak_loads::Machine;
+use crate::analysis::peak_loads::AlternatorPeaks;
 use crate::physics::dump::{TOUCH_V, withstand_v};
 
 /// What there is to say of one machine, one sentence each.
-pub(super) fn sentences(machine: &Machine, dump: &DumpReport) -> Vec<String> {
+pub(super) fn sentences(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<String> {
     let name = machine.name();
     if !machine.seen.alternator_fits() {
         return vec![format!(

@@ -12,7 +12,7 @@
 
 use crate::numerics::interpolate_evenly;
 use crate::physics::battery::Bank;
-use crate::simulation::moment::{Flow, MachineState};
+use crate::simulation::moment::{Flow, ThermalState};
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Sample, charge};
 use crate::simulation::steady_state::settled;
@@ -119,7 +119,7 @@ impl Charger {
             sum_ah += 0.5 * pair.iter().sum::<f64>() / STEPS_AN_HOUR;
             warming_ah.push(sum_ah);
         }
-        let cold = MachineState::resting(plant.start_c);
+        let cold = ThermalState::resting(plant.start_c);
         let taken_a: Vec<f64> = charges()
             // Long after any slow start.
             .map(|charge| house_a(plant, &plant.flow(seconds(STEPS), charge, &cold, &cold)))

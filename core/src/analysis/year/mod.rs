@@ -17,15 +17,15 @@ use serde::Serialize;
 
 use crate::analysis::energy::energy;
 use crate::analysis::engine_day::{DayTrouble, gives_nothing};
-use crate::analysis::solar_day::{Sky, sky};
+use crate::analysis::solar_day::{SolarDay, solar_day};
 use crate::boat::{Month, SunBasis, Worksheet};
 use crate::boat::{house_load_a, mean_draw_a};
 use crate::simulation::plant::Plant;
 use crate::simulation::shore_charger::ShoreCharger;
 
 use charger::Charger;
-use rule::{Orders, Source};
-use walk::{Chargers, Walker};
+use rule::{EngineSchedule, Source};
+use walk::{Chargers, YearWalk};
 use weather::Weather;
 
 const HOURS_A_DAY: usize = 24;
@@ -164,7 +164,7 @@ pub fn year(sheet: &Worksheet) -> Year {
     let inputs = &sheet.inputs;
     let energy = energy(sheet);
     let plant = Plant::new(inputs, mean_draw_a(sheet));
-    let orders = Orders::of(inputs);
+    let orders = EngineSchedule::of(inputs);
     let trouble = trouble(sheet, &orders);
     let orders = orders.without_engine(trouble.is_some());
     let chargers = Chargers {
@@ -175,8 +175,11 @@ pub fn year(sheet: &Worksheet) -> Year {
         shore: ShoreCharger::of(inputs),
         limit_a: inputs.charge_limit_a(),
     };
-    let mut walker = Walker::new(&plant.bank, &orders, &chargers);
-    let skies: Vec<Sky> = Month::ALL.iter().map(|month| sky(inputs, *month)).collect();
+    let mut walker = YearWalk::new(&plant.bank, &orders, &chargers);
+    let skies: Vec<SolarDay> = Month::ALL
+        .iter()
+        .map(|month| solar_day(inputs, *month))
+        .collect();
     // A December beforehand, so that January begins as the year goes on.
     if let Some(december) = skies.last() {
         Weather::new(&energy, december, &orders).four_weeks(&mut walker);
@@ -203,7 +206,7 @@ pub fn year(sheet: &Worksheet) -> Year {
 
 /// Why the engine cannot charge the bank to where the rule stops it, the boat
 /// drawing what it does while charging.
-fn trouble(sheet: &Worksheet, orders: &Orders) -> Option<DayTrouble> {
+fn trouble(sheet: &Worksheet, orders: &EngineSchedule) -> Option<DayTrouble> {
     let plant = Plant::new(&sheet.inputs, house_load_a(sheet));
     gives_nothing(&plant, orders.start, orders.stop)
 }

@@ -23,7 +23,7 @@ pub enum Source {
 
 /// The rule. States of charge from 0 to 1.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Orders {
+pub struct EngineSchedule {
     /// Start the engine here.
     pub start: f64,
     /// Stop it here.
@@ -41,13 +41,13 @@ pub struct Orders {
     under_way_days_week: f64,
 }
 
-impl Orders {
+impl EngineSchedule {
     /// From the worksheet.
-    pub fn of(inputs: &Inputs) -> Orders {
+    pub fn of(inputs: &Inputs) -> EngineSchedule {
         let rule = &inputs.rule;
         let stop = rule.stop_pct.min(inputs.window_high_pct()) / 100.0;
         let start = inputs.rule_start_pct() / 100.0;
-        Orders {
+        EngineSchedule {
             start: start.min(stop - LEAST_GAP).max(0.0),
             stop,
             full: inputs.window_high_pct() / 100.0,
@@ -66,12 +66,12 @@ impl Orders {
     }
 
     /// The same where the engine gives nothing: it is not run for charging then.
-    pub fn without_engine(self, gives_nothing: bool) -> Orders {
+    pub fn without_engine(self, gives_nothing: bool) -> EngineSchedule {
         let source = match self.source {
             Source::Engine if gives_nothing => Source::Nothing,
             source => source,
         };
-        Orders { source, ..self }
+        EngineSchedule { source, ..self }
     }
 
     /// Whether nothing is charged by the rule in an hour of the day: its middle

@@ -5,7 +5,7 @@
 //! starts or stops, and every five minutes while it goes on.
 
 use crate::analysis::year::charger::Charger;
-use crate::analysis::year::rule::{Orders, Source};
+use crate::analysis::year::rule::{EngineSchedule, Source};
 use crate::physics::battery::Bank;
 use crate::simulation::shore_charger::ShoreCharger;
 
@@ -31,7 +31,7 @@ pub struct Hour {
 /// Sums of a time; what each means stands at [`Balance`](crate::analysis::year::Balance).
 #[allow(missing_docs)]
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub struct Tally {
+pub struct EnergyLedger {
     pub sun_ah: f64,
     pub wasted_ah: f64,
     pub engine_ah: f64,
@@ -49,17 +49,17 @@ pub struct Tally {
     pub lowest_ah: f64,
 }
 
-impl Tally {
+impl EnergyLedger {
     /// Nothing yet; the bank holds so much \[A·h\].
-    pub fn starting(charge_ah: f64) -> Tally {
-        Tally {
+    pub fn starting(charge_ah: f64) -> EnergyLedger {
+        EnergyLedger {
             lowest_ah: charge_ah,
-            ..Tally::default()
+            ..EnergyLedger::default()
         }
     }
 
     /// Adds what came later.
-    pub fn add(&mut self, later: &Tally) {
+    pub fn add(&mut self, later: &EnergyLedger) {
         self.sun_ah += later.sun_ah;
         self.wasted_ah += later.wasted_ah;
         self.engine_ah += later.engine_ah;
@@ -97,7 +97,7 @@ pub struct Chargers {
 
 /// The bank and what charges it.
 #[derive(Debug, Clone)]
-pub struct Walker<'a> {
+pub struct YearWalk<'a> {
     /// In the bank \[A·h\].
     pub charge_ah: f64,
     /// All there is room for \[A·h\].
@@ -108,15 +108,15 @@ pub struct Walker<'a> {
     /// Whether the rule charges the bank.
     pub charging: bool,
     /// The rule.
-    pub orders: &'a Orders,
+    pub orders: &'a EngineSchedule,
     chargers: &'a Chargers,
 }
 
-impl<'a> Walker<'a> {
+impl<'a> YearWalk<'a> {
     /// Begins with a full bank.
-    pub fn new(bank: &Bank, orders: &'a Orders, chargers: &'a Chargers) -> Walker<'a> {
+    pub fn new(bank: &Bank, orders: &'a EngineSchedule, chargers: &'a Chargers) -> YearWalk<'a> {
         let charge_ah = orders.full * bank.capacity_ah;
-        Walker {
+        YearWalk {
             charge_ah,
             capacity_ah: bank.capacity_ah,
             kept: bank.charge_efficiency,
@@ -138,7 +138,7 @@ impl<'a> Walker<'a> {
     }
 
     /// Goes through an hour.
-    pub fn hour(&mut self, hour: &Hour, tally: &mut Tally) {
+    pub fn hour(&mut self, hour: &Hour, tally: &mut EnergyLedger) {
         let mut at = 0.0;
         while at < 1.0 - 1e-9 {
             let motoring = at < hour.motoring_h - 1e-9;
@@ -239,7 +239,7 @@ impl<'a> Walker<'a> {
     /// Lets currents flow for a time. What a bank cannot take, being full or
     /// charged as fast as it may be, first spares the shore, then the engine,
     /// and then wastes the sun; an empty one leaves loads wanting.
-    fn flow(&mut self, hour: &Hour, charging: &Charging, span_h: f64, tally: &mut Tally) {
+    fn flow(&mut self, hour: &Hour, charging: &Charging, span_h: f64, tally: &mut EnergyLedger) {
         let (sun_ah, use_ah) = (hour.sun_a * span_h, hour.use_a * span_h);
         let [engine_a, shore_a] = self.given_a(hour, charging, span_h);
         let (mut engine_ah, mut shore_ah) = (engine_a * span_h, shore_a * span_h);

@@ -2,9 +2,9 @@
 
 use crate::analysis::energy::Energy;
 use crate::analysis::energy::hours::DayHours;
-use crate::analysis::solar_day::Sky;
-use crate::analysis::year::rule::Orders;
-use crate::analysis::year::walk::{Hour, Tally, Walker};
+use crate::analysis::solar_day::SolarDay;
+use crate::analysis::year::rule::EngineSchedule;
+use crate::analysis::year::walk::{EnergyLedger, Hour, YearWalk};
 use crate::analysis::year::{Balance, DayReport, HourReport, MonthReport};
 use crate::boat::DayUse;
 
@@ -21,7 +21,7 @@ const ALIKE: f64 = 0.001;
 /// The hours of a month.
 #[derive(Debug, Clone)]
 pub struct Weather<'a> {
-    sky: &'a Sky,
+    sky: &'a SolarDay,
     bank_v: f64,
     anchor: Vec<Hour>,
     under_way: Vec<Hour>,
@@ -29,7 +29,7 @@ pub struct Weather<'a> {
 
 impl<'a> Weather<'a> {
     /// A month of that sun.
-    pub fn new(energy: &Energy, sky: &'a Sky, orders: &Orders) -> Weather<'a> {
+    pub fn new(energy: &Energy, sky: &'a SolarDay, orders: &EngineSchedule) -> Weather<'a> {
         let bank_v = energy.bank_v;
         let under_way = hours(&energy.under_way, sky, bank_v, orders);
         let mut anchor = hours(&energy.anchor, sky, bank_v, orders);
@@ -44,8 +44,8 @@ impl<'a> Weather<'a> {
 
     /// Four weeks: what came and went, and on how many days the bank was lower
     /// than wanted.
-    pub fn four_weeks(&self, walker: &mut Walker) -> (Tally, u32) {
-        let mut tally = Tally::starting(walker.charge_ah);
+    pub fn four_weeks(&self, walker: &mut YearWalk) -> (EnergyLedger, u32) {
+        let mut tally = EnergyLedger::starting(walker.charge_ah);
         let mut days_below = 0;
         for day in 0..DAYS {
             let hours = if walker.orders.under_way(day) {
@@ -53,7 +53,7 @@ impl<'a> Weather<'a> {
             } else {
                 &self.anchor
             };
-            let mut today = Tally::starting(walker.charge_ah);
+            let mut today = EnergyLedger::starting(walker.charge_ah);
             for hour in hours {
                 walker.hour(hour, &mut today);
             }
@@ -66,7 +66,7 @@ impl<'a> Weather<'a> {
     }
 
     /// The report of a month, 1 to 12.
-    pub fn month(&self, month: usize, walker: &mut Walker) -> MonthReport {
+    pub fn month(&self, month: usize, walker: &mut YearWalk) -> MonthReport {
         let before_ah = walker.charge_ah;
         let (tally, days_below) = self.four_weeks(walker);
         let days = f64::from(DAYS);
@@ -114,7 +114,7 @@ impl<'a> Weather<'a> {
 
     /// Days at anchor, one after the other, until they repeat themselves; of
     /// those the one with the most charging by engine or shore power.
-    fn settled_day(&self, mut walker: Walker) -> DayReport {
+    fn settled_day(&self, mut walker: YearWalk) -> DayReport {
         let mut mornings = vec![(walker.charge(), walker.charging)];
         let mut days: Vec<DayReport> = Vec::new();
         let mut repeats_days = None;
@@ -140,10 +140,10 @@ impl<'a> Weather<'a> {
         }
     }
 
-    fn day(&self, walker: &mut Walker) -> DayReport {
+    fn day(&self, walker: &mut YearWalk) -> DayReport {
         let mut report = DayReport::default();
         for (at, hour) in self.anchor.iter().enumerate() {
-            let mut tally = Tally::default();
+            let mut tally = EnergyLedger::default();
             let charge_pct = walker.pct(walker.charge_ah);
             walker.hour(hour, &mut tally);
             report.engine_h += tally.engine_h;
@@ -163,7 +163,7 @@ impl<'a> Weather<'a> {
 }
 
 /// The hours of a day under way.
-fn hours(day: &DayUse, sky: &Sky, bank_v: f64, orders: &Orders) -> Vec<Hour> {
+fn hours(day: &DayUse, sky: &SolarDay, bank_v: f64, orders: &EngineSchedule) -> Vec<Hour> {
     let day = DayHours::new(day, sky, bank_v);
     let hour = |(at, (sun_a, use_a)): (usize, (&f64, &f64))| Hour {
         sun_a: *sun_a,

@@ -4,7 +4,7 @@ use ampwright_core::analysis::belt::BeltReport;
 use ampwright_core::boat::Worksheet;
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::decision::goal_search::Search;
-use ampwright_core::decision::uncertainty::{Certainty, Sure};
+use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
 use ampwright_core::exchange::forum_text;
 use ampwright_core::exchange::to_link;
 use ampwright_core::findings::Severity;
@@ -78,8 +78,8 @@ pub fn uncertainty(sheet: &Worksheet) -> Result<(), Error> {
 }
 
 fn certainty(sheet: &Worksheet) -> Certainty {
-    let mut sure = Sure::new(sheet);
-    sure.step(Sure::RUNS);
+    let mut sure = Uncertainty::new(sheet);
+    sure.step(Uncertainty::RUNS);
     sure.certainty()
 }
 

@@ -76,7 +76,7 @@ impl Takes {
                 high,
                 default,
             },
-            Kind::Maybe {
+            Kind::Optional {
                 low,
                 high,
                 empty_says,

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::analysis::Temps;
+use crate::analysis::PartTemperatures;
 use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::load_dump::{DumpReport, Exposure};
 use crate::boat::{Alternator, Key, SectionId, Worksheet};
@@ -97,7 +97,7 @@ impl Hottest {
     }
 
     /// The part of one machine that comes closest to its limit.
-    fn of(temps: &Temps, machine: &Alternator) -> Hottest {
+    fn of(temps: &PartTemperatures, machine: &Alternator) -> Hottest {
         let parts = [
             ("winding", temps.winding_c, machine.class.limit_c()),
             ("rectifier", temps.rectifier_c, machine.rectifier_limit_c),

@@ -2,9 +2,9 @@
 //! field on the bench.
 
 use crate::boat::{Inputs, Key};
-use crate::numerics::falling_root;
-use crate::physics::thermal::{Anchor, calibrate_cooling};
-use crate::simulation::alternator::{Unit, alternator_build};
+use crate::numerics::bracketed_root;
+use crate::physics::thermal::{CalibrationPoint, calibrate_cooling};
+use crate::simulation::alternator::{AlternatorAtSpeed, alternator_build};
 
 /// The input it stands in.
 pub(super) const ANCHOR: &str = "alt_anchor_winding_c";
@@ -16,10 +16,10 @@ fn anchor_range() -> (f64, f64) {
 }
 
 /// Cooling factor of a machine with its own losses and this anchor \[°C\].
-fn cooling_at(inputs: &Inputs, unit: &Unit, winding_c: f64) -> f64 {
+fn cooling_at(inputs: &Inputs, unit: &AlternatorAtSpeed, winding_c: f64) -> f64 {
     let alt = &inputs.alt;
     let losses = unit.losses.at_speed(&unit.curve, alt.anchor_rpm);
-    let anchor = Anchor {
+    let anchor = CalibrationPoint {
         winding_c,
         shaft_rpm: alt.anchor_rpm,
         air_c: alt.anchor_air_c,
@@ -28,7 +28,7 @@ fn cooling_at(inputs: &Inputs, unit: &Unit, winding_c: f64) -> f64 {
 }
 
 /// Worst and best cooling factor an anchor can express.
-pub(super) fn cooling_span(inputs: &Inputs, unit: &Unit) -> (f64, f64) {
+pub(super) fn cooling_span(inputs: &Inputs, unit: &AlternatorAtSpeed) -> (f64, f64) {
     let (coolest_c, hottest_c) = anchor_range();
     (
         cooling_at(inputs, unit, hottest_c),
@@ -37,8 +37,8 @@ pub(super) fn cooling_span(inputs: &Inputs, unit: &Unit) -> (f64, f64) {
 }
 
 /// The anchor \[°C\] that gives a cooling factor.
-pub(super) fn anchor_c(inputs: &Inputs, unit: &Unit, cooling: f64) -> f64 {
+pub(super) fn anchor_c(inputs: &Inputs, unit: &AlternatorAtSpeed, cooling: f64) -> f64 {
     let (low, high) = anchor_range();
     let spare = |winding_c: f64| cooling_at(inputs, unit, winding_c) - cooling;
-    falling_root(spare, low, high, 1e-6)
+    bracketed_root(spare, low, high, 1e-6)
 }

@@ -9,7 +9,7 @@ use crate::decision::calibration::learn::{
 use crate::decision::calibration::model::Trial;
 use crate::numerics::least_squares::{Least, Search, least, slopes};
 use crate::physics::thermal::Temperatures;
-use crate::schema::Complaint;
+use crate::schema::InputError;
 
 /// Spread of each before the trial: logarithm of the factor on cooling (an
 /// anchor between 130 and 180 °C), of that on capacity (a third either way),
@@ -95,7 +95,7 @@ fn residuals(trial: &Trial, run: &[Temperatures]) -> Vec<f64> {
 }
 
 /// Finds what a log tells.
-pub(super) fn solve(trial: &Trial) -> Result<Solution, Complaint> {
+pub(super) fn solve(trial: &Trial) -> Result<Solution, InputError> {
     /// Rounds of fitting and asking again what can be told.
     const ROUNDS: usize = 4;
     let bounds = bounds(trial);
@@ -159,9 +159,9 @@ fn residual_k(least: &Least) -> f64 {
 }
 
 /// Why a fit is not believed.
-fn refusal(least: &Least, bounds: &[(f64, f64); FIGURES], told: &[bool; FIGURES]) -> Complaint {
+fn refusal(least: &Least, bounds: &[(f64, f64); FIGURES], told: &[bool; FIGURES]) -> InputError {
     let ended = |figure: usize| told[figure] && at_end(least, bounds, figure);
-    Complaint(if ended(COOLING) {
+    InputError(if ended(COOLING) {
         let cooled = match least.at[COOLING] > 0.0 {
             true => "better",
             false => "worse",

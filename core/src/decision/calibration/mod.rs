@@ -23,7 +23,7 @@ mod words;
 use crate::Worksheet;
 use crate::boat::Curve;
 use crate::boat::house_load_a;
-use crate::schema::Complaint;
+use crate::schema::InputError;
 
 pub use log::{Log, read};
 pub use result::{Compared, Fit, Fitted, apply};
@@ -37,7 +37,7 @@ use output::Output;
 ///
 /// # Errors
 /// A sentence saying why nothing can be learnt from the log.
-pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Complaint> {
+pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, InputError> {
     let before = &sheet.inputs;
     if let Some(complaint) = refuse::complaint(log, before.start_c()) {
         return Err(complaint);
@@ -57,7 +57,7 @@ pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Complaint> {
     }
     let solution = fit::solve(&trial)?;
     if !solution.told[learn::COOLING] && !solution.told[learn::CAPACITY] {
-        return Err(Complaint(
+        return Err(InputError(
             "These readings tell neither how well the machine is cooled nor how much heat it holds: they are too few or scatter too much. Log half an hour from a cold start at a steady speed, with the air near the machine.".to_string(),
         ));
     }

@@ -8,10 +8,10 @@ use crate::decision::calibration::guess::Guess;
 use crate::decision::calibration::log::{Log, Row};
 use crate::numerics::ode::{Point, Tolerance, between, by_difference, solve};
 use crate::physics::losses::Losses;
-use crate::physics::thermal::{AirBalance, Machine, Temperatures, fan_factor};
-use crate::simulation::alternator::{CalibratedAlternator, Unit, alternator_build};
+use crate::physics::thermal::{AirBalance, Temperatures, ThermalNetwork, fan_factor};
+use crate::simulation::alternator::{AlternatorAtSpeed, CalibratedAlternator, alternator_build};
 use crate::simulation::engine_space::SpaceAir;
-use crate::simulation::moment::MachineState;
+use crate::simulation::moment::ThermalState;
 use crate::simulation::plant::Plant;
 
 /// Case above its surroundings from which a log is said to begin warm \[K\].
@@ -25,7 +25,7 @@ pub struct Trial {
     /// The worksheet's inputs.
     pub inputs: Inputs,
     /// Its alternator at the mean speed of the log.
-    pub unit: Unit,
+    pub unit: AlternatorAtSpeed,
     /// The readings, thinned out.
     pub rows: Vec<Row>,
     amps: Course,
@@ -106,7 +106,7 @@ impl Trial {
         self.inputs.shaft_rpm(engine_rpm)
     }
 
-    fn machine(&self, guess: &Guess, seconds: f64) -> Machine {
+    fn machine(&self, guess: &Guess, seconds: f64) -> ThermalNetwork {
         let alt = &self.inputs.alt;
         let fan = fan_factor(
             self.shaft_rpm(seconds),
@@ -114,16 +114,16 @@ impl Trial {
             alt.cooling_exponent,
         );
         let cooling = self.unit.cooling * guess.cooling * fan;
-        Machine {
+        ThermalNetwork {
             recirculation: guess.recirculation,
-            hose: self.unit.machine.hose,
-            hose_c: self.unit.machine.hose_c,
-            ..Machine::new(&alternator_build(&self.inputs), cooling)
+            ducted: self.unit.machine.ducted,
+            duct_c: self.unit.machine.duct_c,
+            ..ThermalNetwork::new(&alternator_build(&self.inputs), cooling)
                 .with_heat_capacity(guess.capacity)
         }
     }
 
-    fn losses(&self, seconds: f64, machine: &Machine, t: &Temperatures) -> Losses {
+    fn losses(&self, seconds: f64, machine: &ThermalNetwork, t: &Temperatures) -> Losses {
         let amps = self.amps.at(seconds).unwrap_or(0.0);
         self.unit
             .losses
@@ -260,7 +260,7 @@ fn usual_v(inputs: &Inputs) -> f64 {
     /// Any slow start is over by then.
     const LATER_S: f64 = 1e5;
     let start_c = inputs.start_c();
-    let cold = MachineState {
+    let cold = ThermalState {
         t: Temperatures::all(start_c),
         sensed_c: start_c,
     };

@@ -2,7 +2,7 @@
 
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::log::{Log, Row};
-use crate::schema::Complaint;
+use crate::schema::InputError;
 
 /// Fewest rows and shortest time a log has to hold.
 const LEAST_ROWS: usize = 6;
@@ -32,18 +32,18 @@ pub(super) fn spread(figures: impl Iterator<Item = f64> + Clone) -> Option<(f64,
 
 /// Why nothing can be learnt from a log, if so. `around_c` is the air the
 /// worksheet begins with, for logs without any.
-pub(super) fn complaint(log: &Log, around_c: f64) -> Option<Complaint> {
-    let say = |words: &str| Some(Complaint(words.to_string()));
+pub(super) fn complaint(log: &Log, around_c: f64) -> Option<InputError> {
+    let say = |words: &str| Some(InputError(words.to_string()));
     let rows = &log.rows;
     let of = |column: Column| rows.iter().filter_map(move |row| row.get(column));
     if rows.len() < LEAST_ROWS {
-        return Some(Complaint(format!(
+        return Some(InputError(format!(
             "{} readings were understood; at least {LEAST_ROWS} are needed, best one a minute for half an hour.",
             rows.len()
         )));
     }
     if let Some([before, after]) = falls(rows) {
-        return Some(Complaint(format!(
+        return Some(InputError(format!(
             "The times have to rise: line {} is at minute {:.1}, after minute {:.1}.",
             after.line, after.minute, before.minute
         )));
@@ -53,7 +53,7 @@ pub(super) fn complaint(log: &Log, around_c: f64) -> Option<Complaint> {
         _ => 0.0,
     };
     if minutes < LEAST_MIN {
-        return Some(Complaint(format!(
+        return Some(InputError(format!(
             "The readings span {minutes:.1} min; at least {LEAST_MIN} min are needed, best half an hour."
         )));
     }
@@ -76,7 +76,7 @@ pub(super) fn complaint(log: &Log, around_c: f64) -> Option<Complaint> {
             ENGINE_RPM
         };
         if !(whose.0..=whose.1).contains(&mean) {
-            return Some(Complaint(format!(
+            return Some(InputError(format!(
                 "{mean:.0} rpm is not the speed of {}. Speeds are the engine's, unless the heading says alternator rpm.",
                 if log.shaft_speed {
                     "an alternator"
@@ -86,7 +86,7 @@ pub(super) fn complaint(log: &Log, around_c: f64) -> Option<Complaint> {
             )));
         }
         if deviation > STEADY * mean {
-            return Some(Complaint(format!(
+            return Some(InputError(format!(
                 "The speed wandered by {deviation:.0} rpm around {mean:.0}, more than 5 %: the fan's cooling went with it. Hold the engine steady and log again."
             )));
         }

@@ -8,7 +8,7 @@ use crate::decision::calibration::learn::{CAPACITY, COOLING, RECIRCULATION, WALL
 use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::output::Output;
 use crate::decision::calibration::refuse::spread;
-use crate::schema::{Held, Knowledge, Value};
+use crate::schema::{Confidence, FieldType, Value};
 
 /// A figure a log gave.
 #[derive(Debug, Clone, PartialEq)]
@@ -60,7 +60,7 @@ pub fn apply(sheet: &mut Worksheet, fit: &Fit) {
         if let Some(key) = Key::named(name)
             && sheet.state(key, *value).is_ok()
         {
-            sheet.known.insert(key, Knowledge::Measured);
+            sheet.known.insert(key, Confidence::Measured);
         }
     }
 }

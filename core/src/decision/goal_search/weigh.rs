@@ -3,7 +3,7 @@
 use crate::analysis::energy::energy;
 use crate::analysis::energy::hours::{DayHours, SolarStorage};
 use crate::analysis::engine_day::{DayNeed, daily_trace};
-use crate::analysis::solar_day::sky;
+use crate::analysis::solar_day::solar_day;
 use crate::boat::{Inputs, May, Worksheet};
 use crate::decision::arrangements::{Stated, harm, price};
 use crate::decision::goal_search::lever::{
@@ -67,7 +67,7 @@ impl Scales {
             whole_ah: day.anchor.use_ah,
             hours: DayHours::new(
                 &day.anchor,
-                &sky(&asked.inputs, asked.inputs.sun.month),
+                &solar_day(&asked.inputs, asked.inputs.sun.month),
                 day.bank_v,
             ),
         }

@@ -50,7 +50,7 @@ fn answers(sheet: &Worksheet) -> Answers {
 }
 
 /// A reckoning of how sure the answer is, done a few runs at a time.
-pub struct Sure {
+pub struct Uncertainty {
     sheet: Worksheet,
     /// The one that is varied.
     drawn: Worksheet,
@@ -60,14 +60,14 @@ pub struct Sure {
     found: Vec<Answers>,
 }
 
-impl Sure {
+impl Uncertainty {
     /// How many runs make the whole.
     pub const RUNS: usize = RUNS;
 
     /// Begins one.
-    pub fn new(sheet: &Worksheet) -> Sure {
+    pub fn new(sheet: &Worksheet) -> Uncertainty {
         let factors = spread::factors(sheet);
-        Sure {
+        Uncertainty {
             columns: factors.iter().map(|f| Column::of(&f.key.name())).collect(),
             factors,
             stands: answers(sheet),
@@ -212,17 +212,17 @@ fn by_name<S: Serializer>(key: &Key, to: S) -> Result<S::Ok, S::Error> {
 #[cfg(test)]
 mod tests {
     use crate::boat::demo;
-    use crate::decision::uncertainty::Sure;
+    use crate::decision::uncertainty::Uncertainty;
 
     #[test]
     fn in_pieces_as_in_one() {
-        let mut whole = Sure::new(&demo());
+        let mut whole = Uncertainty::new(&demo());
         whole.step(usize::MAX);
-        let mut pieces = Sure::new(&demo());
+        let mut pieces = Uncertainty::new(&demo());
         while !pieces.done() {
             pieces.step(7);
         }
-        assert_eq!(pieces.runs(), Sure::RUNS);
+        assert_eq!(pieces.runs(), Uncertainty::RUNS);
         assert_eq!(pieces.certainty(), whole.certainty());
     }
 }

@@ -1,7 +1,7 @@
 //! How far each input may be from what it says.
 
 use crate::boat::{Basis, Key, Worksheet};
-use crate::schema::{Kind, Knowledge, Spread, Value};
+use crate::schema::{Confidence, Kind, Spread, Value};
 use crate::units::UnitOfMeasure;
 use crate::units::{CELSIUS, KELVIN};
 
@@ -69,7 +69,7 @@ fn moves(sheet: &Worksheet, usual: &Worksheet, key: Key) -> Option<Moves> {
     let known = sheet.knowledge(key);
     match (spec.kind, spec.spread?) {
         (Kind::Choice { options, .. }, Spread::Either) => {
-            (known == Knowledge::Guess).then_some(Moves::Choice(options.len()))
+            (known == Confidence::Guess).then_some(Moves::Choice(options.len()))
         }
         // The choice of a list stands for the whole list.
         (Kind::Choice { .. }, Spread::Percent(percent)) => {
@@ -119,14 +119,14 @@ fn reach(spread: Spread, stands: f64, usual: f64) -> (f64, f64) {
 }
 
 /// How far a figure may be off that is no guess; none for a guess.
-fn finest(known: Knowledge, unit: Option<&UnitOfMeasure>, stands: f64) -> Option<f64> {
+fn finest(known: Confidence, unit: Option<&UnitOfMeasure>, stands: f64) -> Option<f64> {
     let warmth = unit == Some(CELSIUS) || unit == Some(KELVIN);
     match (known, warmth) {
-        (Knowledge::Guess, _) => None,
-        (Knowledge::Nameplate, false) => Some(NAMEPLATE * stands.abs()),
-        (Knowledge::Nameplate, true) => Some(NAMEPLATE_K),
-        (Knowledge::Measured, false) => Some(MEASURED * stands.abs()),
-        (Knowledge::Measured, true) => Some(MEASURED_K),
+        (Confidence::Guess, _) => None,
+        (Confidence::Nameplate, false) => Some(NAMEPLATE * stands.abs()),
+        (Confidence::Nameplate, true) => Some(NAMEPLATE_K),
+        (Confidence::Measured, false) => Some(MEASURED * stands.abs()),
+        (Confidence::Measured, true) => Some(MEASURED_K),
     }
 }
 
@@ -182,7 +182,7 @@ fn triangle(share: f64, down: f64, up: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use crate::decision::uncertainty::spread::{finest, reach, triangle};
-    use crate::schema::{Knowledge, Spread};
+    use crate::schema::{Confidence, Spread};
     use crate::units::{AMPERE, CELSIUS};
 
     /// By hand: a quarter of a triangle from −1 to 3 lies below its peak, half
@@ -211,9 +211,15 @@ mod tests {
 
     #[test]
     fn what_is_read_is_closer() {
-        assert_eq!(finest(Knowledge::Guess, Some(AMPERE), 100.0), None);
-        assert_eq!(finest(Knowledge::Nameplate, Some(AMPERE), 100.0), Some(5.0));
-        assert_eq!(finest(Knowledge::Measured, Some(AMPERE), 100.0), Some(2.0));
-        assert_eq!(finest(Knowledge::Measured, Some(CELSIUS), 100.0), Some(2.0));
+        assert_eq!(finest(Confidence::Guess, Some(AMPERE), 100.0), None);
+        assert_eq!(
+            finest(Confidence::Nameplate, Some(AMPERE), 100.0),
+            Some(5.0)
+        );
+        assert_eq!(finest(Confidence::Measured, Some(AMPERE), 100.0), Some(2.0));
+        assert_eq!(
+            finest(Confidence::Measured, Some(CELSIUS), 100.0),
+            Some(2.0)
+        );
     }
 }

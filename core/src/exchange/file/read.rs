@@ -10,7 +10,7 @@ use crate::exchange::file::TYPE;
 use crate::exchange::limits::{LONGEST_FILE, bounded, not_endless, shortened};
 use crate::exchange::ticks::ticks_from_json;
 use crate::exchange::version1::{NEWEST, OLDEST, keep_meaning};
-use crate::schema::{Complaint, Kind, Knowledge, Spec, Value, no_input, quoted};
+use crate::schema::{Confidence, FieldSpec, InputError, Kind, Value, no_input, quoted};
 
 /// A worksheet that was read, with a sentence for everything that was not understood.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,16 +25,16 @@ pub struct Reading {
 ///
 /// # Errors
 /// A sentence when the text is no worksheet at all. Anything less is a remark.
-pub fn read_json(text: &str) -> Result<Reading, Complaint> {
+pub fn read_json(text: &str) -> Result<Reading, InputError> {
     read_value(&parsed(text)?)
 }
 
 /// JSON, with or without the mark that some editors put in front.
-pub(in crate::exchange) fn parsed(text: &str) -> Result<Json, Complaint> {
+pub(in crate::exchange) fn parsed(text: &str) -> Result<Json, InputError> {
     not_endless(text, "This file", LONGEST_FILE)?;
     let text = text.trim_start_matches('\u{feff}');
     serde_json::from_str(text).map_err(|fault| {
-        Complaint(match fault.classify() {
+        InputError(match fault.classify() {
             _ if text.trim().is_empty() => "There is nothing in it.".into(),
             Category::Eof => format!(
                 "The worksheet breaks off in line {}: its end is missing. Nothing was taken from it.",
@@ -53,12 +53,12 @@ pub(in crate::exchange) fn parsed(text: &str) -> Result<Json, Complaint> {
 ///
 /// # Errors
 /// A sentence when it is no worksheet at all, or one of a later version.
-pub fn read_value(json: &Json) -> Result<Reading, Complaint> {
+pub fn read_value(json: &Json) -> Result<Reading, InputError> {
     let Some(envelope) = json.as_object() else {
-        return Err(Complaint("This is not a worksheet.".into()));
+        return Err(InputError("This is not a worksheet.".into()));
     };
     if envelope.get("type").and_then(Json::as_str) != Some(TYPE) {
-        return Err(Complaint(format!(
+        return Err(InputError(format!(
             "This is not a worksheet: its “type” is not “{TYPE}”."
         )));
     }
@@ -104,13 +104,13 @@ pub(in crate::exchange) fn dropped(part: &str) -> String {
 pub(in crate::exchange) fn check_version(
     envelope: &Map<String, Json>,
     what: &str,
-) -> Result<u64, Complaint> {
+) -> Result<u64, InputError> {
     match envelope.get("version").and_then(Json::as_u64) {
         Some(version) if (OLDEST..=NEWEST).contains(&version) => Ok(version),
-        Some(later) if later > NEWEST => Err(Complaint(format!(
+        Some(later) if later > NEWEST => Err(InputError(format!(
             "{what} is of version {later}, later than this program reads ({NEWEST}). Nothing was taken from it: a newer program opens it."
         ))),
-        _ => Err(Complaint(format!(
+        _ => Err(InputError(format!(
             "{what} does not say its version. Nothing was taken from it."
         ))),
     }
@@ -141,7 +141,7 @@ fn read_inputs(inputs: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut 
 fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Vec<String>) {
     for (name, value) in known {
         let word = value.as_str().unwrap_or_default();
-        let knowledge = Knowledge::ALL.into_iter().find(|k| k.word() == word);
+        let knowledge = Confidence::ALL.into_iter().find(|k| k.word() == word);
         match (Key::named(name), knowledge) {
             (Some(key), Some(knowledge)) => {
                 sheet.known.insert(key, knowledge);
@@ -157,7 +157,7 @@ fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Ve
     }
 }
 
-fn value_of(spec: &Spec, json: &Json) -> Result<Value, Complaint> {
+fn value_of(spec: &FieldSpec, json: &Json) -> Result<Value, InputError> {
     match json {
         Json::Number(number) => match (spec.kind, number.as_str().parse().ok()) {
             (Kind::Choice { .. }, _) => spec.read(&number.to_string()),
@@ -184,7 +184,7 @@ fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Arran
                     let read = match Key::named(name) {
                         Some(key) => value_of(key.spec(), value)
                             .map(|value| arrangement.put(key, Some(value))),
-                        None => Err(Complaint(format!("No input is called {}.", quoted(name)))),
+                        None => Err(InputError(format!("No input is called {}.", quoted(name)))),
                     };
                     if let Err(complaint) = read {
                         remarks.push(format!(

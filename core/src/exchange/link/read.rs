@@ -8,7 +8,7 @@ use crate::boat::{Arrangement, Load, LoadRow, SectionId, Worksheet};
 use crate::exchange::limits::{LONGEST_LINK, bounded, not_endless, shortened};
 use crate::exchange::link::{END, PART, names};
 use crate::exchange::version1::{NEWEST, OLDEST, keep_meaning};
-use crate::schema::{Complaint, Knowledge, no_input, quoted};
+use crate::schema::{Confidence, InputError, no_input, quoted};
 
 /// A link that was opened.
 #[derive(Debug, Clone, PartialEq)]
@@ -48,7 +48,7 @@ impl Opened {
 /// # Errors
 /// A sentence when it is no link of ours or one of a later version: nothing is
 /// taken from it then. Anything less is a remark.
-pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
+pub fn open_link(fragment: &str) -> Result<Opened, InputError> {
     not_endless(fragment, "This link", LONGEST_LINK)?;
     // Mail breaks lines, and takes the sign after a link for a part of it.
     let fragment: String = fragment.chars().filter(|c| !c.is_control()).collect();
@@ -63,12 +63,12 @@ pub fn open_link(fragment: &str) -> Result<Opened, Complaint> {
     let version = match version.map(str::parse::<u64>) {
         Some(Ok(version)) if (OLDEST..=NEWEST).contains(&version) => version,
         Some(Ok(later)) if later > NEWEST => {
-            return Err(Complaint(format!(
+            return Err(InputError(format!(
                 "This link is of version {later}; this program reads up to version {NEWEST}. Nothing was taken from it: a newer program opens it."
             )));
         }
         _ => {
-            return Err(Complaint(format!(
+            return Err(InputError(format!(
                 "This is not a link to a worksheet: it does not begin with v={NEWEST}."
             )));
         }
@@ -142,7 +142,7 @@ fn read_input(
     if let Err(complaint) = stated {
         let stays = spec.stays(opened.sheet.inputs.get(key));
         opened.remark(format!("{complaint} {stays}"));
-    } else if let Some(known) = Knowledge::ALL
+    } else if let Some(known) = Confidence::ALL
         .into_iter()
         .find(|known| mark == known.letter().to_string())
     {
@@ -202,7 +202,7 @@ fn read_arrangement(value: &str, opened: &mut Opened) {
                 .spec()
                 .read(&unescape(text))
                 .map(|value| arrangement.put(key, Some(value))),
-            _ => Err(Complaint(format!(
+            _ => Err(InputError(format!(
                 "{} is not understood.",
                 quoted(&unescape(name))
             ))),

@@ -1,6 +1,6 @@
 //! The numbers of this boat that stand in the commissioning list.
 
-use crate::analysis::Temps;
+use crate::analysis::PartTemperatures;
 use crate::boat::{Alternator, Inputs, RegulatorKind, SensorPlace, Worksheet};
 use crate::guidance::settings::{Figures as Settings, set_point};
 use crate::report::Report;
@@ -81,7 +81,7 @@ fn charge_v(settings: &Settings, bank_c: f64) -> f64 {
 /// winding, whose hottest place no sensor reaches; where a sensor guards one of
 /// them, no more than 10 K above its set-point, as the regulator has failed by
 /// then. Own reasoning.
-fn stops_c(inputs: &Inputs, machine: &Alternator, peak: &Temps) -> [f64; 3] {
+fn stops_c(inputs: &Inputs, machine: &Alternator, peak: &PartTemperatures) -> [f64; 3] {
     let mut stops_c = [
         machine.case_limit_c - 5.0,
         machine.rectifier_limit_c - 5.0,
@@ -108,11 +108,11 @@ fn lug_c(insulation_c: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use crate::analysis::Temps;
+    use crate::analysis::PartTemperatures;
     use crate::boat::{Inputs, RegulatorKind, SensorPlace};
     use crate::guidance::commissioning::figures::{lug_c, stops_c};
 
-    const COOL: Temps = Temps {
+    const COOL: PartTemperatures = PartTemperatures {
         winding_c: 90.0,
         case_c: 80.0,
         rectifier_c: 85.0,

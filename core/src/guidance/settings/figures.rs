@@ -1,6 +1,6 @@
 //! The numbers behind the settings.
 
-use crate::analysis::Temps;
+use crate::analysis::PartTemperatures;
 use crate::boat::house_load_a;
 use crate::boat::{
     Alternator, Chemistry, Inputs, Key, SecondRole, SensorPlace, WayKind, Worksheet, usual_charge_v,
@@ -9,7 +9,7 @@ use crate::guidance::settings::Source;
 use crate::guidance::settings::cap::{holds_hot_a, own_a};
 use crate::guidance::settings::steps::{high_v, lead_low_v, lithium_low_v};
 use crate::physics::battery::LFP_CHARGE_V;
-use crate::schema::Knowledge;
+use crate::schema::Confidence;
 use crate::simulation::management::setting_within_a;
 
 /// The numbers behind the settings.
@@ -81,7 +81,7 @@ fn bank_figure(sheet: &Worksheet, name: &'static str) -> Source {
     let known = Key::named(name).is_some_and(|key| {
         sheet.figure(key).is_some()
             && sheet.is_said(key)
-            && sheet.knowledge(key) != Knowledge::Guess
+            && sheet.knowledge(key) != Confidence::Guess
     });
     if known {
         Source::Worksheet(name)
@@ -218,7 +218,11 @@ pub(crate) struct SetPoint {
 /// sensor's part at least degree for degree once settled (own reasoning; the
 /// overshoot of the first minutes follows less, so it is to be looked at
 /// again); never below 60 °C, where no sensor is set.
-pub(crate) fn set_point(inputs: &Inputs, machine: &Alternator, peak: &Temps) -> SetPoint {
+pub(crate) fn set_point(
+    inputs: &Inputs,
+    machine: &Alternator,
+    peak: &PartTemperatures,
+) -> SetPoint {
     let class_c = machine.class.limit_c();
     let (part, limit_c) = match inputs.reg.sensor {
         SensorPlace::Case => ("case", machine.case_limit_c),

@@ -1,7 +1,7 @@
 //! What is said of every alternator: the voltage it charges at, its current,
 //! where heat cuts its field.
 
-use crate::analysis::Temps;
+use crate::analysis::PartTemperatures;
 use crate::boat::{Alternator, Inputs, SensorPlace};
 use crate::guidance::settings::cap::{Decided, cap};
 use crate::guidance::settings::figures::set_point;
@@ -112,7 +112,7 @@ pub(super) fn current(case: Case, nth: Nth, house: bool) -> Line {
 }
 
 /// Where the field is cut, against the hottest its parts get.
-pub(super) fn hottest(inputs: &Inputs, machine: &Alternator, peak: &Temps) -> Line {
+pub(super) fn hottest(inputs: &Inputs, machine: &Alternator, peak: &PartTemperatures) -> Line {
     let set = set_point(inputs, machine, peak);
     let why = if set.over_k > 0.0 {
         format!(

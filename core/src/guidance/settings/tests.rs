@@ -1,7 +1,7 @@
 //! Settings against arithmetic by hand.
 
 use crate::Worksheet;
-use crate::analysis::Temps;
+use crate::analysis::PartTemperatures;
 use crate::boat::SensorPlace;
 use crate::exchange::open_link;
 use crate::guidance::settings::figures::set_point;
@@ -134,7 +134,7 @@ fn lock_out() {
 fn set_points() {
     let mut inputs = Worksheet::default().inputs;
     let at = |inputs: &crate::Inputs, winding_c: f64| {
-        let peak = Temps {
+        let peak = PartTemperatures {
             winding_c,
             case_c: 100.0,
             rectifier_c: 110.0,

@@ -19,9 +19,9 @@ pub struct LeadKind {
     /// Usual limit of the charge current \[A for each A·h\].
     pub usual_rate: f64,
     /// Most it takes at that voltage \[A for each A·h\].
-    pub appetite: f64,
+    pub acceptance_per_ah: f64,
     /// Hours in which the missing charge falls to a third at that voltage.
-    pub tail_h: f64,
+    pub taper_h: f64,
     /// Ampere-hours that come out for those that went in, 0 to 1.
     pub efficiency: f64,
     /// Peukert's exponent, from memory.
@@ -36,8 +36,8 @@ pub const FLOODED: LeadKind = LeadKind {
     least_v: 14.4,
     most_v: 15.0,
     usual_rate: 0.2,
-    appetite: 0.2,
-    tail_h: 2.0,
+    acceptance_per_ah: 0.2,
+    taper_h: 2.0,
     efficiency: 0.87,
     peukert: 1.25,
 };
@@ -49,8 +49,8 @@ pub const AGM: LeadKind = LeadKind {
     least_v: 14.2,
     most_v: 14.8,
     usual_rate: 0.35,
-    appetite: 0.4,
-    tail_h: 1.2,
+    acceptance_per_ah: 0.4,
+    taper_h: 1.2,
     efficiency: 0.93,
     peukert: 1.15,
 };
@@ -63,8 +63,8 @@ pub const GEL: LeadKind = LeadKind {
     least_v: 14.1,
     most_v: 14.4,
     usual_rate: 0.25,
-    appetite: 0.25,
-    tail_h: 1.8,
+    acceptance_per_ah: 0.25,
+    taper_h: 1.8,
     efficiency: 0.92,
     peukert: 1.15,
 };
@@ -115,8 +115,8 @@ impl LeadKind {
     pub fn at_temperature(self, celsius: f64) -> LeadKind {
         let factor = interpolate(&ACCEPTANCE, celsius).unwrap_or_default();
         LeadKind {
-            appetite: factor * self.appetite,
-            tail_h: self.tail_h / factor,
+            acceptance_per_ah: factor * self.acceptance_per_ah,
+            taper_h: self.taper_h / factor,
             ..self
         }
     }
@@ -129,7 +129,7 @@ impl LeadKind {
     /// with a tail longer than its one hour, as practice finds.
     pub fn acceptance_a(&self, capacity_ah: f64, charge: f64) -> f64 {
         let missing_ah = capacity_ah * (1.0 - charge).max(0.0);
-        (self.appetite * capacity_ah).min(missing_ah / self.tail_h)
+        (self.acceptance_per_ah * capacity_ah).min(missing_ah / self.taper_h)
     }
 }
 

@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use crate::analysis::load_dump::{DumpReport, Exposure, clamped, lead_left_v};
-use crate::analysis::peak_loads::Machine;
+use crate::analysis::peak_loads::AlternatorPeaks;
 use crate::boat::{ClampKind, RegulatorKind, Said};
 
 /// Whether a defence is there.
@@ -35,7 +35,7 @@ impl Standing {
 
 /// One defence.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Defence {
+pub struct Mitigation {
     /// Its name, the same for ever.
     pub key: &'static str,
     /// What it is.
@@ -55,7 +55,7 @@ fn stands(said: Said) -> Standing {
 }
 
 /// The defences that matter for a machine, in the order of their worth.
-pub(super) fn defences(machine: &Machine, dump: &DumpReport) -> Vec<Defence> {
+pub(super) fn mitigations(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<Mitigation> {
     let seen = &machine.seen;
     let guard = &seen.guard;
     let mut list = Vec::new();
@@ -63,7 +63,7 @@ pub(super) fn defences(machine: &Machine, dump: &DumpReport) -> Vec<Defence> {
         return list;
     }
     let mut put = |key, what, standing, says| {
-        list.push(Defence {
+        list.push(Mitigation {
             key,
             what,
             standing,
@@ -126,7 +126,7 @@ pub(super) fn defences(machine: &Machine, dump: &DumpReport) -> Vec<Defence> {
     list
 }
 
-fn clamp_says(machine: &Machine, dump: &DumpReport) -> String {
+fn clamp_says(machine: &AlternatorPeaks, dump: &DumpReport) -> String {
     let guard = &machine.seen.guard;
     let needs = format!(
         "it has to take {:.0} J at {:.0} engine rpm and {:.0} J at {:.0}",
