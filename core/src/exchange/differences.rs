@@ -48,15 +48,18 @@ pub fn differences(from: &Worksheet, to: &Worksheet) -> Vec<Difference> {
             note(key.section.title(), key.spec().label, said(from), said(to));
         }
     }
-    let rows = |sheet: &Worksheet| -> Vec<[String; 2]> { sheet.loads.iter().map(row).collect() };
-    let ways =
-        |sheet: &Worksheet| -> Vec<[String; 2]> { sheet.arrangements.iter().map(way).collect() };
+    let loads =
+        |sheet: &Worksheet| -> Vec<Described> { sheet.loads.iter().map(described_load).collect() };
+    let arrangements = |sheet: &Worksheet| -> Vec<Described> {
+        let all = sheet.arrangements.iter();
+        all.map(described_arrangement).collect()
+    };
     for (section, before, after) in [
-        ("Loads", rows(from), rows(to)),
-        ("Arrangements", ways(from), ways(to)),
+        ("Loads", loads(from), loads(to)),
+        ("Arrangements", arrangements(from), arrangements(to)),
     ] {
-        for [name, was, is] in matched(before, after) {
-            note(section, &name, was, is);
+        for change in matched(before, after) {
+            note(section, &change.name, change.was, change.is);
         }
     }
     found
@@ -66,49 +69,60 @@ pub fn differences(from: &Worksheet, to: &Worksheet) -> Vec<Difference> {
 pub(super) fn told(sheet: &Worksheet, key: Key, with_mark: bool) -> String {
     let value = key.spec().shown(sheet.inputs.get(key));
     match with_mark {
-        true => [&value, " (", sheet.knowledge(key).word(), ")"].concat(),
+        true => format!("{value} ({})", sheet.knowledge(key).word()),
         false => value,
     }
 }
 
-/// Name and figures of a load.
-fn row(load: &Load) -> [String; 2] {
-    let mut figures = String::new();
-    for field in LoadRow::FIELDS {
+/// A load or an arrangement in words.
+#[derive(PartialEq)]
+struct Described {
+    name: String,
+    says: String,
+}
+
+/// A load or an arrangement that is not in both worksheets alike.
+struct Change {
+    name: String,
+    was: String,
+    is: String,
+}
+
+fn described_load(load: &Load) -> Described {
+    let figures = LoadRow::FIELDS.iter().map(|field| {
         let value = field.get(&load.row);
         let shown = field.spec.shown(value);
-        let part = match (field.name, value) {
+        match (field.name, value) {
             // Its unit is the next column, so a comma would part them.
             ("draw", _) => shown,
-            ("kind", _) => [" ", &shown].concat(),
-            (_, Value::Choice(_)) => [", ", &shown].concat(),
-            _ => [", ", &field.spec.label.to_ascii_lowercase(), " ", &shown].concat(),
-        };
-        figures.push_str(&part);
-    }
-    [load.name.clone(), figures]
-}
-
-/// Name and changes of an arrangement.
-fn way(arrangement: &Arrangement) -> [String; 2] {
-    let mut changes = String::new();
-    for (key, value) in &arrangement.changes {
-        if !changes.is_empty() {
-            changes.push_str("; ");
+            ("kind", _) => format!(" {shown}"),
+            (_, Value::Choice(_)) => format!(", {shown}"),
+            _ => format!(", {} {shown}", field.spec.label.to_ascii_lowercase()),
         }
-        let spec = key.spec();
-        changes.push_str(spec.label);
-        changes.push_str(": ");
-        changes.push_str(&spec.shown(*value));
+    });
+    Described {
+        name: load.name.clone(),
+        says: figures.collect(),
     }
-    if changes.is_empty() {
-        changes.push_str("as the worksheet stands");
-    }
-    [arrangement.name.clone(), changes]
 }
 
-/// Name, before and after of everything that is not in both lists alike.
-fn matched(mut before: Vec<[String; 2]>, mut after: Vec<[String; 2]>) -> Vec<[String; 3]> {
+fn described_arrangement(arrangement: &Arrangement) -> Described {
+    let changes: Vec<String> = arrangement
+        .changes
+        .iter()
+        .map(|(key, value)| format!("{}: {}", key.spec().label, key.spec().shown(*value)))
+        .collect();
+    Described {
+        name: arrangement.name.clone(),
+        says: match changes.is_empty() {
+            true => "as the worksheet stands".to_string(),
+            false => changes.join("; "),
+        },
+    }
+}
+
+/// What is not in both lists alike, before and after.
+fn matched(mut before: Vec<Described>, mut after: Vec<Described>) -> Vec<Change> {
     // What is alike in both goes first, so that one of two of the same name
     // is not taken for the other.
     before.retain(|old| match after.iter().position(|new| new == old) {
@@ -119,16 +133,17 @@ fn matched(mut before: Vec<[String; 2]>, mut after: Vec<[String; 2]>) -> Vec<[St
         None => true,
     });
     let mut found = Vec::new();
-    for [name, was] in before {
+    for Described { name, says: was } in before {
         let is = after
             .iter()
-            .position(|[new, _]| *new == name)
+            .position(|new| new.name == name)
             .map(|at| after.remove(at))
-            .map_or(NOTHING.to_string(), |[_, is]| is);
-        found.push([name, was, is]);
+            .map_or(NOTHING.to_string(), |new| new.says);
+        found.push(Change { name, was, is });
     }
-    for [name, is] in after {
-        found.push([name, NOTHING.to_string(), is]);
+    for Described { name, says: is } in after {
+        let was = NOTHING.to_string();
+        found.push(Change { name, was, is });
     }
     found
 }

@@ -54,18 +54,13 @@ pub fn differences_text(differences: &[Difference], style: Style) -> String {
     }
     let mut lines = Vec::new();
     for change in differences {
-        lines.push(
-            [
-                change.section,
-                ", ",
-                &style.name(&change.label),
-                ": ",
-                &style.text(&change.was),
-                " → ",
-                &style.text(&change.is),
-            ]
-            .concat(),
-        );
+        lines.push(format!(
+            "{}, {}: {} → {}",
+            change.section,
+            style.name(&change.label),
+            style.text(&change.was),
+            style.text(&change.is)
+        ));
     }
     style.heading("What was changed") + &style.list(&lines)
 }
@@ -80,7 +75,7 @@ fn known(sheet: &Worksheet) -> Vec<String> {
                 continue;
             }
             if lines.len() < MOST {
-                lines.push([key.spec().label, ": ", &told(sheet, key, true)].concat());
+                lines.push(format!("{}: {}", key.spec().label, told(sheet, key, true)));
             } else {
                 more += 1;
             }
@@ -100,7 +95,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
     let answer = report.answer();
     let run = &sheet.inputs.run;
     let ranged = |range: Option<&Range>| match range {
-        Some(range) => [" (8 of 10 cases: ", &range.words, ")"].concat(),
+        Some(range) => format!(" (8 of 10 cases: {})", range.words),
         None => String::new(),
     };
     let minutes = match report.analyses.run.minutes_to_target {
@@ -149,11 +144,9 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
 }
 
 fn findings(report: &Report) -> Vec<String> {
-    let mut lines = Vec::new();
-    for finding in &report.findings {
-        if finding.severity != Severity::Mind {
-            lines.push([finding.severity.word(), ": ", &finding.text].concat());
-        }
-    }
-    lines
+    let urgent = report.findings.iter();
+    urgent
+        .filter(|finding| finding.severity != Severity::Mind)
+        .map(|finding| format!("{}: {}", finding.severity.word(), finding.text))
+        .collect()
 }

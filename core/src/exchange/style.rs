@@ -64,28 +64,34 @@ impl Style {
 
     /// A heading; the text is safe already.
     pub(super) fn heading(self, text: &str) -> String {
-        let [open, close, ..] = self.marks();
-        [open, text, close].concat()
+        let [open, close] = match self {
+            Style::Plain => ["", "\n"],
+            Style::Markdown => ["**", "**\n\n"],
+            Style::BbCode => ["[b]", "[/b]\n"],
+        };
+        format!("{open}{text}{close}")
     }
 
     /// A list; the lines are safe already.
     pub(super) fn list(self, lines: &[String]) -> String {
-        let [_, _, open, mark, close, ..] = self.marks();
         if lines.is_empty() {
             return String::new();
         }
-        let mut text = open.to_string();
-        for line in lines {
-            for part in [mark, line, "\n"] {
-                text.push_str(part);
-            }
-        }
-        text + close
+        let [open, mark, close] = match self {
+            Style::Plain | Style::Markdown => ["", "- ", "\n"],
+            Style::BbCode => ["[list]\n", "[*]", "[/list]\n"],
+        };
+        let lines: String = lines.iter().map(|line| format!("{mark}{line}\n")).collect();
+        format!("{open}{lines}{close}")
     }
 
     /// An address. Whatever could end it early is percent-encoded.
     pub(super) fn address(self, link: &str) -> String {
-        let [.., open, close] = self.marks();
+        let [open, close] = match self {
+            Style::Plain => ["", ""],
+            Style::Markdown => ["<", ">"],
+            Style::BbCode => ["[url]", "[/url]"],
+        };
         let mut text = open.to_string();
         for c in link.chars() {
             match c {
@@ -98,24 +104,6 @@ impl Style {
             }
         }
         text + close
-    }
-
-    /// What stands before and after a heading, before a list, before each of
-    /// its lines and after it, before and after an address.
-    fn marks(self) -> [&'static str; 7] {
-        match self {
-            Style::Plain => ["", "\n", "", "- ", "\n", "", ""],
-            Style::Markdown => ["**", "**\n\n", "", "- ", "\n", "<", ">"],
-            Style::BbCode => [
-                "[b]",
-                "[/b]\n",
-                "[list]\n",
-                "[*]",
-                "[/list]\n",
-                "[url]",
-                "[/url]",
-            ],
-        }
     }
 }
 

@@ -87,10 +87,11 @@ pub fn read_value(json: &Json) -> Result<Reading, InputError> {
             (part, _) => remarks.push(dropped(part)),
         }
     }
+    // First, as a worksheet is looked at once for each of its arrangements.
+    bounded(&mut sheet, &mut remarks);
     if version == OLDEST {
         keep_meaning(&mut sheet);
     }
-    bounded(&mut sheet, &mut remarks);
     shortened(&mut remarks);
     Ok(Reading { sheet, remarks })
 }

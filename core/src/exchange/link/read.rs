@@ -105,10 +105,11 @@ pub fn open_link(fragment: &str) -> Result<Opened, InputError> {
             _ => section = read_input(name, value, section, &mut opened),
         }
     }
+    // First, as a worksheet is looked at once for each of its arrangements.
+    bounded(&mut opened.sheet, &mut opened.remarks);
     if version == OLDEST {
         keep_meaning(&mut opened.sheet);
     }
-    bounded(&mut opened.sheet, &mut opened.remarks);
     opened.lost = opened.remarks.len();
     shortened(&mut opened.remarks);
     if !opened.whole {

@@ -56,48 +56,56 @@ enum When {
     Month,
 }
 
-/// Stages in order, with heading and the line beneath it.
-const STAGES: &[(When, &str, &str, &str)] = &[
-    (
-        When::Before,
-        "before",
-        "Before power",
-        "Engine stopped and cold, bank disconnected.",
-    ),
-    (
-        When::Start,
-        "start",
-        "First start",
-        "One person at the engine stop, one at the meter.",
-    ),
-    (
-        When::Hot,
-        "hot",
-        "Hot run, 30 minutes",
-        "The readings go into the sea trial and correct the calculation.",
-    ),
-    (
-        When::Disconnect,
-        "disconnect",
-        "Disconnect test",
-        "Charging must stop before the bank disconnects. No contactor or switch is ever opened with an alternator charging.",
-    ),
-    (
-        When::Month,
-        "month",
-        "After a month",
-        "New belts stretch and new lugs settle.",
-    ),
+/// A part of the list before its steps stand in it.
+struct Part {
+    when: When,
+    key: &'static str,
+    title: &'static str,
+    about: &'static str,
+}
+
+/// The parts, in order.
+const PARTS: [Part; 5] = [
+    Part {
+        when: When::Before,
+        key: "before",
+        title: "Before power",
+        about: "Engine stopped and cold, bank disconnected.",
+    },
+    Part {
+        when: When::Start,
+        key: "start",
+        title: "First start",
+        about: "One person at the engine stop, one at the meter.",
+    },
+    Part {
+        when: When::Hot,
+        key: "hot",
+        title: "Hot run, 30 minutes",
+        about: "The readings go into the sea trial and correct the calculation.",
+    },
+    Part {
+        when: When::Disconnect,
+        key: "disconnect",
+        title: "Disconnect test",
+        about: "Charging must stop before the bank disconnects. No contactor or switch is ever opened with an alternator charging.",
+    },
+    Part {
+        when: When::Month,
+        key: "month",
+        title: "After a month",
+        about: "New belts stretch and new lugs settle.",
+    },
 ];
 
 /// The list for a boat; stages that would be empty are left out.
 pub fn commissioning(sheet: &Worksheet, report: &Report) -> Vec<Stage> {
     let figures = Figures::of(sheet, report);
-    let mut stages = Vec::with_capacity(STAGES.len());
-    for &(when, key, title, about) in STAGES {
+    let mut stages = Vec::new();
+    for part in &PARTS {
         let mut listed = Vec::new();
         for item in STEPS {
-            if item.when != when || !(item.applies)(&sheet.inputs) {
+            if item.when != part.when || !(item.applies)(&sheet.inputs) {
                 continue;
             }
             let mut text = item.text.to_string();
@@ -115,9 +123,9 @@ pub fn commissioning(sheet: &Worksheet, report: &Report) -> Vec<Stage> {
         }
         if !listed.is_empty() {
             stages.push(Stage {
-                key,
-                title,
-                about,
+                key: part.key,
+                title: part.title,
+                about: part.about,
                 steps: listed,
             });
         }
