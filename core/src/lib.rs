@@ -20,6 +20,9 @@
 //! it into service, [`share`] writes texts and tables to take along, `glossary` tells what the
 //! words of the trade mean.
 
+// The formulas of the physics name this crate by its full name.
+extern crate self as ampwright_core;
+
 pub mod arrange;
 pub mod belt;
 pub mod charge;
@@ -27,6 +30,7 @@ pub mod disconnect;
 pub mod energy;
 pub mod fields;
 pub mod first_run;
+pub mod formula;
 #[cfg(feature = "words")]
 pub mod glossary;
 pub mod goal;
