@@ -4,8 +4,15 @@ pub mod hours;
 
 use serde::Serialize;
 
+use crate::formula::formula;
+use crate::physics::sources;
 use hours::{DayHours, SolarStorage};
 
+use crate::physics::charging::{
+    autonomy_days, charge_ah, energy_wh, mean_draw_a as mean_a, part_wh, rest_ah, saved_ah,
+    usable_ah,
+};
+use crate::physics::drive::percent;
 use crate::sky::sky;
 use crate::worksheet::{Basis, Current, When, Worksheet};
 
@@ -78,9 +85,9 @@ pub fn energy(sheet: &Worksheet) -> Energy {
     };
     let (anchor, under_way) = match inputs.daily.basis {
         Basis::Figure => {
-            let use_ah = inputs.daily.use_ah * kept(sheet);
+            let use_ah = saved_ah(inputs.daily.use_ah, saved(sheet));
             let day = DayUse {
-                use_wh: use_ah * bank_v,
+                use_wh: energy_wh(use_ah, bank_v),
                 use_ah,
                 night_share_pct: inputs.daily.night_share_pct,
             };
@@ -94,15 +101,19 @@ pub fn energy(sheet: &Worksheet) -> Energy {
     let solar_day = sky(inputs, inputs.sun.month);
     let sun_wh = solar_day.day_wh();
     let sun = DayHours::new(&anchor, &solar_day, bank_v).split(&SolarStorage::of(inputs));
-    let window = (inputs.window_high_pct() - inputs.window_low_pct()).max(0.0) / 100.0;
-    let usable_ah = window * inputs.bank.capacity_ah * inputs.given_share(anchor.use_ah / 24.0);
-    let rest_ah = (anchor.use_ah - sun.direct_ah - sun.stored_ah).max(0.0);
+    let usable_ah = usable_ah(
+        inputs.window_high_pct() / 100.0,
+        inputs.window_low_pct() / 100.0,
+        inputs.bank.capacity_ah,
+        inputs.given_share(mean_a(anchor.use_ah)),
+    );
+    let rest_ah = rest_ah(anchor.use_ah, sun.direct_ah, sun.stored_ah);
     Energy {
         bank_v,
         anchor,
         under_way,
         sun_wh,
-        sun_ah: sun_wh / bank_v,
+        sun_ah: charge_ah(sun_wh, bank_v),
         sun_direct_ah: sun.direct_ah,
         sun_stored_ah: sun.stored_ah,
         rest_ah,
@@ -112,7 +123,7 @@ pub fn energy(sheet: &Worksheet) -> Energy {
             0.0
         },
         usable_ah,
-        autonomy_days: (rest_ah > 0.0).then(|| usable_ah / rest_ah),
+        autonomy_days: (rest_ah > 0.0).then(|| autonomy_days(usable_ah, rest_ah)),
         rows,
     }
 }
@@ -120,7 +131,12 @@ pub fn energy(sheet: &Worksheet) -> Energy {
 /// Energy from panels \[W·h\]: label power \[W\] times hours of full sun times
 /// yield (0 to 1); J. A. Duffie, W. A. Beckman, "Solar Engineering of Thermal
 /// Processes" (from memory), for the idea of full-sun hours.
-pub fn sun_wh(panel_w: f64, full_hours: f64, yield_share: f64) -> f64 {
+#[formula(symbol = "E_sun", unit = "W·h", source = sources::SOLAR)]
+pub fn sun_wh(
+    #[symbol("P_sun")] panel_w: f64,
+    #[symbol("h_sun")] full_hours: f64,
+    #[symbol("η_sun")] yield_share: f64,
+) -> f64 {
     panel_w * full_hours * yield_share
 }
 
@@ -133,10 +149,10 @@ pub fn inverter_wh(mains_wh: f64, efficiency: f64, idle_w: f64, on_h: f64) -> f6
 /// What the boat draws on average at anchor \[A\].
 pub fn mean_draw_a(sheet: &Worksheet) -> f64 {
     match sheet.inputs.daily.basis {
-        Basis::Figure => sheet.inputs.daily.use_ah * kept(sheet) / 24.0,
+        Basis::Figure => mean_a(saved_ah(sheet.inputs.daily.use_ah, saved(sheet))),
         Basis::Listed => {
             let bank_v = bank_v(sheet);
-            total(&rows(sheet, bank_v), bank_v, |row| row.anchor_wh).use_ah / 24.0
+            mean_a(total(&rows(sheet, bank_v), bank_v, |row| row.anchor_wh).use_ah)
         }
     }
 }
@@ -150,9 +166,9 @@ pub fn house_load_a(sheet: &Worksheet) -> f64 {
         .unwrap_or_else(|| mean_draw_a(sheet))
 }
 
-/// What lighter loads leave of the use, 0 to 1.
-fn kept(sheet: &Worksheet) -> f64 {
-    1.0 - sheet.inputs.daily.saved_pct / 100.0
+/// What lighter loads save of the use, 0 to 1.
+fn saved(sheet: &Worksheet) -> f64 {
+    sheet.inputs.daily.saved_pct / 100.0
 }
 
 /// The bank's voltage at rest, half full \[V\].
@@ -163,7 +179,7 @@ fn bank_v(sheet: &Worksheet) -> f64 {
 fn rows(sheet: &Worksheet, bank_v: f64) -> Vec<RowUse> {
     let daily = &sheet.inputs.daily;
     let efficiency = daily.inverter_efficiency_pct / 100.0;
-    let kept = kept(sheet);
+    let kept = 1.0 - saved(sheet);
     let mut mains = false;
     let mut rows: Vec<RowUse> = sheet
         .loads
@@ -205,12 +221,12 @@ fn total(rows: &[RowUse], bank_v: f64, wh: impl Fn(&RowUse) -> f64) -> DayUse {
     // Begun at +0: the sum of nothing is −0 otherwise.
     let sum = |part: &dyn Fn(&RowUse) -> f64| rows.iter().map(part).fold(0.0, |a, b| a + b);
     let use_wh = sum(&wh);
-    let night_wh = sum(&|row| wh(row) * row.night_share_pct / 100.0);
+    let night_wh = sum(&|row| part_wh(wh(row), row.night_share_pct / 100.0));
     DayUse {
         use_wh,
-        use_ah: use_wh / bank_v,
+        use_ah: charge_ah(use_wh, bank_v),
         night_share_pct: if use_wh > 0.0 {
-            100.0 * night_wh / use_wh
+            percent(night_wh, use_wh)
         } else {
             0.0
         },

@@ -28,6 +28,7 @@ pub mod belt;
 pub mod charge;
 pub mod disconnect;
 pub mod energy;
+pub mod explain;
 pub mod fields;
 pub mod first_run;
 pub mod formula;

@@ -2,9 +2,9 @@
 //! calculator, give it back, and what it used is the worksheet's own.
 
 use ampwright_core::Worksheet;
+use ampwright_core::explain::{Working, ids, working, workings, workings_at};
 use ampwright_core::fields::Value;
 use ampwright_core::report;
-use ampwright_core::working::{Working, ids, working, workings, workings_at};
 use ampwright_core::worksheet::{Key, demo};
 use proptest::prelude::*;
 use serde_json::Value as Json;

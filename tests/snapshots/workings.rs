@@ -1,7 +1,7 @@
 //! How the demo's figures came about, as plain text.
 
+use ampwright_core::explain::{Working, workings, workings_at};
 use ampwright_core::report::report;
-use ampwright_core::working::{Working, workings, workings_at};
 use ampwright_core::worksheet::demo;
 
 fn text(workings: &[Working]) -> String {

@@ -49,7 +49,9 @@ impl Parse for Attributes {
             if name == "constants" {
                 let inner;
                 parenthesized!(inner in input);
-                constants.extend(Punctuated::<NamedConstant, Token![,]>::parse_terminated(&inner)?);
+                constants.extend(Punctuated::<NamedConstant, Token![,]>::parse_terminated(
+                    &inner,
+                )?);
             } else {
                 input.parse::<Token![=]>()?;
                 match name.to_string().as_str() {

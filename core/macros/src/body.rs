@@ -7,8 +7,8 @@ use proc_macro2::{Ident, TokenStream};
 use quote::{ToTokens, quote};
 use syn::spanned::Spanned;
 use syn::{
-    BinOp, Block, Error, Expr, ExprBinary, ExprIf, ExprMethodCall, ExprUnary, Lit, Local, Pat, Path,
-    Result, Stmt, UnOp,
+    BinOp, Block, Error, Expr, ExprBinary, ExprIf, ExprMethodCall, ExprUnary, Lit, Local, Pat,
+    Path, Result, Stmt, UnOp,
 };
 
 use crate::attributes::NamedConstant;
@@ -100,7 +100,10 @@ impl<'a> Names<'a> {
                     .map(|argument| self.expression(argument))
                     .collect::<Result<Vec<_>>>()?;
                 let path = &path.path;
-                Ok(node("Call", quote!(#path::FORMULA.body, &[#(#arguments),*])))
+                Ok(node(
+                    "Call",
+                    quote!(#path::FORMULA.body, &[#(#arguments),*]),
+                ))
             }
             Expr::If(case) => self.case(case),
             other => Err(not_known(other)),
@@ -143,7 +146,10 @@ impl<'a> Names<'a> {
                 return Err(Error::new_spanned(other, "a formula has the signs + - * /"));
             }
         };
-        let (left, right) = (self.expression(&binary.left)?, self.expression(&binary.right)?);
+        let (left, right) = (
+            self.expression(&binary.left)?,
+            self.expression(&binary.right)?,
+        );
         Ok(node(kind, quote!(&#left, &#right)))
     }
 
@@ -245,9 +251,15 @@ fn whole(power: &Expr) -> Result<TokenStream> {
                 let number = f64::from(sign * number.base10_parse::<i32>()?);
                 Ok(node("Number", quote!(#number)))
             }
-            other => Err(Error::new_spanned(other, "the exponent of powi is a whole number")),
+            other => Err(Error::new_spanned(
+                other,
+                "the exponent of powi is a whole number",
+            )),
         },
-        other => Err(Error::new_spanned(other, "the exponent of powi is a whole number")),
+        other => Err(Error::new_spanned(
+            other,
+            "the exponent of powi is a whole number",
+        )),
     }
 }
 

@@ -74,7 +74,10 @@ fn argument(input: &mut FnArg) -> Result<Argument> {
         return Err(Error::new_spanned(input, "a formula is no method"));
     };
     let Pat::Ident(name) = &*typed.pat else {
-        return Err(Error::new_spanned(&typed.pat, "an argument has a plain name"));
+        return Err(Error::new_spanned(
+            &typed.pat,
+            "an argument has a plain name",
+        ));
     };
     if !is_f64(&typed.ty) {
         return Err(Error::new_spanned(&typed.ty, "an argument is an f64"));

@@ -15,7 +15,12 @@ fn refused(function: proc_macro2::TokenStream) -> String {
 #[test]
 fn the_function_stays_and_its_body_becomes_data() {
     let made = expand(
-        quote!(symbol = "y", unit = "A", source = SOURCE, constants(K("k", "a constant", "W"))),
+        quote!(
+            symbol = "y",
+            unit = "A",
+            source = SOURCE,
+            constants(K("k", "a constant", "W"))
+        ),
         quote! {
             pub fn twice(#[symbol("x")] x: f64) -> f64 {
                 let step = K * x;
@@ -25,7 +30,10 @@ fn the_function_stays_and_its_body_becomes_data() {
     );
     let made = made.expect("a formula").to_string();
     let text: String = made.split_whitespace().collect();
-    assert!(text.contains("pubfntwice(x:f64)->f64{letstep=K*x;"), "{text}");
+    assert!(
+        text.contains("pubfntwice(x:f64)->f64{letstep=K*x;"),
+        "{text}"
+    );
     assert!(text.contains("symbol:\"k\",words:\"aconstant\""), "{text}");
     assert!(text.contains("Expr::Case(&::ampwright_core::formula::Condition::Less("));
     assert!(text.contains("value:|[x]:[f64;1usize]|twice(x)"), "{text}");

@@ -9,7 +9,9 @@ use super::sources::{Ready, Source, Terminals, meet};
 use super::space_air::SpaceAir;
 use super::unit::Unit;
 use crate::physics::battery::Bank;
-use crate::physics::fuel::{Willans, friction_kpa, friction_kw, willans};
+use crate::physics::charging::{after_services_a, bank_a, charger_input_a, charger_output_a};
+use crate::physics::drive::power_w;
+use crate::physics::fuel::{Willans, friction_kpa, friction_kw, marginal_l_kwh, willans};
 use crate::physics::losses::{Losses, OpenLosses};
 use crate::physics::thermal::Temperatures;
 use crate::worksheet::{Injection, Inputs, SecondRole, WayKind};
@@ -125,7 +127,7 @@ impl Moment {
 
     /// Power the alternators give \[W\].
     pub fn given_w(&self) -> f64 {
-        let power = |output: &Output| output.amperes * output.volts;
+        let power = |output: &Output| power_w(output.amperes, output.volts);
         power(&self.flow.main) + power(&self.flow.second)
     }
 }
@@ -215,7 +217,7 @@ impl Plant {
         // Most that may reach house and bank together, and why.
         let drawn_a = self.taken_a();
         let held_v = self.held_at(&main.t, &second.t);
-        let held_a = (held_v - terminals.rest_v) / terminals.ohm + drawn_a;
+        let held_a = bank_a(held_v, terminals.rest_v, terminals.ohm) + drawn_a;
         let taken_a = if self.linked {
             self.bank_limit_a + drawn_a
         } else {
@@ -335,18 +337,17 @@ impl Plant {
         }
     }
 
-    /// What a converter's output \[A\] takes from the start battery's side:
-    /// I_out·V_house/(η·V_start), and services on top \[A\].
+    /// What a converter's output \[A\] takes from the start battery's side, and
+    /// services on top \[A\].
     fn drawn_a(&self, converter: &Converter, out_a: f64, house_v: f64) -> f64 {
-        out_a * house_v / (converter.efficiency * self.start_v) + self.main_services_a()
+        charger_input_a(out_a, house_v, converter.efficiency, self.start_v) + self.main_services_a()
     }
 
     /// The main machine through the converter, given what it gives at the
     /// start battery.
     fn converted(&self, converter: &Converter, given: &Source, house_v: f64) -> Source {
-        let spare_w =
-            (given.amperes - self.main_services_a()).max(0.0) * converter.efficiency * self.start_v;
-        let able_a = spare_w / house_v;
+        let spare_a = after_services_a(given.amperes, self.main_services_a());
+        let able_a = charger_output_a(spare_a, converter.efficiency, self.start_v, house_v);
         if able_a < converter.most_a {
             Source {
                 amperes: able_a,
@@ -426,18 +427,24 @@ impl Plant {
     /// Fuel for a shaft power \[W\] of the alternators, on top of what turns the
     /// engine \[L/h\].
     pub fn marginal_fuel_l_h(&self, shaft_w: f64) -> f64 {
-        self.fuel.slope_l_h_kw * shaft_w / 1000.0 / self.belt_efficiency
+        self.marginal_l_kwh() * shaft_w / 1000.0
+    }
+
+    /// Fuel for a kilowatt-hour at the alternators' shafts, on top of what turns
+    /// the engine \[L/kW·h\].
+    pub fn marginal_l_kwh(&self) -> f64 {
+        marginal_l_kwh(self.fuel.slope_l_h_kw, self.belt_efficiency)
     }
 }
 
-/// What a converter turned round takes from the house bank \[A\]:
-/// I_services·V_start/(η·V_house).
+/// What a converter turned round takes from the house bank \[A\].
 fn back_a(inputs: &Inputs, house_v: f64) -> f64 {
     if !inputs.feeds_start_back() {
         return 0.0;
     }
     let way = &inputs.way;
-    way.services_a * way.start_v / (way.converter_efficiency_pct / 100.0 * house_v)
+    let efficiency = way.converter_efficiency_pct / 100.0;
+    charger_input_a(way.services_a, way.start_v, efficiency, house_v)
 }
 
 /// What the way of injection adds to an engine's friction, C₁ \[kPa\]; see [`friction_kpa`].

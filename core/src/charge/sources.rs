@@ -6,6 +6,8 @@ use super::plant::MachineState;
 use super::unit::Unit;
 use crate::numerics::falling_root;
 use crate::physics::battery::Bank;
+use crate::physics::charging::terminal_v;
+use crate::physics::regulator::allowed_a;
 
 /// A machine at one moment: what its regulator allows and how warm its rotor is.
 pub(super) struct Ready<'a> {
@@ -52,7 +54,7 @@ impl Terminals {
         } else {
             self.giving_ohm
         };
-        (self.rest_v + bank_a * ohm).max(Self::COLLAPSED * self.rest_v)
+        terminal_v(self.rest_v, bank_a, ohm).max(Self::COLLAPSED * self.rest_v)
     }
 
     pub(super) fn slope(&self, bank_a: f64) -> f64 {
@@ -82,7 +84,7 @@ impl<'a> Ready<'a> {
     /// Straight on a battery at a voltage.
     pub(super) fn on(&self, volts: f64) -> Source {
         let (full_a, slope) = self.unit.curve_here.full_field(volts, self.field_per_v);
-        let given_a = self.allowed * full_a;
+        let given_a = allowed_a(self.allowed, full_a);
         if self.unit.cap_a < given_a {
             Source {
                 amperes: self.unit.cap_a,

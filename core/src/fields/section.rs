@@ -76,6 +76,10 @@ macro_rules! section {
             #[allow(non_upper_case_globals)]
             impl At { $(const $field: usize = Ordinal::$field as usize;)+ }
 
+            /// Each input's place in its section, for a [`Key`](crate::worksheet::Key).
+            #[allow(non_upper_case_globals, dead_code)]
+            impl $name { $(pub(crate) const $field: u8 = Ordinal::$field as u8;)+ }
+
             impl $crate::fields::Section for $name {
                 const FIELDS: &'static [$crate::fields::Field<Self>] = TABLE;
 

@@ -33,7 +33,10 @@ fn data_and_function_agree() {
         for b in 0..50 {
             let given = [0.13 * f64::from(a), 0.09 * f64::from(b)];
             let (one, two) = (formula.body.value(&given), (formula.value)(given));
-            assert!((one - two).abs() <= 1e-12 * two.abs(), "{given:?}: {one} {two}");
+            assert!(
+                (one - two).abs() <= 1e-12 * two.abs(),
+                "{given:?}: {one} {two}"
+            );
             assert_eq!(two, everything(given[0], given[1]));
         }
     }

@@ -6,7 +6,7 @@ use crate::fields::units::{
     MEGAJOULE_PER_KILOGRAM, MILLIMETRE, MINUTE, PERCENT, RPM, WATT_PER_KELVIN,
 };
 use crate::fields::{choice, choose, effects, maybe, number, section};
-use crate::physics::torque::{self, torque_share};
+use crate::physics::torque::{self, available_kw, speed_share, torque_share};
 
 choice! {
     /// Where the engine draws its air.
@@ -118,8 +118,9 @@ impl Inputs {
     /// Power it has at the charging speed \[kW\]: less torque than at its
     /// highest speed as it comes near idle, see [`torque_share`].
     pub fn available_kw(&self) -> f64 {
-        let speed_share = (self.eng.rpm / self.eng.top_rpm).min(1.0);
-        self.rated_kw() * speed_share * torque_share(speed_share, self.eng.injection.torque_foot())
+        let share = speed_share(self.eng.rpm, self.eng.top_rpm);
+        let torque = torque_share(share, self.eng.injection.torque_foot());
+        available_kw(self.rated_kw(), share, torque)
     }
 
     /// Heat the block gives the space for each kelvin between them \[W/K\].

@@ -78,6 +78,14 @@ impl Key {
         SectionId::ALL.iter().flat_map(|section| section.keys())
     }
 
+    /// The input at a place of its section, such as `Alternator::rated_a`.
+    pub(crate) const fn at(section: SectionId, place: u8) -> Key {
+        Key {
+            section,
+            field: place,
+        }
+    }
+
     /// The input of that name, as [`Key::name`] writes it.
     pub fn named(name: &str) -> Option<Key> {
         SectionId::ALL.iter().find_map(|section| {
