@@ -15,7 +15,7 @@
 //! cables and fuses, [`mod@belt`] and [`mod@disconnect`] look at what turns the
 //! machine and what happens when its battery goes, [`sure`] says how sure the
 //! answers are, [`trial`] corrects the model by readings of a real run,
-//! [`working`] shows how each result came about,
+//! [`explain`] shows how each result came about,
 //! [`mod@settings`] says what to set in each device, [`mod@first_run`] how to put
 //! it into service, [`share`] writes texts and tables to take along, `glossary` tells what the
 //! words of the trade mean.
@@ -45,7 +45,6 @@ pub mod sky;
 pub mod sure;
 pub mod trial;
 pub mod wiring;
-pub mod working;
 pub mod worksheet;
 pub mod year;
 

@@ -61,7 +61,6 @@ keys! {
         ZERO_RPM = zero_rpm;
         PULLEY_RATIO = pulley_ratio;
         EFFICIENCY_PCT = efficiency_pct;
-        MASS_KG = mass_kg;
         TEST_V = test_v;
         PLATE_ROTOR_C = plate_rotor_c;
         FIELD_W = field_w;

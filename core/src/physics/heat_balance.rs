@@ -3,7 +3,9 @@
 //! at which its balance leaves a given heat for warming.
 
 use super::sources;
-use super::thermal::{FAN_HEAT_IN_BODY, SHARES_EXPONENT, SHARES_OF_W, STILL_AIR};
+use super::thermal::{
+    FAN_AIR, FAN_HEAT_IN_AIR, FAN_HEAT_IN_BODY, SHARES_EXPONENT, SHARES_OF_W, STILL_AIR,
+};
 use crate::formula::formula;
 
 /// Rated power \[W\].
@@ -47,7 +49,7 @@ pub fn fan_factor(
     #[symbol("n_anchor")] anchor_rpm: f64,
     #[symbol("k_cool")] exponent: f64,
 ) -> f64 {
-    STILL_AIR + (1.0 - STILL_AIR) * (shaft_rpm / anchor_rpm).powf(exponent)
+    STILL_AIR + FAN_AIR * (shaft_rpm / anchor_rpm).powf(exponent)
 }
 
 /// Temperature of the rotor \[°C\], from the body's.
@@ -90,7 +92,7 @@ pub fn heat_to_air_w(
     winding_w_k * (winding_c - inlet_c)
         + body_w_k * (body_c - inlet_c)
         + rectifier_w_k * (rectifier_c - inlet_c)
-        + (1.0 - FAN_HEAT_IN_BODY) * fan_w
+        + FAN_HEAT_IN_AIR * fan_w
 }
 
 /// Winding \[°C\] at which its balance leaves `stored_w` \[W\] for warming it:

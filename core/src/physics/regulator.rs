@@ -11,7 +11,7 @@ pub fn folded(
     #[symbol("b")] band_k: f64,
     #[symbol("T_sensor")] sensed_c: f64,
 ) -> f64 {
-    ((set_point_c + 0.5 * band_k - sensed_c) / band_k).clamp(0.0, 1.0)
+    ((set_point_c + band_k / 2.0 - sensed_c) / band_k).clamp(0.0, 1.0)
 }
 
 /// Part of full field, 0 to 1, during a soft start of so many minutes.

@@ -41,8 +41,12 @@ const RECTIFIER_CAPACITY_FIXED: f64 = 40.0;
 
 /// Part of the cooling that does not come from the fan.
 pub(crate) const STILL_AIR: f64 = 0.15;
+/// The other part of it.
+pub(crate) const FAN_AIR: f64 = 1.0 - STILL_AIR;
 /// Part of the fan and bearing loss that warms the body; the rest leaves as warm air.
 pub const FAN_HEAT_IN_BODY: f64 = 0.3;
+/// That rest.
+pub(crate) const FAN_HEAT_IN_AIR: f64 = 1.0 - FAN_HEAT_IN_BODY;
 
 /// Temperatures of the machine and its air \[°C\].
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -11,7 +11,12 @@ use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::{bank_a, engine_hours};
 
-pub(super) const FIGURES: &[&Figure] = &[&ENGINE_HOURS, &MINUTES_TO_TARGET, &MID_BANK_A];
+pub(super) const FIGURES: &[&Figure] = &[
+    &ENGINE_HOURS,
+    &MINUTES_TO_TARGET,
+    &super::run::MID_BANK_A,
+    &MID_BANK_A,
+];
 
 fn has_lead(boat: &Boat) -> bool {
     boat.report.lead.is_some()

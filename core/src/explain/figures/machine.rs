@@ -19,13 +19,18 @@ use crate::physics::output::{
 use crate::physics::sources::{OUTPUT_CURVE, OWN_REASONING, THERMAL_NETWORK};
 use crate::worksheet::{Breathing, Curve};
 
-pub(super) const FIGURES: &[&Figure] = &[
+/// Its output, up to what it holds when hot.
+pub(super) const OUTPUT: &[&Figure] = &[
     &SHAFT_RPM,
     &INFINITE_A,
     &ZERO_RPM,
     &FULL_COLD_A,
     &COLD_FIELD_X,
     &HOT_A,
+];
+
+/// Its space and what it is calibrated by.
+pub(super) const CALIBRATED: &[&Figure] = &[
     &SPACE_AIR_M3H,
     &AIR_W_K,
     &COOLING_FACTOR,

@@ -22,8 +22,9 @@ use super::figure::Figure;
 pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
     [
         day::FIGURES,
-        machine::FIGURES,
+        machine::OUTPUT,
         temperatures::SETTLED,
+        machine::CALIBRATED,
         heat::FIGURES,
         run::FIGURES,
         temperatures::OF_THE_RUN,

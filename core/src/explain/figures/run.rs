@@ -29,7 +29,6 @@ pub(super) const FIGURES: &[&Figure] = &[
     &FUEL_L,
     &MARGINAL_FUEL_L,
     &BANK_LIMIT_A,
-    &MID_BANK_A,
 ];
 
 /// What the run's time is called.
@@ -261,7 +260,7 @@ pub(super) static BANK_LIMIT_A: Figure = Figure::new(
 .source(COMMON_PRACTICE)
 .is(|s| Some(s.boat.plant.bank_limit_a + s.boat.plant.taken_a()));
 
-static MID_BANK_A: Figure =
+pub(super) static MID_BANK_A: Figure =
     Figure::new("run.mid_bank_a", "Half-way, into this bank", "A", 0, |s| {
         Explanation::of(flow::into_bank(s)).note(DRAWN)
     })
