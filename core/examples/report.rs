@@ -28,11 +28,11 @@ use std::io::Read;
 use std::process::ExitCode;
 
 use ampwright_core::arrange::compare;
+use ampwright_core::explain::{Working, workings};
 use ampwright_core::fields::Kind;
 use ampwright_core::goal::Search;
 use ampwright_core::share::{self, Style, forum_text};
 use ampwright_core::sure::Sure;
-use ampwright_core::working::{Working, workings};
 use ampwright_core::worksheet::{Key, Reading, Worksheet, demo, read_json, to_json, to_link};
 use ampwright_core::{Report, belts, disconnect, first_run, report, settings, wiring, year};
 use serde::Serialize;

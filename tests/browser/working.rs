@@ -1,8 +1,8 @@
 //! Every figure explains itself: open its working, follow it, go back.
 
 use crate::desk::Desk;
+use ampwright_core::explain::{Working, working};
 use ampwright_core::report;
-use ampwright_core::working::{Working, working};
 use ampwright_core::worksheet::{Key, demo};
 use ampwright_tests::driver::Screen;
 
@@ -161,7 +161,7 @@ fn the_workings_are_printed_when_asked_for() {
     desk.press("#print-workings");
     desk.browser.script(print, &["beforeprint".into()]).unwrap();
     let sheet = demo();
-    let all = ampwright_core::working::workings(&sheet, &report(&sheet));
+    let all = ampwright_core::explain::workings(&sheet, &report(&sheet));
     assert_eq!(printed(), all.len());
     desk.browser.script(print, &["afterprint".into()]).unwrap();
     assert_eq!(printed(), 0);

@@ -1,7 +1,7 @@
 //! From a function to the function and its data.
 
 use proc_macro2::TokenStream;
-use quote::quote;
+use quote::{format_ident, quote};
 use syn::{Error, FnArg, Ident, ItemFn, LitStr, Pat, Result, ReturnType, Type, parse2};
 
 use crate::attributes::Attributes;
@@ -40,6 +40,7 @@ pub(crate) fn expand(attributes: TokenStream, function: TokenStream) -> Result<T
         .map(|ident| LitStr::new(&ident.to_string(), ident.span()));
     let count = arguments.len();
     let doc = format!("The data of the function `{name}`.");
+    let test = format_ident!("{name}_is_its_data");
     Ok(quote! {
         #function
 
@@ -64,6 +65,12 @@ pub(crate) fn expand(attributes: TokenStream, function: TokenStream) -> Result<T
                     },
                     value: |[#(#idents),*]: [f64; #count]| #name(#(#idents),*),
                 };
+        }
+
+        #[cfg(test)]
+        #[test]
+        fn #test() {
+            ::ampwright_core::formula::check::agrees(&#name::FORMULA);
         }
     })
 }

@@ -11,6 +11,7 @@ use crate::charge::Limit;
 use crate::charge::day::DayTrouble;
 use crate::disconnect::{DumpReport, Exposure, disconnect};
 use crate::fields::Value;
+use crate::physics::money::{each_kwh, over_year};
 use crate::report::{Finding, Report, Severity, Temps, Verdict};
 use crate::worksheet::{Alternator, Key, SectionId, Worksheet};
 
@@ -142,7 +143,7 @@ impl Outcome {
         };
         let (exposed, words) = disconnecting(with, report);
         let days = inputs.cost.days;
-        let used_kwh = report.energy.anchor.use_wh * days / 1000.0;
+        let used_wh = over_year(report.energy.anchor.use_wh, days);
         Outcome {
             name: arrangement.name.clone(),
             harm: harm(report),
@@ -157,18 +158,18 @@ impl Outcome {
             runs: report.day.runs,
             trouble: report.day.trouble,
             verdict: report.verdict,
-            hours_year: report.day.engine_hours.map(|hours| hours * days),
+            hours_year: report.day.engine_hours.map(|hours| over_year(hours, days)),
             minutes_to_target: report.run.minutes_to_target,
             start_a: report.run.start_a,
             hot_a: report.machine.hot_a,
             limit: report.machine.hot_limit,
             hottest,
-            fuel_year_l: report.day.fuel_l.map(|litres| litres * days),
+            fuel_year_l: report.day.fuel_l.map(|litres| over_year(litres, days)),
             belt_kw: report.engine.peak_kw,
             engine_share_pct: report.engine.peak_share_pct,
             bought,
             engine_kwh: engine_kwh(with, report),
-            used_kwh: year.map(|year| year.total / used_kwh.max(1e-9)),
+            used_kwh: year.map(|year| each_kwh(year.total, used_wh.max(1e-6))),
             payback_years: today.and_then(|today| paid_back_years(bought, &today.year?, &year?)),
             year,
             parts,

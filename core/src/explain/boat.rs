@@ -2,6 +2,7 @@
 //! read off.
 
 use super::instant::{Instant, Part, When};
+use crate::arrange::Outcome;
 use crate::charge::plant::Plant;
 use crate::charge::run::{Fineness, Trace, charge};
 use crate::charge::steady::{Settled, settled};
@@ -21,6 +22,15 @@ pub(super) struct Boat<'a> {
     pub(super) hot: Settled,
     /// The minute of the run that somebody looks at.
     pub(super) minute: f64,
+    /// What comes of it as an arrangement, where it is looked at as one.
+    pub(super) costs: Option<Costs<'a>>,
+}
+
+/// An arrangement's outcome, beside that of the boat as it stands.
+#[derive(Clone, Copy)]
+pub(super) struct Costs<'a> {
+    pub(super) outcome: &'a Outcome,
+    pub(super) today: &'a Outcome,
 }
 
 impl<'a> Boat<'a> {
@@ -36,7 +46,14 @@ impl<'a> Boat<'a> {
             hot: settled(&plant, 0.5 * (from + run.to_pct / 100.0)),
             plant,
             minute: minute.clamp(0.0, report.run.minutes),
+            costs: None,
         }
+    }
+
+    /// The same, looked at as an arrangement.
+    pub(super) fn costing(mut self, outcome: &'a Outcome, today: &'a Outcome) -> Boat<'a> {
+        self.costs = Some(Costs { outcome, today });
+        self
     }
 
     /// Its inputs.

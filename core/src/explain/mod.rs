@@ -19,11 +19,14 @@ mod instant;
 mod mathml;
 mod node;
 mod term;
+#[cfg(test)]
+mod tests;
 mod text;
 mod used;
 
 use serde::Serialize;
 
+use crate::arrange::Outcome;
 use crate::report::Report;
 use crate::worksheet::Worksheet;
 use boat::Boat;
@@ -95,6 +98,29 @@ pub fn workings(sheet: &Worksheet, report: &Report) -> Vec<Working> {
 /// How what the run shows at a minute came about.
 pub fn workings_at(sheet: &Worksheet, report: &Report, minute: f64) -> Vec<Working> {
     all(sheet, report, minute, true)
+}
+
+/// The name of every working of an arrangement.
+pub fn arrangement_ids() -> impl Iterator<Item = &'static str> {
+    figures::of_arrangement().map(|figure| figure.id)
+}
+
+/// How the figures of an arrangement came about: what it costs, and what a year
+/// with it does.
+///
+/// `with` and `report` are the boat set up like that, `outcome` what comes of
+/// it and `today` what comes of the worksheet as it stands. The workings that
+/// these lead to are those of `with` and `report`.
+pub fn arrangement_workings(
+    with: &Worksheet,
+    report: &Report,
+    outcome: &Outcome,
+    today: &Outcome,
+) -> Vec<Working> {
+    let boat = Boat::new(with, report, 0.0).costing(outcome, today);
+    figures::of_arrangement()
+        .filter_map(|figure| explain(&boat, figure))
+        .collect()
 }
 
 fn all(sheet: &Worksheet, report: &Report, minute: f64, of_moment: bool) -> Vec<Working> {

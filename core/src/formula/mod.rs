@@ -4,10 +4,11 @@
 //! It may use nothing else of this crate and knows nothing of boats.
 //! [`crate::physics`] is written with it, [`crate::explain`] shows it.
 
-mod value;
-
+#[cfg(test)]
+pub(crate) mod check;
 #[cfg(test)]
 mod tests;
+mod value;
 
 pub use ampwright_macros::formula;
 

@@ -15,6 +15,12 @@ pub fn hours(#[symbol("t")] minutes: f64) -> f64 {
     minutes / 60.0
 }
 
+/// A thousand of something: watts in kilowatts, watt-hours in kilowatt-hours.
+#[formula(symbol = "x", unit = "", source = sources::ARITHMETIC)]
+pub fn kilo(#[symbol("x")] of: f64) -> f64 {
+    of / 1000.0
+}
+
 /// Electrical power \[W\].
 #[formula(symbol = "P", unit = "W", source = sources::ARITHMETIC)]
 pub fn power_w(#[symbol("I")] amperes: f64, #[symbol("V")] volts: f64) -> f64 {

@@ -29,10 +29,73 @@ pub fn wear_per_hour(
     service / service_h + overhaul / overhaul_h
 }
 
+/// So many times a day, over the days of a year.
+#[formula(symbol = "x", unit = "", source = sources::ARITHMETIC)]
+pub fn over_year(#[symbol("x_day")] a_day: f64, #[symbol("N_days")] days: f64) -> f64 {
+    a_day * days
+}
+
+/// What an amount costs at a price for each.
+#[formula(symbol = "K", unit = "", source = sources::ARITHMETIC)]
+pub fn priced(#[symbol("x")] amount: f64, #[symbol("K_each")] each: f64) -> f64 {
+    amount * each
+}
+
+/// What a year's use takes of a bank's price: full cycles of its capacity
+/// \[A·h\] over those of its life.
+#[formula(symbol = "K_bank", unit = "", source = sources::COMMON_PRACTICE)]
+pub fn bank_a_year(
+    #[symbol("K_new")] price: f64,
+    #[symbol("Q_year")] use_ah: f64,
+    #[symbol("C")] capacity_ah: f64,
+    #[symbol("N_cycles")] life_cycles: f64,
+) -> f64 {
+    price * (use_ah / capacity_ah) / life_cycles
+}
+
+/// What a year costs, all in: fuel, engine, shore power, bank, capital.
+#[formula(symbol = "K_year", unit = "", source = sources::ARITHMETIC)]
+pub fn year_total(
+    #[symbol("K_fuel")] fuel: f64,
+    #[symbol("K_engine")] engine: f64,
+    #[symbol("K_shore")] shore: f64,
+    #[symbol("K_bank")] bank: f64,
+    #[symbol("K_capital")] capital: f64,
+) -> f64 {
+    fuel + engine + shore + bank + capital
+}
+
+/// Fuel and wear of an engine's run for each kilowatt-hour it gives.
+#[formula(symbol = "K_kWh", unit = "/kW·h", source = sources::ARITHMETIC)]
+pub fn engine_each_kwh(
+    #[symbol("B_day")] fuel_l: f64,
+    #[symbol("K_L")] fuel_price: f64,
+    #[symbol("t_day")] hours: f64,
+    #[symbol("w")] wear: f64,
+    #[symbol("E_engine")] kwh: f64,
+) -> f64 {
+    (fuel_l * fuel_price + hours * wear) / kwh
+}
+
+/// A cost for each kilowatt-hour of an energy \[W·h\].
+#[formula(symbol = "K_kWh", unit = "/kW·h", source = sources::ARITHMETIC)]
+pub fn each_kwh(#[symbol("K_year")] cost: f64, #[symbol("E_year")] energy_wh: f64) -> f64 {
+    cost / (energy_wh / 1000.0)
+}
+
+/// Years in which a yearly saving makes up for a purchase.
+#[formula(symbol = "t", unit = "years", source = sources::ARITHMETIC)]
+pub fn made_up_years(
+    #[symbol("K_buy")] purchase: f64,
+    #[symbol("K_saved")] saved_a_year: f64,
+) -> f64 {
+    purchase / saved_a_year
+}
+
 /// Years until a purchase has paid for itself; none when it saves nothing.
 pub fn payback_years(purchase: f64, saved_a_year: f64) -> Option<f64> {
     if purchase <= 0.0 {
         return Some(0.0);
     }
-    (saved_a_year > 0.0).then(|| purchase / saved_a_year)
+    (saved_a_year > 0.0).then(|| made_up_years(purchase, saved_a_year))
 }

@@ -8,8 +8,11 @@
 //! Within 3.5 % of a time-stepped bridge above twice the beginning speed and
 //! up to a quarter too high near it.
 
-use super::{copper, sources};
-use crate::formula::formula;
+use super::copper;
+use super::full_field::{
+    cold_field, full_field_a, infinite_through_points_a, infinite_through_rating_a, square_slope,
+    zero_below_rating_rpm, zero_through_points_rpm,
+};
 
 /// Rotor temperature of an alternator that has stood \[°C\], at which plates
 /// that say nothing else are taken to be read: common practice, no source.
@@ -43,25 +46,6 @@ pub fn through_rating(rated_a: f64, rated_rpm: f64, zero_rpm: f64) -> (f64, f64)
     )
 }
 
-/// n₀ as it is given, kept below the speed of the rating \[rpm\].
-#[formula(symbol = "n₀", unit = "rpm", source = sources::OUTPUT_CURVE)]
-pub fn zero_below_rating_rpm(
-    #[symbol("n_begin")] given_rpm: f64,
-    #[symbol("n_N")] rated_rpm: f64,
-) -> f64 {
-    given_rpm.min(0.95 * rated_rpm)
-}
-
-/// I∞ of the curve that leaves zero at n₀ and passes through the rating \[A\].
-#[formula(symbol = "I∞", unit = "A", source = sources::OUTPUT_CURVE)]
-pub fn infinite_through_rating_a(
-    #[symbol("I_N")] rated_a: f64,
-    #[symbol("n₀")] zero_rpm: f64,
-    #[symbol("n_N")] rated_rpm: f64,
-) -> f64 {
-    rated_a / (1.0 - (zero_rpm / rated_rpm).powi(2)).sqrt()
-}
-
 /// I∞ and n₀ through two points: I² is linear in 1/n². \[A\] \[rpm\]
 ///
 /// `None` when no such curve passes through them: equal speeds, or the faster
@@ -73,102 +57,6 @@ pub fn through_points(slow: (f64, f64), fast: (f64, f64)) -> Option<(f64, f64)> 
     let zero_rpm = zero_through_points_rpm(slope, infinite_a);
     (slow_rpm < fast_rpm && slope < 0.0 && infinite_a > 0.0 && zero_rpm < slow_rpm)
         .then_some((infinite_a, zero_rpm))
-}
-
-/// How I² changes with 1/n² between two points \[A²·rpm²\]; below 0 where the
-/// faster one gives more.
-#[formula(symbol = "m", unit = "A²·rpm²", source = sources::OUTPUT_CURVE)]
-pub fn square_slope(
-    #[symbol("I_2")] slow_a: f64,
-    #[symbol("I_N")] fast_a: f64,
-    #[symbol("n_2")] slow_rpm: f64,
-    #[symbol("n_N")] fast_rpm: f64,
-) -> f64 {
-    (slow_a.powi(2) - fast_a.powi(2)) / (1.0 / slow_rpm.powi(2) - 1.0 / fast_rpm.powi(2))
-}
-
-/// I∞ from the faster of two points and [`square_slope`] \[A\]; not a number
-/// where there is none.
-#[formula(symbol = "I∞", unit = "A", source = sources::OUTPUT_CURVE)]
-pub fn infinite_through_points_a(
-    #[symbol("I_N")] fast_a: f64,
-    #[symbol("m")] slope: f64,
-    #[symbol("n_N")] fast_rpm: f64,
-) -> f64 {
-    (fast_a.powi(2) - slope / fast_rpm.powi(2)).sqrt()
-}
-
-/// n₀ from I∞ and [`square_slope`] \[rpm\]; not a number where there is none.
-#[formula(symbol = "n₀", unit = "rpm", source = sources::OUTPUT_CURVE)]
-pub fn zero_through_points_rpm(
-    #[symbol("m")] slope: f64, #[symbol("I∞")] infinite_a: f64
-) -> f64 {
-    (-slope).sqrt() / infinite_a
-}
-
-/// Most a machine gives \[A\] at a shaft speed: `field` is its field current
-/// over that of the rating, `behind` the voltage behind its diodes over that of
-/// the rating; 0 below the speed at which it begins.
-///
-/// The split of the heat's effect in two exponents is our own reasoning: at
-/// speed the machine is nearly short-circuited and follows the field, near its
-/// beginning the iron is saturated and it hardly does.
-#[formula(symbol = "I", unit = "A", source = sources::OUTPUT_CURVE)]
-pub fn full_field_a(
-    #[symbol("I∞")] infinite_a: f64,
-    #[symbol("x")] field: f64,
-    #[symbol("s")] field_exponent: f64,
-    #[symbol("n₀")] zero_rpm: f64,
-    #[symbol("n")] shaft_rpm: f64,
-    #[symbol("v")] behind: f64,
-    #[symbol("s₀")] speed_exponent: f64,
-) -> f64 {
-    let begins = zero_rpm / shaft_rpm * behind / field.powf(speed_exponent);
-    infinite_a * field.powf(field_exponent) * (1.0 - begins.powi(2)).max(0.0).sqrt()
-}
-
-/// Voltage behind two diodes over that of the rating.
-#[formula(symbol = "v", unit = "", source = sources::OUTPUT_CURVE)]
-pub fn voltage_behind(
-    #[symbol("V")] volts: f64,
-    #[symbol("V_d")] diode_v: f64,
-    #[symbol("V_N")] test_v: f64,
-) -> f64 {
-    (volts + 2.0 * diode_v) / (test_v + 2.0 * diode_v)
-}
-
-/// Field current at full field over that of the rating: it follows the voltage,
-/// and a warm rotor resists more. Temperatures of the rotor \[°C\].
-#[formula(symbol = "x", unit = "", source = sources::COPPER)]
-pub fn relative_field(
-    #[symbol("V")] volts: f64,
-    #[symbol("V_N")] test_v: f64,
-    #[symbol("T_N")] rating_c: f64,
-    #[symbol("T_rotor")] rotor_c: f64,
-) -> f64 {
-    volts / test_v * copper::ratio(rating_c) / copper::ratio(rotor_c)
-}
-
-/// The field current of a cold rotor over that of a rating that was read with
-/// the rotor at `rating_c` \[°C\].
-#[formula(symbol = "x", unit = "", source = sources::COPPER)]
-pub fn cold_field(#[symbol("T_N")] rating_c: f64) -> f64 {
-    copper::ratio(rating_c) / copper::ratio(COLD_ROTOR_C)
-}
-
-/// Square of the flux over that of the rating, for a current \[A\], shaft speed
-/// \[rpm\] and voltage behind the diodes over that of the rating: what current
-/// and voltage ask of the iron. Below n₀ the flux is what the field can make,
-/// and no current flows.
-#[formula(symbol = "Φ", unit = "", source = sources::OUTPUT_CURVE)]
-pub fn flux_square(
-    #[symbol("I")] amperes: f64,
-    #[symbol("I∞")] infinite_a: f64,
-    #[symbol("n₀")] zero_rpm: f64,
-    #[symbol("n")] shaft_rpm: f64,
-    #[symbol("v")] behind: f64,
-) -> f64 {
-    (amperes / infinite_a).powi(2) + (zero_rpm / shaft_rpm * behind).powi(2).min(1.0)
 }
 
 impl OutputCurve {
@@ -252,7 +140,7 @@ impl CurveAtSpeed {
     }
 
     /// Square of the flux over that of the rating, for a current and voltage, as
-    /// [`flux_square()`]: its quick form, which a test holds to it.
+    /// [`flux_square`](super::full_field::flux_square()): its quick form, which a test holds to it.
     pub fn flux_square(&self, amperes: f64, volts: f64) -> f64 {
         let open = self.zero_per_v * (volts + self.drop_v).max(0.0);
         (amperes * self.one_over_infinite).powi(2) + (open * open).min(1.0)

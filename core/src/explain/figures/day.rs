@@ -3,11 +3,11 @@
 use super::engine::{IDLE_L_H, MARGINAL_L_KWH};
 use super::notes::{AS_GIVEN, DAILY, FUEL, LISTED, SHAFT, STEPPED, SUN_COVERS};
 use super::run::HOUSE_LOAD_A;
+use super::sun;
 use super::terms::{maybe, told};
 use crate::charge::day::DayTrouble;
-use crate::energy::sun_wh;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::inputs::{bank, daily, space, sun};
+use crate::explain::inputs::{bank, daily};
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::{
@@ -16,18 +16,16 @@ use crate::physics::charging::{
 };
 use crate::physics::drive::percent;
 use crate::physics::fuel::{marginal_l, run_l};
-use crate::physics::solar::{full_sun_hours, warm_yield};
-use crate::physics::sources::SOLAR;
-use crate::worksheet::{Basis, SunBasis};
+use crate::worksheet::Basis;
 
 pub(super) const FIGURES: &[&Figure] = &[
     &USE_AH,
     &USE_WH,
     &NIGHT_SHARE_PCT,
     &BANK_V,
-    &SUN_WH,
-    &SUN_FULL_HOURS,
-    &SUN_AH,
+    &sun::SUN_WH,
+    &sun::SUN_FULL_HOURS,
+    &sun::SUN_AH,
     &ENGINE_AH,
     &USABLE_AH,
     &AUTONOMY_DAYS,
@@ -133,62 +131,6 @@ pub(super) static BANK_V: Figure =
             .inputs(&[bank::CHEMISTRY, bank::NOMINAL_V])
     })
     .is(|s| Some(s.report().energy.bank_v));
-
-fn by_place(s: &Instant) -> bool {
-    s.inputs().sun.basis == SunBasis::Place
-}
-
-static SUN_WH: Figure = Figure::new(
-    "energy.sun_wh",
-    "Energy from the sun",
-    "W·h",
-    0,
-    |s| {
-        let (panels, yielded) = (s.input(sun::PANEL_W), s.input(sun::YIELD_PCT));
-        if !by_place(s) {
-            let given = [panels, s.input(sun::FULL_HOURS), yielded];
-            return Explanation::of(Term::of(sun_wh::FORMULA, given));
-        }
-        let sunny = &s.inputs().sun;
-        let cool_wh = sun_wh(sunny.panel_w, s.boat.sky().full_hours, sunny.yield_pct / 100.0);
-        let heat = if cool_wh > 0.0 {
-            s.report().energy.sun_wh / cool_wh
-        } else {
-            1.0
-        };
-        let heat = told("What heat leaves of it, the mean over the day's sun", "", heat);
-        let warm = Term::of(warm_yield::FORMULA, [yielded, heat]);
-        let given = [panels, s.figure(&SUN_FULL_HOURS), warm];
-        Explanation::of(Term::of(sun_wh::FORMULA, given))
-            .note("Calculated hour by hour: cells in the sun warm up and lose a little for each degree above 25 °C.")
-            .inputs(&[sun::NOCT_C, sun::HEAT_LOSS_PCT_K, space::OUTSIDE_C])
-    },
-)
-.is(|s| Some(s.report().energy.sun_wh));
-
-static SUN_FULL_HOURS: Figure =
-    Figure::new("inner.sun_full_hours", "Hours of full sun", "h", 2, |s| {
-        if !by_place(s) {
-            return Explanation::of(s.input(sun::FULL_HOURS).symbol("h_given")).note(AS_GIVEN);
-        }
-        let outside = maybe(
-            "Sun on a level square metre outside the air, on the month's mean day",
-            "MJ/m²",
-            s.boat.sky().outside_air_mj,
-        );
-        let given = [s.input(sun::CLEARNESS), outside];
-        Explanation::of(Term::of(full_sun_hours::FORMULA, given))
-            .note("An hour of full sun is 3.6 MJ on a square metre.")
-            .inputs(&[sun::LATITUDE_DEG, sun::MONTH])
-    })
-    .source(SOLAR)
-    .is(|s| Some(s.boat.sky().full_hours));
-
-static SUN_AH: Figure = Figure::new("energy.sun_ah", "From the sun", "A·h", 0, |s| {
-    let given = [s.figure(&SUN_WH).symbol("E_sun"), s.figure(&BANK_V)];
-    Explanation::of(Term::of(charge_ah::FORMULA, given))
-})
-.is(|s| Some(s.report().energy.sun_ah));
 
 /// What the sun leaves.
 fn rest(s: &Instant) -> Term {
@@ -310,7 +252,7 @@ fn marginal(s: &Instant) -> Term {
     Term::of(marginal_l::FORMULA, [s.figure(&MARGINAL_L_KWH), shaft])
 }
 
-static FUEL_L: Figure = Figure::new("day.fuel_l", "Fuel for it", "L", 1, |s| {
+pub(super) static FUEL_L: Figure = Figure::new("day.fuel_l", "Fuel for it", "L", 1, |s| {
     if let Some(why) = no_run(s) {
         return Explanation::none(why);
     }

@@ -11,11 +11,12 @@ use crate::explain::term::Term;
 use crate::physics::air::{blown_m3h, combustion_m3h, flow_w_k};
 use crate::physics::copper::ratio;
 use crate::physics::drive::shaft_rpm;
-use crate::physics::losses::{phase_20c_ohm, rated_copper_w, rated_loss_w, rest_of_rated_w};
-use crate::physics::output::{
-    COLD_ROTOR_C, cold_field, full_field_a, infinite_through_points_a, infinite_through_rating_a,
-    square_slope, zero_below_rating_rpm, zero_through_points_rpm,
+use crate::physics::full_field::{
+    cold_field, full_field_a, infinite_through_points_a, infinite_through_rating_a, square_slope,
+    zero_below_rating_rpm, zero_through_points_rpm,
 };
+use crate::physics::loss_terms::{phase_20c_ohm, rated_copper_w, rated_loss_w, rest_of_rated_w};
+use crate::physics::output::COLD_ROTOR_C;
 use crate::physics::sources::{OUTPUT_CURVE, OWN_REASONING, THERMAL_NETWORK};
 use crate::worksheet::{Breathing, Curve};
 

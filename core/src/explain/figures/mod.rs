@@ -3,22 +3,33 @@
 //! A figure is a constant of its own, so that another one that uses it names
 //! it, and a name that is not there does not compile.
 
+mod arrangement;
+mod balance;
+mod bank;
 mod day;
 mod engine;
+mod field;
 mod flow;
 mod heat;
 mod lead;
+mod losses;
 mod machine;
 mod moment;
 mod notes;
 mod run;
 mod steps;
+mod sun;
 mod temperatures;
 mod terms;
 
 use super::figure::Figure;
 
-/// Every figure, in the order the workings are printed.
+/// What comes of an arrangement, in the order of its table.
+pub(super) fn of_arrangement() -> impl Iterator<Item = &'static Figure> {
+    arrangement::FIGURES.iter().copied()
+}
+
+/// Every figure of a report, in the order the workings are printed.
 pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
     [
         day::FIGURES,

@@ -1,9 +1,9 @@
 //! What the run shows at a minute.
 
+use super::bank::rest_v;
 use super::flow;
 use super::notes::DRAWN;
 use super::run::held;
-use super::steps::rest_v;
 use super::temperatures::OF_A_MINUTE;
 use super::terms::{resists_ohm, told};
 use crate::charge::plant::Output;
