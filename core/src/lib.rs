@@ -10,25 +10,31 @@
 //! (`tests/layers`) reads the imports and holds them to it:
 //!
 //! 1. [`numerics`]: roots, linear equations, stepping through time, least squares
-//! 2. [`units`]: the units of inputs and how they are converted
-//! 3. [`schema`]: what an input is, without any boat
-//! 4. [`physics`]: formulas with their sources, plain numbers in and out
-//! 5. [`boat`]: the worksheet, everything the user says about the boat
-//! 6. [`simulation`]: the engine runs; what flows, what limits it, what gets hot
-//! 7. [`analysis`]: the day, the run, the year, belt, cable, load dump
-//! 8. [`findings`]: what follows from the analyses for safety
-//! 9. [`mod@report`]: analyses, findings and the verdict as one
-//! 10. [`decision`]: arrangements, goal search, uncertainty, calibration
-//! 11. [`guidance`]: settings, commissioning, cautions
-//! 12. [`working`]: how each figure came about
-//! 13. [`exchange`]: link, file, text and table to take along
-//! 14. [`text`]: what the words of the trade mean
+//! 2. [`formula`]: a formula as data beside the function that runs
+//! 3. [`units`]: the units of inputs and how they are converted
+//! 4. [`schema`]: what an input is, without any boat
+//! 5. [`physics`]: formulas with their sources, plain numbers in and out
+//! 6. [`boat`]: the worksheet, everything the user says about the boat
+//! 7. [`simulation`]: the engine runs; what flows, what limits it, what gets hot
+//! 8. [`analysis`]: the day, the run, the year, belt, cable, load dump
+//! 9. [`findings`]: what follows from the analyses for safety
+//! 10. [`mod@report`]: analyses, findings and the verdict as one
+//! 11. [`decision`]: arrangements, goal search, uncertainty, calibration
+//! 12. [`guidance`]: settings, commissioning, cautions
+//! 13. [`explain`]: how each figure came about
+//! 14. [`exchange`]: link, file, text and table to take along
+//! 15. [`text`]: what the words of the trade mean
+
+// The formulas of the physics name this crate by its full name.
+extern crate self as ampwright_core;
 
 pub mod analysis;
 pub mod boat;
 pub mod decision;
 pub mod exchange;
+pub mod explain;
 pub mod findings;
+pub mod formula;
 pub mod guidance;
 pub mod numerics;
 pub mod physics;
@@ -37,7 +43,6 @@ pub mod schema;
 pub mod simulation;
 pub mod text;
 pub mod units;
-pub mod working;
 
 pub use boat::{Inputs, Worksheet};
 pub use report::{Report, report};

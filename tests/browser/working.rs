@@ -2,8 +2,8 @@
 
 use crate::desk::Desk;
 use ampwright_core::boat::{Key, demo};
+use ampwright_core::explain::{Working, working};
 use ampwright_core::report;
-use ampwright_core::working::{Working, working};
 use ampwright_tests::driver::Screen;
 
 /// A figure's working on the demo, with the house's draw as typed.
@@ -161,7 +161,7 @@ fn the_workings_are_printed_when_asked_for() {
     desk.press("#print-workings");
     desk.browser.script(print, &["beforeprint".into()]).unwrap();
     let sheet = demo();
-    let all = ampwright_core::working::workings(&sheet, &report(&sheet));
+    let all = ampwright_core::explain::workings(&sheet, &report(&sheet));
     assert_eq!(printed(), all.len());
     desk.browser.script(print, &["afterprint".into()]).unwrap();
     assert_eq!(printed(), 0);

@@ -8,8 +8,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// The folders of `core/src` from top to bottom, as its documentation lists them.
-const LAYERS: [&str; 14] = [
+const LAYERS: [&str; 15] = [
     "numerics",
+    "formula",
     "units",
     "schema",
     "physics",
@@ -20,7 +21,7 @@ const LAYERS: [&str; 14] = [
     "report",
     "decision",
     "guidance",
-    "working",
+    "explain",
     "exchange",
     "text",
 ];

@@ -15,6 +15,7 @@ mod disconnect;
 mod draw;
 mod finite;
 mod fit;
+mod formulas;
 mod garbage;
 mod goal;
 mod lead;

@@ -3,9 +3,9 @@
 
 use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, demo};
+use ampwright_core::explain::{Working, ids, working, workings, workings_at};
 use ampwright_core::report;
 use ampwright_core::schema::Value;
-use ampwright_core::working::{Working, ids, working, workings, workings_at};
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -152,6 +152,83 @@ fn agrees(json: &Json, working: &Working) -> Result<(), TestCaseError> {
     Ok(())
 }
 
+/// The words of a formula as it is printed: symbols, numbers and functions.
+fn words(formula: &str) -> impl Iterator<Item = &str> {
+    formula
+        .split([' ', '(', ')', '/', '^', '²', '·', '√', '+', '−'])
+        .map(|word| word.trim_end_matches(','))
+        .filter(|word| !word.is_empty() && *word != "%")
+}
+
+/// Every symbol of a formula is told what it is, once.
+fn symbols_are_told(working: &Working) -> Result<(), TestCaseError> {
+    let known = |word: &str| {
+        working
+            .uses
+            .iter()
+            .filter(|used| used.symbol == word)
+            .count()
+    };
+    for word in words(&working.symbols) {
+        let number = word.parse::<f64>().is_ok();
+        let function = ["min", "max", "exp", "ln"].contains(&word);
+        prop_assert!(
+            number || function || known(word) == 1,
+            "{}: {word} in {} is told {} times",
+            working.id,
+            working.symbols,
+            known(word)
+        );
+    }
+    for used in working.uses.iter().filter(|used| !used.symbol.is_empty()) {
+        let there = words(&working.symbols).any(|word| word == used.symbol);
+        prop_assert!(there, "{}: {} is nowhere", working.id, used.symbol);
+    }
+    Ok(())
+}
+
+/// Whether each tag of a text is closed by its own, and nothing is left open.
+fn is_well_formed(markup: &str) -> bool {
+    let mut open: Vec<&str> = Vec::new();
+    for piece in markup.split('<').skip(1) {
+        let Some((tag, text)) = piece.split_once('>') else {
+            return false;
+        };
+        if text.contains(['>', '&']) {
+            return false;
+        }
+        match tag.strip_prefix('/') {
+            Some(closed) if open.pop() != Some(closed) => return false,
+            Some(_) => {}
+            None => open.extend(tag.split(' ').next()),
+        }
+    }
+    open.is_empty()
+}
+
+/// The MathML is well-formed and holds the numbers of the text, in order.
+fn mathml_says_the_same(working: &Working) -> Result<(), TestCaseError> {
+    let both = [
+        (&working.symbols, &working.mathml.symbols),
+        (&working.figures, &working.mathml.figures),
+    ];
+    for (text, mathml) in both {
+        prop_assert_eq!(text.is_empty(), mathml.is_empty(), "{}", working.id);
+        prop_assert!(is_well_formed(mathml), "{}: {mathml}", working.id);
+        let set: Vec<&str> = mathml
+            .split("<mn>")
+            .skip(1)
+            .filter_map(|rest| rest.split('<').next())
+            .collect();
+        let spaced = text.replace('²', " 2 ");
+        let written: Vec<&str> = words(&spaced)
+            .filter(|word| word.parse::<f64>().is_ok())
+            .collect();
+        prop_assert_eq!(set, written, "{}: {} {}", working.id, text, mathml);
+    }
+    Ok(())
+}
+
 /// Inputs are the worksheet's own; other workings are what they say.
 fn used_is_own(sheet: &Worksheet, all: &[Working], working: &Working) -> Result<(), TestCaseError> {
     for used in &working.uses {
@@ -192,6 +269,8 @@ fn all_hold(sheet: &Worksheet) -> Result<(), TestCaseError> {
     for working in &all {
         agrees(&json, working)?;
         used_is_own(sheet, &all, working)?;
+        symbols_are_told(working)?;
+        mathml_says_the_same(working)?;
     }
     for share in [0.0, 0.1, 0.6, 1.0] {
         let there = workings_at(sheet, &report, share * report.analyses.run.minutes);
@@ -199,6 +278,8 @@ fn all_hold(sheet: &Worksheet) -> Result<(), TestCaseError> {
         for working in &there {
             agrees(&json, working)?;
             used_is_own(sheet, &both, working)?;
+            symbols_are_told(working)?;
+            mathml_says_the_same(working)?;
         }
     }
     Ok(())
@@ -242,6 +323,19 @@ fn every_shown_result_has_one_working() {
 }
 
 #[test]
+fn what_is_not_well_formed_is_seen() {
+    assert!(is_well_formed("<math display=\"block\"><mi>x</mi></math>"));
+    for markup in [
+        "<math><mi>x</math>",
+        "<mi>x",
+        "<mi>x</mi></math>",
+        "<mi>&</mi>",
+    ] {
+        assert!(!is_well_formed(markup), "{markup}");
+    }
+}
+
+#[test]
 fn the_calculators_signs() {
     for (figures, value) in [
         ("10 − (−5) · 57 %", 12.85),
@@ -251,6 +345,7 @@ fn the_calculators_signs() {
         ("100 · 1/(50 % · 4)", 50.0),
         ("(−2)² − 1 − 1", 2.0),
         ("12/2/3 · 4", 8.0),
+        ("6/(4/2) + exp(−0/4)", 4.0),
     ] {
         let given = come_to(figures).expect("an expression");
         assert!((given - value).abs() < 1e-12, "{figures} gives {given}");

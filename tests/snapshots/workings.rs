@@ -1,8 +1,8 @@
 //! How the demo's figures came about, as plain text.
 
 use ampwright_core::boat::demo;
+use ampwright_core::explain::{Working, workings, workings_at};
 use ampwright_core::report::report;
-use ampwright_core::working::{Working, workings, workings_at};
 
 fn text(workings: &[Working]) -> String {
     workings

@@ -3,6 +3,9 @@
 use serde::Serialize;
 
 use crate::analysis::temperatures::PartTemperatures;
+use crate::physics::charging::{kept_energy_pct, mean_bank_a};
+use crate::physics::drive::percent;
+use crate::physics::fuel::{marginal_l, run_l};
 use crate::simulation::Limit;
 use crate::simulation::heat_soak::soak;
 use crate::simulation::opening::Opening;
@@ -150,7 +153,6 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
     let end_s = reached_s.unwrap_or(trace.last_s());
     let hours = end_s / 3600.0;
     let (start, mid) = (trace.sample(0.0), trace.sample(0.5 * end_s));
-    let gained_ah = (trace.charge_at(end_s) - from) * plant.bank.capacity_ah;
     let stretches: Vec<StretchReport> = trace
         .stretches(end_s)
         .into_iter()
@@ -165,7 +167,7 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
         .map(|minute| moment(plant, trace.sample(minute * 60.0)))
         .collect();
     let shaft_kwh = trace.shaft_kwh(end_s);
-    let marginal_fuel_l = plant.marginal_fuel_l_h(1000.0) * shaft_kwh;
+    let marginal_fuel_l = marginal_l(plant.marginal_l_kwh(), shaft_kwh);
     let given_w = mid.moment.given_w();
     let [peak, second_peak] = trace.hottest(end_s);
     let peaks = trace.peaks(end_s);
@@ -176,7 +178,13 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
         mid_a: plant.charging_a(&mid.moment.flow),
         mid_bank_a: mid.moment.flow.bank_a,
         mean_bank_a: if hours > 0.0 {
-            gained_ah / hours / plant.bank.charge_efficiency
+            mean_bank_a(
+                plant.bank.capacity_ah,
+                trace.charge_at(end_s),
+                from,
+                plant.bank.charge_efficiency,
+                end_s / 60.0,
+            )
         } else {
             start.moment.flow.bank_a
         },
@@ -199,14 +207,14 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
         peak_load: peaks.main,
         second_peak_load: peaks.second,
         mid_efficiency_pct: if given_w > 0.0 {
-            100.0 * given_w / mid.moment.shaft_w()
+            percent(given_w, mid.moment.shaft_w())
         } else {
             0.0
         },
         shaft_kwh,
         alternator_ah: trace.alternator_ah(end_s),
         bank_energy_pct: bank_energy_pct(plant, &series),
-        fuel_l: plant.fuel.idle_l_h * hours + marginal_fuel_l,
+        fuel_l: run_l(plant.fuel.idle_l_h, hours, marginal_fuel_l),
         marginal_fuel_l,
         limit_shares: shares(&stretches),
         stretches,
@@ -284,7 +292,7 @@ fn air_settles_min(series: &[Moment]) -> Option<f64> {
 
 fn bank_energy_pct(plant: &Plant, series: &[Moment]) -> f64 {
     bank_volts(plant, series).map_or(0.0, |(rest_v, charging_v)| {
-        100.0 * plant.bank.charge_efficiency * rest_v / charging_v
+        kept_energy_pct(plant.bank.charge_efficiency, rest_v, charging_v)
     })
 }
 

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::analysis::engine_day::{DailyRun, DayNeed, DayTrouble, daily_run};
+use crate::physics::fuel::{marginal_l, run_l};
 use crate::simulation::plant::Plant;
 
 /// The daily engine time.
@@ -56,7 +57,7 @@ pub(super) fn day_report(plant: &Plant, day: &DayNeed) -> DayReport {
         },
         DailyRun::Runs(runs) => {
             let hours = runs.hours();
-            let marginal_fuel_l = plant.marginal_fuel_l_h(1000.0) * runs.shaft_kwh;
+            let marginal_fuel_l = marginal_l(plant.marginal_l_kwh(), runs.shaft_kwh);
             DayReport {
                 engine_hours: Some(hours),
                 runs: runs.runs,
@@ -64,7 +65,7 @@ pub(super) fn day_report(plant: &Plant, day: &DayNeed) -> DayReport {
                 from_pct: Some(100.0 * runs.from),
                 mean_bank_a: Some(runs.mean_bank_a(plant.bank.charge_efficiency)),
                 shaft_kwh: Some(runs.shaft_kwh),
-                fuel_l: Some(plant.fuel.idle_l_h * hours + marginal_fuel_l),
+                fuel_l: Some(run_l(plant.fuel.idle_l_h, hours, marginal_fuel_l)),
                 marginal_fuel_l: Some(marginal_fuel_l),
                 ..blank
             }

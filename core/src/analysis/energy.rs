@@ -7,7 +7,10 @@ use serde::Serialize;
 use hours::{DayHours, SolarStorage};
 
 use crate::analysis::solar_day::solar_day;
-use crate::boat::{Basis, DayUse, RowUse, Worksheet, half_full_v, kept, load_rows, total};
+use crate::boat::{Basis, DayUse, RowUse, Worksheet, half_full_v, load_rows, saved, total};
+use crate::physics::charging::{
+    autonomy_days, charge_ah, energy_wh, mean_draw_a as mean_a, rest_ah, saved_ah, usable_ah,
+};
 
 /// A day's energy, in and out.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -54,9 +57,9 @@ pub fn energy(sheet: &Worksheet) -> Energy {
     };
     let (anchor, under_way) = match inputs.daily.basis {
         Basis::Figure => {
-            let use_ah = inputs.daily.use_ah * kept(sheet);
+            let use_ah = saved_ah(inputs.daily.use_ah, saved(sheet));
             let day = DayUse {
-                use_wh: use_ah * bank_v,
+                use_wh: energy_wh(use_ah, bank_v),
                 use_ah,
                 night_share_pct: inputs.daily.night_share_pct,
             };
@@ -70,15 +73,19 @@ pub fn energy(sheet: &Worksheet) -> Energy {
     let solar_day = solar_day(inputs, inputs.sun.month);
     let sun_wh = solar_day.day_wh();
     let sun = DayHours::new(&anchor, &solar_day, bank_v).split(&SolarStorage::of(inputs));
-    let window = (inputs.window_high_pct() - inputs.window_low_pct()).max(0.0) / 100.0;
-    let usable_ah = window * inputs.bank.capacity_ah * inputs.given_share(anchor.use_ah / 24.0);
-    let rest_ah = (anchor.use_ah - sun.direct_ah - sun.stored_ah).max(0.0);
+    let usable_ah = usable_ah(
+        inputs.window_high_pct() / 100.0,
+        inputs.window_low_pct() / 100.0,
+        inputs.bank.capacity_ah,
+        inputs.given_share(mean_a(anchor.use_ah)),
+    );
+    let rest_ah = rest_ah(anchor.use_ah, sun.direct_ah, sun.stored_ah);
     Energy {
         bank_v,
         anchor,
         under_way,
         sun_wh,
-        sun_ah: sun_wh / bank_v,
+        sun_ah: charge_ah(sun_wh, bank_v),
         sun_direct_ah: sun.direct_ah,
         sun_stored_ah: sun.stored_ah,
         rest_ah,
@@ -88,7 +95,7 @@ pub fn energy(sheet: &Worksheet) -> Energy {
             0.0
         },
         usable_ah,
-        autonomy_days: (rest_ah > 0.0).then(|| usable_ah / rest_ah),
+        autonomy_days: (rest_ah > 0.0).then(|| autonomy_days(usable_ah, rest_ah)),
         rows,
     }
 }

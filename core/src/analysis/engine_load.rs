@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use crate::analysis::charging_run::RunReport;
 use crate::boat::Inputs;
+use crate::physics::drive::{belts_kw, mean_belts_kw, percent};
 use crate::simulation::plant::Plant;
 
 /// What the alternators ask of the engine.
@@ -25,19 +26,19 @@ pub struct EngineReport {
 
 pub(super) fn engine_report(inputs: &Inputs, plant: &Plant, run: &RunReport) -> EngineReport {
     let available_kw = inputs.available_kw();
-    let peak_kw = run.peak_shaft_w / 1000.0 / plant.belt_efficiency;
+    let peak_kw = belts_kw(run.peak_shaft_w, plant.belt_efficiency);
     let hours = run.minutes / 60.0;
     let mean_kw = if hours > 0.0 {
-        run.shaft_kwh / hours / plant.belt_efficiency
+        mean_belts_kw(run.shaft_kwh, hours, plant.belt_efficiency)
     } else {
         peak_kw
     };
     EngineReport {
         available_kw,
         peak_kw,
-        peak_share_pct: 100.0 * peak_kw / available_kw,
-        mean_share_pct: 100.0 * mean_kw / available_kw,
+        peak_share_pct: percent(peak_kw, available_kw),
+        mean_share_pct: percent(mean_kw, available_kw),
         idle_l_h: plant.fuel.idle_l_h,
-        marginal_l_kwh: plant.marginal_fuel_l_h(1000.0),
+        marginal_l_kwh: plant.marginal_l_kwh(),
     }
 }

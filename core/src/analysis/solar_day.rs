@@ -3,9 +3,9 @@
 use std::f64::consts::PI;
 
 use crate::boat::{Inputs, Month, SunBasis};
-use crate::physics::solar::sun_wh;
 use crate::physics::solar::{
-    FULL_SUN_MJ, MIDDLE_DAYS, SunPlace, cell_c, daylight_h, heat_factor, hour_shares,
+    MIDDLE_DAYS, SunPlace, cell_c, daylight_h, full_sun_hours, heat_factor, hour_shares, sun_wh,
+    warm_yield,
 };
 
 /// A mean day of a month.
@@ -13,6 +13,9 @@ use crate::physics::solar::{
 pub struct SolarDay {
     /// Hours of full sun on a level surface that would give the same energy.
     pub full_hours: f64,
+    /// Sun on a level square metre outside the air \[MJ/m²\]; none where the user
+    /// gives the hours.
+    pub outside_air_mj: Option<f64>,
     /// From sunrise to sunset \[h\].
     pub daylight_h: f64,
     /// What the panels give in each hour \[W\], the first from 0 to 1 o'clock
@@ -45,6 +48,7 @@ pub fn solar_day(inputs: &Inputs, month: Month) -> SolarDay {
             let day_wh = sun_wh(sun.panel_w, sun.full_hours, yield_share);
             SolarDay {
                 full_hours: sun.full_hours,
+                outside_air_mj: None,
                 daylight_h: 12.0,
                 hours_w: hour_shares(0.5 * PI).map(|share| share * day_wh).collect(),
                 given_wh: Some(day_wh),
@@ -54,16 +58,21 @@ pub fn solar_day(inputs: &Inputs, month: Month) -> SolarDay {
             let day = MIDDLE_DAYS.get(month as usize).copied().unwrap_or(1.0);
             let place = SunPlace::on(day);
             let sunset = place.sunset_rad(sun.latitude_deg);
-            let mj = sun.clearness * place.outside_air_mj(sun.latitude_deg);
-            let full_hours = mj / FULL_SUN_MJ;
+            let outside_air_mj = place.outside_air_mj(sun.latitude_deg);
+            let full_hours = full_sun_hours(sun.clearness, outside_air_mj);
             let panels_w = |share: f64| {
                 let w_m2 = 1000.0 * full_hours * share;
                 let cells_c = cell_c(inputs.space.outside_c, w_m2, sun.noct_c);
                 let factor = heat_factor(cells_c, sun.heat_loss_pct_k / 100.0);
-                sun_wh(sun.panel_w, full_hours * share, yield_share * factor)
+                sun_wh(
+                    sun.panel_w,
+                    full_hours * share,
+                    warm_yield(yield_share, factor),
+                )
             };
             SolarDay {
                 full_hours,
+                outside_air_mj: Some(outside_air_mj),
                 daylight_h: daylight_h(sunset),
                 hours_w: hour_shares(sunset).map(panels_w).collect(),
                 given_wh: None,

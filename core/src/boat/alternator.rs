@@ -314,6 +314,6 @@ impl Inputs {
 
     /// Alternator shaft speed at an engine speed \[rpm\].
     pub fn shaft_rpm(&self, engine_rpm: f64) -> f64 {
-        self.alt.pulley_ratio * engine_rpm
+        crate::physics::drive::shaft_rpm(self.alt.pulley_ratio, engine_rpm)
     }
 }

@@ -5,8 +5,9 @@ use crate::boat::section;
 use crate::boat::{choose, number, optional};
 use crate::physics::battery::{
     AGM, Bank as PhysicalBank, COMPENSATION_MV, Cells, FLOODED, GEL, LeadKind, compensated_v,
-    lfp_cold_factor, lfp_resistance_ohm, peukert_hours,
+    lfp_cold_factor,
 };
+use crate::physics::charging::{lithium_ohm, ohm, peukert_share};
 use crate::schema::{choice, effects};
 use crate::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, MILLIOHM, MILLIVOLT_PER_CELL_KELVIN, OHM_AMPERE_HOUR, PERCENT,
@@ -228,12 +229,9 @@ impl Inputs {
     /// less than its 20-hour rating to a harder draw, by Peukert's law. A
     /// gentler one is not credited with more.
     pub fn given_share(&self, draw_a: f64) -> f64 {
-        const RATED_H: f64 = 20.0;
-        let capacity_ah = self.bank.capacity_ah;
         match self.bank.chemistry.lead() {
             Some(lead) if draw_a > 0.0 => {
-                let hours = peukert_hours(capacity_ah, RATED_H, draw_a, lead.peukert);
-                (draw_a * hours / capacity_ah).min(1.0)
+                peukert_share(draw_a, self.bank.capacity_ah, lead.peukert)
             }
             _ => 1.0,
         }
@@ -248,12 +246,14 @@ impl Inputs {
             capacity_ah,
             cells: match self.bank.chemistry.lead() {
                 Some(kind) => Cells::Lead(kind.at_temperature(self.bank.temperature_c)),
-                None => Cells::Lfp(
-                    lfp_resistance_ohm(self.bank.resistance_ohm_ah, blocks, capacity_ah)
-                        * lfp_cold_factor(self.bank.temperature_c),
-                ),
+                None => Cells::Lfp(lithium_ohm(
+                    self.bank.resistance_ohm_ah,
+                    blocks,
+                    capacity_ah,
+                    lfp_cold_factor(self.bank.temperature_c),
+                )),
             },
-            harness_ohm: self.bank.harness_mohm / 1000.0,
+            harness_ohm: ohm(self.bank.harness_mohm),
             compensation_v: self.lead_shift_v(),
             charge_efficiency: self
                 .bank

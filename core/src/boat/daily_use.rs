@@ -3,6 +3,8 @@
 use serde::Serialize;
 
 use crate::boat::{Basis, Current, When, Worksheet};
+use crate::physics::charging::{charge_ah, mean_draw_a as mean_a, part_wh, saved_ah};
+use crate::physics::drive::percent;
 
 /// Use of one day.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -37,10 +39,10 @@ pub fn inverter_wh(mains_wh: f64, efficiency: f64, idle_w: f64, on_h: f64) -> f6
 /// What the boat draws on average at anchor \[A\].
 pub fn mean_draw_a(sheet: &Worksheet) -> f64 {
     match sheet.inputs.daily.basis {
-        Basis::Figure => sheet.inputs.daily.use_ah * kept(sheet) / 24.0,
+        Basis::Figure => mean_a(saved_ah(sheet.inputs.daily.use_ah, saved(sheet))),
         Basis::Listed => {
             let bank_v = half_full_v(sheet);
-            total(&load_rows(sheet, bank_v), bank_v, |row| row.anchor_wh).use_ah / 24.0
+            mean_a(total(&load_rows(sheet, bank_v), bank_v, |row| row.anchor_wh).use_ah)
         }
     }
 }
@@ -54,9 +56,9 @@ pub fn house_load_a(sheet: &Worksheet) -> f64 {
         .unwrap_or_else(|| mean_draw_a(sheet))
 }
 
-/// What lighter loads leave of the use, 0 to 1.
-pub(crate) fn kept(sheet: &Worksheet) -> f64 {
-    1.0 - sheet.inputs.daily.saved_pct / 100.0
+/// What lighter loads save of the use, 0 to 1.
+pub(crate) fn saved(sheet: &Worksheet) -> f64 {
+    sheet.inputs.daily.saved_pct / 100.0
 }
 
 /// The bank's voltage at rest, half full \[V\].
@@ -67,7 +69,7 @@ pub(crate) fn half_full_v(sheet: &Worksheet) -> f64 {
 pub(crate) fn load_rows(sheet: &Worksheet, bank_v: f64) -> Vec<RowUse> {
     let daily = &sheet.inputs.daily;
     let efficiency = daily.inverter_efficiency_pct / 100.0;
-    let kept = kept(sheet);
+    let kept = 1.0 - saved(sheet);
     let mut mains = false;
     let mut rows: Vec<RowUse> = sheet
         .loads
@@ -109,12 +111,12 @@ pub(crate) fn total(rows: &[RowUse], bank_v: f64, wh: impl Fn(&RowUse) -> f64) -
     // Begun at +0: the sum of nothing is −0 otherwise.
     let sum = |part: &dyn Fn(&RowUse) -> f64| rows.iter().map(part).fold(0.0, |a, b| a + b);
     let use_wh = sum(&wh);
-    let night_wh = sum(&|row| wh(row) * row.night_share_pct / 100.0);
+    let night_wh = sum(&|row| part_wh(wh(row), row.night_share_pct / 100.0));
     DayUse {
         use_wh,
-        use_ah: use_wh / bank_v,
+        use_ah: charge_ah(use_wh, bank_v),
         night_share_pct: if use_wh > 0.0 {
-            100.0 * night_wh / use_wh
+            percent(night_wh, use_wh)
         } else {
             0.0
         },

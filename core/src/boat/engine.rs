@@ -4,7 +4,7 @@ use crate::boat::Inputs;
 use crate::boat::section;
 use crate::boat::{choose, number, optional};
 use crate::physics::torque;
-use crate::physics::torque::torque_share;
+use crate::physics::torque::{available_kw, speed_share, torque_share};
 use crate::schema::{choice, effects};
 use crate::units::{
     CELSIUS, KILOGRAM_PER_LITRE, KILOJOULE_PER_KELVIN, KILOWATT, LITRE_SWEPT,
@@ -121,8 +121,9 @@ impl Inputs {
     /// Power it has at the charging speed \[kW\]: less torque than at its
     /// highest speed as it comes near idle, see [`torque_share`].
     pub fn available_kw(&self) -> f64 {
-        let speed_share = (self.eng.rpm / self.eng.top_rpm).min(1.0);
-        self.rated_kw() * speed_share * torque_share(speed_share, self.eng.injection.torque_foot())
+        let share = speed_share(self.eng.rpm, self.eng.top_rpm);
+        let torque = torque_share(share, self.eng.injection.torque_foot());
+        available_kw(self.rated_kw(), share, torque)
     }
 
     /// Heat the block gives the space for each kelvin between them \[W/K\].

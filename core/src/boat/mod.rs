@@ -41,7 +41,7 @@ pub use cable::{Cable, Copper, Flag, Insulation, Place as CablePlace};
 pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
 pub use daily_use::{DayUse, RowUse, house_load_a, inverter_wh, mean_draw_a};
-pub(crate) use daily_use::{half_full_v, kept, load_rows, total};
+pub(crate) use daily_use::{half_full_v, load_rows, saved, total};
 pub use demo::demo;
 #[cfg(test)]
 pub(crate) use done::COMMISSIONING_STEPS;
@@ -78,6 +78,14 @@ impl Key {
     /// Every input, in worksheet order.
     pub fn all() -> impl Iterator<Item = Key> {
         SectionId::ALL.iter().flat_map(|section| section.keys())
+    }
+
+    /// The input at a place of its section, such as `Alternator::rated_a`.
+    pub(crate) const fn at(section: SectionId, place: u8) -> Key {
+        Key {
+            section,
+            field: place,
+        }
     }
 
     /// The input of that name, as [`Key::name`] writes it.

@@ -77,6 +77,15 @@ macro_rules! section {
             )+];
         }
 
+        const _: () = {
+            #[allow(non_camel_case_types)]
+            enum Ordinal { $($field,)+ }
+
+            /// Each input's place in its section, for a [`Key`](crate::boat::Key).
+            #[allow(non_upper_case_globals, dead_code)]
+            impl $name { $(pub(crate) const $field: u8 = Ordinal::$field as u8;)+ }
+        };
+
         impl Default for $name {
             fn default() -> Self {
                 $(

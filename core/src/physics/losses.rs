@@ -3,22 +3,13 @@
 //! Loss by loss after M. Örn, "Towards better alternator efficiency", MSc
 //! thesis, Linköping University, 2014 (abstract seen; the split is from memory).
 
-use std::f64::consts::PI;
-
-use crate::physics::copper;
+use crate::physics::loss_terms::{
+    LEAST_COPPER, copper_20c_w, copper_w, diode_w, fan_w, field_20c_w, field_w, iron_w,
+    phase_20c_ohm, rated_copper_w, rated_loss_w, rest_of_rated_w, total_w,
+};
 use crate::physics::output::{CurveAtSpeed, OutputCurve};
 
-/// Copper loss of a three-phase winding behind a bridge over R·I²: π²/6, from
-/// I_phase = π/(3√2)·I, the rms of the fundamental when the bridge conducts
-/// without gaps.
-pub const COPPER_FACTOR: f64 = PI * PI / 6.0;
-
-/// Winding temperature at which the rated efficiency is taken \[°C\].
-pub(crate) const RATED_WINDING_C: f64 = 110.0;
-/// Speed that efficiency, iron and fan loss are stated at \[rpm\].
-pub(crate) const RATED_RPM: f64 = 6000.0;
-/// Exponent of iron loss with speed; measured 1.40 to 1.50.
-pub(crate) const IRON_EXPONENT: f64 = 1.5;
+pub use crate::physics::loss_terms::COPPER_FACTOR;
 
 /// What is known of a machine's losses.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -42,8 +33,9 @@ pub struct RatedLosses {
 pub struct LossModel {
     /// Resistance of one phase as if in star, at 20 °C \[Ω\].
     pub phase_20c_ohm: f64,
-    pub(crate) iron_w: f64,
-    pub(crate) fan_w: f64,
+    rated_loss_w: f64,
+    iron_share: f64,
+    fan_share: f64,
     fan_exponent: f64,
     field_w: f64,
     flux_exponent: f64,
@@ -70,7 +62,13 @@ pub struct Losses {
 impl Losses {
     /// Their sum \[W\].
     pub fn total_w(&self) -> f64 {
-        self.copper_w + self.diode_w + self.field_w + self.iron_w + self.fan_w
+        total_w(
+            self.copper_w,
+            self.diode_w,
+            self.field_w,
+            self.iron_w,
+            self.fan_w,
+        )
     }
 }
 
@@ -78,21 +76,24 @@ impl LossModel {
     /// Splits the rated loss V·I·(1/η − 1): iron and fan take their shares,
     /// diodes 2·Vd·I, the field its power, and the copper the rest.
     pub fn calibrate(rated: &RatedLosses, curve: &OutputCurve) -> LossModel {
-        let loss_w = curve.test_v * rated.rated_a * (1.0 / rated.efficiency - 1.0);
-        let iron_w = rated.iron_share * loss_w;
-        let fan_w = rated.fan_share * loss_w;
-        let rest_w = loss_w - iron_w - fan_w - 2.0 * curve.diode_v * rated.rated_a - rated.field_w;
-        let least_w = 0.05 * loss_w;
-        let copper_w = rest_w.max(least_w);
+        let loss_w = rated_loss_w(curve.test_v, rated.rated_a, rated.efficiency);
+        let rest_w = rest_of_rated_w(
+            loss_w,
+            rated.iron_share,
+            rated.fan_share,
+            curve.diode_v,
+            rated.rated_a,
+            rated.field_w,
+        );
         LossModel {
-            phase_20c_ohm: copper_w
-                / (COPPER_FACTOR * rated.rated_a.powi(2) * copper::ratio(RATED_WINDING_C)),
-            iron_w,
-            fan_w,
+            phase_20c_ohm: phase_20c_ohm(rated_copper_w(rest_w, loss_w), rated.rated_a),
+            rated_loss_w: loss_w,
+            iron_share: rated.iron_share,
+            fan_share: rated.fan_share,
             fan_exponent: rated.fan_exponent,
             field_w: rated.field_w,
             flux_exponent: 1.0 / curve.field_exponent,
-            plausible: rest_w > least_w,
+            plausible: rest_w > LEAST_COPPER * loss_w,
         }
     }
 
@@ -101,10 +102,15 @@ impl LossModel {
         LossesAtSpeed {
             model: *self,
             curve: curve.at_speed(shaft_rpm),
-            field_20c_w: self.field_w / copper::ratio(curve.rotor_c),
-            two_drops_v: 2.0 * curve.diode_v,
-            iron_w: self.iron_w * (shaft_rpm / RATED_RPM).powf(IRON_EXPONENT),
-            fan_w: self.fan_w * (shaft_rpm / RATED_RPM).powf(self.fan_exponent),
+            field_20c_w: field_20c_w(self.field_w, curve.rotor_c, 1.0, 1.0),
+            diode_v: curve.diode_v,
+            iron_w: iron_w(self.iron_share, self.rated_loss_w, shaft_rpm, 1.0),
+            fan_w: fan_w(
+                self.fan_share,
+                self.rated_loss_w,
+                shaft_rpm,
+                self.fan_exponent,
+            ),
         }
     }
 }
@@ -115,7 +121,7 @@ pub struct LossesAtSpeed {
     model: LossModel,
     curve: CurveAtSpeed,
     field_20c_w: f64,
-    two_drops_v: f64,
+    diode_v: f64,
     iron_w: f64,
     fan_w: f64,
 }
@@ -139,14 +145,13 @@ pub struct OpenLosses {
 impl LossesAtSpeed {
     /// At a current and voltage.
     ///
-    /// The field follows the flux backwards through saturation:
-    /// field power ∝ (φ²)^(1/s)·ρ(T_rotor), with φ² and s from the output curve.
+    /// What the square of the flux multiplies was worked out at a flux of one.
     pub fn at(&self, amperes: f64, volts: f64) -> OpenLosses {
         let flux_square = self.curve.flux_square(amperes, volts);
         OpenLosses {
-            copper_20c_w: COPPER_FACTOR * self.model.phase_20c_ohm * amperes * amperes,
+            copper_20c_w: copper_20c_w(self.model.phase_20c_ohm, amperes),
             field_20c_w: self.field_20c_w * flux_square.powf(self.model.flux_exponent),
-            diode_w: self.two_drops_v * amperes,
+            diode_w: diode_w(self.diode_v, amperes),
             iron_w: self.iron_w * flux_square,
             fan_w: self.fan_w,
         }
@@ -157,9 +162,9 @@ impl OpenLosses {
     /// With winding and rotor at these temperatures \[°C\].
     pub fn with(&self, winding_c: f64, rotor_c: f64) -> Losses {
         Losses {
-            copper_w: self.copper_20c_w * copper::ratio(winding_c),
+            copper_w: copper_w(self.copper_20c_w, winding_c),
             diode_w: self.diode_w,
-            field_w: self.field_20c_w * copper::ratio(rotor_c),
+            field_w: field_w(self.field_20c_w, rotor_c),
             iron_w: self.iron_w,
             fan_w: self.fan_w,
         }

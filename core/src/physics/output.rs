@@ -9,10 +9,10 @@
 //! up to a quarter too high near it.
 
 use crate::physics::copper;
-
-/// Rotor temperature of an alternator that has stood \[°C\], at which plates
-/// that say nothing else are taken to be read: common practice, no source.
-pub const COLD_ROTOR_C: f64 = 25.0;
+use crate::physics::full_field::{
+    cold_field, full_field_a, infinite_through_points_a, infinite_through_rating_a, square_slope,
+    zero_below_rating_rpm, zero_through_points_rpm,
+};
 
 /// Full-field output against speed, voltage and rotor temperature.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -35,9 +35,11 @@ pub struct OutputCurve {
 
 /// I∞ and n₀ from one point and n₀: I∞ = I / √(1 − (n₀/n)²). \[A\] \[rpm\]
 pub fn through_rating(rated_a: f64, rated_rpm: f64, zero_rpm: f64) -> (f64, f64) {
-    let zero_rpm = zero_rpm.min(0.95 * rated_rpm);
-    let share = (1.0 - (zero_rpm / rated_rpm).powi(2)).sqrt();
-    (rated_a / share, zero_rpm)
+    let zero_rpm = zero_below_rating_rpm(zero_rpm, rated_rpm);
+    (
+        infinite_through_rating_a(rated_a, zero_rpm, rated_rpm),
+        zero_rpm,
+    )
 }
 
 /// I∞ and n₀ through two points: I² is linear in 1/n². \[A\] \[rpm\]
@@ -46,12 +48,11 @@ pub fn through_rating(rated_a: f64, rated_rpm: f64, zero_rpm: f64) -> (f64, f64)
 /// point lower, or so much higher that output would begin above the slow one.
 pub fn through_points(slow: (f64, f64), fast: (f64, f64)) -> Option<(f64, f64)> {
     let ((slow_rpm, slow_a), (fast_rpm, fast_a)) = (slow, fast);
-    let (x, y) = (slow_rpm.powi(-2), fast_rpm.powi(-2));
-    let slope = (slow_a * slow_a - fast_a * fast_a) / (x - y);
-    let square = fast_a * fast_a - slope * y;
-    let zero_square = -slope / square;
-    (slow_rpm < fast_rpm && slope < 0.0 && square > 0.0 && zero_square * x < 1.0)
-        .then(|| (square.sqrt(), zero_square.sqrt()))
+    let slope = square_slope(slow_a, fast_a, slow_rpm, fast_rpm);
+    let infinite_a = infinite_through_points_a(fast_a, slope, fast_rpm);
+    let zero_rpm = zero_through_points_rpm(slope, infinite_a);
+    (slow_rpm < fast_rpm && slope < 0.0 && infinite_a > 0.0 && zero_rpm < slow_rpm)
+        .then_some((infinite_a, zero_rpm))
 }
 
 impl OutputCurve {
@@ -69,11 +70,7 @@ impl OutputCurve {
     }
 
     /// Most the machine gives \[A\] at a shaft speed, output voltage and rotor
-    /// temperature: I∞·xˢ·√(1 − (n₀·v·x^(−s₀)/n)²).
-    ///
-    /// The split of the heat's effect in two exponents is our own reasoning:
-    /// at speed the machine is nearly short-circuited and follows the field,
-    /// near its beginning the iron is saturated and it hardly does.
+    /// temperature, as [`full_field_a()`].
     pub fn full_field_a(&self, shaft_rpm: f64, volts: f64, rotor_c: f64) -> f64 {
         let here = self.at_speed(shaft_rpm);
         here.full_field(volts, here.field_per_v(rotor_c)).0
@@ -82,7 +79,16 @@ impl OutputCurve {
     /// Most it gives at a shaft speed with a cold rotor, at the voltage of its
     /// rating \[A\]: more than the plate says where that was read warmed up.
     pub fn cold_full_field_a(&self, shaft_rpm: f64) -> f64 {
-        self.full_field_a(shaft_rpm, self.test_v, COLD_ROTOR_C)
+        let field = cold_field(self.rotor_c);
+        full_field_a(
+            self.infinite_a,
+            field,
+            self.field_exponent,
+            self.zero_rpm,
+            shaft_rpm,
+            1.0,
+            self.speed_exponent,
+        )
     }
 }
 
@@ -100,13 +106,14 @@ pub struct CurveAtSpeed {
 
 impl CurveAtSpeed {
     /// Field current over that of the rating, at full field, for each volt, with
-    /// the rotor at a temperature \[°C\]: x = (V/V_ref)·ρ(T_ref)/ρ(T_rotor).
+    /// the rotor at a temperature \[°C\]: [`relative_field()`] over the voltage.
     pub fn field_per_v(&self, rotor_c: f64) -> f64 {
         self.field_per_v / copper::ratio(rotor_c)
     }
 
     /// Full-field output and its slope against voltage \[A\] \[A/V\], as
-    /// [`OutputCurve::full_field_a`], with the relative field for each volt.
+    /// [`full_field_a()`], with the relative field for each volt: its quick form
+    /// for the innermost loop, which a test holds to it.
     pub fn full_field(&self, volts: f64, field_per_v: f64) -> (f64, f64) {
         let x = volts * field_per_v;
         if x <= 0.0 {
@@ -128,9 +135,8 @@ impl CurveAtSpeed {
         (amperes, amperes * relative)
     }
 
-    /// Square of the flux over that of the rating, for a current and voltage:
-    /// φ² = (I/I∞)² + (n₀·v/n)², the second part no more than 1: below n₀ the
-    /// flux is what the field can make, and no current flows.
+    /// Square of the flux over that of the rating, for a current and voltage, as
+    /// [`flux_square`](crate::physics::full_field::flux_square()): its quick form, which a test holds to it.
     pub fn flux_square(&self, amperes: f64, volts: f64) -> f64 {
         let open = self.zero_per_v * (volts + self.drop_v).max(0.0);
         (amperes * self.one_over_infinite).powi(2) + (open * open).min(1.0)

@@ -3,6 +3,9 @@
 
 use std::f64::consts::PI;
 
+use crate::formula::formula;
+use crate::physics::sources;
+
 /// Days of the year whose sun is about the mean of their month, January
 /// first: S. A. Klein, "Calculation of monthly average insolation on tilted
 /// surfaces", Solar Energy 19, 325–329, 1977 (from memory).
@@ -12,6 +15,21 @@ pub const MIDDLE_DAYS: [f64; 12] = [
 
 /// Energy of an hour of full sun, 1000 W/m² \[MJ/m²\].
 pub const FULL_SUN_MJ: f64 = 3.6;
+
+/// Hours of full sun that give a day's energy \[h\]: what reaches the ground (part
+/// of 0 to 1) of the sun on a level square metre outside the air \[MJ/m²\]; an
+/// hour of full sun is 3.6 MJ.
+#[formula(symbol = "h_sun", unit = "h", source = sources::SOLAR)]
+pub fn full_sun_hours(#[symbol("K")] clearness: f64, #[symbol("H₀")] outside_air_mj: f64) -> f64 {
+    clearness * outside_air_mj / FULL_SUN_MJ
+}
+
+/// Part of their label that panels give, 0 to 1: what a cool panel would, and
+/// what heat leaves of it.
+#[formula(symbol = "η", unit = "", source = sources::SOLAR)]
+pub fn warm_yield(#[symbol("η_sun")] yield_share: f64, #[symbol("k_heat")] heat: f64) -> f64 {
+    yield_share * heat
+}
 
 /// Where the sun stands on a day.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -120,6 +138,11 @@ pub fn heat_factor(cell_c: f64, loss_per_k: f64) -> f64 {
 /// Energy from panels \[W·h\]: label power \[W\] times hours of full sun times
 /// yield (0 to 1); J. A. Duffie, W. A. Beckman, "Solar Engineering of Thermal
 /// Processes" (from memory), for the idea of full-sun hours.
-pub fn sun_wh(panel_w: f64, full_hours: f64, yield_share: f64) -> f64 {
+#[formula(symbol = "E_sun", unit = "W·h", source = sources::SOLAR)]
+pub fn sun_wh(
+    #[symbol("P_sun")] panel_w: f64,
+    #[symbol("h_sun")] full_hours: f64,
+    #[symbol("η_sun")] yield_share: f64,
+) -> f64 {
     panel_w * full_hours * yield_share
 }

@@ -10,6 +10,10 @@
 
 use crate::numerics::{bracketed_root, linear};
 use crate::physics::copper::COEFFICIENT_PER_K;
+pub use crate::physics::heat_balance::fan_factor;
+use crate::physics::heat_balance::{
+    body_heat_w, heat_to_air_w, inlet_c, rotor_c, size, to_air_w_k, to_body_w_k,
+};
 use crate::physics::losses::{Losses, LossesAtSpeed, OpenLosses};
 use crate::physics::output::OutputCurve;
 
@@ -37,8 +41,12 @@ const RECTIFIER_CAPACITY_FIXED: f64 = 40.0;
 
 /// Part of the cooling that does not come from the fan.
 pub(crate) const STILL_AIR: f64 = 0.15;
+/// The other part of it.
+pub(crate) const FAN_AIR: f64 = 1.0 - STILL_AIR;
 /// Part of the fan and bearing loss that warms the body; the rest leaves as warm air.
 pub const FAN_HEAT_IN_BODY: f64 = 0.3;
+/// That rest.
+pub(crate) const FAN_HEAT_IN_AIR: f64 = 1.0 - FAN_HEAT_IN_BODY;
 
 /// Temperatures of the machine and its air \[°C\].
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -91,7 +99,7 @@ pub struct Build {
 impl Build {
     /// Its surfaces against those of the machine the conductances are given for.
     pub fn size(&self) -> f64 {
-        (self.rated_w / SHARES_OF_W).powf(SHARES_EXPONENT)
+        size(self.rated_w)
     }
 }
 
@@ -124,25 +132,16 @@ pub struct ThermalNetwork {
     pub rotor_rise_k: f64,
 }
 
-/// How cooling follows the fan: (0.15 + 0.85·(n/n_ref)^m).
-///
-/// Fan flow grows with speed and heat transfer with flow to the power 0.5 to
-/// 0.8: F. P. Incropera, D. P. DeWitt, "Fundamentals of Heat and Mass
-/// Transfer" (from memory).
-pub fn fan_factor(shaft_rpm: f64, anchor_rpm: f64, exponent: f64) -> f64 {
-    STILL_AIR + (1.0 - STILL_AIR) * (shaft_rpm / anchor_rpm).powf(exponent)
-}
-
 impl ThermalNetwork {
     /// A machine whose three air conductances are multiplied by `cooling`.
     pub fn new(build: &Build, cooling: f64) -> ThermalNetwork {
         let (size, mass_kg) = (build.size(), build.mass_kg);
         ThermalNetwork {
-            winding_air: WINDING_AIR * size * cooling,
-            body_air: BODY_AIR * size * cooling,
-            rectifier_air: RECTIFIER_AIR * size * cooling,
-            winding_body: WINDING_BODY * size,
-            rectifier_body: RECTIFIER_BODY * size,
+            winding_air: to_air_w_k(WINDING_AIR, size, cooling, 1.0),
+            body_air: to_air_w_k(BODY_AIR, size, cooling, 1.0),
+            rectifier_air: to_air_w_k(RECTIFIER_AIR, size, cooling, 1.0),
+            winding_body: to_body_w_k(WINDING_BODY, size),
+            rectifier_body: to_body_w_k(RECTIFIER_BODY, size),
             winding_j_k: WINDING_CAPACITY * mass_kg,
             body_j_k: BODY_CAPACITY * mass_kg,
             rectifier_j_k: RECTIFIER_CAPACITY * mass_kg + RECTIFIER_CAPACITY_FIXED,
@@ -181,23 +180,33 @@ impl ThermalNetwork {
 
     /// Rotor temperature \[°C\].
     pub fn rotor_c(&self, body_c: f64) -> f64 {
-        body_c + self.rotor_rise_k
+        rotor_c(body_c, self.rotor_rise_k)
     }
 
-    /// Air at the machine's inlet \[°C\]: T_air + β·(T_body − T_air), mixed
-    /// with what a hose brings. (That the hose's air also airs the space is left out.)
+    /// Air at the machine's inlet \[°C\]. (That the hose's air also airs the space
+    /// is left out.)
     pub fn inlet_c(&self, t: &Temperatures) -> f64 {
-        let drawn_c = t.air_c + self.recirculation * (t.body_c - t.air_c);
-        drawn_c + self.ducted * (self.duct_c - drawn_c)
+        inlet_c(
+            t.air_c,
+            self.recirculation,
+            t.body_c,
+            self.ducted,
+            self.duct_c,
+        )
     }
 
     /// Heat it gives to the air of the space \[W\].
     pub fn heat_to_air_w(&self, t: &Temperatures, losses: &Losses) -> f64 {
-        let inlet_c = self.inlet_c(t);
-        self.winding_air * (t.winding_c - inlet_c)
-            + self.body_air * (t.body_c - inlet_c)
-            + self.rectifier_air * (t.rectifier_c - inlet_c)
-            + (1.0 - FAN_HEAT_IN_BODY) * losses.fan_w
+        heat_to_air_w(
+            self.winding_air,
+            t.winding_c,
+            self.inlet_c(t),
+            self.body_air,
+            t.body_c,
+            self.rectifier_air,
+            t.rectifier_c,
+            losses.fan_w,
+        )
     }
 
     /// Rates of change of winding, body and rectifier \[K/s\].
@@ -208,11 +217,7 @@ impl ThermalNetwork {
         [
             (losses.copper_w - to_body_w - self.winding_air * (t.winding_c - inlet_c))
                 / self.winding_j_k,
-            (losses.iron_w
-                + losses.field_w
-                + FAN_HEAT_IN_BODY * losses.fan_w
-                + to_body_w
-                + plate_w
+            (body_heat_w(losses.iron_w, losses.field_w, losses.fan_w) + to_body_w + plate_w
                 - self.body_air * (t.body_c - inlet_c))
                 / self.body_j_k,
             (losses.diode_w - plate_w - self.rectifier_air * (t.rectifier_c - inlet_c))

@@ -1,5 +1,8 @@
 //! What torque a diesel has below its rated speed.
 
+use crate::formula::formula;
+use crate::physics::sources;
+
 /// Share of its rated torque that a diesel's full-load torque would have at a
 /// standstill if its curve went on to there: direct injection. Coefficients of
 /// the relation of Leiderman and Khlystov, from memory.
@@ -21,9 +24,27 @@ pub const CHAMBER: f64 = 0.6;
 /// rated torque; that is not counted on here, as a small engine's injection is
 /// rarely set as well as on the test bench (own reasoning). At a low idle it is
 /// 0.7 to 0.9: filling, injection and combustion are poor there.
-pub fn torque_share(speed_share: f64, at_standstill: f64) -> f64 {
+#[formula(symbol = "k_T", unit = "", source = sources::TORQUE)]
+pub fn torque_share(#[symbol("x")] speed_share: f64, #[symbol("k_0")] at_standstill: f64) -> f64 {
     let x = speed_share.clamp(0.0, 1.0);
-    (at_standstill + (2.0 - at_standstill) * x - x * x).min(1.0)
+    (at_standstill + (2.0 - at_standstill) * x - x.powi(2)).min(1.0)
+}
+
+/// Speed of an engine over its highest, no more than 1.
+#[formula(symbol = "x", unit = "", source = sources::TORQUE)]
+pub fn speed_share(#[symbol("n_E")] engine_rpm: f64, #[symbol("n_top")] top_rpm: f64) -> f64 {
+    (engine_rpm / top_rpm).min(1.0)
+}
+
+/// Power an engine has at a speed \[kW\], from that at its highest speed: power
+/// follows speed and torque.
+#[formula(symbol = "P_has", unit = "kW", source = sources::TORQUE)]
+pub fn available_kw(
+    #[symbol("P_E")] rated_kw: f64,
+    #[symbol("x")] speed_share: f64,
+    #[symbol("k_T")] torque_share: f64,
+) -> f64 {
+    rated_kw * speed_share * torque_share
 }
 
 #[cfg(test)]

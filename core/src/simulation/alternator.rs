@@ -2,8 +2,10 @@
 //! with what its regulator allows.
 
 use crate::boat::{Curve, Inputs, RegulatorKind, SensorPlace};
+use crate::physics::drive::shaft_rpm;
 use crate::physics::losses::{LossModel, LossesAtSpeed, OpenLosses, RatedLosses};
 use crate::physics::output::{CurveAtSpeed, OutputCurve, through_points, through_rating};
+use crate::physics::regulator::{folded, soft_start};
 use crate::physics::thermal::{
     Build, CalibrationPoint, Temperatures, ThermalNetwork, calibrate_cooling, fan_factor,
 };
@@ -129,7 +131,7 @@ impl CalibratedAlternator {
 
     /// At an engine speed \[rpm\].
     pub fn at_engine_rpm(&self, engine_rpm: f64) -> AlternatorAtSpeed {
-        let shaft_rpm = self.pulley_ratio * engine_rpm;
+        let shaft_rpm = shaft_rpm(self.pulley_ratio, engine_rpm);
         let fan = fan_factor(shaft_rpm, self.anchor_rpm, self.cooling_exponent);
         AlternatorAtSpeed {
             curve: self.curve,
@@ -202,9 +204,6 @@ impl AlternatorAtSpeed {
 
     /// Part of full field the regulator allows, 0 to 1, and why, at a time
     /// \[s\] after the start with its sensor at a temperature \[°C\].
-    ///
-    /// The fold-back goes from 1 to 0 across the band around the set-point:
-    /// (T_set + b/2 − T)/b. Common practice, no source.
     pub fn allowed(&self, seconds: f64, sensed_c: f64) -> (f64, Limit) {
         if !self.fits {
             return (0.0, Limit::WrongVoltage);
@@ -212,10 +211,9 @@ impl AlternatorAtSpeed {
         let Some(regulator) = &self.regulator else {
             return (1.0, Limit::Machine);
         };
-        let (set_point_c, band_k) = (regulator.set_point_c, regulator.band_k);
-        let fold = ((set_point_c + 0.5 * band_k - sensed_c) / band_k).clamp(0.0, 1.0);
+        let fold = folded(regulator.set_point_c, regulator.band_k, sensed_c);
         let ramp = if regulator.ramp_s > 0.0 {
-            (seconds / regulator.ramp_s).clamp(0.0, 1.0)
+            soft_start(seconds / 60.0, regulator.ramp_s / 60.0)
         } else {
             1.0
         };

@@ -2,6 +2,7 @@
 
 use crate::boat::{AfterStop, AirBasis, Breathing, Inputs};
 use crate::physics::air;
+use crate::physics::heat_balance::warming_c;
 use crate::physics::thermal::AirBalance;
 
 /// The engine space's air.
@@ -33,7 +34,7 @@ impl SpaceAir {
             }
             Breathing::Outside => 0.0,
         };
-        let blown_m3h = space.blower_m3h * space.blower_installed_pct / 100.0;
+        let blown_m3h = air::blown_m3h(space.blower_m3h, space.blower_installed_pct / 100.0);
         let leak_m3h = inputs.space_leak_m3h();
         let flow_m3h = drawn_m3h + blown_m3h + leak_m3h;
         let after_m3h = match space.blower_after {
@@ -59,7 +60,12 @@ impl SpaceAir {
 
     /// Temperature of the engine block \[°C\] at a time \[s\] after the start.
     pub fn engine_c(&self, seconds: f64) -> f64 {
-        self.engine_c + (self.start_c - self.engine_c) * (-seconds / self.warm_up_s).exp()
+        warming_c(
+            self.engine_c,
+            self.start_c,
+            seconds / 60.0,
+            self.warm_up_s / 60.0,
+        )
     }
 
     /// How that rate changes with time alone \[K/s²\], as the block warms up.

@@ -3,6 +3,7 @@
 
 use std::cell::Cell;
 
+use crate::physics::charging::{after_services_a, bank_a, charger_input_a, charger_output_a};
 use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
 use crate::simulation::moment::{Flow, Output, ThermalState};
@@ -27,7 +28,7 @@ impl Plant {
         // Most that may reach house and bank together, and why.
         let drawn_a = self.taken_a();
         let held_v = self.held_at(&main.t, &second.t);
-        let held_a = (held_v - terminals.rest_v) / terminals.ohm + drawn_a;
+        let held_a = bank_a(held_v, terminals.rest_v, terminals.ohm) + drawn_a;
         let taken_a = if self.linked {
             self.bank_limit_a + drawn_a
         } else {
@@ -150,15 +151,14 @@ impl Plant {
     /// What a converter's output \[A\] takes from the start battery's side:
     /// I_out·V_house/(η·V_start), and services on top \[A\].
     fn drawn_a(&self, converter: &Converter, out_a: f64, house_v: f64) -> f64 {
-        out_a * house_v / (converter.efficiency * self.start_v) + self.main_services_a()
+        charger_input_a(out_a, house_v, converter.efficiency, self.start_v) + self.main_services_a()
     }
 
     /// The main machine through the converter, given what it gives at the
     /// start battery.
     fn converted(&self, converter: &Converter, given: &SourceCurve, house_v: f64) -> SourceCurve {
-        let spare_w =
-            (given.amperes - self.main_services_a()).max(0.0) * converter.efficiency * self.start_v;
-        let able_a = spare_w / house_v;
+        let spare_a = after_services_a(given.amperes, self.main_services_a());
+        let able_a = charger_output_a(spare_a, converter.efficiency, self.start_v, house_v);
         if able_a < converter.most_a {
             SourceCurve {
                 amperes: able_a,

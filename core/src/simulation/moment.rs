@@ -1,5 +1,6 @@
 //! One moment aboard: how warm the alternators are, what flows, what is lost.
 
+use crate::physics::drive::power_w;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
@@ -66,7 +67,7 @@ impl Moment {
 
     /// Power the alternators give \[W\].
     pub fn given_w(&self) -> f64 {
-        let power = |output: &Output| output.amperes * output.volts;
+        let power = |output: &Output| power_w(output.amperes, output.volts);
         power(&self.flow.main) + power(&self.flow.second)
     }
 }

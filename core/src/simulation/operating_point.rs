@@ -3,6 +3,8 @@
 
 use crate::numerics::bracketed_root;
 use crate::physics::battery::Bank;
+use crate::physics::charging::terminal_v;
+use crate::physics::regulator::allowed_a;
 use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::moment::ThermalState;
@@ -52,7 +54,7 @@ impl Terminals {
         } else {
             self.giving_ohm
         };
-        (self.rest_v + bank_a * ohm).max(Self::COLLAPSED * self.rest_v)
+        terminal_v(self.rest_v, bank_a, ohm).max(Self::COLLAPSED * self.rest_v)
     }
 
     pub(super) fn slope(&self, bank_a: f64) -> f64 {
@@ -86,7 +88,7 @@ impl<'a> AlternatorState<'a> {
     /// Straight on a battery at a voltage.
     pub(super) fn on(&self, volts: f64) -> SourceCurve {
         let (full_a, slope) = self.unit.curve_here.full_field(volts, self.field_per_v);
-        let given_a = self.allowed * full_a;
+        let given_a = allowed_a(self.allowed, full_a);
         if self.unit.cap_a < given_a {
             SourceCurve {
                 amperes: self.unit.cap_a,

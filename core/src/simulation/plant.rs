@@ -2,7 +2,8 @@
 
 use crate::boat::{Inputs, SecondRole, WayKind};
 use crate::physics::battery::Bank;
-use crate::physics::fuel::Willans;
+use crate::physics::charging::charger_input_a;
+use crate::physics::fuel::{Willans, marginal_l_kwh};
 use crate::physics::losses::{Losses, OpenLosses};
 use crate::physics::thermal::Temperatures;
 use crate::simulation::alternator::AlternatorAtSpeed;
@@ -201,7 +202,13 @@ impl Plant {
     /// Fuel for a shaft power \[W\] of the alternators, on top of what turns the
     /// engine \[L/h\].
     pub fn marginal_fuel_l_h(&self, shaft_w: f64) -> f64 {
-        self.fuel.slope_l_h_kw * shaft_w / 1000.0 / self.belt_efficiency
+        self.marginal_l_kwh() * shaft_w / 1000.0
+    }
+
+    /// Fuel for a kilowatt-hour at the alternators' shafts, on top of what turns
+    /// the engine \[L/kW·h\].
+    pub fn marginal_l_kwh(&self) -> f64 {
+        marginal_l_kwh(self.fuel.slope_l_h_kw, self.belt_efficiency)
     }
 }
 
@@ -220,12 +227,12 @@ impl Alternators {
     }
 }
 
-/// What a converter turned round takes from the house bank \[A\]:
-/// I_services·V_start/(η·V_house).
+/// What a converter turned round takes from the house bank \[A\].
 fn back_a(inputs: &Inputs, house_v: f64) -> f64 {
     if !inputs.feeds_start_back() {
         return 0.0;
     }
     let way = &inputs.way;
-    way.services_a * way.start_v / (way.converter_efficiency_pct / 100.0 * house_v)
+    let efficiency = way.converter_efficiency_pct / 100.0;
+    charger_input_a(way.services_a, way.start_v, efficiency, house_v)
 }

@@ -33,7 +33,7 @@ pub fn formula(text: &str) -> String {
             _ if is_letter(sign) => {
                 taken = end(rest, 0, is_letter);
                 match part(rest, 0, taken) {
-                    word @ ("min" | "max") => out += word,
+                    word @ ("min" | "max" | "exp" | "ln") => out += word,
                     symbol => tagged(&mut out, "i", symbol),
                 }
             }

@@ -6,7 +6,7 @@ mod told;
 
 use std::cell::RefCell;
 
-use ampwright_core::working::{name, working_at, workings};
+use ampwright_core::explain::{name, working_at, workings};
 use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, HtmlInputElement, KeyboardEvent};

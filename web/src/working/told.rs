@@ -1,8 +1,8 @@
 //! A working as text: formula, numbers, what it used, note and source.
 
+use ampwright_core::explain::{Used, Working};
 use ampwright_core::schema::Confidence;
 use ampwright_core::units::clock;
-use ampwright_core::working::{Used, Working};
 
 use super::formula::formula;
 use crate::words::{escape, figure};

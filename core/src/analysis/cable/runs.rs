@@ -1,7 +1,7 @@
 //! Which runs the chosen arrangement has, and what each must carry.
 
 use crate::boat::{CablePlace, Inputs, SecondRole, WayKind, Worksheet};
-use crate::physics::output::COLD_ROTOR_C;
+use crate::physics::full_field::COLD_ROTOR_C;
 use crate::simulation::alternator::CalibratedAlternator;
 use crate::simulation::alternators::Alternators;
 

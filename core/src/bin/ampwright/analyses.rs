@@ -9,7 +9,7 @@ use ampwright_core::exchange::forum_text;
 use ampwright_core::exchange::to_link;
 use ampwright_core::findings::Severity;
 use ampwright_core::guidance::commissioning::{Form, Stage, form};
-use ampwright_core::{Report, working};
+use ampwright_core::{Report, explain};
 use serde::Serialize;
 
 use crate::Outcome;
@@ -22,7 +22,7 @@ use crate::error::Error;
 struct WholeReport {
     #[serde(flatten)]
     report: Report,
-    workings: Vec<working::Working>,
+    workings: Vec<explain::Working>,
 }
 
 pub fn report(options: &ReportOptions) -> Result<Outcome, Error> {
@@ -45,7 +45,7 @@ pub fn report(options: &ReportOptions) -> Result<Outcome, Error> {
             ))?;
         }
         None => {
-            let workings = working::workings(&sheet, &report);
+            let workings = explain::workings(&sheet, &report);
             print_json(&WholeReport { report, workings })?;
         }
     }
@@ -125,16 +125,16 @@ pub fn commissioning(sheet: &Worksheet) -> Result<(), Error> {
 /// How figures came about.
 #[derive(Serialize)]
 struct Workings {
-    workings: Vec<working::Working>,
+    workings: Vec<explain::Working>,
 }
 
 pub fn workings(options: &WorkingsOptions) -> Result<(), Error> {
     let sheet = options.boat.read()?;
     let report = ampwright_core::report(&sheet);
     let workings = match &options.id {
-        None => working::workings(&sheet, &report),
+        None => explain::workings(&sheet, &report),
         Some(id) => vec![
-            working::working(&sheet, &report, id).ok_or_else(|| Error::NoSuchFigure(id.clone()))?,
+            explain::working(&sheet, &report, id).ok_or_else(|| Error::NoSuchFigure(id.clone()))?,
         ],
     };
     print_json(&Workings { workings })

@@ -11,6 +11,7 @@ use crate::decision::arrangements::harm::harm;
 use crate::decision::arrangements::parts::{Part, parts};
 use crate::decision::arrangements::year_cost::{YearCost, engine_kwh, paid_back_years, year_cost};
 use crate::findings::{Finding, Severity, Verdict};
+use crate::physics::money::{each_kwh, over_year};
 use crate::report::Report;
 use crate::schema::Value;
 use crate::simulation::Limit;
@@ -143,7 +144,7 @@ impl Outcome {
         };
         let (exposed, words) = disconnecting(with, report);
         let days = inputs.cost.days;
-        let used_kwh = report.analyses.energy.anchor.use_wh * days / 1000.0;
+        let used_wh = over_year(report.analyses.energy.anchor.use_wh, days);
         Outcome {
             name: arrangement.name.clone(),
             harm: harm(report),
@@ -158,18 +159,26 @@ impl Outcome {
             runs: report.analyses.day.runs,
             trouble: report.analyses.day.trouble,
             verdict: report.verdict,
-            hours_year: report.analyses.day.engine_hours.map(|hours| hours * days),
+            hours_year: report
+                .analyses
+                .day
+                .engine_hours
+                .map(|hours| over_year(hours, days)),
             minutes_to_target: report.analyses.run.minutes_to_target,
             start_a: report.analyses.run.start_a,
             hot_a: report.analyses.machine.hot_a,
             limit: report.analyses.machine.hot_limit,
             hottest,
-            fuel_year_l: report.analyses.day.fuel_l.map(|litres| litres * days),
+            fuel_year_l: report
+                .analyses
+                .day
+                .fuel_l
+                .map(|litres| over_year(litres, days)),
             belt_kw: report.analyses.engine.peak_kw,
             engine_share_pct: report.analyses.engine.peak_share_pct,
             bought,
             engine_kwh: engine_kwh(with, report),
-            used_kwh: year.map(|year| year.total / used_kwh.max(1e-9)),
+            used_kwh: year.map(|year| each_kwh(year.total, used_wh.max(1e-6))),
             payback_years: today.and_then(|today| paid_back_years(bought, &today.year?, &year?)),
             year,
             parts,

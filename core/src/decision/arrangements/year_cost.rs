@@ -3,7 +3,12 @@
 use serde::Serialize;
 
 use crate::boat::Worksheet;
-use crate::physics::money::{capital_recovery, payback_years, wear_per_hour};
+use crate::physics::charging::energy_wh;
+use crate::physics::drive::kilo;
+use crate::physics::money::{
+    bank_a_year, capital_recovery, engine_each_kwh, over_year, payback_years, priced,
+    wear_per_hour, year_total,
+};
 use crate::report::Report;
 
 /// What a year costs.
@@ -59,19 +64,25 @@ pub(super) fn year_cost(with: &Worksheet, report: &Report, bought: f64) -> Optio
         report.analyses.day.engine_hours?,
         report.analyses.day.fuel_l?,
     );
-    let fuel = fuel_l * cost.days * cost.fuel_l;
-    let engine = hours * cost.days * wear(with);
-    let shore = report.analyses.shore.day_kwh * cost.days * cost.shore_kwh;
-    let full_cycles = report.analyses.energy.anchor.use_ah * cost.days / inputs.bank.capacity_ah;
-    let bank = inputs.bank_price() * full_cycles / inputs.bank_cycles();
-    let capital = bought * capital_recovery(cost.interest_pct / 100.0, cost.years);
+    let of_year = |a_day: f64, each: f64| priced(over_year(a_day, cost.days), each);
+    let fuel = of_year(fuel_l, cost.fuel_l);
+    let engine = of_year(hours, wear(with));
+    let shore = of_year(report.analyses.shore.day_kwh, cost.shore_kwh);
+    let bank = bank_a_year(
+        inputs.bank_price(),
+        over_year(report.analyses.energy.anchor.use_ah, cost.days),
+        inputs.bank.capacity_ah,
+        inputs.bank_cycles(),
+    );
+    let recovery = capital_recovery(cost.interest_pct / 100.0, cost.years);
+    let capital = priced(bought, recovery);
     Some(YearCost {
         fuel,
         engine,
         shore,
         bank,
         capital,
-        total: fuel + engine + shore + bank + capital,
+        total: year_total(fuel, engine, shore, bank, capital),
     })
 }
 
@@ -82,6 +93,10 @@ pub(super) fn engine_kwh(with: &Worksheet, report: &Report) -> Option<f64> {
         report.analyses.day.engine_hours?,
         report.analyses.day.fuel_l?,
     );
-    let kwh = report.analyses.energy.engine_ah * report.analyses.energy.bank_v / 1000.0;
-    (hours > 0.0).then(|| (fuel_l * with.inputs.cost.fuel_l + hours * wear(with)) / kwh)
+    let kwh = kilo(energy_wh(
+        report.analyses.energy.engine_ah,
+        report.analyses.energy.bank_v,
+    ));
+    let fuel_price = with.inputs.cost.fuel_l;
+    (hours > 0.0).then(|| engine_each_kwh(fuel_l, fuel_price, hours, wear(with), kwh))
 }

@@ -1,6 +1,8 @@
 //! The house bank as a voltage at rest behind a resistance that may change as
 //! it fills.
 
+use crate::physics::charging::{bank_ohm, bank_v, lead_ohm};
+
 mod lead;
 mod lfp;
 
@@ -43,11 +45,11 @@ pub struct Bank {
 impl Bank {
     /// Voltage at rest \[V\] at a state of charge, 0 to 1.
     pub fn rest_v(&self, charge: f64) -> f64 {
-        self.blocks
-            * match &self.cells {
-                Cells::Lfp(_) => 4.0 * lfp_rest_v(charge),
-                Cells::Lead(kind) => kind.rest_v(charge),
-            }
+        let block_v = match &self.cells {
+            Cells::Lfp(_) => 4.0 * lfp_rest_v(charge),
+            Cells::Lead(kind) => kind.rest_v(charge),
+        };
+        bank_v(self.blocks, block_v)
     }
 
     /// Resistance to where the regulator measures \[Ω\]. A lead bank's is such
@@ -60,10 +62,10 @@ impl Bank {
                 let least_a = 1e-4 * self.capacity_ah;
                 let accepted_a = kind.acceptance_a(self.capacity_ah, charge).max(least_a);
                 let absorption_v = self.blocks * kind.absorption_v + self.compensation_v;
-                (absorption_v - self.rest_v(charge)).max(0.01) / accepted_a
+                lead_ohm(absorption_v, self.rest_v(charge), accepted_a)
             }
         };
-        cells + self.harness_ohm
+        bank_ohm(cells, self.harness_ohm)
     }
 
     /// Most it resists while it gives \[Ω\]: 2 Ω for each 12 V block over its

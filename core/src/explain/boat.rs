@@ -1,0 +1,95 @@
+//! A boat that is explained, with the run and the settled state its report was
+//! read off.
+
+use crate::analysis::flooded;
+use crate::analysis::solar_day::{SolarDay, solar_day};
+use crate::boat::house_load_a;
+use crate::boat::{Inputs, Worksheet};
+use crate::decision::arrangements::Outcome;
+use crate::explain::instant::{Instant, Part, When};
+use crate::physics::battery::Bank;
+use crate::report::Report;
+use crate::simulation::alternator::AlternatorAtSpeed;
+use crate::simulation::plant::Plant;
+use crate::simulation::run::{Fineness, Trace, charge};
+use crate::simulation::steady_state::{Settled, settled};
+
+/// A boat that is explained.
+pub(super) struct Boat<'a> {
+    pub(super) sheet: &'a Worksheet,
+    pub(super) report: &'a Report,
+    pub(super) plant: Plant,
+    pub(super) trace: Trace,
+    pub(super) hot: Settled,
+    /// The minute of the run that somebody looks at.
+    pub(super) minute: f64,
+    /// What comes of it as an arrangement, where it is looked at as one.
+    pub(super) costs: Option<Costs<'a>>,
+}
+
+/// An arrangement's outcome, beside that of the boat as it stands.
+#[derive(Clone, Copy)]
+pub(super) struct Costs<'a> {
+    pub(super) outcome: &'a Outcome,
+    pub(super) today: &'a Outcome,
+}
+
+impl<'a> Boat<'a> {
+    /// A worksheet, its report and a minute of its run.
+    pub(super) fn new(sheet: &'a Worksheet, report: &'a Report, minute: f64) -> Boat<'a> {
+        let run = &sheet.inputs.run;
+        let plant = report
+            .analyses
+            .alternators
+            .plant(&sheet.inputs, house_load_a(sheet));
+        let (from, last_s) = (run.from_pct / 100.0, run.longest_h * 3600.0);
+        Boat {
+            sheet,
+            report,
+            trace: charge(&plant, from, 1.0, last_s, &Fineness::USUAL),
+            hot: settled(&plant, 0.5 * (from + run.to_pct / 100.0)),
+            plant,
+            minute: minute.clamp(0.0, report.analyses.run.minutes),
+            costs: None,
+        }
+    }
+
+    /// The same, looked at as an arrangement.
+    pub(super) fn costing(mut self, outcome: &'a Outcome, today: &'a Outcome) -> Boat<'a> {
+        self.costs = Some(Costs { outcome, today });
+        self
+    }
+
+    /// Its inputs.
+    pub(super) fn inputs(&self) -> &Inputs {
+        &self.sheet.inputs
+    }
+
+    /// One of its alternators, 0 the first and 1 the second, where there is one.
+    pub(super) fn unit(&self, alternator: usize) -> &AlternatorAtSpeed {
+        match &self.plant.second {
+            Some(second) if alternator == 1 => &second.unit,
+            _ => &self.plant.main,
+        }
+    }
+
+    /// Whether a second alternator charges the house bank.
+    pub(super) fn two_charge(&self) -> bool {
+        self.plant.second.is_some_and(|second| second.feeds_house)
+    }
+
+    /// Flooded lead of the same ampere-hours.
+    pub(super) fn lead_bank(&self) -> Bank {
+        flooded(self.inputs()).house_bank()
+    }
+
+    /// The mean day of its month.
+    pub(super) fn solar_day(&self) -> SolarDay {
+        solar_day(self.inputs(), self.inputs().sun.month)
+    }
+
+    /// Everything at a moment, as one of its parts is looked at.
+    pub(super) fn instant(&self, when: When, part: Part) -> Instant<'_> {
+        Instant::new(self, when, part)
+    }
+}

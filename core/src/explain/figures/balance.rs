@@ -1,0 +1,158 @@
+//! The heat balance that a temperature meets.
+
+use crate::explain::figure::Explanation;
+use crate::explain::figures::heat::HOT_CARRIED_W;
+use crate::explain::figures::machine::AIR_W_K;
+use crate::explain::figures::steps::Step;
+use crate::explain::figures::terms::told;
+use crate::explain::inputs::{engine, space};
+use crate::explain::instant::{Instant, Part, When};
+use crate::explain::term::Term;
+use crate::physics::heat_balance::{
+    body_c, body_heat_w, rectifier_c, space_air_c, warming_c, winding_c,
+};
+use crate::units::clock;
+
+/// Why the balance holds.
+fn why(s: &Instant) -> String {
+    const STEPPED: &str = "The run is stepped through time; at any moment of it heat in is heat carried away and heat stored.";
+    match s.when {
+        When::Hot => "Settled: heat in is heat out.".to_string(),
+        When::Soak => "The hour after the engine stops is stepped through time: no fan turns, nothing is lost in the alternator, and the block goes on heating the space. This is the balance when it is hottest.".to_string(),
+        When::Peak | When::SecondPeak => {
+            let after = clock(s.seconds / 60.0);
+            format!("The highest of the run's moments, after {after}. {STEPPED}")
+        }
+        _ => STEPPED.to_string(),
+    }
+}
+
+/// The balance of the part that is looked at.
+pub(super) fn balanced(s: &Instant) -> Explanation {
+    let term = match s.part {
+        Part::Air => return air(s),
+        Part::Winding => {
+            let given = [
+                s.step(Step::CopperW),
+                s.winding_body(),
+                s.temperature(Part::Case),
+                s.winding_air(),
+                s.inlet(),
+                s.stored(),
+            ];
+            Term::of(winding_c::FORMULA, given)
+        }
+        Part::Rectifier => {
+            let diodes = if s.turning {
+                s.step(Step::DiodeW)
+            } else {
+                Term::Number(0.0)
+            };
+            let given = [
+                diodes,
+                s.rectifier_body(),
+                s.temperature(Part::Case),
+                s.rectifier_air(),
+                s.inlet(),
+                s.stored(),
+            ];
+            Term::of(rectifier_c::FORMULA, given)
+        }
+        Part::Case => {
+            let heat = [
+                s.step(Step::IronW),
+                s.step(Step::FieldW),
+                s.step(Step::FanW),
+            ];
+            let given = [
+                Term::of(body_heat_w::FORMULA, heat),
+                s.winding_body(),
+                s.temperature(Part::Winding),
+                s.rectifier_body(),
+                s.temperature(Part::Rectifier),
+                s.body_air(),
+                s.inlet(),
+                s.stored(),
+            ];
+            Term::of(body_c::FORMULA, given)
+        }
+    };
+    let term = if s.number == 1 {
+        term.of_second()
+    } else {
+        term
+    };
+    Explanation::of(term).note(why(s))
+}
+
+fn air(s: &Instant) -> Explanation {
+    if s.turning && s.boat.plant.space.measured_hot_c.is_some() {
+        return measured_air(s);
+    }
+    if s.air_w_k() <= 0.0 {
+        return Explanation::none("Nothing carries heat to this air or away from it.");
+    }
+    let (engine_block, flow) = match s.when {
+        When::Hot => (s.input(engine::RUNNING_C), s.figure(&AIR_W_K)),
+        When::Soak => (
+            told("Engine then", "°C", s.engine_c),
+            told(
+                "Carried off by air for each kelvin, the engine stopped",
+                "W/K",
+                s.boat.plant.space.after_w_k,
+            ),
+        ),
+        _ => (told("Engine then", "°C", s.engine_c), s.figure(&AIR_W_K)),
+    };
+    let given = [
+        alternators_heat(s),
+        s.input(engine::SURFACE_W_K),
+        engine_block,
+        flow,
+        s.input(space::OUTSIDE_C),
+        s.input(space::WALL_W_K),
+        s.input(space::CABIN_C),
+        s.stored(),
+    ];
+    let explanation = Explanation::of(Term::of(space_air_c::FORMULA, given)).note(why(s));
+    if s.when == When::Soak {
+        explanation.inputs(&[space::BLOWER_AFTER])
+    } else {
+        explanation
+    }
+}
+
+fn measured_air(s: &Instant) -> Explanation {
+    let hot = s.input(space::HOT_C).symbol("T_hot");
+    if s.when == When::Hot {
+        return Explanation::of(hot).note("You measured it hot.");
+    }
+    let given = [
+        hot,
+        told("At the start", "°C", s.boat.plant.space.start_c),
+        told("Time since the start", "min", s.seconds / 60.0),
+        s.input(engine::WARM_UP_MIN),
+    ];
+    Explanation::of(Term::of(warming_c::FORMULA, given))
+        .note("You measured it hot; it comes up as the engine warms.")
+}
+
+/// Heat that all alternators give the air.
+fn alternators_heat(s: &Instant) -> Term {
+    let [main_w, second_w] = s.heat_w;
+    let name = "Heat the alternator gives the air";
+    let main = match s.when {
+        When::Hot => s.figure(&HOT_CARRIED_W),
+        _ => told(name, "W", main_w),
+    };
+    let mut all = vec![main.symbol("P_alt")];
+    if s.boat.plant.second.is_some() {
+        let second = told(
+            "Heat the second alternator gives the air then",
+            "W",
+            second_w,
+        );
+        all.push(second.symbol("P_alt").of_second());
+    }
+    Term::Sum(all)
+}

@@ -1,0 +1,118 @@
+//! Steps on the way to a current: what the bank resists, and what flows at the
+//! voltage that is held.
+
+use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::steps::Step;
+use crate::explain::figures::terms::told;
+use crate::explain::inputs::{bank, regulator};
+use crate::explain::instant::Instant;
+use crate::explain::term::Term;
+use crate::physics::battery::{Cells, LeadKind, lfp_cold_factor};
+use crate::physics::charging::{bank_ohm as with_cable_ohm, held_a, lead_ohm, lithium_ohm, ohm};
+use crate::physics::sources::CELLS;
+use crate::simulation::moment::Output;
+
+/// What the held voltage lets flow to bank and house then.
+pub(super) const fn volt_a(id: &'static str) -> Figure {
+    Figure::new(
+        id,
+        "What the held voltage lets flow to bank and house then",
+        "A",
+        0,
+        explain_volt,
+    )
+}
+
+fn explain_volt(s: &Instant) -> Explanation {
+    let [main, second] = &s.states;
+    let given = [
+        told(
+            "Voltage that is held at the bank then, the temperatures considered",
+            "V",
+            s.boat.plant.held_at(&main.t, &second.t),
+        ),
+        rest_v(s),
+        s.step(Step::BankOhm),
+        s.drawn(),
+    ];
+    Explanation::of(Term::of(held_a::FORMULA, given))
+        .note("More would lift the bank above the voltage that is held.")
+        .inputs(&[
+            bank::CHARGE_V,
+            regulator::FIXED_V,
+            regulator::DROP_MV_K,
+            bank::COMPENSATION_MV,
+            bank::TEMPERATURE_C,
+        ])
+}
+
+/// The bank at rest.
+pub(super) fn rest_v(s: &Instant) -> Term {
+    let volts = s.boat.plant.bank.rest_v(s.soc);
+    told(
+        "At rest at that state of charge, from the table",
+        "V",
+        volts,
+    )
+}
+
+/// What the bank resists then.
+pub(super) const fn bank_ohm(id: &'static str) -> Figure {
+    Figure::new(id, "What the bank resists then", "Ω", 5, explain_ohm)
+        .source(CELLS)
+        .is(|s| s.settled(s.boat.plant.bank.resistance_ohm(s.soc)))
+}
+
+fn explain_ohm(s: &Instant) -> Explanation {
+    let house = &s.boat.plant.bank;
+    let (cells, note) = match &house.cells {
+        Cells::Lfp(_) => {
+            let cold = lfp_cold_factor(s.inputs().bank.temperature_c);
+            let given = [
+                s.input(bank::RESISTANCE_OHM_AH),
+                told("12 V blocks in series", "", house.blocks),
+                s.input(bank::CAPACITY_AH),
+                told(
+                    "How much more it resists at this temperature, from the table",
+                    "",
+                    cold,
+                ),
+            ];
+            let note = "Cells, and the way to where the regulator measures.";
+            (Term::of(lithium_ohm::FORMULA, given), note)
+        }
+        Cells::Lead(kind) => {
+            let takes = absorption(s, kind);
+            let given = [
+                told(
+                    "Absorption voltage of its kind at this temperature",
+                    "V",
+                    takes.volts,
+                ),
+                rest_v(s),
+                told(
+                    "What such a bank takes at that voltage, so full",
+                    "A",
+                    takes.amperes,
+                ),
+            ];
+            let note =
+                "A lead bank's is such that it takes what it accepts at its absorption voltage.";
+            (Term::of(lead_ohm::FORMULA, given), note)
+        }
+    };
+    let cable = Term::of(ohm::FORMULA, [s.input(bank::HARNESS_MOHM)]);
+    Explanation::of(Term::of(with_cable_ohm::FORMULA, [cells, cable]))
+        .note(note)
+        .inputs(&[bank::CHEMISTRY, bank::TEMPERATURE_C])
+}
+
+/// A lead bank's absorption voltage, and what it takes at that.
+fn absorption(s: &Instant, kind: &LeadKind) -> Output {
+    let house = &s.boat.plant.bank;
+    let accepted_a = kind.acceptance_a(house.capacity_ah, s.soc);
+    Output {
+        amperes: accepted_a.max(1e-4 * house.capacity_ah),
+        volts: house.blocks * kind.absorption_v + house.compensation_v,
+    }
+}

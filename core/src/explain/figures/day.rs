@@ -1,0 +1,281 @@
+//! The day: what is used, what the sun gives, what is left to the engine.
+
+use crate::analysis::engine_day::DayTrouble;
+use crate::boat::Basis;
+use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
+use crate::explain::figures::notes::{AS_GIVEN, DAILY, FUEL, LISTED, SHAFT, STEPPED, SUN_COVERS};
+use crate::explain::figures::run::HOUSE_LOAD_A;
+use crate::explain::figures::sun;
+use crate::explain::figures::terms::{maybe, told};
+use crate::explain::inputs::{bank, daily};
+use crate::explain::instant::Instant;
+use crate::explain::term::Term;
+use crate::physics::charging::{
+    autonomy_days, bank_v, charge_ah, energy_wh, engine_hours, mean_draw_a, part_wh, peukert_share,
+    rest_ah, saved_ah, usable_ah,
+};
+use crate::physics::drive::percent;
+use crate::physics::fuel::{marginal_l, run_l};
+
+pub(super) const FIGURES: &[&Figure] = &[
+    &USE_AH,
+    &USE_WH,
+    &NIGHT_SHARE_PCT,
+    &BANK_V,
+    &sun::SUN_WH,
+    &sun::SUN_FULL_HOURS,
+    &sun::SUN_AH,
+    &ENGINE_AH,
+    &USABLE_AH,
+    &AUTONOMY_DAYS,
+    &NEED_AH,
+    &ENGINE_HOURS,
+    &FUEL_L,
+    &MARGINAL_FUEL_L,
+];
+
+pub(super) static USE_AH: Figure = Figure::new("energy.anchor.use_ah", "Used", "A·h", 0, use_ah_of)
+    .is(|s| Some(s.report().analyses.energy.anchor.use_ah));
+
+fn is_listed(s: &Instant) -> bool {
+    s.inputs().daily.basis == Basis::Listed
+}
+
+fn use_ah_of(s: &Instant) -> Explanation {
+    if is_listed(s) {
+        let given = [s.figure(&USE_WH).symbol("E_day"), s.figure(&BANK_V)];
+        Explanation::of(Term::of(charge_ah::FORMULA, given)).note(LISTED)
+    } else if s.inputs().daily.saved_pct > 0.0 {
+        let given = [s.input(daily::USE_AH), s.input(daily::SAVED_PCT)];
+        Explanation::of(Term::of(saved_ah::FORMULA, given)).note("Less what lighter loads save.")
+    } else {
+        Explanation::of(s.input(daily::USE_AH).symbol("Q_given")).note(AS_GIVEN)
+    }
+}
+
+pub(super) static USE_WH: Figure =
+    Figure::new("energy.anchor.use_wh", "… as energy", "W·h", 0, |s| {
+        if is_listed(s) {
+            let rows = rows(s).into_iter().map(|(energy, _)| energy).collect();
+            return Explanation::of(Term::Sum(rows)).note(LISTED);
+        }
+        let given = [s.figure(&USE_AH).symbol("Q_day"), s.figure(&BANK_V)];
+        Explanation::of(Term::of(energy_wh::FORMULA, given))
+    })
+    .named("Used, as energy")
+    .is(|s| Some(s.report().analyses.energy.anchor.use_wh));
+
+/// Energy and night share of each load that uses any.
+fn rows(s: &Instant) -> Vec<(Term, Term)> {
+    let rows = s.report().analyses.energy.rows.iter().enumerate();
+    rows.filter(|(_, row)| row.anchor_wh != 0.0)
+        .map(|(at, row)| {
+            let name = if row.name.is_empty() {
+                "A load"
+            } else {
+                &row.name
+            };
+            let at_night = format!("{name}, at night");
+            let number = at + 1;
+            (
+                told(name, "W·h", row.anchor_wh).symbol(&format!("E_{number}")),
+                told(&at_night, "%", row.night_share_pct).symbol(&format!("f_{number}")),
+            )
+        })
+        .collect()
+}
+
+static NIGHT_SHARE_PCT: Figure = Figure::new(
+    "energy.anchor.night_share_pct",
+    "… of that at night",
+    "%",
+    0,
+    |s| {
+        if !is_listed(s) {
+            let given = [
+                s.input(daily::NIGHT_SHARE_PCT).symbol("f_night"),
+                Term::Number(1.0),
+            ];
+            return Explanation::of(Term::of(percent::FORMULA, given)).note(AS_GIVEN);
+        }
+        if s.report().analyses.energy.anchor.use_wh <= 0.0 {
+            return Explanation::none("Nothing is used.");
+        }
+        let nights = rows(s).into_iter();
+        let nights = nights.map(|(energy, night)| Term::of(part_wh::FORMULA, [energy, night]));
+        let given = [
+            Term::Sum(nights.collect()),
+            s.figure(&USE_WH).symbol("E_day"),
+        ];
+        Explanation::of(Term::of(percent::FORMULA, given)).note(LISTED)
+    },
+)
+.named("Used at night")
+.is(|s| Some(s.report().analyses.energy.anchor.night_share_pct));
+
+pub(super) static BANK_V: Figure =
+    Figure::new("energy.bank_v", "Bank at rest, half full", "V", 2, |s| {
+        let blocks = s.boat.plant.bank.blocks;
+        let block_v = s.report().analyses.energy.bank_v / blocks;
+        let given = [
+            told("12 V blocks in series", "", blocks),
+            told(
+                "One 12 V block at rest, half full, from the table",
+                "V",
+                block_v,
+            ),
+        ];
+        Explanation::of(Term::of(bank_v::FORMULA, given))
+            .note("Watt-hours and ampere-hours are turned into each other with it.")
+            .inputs(&[bank::CHEMISTRY, bank::NOMINAL_V])
+    })
+    .is(|s| Some(s.report().analyses.energy.bank_v));
+
+/// What the sun leaves.
+fn rest(s: &Instant) -> Term {
+    let energy = &s.report().analyses.energy;
+    let given = [
+        s.figure(&USE_AH),
+        told(
+            "Of the sun, taken by the loads at once, hour by hour",
+            "A·h",
+            energy.sun_direct_ah,
+        ),
+        told(
+            "Of the sun, kept by the bank for the other hours, its charge efficiency taken off",
+            "A·h",
+            energy.sun_stored_ah,
+        ),
+    ];
+    Term::of(rest_ah::FORMULA, given)
+}
+
+pub(super) static ENGINE_AH: Figure = Figure::new(
+    "energy.engine_ah",
+    "Left to the engine",
+    "A·h",
+    0,
+    |s| {
+        if !s.inputs().engine_charges() {
+            return Explanation::none("The engine is not run for charging: shore power puts back what the sun leaves.");
+        }
+        Explanation::of(rest(s))
+            .note("What the sun leaves, hour by hour: what the loads take at once counts in full, what goes through the bank counts less its charge efficiency.")
+            .inputs(&[bank::CHARGE_EFFICIENCY_PCT])
+    },
+)
+.is(|s| Some(s.report().analyses.energy.engine_ah));
+
+static USABLE_AH: Figure = Figure::new(
+    "energy.usable_ah",
+    "Usable from the bank",
+    "A·h",
+    0,
+    |s| {
+        let window = [
+            s.input(bank::WINDOW_HIGH_PCT),
+            s.input(bank::WINDOW_LOW_PCT),
+            s.input(bank::CAPACITY_AH),
+        ];
+        let [high, low, capacity] = window;
+        let lead = s.inputs().bank.chemistry.lead();
+        let Some(lead) = lead.filter(|_| s.report().analyses.energy.anchor.use_ah > 0.0) else {
+            let given = [high, low, capacity, Term::Number(1.0)];
+            return Explanation::of(Term::of(usable_ah::FORMULA, given));
+        };
+        let draw = Term::of(mean_draw_a::FORMULA, [s.figure(&USE_AH)]);
+        let given = [draw, capacity.clone(), told("Peukert's exponent", "", lead.peukert)];
+        let share = Term::of(peukert_share::FORMULA, given);
+        Explanation::of(Term::of(usable_ah::FORMULA, [high, low, capacity, share]))
+            .note("Lead gives less to a draw harder than that of its 20-hour rating (W. Peukert, 1897, from memory).")
+    },
+)
+.is(|s| Some(s.report().analyses.energy.usable_ah));
+
+static AUTONOMY_DAYS: Figure = Figure::new(
+    "energy.autonomy_days",
+    "Without the engine",
+    "days",
+    1,
+    |s| {
+        if s.report().analyses.energy.autonomy_days.is_none() {
+            return Explanation::none("The sun covers the use: there is no end.");
+        }
+        let given = [s.figure(&USABLE_AH), rest(s)];
+        Explanation::of(Term::of(autonomy_days::FORMULA, given))
+            .note("From full to the end of the window.")
+    },
+)
+.is(|s| s.report().analyses.energy.autonomy_days);
+
+static NEED_AH: Figure = Figure::new("day.need_ah", "To put back", "A·h", 0, |s| {
+    Explanation::of(s.figure(&ENGINE_AH).symbol("Q"))
+        .note("What is left to the engine has to be put back.")
+})
+.is(|s| Some(s.report().analyses.day.need_ah));
+
+/// Why there is no daily run; none where there is one.
+fn no_run(s: &Instant) -> Option<&'static str> {
+    match s.report().analyses.day.engine_hours {
+        Some(hours) if hours > 0.0 => None,
+        Some(_) => Some(SUN_COVERS),
+        None => Some(
+            s.report()
+                .analyses
+                .day
+                .trouble
+                .map_or("", DayTrouble::sentence),
+        ),
+    }
+}
+
+pub(super) static ENGINE_HOURS: Figure = Figure::new("day.engine_hours", "Engine", "h", 2, |s| {
+    if let Some(why) = no_run(s) {
+        return Explanation::none(why);
+    }
+    let given = [
+        s.figure(&NEED_AH),
+        s.input(bank::CHARGE_EFFICIENCY_PCT),
+        maybe(
+            "Mean current into the bank, of this run",
+            "A",
+            s.report().analyses.day.mean_bank_a,
+        ),
+        s.figure(&HOUSE_LOAD_A),
+    ];
+    Explanation::of(Term::of(engine_hours::FORMULA, given)).note([STEPPED, DAILY].concat())
+})
+.is(|s| s.report().analyses.day.engine_hours);
+
+/// What the alternators ask for the day's runs.
+fn marginal(s: &Instant) -> Term {
+    let shaft = maybe(
+        "Energy the alternators' shafts took, added up along the run",
+        "kW·h",
+        s.report().analyses.day.shaft_kwh,
+    );
+    Term::of(marginal_l::FORMULA, [s.figure(&MARGINAL_L_KWH), shaft])
+}
+
+pub(super) static FUEL_L: Figure = Figure::new("day.fuel_l", "Fuel for it", "L", 1, |s| {
+    if let Some(why) = no_run(s) {
+        return Explanation::none(why);
+    }
+    let given = [s.figure(&IDLE_L_H), s.figure(&ENGINE_HOURS), marginal(s)];
+    Explanation::of(Term::of(run_l::FORMULA, given)).note(FUEL)
+})
+.is(|s| s.report().analyses.day.fuel_l);
+
+static MARGINAL_FUEL_L: Figure = Figure::new(
+    "day.marginal_fuel_l",
+    "… while motoring anyway",
+    "L",
+    1,
+    |s| match no_run(s) {
+        Some(why) => Explanation::none(why),
+        None => Explanation::of(marginal(s)).note(SHAFT),
+    },
+)
+.named("Fuel for it while motoring anyway")
+.is(|s| s.report().analyses.day.marginal_fuel_l);

@@ -1,0 +1,185 @@
+//! Steps on the way to a current: the field that the regulator lets up, and
+//! what the alternator gives with it.
+
+use crate::boat::SensorPlace;
+use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::flow::own_amperes;
+use crate::explain::figures::machine::{INFINITE_A, ZERO_RPM};
+use crate::explain::figures::steps::Step;
+use crate::explain::figures::terms::told;
+use crate::explain::inputs::{alternator, regulator};
+use crate::explain::instant::{Instant, Part, When};
+use crate::explain::term::Term;
+use crate::physics::full_field::{
+    flux_square as flux, full_field_a, relative_field, voltage_behind,
+};
+use crate::physics::heat_balance::rotor_c;
+use crate::physics::regulator::{allowed_a, folded, soft_start};
+use crate::physics::sources::{COMMON_PRACTICE, OWN_REASONING};
+use crate::simulation::Limit;
+
+/// What the alternator may give then.
+pub(super) const fn can_a(id: &'static str) -> Figure {
+    Figure::new(id, "What the alternator may give then", "A", 0, explain_can).source(OWN_REASONING)
+}
+
+fn explain_can(s: &Instant) -> Explanation {
+    let given = [s.step(Step::Allowed), s.step(Step::FullA)];
+    let mut all = vec![Term::of(allowed_a::FORMULA, given)];
+    if s.boat.plant.main.cap_a.is_finite() {
+        all.push(s.input(regulator::CURRENT_CAP_A).symbol("I_cap"));
+    }
+    Explanation::of(Term::Least(all))
+        .note("What full field gives, as far as the regulator lets it.")
+}
+
+/// Full field then.
+pub(super) const fn full_a(id: &'static str) -> Figure {
+    Figure::new(id, "Full field then", "A", 0, explain_full)
+}
+
+/// Voltage behind the diodes over that of the rating.
+fn behind(s: &Instant) -> Term {
+    let given = [
+        s.own_volts(),
+        s.input(alternator::DIODE_V),
+        s.input(alternator::TEST_V),
+    ];
+    Term::of(voltage_behind::FORMULA, given)
+}
+
+fn explain_full(s: &Instant) -> Explanation {
+    let given = [
+        s.figure(&INFINITE_A),
+        s.step(Step::FieldX),
+        s.input(alternator::FIELD_EXPONENT),
+        s.figure(&ZERO_RPM),
+        s.shaft_rpm(),
+        behind(s),
+        s.input(alternator::SPEED_EXPONENT),
+    ];
+    Explanation::of(Term::of(full_field_a::FORMULA, given))
+        .note("Full field at that voltage, the rotor as warm as it is then.")
+}
+
+/// Temperature of the rotor.
+pub(super) fn rotor(s: &Instant) -> Term {
+    let given = [s.temperature(Part::Case), s.input(alternator::ROTOR_RISE_K)];
+    Term::of(rotor_c::FORMULA, given)
+}
+
+/// Field then, over that of the rating.
+pub(super) const fn field_x(id: &'static str) -> Figure {
+    Figure::new(
+        id,
+        "Field then, over that of the rating",
+        "",
+        3,
+        explain_field_x,
+    )
+}
+
+fn explain_field_x(s: &Instant) -> Explanation {
+    let given = [
+        s.own_volts(),
+        s.input(alternator::TEST_V),
+        s.input(alternator::PLATE_ROTOR_C),
+        rotor(s),
+    ];
+    Explanation::of(Term::of(relative_field::FORMULA, given)).note(
+        "A warm rotor resists more and takes less field; 0.00393 for each kelvin is copper's.",
+    )
+}
+
+/// How far the field may be up then.
+pub(super) const fn allowed(id: &'static str) -> Figure {
+    Figure::new(
+        id,
+        "How far the field may be up then",
+        "",
+        3,
+        explain_allowed,
+    )
+    .source(COMMON_PRACTICE)
+    .is(|s| s.settled(allowed_by(s).0))
+}
+
+/// How far the field may be up, and why.
+fn allowed_by(s: &Instant) -> (f64, Limit) {
+    let [main, _] = &s.states;
+    s.boat.plant.main.allowed(s.seconds, main.sensed_c)
+}
+
+fn explain_allowed(s: &Instant) -> Explanation {
+    let (term, note) = match allowed_by(s).1 {
+        Limit::Temperature => {
+            let given = [
+                s.input(regulator::SET_POINT_C),
+                s.input(regulator::FOLD_BAND_K),
+                sensed(s),
+            ];
+            let note =
+                "The regulator folds back across its band around the set-point (common practice).";
+            (Term::of(folded::FORMULA, given), note)
+        }
+        Limit::Ramp => {
+            let given = [
+                told("Time since the start", "min", s.seconds / 60.0),
+                s.input(regulator::RAMP_MIN),
+            ];
+            let note = "The regulator lets the field up slowly.";
+            (Term::of(soft_start::FORMULA, given), note)
+        }
+        Limit::LowSpeed => {
+            let note = "The shaft turns slower than the low-speed cap begins at.";
+            (s.input(regulator::LOW_SPEED_PCT).symbol("u_low"), note)
+        }
+        Limit::WrongVoltage => {
+            let note =
+                "The alternator is of another voltage than its battery and must not be connected.";
+            (Term::Number(0.0), note)
+        }
+        _ => (Term::Number(1.0), "Nothing holds the field back."),
+    };
+    Explanation::of(term)
+        .note(note)
+        .inputs(&[regulator::KIND, regulator::SENSOR])
+}
+
+/// What the sensor feels; settled, it is the temperature of its place.
+fn sensed(s: &Instant) -> Term {
+    let name = "What the sensor feels then";
+    let [main, _] = &s.states;
+    if s.when != When::Hot {
+        return told(name, "°C", main.sensed_c);
+    }
+    let place = match s.inputs().reg.sensor {
+        SensorPlace::Winding => Part::Winding,
+        SensorPlace::Rectifier => Part::Rectifier,
+        SensorPlace::Case => Part::Case,
+    };
+    s.temperature(place).named(name)
+}
+
+/// Square of the flux over that of the rating.
+pub(super) const fn flux_square(id: &'static str) -> Figure {
+    Figure::new(
+        id,
+        "Square of the flux over that of the rating",
+        "",
+        3,
+        explain_flux,
+    )
+}
+
+fn explain_flux(s: &Instant) -> Explanation {
+    let given = [
+        own_amperes(s),
+        s.figure(&INFINITE_A),
+        s.figure(&ZERO_RPM),
+        s.shaft_rpm(),
+        behind(s),
+    ];
+    Explanation::of(Term::of(flux::FORMULA, given))
+        .note("What current and voltage ask of the iron, against the rating.")
+}

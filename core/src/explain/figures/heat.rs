@@ -1,0 +1,148 @@
+//! What the alternator sheds its heat through.
+
+use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::machine::{COOLING_FACTOR, SHAFT_RPM};
+use crate::explain::figures::steps::Step;
+use crate::explain::figures::terms::told;
+use crate::explain::inputs::{alternator, space};
+use crate::explain::instant::{Instant, Part, When};
+use crate::explain::term::Term;
+use crate::physics::heat_balance::{
+    fan_factor, heat_to_air_w, inlet_c, rated_w, size, to_air_w_k, to_body_w_k,
+};
+use crate::physics::thermal::{
+    BODY_AIR as BODY_AIR_1520, RECTIFIER_AIR as RECTIFIER_AIR_1520,
+    RECTIFIER_BODY as RECTIFIER_BODY_1520, WINDING_AIR as WINDING_AIR_1520,
+    WINDING_BODY as WINDING_BODY_1520,
+};
+
+pub(super) const FIGURES: &[&Figure] = &[
+    &FAN_FACTOR,
+    &WINDING_AIR,
+    &BODY_AIR,
+    &RECTIFIER_AIR,
+    &WINDING_BODY,
+    &RECTIFIER_BODY,
+    &HOT_INLET,
+    &HOT_CARRIED_W,
+];
+
+static FAN_FACTOR: Figure = Figure::new(
+    "inner.fan_factor",
+    "Cooling by the fan at this speed",
+    "",
+    3,
+    |s| {
+        let given = [
+            s.figure(&SHAFT_RPM),
+            s.input(alternator::ANCHOR_RPM),
+            s.input(alternator::COOLING_EXPONENT),
+        ];
+        Explanation::of(Term::of(fan_factor::FORMULA, given))
+            .note("Part of the cooling does not come from the fan.")
+    },
+)
+.is(|s| Some(s.boat.plant.main.fan));
+
+const SIZED: &str = "Its surfaces grow with the power: own reasoning.";
+
+/// That of an alternator of 1520 W.
+fn reference(w_k: f64) -> Term {
+    told("That of an alternator of 1520 W", "W/K", w_k)
+}
+
+/// Its surfaces over those of an alternator of 1520 W.
+fn sized(s: &Instant) -> Term {
+    let given = [s.input(alternator::RATED_A), s.input(alternator::TEST_V)];
+    Term::of(size::FORMULA, [Term::of(rated_w::FORMULA, given)])
+}
+
+fn to_air(s: &Instant, w_k: f64) -> Explanation {
+    let given = [
+        reference(w_k),
+        sized(s),
+        s.figure(&COOLING_FACTOR),
+        s.figure(&FAN_FACTOR),
+    ];
+    Explanation::of(Term::of(to_air_w_k::FORMULA, given)).note(SIZED)
+}
+
+fn to_body(s: &Instant, w_k: f64) -> Explanation {
+    Explanation::of(Term::of(to_body_w_k::FORMULA, [reference(w_k), sized(s)])).note(SIZED)
+}
+
+pub(super) static WINDING_AIR: Figure =
+    Figure::new("inner.winding_air_w_k", "Winding to air", "W/K", 2, |s| {
+        to_air(s, WINDING_AIR_1520)
+    })
+    .is(|s| Some(s.machine.winding_air));
+
+pub(super) static BODY_AIR: Figure =
+    Figure::new("inner.body_air_w_k", "Body to air", "W/K", 2, |s| {
+        to_air(s, BODY_AIR_1520)
+    })
+    .is(|s| Some(s.machine.body_air));
+
+pub(super) static RECTIFIER_AIR: Figure = Figure::new(
+    "inner.rectifier_air_w_k",
+    "Rectifier to air",
+    "W/K",
+    2,
+    |s| to_air(s, RECTIFIER_AIR_1520),
+)
+.is(|s| Some(s.machine.rectifier_air));
+
+pub(super) static WINDING_BODY: Figure =
+    Figure::new("inner.winding_body_w_k", "Winding to body", "W/K", 2, |s| {
+        to_body(s, WINDING_BODY_1520)
+    })
+    .is(|s| Some(s.machine.winding_body));
+
+pub(super) static RECTIFIER_BODY: Figure = Figure::new(
+    "inner.rectifier_body_w_k",
+    "Rectifier to body",
+    "W/K",
+    2,
+    |s| to_body(s, RECTIFIER_BODY_1520),
+)
+.is(|s| Some(s.machine.rectifier_body));
+
+pub(super) static HOT_INLET: Figure =
+    Figure::new("inner.hot.inlet_c", "Air it draws in, hot", "°C", 1, |s| {
+        let given = [
+            s.temperature(Part::Air),
+            s.input(space::RECIRCULATION_PCT),
+            s.temperature(Part::Case),
+            s.input(space::COLD_AIR_PCT),
+            s.input(space::OUTSIDE_C),
+        ];
+        Explanation::of(Term::of(inlet_c::FORMULA, given)).note(
+            "Some of its own warm air is drawn in again; a cool-air duct brings air from outside.",
+        )
+    })
+    .at(When::Hot)
+    .is(|s| s.settled(s.machine.inlet_c(&s.t)));
+
+pub(super) static HOT_CARRIED_W: Figure = Figure::new(
+    "inner.hot.carried_w",
+    "Heat the alternator gives the air",
+    "W",
+    0,
+    |s| {
+        let given = [
+            s.winding_air(),
+            s.temperature(Part::Winding),
+            s.inlet(),
+            s.body_air(),
+            s.temperature(Part::Case),
+            s.rectifier_air(),
+            s.temperature(Part::Rectifier),
+            s.step(Step::FanW),
+        ];
+        Explanation::of(Term::of(heat_to_air_w::FORMULA, given)).note(
+            "Settled, this is what the alternator loses: heat in is heat carried away. Most of the fan's own loss leaves as warm air.",
+        )
+    },
+)
+.at(When::Hot)
+.is(|s| s.settled(s.heat_w[0]));

@@ -1,0 +1,283 @@
+//! The alternator: its curve, its rated losses, the air of its space.
+
+use crate::boat::{Breathing, Curve};
+use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::flow;
+use crate::explain::figures::heat::HOT_CARRIED_W;
+use crate::explain::figures::steps::HOT_LOSSES;
+use crate::explain::figures::terms::told;
+use crate::explain::inputs::{alternator, engine, second, space};
+use crate::explain::instant::{Instant, When};
+use crate::explain::term::Term;
+use crate::physics::air::{blown_m3h, combustion_m3h, flow_w_k};
+use crate::physics::copper::ratio;
+use crate::physics::drive::shaft_rpm;
+use crate::physics::full_field::COLD_ROTOR_C;
+use crate::physics::full_field::{
+    cold_field, full_field_a, infinite_through_points_a, infinite_through_rating_a, square_slope,
+    zero_below_rating_rpm, zero_through_points_rpm,
+};
+use crate::physics::loss_terms::{phase_20c_ohm, rated_copper_w, rated_loss_w, rest_of_rated_w};
+use crate::physics::sources::{OUTPUT_CURVE, OWN_REASONING, THERMAL_NETWORK};
+
+/// Its output, up to what it holds when hot.
+pub(super) const OUTPUT: &[&Figure] = &[
+    &SHAFT_RPM,
+    &INFINITE_A,
+    &ZERO_RPM,
+    &FULL_COLD_A,
+    &COLD_FIELD_X,
+    &HOT_A,
+];
+
+/// Its space and what it is calibrated by.
+pub(super) const CALIBRATED: &[&Figure] = &[
+    &SPACE_AIR_M3H,
+    &AIR_W_K,
+    &COOLING_FACTOR,
+    &PHASE_20C_OHM,
+    &RATED_LOSS_W,
+];
+
+pub(super) static SHAFT_RPM: Figure =
+    Figure::new("machine.shaft_rpm", "Its own speed", "rpm", 0, |s| {
+        let given = [s.input(alternator::PULLEY_RATIO), s.input(engine::RPM)];
+        Explanation::of(Term::of(shaft_rpm::FORMULA, given))
+    })
+    .named("Shaft speed of the alternator")
+    .is(|s| Some(s.report().analyses.machine.shaft_rpm));
+
+/// How I² changes with 1/n², where the curve is from two points.
+fn through_points(s: &Instant) -> Option<Term> {
+    let points = s.inputs().alt.curve == Curve::Points && s.boat.plant.main.curve_fits;
+    points.then(|| {
+        let given = [
+            s.input(alternator::SECOND_A),
+            s.input(alternator::RATED_A),
+            s.input(alternator::SECOND_RPM),
+            s.input(alternator::RATED_RPM),
+        ];
+        Term::of(square_slope::FORMULA, given)
+    })
+}
+
+pub(super) static INFINITE_A: Figure = Figure::new(
+    "machine.infinite_a",
+    "Output at endless speed",
+    "A",
+    1,
+    |s| {
+        let (rated_a, rated_rpm) = (s.input(alternator::RATED_A), s.input(alternator::RATED_RPM));
+        let explanation = match through_points(s) {
+            Some(slope) => {
+                let given = [rated_a, slope, rated_rpm];
+                Explanation::of(Term::of(infinite_through_points_a::FORMULA, given))
+                    .note("Through both points: I² is linear in 1/n².")
+            }
+            None => {
+                let given = [rated_a, s.figure(&ZERO_RPM), rated_rpm];
+                Explanation::of(Term::of(infinite_through_rating_a::FORMULA, given))
+                    .note("Through the rating.")
+            }
+        };
+        explanation.inputs(&[alternator::CURVE])
+    },
+)
+.is(|s| Some(s.report().analyses.machine.infinite_a));
+
+pub(super) static ZERO_RPM: Figure = Figure::new(
+    "machine.zero_rpm",
+    "Curve begins at",
+    "rpm",
+    0,
+    |s| match through_points(s) {
+        Some(slope) => {
+            let given = [slope, s.figure(&INFINITE_A)];
+            Explanation::of(Term::of(zero_through_points_rpm::FORMULA, given))
+                .note("Where the curve through both points comes to nothing.")
+        }
+        None => {
+            let given = [
+                s.input(alternator::ZERO_RPM),
+                s.input(alternator::RATED_RPM),
+            ];
+            Explanation::of(Term::of(zero_below_rating_rpm::FORMULA, given))
+                .note("As given, and below the speed of the rating.")
+        }
+    },
+)
+.is(|s| Some(s.report().analyses.machine.zero_rpm));
+
+static FULL_COLD_A: Figure = Figure::new("machine.full_cold_a", "Full field, cold", "A", 0, |s| {
+    let given = [
+        s.figure(&INFINITE_A),
+        s.figure(&COLD_FIELD_X).symbol("x_N"),
+        s.input(alternator::FIELD_EXPONENT),
+        s.figure(&ZERO_RPM),
+        s.figure(&SHAFT_RPM),
+        Term::Number(1.0),
+        s.input(alternator::SPEED_EXPONENT),
+    ];
+    let mut all = vec![Term::of(full_field_a::FORMULA, given)];
+    let mut beside = Vec::new();
+    if s.boat.two_charge() {
+        all.push(second_cold_a(s));
+        beside.extend([
+            second::RATED_A,
+            second::RATED_RPM,
+            second::CURVE,
+            second::ZERO_RPM,
+            second::PULLEY_RATIO,
+        ]);
+    }
+    Explanation::of(Term::Sum(all))
+        .note("At the voltage of the rating, the rotor at 25 °C.")
+        .inputs(&beside)
+})
+.source(OUTPUT_CURVE)
+.is(|s| Some(s.report().analyses.machine.full_cold_a));
+
+/// The second alternator's part of it.
+fn second_cold_a(s: &Instant) -> Term {
+    let (curve, shaft_rpm) = (&s.boat.unit(1).curve, s.boat.unit(1).shaft_rpm);
+    let of = |what: &str, unit, value| told(&format!("Second alternator: {what}"), unit, value);
+    let given = [
+        of("output at endless speed", "A", curve.infinite_a),
+        of(
+            "field of its cold rotor, over that of its rating",
+            "",
+            ratio(curve.rotor_c) / ratio(COLD_ROTOR_C),
+        )
+        .symbol("x_N"),
+        of("how its output follows the field", "", curve.field_exponent),
+        of("curve begins at", "rpm", curve.zero_rpm),
+        of("its own speed", "rpm", shaft_rpm),
+        Term::Number(1.0),
+        of(
+            "how its beginning follows the field",
+            "",
+            curve.speed_exponent,
+        ),
+    ];
+    Term::of(full_field_a::FORMULA, given).of_second()
+}
+
+static COLD_FIELD_X: Figure = Figure::new(
+    "inner.cold_field_x",
+    "Field of a cold rotor, over that of the rating",
+    "",
+    3,
+    |s| {
+        Explanation::of(Term::of(
+            cold_field::FORMULA,
+            [s.input(alternator::PLATE_ROTOR_C)],
+        ))
+        .note("A rating that was read warmed up is exceeded by a cold rotor.")
+        .inputs(&[alternator::PLATE])
+    },
+);
+
+static HOT_A: Figure = Figure::new("machine.hot_a", "Held, hot", "A", 0, |s| {
+    let balance = "Its losses at this current, and the heat its air carries away, are the two sides of the balance that finds it.";
+    Explanation::of(flow::held(s))
+        .note(format!("{} {balance}", flow::limited_by(s)))
+        .figures(&[HOT_LOSSES, &HOT_CARRIED_W])
+})
+.at(When::Hot)
+.source(OWN_REASONING)
+.is(|s| Some(s.report().analyses.machine.hot_a));
+
+pub(super) static SPACE_AIR_M3H: Figure = Figure::new(
+    "machine.space_air_m3h",
+    "Air through the space",
+    "m³/h",
+    0,
+    |s| {
+        let mut all = Vec::new();
+        if s.inputs().eng.breathing == Breathing::Space {
+            let given = [
+                s.input(engine::DISPLACEMENT_L),
+                s.input(engine::RPM),
+                s.input(engine::FILLING_PCT),
+            ];
+            all.push(Term::of(combustion_m3h::FORMULA, given));
+        }
+        let blower = [
+            s.input(space::BLOWER_M3H),
+            s.input(space::BLOWER_INSTALLED_PCT),
+        ];
+        all.push(Term::of(blown_m3h::FORMULA, blower));
+        all.push(s.input(space::LEAK_M3H).symbol("q_gaps"));
+        Explanation::of(Term::Sum(all))
+            .note("What the engine breathes every second turn, the blower as installed, and the gaps.")
+            .inputs(&[engine::BREATHING])
+    },
+)
+.source(OWN_REASONING)
+.is(|s| Some(s.report().analyses.machine.space_air_m3h));
+
+pub(super) static AIR_W_K: Figure = Figure::new(
+    "inner.air_w_k",
+    "Carried off by air for each kelvin",
+    "W/K",
+    2,
+    |s| {
+        let given = [s.figure(&SPACE_AIR_M3H), s.input(space::AIR_KG_M3)];
+        Explanation::of(Term::of(flow_w_k::FORMULA, given))
+    },
+)
+.is(|s| Some(s.boat.plant.space.flow_w_k));
+
+pub(super) static COOLING_FACTOR: Figure = Figure::new(
+    "machine.cooling_factor",
+    "Cooling factor that meets the anchor",
+    "",
+    3,
+    |_| {
+        Explanation::none("There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air.")
+            .inputs(&[
+                alternator::ANCHOR_WINDING_C,
+                alternator::ANCHOR_RPM,
+                alternator::ANCHOR_AIR_C,
+                alternator::EFFICIENCY_PCT,
+            ])
+            .figures(&[&crate::explain::figures::heat::WINDING_BODY, &PHASE_20C_OHM])
+    },
+)
+.source(THERMAL_NETWORK)
+.is(|s| Some(s.report().analyses.machine.cooling_factor));
+
+pub(super) static PHASE_20C_OHM: Figure = Figure::new(
+    "machine.phase_20c_ohm",
+    "Resistance of one phase at 20 °C",
+    "Ω",
+    5,
+    |s| {
+        let loss = s.figure(&RATED_LOSS_W);
+        let given = [
+            loss.clone(),
+            s.input(alternator::IRON_SHARE_PCT),
+            s.input(alternator::FAN_SHARE_PCT),
+            s.input(alternator::DIODE_V),
+            s.input(alternator::RATED_A),
+            s.input(alternator::FIELD_W),
+        ];
+        let rest = Term::of(rest_of_rated_w::FORMULA, given);
+        let copper = Term::of(rated_copper_w::FORMULA, [rest, loss]);
+        let given = [copper, s.input(alternator::RATED_A)];
+        Explanation::of(Term::of(phase_20c_ohm::FORMULA, given))
+            .note("What iron, fan, diodes and field leave of the rated loss is the winding's, at 110 °C; a twentieth of it where they leave less.")
+    },
+)
+.is(|s| Some(s.report().analyses.machine.phase_20c_ohm));
+
+pub(super) static RATED_LOSS_W: Figure =
+    Figure::new("inner.rated_loss_w", "Loss at the rating", "W", 0, |s| {
+        let given = [
+            s.input(alternator::TEST_V),
+            s.input(alternator::RATED_A),
+            s.input(alternator::EFFICIENCY_PCT),
+        ];
+        Explanation::of(Term::of(rated_loss_w::FORMULA, given))
+            .note("What goes in at the rating and does not come out.")
+    });

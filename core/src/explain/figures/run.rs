@@ -1,0 +1,285 @@
+//! The charging run: times, means, fuel.
+
+use crate::analysis::bank_volts;
+use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
+use crate::explain::figures::flow;
+use crate::explain::figures::notes::{AS_GIVEN, DRAWN, FUEL, SHAFT, STEPPED};
+use crate::explain::figures::terms::told;
+use crate::explain::inputs::{bank, run};
+use crate::explain::instant::{Instant, When};
+use crate::explain::term::Term;
+use crate::physics::charging::{charging_minutes, kept_energy_pct, mean_bank_a, mean_draw_a};
+use crate::physics::drive::{hours, percent};
+use crate::physics::fuel::{marginal_l, run_l};
+use crate::physics::sources::{CELLS, COMMON_PRACTICE, LOSSES, OWN_REASONING};
+use crate::units::clock;
+
+pub(super) const FIGURES: &[&Figure] = &[
+    &MINUTES_TO_TARGET,
+    &MINUTES_TO_80,
+    &MINUTES_TO_90,
+    &MINUTES_TO_100,
+    &START_A,
+    &MID_A,
+    &MID_EFFICIENCY_PCT,
+    &MEAN_BANK_A,
+    &BANK_ENERGY_PCT,
+    &HOUSE_LOAD_A,
+    &PEAK_SHAFT_W,
+    &FUEL_L,
+    &MARGINAL_FUEL_L,
+    &BANK_LIMIT_A,
+];
+
+/// What the run's time is called.
+pub(super) const RUN_MINUTES: &str = "Time of the run";
+
+static MINUTES_TO_TARGET: Figure =
+    Figure::new("run.minutes_to_target", "To the target", "min", 0, |s| {
+        let to = s.input(run::TO_PCT);
+        let to_pct = s.inputs().run.to_pct;
+        reached(s, s.report().analyses.run.minutes_to_target, to, to_pct)
+    })
+    .is(|s| s.report().analyses.run.minutes_to_target);
+
+static MINUTES_TO_80: Figure = Figure::new("run.minutes_to_80", "To 80 %", "min", 0, |s| {
+    reached(
+        s,
+        s.report().analyses.run.minutes_to_80,
+        Term::Number(0.8),
+        80.0,
+    )
+})
+.is(|s| s.report().analyses.run.minutes_to_80);
+
+static MINUTES_TO_90: Figure = Figure::new("run.minutes_to_90", "To 90 %", "min", 0, |s| {
+    reached(
+        s,
+        s.report().analyses.run.minutes_to_90,
+        Term::Number(0.9),
+        90.0,
+    )
+})
+.is(|s| s.report().analyses.run.minutes_to_90);
+
+static MINUTES_TO_100: Figure = Figure::new("run.minutes_to_100", "To 100 %", "min", 0, |s| {
+    reached(
+        s,
+        s.report().analyses.run.minutes_to_100,
+        Term::Number(1.0),
+        100.0,
+    )
+})
+.is(|s| s.report().analyses.run.minutes_to_100);
+
+/// Time of the run to a state of charge, `to` in the formula.
+fn reached(s: &Instant, minutes: Option<f64>, to: Term, to_pct: f64) -> Explanation {
+    let house = &s.boat.plant.bank;
+    let Some(minutes) = minutes else {
+        return Explanation::none(if s.report().analyses.run.opening.is_some() {
+            "Not reached: the battery management system opens first."
+        } else {
+            NOT_REACHED
+        });
+    };
+    let mean_a = mean_to(
+        s,
+        house.capacity_ah,
+        house.charge_efficiency,
+        minutes,
+        to_pct,
+    );
+    let efficiency = s.input(bank::CHARGE_EFFICIENCY_PCT);
+    time_to(s, minutes, to, efficiency, mean_a)
+}
+
+pub(super) const NOT_REACHED: &str =
+    "Not reached: the run is stepped through time until it gives up.";
+
+/// The mean current of the run to a state of charge \[A\].
+pub(super) fn mean_to(
+    s: &Instant,
+    capacity_ah: f64,
+    efficiency: f64,
+    minutes: f64,
+    to_pct: f64,
+) -> f64 {
+    let from = s.inputs().run.from_pct / 100.0;
+    mean_bank_a(capacity_ah, to_pct / 100.0, from, efficiency, minutes)
+}
+
+/// The time that such a mean current takes.
+pub(super) fn time_to(
+    s: &Instant,
+    minutes: f64,
+    to: Term,
+    efficiency: Term,
+    mean_a: f64,
+) -> Explanation {
+    if minutes <= 0.0 {
+        return Explanation::none("The run begins there or above.");
+    }
+    let given = [
+        s.input(bank::CAPACITY_AH),
+        to,
+        s.input(run::FROM_PCT),
+        efficiency,
+        told(
+            "Mean current into the bank, of this run to there",
+            "A",
+            mean_a,
+        ),
+    ];
+    Explanation::of(Term::of(charging_minutes::FORMULA, given)).note(STEPPED)
+}
+
+static START_A: Figure = Figure::new("run.start_a", "Alternator, at the start", "A", 0, held)
+    .at(When::Start)
+    .source(OWN_REASONING)
+    .is(|s| Some(s.report().analyses.run.start_a));
+
+pub(super) static MID_A: Figure = Figure::new("run.mid_a", "… half-way", "A", 0, held)
+    .named("Alternator, half-way")
+    .at(When::Middle)
+    .source(OWN_REASONING)
+    .is(|s| Some(s.report().analyses.run.mid_a));
+
+pub(super) fn held(s: &Instant) -> Explanation {
+    Explanation::of(flow::held(s)).note(flow::limited_by(s))
+}
+
+static MID_EFFICIENCY_PCT: Figure = Figure::new(
+    "run.mid_efficiency_pct",
+    "… its efficiency then",
+    "%",
+    0,
+    |s| {
+        if s.moment.given_w() <= 0.0 {
+            return Explanation::none("The alternator gives nothing then.");
+        }
+        let given = [flow::given_w(s), flow::taken_w(s)];
+        Explanation::of(Term::of(percent::FORMULA, given)).note("What comes out, of what goes in.")
+    },
+)
+.named("Efficiency of the alternator, half-way")
+.at(When::Middle)
+.source(LOSSES)
+.is(|s| Some(s.report().analyses.run.mid_efficiency_pct));
+
+static MEAN_BANK_A: Figure = Figure::new("run.mean_bank_a", "Into the bank, mean", "A", 0, |s| {
+    let minutes = s.report().analyses.run.minutes;
+    if minutes <= 0.0 {
+        return Explanation::none("There is no run: what flows at the start.");
+    }
+    let end_pct = 100.0 * s.boat.trace.charge_at(minutes * 60.0);
+    let given = [
+        s.input(bank::CAPACITY_AH),
+        told("State of charge at its end", "%", end_pct),
+        s.input(run::FROM_PCT),
+        s.input(bank::CHARGE_EFFICIENCY_PCT),
+        told(RUN_MINUTES, "min", minutes),
+    ];
+    Explanation::of(Term::of(mean_bank_a::FORMULA, given))
+        .note("The charge that was gained, by the time it took; the run is stepped through time.")
+})
+.is(|s| Some(s.report().analyses.run.mean_bank_a));
+
+static BANK_ENERGY_PCT: Figure = Figure::new(
+    "run.bank_energy_pct",
+    "Energy kept of what went in",
+    "%",
+    0,
+    |s| {
+        let Some((rest_v, volts)) = bank_volts(&s.boat.plant, &s.report().analyses.run.series)
+        else {
+            return Explanation::none("Nothing went into the bank.");
+        };
+        let given = [
+            s.input(bank::CHARGE_EFFICIENCY_PCT),
+            told("At rest, the mean of the run's moments", "V", rest_v),
+            told("At the bank, the mean of the run's moments", "V", volts),
+        ];
+        Explanation::of(Term::of(kept_energy_pct::FORMULA, given))
+            .note("Both means count each moment by the charge that went in.")
+    },
+)
+.source(CELLS)
+.is(|s| Some(s.report().analyses.run.bank_energy_pct));
+
+pub(super) static HOUSE_LOAD_A: Figure =
+    Figure::new("run.house_load_a", "House load meanwhile", "A", 1, |s| {
+        if s.inputs().run.house_load_a.is_some() {
+            return Explanation::of(s.input(run::HOUSE_LOAD_A).symbol("I_given")).note(AS_GIVEN);
+        }
+        let given = [s.figure(&crate::explain::figures::day::USE_AH)];
+        Explanation::of(Term::of(mean_draw_a::FORMULA, given)).note("The day's mean draw.")
+    })
+    .is(|s| Some(s.boat.plant.load_a));
+
+pub(super) static PEAK_SHAFT_W: Figure =
+    Figure::new("run.peak_shaft_w", "Most power at its shaft", "W", 0, |s| {
+        let after = clock(s.seconds / 60.0);
+        Explanation::of(flow::taken_w(s))
+            .note(format!("The highest of the run's moments, after {after}."))
+    })
+    .at(When::Hardest)
+    .source(LOSSES)
+    .is(|s| Some(s.report().analyses.run.peak_shaft_w));
+
+/// What the alternators ask for along the run.
+fn marginal(s: &Instant) -> Term {
+    let shaft = told(
+        "Energy the alternators' shafts took, added up along the run",
+        "kW·h",
+        s.report().analyses.run.shaft_kwh,
+    );
+    Term::of(marginal_l::FORMULA, [s.figure(&MARGINAL_L_KWH), shaft])
+}
+
+static FUEL_L: Figure = Figure::new("run.fuel_l", "Fuel, run for charging", "L", 1, |s| {
+    let minutes = told(RUN_MINUTES, "min", s.report().analyses.run.minutes);
+    let given = [
+        s.figure(&IDLE_L_H),
+        Term::of(hours::FORMULA, [minutes]),
+        marginal(s),
+    ];
+    Explanation::of(Term::of(run_l::FORMULA, given)).note(FUEL)
+})
+.is(|s| Some(s.report().analyses.run.fuel_l));
+
+static MARGINAL_FUEL_L: Figure = Figure::new(
+    "run.marginal_fuel_l",
+    "… while motoring anyway",
+    "L",
+    1,
+    |s| Explanation::of(marginal(s)).note(SHAFT),
+)
+.named("Fuel of the run while motoring anyway")
+.is(|s| Some(s.report().analyses.run.marginal_fuel_l));
+
+pub(super) static BANK_LIMIT_A: Figure = Figure::new(
+    "inner.bank_limit_a",
+    "What bank and house may take",
+    "A",
+    0,
+    |s| {
+        let mut limits = vec![s.input(bank::CHARGE_LIMIT_A).symbol("I_lim")];
+        limits.extend(s.inputs().ladder_a().map(|step_a| {
+            let name = "Most at this cell temperature, from the ladder or the maker's sheet";
+            told(name, "A", step_a).symbol("I_step")
+        }));
+        Explanation::of(Term::Sum(vec![Term::Least(limits), s.drawn()]))
+            .note("What the bank may take, and what the house draws meanwhile.")
+            .inputs(&[bank::TEMPERATURE_C, bank::COLDEST_CHARGE_C])
+    },
+)
+.source(COMMON_PRACTICE)
+.is(|s| Some(s.boat.plant.bank_limit_a + s.boat.plant.taken_a()));
+
+pub(super) static MID_BANK_A: Figure =
+    Figure::new("run.mid_bank_a", "Half-way, into this bank", "A", 0, |s| {
+        Explanation::of(flow::into_bank(s)).note(DRAWN)
+    })
+    .at(When::Middle)
+    .is(|s| Some(s.report().analyses.run.mid_bank_a));

@@ -1,0 +1,185 @@
+//! What formulas are given, as it is at an instant.
+
+use crate::boat::{Inputs, Key};
+use crate::explain::figure::Figure;
+use crate::explain::figures::day::BANK_V;
+use crate::explain::figures::heat;
+use crate::explain::figures::machine::SHAFT_RPM;
+use crate::explain::figures::run::HOUSE_LOAD_A;
+use crate::explain::figures::steps;
+use crate::explain::figures::steps::Step;
+use crate::explain::figures::temperatures;
+use crate::explain::inputs::charger;
+use crate::explain::instant::{Instant, Part, When};
+use crate::explain::term::Term;
+use crate::explain::used::Used;
+use crate::physics::battery::Bank;
+use crate::physics::charging::charger_input_a;
+use crate::report::Report;
+use crate::simulation::moment::Output;
+
+impl<'a> Instant<'a> {
+    /// The report that is explained.
+    pub(super) fn report(&self) -> &'a Report {
+        self.boat.report
+    }
+
+    /// The boat's inputs.
+    pub(super) fn inputs(&self) -> &Inputs {
+        self.boat.inputs()
+    }
+
+    /// An input.
+    pub(super) fn input(&self, key: Key) -> Term {
+        Term::Figure(Used::input(self.boat.sheet, key))
+    }
+
+    /// Another figure that is explained.
+    pub(super) fn figure(&self, figure: &'static Figure) -> Term {
+        Term::Figure(figure.used(self))
+    }
+
+    /// A figure that is explained where it is the first alternator's; only told
+    /// in words of another.
+    fn of_first(&self, figure: &'static Figure) -> Term {
+        let mut used = figure.used_here(self);
+        used.working = used.working.filter(|_| self.is_first());
+        Term::Figure(used)
+    }
+
+    /// A step on the way to this moment's currents and losses.
+    pub(super) fn step(&self, step: Step) -> Term {
+        let (figure, own) = steps::figure(self.when, step);
+        let mut used = figure.used_here(self);
+        used.working = used.working.filter(|_| own && self.is_first());
+        Term::Figure(used)
+    }
+
+    /// A temperature of the alternator that is looked at, or of the air.
+    pub(super) fn temperature(&self, part: Part) -> Term {
+        let (name, settled, now) = match part {
+            Part::Winding => (
+                "Winding",
+                &temperatures::HOT_WINDING,
+                &temperatures::WINDING,
+            ),
+            Part::Case => ("Body", &temperatures::HOT_CASE, &temperatures::CASE),
+            Part::Rectifier => (
+                "Rectifier plate",
+                &temperatures::HOT_RECTIFIER,
+                &temperatures::RECTIFIER,
+            ),
+            Part::Air => (
+                "Air of the space",
+                &temperatures::HOT_AIR,
+                &temperatures::AIR,
+            ),
+        };
+        let figure = match self.when {
+            When::Hot => Some(settled),
+            When::Moment => Some(now),
+            _ => None,
+        };
+        let mut used = Used::told(name, "°C", part.of(&self.t));
+        used.working = figure.map(|figure| figure.id).filter(|_| self.is_first());
+        Term::Figure(used)
+    }
+
+    /// Air that the alternator draws in.
+    pub(super) fn inlet(&self) -> Term {
+        let mut used = Used::told("Air it draws in", "°C", self.machine.inlet_c(&self.t));
+        let explained = self.when == When::Hot && self.is_first();
+        used.working = explained.then_some(heat::HOT_INLET.id);
+        Term::Figure(used)
+    }
+
+    /// Winding to air.
+    pub(super) fn winding_air(&self) -> Term {
+        self.of_first(&heat::WINDING_AIR)
+    }
+
+    /// Body to air.
+    pub(super) fn body_air(&self) -> Term {
+        self.of_first(&heat::BODY_AIR)
+    }
+
+    /// Rectifier to air.
+    pub(super) fn rectifier_air(&self) -> Term {
+        self.of_first(&heat::RECTIFIER_AIR)
+    }
+
+    /// Winding to body.
+    pub(super) fn winding_body(&self) -> Term {
+        self.of_first(&heat::WINDING_BODY)
+    }
+
+    /// Rectifier to body.
+    pub(super) fn rectifier_body(&self) -> Term {
+        self.of_first(&heat::RECTIFIER_BODY)
+    }
+
+    /// The shaft speed of the alternator that is looked at.
+    pub(super) fn shaft_rpm(&self) -> Term {
+        self.figure(&SHAFT_RPM)
+    }
+
+    /// Heat that goes into warming the part that is looked at.
+    pub(super) fn stored(&self) -> Term {
+        let stored_w = self.stored_w();
+        if stored_w > 0.0 {
+            told("Heat that goes into warming it further then", "W", stored_w)
+        } else if stored_w < 0.0 {
+            let given = told("Heat it gives up by cooling then", "W", -stored_w);
+            Term::Number(0.0).less(given.symbol("P_stored"))
+        } else {
+            Term::Number(0.0)
+        }
+    }
+
+    /// What the house draws, and what the start battery takes through a DC-DC
+    /// charger from the house bank.
+    pub(super) fn drawn(&self) -> Term {
+        let mut all = vec![self.figure(&HOUSE_LOAD_A).symbol("I_house")];
+        if self.boat.plant.back_a > 0.0 {
+            all.push(Term::of(
+                charger_input_a::FORMULA,
+                [
+                    self.input(charger::SERVICES_A).symbol("I_serv"),
+                    self.input(charger::START_V).symbol("V_start"),
+                    self.input(charger::CONVERTER_EFFICIENCY_PCT),
+                    self.figure(&BANK_V).symbol("V"),
+                ],
+            ));
+        }
+        Term::Sum(all)
+    }
+
+    /// The voltage at the first alternator.
+    pub(super) fn own_volts(&self) -> Term {
+        let volts = self.moment.flow.main.volts;
+        if volts == self.inputs().way.start_v {
+            self.input(charger::START_V).symbol("V_start")
+        } else {
+            told("Voltage at the alternator then", "V", volts).symbol("V")
+        }
+    }
+}
+
+/// A figure told in words.
+pub(super) fn told(name: &str, unit: &'static str, value: f64) -> Term {
+    Term::Figure(Used::told(name, unit, value))
+}
+
+/// A figure told in words that may not be there.
+pub(super) fn maybe(name: &str, unit: &'static str, value: Option<f64>) -> Term {
+    told(name, unit, value.unwrap_or(f64::NAN))
+}
+
+/// What a bank resists at a current and voltage \[Ω\]: giving, it resists less.
+pub(super) fn resists_ohm(bank: &Bank, soc: f64, at: Output) -> f64 {
+    if at.amperes >= 0.0 {
+        bank.resistance_ohm(soc)
+    } else {
+        (at.volts - bank.rest_v(soc)) / at.amperes
+    }
+}

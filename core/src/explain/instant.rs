@@ -1,0 +1,238 @@
+//! Everything aboard at the moment that a figure is of.
+
+use crate::analysis::PartTemperatures;
+use crate::explain::boat::Boat;
+use crate::physics::losses::Losses;
+use crate::physics::thermal::{Temperatures, ThermalNetwork};
+use crate::simulation::heat_soak::soak;
+use crate::simulation::moment::{Moment, ThermalState};
+use crate::simulation::steady_state::{LATE_S, warm};
+
+/// When a figure is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum When {
+    /// It hangs on no moment.
+    Any,
+    /// All has settled, the engine warm and the bank half-way.
+    Hot,
+    /// The start of the run.
+    Start,
+    /// Half-way through the run's time.
+    Middle,
+    /// When the shafts take most.
+    Hardest,
+    /// When the part that is looked at is hottest.
+    Peak,
+    /// When that of the second alternator is.
+    SecondPeak,
+    /// In the hour after the engine stops, when the part is hottest.
+    Soak,
+    /// The minute somebody looks at.
+    Moment,
+}
+
+/// A part that gets hot.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Part {
+    Winding,
+    Case,
+    Rectifier,
+    Air,
+}
+
+impl Part {
+    /// Its temperature.
+    pub(super) fn of(self, t: &Temperatures) -> f64 {
+        self.reads()(t)
+    }
+
+    fn reads(self) -> fn(&Temperatures) -> f64 {
+        match self {
+            Part::Winding => |t| t.winding_c,
+            Part::Case => |t| t.body_c,
+            Part::Rectifier => |t| t.rectifier_c,
+            Part::Air => |t| t.air_c,
+        }
+    }
+
+    /// Its temperature in a report.
+    pub(super) fn reported(self, t: &PartTemperatures) -> f64 {
+        match self {
+            Part::Winding => t.winding_c,
+            Part::Case => t.case_c,
+            Part::Rectifier => t.rectifier_c,
+            Part::Air => t.air_c,
+        }
+    }
+}
+
+/// Everything at one moment.
+pub(super) struct Instant<'a> {
+    pub(super) boat: &'a Boat<'a>,
+    pub(super) when: When,
+    /// The part that is looked at.
+    pub(super) part: Part,
+    /// Since the start of the run \[s\].
+    pub(super) seconds: f64,
+    /// State of charge, 0 to 1.
+    pub(super) soc: f64,
+    pub(super) states: [ThermalState; 2],
+    pub(super) moment: Moment,
+    /// The alternator that is looked at: 0 the first, 1 the second.
+    pub(super) number: usize,
+    /// Its thermal network, temperatures and losses.
+    pub(super) machine: ThermalNetwork,
+    pub(super) t: Temperatures,
+    pub(super) losses: Losses,
+    /// Whether the engine turns.
+    pub(super) turning: bool,
+    pub(super) engine_c: f64,
+    /// Heat that each alternator gives the air \[W\].
+    pub(super) heat_w: [f64; 2],
+}
+
+impl<'a> Instant<'a> {
+    /// A boat at a moment, as one of its parts is looked at.
+    pub(super) fn new(boat: &'a Boat<'a>, when: When, part: Part) -> Instant<'a> {
+        let (plant, space) = (&boat.plant, &boat.plant.space);
+        let end_s = boat.report.analyses.run.minutes * 60.0;
+        let number = usize::from(when == When::SecondPeak);
+        let seconds = match when {
+            When::Hot => LATE_S,
+            When::Middle => 0.5 * end_s,
+            When::Hardest => boat.report.analyses.run.peak_shaft_min * 60.0,
+            When::Peak | When::SecondPeak => boat.trace.peak_s(end_s, number, part.reads()),
+            When::Moment => boat.minute * 60.0,
+            When::Soak => end_s,
+            When::Any | When::Start => 0.0,
+        };
+        let mut soc = boat.trace.charge_at(seconds);
+        let mut states = boat.trace.states(seconds);
+        if when == When::Hot {
+            let run = &boat.inputs().run;
+            soc = (run.from_pct + run.to_pct) / 200.0;
+            states = [
+                warm(&plant.main, &boat.hot.temperatures),
+                warm(boat.unit(1), &boat.hot.second),
+            ];
+        }
+        let [main, second] = &states;
+        let mut moment = plant.moment(seconds, soc, main, second);
+        let mut engine_c = space.engine_c(seconds);
+        let turning = when != When::Soak;
+        if !turning {
+            let [at_rectifier, at_air] = soak(plant, &boat.trace, end_s).at_peak;
+            let then = if part == Part::Air {
+                at_air
+            } else {
+                at_rectifier
+            };
+            for (state, t) in states.iter_mut().zip(then.machines) {
+                state.t = t;
+            }
+            (moment.losses, moment.second_losses) = Default::default();
+            engine_c = then.engine_c;
+        }
+        let mut instant = Instant {
+            boat,
+            when,
+            part,
+            seconds,
+            soc,
+            states,
+            moment,
+            number,
+            machine: plant.main.machine,
+            t: states[0].t,
+            losses: moment.losses,
+            turning,
+            engine_c,
+            heat_w: [0.0; 2],
+        };
+        // The one that is looked at comes last.
+        for alternator in [1 - number, number] {
+            instant.look_at(alternator);
+        }
+        instant
+    }
+
+    fn look_at(&mut self, alternator: usize) {
+        let unit = self.boat.unit(alternator);
+        self.number = alternator;
+        self.machine = if self.turning {
+            unit.machine
+        } else {
+            unit.machine.standing(unit.fan)
+        };
+        (self.t, self.losses) = if alternator == 1 {
+            (self.states[1].t, self.moment.second_losses)
+        } else {
+            (self.states[0].t, self.moment.losses)
+        };
+        let there = alternator == 0 || self.boat.plant.second.is_some();
+        let heat_w = self.machine.heat_to_air_w(&self.t, &self.losses);
+        if let Some(place) = self.heat_w.get_mut(alternator).filter(|_| there) {
+            *place = heat_w;
+        }
+    }
+
+    /// Whether it is a settled state that does not come about.
+    pub(super) fn is_unsettled(&self) -> bool {
+        self.when == When::Hot && !self.boat.hot.stable
+    }
+
+    /// A figure of a settled state; none where nothing settles.
+    pub(super) fn settled(&self, figure: f64) -> Option<f64> {
+        (!self.is_unsettled()).then_some(figure)
+    }
+
+    /// Whether the first alternator is looked at while it turns: figures of
+    /// others have no working of their own.
+    pub(super) fn is_first(&self) -> bool {
+        self.number == 0 && self.turning
+    }
+
+    /// Heat that goes by air, walls and engine for each kelvin \[W/K\].
+    pub(super) fn air_w_k(&self) -> f64 {
+        let space = &self.boat.plant.space;
+        let flow_w_k = if self.turning {
+            space.flow_w_k
+        } else {
+            space.after_w_k
+        };
+        space.engine_w_k + flow_w_k + space.wall_w_k
+    }
+
+    /// Heat that goes into warming the part that is looked at \[W\], below 0 while
+    /// it cools; nothing where it moves the balance by less than the hundredth
+    /// of a kelvin.
+    pub(super) fn stored_w(&self) -> f64 {
+        let (m, space) = (&self.machine, &self.boat.plant.space);
+        let [winding, body, rectifier] = m.rates(&self.t, &self.losses);
+        let (stored_w, sum_w_k) = match self.part {
+            Part::Winding => (winding * m.winding_j_k, m.winding_body + m.winding_air),
+            Part::Rectifier => (
+                rectifier * m.rectifier_j_k,
+                m.rectifier_body + m.rectifier_air,
+            ),
+            Part::Case => {
+                let sum_w_k = m.winding_body + m.rectifier_body + m.body_air;
+                (body * m.body_j_k, sum_w_k)
+            }
+            Part::Air => {
+                let (air_c, heat_w) = (self.states[0].t.air_c, self.heat_w[0] + self.heat_w[1]);
+                let rate = if self.turning {
+                    space.rate(self.seconds, air_c, heat_w)
+                } else {
+                    space.rates_standing(air_c, self.engine_c, heat_w)[0]
+                };
+                (rate * space.heat_j_k, self.air_w_k())
+            }
+        };
+        if stored_w.abs() < 0.01 * sum_w_k {
+            0.0
+        } else {
+            stored_w
+        }
+    }
+}

@@ -1,0 +1,180 @@
+//! Heat that passes through an alternator and its engine space, balance by
+//! balance. `thermal` steps and solves them; each temperature here is the one
+//! at which its balance leaves a given heat for warming.
+
+use crate::formula::formula;
+use crate::physics::sources;
+use crate::physics::thermal::{
+    FAN_AIR, FAN_HEAT_IN_AIR, FAN_HEAT_IN_BODY, SHARES_EXPONENT, SHARES_OF_W, STILL_AIR,
+};
+
+/// Rated power \[W\].
+#[formula(symbol = "P", unit = "W", source = sources::THERMAL_NETWORK)]
+pub fn rated_w(#[symbol("I_N")] rated_a: f64, #[symbol("V_N")] test_v: f64) -> f64 {
+    rated_a * test_v
+}
+
+/// Surfaces of an alternator of a rated power \[W\] over those of one of 1520 W.
+#[formula(symbol = "k_size", unit = "", source = sources::THERMAL_NETWORK)]
+pub fn size(#[symbol("P")] rated_w: f64) -> f64 {
+    (rated_w / SHARES_OF_W).powf(SHARES_EXPONENT)
+}
+
+/// Heat from a part to the air for each kelvin \[W/K\]: that of an alternator of
+/// 1520 W, its size, the cooling factor and the fan.
+#[formula(symbol = "G", unit = "W/K", source = sources::THERMAL_NETWORK)]
+pub fn to_air_w_k(
+    #[symbol("G_1520")] reference_w_k: f64,
+    #[symbol("k_size")] size: f64,
+    #[symbol("g")] cooling: f64,
+    #[symbol("k_fan")] fan: f64,
+) -> f64 {
+    reference_w_k * size * cooling * fan
+}
+
+/// Heat from a part to the body for each kelvin \[W/K\].
+#[formula(symbol = "G", unit = "W/K", source = sources::THERMAL_NETWORK)]
+pub fn to_body_w_k(#[symbol("G_1520")] reference_w_k: f64, #[symbol("k_size")] size: f64) -> f64 {
+    reference_w_k * size
+}
+
+/// How cooling follows the fan: (0.15 + 0.85·(n/n_ref)^m).
+///
+/// Fan flow grows with speed and heat transfer with flow to the power 0.5 to
+/// 0.8: F. P. Incropera, D. P. DeWitt, "Fundamentals of Heat and Mass
+/// Transfer" (from memory).
+#[formula(symbol = "k_fan", unit = "", source = sources::HEAT_TRANSFER)]
+pub fn fan_factor(
+    #[symbol("n")] shaft_rpm: f64,
+    #[symbol("n_anchor")] anchor_rpm: f64,
+    #[symbol("k_cool")] exponent: f64,
+) -> f64 {
+    STILL_AIR + FAN_AIR * (shaft_rpm / anchor_rpm).powf(exponent)
+}
+
+/// Temperature of the rotor \[°C\], from the body's.
+#[formula(symbol = "T_rotor", unit = "°C", source = sources::THERMAL_NETWORK)]
+pub fn rotor_c(#[symbol("T_b")] body_c: f64, #[symbol("ΔT_rotor")] rise_k: f64) -> f64 {
+    body_c + rise_k
+}
+
+/// Air at the alternator's inlet \[°C\]: some of its own warm air is drawn in
+/// again (0 to 1), and a duct brings a part (0 to 1) from elsewhere \[°C\].
+#[formula(symbol = "T_in", unit = "°C", source = sources::THERMAL_NETWORK)]
+pub fn inlet_c(
+    #[symbol("T_air")] air_c: f64,
+    #[symbol("β")] recirculated: f64,
+    #[symbol("T_b")] body_c: f64,
+    #[symbol("k_duct")] ducted: f64,
+    #[symbol("T_out")] duct_c: f64,
+) -> f64 {
+    let drawn_c = air_c + recirculated * (body_c - air_c);
+    if ducted == 0.0 {
+        drawn_c
+    } else {
+        drawn_c + ducted * (duct_c - drawn_c)
+    }
+}
+
+/// Heat an alternator gives to the air of the space \[W\]: from winding, body and
+/// rectifier, and that part of the fan's own loss that leaves as warm air.
+#[formula(symbol = "P_alt", unit = "W", source = sources::THERMAL_NETWORK)]
+pub fn heat_to_air_w(
+    #[symbol("G_w")] winding_w_k: f64,
+    #[symbol("T_w")] winding_c: f64,
+    #[symbol("T_in")] inlet_c: f64,
+    #[symbol("G_b")] body_w_k: f64,
+    #[symbol("T_b")] body_c: f64,
+    #[symbol("G_r")] rectifier_w_k: f64,
+    #[symbol("T_r")] rectifier_c: f64,
+    #[symbol("P_fan")] fan_w: f64,
+) -> f64 {
+    winding_w_k * (winding_c - inlet_c)
+        + body_w_k * (body_c - inlet_c)
+        + rectifier_w_k * (rectifier_c - inlet_c)
+        + FAN_HEAT_IN_AIR * fan_w
+}
+
+/// Winding \[°C\] at which its balance leaves `stored_w` \[W\] for warming it:
+/// what it loses, what it gets from the body and the air it gives heat to.
+#[formula(symbol = "T_w", unit = "°C", source = sources::THERMAL_NETWORK)]
+pub fn winding_c(
+    #[symbol("P_Cu")] copper_w: f64,
+    #[symbol("G_wb")] to_body_w_k: f64,
+    #[symbol("T_b")] body_c: f64,
+    #[symbol("G_w")] to_air_w_k: f64,
+    #[symbol("T_in")] inlet_c: f64,
+    #[symbol("P_stored")] stored_w: f64,
+) -> f64 {
+    (copper_w + to_body_w_k * body_c + to_air_w_k * inlet_c - stored_w) / (to_body_w_k + to_air_w_k)
+}
+
+/// Rectifier plate \[°C\], likewise.
+#[formula(symbol = "T_r", unit = "°C", source = sources::THERMAL_NETWORK)]
+pub fn rectifier_c(
+    #[symbol("P_d")] diode_w: f64,
+    #[symbol("G_rb")] to_body_w_k: f64,
+    #[symbol("T_b")] body_c: f64,
+    #[symbol("G_r")] to_air_w_k: f64,
+    #[symbol("T_in")] inlet_c: f64,
+    #[symbol("P_stored")] stored_w: f64,
+) -> f64 {
+    (diode_w + to_body_w_k * body_c + to_air_w_k * inlet_c - stored_w) / (to_body_w_k + to_air_w_k)
+}
+
+/// Heat that arises in the body \[W\]: in iron and rotor, and that part of the
+/// fan's loss that stays in it.
+#[formula(symbol = "P_body", unit = "W", source = sources::THERMAL_NETWORK)]
+pub fn body_heat_w(
+    #[symbol("P_Fe")] iron_w: f64,
+    #[symbol("P_field")] field_w: f64,
+    #[symbol("P_fan")] fan_w: f64,
+) -> f64 {
+    iron_w + field_w + FAN_HEAT_IN_BODY * fan_w
+}
+
+/// Body \[°C\], likewise.
+#[formula(symbol = "T_b", unit = "°C", source = sources::THERMAL_NETWORK)]
+pub fn body_c(
+    #[symbol("P_body")] body_w: f64,
+    #[symbol("G_wb")] winding_w_k: f64,
+    #[symbol("T_w")] winding_c: f64,
+    #[symbol("G_rb")] rectifier_w_k: f64,
+    #[symbol("T_r")] rectifier_c: f64,
+    #[symbol("G_b")] to_air_w_k: f64,
+    #[symbol("T_in")] inlet_c: f64,
+    #[symbol("P_stored")] stored_w: f64,
+) -> f64 {
+    (body_w + winding_w_k * winding_c + rectifier_w_k * rectifier_c + to_air_w_k * inlet_c
+        - stored_w)
+        / (winding_w_k + rectifier_w_k + to_air_w_k)
+}
+
+/// Air of the engine space \[°C\], likewise: alternators and engine block warm it,
+/// the air that passes and the walls carry heat away.
+#[formula(symbol = "T_air", unit = "°C", source = sources::HEAT_OF_AIR)]
+pub fn space_air_c(
+    #[symbol("P_alt")] alternators_w: f64,
+    #[symbol("G_E")] engine_w_k: f64,
+    #[symbol("T_E")] engine_c: f64,
+    #[symbol("G_air")] flow_w_k: f64,
+    #[symbol("T_out")] outside_c: f64,
+    #[symbol("G_wall")] wall_w_k: f64,
+    #[symbol("T_cabin")] cabin_c: f64,
+    #[symbol("P_stored")] stored_w: f64,
+) -> f64 {
+    (alternators_w + engine_w_k * engine_c + flow_w_k * outside_c + wall_w_k * cabin_c - stored_w)
+        / (engine_w_k + flow_w_k + wall_w_k)
+}
+
+/// What warms up from one temperature to another \[°C\], two thirds of the way in
+/// each `two_thirds_min` \[min\], after so many minutes.
+#[formula(symbol = "T", unit = "°C", source = sources::HEAT_OF_AIR)]
+pub fn warming_c(
+    #[symbol("T_hot")] hot_c: f64,
+    #[symbol("T_start")] start_c: f64,
+    #[symbol("t")] minutes: f64,
+    #[symbol("τ")] two_thirds_min: f64,
+) -> f64 {
+    hot_c + (start_c - hot_c) * (-minutes / two_thirds_min).exp()
+}

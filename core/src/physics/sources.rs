@@ -1,0 +1,46 @@
+//! Where the formulas are from, each in a line as the page prints it.
+
+use crate::formula::Source;
+
+/// Thought out for this model.
+pub const OWN_REASONING: Source = Source("Own reasoning.");
+/// Follows from what the words mean.
+pub const ARITHMETIC: Source = Source("Arithmetic.");
+/// What the trade does; nobody in particular says so.
+pub const COMMON_PRACTICE: Source = Source("Common practice, no source.");
+/// Full-field output.
+pub const OUTPUT_CURVE: Source = Source(
+    "V. Caliskan, D. J. Perreault, T. M. Jahns, J. G. Kassakian, IEEE Trans. Circuits and Systems I 50(9), 2003, from memory; how heat weakens it is own reasoning.",
+);
+/// Copper's resistance.
+pub const COPPER: Source = Source("IEC 60028:1925, from memory.");
+/// The alternator's losses.
+pub const LOSSES: Source = Source(
+    "Loss by loss after M. Örn, MSc thesis, Linköping University, 2014; the split from memory.",
+);
+/// Its thermal network.
+pub const THERMAL_NETWORK: Source = Source(
+    "A network after S. C. Tang, T. A. Keim, D. J. Perreault, IEEE Trans. Energy Conversion 20(1), 2005; shares from memory, scaled by one temperature.",
+);
+/// Heat transfer by a fan.
+pub const HEAT_TRANSFER: Source =
+    Source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, from memory.");
+/// Air that carries heat.
+pub const HEAT_OF_AIR: Source = Source("Heat balance; specific heat of air from memory.");
+/// Panels.
+pub const SOLAR: Source =
+    Source("J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal Processes, from memory.");
+/// What an engine burns.
+pub const FUEL: Source = Source(
+    "Willans line; friction from J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, section 13.6, from memory.",
+);
+/// What an engine can do below its rated speed.
+pub const TORQUE: Source = Source(
+    "Relation of Leiderman and Khlystov for the power of an engine at full load; coefficients from memory.",
+);
+/// What cells do.
+pub const CELLS: Source = Source(
+    "Tables of typical cells, from memory; the falling charge acceptance of lead is common practice.",
+);
+/// Money over time.
+pub const ECONOMY: Source = Source("L. Blank, A. Tarquin, Engineering Economy, from memory.");
