@@ -4,7 +4,7 @@
 
 use crate::formula::formula;
 use crate::physics::sources;
-use crate::physics::thermal::{
+use crate::physics::thermal_shares::{
     FAN_AIR, FAN_HEAT_IN_AIR, FAN_HEAT_IN_BODY, SHARES_EXPONENT, SHARES_OF_W, STILL_AIR,
 };
 

@@ -22,4 +22,5 @@ pub mod regulator;
 pub mod solar;
 pub mod sources;
 pub mod thermal;
+pub(crate) mod thermal_shares;
 pub mod torque;

@@ -16,37 +16,10 @@ use crate::physics::heat_balance::{
 };
 use crate::physics::losses::{Losses, LossesAtSpeed, OpenLosses};
 use crate::physics::output::OutputCurve;
-
-/// Conductances of a machine of 1520 W \[W/K\] (108 A at 14 V), before the
-/// cooling factor: winding, body and rectifier to air; fixed: winding to body,
-/// rectifier to body.
-pub(crate) const WINDING_AIR: f64 = 3.0;
-pub(crate) const BODY_AIR: f64 = 4.5;
-pub(crate) const RECTIFIER_AIR: f64 = 3.2;
-pub(crate) const WINDING_BODY: f64 = 6.0;
-pub(crate) const RECTIFIER_BODY: f64 = 0.8;
-pub(crate) const SHARES_OF_W: f64 = 1520.0;
-/// How they grow with the rated power. In machines of one design, surfaces (slot
-/// walls, plates) grow with the square of a length and the power with its
-/// power of 3.5, which makes 2/3.5. From memory; its use here is own reasoning.
-pub(crate) const SHARES_EXPONENT: f64 = 0.57;
-
-/// Heat capacities \[J/K for each kg\]: 14 % copper, 62 % steel, 19 %
-/// aluminium, 5 % plate at 385, 450 and 900 J/(kg·K), handbook values from memory.
-const WINDING_CAPACITY: f64 = 99.0;
-const BODY_CAPACITY: f64 = 405.0;
-const RECTIFIER_CAPACITY: f64 = 45.0;
-/// Diodes and heat spreader, whatever the size \[J/K\].
-const RECTIFIER_CAPACITY_FIXED: f64 = 40.0;
-
-/// Part of the cooling that does not come from the fan.
-pub(crate) const STILL_AIR: f64 = 0.15;
-/// The other part of it.
-pub(crate) const FAN_AIR: f64 = 1.0 - STILL_AIR;
-/// Part of the fan and bearing loss that warms the body; the rest leaves as warm air.
-pub const FAN_HEAT_IN_BODY: f64 = 0.3;
-/// That rest.
-pub(crate) const FAN_HEAT_IN_AIR: f64 = 1.0 - FAN_HEAT_IN_BODY;
+use crate::physics::thermal_shares::{
+    BODY_AIR, BODY_CAPACITY, FAN_HEAT_IN_BODY, RECTIFIER_AIR, RECTIFIER_BODY, RECTIFIER_CAPACITY,
+    RECTIFIER_CAPACITY_FIXED, STILL_AIR, WINDING_AIR, WINDING_BODY, WINDING_CAPACITY,
+};
 
 /// Temperatures of the machine and its air \[°C\].
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -10,7 +10,7 @@ use crate::explain::term::Term;
 use crate::physics::heat_balance::{
     fan_factor, heat_to_air_w, inlet_c, rated_w, size, to_air_w_k, to_body_w_k,
 };
-use crate::physics::thermal::{
+use crate::physics::thermal_shares::{
     BODY_AIR as BODY_AIR_1520, RECTIFIER_AIR as RECTIFIER_AIR_1520,
     RECTIFIER_BODY as RECTIFIER_BODY_1520, WINDING_AIR as WINDING_AIR_1520,
     WINDING_BODY as WINDING_BODY_1520,
