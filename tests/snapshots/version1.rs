@@ -23,7 +23,7 @@ const LINKS: &str = include_str!("version1/links.txt");
 /// What to do about a difference.
 const ADVICE: &str = "\
 A link of version 1 leaves out what is at its default, so links already sent would now mean another boat. \
-Either put it back as it was, or state the old value in `keep_meaning` of core/src/worksheet/version1.rs. \
+Either put it back as it was, or state the old value in `keep_meaning` of core/src/exchange/version1.rs. \
 A range may grow and options may be added at the end.";
 
 /// Every input and load column as it is now, with its name and what a link of
