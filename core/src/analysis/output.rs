@@ -5,6 +5,7 @@ use serde::Serialize;
 use crate::analysis::temperatures::PartTemperatures;
 use crate::boat::{Inputs, Key, Worksheet};
 use crate::numerics::bracketed_root;
+use crate::physics::full_field::COLD_ROTOR_C;
 use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::alternators::Alternators;
@@ -51,7 +52,8 @@ pub struct MachineReport {
 pub struct SpeedPoint {
     /// Engine speed \[rpm\].
     pub engine_rpm: f64,
-    /// Full-field output with a cold rotor \[A\].
+    /// Full-field output with a cold rotor, at the voltage it holds when hot \[A\]:
+    /// a battery below the voltage of the rating lets an alternator begin sooner.
     pub cold_a: f64,
     /// What it holds on and on \[A\].
     pub hot_a: f64,
@@ -78,6 +80,18 @@ fn full_cold_a(plant: &Plant) -> f64 {
 
 fn cold_a(unit: &AlternatorAtSpeed) -> f64 {
     unit.curve.cold_full_field_a(unit.shaft_rpm)
+}
+
+/// The same at the voltages they work at when settled \[A\].
+fn cold_there_a(plant: &Plant, hot: &Settled) -> f64 {
+    let cold_a = |alternator: &AlternatorAtSpeed, volts: f64| {
+        alternator
+            .curve
+            .full_field_a(alternator.shaft_rpm, volts, COLD_ROTOR_C)
+    };
+    let second = plant.second.filter(|second| second.feeds_house);
+    cold_a(&plant.main, hot.flow.main.volts)
+        + second.map_or(0.0, |second| cold_a(&second.unit, hot.flow.second.volts))
 }
 
 fn charging_a(plant: &Plant, settled: &Settled) -> f64 {
@@ -127,10 +141,11 @@ pub(super) fn machine_report(
             // Round figures, for the table.
             let engine_rpm = ((low + (high - low).max(0.0) * share) / 10.0).round() * 10.0;
             let there = alternators.plant_at(inputs, plant.load_a, engine_rpm);
+            let hot = settled(&there, charge);
             SpeedPoint {
                 engine_rpm,
-                cold_a: full_cold_a(&there),
-                hot_a: charging_a(&there, &settled(&there, charge)),
+                cold_a: cold_there_a(&there, &hot),
+                hot_a: charging_a(&there, &hot),
             }
         })
         .collect();

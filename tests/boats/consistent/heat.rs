@@ -49,6 +49,7 @@ pub fn check(says: &Says) {
         format!("nothing comes within 30 K of its limit ({worst:.0?} K), and it is to be watched")
     });
     advice(says);
+    output_curve(says);
     if says
         .codes(Weight::Danger)
         .iter()
@@ -160,5 +161,16 @@ impl OnBoth for ampwright_core::Inputs {
     /// Whether both alternators charge the house bank.
     fn on_both(&self) -> bool {
         self.two.role == ampwright_core::boat::SecondRole::House
+    }
+}
+
+/// At no speed does a hot alternator give more than a cold one.
+fn output_curve(says: &Says) {
+    for point in &says.report.analyses.machine.by_engine_rpm {
+        let (hot_a, cold_a) = (point.hot_a, point.cold_a);
+        says.holds(hot_a <= cold_a + 1e-6, || {
+            let rpm = point.engine_rpm;
+            format!("at {rpm} rpm it gives {hot_a:.1} A hot and {cold_a:.1} A cold")
+        });
     }
 }
