@@ -1,6 +1,7 @@
 //! What the alternator sheds its heat through.
 
-use super::machine::{COOLING_FACTOR, SHAFT_RPM};
+use super::machine::SHAFT_RPM;
+use super::rating::COOLING_FACTOR;
 use super::steps::Step;
 use super::terms::told;
 use crate::explain::figure::{Explanation, Figure};

@@ -1,8 +1,8 @@
 //! Flooded lead of the same ampere-hours beside this bank.
 
 use super::notes::{DAILY, STEPPED, SUN_COVERS};
-use super::run::{NOT_REACHED, mean_to, time_to};
 use super::terms::{resists_ohm, told};
+use super::times::{NOT_REACHED, mean_to, time_to};
 use crate::charge::plant::Output;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};

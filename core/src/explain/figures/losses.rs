@@ -2,7 +2,7 @@
 
 use super::field::rotor;
 use super::flow::own_amperes;
-use super::machine::{PHASE_20C_OHM, RATED_LOSS_W};
+use super::rating::{PHASE_20C_OHM, RATED_LOSS_W};
 use super::steps::Step;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::inputs::alternator;
