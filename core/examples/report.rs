@@ -11,8 +11,8 @@
 //! engine, bank and sun month by month, and the hours of a settled day of each;
 //! `-- --wiring` prints cables and fuses, `-- --belt` what the belts carry,
 //! `-- --disconnect` what happens when the bank disconnects under load,
-//! `-- --arrangements` the arrangements beside each other, `-- --goal` the
-//! cheapest way to the worksheet's goal;
+//! `-- --arrangements` the arrangements beside each other, `-- --costs` how what
+//! each costs came about, `-- --goal` the cheapest way to the worksheet's goal;
 //! `-- --workings` prints how each figure of the report came about: the formula,
 //! the same with the boat's numbers in it, what it used and how sure that is,
 //! and the source. The report itself carries them as `workings`;
@@ -27,8 +27,8 @@
 use std::io::Read;
 use std::process::ExitCode;
 
-use ampwright_core::arrange::compare;
-use ampwright_core::explain::{Working, workings};
+use ampwright_core::arrange::{all, compare};
+use ampwright_core::explain::{Working, arrangement_workings, workings};
 use ampwright_core::fields::Kind;
 use ampwright_core::goal::Search;
 use ampwright_core::share::{self, Style, forum_text};
@@ -40,6 +40,29 @@ use serde::Serialize;
 /// Prints something that follows from a worksheet.
 type Print = fn(&Worksheet) -> Result<(), String>;
 
+/// How the costs of an arrangement came about.
+#[derive(Serialize)]
+struct Costs {
+    name: String,
+    workings: Vec<Working>,
+}
+
+fn costs(sheet: &Worksheet) -> Vec<Costs> {
+    let outcomes = compare(sheet).outcomes;
+    let Some(today) = outcomes.first() else {
+        return Vec::new();
+    };
+    let each = outcomes.iter().zip(all(sheet));
+    each.map(|(outcome, arrangement)| {
+        let with = arrangement.on(sheet);
+        Costs {
+            name: outcome.name.clone(),
+            workings: arrangement_workings(&with, &report(&with), outcome, today),
+        }
+    })
+    .collect()
+}
+
 /// What can be printed in place of the report.
 const PRINTS: &[(&str, Print)] = &[
     ("--sure", |sheet| {
@@ -49,6 +72,7 @@ const PRINTS: &[(&str, Print)] = &[
     }),
     ("--year", |sheet| print_json(&year(sheet))),
     ("--arrangements", |sheet| print_json(&compare(sheet))),
+    ("--costs", |sheet| print_json(&costs(sheet))),
     ("--goal", |sheet| {
         let mut search = Search::new(sheet);
         while !search.done() {
