@@ -3,7 +3,10 @@
 
 use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, demo};
-use ampwright_core::explain::{Working, ids, working, workings, workings_at};
+use ampwright_core::decision::arrangements::{all as all_arrangements, compare};
+use ampwright_core::explain::{
+    Working, arrangement_ids, arrangement_workings, ids, working, workings, workings_at,
+};
 use ampwright_core::report;
 use ampwright_core::schema::Value;
 use proptest::prelude::*;
@@ -130,7 +133,7 @@ fn agrees(json: &Json, working: &Working) -> Result<(), TestCaseError> {
     let half = 0.5 * 10f64.powi(-(working.decimals as i32));
     let id = working.id;
     if !id.starts_with("inner.") && !id.starts_with("moment.") {
-        let reported = found(json, id);
+        let reported = found(json, id.trim_start_matches("arrangement."));
         prop_assert!(reported.is_some(), "{id} is not in the report");
         prop_assert_eq!(reported.and_then(Json::as_f64), working.value, "{}", id);
     }
@@ -285,6 +288,48 @@ fn all_hold(sheet: &Worksheet) -> Result<(), TestCaseError> {
     Ok(())
 }
 
+/// What is said of each arrangement: its figures are the outcome's own, and
+/// follow from its boat.
+fn arrangements_hold(sheet: &Worksheet) -> Result<(), TestCaseError> {
+    let outcomes = compare(sheet).outcomes;
+    let Some(today) = outcomes.first() else {
+        return Ok(());
+    };
+    for (outcome, arrangement) in outcomes.iter().zip(all_arrangements(sheet)) {
+        let with = arrangement.on(sheet);
+        let report = report(&with);
+        let json = serde_json::to_value(outcome).expect("an outcome is JSON");
+        let costs = arrangement_workings(&with, &report, outcome, today);
+        let both: Vec<Working> = costs
+            .iter()
+            .cloned()
+            .chain(workings(&with, &report))
+            .collect();
+        prop_assert_eq!(costs.len(), arrangement_ids().count());
+        for working in &costs {
+            agrees(&json, working)?;
+            used_is_own(&with, &both, working)?;
+            symbols_are_told(working)?;
+            mathml_says_the_same(working)?;
+        }
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(crate::cases(8))]
+
+    #[test]
+    fn the_numbers_of_arrangements_give_their_costs(Drawn(sheet) in normal_boat()) {
+        arrangements_hold(&sheet)?;
+    }
+
+    #[test]
+    fn the_numbers_of_odd_boats_arrangements_too(Drawn(sheet) in any_sheet()) {
+        arrangements_hold(&sheet)?;
+    }
+}
+
 proptest! {
     #![proptest_config(crate::cases(60))]
 
@@ -302,7 +347,7 @@ proptest! {
 #[test]
 fn the_default_and_the_demo_hold() {
     for sheet in [Worksheet::default(), demo()] {
-        if let Err(fault) = all_hold(&sheet) {
+        if let Err(fault) = all_hold(&sheet).and_then(|()| arrangements_hold(&sheet)) {
             panic!("{fault}");
         }
     }

@@ -7,8 +7,8 @@ use proc_macro2::{Ident, TokenStream};
 use quote::{ToTokens, quote};
 use syn::spanned::Spanned;
 use syn::{
-    BinOp, Block, Error, Expr, ExprBinary, ExprIf, ExprMethodCall, ExprUnary, Lit, Local, Pat,
-    Path, Result, Stmt, UnOp,
+    BinOp, Block, Error, Expr, ExprBinary, ExprMethodCall, ExprUnary, Lit, Local, Pat, Path,
+    Result, Stmt, UnOp,
 };
 
 use crate::attributes::NamedConstant;
@@ -70,7 +70,7 @@ impl<'a> Names<'a> {
         Ok((name.ident.clone(), self.expression(&init.expr)?))
     }
 
-    fn expression(&self, expression: &Expr) -> Result<TokenStream> {
+    pub(crate) fn expression(&self, expression: &Expr) -> Result<TokenStream> {
         match expression {
             Expr::Paren(inner) => self.expression(&inner.expr),
             Expr::Group(inner) => self.expression(&inner.expr),
@@ -188,51 +188,6 @@ impl<'a> Names<'a> {
             )),
         }
     }
-
-    fn case(&self, case: &ExprIf) -> Result<TokenStream> {
-        let Some((_, otherwise)) = &case.else_branch else {
-            return Err(Error::new_spanned(case, "a case needs its `else`"));
-        };
-        let when = self.condition(&case.cond)?;
-        let value = self.block(&case.then_branch)?;
-        let otherwise = self.expression(otherwise)?;
-        Ok(node("Case", quote!(&#when, &#value, &#otherwise)))
-    }
-
-    /// A comparison, or several joined.
-    fn condition(&self, condition: &Expr) -> Result<TokenStream> {
-        match condition {
-            Expr::Paren(inner) => self.condition(&inner.expr),
-            Expr::Unary(ExprUnary {
-                op: UnOp::Not(_),
-                expr,
-                ..
-            }) => {
-                let inner = self.condition(expr)?;
-                Ok(test("Not", quote!(&#inner)))
-            }
-            Expr::Binary(ExprBinary {
-                left, op, right, ..
-            }) => {
-                let (one, two) = match op {
-                    BinOp::And(_) | BinOp::Or(_) => (self.condition(left)?, self.condition(right)?),
-                    _ => (self.expression(left)?, self.expression(right)?),
-                };
-                let (kind, one, two) = match op {
-                    BinOp::Lt(_) => ("Less", one, two),
-                    BinOp::Le(_) => ("AtMost", one, two),
-                    BinOp::Gt(_) => ("Less", two, one),
-                    BinOp::Ge(_) => ("AtMost", two, one),
-                    BinOp::Eq(_) => ("Equal", one, two),
-                    BinOp::And(_) => ("Both", one, two),
-                    BinOp::Or(_) => ("Either", one, two),
-                    other => return Err(no_condition(other)),
-                };
-                Ok(test(kind, quote!(&#one, &#two)))
-            }
-            other => Err(no_condition(other)),
-        }
-    }
 }
 
 /// The exponent of a `powi`.
@@ -263,14 +218,9 @@ fn whole(power: &Expr) -> Result<TokenStream> {
     }
 }
 
-fn node(kind: &str, inner: TokenStream) -> TokenStream {
+pub(crate) fn node(kind: &str, inner: TokenStream) -> TokenStream {
     let kind = Ident::new(kind, inner.span());
     quote!(::ampwright_core::formula::Expr::#kind(#inner))
-}
-
-fn test(kind: &str, inner: TokenStream) -> TokenStream {
-    let kind = Ident::new(kind, inner.span());
-    quote!(::ampwright_core::formula::Condition::#kind(#inner))
 }
 
 fn not_known(of: &impl ToTokens) -> Error {
@@ -279,8 +229,4 @@ fn not_known(of: &impl ToTokens) -> Error {
         "a formula is made of numbers, constants, arguments, + - * /, powers, roots, exp, ln, min, \
          max, clamp, `let`, `if … else` and calls of other formulas",
     )
-}
-
-fn no_condition(of: &impl ToTokens) -> Error {
-    Error::new_spanned(of, "a case is decided by comparisons: < <= > >= == && || !")
 }

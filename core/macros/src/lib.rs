@@ -30,6 +30,7 @@
 
 mod attributes;
 mod body;
+mod case;
 mod expand;
 #[cfg(test)]
 mod tests;

@@ -6,7 +6,6 @@ use crate::analysis::solar_day::{SolarDay, solar_day};
 use crate::boat::house_load_a;
 use crate::boat::{Inputs, Worksheet};
 use crate::decision::arrangements::Outcome;
-use crate::explain::instant::{Instant, Part, When};
 use crate::physics::battery::Bank;
 use crate::report::Report;
 use crate::simulation::alternator::AlternatorAtSpeed;
@@ -86,10 +85,5 @@ impl<'a> Boat<'a> {
     /// The mean day of its month.
     pub(super) fn solar_day(&self) -> SolarDay {
         solar_day(self.inputs(), self.inputs().sun.month)
-    }
-
-    /// Everything at a moment, as one of its parts is looked at.
-    pub(super) fn instant(&self, when: When, part: Part) -> Instant<'_> {
-        Instant::new(self, when, part)
     }
 }

@@ -236,3 +236,10 @@ impl<'a> Instant<'a> {
         }
     }
 }
+
+impl Boat<'_> {
+    /// Everything at a moment, as one of its parts is looked at.
+    pub(super) fn instant(&self, when: When, part: Part) -> Instant<'_> {
+        Instant::new(self, when, part)
+    }
+}

@@ -10,6 +10,7 @@ fn half(#[symbol("x")] x: f64) -> f64 {
     x / TWO
 }
 
+#[allow(clippy::neg_cmp_op_on_partial_ord, reason = "what is tested")]
 #[formula(symbol = "y", unit = "", source = SOURCE, constants(TWO("k", "two", "")))]
 fn everything(#[symbol("a")] a: f64, #[symbol("b")] b: f64) -> f64 {
     if a > 3.0 && !(b <= 0.5) {

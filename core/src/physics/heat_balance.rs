@@ -2,6 +2,11 @@
 //! balance. `thermal` steps and solves them; each temperature here is the one
 //! at which its balance leaves a given heat for warming.
 
+#![allow(
+    clippy::too_many_arguments,
+    reason = "a balance has as many arguments as heat has ways"
+)]
+
 use crate::formula::formula;
 use crate::physics::sources;
 use crate::physics::thermal_shares::{

@@ -80,7 +80,10 @@ pub fn closed_run(plant: &Plant, need_ah: f64, to: f64, most_s: f64) -> Option<C
         let slope = last.map(|(then_s, took_s)| (takes_s - took_s) / (guess_s - then_s));
         let step_s = off_s / (1.0 - slope.unwrap_or(0.0).min(0.999));
         let near = day.ends_off(off_s) <= NEAR && (step_s - off_s).abs() <= TIMED * takes_s;
-        if near && slope.is_some() || off_s.abs() <= TIMED * takes_s {
+        // Steps through time come out a little otherwise from one beginning to the
+        // next: where the time jumps over the root, between these two it is known.
+        let between = high_is_too_long && high_s - low_s <= TIMED * takes_s;
+        if near && slope.is_some() || off_s.abs() <= TIMED * takes_s || between {
             return Some(ClosedRun {
                 trace,
                 seconds: takes_s,

@@ -1,36 +1,25 @@
-//! What comes of an arrangement: what a year with it takes and costs.
+//! What comes of an arrangement; `year_cost` says what a year with it costs.
 
 use crate::decision::arrangements::{Outcome, YearCost};
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::day::{BANK_V, ENGINE_AH, ENGINE_HOURS, FUEL_L, USE_AH, USE_WH};
+use crate::explain::figures::daily_run::{ENGINE_HOURS, FUEL_L};
+use crate::explain::figures::day::{BANK_V, ENGINE_AH, USE_WH};
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::{bank, cost};
+use crate::explain::figures::year_cost::{TOTAL, WEAR};
+use crate::explain::inputs::cost;
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::energy_wh;
 use crate::physics::drive::kilo;
-use crate::physics::money::{
-    bank_a_year, capital_recovery, each_kwh, engine_each_kwh, made_up_years, over_year, priced,
-    wear_per_hour, year_total,
-};
+use crate::physics::money::{each_kwh, engine_each_kwh, made_up_years, over_year};
 
-pub(super) const FIGURES: &[&Figure] = &[
-    &HOURS_YEAR,
-    &FUEL_YEAR_L,
-    &BOUGHT,
-    &WEAR,
-    &FUEL,
-    &ENGINE,
-    &SHORE,
-    &BANK,
-    &CAPITAL,
-    &TOTAL,
-    &ENGINE_KWH,
-    &USED_KWH,
-    &PAYBACK_YEARS,
-];
+/// What a year with it takes, and what has to be bought.
+pub(super) const TAKEN: &[&Figure] = &[&HOURS_YEAR, &FUEL_YEAR_L, &BOUGHT];
 
-const NOT_COVERED: &str = "No engine run covers the day, so a year with it has no cost.";
+/// What it comes to for a kilowatt-hour, and when it is paid back.
+pub(super) const PAID: &[&Figure] = &[&ENGINE_KWH, &USED_KWH, &PAYBACK_YEARS];
+
+pub(super) const NOT_COVERED: &str = "No engine run covers the day, so a year with it has no cost.";
 
 impl<'a> Instant<'a> {
     /// What comes of the arrangement that is looked at.
@@ -39,18 +28,18 @@ impl<'a> Instant<'a> {
     }
 
     /// A part of what a year costs.
-    fn year(&self, part: fn(&YearCost) -> f64) -> Option<f64> {
+    pub(super) fn year(&self, part: fn(&YearCost) -> f64) -> Option<f64> {
         self.outcome()?.year.as_ref().map(part)
     }
 
     /// A figure of a day, over the days aboard in a year.
-    fn a_year(&self, a_day: Term) -> Term {
+    pub(super) fn a_year(&self, a_day: Term) -> Term {
         Term::of(over_year::FORMULA, [a_day, self.input(cost::DAYS)])
     }
 }
 
 /// A formula of a year's cost, where there is one.
-fn of_year(s: &Instant, term: impl FnOnce() -> Term) -> Explanation {
+pub(super) fn of_year(s: &Instant, term: impl FnOnce() -> Term) -> Explanation {
     match s.year(|year| year.total) {
         Some(_) => Explanation::of(term()),
         None => Explanation::none(NOT_COVERED),
@@ -73,7 +62,7 @@ static FUEL_YEAR_L: Figure = Figure::new("arrangement.fuel_year_l", "Fuel, a yea
 })
 .is(|s| s.outcome()?.fuel_year_l);
 
-static BOUGHT: Figure = Figure::new("arrangement.bought", "To buy", "", 0, |s| {
+pub(super) static BOUGHT: Figure = Figure::new("arrangement.bought", "To buy", "", 0, |s| {
     let parts = s.outcome().map_or(&[][..], |outcome| &outcome.parts);
     if parts.is_empty() {
         return Explanation::none("Nothing has to be bought.");
@@ -86,111 +75,6 @@ static BOUGHT: Figure = Figure::new("arrangement.bought", "To buy", "", 0, |s| {
         .note("Each part at the price of your list; what is aboard already is not bought again.")
 })
 .is(|s| Some(s.outcome()?.bought));
-
-static WEAR: Figure = Figure::new(
-    "inner.arrangement.wear_hour",
-    "An hour of engine, besides fuel",
-    "",
-    2,
-    |s| {
-        let given = [
-            s.input(cost::SERVICE),
-            s.input(cost::SERVICE_H),
-            s.input(cost::OVERHAUL),
-            s.input(cost::OVERHAUL_H),
-        ];
-        Explanation::of(Term::of(wear_per_hour::FORMULA, given))
-            .note("Service and overhaul, each its price over the hours it serves.")
-    },
-);
-
-static FUEL: Figure = Figure::new("arrangement.year.fuel", "A year: fuel", "", 0, |s| {
-    of_year(s, || {
-        let litres = s.a_year(s.figure(&FUEL_L).symbol("B_day"));
-        Term::of(
-            priced::FORMULA,
-            [litres, s.input(cost::FUEL_L).symbol("K_L")],
-        )
-    })
-})
-.is(|s| s.year(|year| year.fuel));
-
-static ENGINE: Figure = Figure::new("arrangement.year.engine", "A year: engine", "", 0, |s| {
-    of_year(s, || {
-        let hours = s.a_year(s.figure(&ENGINE_HOURS).symbol("t_day"));
-        Term::of(priced::FORMULA, [hours, s.figure(&WEAR).symbol("w")])
-    })
-})
-.is(|s| s.year(|year| year.engine));
-
-static SHORE: Figure = Figure::new(
-    "arrangement.year.shore",
-    "A year: shore power",
-    "",
-    0,
-    |s| {
-        of_year(s, || {
-            let name = "From shore power for a day at anchor";
-            let kwh = told(name, "kW·h", s.report().analyses.shore.day_kwh).symbol("E_shore");
-            let each = s.input(cost::SHORE_KWH).symbol("K_shore,kWh");
-            Term::of(priced::FORMULA, [s.a_year(kwh), each])
-        })
-    },
-)
-.is(|s| s.year(|year| year.shore));
-
-static BANK: Figure = Figure::new(
-    "arrangement.year.bank",
-    "A year: wear of the bank",
-    "",
-    0,
-    |s| {
-        of_year(s, || {
-            let given = [
-                s.input(cost::BANK),
-                s.a_year(s.figure(&USE_AH).symbol("Q_day")),
-                s.input(bank::CAPACITY_AH),
-                s.input(cost::CYCLES),
-            ];
-            Term::of(bank_a_year::FORMULA, given)
-        })
-        .note("Each full cycle uses up its part of the bank's life.")
-    },
-)
-.is(|s| s.year(|year| year.bank));
-
-static CAPITAL: Figure = Figure::new(
-    "arrangement.year.capital",
-    "A year: what was bought",
-    "",
-    0,
-    |s| {
-        of_year(s, || {
-            let given = [s.input(cost::INTEREST_PCT), s.input(cost::YEARS)];
-            let recovery = Term::of(capital_recovery::FORMULA, given);
-            Term::of(
-                priced::FORMULA,
-                [s.figure(&BOUGHT).symbol("K_buy"), recovery],
-            )
-        })
-        .note("The purchase, spread over its years with interest (capital recovery factor).")
-    },
-)
-.is(|s| s.year(|year| year.capital));
-
-static TOTAL: Figure = Figure::new("arrangement.year.total", "A year, all in", "", 0, |s| {
-    of_year(s, || {
-        let given = [
-            s.figure(&FUEL),
-            s.figure(&ENGINE),
-            s.figure(&SHORE),
-            s.figure(&BANK),
-            s.figure(&CAPITAL),
-        ];
-        Term::of(year_total::FORMULA, given)
-    })
-})
-.is(|s| s.year(|year| year.total));
 
 static ENGINE_KWH: Figure = Figure::new(
     "arrangement.engine_kwh",

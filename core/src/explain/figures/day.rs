@@ -1,22 +1,18 @@
 //! The day: what is used, what the sun gives, what is left to the engine.
 
-use crate::analysis::engine_day::DayTrouble;
 use crate::boat::Basis;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
-use crate::explain::figures::notes::{AS_GIVEN, DAILY, FUEL, LISTED, SHAFT, STEPPED, SUN_COVERS};
-use crate::explain::figures::run::HOUSE_LOAD_A;
+use crate::explain::figures::notes::{AS_GIVEN, LISTED};
 use crate::explain::figures::sun;
-use crate::explain::figures::terms::{maybe, told};
+use crate::explain::figures::terms::told;
 use crate::explain::inputs::{bank, daily};
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::{
-    autonomy_days, bank_v, charge_ah, energy_wh, engine_hours, mean_draw_a, part_wh, peukert_share,
-    rest_ah, saved_ah, usable_ah,
+    autonomy_days, bank_v, charge_ah, energy_wh, mean_draw_a, part_wh, peukert_share, rest_ah,
+    saved_ah, usable_ah,
 };
 use crate::physics::drive::percent;
-use crate::physics::fuel::{marginal_l, run_l};
 
 pub(super) const FIGURES: &[&Figure] = &[
     &USE_AH,
@@ -30,12 +26,10 @@ pub(super) const FIGURES: &[&Figure] = &[
     &USABLE_AH,
     &AUTONOMY_DAYS,
     &NEED_AH,
-    &ENGINE_HOURS,
-    &FUEL_L,
-    &MARGINAL_FUEL_L,
 ];
 
 pub(super) static USE_AH: Figure = Figure::new("energy.anchor.use_ah", "Used", "A·h", 0, use_ah_of)
+    .named("Used a day")
     .is(|s| Some(s.report().analyses.energy.anchor.use_ah));
 
 fn is_listed(s: &Instant) -> bool {
@@ -63,7 +57,7 @@ pub(super) static USE_WH: Figure =
         let given = [s.figure(&USE_AH).symbol("Q_day"), s.figure(&BANK_V)];
         Explanation::of(Term::of(energy_wh::FORMULA, given))
     })
-    .named("Used, as energy")
+    .named("Used a day, as energy")
     .is(|s| Some(s.report().analyses.energy.anchor.use_wh));
 
 /// Energy and night share of each load that uses any.
@@ -209,73 +203,8 @@ static AUTONOMY_DAYS: Figure = Figure::new(
 )
 .is(|s| s.report().analyses.energy.autonomy_days);
 
-static NEED_AH: Figure = Figure::new("day.need_ah", "To put back", "A·h", 0, |s| {
+pub(super) static NEED_AH: Figure = Figure::new("day.need_ah", "To put back", "A·h", 0, |s| {
     Explanation::of(s.figure(&ENGINE_AH).symbol("Q"))
         .note("What is left to the engine has to be put back.")
 })
 .is(|s| Some(s.report().analyses.day.need_ah));
-
-/// Why there is no daily run; none where there is one.
-fn no_run(s: &Instant) -> Option<&'static str> {
-    match s.report().analyses.day.engine_hours {
-        Some(hours) if hours > 0.0 => None,
-        Some(_) => Some(SUN_COVERS),
-        None => Some(
-            s.report()
-                .analyses
-                .day
-                .trouble
-                .map_or("", DayTrouble::sentence),
-        ),
-    }
-}
-
-pub(super) static ENGINE_HOURS: Figure = Figure::new("day.engine_hours", "Engine", "h", 2, |s| {
-    if let Some(why) = no_run(s) {
-        return Explanation::none(why);
-    }
-    let given = [
-        s.figure(&NEED_AH),
-        s.input(bank::CHARGE_EFFICIENCY_PCT),
-        maybe(
-            "Mean current into the bank, of this run",
-            "A",
-            s.report().analyses.day.mean_bank_a,
-        ),
-        s.figure(&HOUSE_LOAD_A),
-    ];
-    Explanation::of(Term::of(engine_hours::FORMULA, given)).note([STEPPED, DAILY].concat())
-})
-.is(|s| s.report().analyses.day.engine_hours);
-
-/// What the alternators ask for the day's runs.
-fn marginal(s: &Instant) -> Term {
-    let shaft = maybe(
-        "Energy the alternators' shafts took, added up along the run",
-        "kW·h",
-        s.report().analyses.day.shaft_kwh,
-    );
-    Term::of(marginal_l::FORMULA, [s.figure(&MARGINAL_L_KWH), shaft])
-}
-
-pub(super) static FUEL_L: Figure = Figure::new("day.fuel_l", "Fuel for it", "L", 1, |s| {
-    if let Some(why) = no_run(s) {
-        return Explanation::none(why);
-    }
-    let given = [s.figure(&IDLE_L_H), s.figure(&ENGINE_HOURS), marginal(s)];
-    Explanation::of(Term::of(run_l::FORMULA, given)).note(FUEL)
-})
-.is(|s| s.report().analyses.day.fuel_l);
-
-static MARGINAL_FUEL_L: Figure = Figure::new(
-    "day.marginal_fuel_l",
-    "… while motoring anyway",
-    "L",
-    1,
-    |s| match no_run(s) {
-        Some(why) => Explanation::none(why),
-        None => Explanation::of(marginal(s)).note(SHAFT),
-    },
-)
-.named("Fuel for it while motoring anyway")
-.is(|s| s.report().analyses.day.marginal_fuel_l);

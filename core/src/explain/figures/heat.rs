@@ -1,7 +1,8 @@
 //! What the alternator sheds its heat through.
 
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::machine::{COOLING_FACTOR, SHAFT_RPM};
+use crate::explain::figures::machine::SHAFT_RPM;
+use crate::explain::figures::rating::COOLING_FACTOR;
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::terms::told;
 use crate::explain::inputs::{alternator, space};

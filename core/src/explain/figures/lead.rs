@@ -3,8 +3,8 @@
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::notes::{DAILY, STEPPED, SUN_COVERS};
-use crate::explain::figures::run::{NOT_REACHED, mean_to, time_to};
 use crate::explain::figures::terms::{resists_ohm, told};
+use crate::explain::figures::times::{NOT_REACHED, mean_to, time_to};
 use crate::explain::inputs::run;
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
@@ -36,8 +36,7 @@ static ENGINE_HOURS: Figure = Figure::new(
     |s| {
         let Some((lead, hours)) = s
             .report()
-            .analyses
-            .lead
+            .analyses.lead
             .and_then(|lead| Some((lead, lead.engine_hours?)))
         else {
             return Explanation::none(
@@ -73,11 +72,7 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
     "min",
     0,
     |s| {
-        let minutes = s
-            .report()
-            .analyses
-            .lead
-            .and_then(|lead| lead.minutes_to_target);
+        let minutes = s.report().analyses.lead.and_then(|lead| lead.minutes_to_target);
         let Some(minutes) = minutes else {
             return Explanation::none(NOT_REACHED);
         };
@@ -88,12 +83,7 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
     },
 )
 .only(has_lead)
-.is(|s| {
-    s.report()
-        .analyses
-        .lead
-        .and_then(|lead| lead.minutes_to_target)
-});
+.is(|s| s.report().analyses.lead.and_then(|lead| lead.minutes_to_target));
 
 static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lead", "A", 0, |s| {
     let Some(lead) = s.report().analyses.lead else {

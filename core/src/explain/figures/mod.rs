@@ -6,6 +6,7 @@
 mod arrangement;
 mod balance;
 mod bank;
+mod daily_run;
 mod day;
 mod engine;
 mod field;
@@ -16,27 +17,36 @@ mod losses;
 mod machine;
 mod moment;
 mod notes;
+mod rating;
 mod run;
 mod steps;
 mod sun;
 mod temperatures;
 mod terms;
+mod times;
+mod year_cost;
 
 use crate::explain::figure::Figure;
 
 /// What comes of an arrangement, in the order of its table.
 pub(super) fn of_arrangement() -> impl Iterator<Item = &'static Figure> {
-    arrangement::FIGURES.iter().copied()
+    [arrangement::TAKEN, year_cost::FIGURES, arrangement::PAID]
+        .into_iter()
+        .flatten()
+        .copied()
 }
 
 /// Every figure of a report, in the order the workings are printed.
 pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
     [
         day::FIGURES,
+        daily_run::FIGURES,
         machine::OUTPUT,
         temperatures::SETTLED,
-        machine::CALIBRATED,
+        machine::SPACE,
+        rating::FIGURES,
         heat::FIGURES,
+        times::FIGURES,
         run::FIGURES,
         temperatures::OF_THE_RUN,
         lead::FIGURES,

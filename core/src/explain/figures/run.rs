@@ -1,25 +1,21 @@
-//! The charging run: times, means, fuel.
+//! The charging run: currents, means, fuel.
 
 use crate::analysis::bank_volts;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::flow;
-use crate::explain::figures::notes::{AS_GIVEN, DRAWN, FUEL, SHAFT, STEPPED};
+use crate::explain::figures::notes::{AS_GIVEN, DRAWN, FUEL, SHAFT};
 use crate::explain::figures::terms::told;
 use crate::explain::inputs::{bank, run};
 use crate::explain::instant::{Instant, When};
 use crate::explain::term::Term;
-use crate::physics::charging::{charging_minutes, kept_energy_pct, mean_bank_a, mean_draw_a};
+use crate::physics::charging::{kept_energy_pct, mean_bank_a, mean_draw_a};
 use crate::physics::drive::{hours, percent};
 use crate::physics::fuel::{marginal_l, run_l};
 use crate::physics::sources::{CELLS, COMMON_PRACTICE, LOSSES, OWN_REASONING};
 use crate::units::clock;
 
 pub(super) const FIGURES: &[&Figure] = &[
-    &MINUTES_TO_TARGET,
-    &MINUTES_TO_80,
-    &MINUTES_TO_90,
-    &MINUTES_TO_100,
     &START_A,
     &MID_A,
     &MID_EFFICIENCY_PCT,
@@ -34,105 +30,6 @@ pub(super) const FIGURES: &[&Figure] = &[
 
 /// What the run's time is called.
 pub(super) const RUN_MINUTES: &str = "Time of the run";
-
-static MINUTES_TO_TARGET: Figure =
-    Figure::new("run.minutes_to_target", "To the target", "min", 0, |s| {
-        let to = s.input(run::TO_PCT);
-        let to_pct = s.inputs().run.to_pct;
-        reached(s, s.report().analyses.run.minutes_to_target, to, to_pct)
-    })
-    .is(|s| s.report().analyses.run.minutes_to_target);
-
-static MINUTES_TO_80: Figure = Figure::new("run.minutes_to_80", "To 80 %", "min", 0, |s| {
-    reached(
-        s,
-        s.report().analyses.run.minutes_to_80,
-        Term::Number(0.8),
-        80.0,
-    )
-})
-.is(|s| s.report().analyses.run.minutes_to_80);
-
-static MINUTES_TO_90: Figure = Figure::new("run.minutes_to_90", "To 90 %", "min", 0, |s| {
-    reached(
-        s,
-        s.report().analyses.run.minutes_to_90,
-        Term::Number(0.9),
-        90.0,
-    )
-})
-.is(|s| s.report().analyses.run.minutes_to_90);
-
-static MINUTES_TO_100: Figure = Figure::new("run.minutes_to_100", "To 100 %", "min", 0, |s| {
-    reached(
-        s,
-        s.report().analyses.run.minutes_to_100,
-        Term::Number(1.0),
-        100.0,
-    )
-})
-.is(|s| s.report().analyses.run.minutes_to_100);
-
-/// Time of the run to a state of charge, `to` in the formula.
-fn reached(s: &Instant, minutes: Option<f64>, to: Term, to_pct: f64) -> Explanation {
-    let house = &s.boat.plant.bank;
-    let Some(minutes) = minutes else {
-        return Explanation::none(if s.report().analyses.run.opening.is_some() {
-            "Not reached: the battery management system opens first."
-        } else {
-            NOT_REACHED
-        });
-    };
-    let mean_a = mean_to(
-        s,
-        house.capacity_ah,
-        house.charge_efficiency,
-        minutes,
-        to_pct,
-    );
-    let efficiency = s.input(bank::CHARGE_EFFICIENCY_PCT);
-    time_to(s, minutes, to, efficiency, mean_a)
-}
-
-pub(super) const NOT_REACHED: &str =
-    "Not reached: the run is stepped through time until it gives up.";
-
-/// The mean current of the run to a state of charge \[A\].
-pub(super) fn mean_to(
-    s: &Instant,
-    capacity_ah: f64,
-    efficiency: f64,
-    minutes: f64,
-    to_pct: f64,
-) -> f64 {
-    let from = s.inputs().run.from_pct / 100.0;
-    mean_bank_a(capacity_ah, to_pct / 100.0, from, efficiency, minutes)
-}
-
-/// The time that such a mean current takes.
-pub(super) fn time_to(
-    s: &Instant,
-    minutes: f64,
-    to: Term,
-    efficiency: Term,
-    mean_a: f64,
-) -> Explanation {
-    if minutes <= 0.0 {
-        return Explanation::none("The run begins there or above.");
-    }
-    let given = [
-        s.input(bank::CAPACITY_AH),
-        to,
-        s.input(run::FROM_PCT),
-        efficiency,
-        told(
-            "Mean current into the bank, of this run to there",
-            "A",
-            mean_a,
-        ),
-    ];
-    Explanation::of(Term::of(charging_minutes::FORMULA, given)).note(STEPPED)
-}
 
 static START_A: Figure = Figure::new("run.start_a", "Alternator, at the start", "A", 0, held)
     .at(When::Start)
@@ -191,8 +88,7 @@ static BANK_ENERGY_PCT: Figure = Figure::new(
     "%",
     0,
     |s| {
-        let Some((rest_v, volts)) = bank_volts(&s.boat.plant, &s.report().analyses.run.series)
-        else {
+        let Some((rest_v, volts)) = bank_volts(&s.boat.plant, &s.report().analyses.run.series) else {
             return Explanation::none("Nothing went into the bank.");
         };
         let given = [

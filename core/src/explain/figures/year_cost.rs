@@ -1,0 +1,120 @@
+//! What a year with an arrangement costs, part by part.
+
+use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::arrangement::{BOUGHT, of_year};
+use crate::explain::figures::daily_run::{ENGINE_HOURS, FUEL_L};
+use crate::explain::figures::day::USE_AH;
+use crate::explain::figures::terms::told;
+use crate::explain::inputs::{bank, cost};
+use crate::explain::term::Term;
+use crate::physics::money::{bank_a_year, capital_recovery, priced, wear_per_hour, year_total};
+use crate::physics::sources::ECONOMY;
+
+pub(super) const FIGURES: &[&Figure] = &[&WEAR, &FUEL, &ENGINE, &SHORE, &BANK, &CAPITAL, &TOTAL];
+
+pub(super) static WEAR: Figure = Figure::new(
+    "inner.arrangement.wear_hour",
+    "An hour of engine, besides fuel",
+    "",
+    2,
+    |s| {
+        let given = [
+            s.input(cost::SERVICE),
+            s.input(cost::SERVICE_H),
+            s.input(cost::OVERHAUL),
+            s.input(cost::OVERHAUL_H),
+        ];
+        Explanation::of(Term::of(wear_per_hour::FORMULA, given))
+            .note("Service and overhaul, each its price over the hours it serves.")
+    },
+);
+
+static FUEL: Figure = Figure::new("arrangement.year.fuel", "A year: fuel", "", 0, |s| {
+    of_year(s, || {
+        let litres = s.a_year(s.figure(&FUEL_L).symbol("B_day"));
+        Term::of(
+            priced::FORMULA,
+            [litres, s.input(cost::FUEL_L).symbol("K_L")],
+        )
+    })
+})
+.is(|s| s.year(|year| year.fuel));
+
+static ENGINE: Figure = Figure::new("arrangement.year.engine", "A year: engine", "", 0, |s| {
+    of_year(s, || {
+        let hours = s.a_year(s.figure(&ENGINE_HOURS).symbol("t_day"));
+        Term::of(priced::FORMULA, [hours, s.figure(&WEAR).symbol("w")])
+    })
+})
+.is(|s| s.year(|year| year.engine));
+
+static SHORE: Figure = Figure::new(
+    "arrangement.year.shore",
+    "A year: shore power",
+    "",
+    0,
+    |s| {
+        of_year(s, || {
+            let name = "From shore power for a day at anchor";
+            let kwh = told(name, "kW·h", s.report().analyses.shore.day_kwh).symbol("E_shore");
+            let each = s.input(cost::SHORE_KWH).symbol("K_shore,kWh");
+            Term::of(priced::FORMULA, [s.a_year(kwh), each])
+        })
+    },
+)
+.is(|s| s.year(|year| year.shore));
+
+static BANK: Figure = Figure::new(
+    "arrangement.year.bank",
+    "A year: wear of the bank",
+    "",
+    0,
+    |s| {
+        of_year(s, || {
+            let given = [
+                s.input(cost::BANK),
+                s.a_year(s.figure(&USE_AH).symbol("Q_day")),
+                s.input(bank::CAPACITY_AH),
+                s.input(cost::CYCLES),
+            ];
+            Term::of(bank_a_year::FORMULA, given)
+        })
+        .note("Each full cycle uses up its part of the bank's life.")
+    },
+)
+.is(|s| s.year(|year| year.bank));
+
+static CAPITAL: Figure = Figure::new(
+    "arrangement.year.capital",
+    "A year: what was bought",
+    "",
+    0,
+    |s| {
+        of_year(s, || {
+            let given = [s.input(cost::INTEREST_PCT), s.input(cost::YEARS)];
+            let recovery = Term::of(capital_recovery::FORMULA, given);
+            Term::of(
+                priced::FORMULA,
+                [s.figure(&BOUGHT).symbol("K_buy"), recovery],
+            )
+        })
+        .note("The purchase, spread over its years with interest (capital recovery factor).")
+    },
+)
+.source(ECONOMY)
+.is(|s| s.year(|year| year.capital));
+
+pub(super) static TOTAL: Figure =
+    Figure::new("arrangement.year.total", "A year, all in", "", 0, |s| {
+        of_year(s, || {
+            let given = [
+                s.figure(&FUEL),
+                s.figure(&ENGINE),
+                s.figure(&SHORE),
+                s.figure(&BANK),
+                s.figure(&CAPITAL),
+            ];
+            Term::of(year_total::FORMULA, given)
+        })
+    })
+    .is(|s| s.year(|year| year.total));
