@@ -36,10 +36,9 @@ use ampwright_core::exchange;
 use ampwright_core::exchange::{Reading, read_json, to_json, to_link};
 use ampwright_core::exchange::{Style, forum_text};
 use ampwright_core::guidance::{commissioning, settings};
+use ampwright_core::report;
 use ampwright_core::schema::Kind;
-use ampwright_core::working::{Working, workings};
-use ampwright_core::{Report, report};
-use serde::Serialize;
+use ampwright_core::working::workings;
 
 /// Prints something that follows from a worksheet.
 type Print = fn(&Worksheet) -> Result<(), String>;
@@ -121,15 +120,9 @@ const PRINTS: &[(&str, Print)] = &[
 fn plain(sheet: &Worksheet) -> Result<(), String> {
     let report = report(sheet);
     let workings = workings(sheet, &report);
-    print_json(&Whole { report, workings })
-}
-
-/// The report with the workings behind its figures.
-#[derive(Serialize)]
-struct Whole {
-    #[serde(flatten)]
-    report: Report,
-    workings: Vec<Working>,
+    let mut whole = exchange::report_json(sheet, &report);
+    whole["workings"] = serde_json::json!(workings);
+    print_json(&whole)
 }
 
 fn main() -> ExitCode {

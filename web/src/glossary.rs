@@ -23,7 +23,9 @@ mod tests {
     use ampwright_core::analysis::{cable, load_dump};
     use ampwright_core::boat::demo;
     use ampwright_core::guidance::{commissioning, settings};
+    use ampwright_core::text::findings;
     use ampwright_core::text::glossary::GLOSSARY;
+    use ampwright_core::units::Reader;
     use ampwright_core::{Worksheet, report};
 
     /// Everything the page says but the glossary, small letters only.
@@ -39,7 +41,7 @@ mod tests {
             said += &format!("{:?}", report.analyses.load_dump);
             said += &format!("{:?}", settings(&sheet, &report));
             said += &format!("{:?}", commissioning(&sheet, &report));
-            said += &format!("{:?}", report.findings);
+            said += &findings::sentences(&report.findings, &Reader::METRIC);
         }
         said.to_lowercase()
     }

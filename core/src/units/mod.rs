@@ -6,9 +6,9 @@ pub mod quantity;
 mod reader;
 
 pub use format::clock;
+pub(crate) use format::{amperes, degrees, down, tenths, volts};
 pub use quantity::{Decimals, Quantity, QuantityKind};
 pub use reader::Reader;
-pub(crate) use format::{amperes, degrees, down, tenths, volts};
 
 /// A unit with its symbol and, where sailors use two, the other one.
 #[derive(Debug, Clone, Copy, PartialEq)]

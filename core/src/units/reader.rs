@@ -186,7 +186,9 @@ mod tests {
             .iter()
             .position(|(name, _)| *name == "Length")
             .unwrap();
-        let reader = Reader::METRIC.with_other(lengths, true).with_other(99, true);
+        let reader = Reader::METRIC
+            .with_other(lengths, true)
+            .with_other(99, true);
         assert_eq!(reader.show(length(3.0)), "9.8 ft");
         assert_eq!(reader.show(celsius(20.0)), "20 °C");
     }
