@@ -22,8 +22,8 @@
 //! 11. [`decision`]: arrangements, goal search, uncertainty, calibration
 //! 12. [`guidance`]: settings, commissioning, cautions
 //! 13. [`explain`]: how each figure came about
-//! 14. [`exchange`]: link, file, text and table to take along
-//! 15. [`text`]: what the words of the trade mean
+//! 14. [`text`]: findings, verdict and headline as sentences, and the glossary
+//! 15. [`exchange`]: link, file, forum text, table and JSON to take along
 
 // The formulas of the physics name this crate by its full name.
 extern crate self as ampwright_core;

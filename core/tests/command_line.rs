@@ -104,14 +104,32 @@ fn the_report_is_that_of_the_core() {
         printed["machine"]["hot_a"].as_f64(),
         Some(expected.analyses.machine.hot_a)
     );
-    let keys: Vec<&str> = expected.findings.iter().map(|found| found.key).collect();
-    let printed_keys: Vec<&str> = printed["findings"]
+    let codes: Vec<_> = expected
+        .findings
+        .iter()
+        .map(|found| serde_json::json!(found.code()))
+        .collect();
+    let printed_codes: Vec<_> = printed["findings"]
         .as_array()
         .expect("a list")
         .iter()
-        .filter_map(|found| found["key"].as_str())
+        .map(|found| found["code"].clone())
         .collect();
-    assert_eq!(printed_keys, keys);
+    assert_eq!(printed_codes, codes);
+}
+
+/// An alternator that gets hot, told in °F.
+#[test]
+fn sentences_are_in_the_readers_units() {
+    let link = "v=2&alt_anchor_winding=240&reg_kind=internal&eng_rpm=2500&end";
+    let metric = json(&["report", link]).to_string();
+    let us = json(&["report", "--units=us", "--decimal-comma", link]);
+    let sentences = us["findings"].to_string();
+    assert!(metric.contains("°C") && sentences.contains("°F") && !sentences.contains("°C"));
+    assert_eq!(
+        us["machine"]["hot_a"],
+        json(&["report", link])["machine"]["hot_a"]
+    );
 }
 
 #[test]
@@ -201,7 +219,7 @@ fn a_danger_shows_in_the_exit_code_only_when_asked() {
         report
             .findings
             .iter()
-            .any(|found| found.severity == ampwright_core::findings::Severity::Stop)
+            .any(|found| found.severity() == ampwright_core::findings::Severity::Danger)
     };
     let bad = "v=2&alt_anchor_winding=240&reg_kind=internal&eng_rpm=2500&end";
     let good = "v=2&way_kind=dcdc&way_converter=30&end";

@@ -12,12 +12,12 @@ use ampwright_core::boat::Key;
 use ampwright_core::decision::arrangements;
 use ampwright_core::decision::arrangements::Comparison;
 use ampwright_core::decision::goal_search::{Found, Search};
-use ampwright_core::findings::Finding;
+use ampwright_core::findings::{Code, Finding, Severity};
 use ampwright_core::guidance::settings;
 use ampwright_core::guidance::settings::Line;
 use ampwright_core::guidance::settings::Settings;
-use ampwright_core::report::sentence;
-use ampwright_core::{Report, Worksheet, report};
+use ampwright_core::units::Reader;
+use ampwright_core::{Report, Worksheet, report, text};
 use serde::Serialize;
 
 /// How bad a finding is.
@@ -124,10 +124,10 @@ impl Answers {
 
     /// The answer in sentences, as somebody hears it who sees nothing else.
     pub fn verdict(&self) -> String {
-        let answer = self.report.answer();
+        let answer = text::answer(&self.report, &Reader::METRIC);
         format!(
             "{} [{} | {} | {}]",
-            sentence(&self.sheet, &self.report),
+            text::sentence(&self.sheet, &self.report, &Reader::METRIC),
             answer.engine_time,
             answer.hot_amps,
             answer.limit
@@ -183,7 +183,7 @@ impl Answers {
     /// Whether findings with this code are there, and their weights.
     pub fn weights(&self, code: &str) -> Vec<Weight> {
         let findings = self.report.findings.iter();
-        let same = findings.filter(|finding| finding.key == code);
+        let same = findings.filter(|finding| finding.code() == named(code));
         same.map(weight).collect()
     }
 
@@ -195,13 +195,13 @@ impl Answers {
     pub fn codes(&self, wanted: Weight) -> Vec<&'static str> {
         let findings = self.report.findings.iter();
         let same = findings.filter(|finding| weight(finding) == wanted);
-        same.map(|finding| finding.key).collect()
+        same.map(|finding| finding.code().name()).collect()
     }
 
     /// All findings, for the eye.
     pub fn told(&self) -> String {
         let findings = self.report.findings.iter();
-        let lines = findings.map(|f| format!("    {:?} {}: {}", weight(f), f.key, f.text));
+        let lines = findings.map(|f| format!("    {:?} {}: {}", weight(f), f.code(), said(f)));
         lines.collect::<Vec<_>>().join("\n")
     }
 }
@@ -215,13 +215,24 @@ pub fn search(sheet: &Worksheet) -> Found {
     search.found()
 }
 
-/// How bad a finding is, by the word it has in JSON.
+/// How bad a finding is.
 pub fn weight(finding: &Finding) -> Weight {
-    match word(&finding.severity).as_str() {
-        "stop" | "danger" => Weight::Danger,
-        "mend" | "fix" => Weight::Fix,
-        _ => Weight::Note,
+    match finding.severity() {
+        Severity::Danger => Weight::Danger,
+        Severity::Fix => Weight::Fix,
+        Severity::Note => Weight::Note,
     }
+}
+
+/// The code of a finding, which must be one.
+#[track_caller]
+fn named(code: &str) -> Code {
+    Code::named(code).unwrap_or_else(|| panic!("no finding is named {code}"))
+}
+
+/// The sentence of a finding.
+pub fn said(finding: &Finding) -> String {
+    text::findings::sentence(finding, &Reader::METRIC)
 }
 
 /// The word an enum has in JSON.

@@ -5,7 +5,7 @@ use std::cell::RefCell;
 use std::ops::Deref;
 use std::panic::Location;
 
-use crate::answers::{Answers, Weight, word};
+use crate::answers::{Answers, Weight, said, word};
 
 /// The program's answer about one boat, and what is wrong with it.
 pub struct Says {
@@ -308,7 +308,11 @@ impl Says {
     /// The finding is the first one told.
     #[track_caller]
     pub fn first_is(&self, code: &str) {
-        let first = self.report.findings.first().map(|finding| finding.key);
+        let first = self
+            .report
+            .findings
+            .first()
+            .map(|finding| finding.code().name());
         self.holds(first == Some(code), || {
             format!("{first:?} comes before {code}")
         });
@@ -318,11 +322,11 @@ impl Says {
     #[track_caller]
     pub fn finding_says(&self, code: &str, words: &[&str]) {
         let findings = self.report.findings.iter();
-        let texts: Vec<&str> = findings
-            .filter(|finding| finding.key == code)
-            .map(|finding| finding.text.as_str())
+        let texts: Vec<String> = findings
+            .filter(|finding| finding.code().name() == code)
+            .map(said)
             .collect();
-        let all = |text: &&str| words.iter().all(|word| text.contains(word));
+        let all = |text: &String| words.iter().all(|word| text.contains(word));
         self.holds(texts.iter().any(all), || {
             format!("{code} does not say {words:?}: {texts:?}")
         });

@@ -111,7 +111,7 @@ fn no_note_for_everybody() {
     .map(|boat| boat.answers());
     let mut codes: Vec<&str> = fleet
         .iter()
-        .flat_map(|answers| answers.report.findings.iter().map(|f| f.key))
+        .flat_map(|answers| answers.report.findings.iter().map(|f| f.code().name()))
         .collect();
     codes.sort_unstable();
     codes.dedup();

@@ -4,6 +4,8 @@ use crate::desk::Desk;
 use ampwright_core::boat::{Key, Worksheet};
 use ampwright_core::report;
 use ampwright_core::schema::Value;
+use ampwright_core::text::answer;
+use ampwright_core::units::Reader;
 use ampwright_tests::driver::Screen;
 
 /// A boat of our own invention, through the short path.
@@ -40,7 +42,7 @@ fn the_short_path_gives_the_answer_of_the_core() {
     say("space_basis", Value::Choice(1));
     say("space_hot_c", Value::Number(52.5));
     say("reg_kind", Value::Choice(1));
-    let expected = report(&sheet).answer();
+    let expected = answer(&report(&sheet), &Reader::METRIC);
     let shown = desk.answer();
     assert_eq!(shown.time, expected.engine_time);
     assert_eq!(shown.amps, expected.hot_amps);

@@ -3,6 +3,8 @@
 
 use crate::site::{Site, part};
 use ampwright_core::boat::{Key, QUESTIONS};
+use ampwright_core::text::findings::sentence;
+use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
 use ampwright_tests::driver::{Browser, Profile, Screen};
 use serde_json::json;
@@ -58,7 +60,7 @@ fn the_page_can_be_read_before_it_starts() {
     assert!(!help.is_empty() && asks.contains(help), "{asks}");
     // What a fresh worksheet says stands there, and nothing can be typed yet.
     let findings = report(&Worksheet::default()).findings;
-    assert!(text("#findings-list").contains(&findings[0].text));
+    assert!(text("#findings-list").contains(&sentence(&findings[0], &Reader::METRIC)));
     let open = "return document.querySelectorAll('#app :is(input, select, textarea, button):enabled').length";
     assert_eq!(browser.script(open, &[]).unwrap(), json!(0));
     browser.shot("shell-opening").unwrap();

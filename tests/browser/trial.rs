@@ -4,6 +4,8 @@ use crate::desk::Desk;
 use ampwright_core::boat::Key;
 use ampwright_core::decision::calibration;
 use ampwright_core::decision::calibration::{SAMPLE, apply};
+use ampwright_core::text::answer;
+use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
 use ampwright_tests::driver::Screen;
 
@@ -23,7 +25,7 @@ fn readings_correct_the_worksheet() {
     let mut sheet = Worksheet::default();
     let fit = calibration::fit(&sheet, &calibration::read(SAMPLE)).expect("the sample fits");
     apply(&mut sheet, &fit);
-    let expected = report(&sheet).answer();
+    let expected = answer(&report(&sheet), &Reader::METRIC);
     let after = desk.answer();
     assert_ne!(after.amps, before.amps);
     assert_eq!(after.amps, expected.hot_amps);

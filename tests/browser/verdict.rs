@@ -7,6 +7,9 @@ use ampwright_core::exchange::open_link;
 use ampwright_core::findings::OpenQuestion;
 use ampwright_core::report;
 use ampwright_core::report::Report;
+use ampwright_core::text;
+use ampwright_core::text::words::day_trouble;
+use ampwright_core::units::Reader;
 use ampwright_tests::driver::Screen;
 
 use crate::desk::Desk;
@@ -23,7 +26,10 @@ fn boat(desk: &Desk, inputs: &str) -> (Worksheet, Report) {
     desk.link();
     let sheet = open_link(&fragment).unwrap().sheet;
     let expected = report(&sheet);
-    assert_eq!(desk.text("#answer-verdict"), expected.answer().verdict);
+    assert_eq!(
+        desk.text("#answer-verdict"),
+        text::answer(&expected, &Reader::METRIC).verdict
+    );
     desk.browser.wait_script(FITS).unwrap();
     (sheet, expected)
 }
@@ -56,14 +62,14 @@ fn several_runs_a_day_and_none_are_told_wherever_hours_stand() {
         height: 640,
     });
     let (_, small) = boat(&desk, "bank_capacity_ah=50&reg_link=limits");
-    let runs = small.day.runs;
+    let runs = small.analyses.day.runs;
     assert!(runs > 1);
-    let need = format!("in {runs} runs for {:.0} A·h", small.day.need_ah);
+    let need = format!("in {runs} runs for {:.0} A·h", small.analyses.day.need_ah);
     assert_eq!(desk.text("#answer-need"), need);
     let day = desk.text("#figures-day");
     assert!(day.contains(&format!("{runs} runs")), "{day}");
     let (_, cold) = boat(&desk, "bank_temperature_c=-5");
-    let trouble = cold.day.trouble.unwrap().words();
+    let trouble = cold.analyses.day.trouble.map(day_trouble).unwrap();
     assert_eq!(desk.text("#answer-time"), trouble);
     let day = desk.text("#figures-day");
     assert!(day.contains(trouble), "{day}");
@@ -133,7 +139,10 @@ fn open_questions_lead_to_their_entry() {
     let (_, open) = boat(&desk, "alt_rated_a=60");
     let question: &OpenQuestion = open.questions.first().unwrap();
     let shown = desk.text("#open-questions li:first-child");
-    assert!(shown.starts_with(&question.text()), "{shown}");
+    assert!(
+        shown.starts_with(text::question(question, &Reader::METRIC).as_str()),
+        "{shown}"
+    );
     desk.press("#open-questions li:first-child a");
     let focused = desk.browser.focused().unwrap().attribute("id").unwrap();
     assert_eq!(focused, Some(format!("sheet-{}", question.input())));

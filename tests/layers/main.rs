@@ -22,8 +22,8 @@ const LAYERS: [&str; 15] = [
     "decision",
     "guidance",
     "explain",
-    "exchange",
     "text",
+    "exchange",
 ];
 
 fn core() -> PathBuf {

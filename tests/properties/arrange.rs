@@ -6,7 +6,7 @@ use ampwright_core::boat::{
 };
 use ampwright_core::decision::arrangements::{all, compare, parts, proposals};
 use ampwright_core::exchange::open_link;
-use ampwright_core::findings::Severity;
+use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
 use proptest::prelude::*;
 use serde_json::Value as Json;
@@ -81,7 +81,7 @@ proptest! {
         sheet.arrangements.clear();
         let compared = compare(&sheet);
         for outcome in compared.outcomes.iter().skip(1) {
-            prop_assert_eq!((outcome.stop, outcome.harm.len()), (0, 0), "{}", &outcome.name);
+            prop_assert_eq!((outcome.dangers, outcome.harm.len()), (0, 0), "{}", &outcome.name);
         }
         for left_out in &compared.left_out {
             prop_assert!(!left_out.harm.is_empty());
@@ -236,7 +236,7 @@ fn below_its_lock_out_a_converter_passes_nothing() {
         report
             .findings
             .iter()
-            .any(|f| f.key == "converter_locked_out")
+            .any(|f| f.code() == Code::ConverterLockedOut)
     );
     assert_eq!(report.analyses.day.engine_hours, None);
 }
@@ -338,7 +338,10 @@ fn a_charger_suits_its_alternator() {
     // One that is too much is told, in watts whatever the voltages.
     let says = |link: &str| {
         let report = report(&boat(link));
-        report.findings.iter().any(|f| f.key == "converter_large")
+        report
+            .findings
+            .iter()
+            .any(|f| f.code() == Code::ConverterLarge)
     };
     // 30 A at 28 V are 923 W, of 1400; 20 A are 615.
     assert!(says(
@@ -428,7 +431,10 @@ fn dust_pays_nothing_back() {
 #[test]
 fn findings_that_speak_against_a_boat_are_named() {
     let outcome = &compare(&boat("reg_kind=internal")).outcomes[0];
-    assert!(outcome.harm.iter().any(|f| f.key == "winding_too_hot"));
-    let stops = outcome.harm.iter().filter(|f| f.severity == Severity::Stop);
-    assert_eq!(stops.count(), outcome.stop);
+    assert!(outcome.harm.iter().any(|f| f.code() == Code::WindingTooHot));
+    let stops = outcome
+        .harm
+        .iter()
+        .filter(|f| f.severity() == Severity::Danger);
+    assert_eq!(stops.count(), outcome.dangers);
 }

@@ -9,10 +9,13 @@ use ampwright_core::analysis::year;
 use ampwright_core::boat::house_load_a;
 use ampwright_core::boat::{Basis, Inputs, Key, RegulatorKind, SecondRole};
 use ampwright_core::findings::Severity;
-use ampwright_core::report::{Report, sentence};
+use ampwright_core::report::Report;
 use ampwright_core::schema::{FieldType, Value};
 use ampwright_core::simulation::plant::Plant;
 use ampwright_core::simulation::run::{Fineness, charge};
+use ampwright_core::text::words::day_trouble;
+use ampwright_core::text::{answer, sentence};
+use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
@@ -53,9 +56,12 @@ fn runs(sheet: &Worksheet) -> Option<DailyRuns> {
     }
 }
 
-fn finding<'a>(report: &'a Report, key: &str) -> Option<&'a str> {
-    let found = report.findings.iter().find(|finding| finding.key == key);
-    found.map(|finding| finding.text.as_str())
+fn finding(report: &Report, key: &str) -> Option<String> {
+    let found = report
+        .findings
+        .iter()
+        .find(|finding| finding.code() == crate::code(key));
+    found.map(crate::said)
 }
 
 /// What went in over 24 hours came out, to a millionth: sun and engine feed
@@ -182,12 +188,12 @@ proptest! {
         prop_assert_eq!(day.trouble.is_some(), day.engine_hours.is_none());
         prop_assert_eq!(day.runs > 0, day.run_hours.is_some());
         prop_assert_eq!(day.runs > 0, day.engine_hours.is_some_and(|hours| hours > 0.0));
-        let said = sentence(&drawn.0, &report);
+        let said = sentence(&drawn.0, &report, &Reader::METRIC);
         if let Some(trouble) = day.trouble {
-            prop_assert_eq!(report.answer().engine_time, trouble.words());
+            prop_assert_eq!(answer(&report, &Reader::METRIC).engine_time, day_trouble(trouble));
             prop_assert!(said.contains(trouble.sentence()), "{}", said);
             // Whatever keeps the bank from its charge is a danger of its own.
-            prop_assert!(report.findings.iter().any(|found| found.severity == Severity::Stop));
+            prop_assert!(report.findings.iter().any(|found| found.severity() == Severity::Danger));
         }
     }
 }
@@ -203,7 +209,7 @@ fn a_small_bank_gets_several_runs() {
     assert!(day.from_pct.is_some_and(|pct| pct >= 10.0));
     let each = day.run_hours.expect("a run");
     assert!((day.engine_hours.expect("hours") - 3.0 * each).abs() < 1e-9);
-    let said = sentence(&sheet, &report);
+    let said = sentence(&sheet, &report, &Reader::METRIC);
     assert!(said.contains("in 3 runs of"), "{said}");
     assert!(finding(&report, "several_runs_a_day").is_some_and(|text| text.contains("3 times")));
     assert_eq!(finding(&report, "day_below_window"), None);
@@ -274,12 +280,16 @@ fn a_bank_that_cannot_be_charged_says_so() {
             report.analyses.day.trouble,
             Some(DayTrouble::CannotBeCharged)
         );
-        assert_eq!(report.answer().engine_time, "cannot be charged");
-        assert!(sentence(sheet, &report).contains("The engine cannot charge the bank"));
-        let said = report
-            .findings
-            .iter()
-            .find(|found| found.severity == Severity::Stop && found.text.contains("charge"));
+        assert_eq!(
+            answer(&report, &Reader::METRIC).engine_time,
+            "cannot be charged"
+        );
+        assert!(
+            sentence(sheet, &report, &Reader::METRIC).contains("The engine cannot charge the bank")
+        );
+        let said = report.findings.iter().find(|found| {
+            found.severity() == Severity::Danger && crate::said(found).contains("charge")
+        });
         assert!(said.is_some());
     }
     let text = report(&low_v);

@@ -1,6 +1,7 @@
 //! Every worksheet the form accepts has an answer made of finite numbers.
 
 use ampwright_core::boat::house_load_a;
+use ampwright_core::exchange::report_json;
 use ampwright_core::report::Report;
 use ampwright_core::simulation::plant::Plant;
 use ampwright_core::simulation::run::{Fineness, charge};
@@ -38,6 +39,17 @@ const MAY_BE_NULL: &[&str] = &[
     "day.marginal_fuel_l",
     "day.mean_bank_a",
     "day.shaft_kwh",
+    "findings.left",
+    "findings.load_lost",
+    "findings.load_lost.left_v",
+    "findings.load_lost.top_spike",
+    "findings.one_run_ah",
+    "findings.remedy",
+    "findings.remedy.runs",
+    "findings.ribs",
+    "findings.safe_pct",
+    "findings.settled",
+    "findings.v_belts",
     "lead.day_mean_bank_a",
     "questions.ribs",
     "questions.v_belts",
@@ -89,6 +101,9 @@ const MAY_BE_NULL: &[&str] = &[
 /// The parts that are sentences with figures in them.
 const SENTENCES: &[&str] = &[
     "findings.text",
+    "questions.text",
+    "sentence",
+    "verdict.text",
     "belts.sentences",
     "load_dump.machines.sentences",
     "load_dump.machines.mitigations.says",
@@ -154,7 +169,7 @@ fn sound(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let report = report(sheet);
     walk(
         "",
-        &serde_json::to_value(&report).expect("a report is JSON"),
+        &report_json(sheet, &report, &ampwright_core::units::Reader::METRIC),
     )?;
     prop_assert!(optional(&report).all(|x| x.is_finite() && x >= 0.0));
     let machine = &report.analyses.machine;

@@ -5,6 +5,7 @@
 use ampwright_core::boat::Key;
 use ampwright_core::exchange::open_link;
 use ampwright_core::schema::{Kind, Value};
+use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 use serde_json::Value as Json;
@@ -100,7 +101,10 @@ fn sheet(inputs: &str) -> Worksheet {
 
 fn keys(inputs: &str) -> Vec<&'static str> {
     let findings = report(&sheet(inputs)).findings;
-    findings.iter().map(|finding| finding.key).collect()
+    findings
+        .iter()
+        .map(|finding| finding.code().name())
+        .collect()
 }
 
 #[test]
@@ -157,7 +161,8 @@ fn a_belt_is_a_question() {
         let inputs: Vec<_> = report.questions.iter().map(|q| q.input()).collect();
         for question in &report.questions {
             assert!(Key::named(question.input()).is_some());
-            assert!(question.text().contains("kW"), "{}", question.text());
+            let asked = ampwright_core::text::question(question, &Reader::METRIC);
+            assert!(asked.contains("kW"), "{asked}");
         }
         inputs
     };

@@ -3,9 +3,11 @@
 use ampwright_core::boat::{GoalKind, May, RegulatorKind, WayKind, Worksheet, demo};
 use ampwright_core::decision::goal_search::{Found, Plan, Search, Unmet};
 use ampwright_core::exchange::open_link;
-use ampwright_core::findings::Severity;
+use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
 use ampwright_core::report::Report;
+use ampwright_core::text::goal_search;
+use ampwright_core::units::Reader;
 use proptest::prelude::*;
 
 use crate::draw::normal_boat;
@@ -33,8 +35,8 @@ fn harm(report: &Report) -> Vec<&'static str> {
     ];
     let found = report.findings.iter();
     found
-        .filter(|f| f.severity == Severity::Stop || FIXES.contains(&f.key))
-        .map(|f| f.key)
+        .filter(|f| f.severity() == Severity::Danger || FIXES.contains(&f.code().name()))
+        .map(|f| f.code().name())
         .collect()
 }
 
@@ -94,7 +96,7 @@ proptest! {
             prop_assert!(against.is_empty(), "{against:?}");
         }
         for key in harm(&report(&sheet)) {
-            prop_assert!(found.today.iter().any(|f| f.key == key), "{key}");
+            prop_assert!(found.today.iter().any(|f| f.code().name() == key), "{key}");
         }
         if !found.today.is_empty() {
             prop_assert!(found.plans.iter().all(|plan| !plan.steps.is_empty()));
@@ -226,14 +228,14 @@ fn a_built_in_regulator_on_the_bank_is_replaced() {
     let found = search(&sheet);
     let boats = safe_plans(&sheet, &found);
     assert!(!boats.is_empty());
-    assert!(found.today.iter().any(|f| f.key == "winding_too_hot"));
+    assert!(found.today.iter().any(|f| f.code() == Code::WindingTooHot));
     for boat in &boats {
         assert_eq!(boat.inputs.reg.kind, RegulatorKind::External);
     }
     // What puts an end to harm comes first.
     let first = &found.plans[0].steps[0].what;
     assert!(first.contains("external regulator"), "{first}");
-    assert!(found.sentences()[0].contains("not safe"));
+    assert!(goal_search(&found, &Reader::METRIC)[0].contains("not safe"));
 }
 
 #[test]
@@ -327,7 +329,7 @@ fn a_goal_that_cannot_be_had_says_why() {
     assert!(matches!(found.unmet, Some(Unmet::NothingSafe { .. })));
     // It does not go on looking where nothing helps.
     assert!(found.tried < 3000, "{}", found.tried);
-    let said = found.sentences().join(" ");
+    let said = goal_search(&found, &Reader::METRIC).join(" ");
     assert!(said.contains("−5 °C") || said.contains("-5 °C"), "{said}");
 
     let mut greedy = narrowed(demo());
@@ -335,7 +337,7 @@ fn a_goal_that_cannot_be_had_says_why() {
     let found = search(&greedy);
     assert!(!found.plans.is_empty());
     assert_eq!(found.unmet, Some(Unmet::OutOfReach));
-    assert_eq!(found.sentences().len(), 1);
+    assert_eq!(goal_search(&found, &Reader::METRIC).len(), 1);
 }
 
 /// A large alternator on a small engine: 150 A at 14 V and 55 % are 3.8 kW of

@@ -24,8 +24,8 @@ fn findings(inputs: &str) -> Vec<Finding> {
 fn severity(inputs: &str, key: &str) -> Option<Severity> {
     let found = findings(inputs)
         .into_iter()
-        .find(|finding| finding.key == key);
-    found.map(|finding| finding.severity)
+        .find(|finding| finding.code() == crate::code(key));
+    found.map(|finding| finding.severity())
 }
 
 /// A built-in regulator holds so much on a bank of this kind.
@@ -43,18 +43,18 @@ fn too_much_voltage() {
         assert_eq!(over(kind, most_v, 25.0), None, "{kind}");
         assert_eq!(
             over(kind, most_v + 0.1, 25.0),
-            Some(Severity::Mend),
+            Some(Severity::Fix),
             "{kind}"
         );
         assert_eq!(
             over(kind, most_v + 0.5, 25.0),
-            Some(Severity::Stop),
+            Some(Severity::Danger),
             "{kind}"
         );
         // 15 K warmer: 15 × 24 mV less, by hand 0.36 V.
         assert_eq!(
             over(kind, most_v - 0.2, 40.0),
-            Some(Severity::Mend),
+            Some(Severity::Fix),
             "{kind}"
         );
         assert_eq!(over(kind, most_v + 0.3, 10.0), None, "{kind}");
@@ -64,7 +64,7 @@ fn too_much_voltage() {
     assert_eq!(severity(&format!("{high}28.8"), "lead_overvoltage"), None);
     assert_eq!(
         severity(&format!("{high}29"), "lead_overvoltage"),
-        Some(Severity::Mend)
+        Some(Severity::Fix)
     );
     // Another charger's voltage counts too.
     assert_eq!(
@@ -72,7 +72,7 @@ fn too_much_voltage() {
             "bank_chemistry=gel&reg_kind=internal&reg_fixed_v=14.2&bank_charge_v=14.6",
             "lead_overvoltage"
         ),
-        Some(Severity::Mend)
+        Some(Severity::Fix)
     );
     assert_eq!(
         severity("bank_chemistry=lfp&bank_charge_v=15", "lead_overvoltage"),
@@ -85,7 +85,8 @@ fn too_much_voltage() {
 fn no_word_of_lithium() {
     for inputs in ["", "&reg_kind=internal", "&bank_temperature_c=-20"] {
         for found in findings(&format!("bank_chemistry=flooded{inputs}")) {
-            assert!(!found.text.contains("ithium"), "{}", found.text);
+            let said = crate::said(&found);
+            assert!(!said.contains("ithium"), "{said}");
         }
     }
 }
@@ -97,15 +98,15 @@ fn too_little_voltage() {
         assert_eq!(under(kind, least_v, 25.0), None, "{kind}");
         assert_eq!(
             under(kind, least_v - 0.1, 25.0),
-            Some(Severity::Mind),
+            Some(Severity::Note),
             "{kind}"
         );
         assert_eq!(
             under(kind, least_v - 0.3, 25.0),
-            Some(Severity::Mend),
+            Some(Severity::Fix),
             "{kind}"
         );
-        assert_eq!(under(kind, least_v, 5.0), Some(Severity::Mend), "{kind}");
+        assert_eq!(under(kind, least_v, 5.0), Some(Severity::Fix), "{kind}");
         assert_eq!(
             severity(&format!("bank_chemistry={kind}"), "lead_undervoltage"),
             None
@@ -117,7 +118,7 @@ fn too_little_voltage() {
 #[test]
 fn never_full() {
     let never = |more: &str| severity(&format!("bank_chemistry=agm{more}"), "lead_never_full");
-    assert_eq!(never(""), Some(Severity::Mind));
+    assert_eq!(never(""), Some(Severity::Note));
     assert_eq!(never("&run_to_pct=100"), None);
     assert_eq!(never("&sun_panel_w=5000"), None);
     assert_eq!(severity("", "lead_never_full"), None);
@@ -132,12 +133,12 @@ fn frost() {
     };
     assert_eq!(
         severity(&bank(-20.0, 20.0), "lead_frozen"),
-        Some(Severity::Stop)
+        Some(Severity::Danger)
     );
     assert_eq!(severity(&bank(-20.0, 70.0), "lead_frozen"), None);
     assert_eq!(
         severity(&bank(-20.0, 70.0), "lead_may_freeze"),
-        Some(Severity::Mind)
+        Some(Severity::Note)
     );
     assert_eq!(severity(&bank(5.0, 20.0), "lead_may_freeze"), None);
     let lithium = "bank_temperature_c=-30";

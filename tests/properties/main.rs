@@ -26,6 +26,7 @@ mod numbers;
 mod order;
 mod readers;
 mod round_trip;
+mod said;
 mod service;
 mod settings;
 mod share;
@@ -43,8 +44,21 @@ mod year;
 
 use std::env::var_os;
 
+use ampwright_core::findings::{Code, Finding};
+use ampwright_core::text::findings::sentence;
+use ampwright_core::units::Reader;
 use proptest::prelude::ProptestConfig;
 use proptest::test_runner::RngSeed;
+
+/// The code of a finding, which must be one.
+fn code(name: &str) -> Code {
+    Code::named(name).unwrap_or_else(|| panic!("no finding is named {name}"))
+}
+
+/// The sentence of a finding.
+fn said(finding: &Finding) -> String {
+    sentence(finding, &Reader::METRIC)
+}
 
 /// A configuration of this many cases unless the environment says otherwise.
 fn cases(usual: u32) -> ProptestConfig {

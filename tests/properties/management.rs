@@ -3,7 +3,7 @@
 
 use ampwright_core::boat::{Chemistry, RegulatorKind, Worksheet};
 use ampwright_core::exchange::open_link;
-use ampwright_core::findings::Severity;
+use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
 use ampwright_core::report::Report;
 use ampwright_core::simulation::Limit;
@@ -18,9 +18,12 @@ fn boat(link: &str) -> Worksheet {
     opened.sheet
 }
 
-fn says<'a>(report: &'a Report, key: &str) -> Option<&'a str> {
-    let found = report.findings.iter().find(|finding| finding.key == key);
-    found.map(|finding| finding.text.as_str())
+fn says(report: &Report, key: &str) -> Option<String> {
+    let found = report
+        .findings
+        .iter()
+        .find(|finding| finding.code() == crate::code(key));
+    found.map(crate::said)
 }
 
 /// The first finding of a boat that the management system disconnects.
@@ -29,8 +32,8 @@ fn opens(link: &str, cause: OpeningCause) -> Report {
     let opening = report.analyses.run.opening.expect(link);
     assert_eq!(opening.cause, cause, "{link}");
     let first = &report.findings[0];
-    assert_eq!(first.key, "management_opens", "{link}");
-    assert_eq!(first.severity, Severity::Stop, "{link}");
+    assert_eq!(first.code(), Code::ManagementOpens, "{link}");
+    assert_eq!(first.severity(), Severity::Danger, "{link}");
     assert_eq!(report.analyses.run.minutes_to_target, None, "{link}");
     report
 }
@@ -225,7 +228,7 @@ proptest! {
         let report = report(&sheet);
         let inputs = &sheet.inputs;
         let opening = report.analyses.run.opening;
-        prop_assert_eq!(opening.is_some(), report.findings.first().is_some_and(|f| f.key == "management_opens"));
+        prop_assert_eq!(opening.is_some(), report.findings.first().is_some_and(|f| f.code() == Code::ManagementOpens));
         let Some(opening) = opening else { return Ok(()) };
         prop_assert!(inputs.bank.chemistry == Chemistry::Lfp);
         prop_assert!(opening.after_s >= 2.0 && opening.after_s <= 60.0 * report.analyses.run.minutes + 1e-6);

@@ -4,7 +4,7 @@
 
 use ampwright_core::boat::{Chemistry, RegulatorKind, Worksheet};
 use ampwright_core::exchange::open_link;
-use ampwright_core::findings::Severity;
+use ampwright_core::findings::{Code, Severity};
 use ampwright_core::guidance::settings::{Line, Settings};
 use ampwright_core::guidance::{commissioning, settings};
 use ampwright_core::report;
@@ -169,8 +169,10 @@ fn steps_work_down_from_the_cells_limit() {
 /// What of a bank's findings a worksheet has.
 fn severity(inputs: &str, key: &str) -> Option<Severity> {
     let findings = report(&opened(inputs)).findings;
-    let found = findings.iter().find(|finding| finding.key == key);
-    found.map(|finding| finding.severity)
+    let found = findings
+        .iter()
+        .find(|finding| finding.code() == crate::code(key));
+    found.map(|finding| finding.severity())
 }
 
 #[test]
@@ -179,26 +181,26 @@ fn a_charge_voltage_needs_room() {
     let over = |inputs: &str| severity(inputs, "lithium_overvoltage");
     assert_eq!(no_room(""), None);
     assert_eq!(no_room("bank_charge_v=14.2"), None);
-    assert_eq!(no_room("bank_charge_v=14.4"), Some(Severity::Mend));
-    assert_eq!(no_room("bank_charge_v=14.6"), Some(Severity::Mend));
+    assert_eq!(no_room("bank_charge_v=14.4"), Some(Severity::Fix));
+    assert_eq!(no_room("bank_charge_v=14.6"), Some(Severity::Fix));
     assert_eq!(over("bank_charge_v=14.6"), None);
     assert_eq!(no_room("bank_charge_v=14.7"), None);
-    assert_eq!(over("bank_charge_v=14.7"), Some(Severity::Stop));
+    assert_eq!(over("bank_charge_v=14.7"), Some(Severity::Danger));
     assert_eq!(
         no_room("bank_nominal_v=24&bank_charge_v=28.8"),
-        Some(Severity::Mend)
+        Some(Severity::Fix)
     );
     // Another charger than the engine's brings it there too.
     assert_eq!(
         no_room("reg_kind=internal&reg_fixed_v=14&bank_charge_v=14.5"),
-        Some(Severity::Mend)
+        Some(Severity::Fix)
     );
     let findings = report(&opened("bank_charge_v=14.6")).findings;
-    let text = &findings
+    let text = findings
         .iter()
-        .find(|f| f.key == "charge_voltage_no_room")
-        .expect("it")
-        .text;
+        .find(|f| f.code() == Code::ChargeVoltageNoRoom)
+        .map(crate::said)
+        .expect("it");
     assert!(text.contains("14.2 V"), "{text}");
 }
 
@@ -242,6 +244,6 @@ fn a_charger_does_not_starve() {
     assert!(
         found
             .iter()
-            .all(|finding| finding.key != "converter_starves")
+            .all(|finding| finding.code() != Code::ConverterStarves)
     );
 }

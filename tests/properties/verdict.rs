@@ -3,7 +3,9 @@
 use ampwright_core::analysis::Part;
 use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Severity, Verdict};
-use ampwright_core::report::{Report, sentence};
+use ampwright_core::report::Report;
+use ampwright_core::text::{answer, sentence};
+use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
@@ -16,8 +18,11 @@ fn opened(link: &str) -> Worksheet {
 }
 
 fn found(report: &Report, key: &str) -> Option<Severity> {
-    let finding = report.findings.iter().find(|finding| finding.key == key);
-    finding.map(|finding| finding.severity)
+    let finding = report
+        .findings
+        .iter()
+        .find(|finding| finding.code() == crate::code(key));
+    finding.map(|finding| finding.severity())
 }
 
 const TOO_HOT: [&str; 3] = ["winding_too_hot", "rectifier_too_hot", "case_too_hot"];
@@ -34,7 +39,7 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
         Verdict::BatteryDisconnects { after_s, .. } => {
             let opening = report.analyses.run.opening.expect("an opening");
             prop_assert_eq!(after_s, opening.after_s);
-            prop_assert_eq!(found(report, "management_opens"), Some(Severity::Stop));
+            prop_assert_eq!(found(report, "management_opens"), Some(Severity::Danger));
         }
         Verdict::NotCharged => {
             prop_assert!(report.analyses.run.series.iter().all(|m| m.bank_a <= 0.0))
@@ -59,7 +64,10 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
         }
     }
     if report.verdict != Verdict::NotRun {
-        prop_assert!(sentence(sheet, report).starts_with(&report.answer().verdict));
+        prop_assert!(
+            sentence(sheet, report, &Reader::METRIC)
+                .starts_with(&answer(report, &Reader::METRIC).verdict)
+        );
     }
     Ok(())
 }
@@ -129,7 +137,7 @@ fn the_minute_is_right() {
     assert!(at(minutes.floor()).case_c <= limit_c);
     assert!(at(minutes.ceil()).case_c >= limit_c);
     assert_eq!(
-        of.answer().verdict,
+        answer(&of, &Reader::METRIC).verdict,
         "The alternator overheats in 19 min: the case passes 120 °C."
     );
 }
@@ -164,7 +172,7 @@ fn within_5_k_of_a_limit_is_to_be_put_right() {
         let limit_c = hottest_c + above_k;
         let sheet = opened(&format!("{boat}&alt_case_limit_c={limit_c}&end"));
         let of = report(&sheet);
-        let expected = near.then_some(Severity::Mend);
+        let expected = near.then_some(Severity::Fix);
         assert_eq!(found(&of, "near_limit"), expected, "{above_k} K");
         assert_eq!(matches!(of.verdict, Verdict::RunsHot { .. }), near);
     }
@@ -178,9 +186,9 @@ fn not_said_of_every_boat() {
         assert_eq!(found(&usual, key), None, "{key}");
     }
     let long = report(&opened("v=2&daily_use_ah=300&end"));
-    assert_eq!(found(&long, "engine_low_load"), Some(Severity::Mind));
+    assert_eq!(found(&long, "engine_low_load"), Some(Severity::Note));
     let close = report(&opened("v=2&alt_rated_a=200&bank_capacity_ah=600&end"));
-    assert_eq!(found(&close, "case_sensor_lags"), Some(Severity::Mind));
+    assert_eq!(found(&close, "case_sensor_lags"), Some(Severity::Note));
 }
 /// Three parts too hot are told three times, what to do about it once.
 #[test]
@@ -191,11 +199,17 @@ fn what_to_do_is_said_once() {
         "v=2&reg_kind=internal&way_kind=converter&way_converter_a=30&bank_nominal_v=24&alt_rated_a=120&end",
     ] {
         let of = report(&opened(link));
-        let hot = || of.findings.iter().filter(|f| TOO_HOT.contains(&f.key));
-        let worst = hot().map(|f| f.severity).min();
-        let advice: Vec<_> = hot().filter(|f| f.text.contains("cooler air")).collect();
+        let hot = || {
+            of.findings
+                .iter()
+                .filter(|f| TOO_HOT.contains(&f.code().name()))
+        };
+        let worst = hot().map(|f| f.severity()).min();
+        let advice: Vec<_> = hot()
+            .filter(|f| crate::said(f).contains("cooler air"))
+            .collect();
         assert!(hot().count() > 1, "{link}: {:?}", of.findings);
         assert_eq!(advice.len(), 1, "{link}: {advice:?}");
-        assert_eq!(Some(advice[0].severity), worst, "{link}");
+        assert_eq!(Some(advice[0].severity()), worst, "{link}");
     }
 }

@@ -2,7 +2,7 @@
 
 use ampwright_core::boat::{AlternatorVolts, Inputs, NominalVolts, SecondRole, WayKind, Worksheet};
 use ampwright_core::exchange::open_link;
-use ampwright_core::findings::Severity;
+use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
 use ampwright_core::report::Report;
 use ampwright_core::simulation::Limit;
@@ -17,7 +17,10 @@ fn boat(link: &str) -> Worksheet {
 }
 
 fn says(report: &Report, key: &str) -> bool {
-    report.findings.iter().any(|finding| finding.key == key)
+    report
+        .findings
+        .iter()
+        .any(|finding| finding.code() == crate::code(key))
 }
 
 /// A 12 V alternator on a 48 V bank used to become one of 48 V without a word.
@@ -32,8 +35,8 @@ fn a_12_v_alternator_gives_a_48_v_bank_nothing() {
     ] {
         let report = report(&boat(link));
         let first = &report.findings[0];
-        assert_eq!(first.key, "alternator_voltage_mismatch", "{link}");
-        assert_eq!(first.severity, Severity::Stop, "{link}");
+        assert_eq!(first.code(), Code::AlternatorVoltageMismatch, "{link}");
+        assert_eq!(first.severity(), Severity::Danger, "{link}");
         assert_eq!(report.analyses.machine.hot_a, 0.0, "{link}");
         assert_eq!(
             report.analyses.machine.hot_limit,

@@ -198,7 +198,8 @@ fn findings(link: &str) -> Vec<&'static str> {
     let sheet = opened(link);
     let cable = |key: &&str| key.starts_with("cable_") || key.starts_with("fuse_");
     let found = report(&sheet).findings;
-    found.iter().map(|found| found.key).filter(cable).collect()
+    let names = found.iter().map(|found| found.code().name());
+    names.filter(cable).collect()
 }
 
 #[test]

@@ -6,6 +6,10 @@ use ampwright_core::exchange::{open_link, read_file};
 use ampwright_core::guidance::CAUTIONS;
 use ampwright_core::report::report;
 use ampwright_core::schema::Value;
+use ampwright_core::text::findings::sentence;
+use ampwright_core::text::words::severity;
+use ampwright_core::units::Reader;
+use ampwright_tests::troubled::TROUBLED;
 
 /// A number, one that may be empty, and a choice, given what they do not take.
 #[test]
@@ -160,42 +164,6 @@ fn cautions() {
     insta::assert_snapshot!(lines.join("\n"));
 }
 
-/// Worksheets that between them bring out every finding.
-const TROUBLED: &[&str] = &[
-    "v=2&alt_curve=points&alt_second_a=200&alt_second_rpm=1800&end",
-    "v=2&alt_efficiency_pct=85&end",
-    "v=2&alt_anchor_winding_c=80&alt_anchor_air_c=80&end",
-    "v=2&run_from_pct=95&bank_window_low_pct=90&end",
-    "v=2&reg_kind=internal&end",
-    "v=2&reg_kind=internal&alt_rated_a=200&space_outside_c=45&bank_capacity_ah=800&end",
-    "v=2&reg_kind=internal&alt_rated_a=60&bank_charge_limit_a=20&space_outside_c=5&end",
-    "v=2&reg_kind=internal&alt_efficiency_pct=40&space_outside_c=50&space_recirculation_pct=60&end",
-    "v=2&reg_set_point_c=150&alt_rated_a=200&bank_capacity_ah=1000&end",
-    "v=2&eng_top_rpm=4000&alt_pulley_ratio=4&alt_max_rpm=12000&end",
-    "v=2&eng_rpm=500&end",
-    "v=2&eng_rpm=800&alt_pulley_ratio=2.5&daily_use_ah=300&end",
-    "v=2&bank_charge_limit_a=20&run_longest_h=2&end",
-    "v=2&way_kind=converter&way_converter_a=80&end",
-    "v=2&belt_kind=v10&belt_pulley_mm=55&belt_engine_mm=150&belt_centres_mm=95&belt_pump=yes&alt_rated_a=150&reg_kind=internal&guard_lead=no&guard_switch=yes&end",
-    "v=2&belt_kind=ribs6&guard_warning=yes&end",
-    "v=2&two_role=house&bank_capacity_ah=1000&eng_displacement_l=3&belt_kind=two_v13&belt_wrap_deg=110&alt_rated_a=200&alt2_rated_a=180&belt2_kind=ribs6&guard_clamp=clamp&guard_clamp_j=20&end",
-    "v=2&bank_nominal_v=48&alt_nominal_v=12&two_role=start&alt2_nominal_v=24&end",
-    "v=2&bank_nominal_v=24&two_role=house&alt2_nominal_v=24&alt2_test_v=14&bank_charge_limit_a=100&end",
-    "v=2&reg_kind=internal&bank_charge_limit_a=50&end",
-    "v=2&bank_temperature_c=-5&end",
-    "v=2&bank_temperature_c=-5&reg_link=limits&end",
-    "v=2&bank_temperature_c=55&end",
-    "v=2&bank_temperature_c=62&reg_link=limits&end",
-    "v=2&bank_temperature_c=55&reg_link=limits&end",
-    "v=2&bank_temperature_c=7&reg_current_cap_a=60&end",
-    "v=2&bank_capacity_ah=50&bank_charge_limit_a=200&bank_charge_v=15.2&alt_rated_a=200&end",
-    "v=2&bank_charge_v=14.9&bank_compensation_mv=-4&end",
-    "v=2&bank_charge_v=14.5&bank_charge_limit_a=50&reg_current_cap_a=53&end",
-    "v=2&way_kind=converter&bank_charge_limit_a=30&end",
-    "v=2&bank_chemistry=flooded&bank_charge_limit_a=40&bank_nominal_v=48&bank_temperature_c=-10&end",
-    "v=2&two_role=start&alt2_pulley_ratio=0.6&alt2_max_rpm=3000&eng_rpm=3500&eng_top_rpm=3000&guard_clamp=avalanche&guard_clamp_v=13&end",
-];
-
 /// What is said of belts and of a bank that disconnects.
 #[test]
 fn fitting() {
@@ -238,7 +206,14 @@ fn findings() {
             let found: Vec<String> = report(&opened.sheet)
                 .findings
                 .iter()
-                .map(|f| format!("  {} {}: {}", f.severity.word(), f.key, f.text))
+                .map(|f| {
+                    format!(
+                        "  {} {}: {}",
+                        severity(f.severity()),
+                        f.code(),
+                        sentence(f, &Reader::METRIC)
+                    )
+                })
                 .collect();
             format!("{link}\n{}", found.join("\n"))
         })

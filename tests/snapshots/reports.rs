@@ -3,16 +3,22 @@
 use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, RegulatorKind, demo};
 use ampwright_core::exchange::{Style, differences, differences_text, forum_text};
-use ampwright_core::exchange::{to_json, to_link};
-use ampwright_core::report::{report, sentence};
+use ampwright_core::exchange::{report_json, to_json, to_link};
+use ampwright_core::report::report;
 use ampwright_core::schema::Value;
+use ampwright_core::text::sentence;
+use ampwright_core::units::Reader;
 use serde_json::Value as Json;
 
 use crate::round::rounded;
 
 /// The report less what is only drawn.
 fn summary(sheet: &Worksheet) -> Json {
-    let mut json = serde_json::to_value(report(sheet)).expect("a report is JSON");
+    let mut json = report_json(
+        sheet,
+        &report(sheet),
+        &ampwright_core::units::Reader::METRIC,
+    );
     for (part, long) in [("run", "series"), ("machine", "by_engine_rpm")] {
         let rows = json[part][long].as_array().map_or(0, Vec::len);
         json[part][long] = format!("{rows} rows").into();
@@ -41,7 +47,7 @@ fn demo_report() {
 
 #[test]
 fn demo_sentence() {
-    insta::assert_snapshot!(sentence(&demo(), &report(&demo())));
+    insta::assert_snapshot!(sentence(&demo(), &report(&demo()), &Reader::METRIC));
 }
 
 /// As it would stand in each kind of forum, with a name that tries to be more.

@@ -2,6 +2,9 @@
 
 use ampwright_core::boat::demo;
 use ampwright_core::exchange::open_link;
+use ampwright_core::text::findings::sentence;
+use ampwright_core::text::words::severity;
+use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
 
 fn told(sheet: &Worksheet) -> String {
@@ -15,9 +18,13 @@ fn told(sheet: &Worksheet) -> String {
     lines.extend(wiring.rule.iter().map(ToString::to_string));
     lines.extend(wiring.remarks.iter().cloned());
     let cable = |key: &str| key.starts_with("cable_") || key.starts_with("fuse_");
-    for found in report.findings.iter().filter(|found| cable(found.key)) {
-        let (word, key, text) = (found.severity.word(), found.key, &found.text);
-        lines.push(format!("{word} {key}: {text}"));
+    for found in report
+        .findings
+        .iter()
+        .filter(|found| cable(found.code().name()))
+    {
+        let (word, text) = (severity(found.severity()), sentence(found, &Reader::METRIC));
+        lines.push(format!("{word} {}: {text}", found.code()));
     }
     lines.join("\n")
 }

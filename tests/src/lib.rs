@@ -7,3 +7,4 @@ pub mod driver;
 pub mod places;
 pub mod programs;
 pub mod server;
+pub mod troubled;

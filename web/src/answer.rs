@@ -2,11 +2,13 @@
 
 use ampwright_core::Report;
 use ampwright_core::findings::Severity;
-use ampwright_core::report::sentence;
+use ampwright_core::text::{self, answer, sentence};
+use ampwright_core::units::Reader;
 use leptos::prelude::*;
 
 use crate::desk::Desk;
 use crate::draft;
+use crate::findings::class;
 use crate::paper::{Section, Text, by_id, written};
 use crate::sure;
 use crate::words::escape;
@@ -28,7 +30,7 @@ pub const SECTION: Section = Section {
             "answer-time",
             Text::Own(|desk| {
                 figure(desk, |report| {
-                    let time = report.answer().engine_time;
+                    let time = answer(report, &Reader::METRIC).engine_time;
                     (String::new(), "day.engine_hours", time, "")
                 })
             }),
@@ -59,7 +61,7 @@ pub const SECTION: Section = Section {
             "answer-amps",
             Text::Own(|desk| {
                 figure(desk, |report| {
-                    let amps = report.answer().hot_amps;
+                    let amps = answer(report, &Reader::METRIC).hot_amps;
                     (String::new(), "machine.hot_a", amps, "")
                 })
             }),
@@ -75,7 +77,9 @@ pub const SECTION: Section = Section {
         ),
         (
             "answer-limit",
-            Text::Soon(|_, report| report.analyses.machine.hot_limit.short().to_string()),
+            Text::Soon(|_, report| {
+                text::words::limit(report.analyses.machine.hot_limit).to_string()
+            }),
         ),
         ("answer-tally", Text::Soon(|_, report| tally(report))),
         (
@@ -88,7 +92,7 @@ pub const SECTION: Section = Section {
         ),
         (
             "answer-verdict",
-            Text::Soon(|_, report| report.answer().verdict),
+            Text::Soon(|_, report| answer(report, &Reader::METRIC).verdict),
         ),
         (
             "answer-verdict@class",
@@ -101,7 +105,7 @@ pub const SECTION: Section = Section {
         ("answer-working", Text::Own(|desk| opened(desk, "answer"))),
         (
             "answer-whole",
-            Text::Soon(|sheet, report| escape(&sentence(sheet, report))),
+            Text::Soon(|sheet, report| escape(&sentence(sheet, report, &Reader::METRIC))),
         ),
     ],
     acts: &[
@@ -139,16 +143,18 @@ fn figure(desk: Desk, of: fn(&Report) -> Shown) -> String {
 }
 
 fn tally(report: &Report) -> String {
-    let mut text = String::new();
+    let mut said = String::new();
     for severity in Severity::ALL {
         let found = report.findings.iter();
-        let count = found.filter(|finding| finding.severity == severity).count();
+        let count = found
+            .filter(|finding| finding.severity() == severity)
+            .count();
         if count > 0 {
-            let word = severity.word();
-            text += &format!(
-                "<a class='tally {word}' href='#findings' data-click=findings>{count} {word}</a>"
+            let (class, words) = (class(severity), text::words::tally(severity, count));
+            said += &format!(
+                "<a class='tally {class}' href='#findings' data-click=findings>{words}</a>"
             );
         }
     }
-    text
+    said
 }

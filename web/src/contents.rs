@@ -6,7 +6,7 @@ use crate::paper::Section;
 /// Places of the page, in its order on a phone: an id, and its name.
 const PLACES: [(&str, &str); 17] = [
     ("questions-title", "Eight questions"),
-    ("findings-title", "What to mind"),
+    ("findings-title", "Warnings and notes"),
     ("sure-title", "How sure is this?"),
     ("chart-title", "The charging run"),
     ("speed-title", "Amperes by speed"),

@@ -2,6 +2,7 @@
 
 use ampwright_core::Report;
 use ampwright_core::analysis::PartTemperatures;
+use ampwright_core::text::words::day_trouble;
 use ampwright_core::units::clock;
 use leptos::prelude::*;
 
@@ -138,7 +139,7 @@ fn rows(desk: Desk, table: usize) -> String {
             };
             let several = format!("{runs} runs");
             let none = match report.analyses.day.trouble {
-                Some(trouble) if *id == "day.engine_hours" => trouble.words(),
+                Some(trouble) if *id == "day.engine_hours" => day_trouble(trouble),
                 _ => none,
             };
             let (words, unit) = match (number, *unit) {

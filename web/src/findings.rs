@@ -1,7 +1,9 @@
-//! What to mind, and the usual cautions.
+//! Warnings and notes, and the usual cautions.
 
-use ampwright_core::findings::{Finding, OpenQuestion};
+use ampwright_core::findings::{Finding, OpenQuestion, Severity};
 use ampwright_core::guidance::CAUTIONS;
+use ampwright_core::text;
+use ampwright_core::units::Reader;
 
 use crate::paper::{Section, Text, written};
 use crate::words::escape;
@@ -9,7 +11,7 @@ use crate::words::escape;
 /// Findings, worst first.
 pub const SECTION: Section = Section {
     paper: written(|| {
-        r#"<section class="findings" id="findings" aria-labelledby="findings-title"><h2 id="findings-title">What to mind</h2>
+        r#"<section class="findings" id="findings" aria-labelledby="findings-title"><h2 id="findings-title">Warnings and notes</h2>
 <p class="lead hidden" id="findings-none">Nothing stands out in these figures.</p><ul id="findings-list"></ul><div id="open-questions"></div></section>"#
             .to_string()
     }),
@@ -44,7 +46,7 @@ fn questions(open: &[OpenQuestion]) -> String {
         let input = question.input();
         text += &format!(
             "<li>{} <a href='#sheet-{input}' data-click=to-entry data-entry=sheet-{input}>Enter it</a></li>",
-            escape(&question.text())
+            escape(&text::question(question, &Reader::METRIC))
         );
     }
     text + "</ul>"
@@ -60,9 +62,19 @@ fn list(findings: &[Finding]) -> String {
 
 /// One of them as an item of a list.
 pub fn item(finding: &Finding) -> String {
-    let word = finding.severity.word();
-    let text = escape(&finding.text);
-    format!("<li class={word}><span class=severity>{word}</span><span>{text}</span></li>")
+    let word = text::words::severity(finding.severity());
+    let class = class(finding.severity());
+    let text = escape(&text::findings::sentence(finding, &Reader::METRIC));
+    format!("<li class={class}><span class=severity>{word}</span><span>{text}</span></li>")
+}
+
+/// The style a severity is shown in.
+pub const fn class(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Danger => "danger",
+        Severity::Fix => "fix",
+        Severity::Note => "note",
+    }
 }
 
 /// Cautions that hold whatever the figures say.

@@ -19,7 +19,9 @@ pub const SECTION: Section = Section::still(|| {
 mod tests {
     use ampwright_core::boat::demo;
     use ampwright_core::guidance::{commissioning, settings};
+    use ampwright_core::text::findings;
     use ampwright_core::text::glossary::GLOSSARY;
+    use ampwright_core::units::Reader;
     use ampwright_core::{Worksheet, report};
 
     /// Everything the page says but the glossary, small letters only.
@@ -35,7 +37,7 @@ mod tests {
             said += &format!("{:?}", report.analyses.load_dump);
             said += &format!("{:?}", settings(&sheet, &report));
             said += &format!("{:?}", commissioning(&sheet, &report));
-            said += &format!("{:?}", report.findings);
+            said += &findings::sentences(&report.findings, &Reader::METRIC);
         }
         said.to_lowercase()
     }

@@ -8,7 +8,8 @@ use std::time::Duration;
 use ampwright_core::boat::{Key, May, SectionId, Worksheet};
 use ampwright_core::decision::goal_search::{Found, Plan, Search};
 use ampwright_core::schema::{FieldType, Kind};
-use ampwright_core::units::clock;
+use ampwright_core::text;
+use ampwright_core::units::{Reader, clock};
 use leptos::prelude::*;
 use leptos::web_sys::HtmlInputElement;
 use wasm_bindgen::JsCast;
@@ -225,8 +226,9 @@ fn told(desk: Desk) -> String {
 }
 
 fn plans(sheet: &Worksheet, found: &Found) -> String {
+    let said = text::goal_search(found, &Reader::METRIC);
     let mut text = String::new();
-    for sentence in found.sentences() {
+    for sentence in said {
         text += &format!("<p class=told>{}</p>", escape(&sentence));
     }
     text += &format!(

@@ -29,24 +29,6 @@ impl Part {
     /// All of them.
     pub const ALL: [Part; 3] = [Part::Winding, Part::Rectifier, Part::Case];
 
-    /// What to call it.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Part::Winding => "winding",
-            Part::Rectifier => "rectifier plate",
-            Part::Case => "case",
-        }
-    }
-
-    /// What its limit is that of.
-    pub const fn limited_by(self) -> &'static str {
-        match self {
-            Part::Winding => "its insulation class",
-            Part::Rectifier => "what its diodes withstand for long",
-            Part::Case => "what bearing grease withstands for long",
-        }
-    }
-
     /// What it withstands for long in an alternator \[°C\].
     pub fn limit_c(self, alternator: &Alternator) -> f64 {
         match self {

@@ -167,7 +167,7 @@ pub fn day_csv(day: &DayReport) -> String {
 /// The arrangements beside each other. Money is in the user's own currency.
 pub fn arrangements_csv(comparison: &Comparison) -> String {
     let mut table = Table::new(
-        "Arrangement|Changes|Engine a day (h)|Engine a year (h)|Run to the target (min)|At the start (A)|Hot (A)|Held by|Hottest part|It gets (°C)|It bears (°C)|Fuel a year (L)|Belts take at most (kW)|Of the engine (%)|To be bought (money)|A year costs (money)|Paid back after (a)|Findings: stop|Findings: mend",
+        "Arrangement|Changes|Engine a day (h)|Engine a year (h)|Run to the target (min)|At the start (A)|Hot (A)|Held by|Hottest part|It gets (°C)|It bears (°C)|Fuel a year (L)|Belts take at most (kW)|Of the engine (%)|To be bought (money)|A year costs (money)|Paid back after (a)|Findings: danger|Findings: fix",
     );
     for outcome in &comparison.outcomes {
         table.word(&outcome.name);
@@ -190,8 +190,8 @@ pub fn arrangements_csv(comparison: &Comparison) -> String {
             outcome.bought,
             or_none(outcome.year.map(|year| year.total)),
             or_none(outcome.payback_years),
-            outcome.stop as f64,
-            outcome.mend as f64,
+            outcome.dangers as f64,
+            outcome.fixes as f64,
         ]);
     }
     table.0

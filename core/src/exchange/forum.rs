@@ -1,5 +1,5 @@
-//! A worksheet as a short text for a forum: what is known, what follows, what
-//! to mind, and the link that opens it.
+//! A worksheet as a short text for a forum: what is known, what follows,
+//! warnings, and the link that opens it.
 
 use crate::boat::{Key, Worksheet};
 use crate::decision::uncertainty::{Certainty, Range};
@@ -8,14 +8,15 @@ use crate::exchange::style::Style;
 use crate::findings::Severity;
 use crate::report::Report;
 use crate::schema::Confidence;
-use crate::units::{after, clock};
+use crate::text;
+use crate::units::{Reader, after, clock};
 
 /// Most inputs that are written out; the link has them all.
 const MOST: usize = 12;
 
 /// A short text for a forum: the inputs that were said and matter, best known
-/// first, the results with their ranges if they are known, the findings that
-/// say stop or mend, and the link.
+/// first, the results with their ranges if they are known, the findings that are
+/// more than a note, and the link.
 pub fn forum_text(
     sheet: &Worksheet,
     report: &Report,
@@ -40,7 +41,7 @@ pub fn forum_text(
     };
     part("What is known", &known(sheet));
     part("What follows", &results(sheet, report, certainty));
-    part("What to mind", &findings(report));
+    part("Warnings", &findings(report));
     text.push_str("All figures, to look at and to change: ");
     text.push_str(&style.address(link));
     text.push('\n');
@@ -92,7 +93,8 @@ fn known(sheet: &Worksheet) -> Vec<String> {
 }
 
 fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) -> Vec<String> {
-    let answer = report.answer();
+    let reader = &Reader::METRIC;
+    let answer = text::answer(report, reader);
     let run = &sheet.inputs.run;
     let ranged = |range: Option<&Range>| match range {
         Some(range) => format!(" (8 of 10 cases: {})", range.words),
@@ -114,10 +116,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             "Engine time a day: {}{}{}, for {:.0} A·h",
             answer.engine_time,
             ranged(certainty.map(|all| &all.engine_h)),
-            report
-                .analyses
-                .day
-                .in_runs()
+            text::in_runs(&report.analyses.day, reader)
                 .map_or(String::new(), |runs| format!(", {runs}")),
             report.analyses.day.need_ah
         ),
@@ -144,9 +143,14 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
 }
 
 fn findings(report: &Report) -> Vec<String> {
-    let urgent = report.findings.iter();
-    urgent
-        .filter(|finding| finding.severity != Severity::Mind)
-        .map(|finding| format!("{}: {}", finding.severity.word(), finding.text))
-        .collect()
+    let mut lines = Vec::new();
+    for finding in &report.findings {
+        let severity = finding.severity();
+        if severity != Severity::Note {
+            let word = text::words::severity(severity);
+            let sentence = text::findings::sentence(finding, &Reader::METRIC);
+            lines.push(format!("{word}: {sentence}"));
+        }
+    }
+    lines
 }

@@ -2,6 +2,8 @@
 
 use crate::exchange::Difference;
 use crate::report::Report;
+use crate::text::{answer, in_runs};
+use crate::units::Reader;
 
 /// The main results that differ as they are written, one report's before the
 /// other's.
@@ -20,14 +22,15 @@ pub fn outcomes(from: &Report, to: &Report) -> Vec<Difference> {
 }
 
 fn told(report: &Report) -> [(&'static str, String); 8] {
-    let answer = report.answer();
+    let reader = &Reader::METRIC;
+    let answer = answer(report, reader);
     let peak = &report.analyses.run.peak;
     let whole = |number: f64, unit: &str| format!("{number:.0} {unit}");
     [
         ("Does the alternator survive", answer.verdict),
         (
             "Engine time a day",
-            match report.analyses.day.in_runs() {
+            match in_runs(&report.analyses.day, reader) {
                 Some(runs) => format!("{}, {runs}", answer.engine_time),
                 None => answer.engine_time,
             },

@@ -1,13 +1,100 @@
 //! Whether a lithium bank may be charged like this.
 
+use serde::Serialize;
+
 use crate::analysis::Analyses;
 use crate::boat::TooColdOrHot;
 use crate::boat::{Chemistry, Inputs, Worksheet};
 use crate::findings::management::less_voltage;
-use crate::findings::{Finding, Severity, add};
+use crate::findings::{Code, Finding, LessVoltage, Severity, add};
 use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::simulation::management::{BLOCK_CELLS, OpeningCause};
-use crate::units::{degrees, volts};
+
+/// What a lithium bank does not withstand.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum LithiumFinding {
+    /// The charge voltage moves with temperature, as is meant for lead.
+    LithiumCompensated {
+        /// For each cell \[mV/K\].
+        compensation_mv: f64,
+        /// By how much that moves the charge voltage now \[V\].
+        moves_v: f64,
+    },
+    /// The cells are too cold to be charged.
+    LithiumFrozen {
+        /// Temperature of the bank \[°C\].
+        bank_c: f64,
+        /// Coldest at which it may be charged \[°C\].
+        coldest_c: f64,
+    },
+    /// The cells are too hot to be charged.
+    LithiumTooHot {
+        /// Temperature of the bank \[°C\].
+        bank_c: f64,
+    },
+    /// Cold cells may take less.
+    LithiumCold {
+        /// Temperature of the bank \[°C\].
+        bank_c: f64,
+        /// What it may take \[A\].
+        limit_a: f64,
+    },
+    /// Hot cells may take less.
+    LithiumHot {
+        /// Temperature of the bank \[°C\].
+        bank_c: f64,
+        /// What it may take \[A\].
+        limit_a: f64,
+    },
+    /// The charge voltage is more than the cells may reach.
+    LithiumOvervoltage {
+        /// Charge voltage \[V\].
+        charge_v: f64,
+        /// What to do.
+        remedy: LessVoltage,
+    },
+    /// The charge voltage leaves the cells no room.
+    ChargeVoltageNoRoom {
+        /// Whether it is what the regulator holds; what all chargers are set to
+        /// otherwise.
+        regulator: bool,
+        /// Charge voltage \[V\].
+        charge_v: f64,
+        /// The same of each cell \[V\].
+        cell_v: f64,
+        /// Where the management system opens \[V\].
+        opens_v: f64,
+        /// What to set \[V\].
+        set_v: f64,
+    },
+}
+
+impl LithiumFinding {
+    pub(super) const fn severity(&self) -> Severity {
+        match self {
+            LithiumFinding::LithiumFrozen { .. }
+            | LithiumFinding::LithiumTooHot { .. }
+            | LithiumFinding::LithiumOvervoltage { .. } => Severity::Danger,
+            LithiumFinding::LithiumCompensated { .. }
+            | LithiumFinding::LithiumHot { .. }
+            | LithiumFinding::ChargeVoltageNoRoom { .. } => Severity::Fix,
+            LithiumFinding::LithiumCold { .. } => Severity::Note,
+        }
+    }
+
+    pub(super) const fn code(&self) -> Code {
+        match self {
+            LithiumFinding::LithiumCompensated { .. } => Code::LithiumCompensated,
+            LithiumFinding::LithiumFrozen { .. } => Code::LithiumFrozen,
+            LithiumFinding::LithiumTooHot { .. } => Code::LithiumTooHot,
+            LithiumFinding::LithiumCold { .. } => Code::LithiumCold,
+            LithiumFinding::LithiumHot { .. } => Code::LithiumHot,
+            LithiumFinding::LithiumOvervoltage { .. } => Code::LithiumOvervoltage,
+            LithiumFinding::ChargeVoltageNoRoom { .. } => Code::ChargeVoltageNoRoom,
+        }
+    }
+}
 
 /// What there is to say of a lithium bank; nothing of lead.
 pub(super) fn bank_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
@@ -15,115 +102,68 @@ pub(super) fn bank_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
     if inputs.bank.chemistry != Chemistry::Lfp {
         return;
     }
-    lithium_temperature(inputs, report, found);
+    // A cause that the management system opens for in the run is told by that.
+    let opening = report.run.opening.map(|opening| opening.cause);
+    let over_voltage = opening == Some(OpeningCause::OverVoltage);
+    if opening.is_none() || over_voltage {
+        lithium_temperature(inputs, found);
+    }
     let compensation_mv = inputs.compensation_mv();
     if compensation_mv != 0.0 {
         add(
             found,
-            Severity::Mend,
-            "lithium_compensated",
-            format!(
-                "Temperature compensation of {compensation_mv:.1} mV/K a cell moves the charge voltage with every degree ({:+.2} V now). It is meant for lead; switch it off for lithium.",
-                inputs.compensation_v() + 0.0
-            )
-            .replace('-', "−"),
+            LithiumFinding::LithiumCompensated {
+                compensation_mv,
+                moves_v: inputs.compensation_v(),
+            },
         );
     }
-    lithium_voltage(inputs, report, found);
+    if !over_voltage {
+        lithium_voltage(inputs, found);
+    }
 }
 
-/// Whether the cells are too cold or too hot; one that the management system
-/// opens for is told by that.
-fn lithium_temperature(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
-    let bank_c = degrees(inputs.bank.temperature_c);
+/// Whether the cells are too cold or too hot.
+fn lithium_temperature(inputs: &Inputs, found: &mut Vec<Finding>) {
+    let bank_c = inputs.bank.temperature_c;
     let limit_a = inputs.charge_limit_a();
-    if report
-        .run
-        .opening
-        .is_some_and(|opening| opening.cause != OpeningCause::OverVoltage)
-    {
-        return;
-    }
-    let coldest_c = degrees(inputs.bank.coldest_charge_c.unwrap_or(0.0));
-    match (inputs.charge_barred(), inputs.ladder_a()) {
-        (Some(TooColdOrHot::Cold), _) => add(
-            found,
-            Severity::Stop,
-            "lithium_frozen",
-            format!(
-                "The bank is at {bank_c} °C and cannot be charged: lithium iron phosphate must get nothing below {coldest_c} °C, as metal plates out and the cells are spoilt. Warm it first."
-            ),
-        ),
-        (Some(_), _) => add(
-            found,
-            Severity::Stop,
-            "lithium_too_hot",
-            format!(
-                "The bank is at {bank_c} °C and cannot be charged: lithium iron phosphate must get nothing above 60 °C. Let it cool, better below 50 °C."
-            ),
-        ),
-        (None, Some(_)) if inputs.bank.temperature_c < 25.0 => add(
-            found,
-            Severity::Mind,
-            "lithium_cold",
-            format!(
-                "At {bank_c} °C the bank may take no more than {limit_a:.0} A, until its cells are at 10 °C."
-            ),
-        ),
-        (None, Some(_)) => add(
-            found,
-            Severity::Mend,
-            "lithium_hot",
-            format!(
-                "The bank is at {bank_c} °C: above 50 °C it may take no more than {limit_a:.0} A, above 60 °C nothing, and it ages fast. Bring it air."
-            ),
-        ),
-        (None, None) => {}
-    }
+    let finding = match (inputs.charge_barred(), inputs.ladder_a()) {
+        (Some(TooColdOrHot::Cold), _) => LithiumFinding::LithiumFrozen {
+            bank_c,
+            coldest_c: inputs.bank.coldest_charge_c.unwrap_or(0.0),
+        },
+        (Some(_), _) => LithiumFinding::LithiumTooHot { bank_c },
+        (None, Some(_)) if bank_c < 25.0 => LithiumFinding::LithiumCold { bank_c, limit_a },
+        (None, Some(_)) => LithiumFinding::LithiumHot { bank_c, limit_a },
+        (None, None) => return,
+    };
+    add(found, finding);
 }
 
 /// Whether the charge voltage leaves the cells room, what the regulator holds
-/// or what all others are set to; one that the management system opens for in
-/// the run is told by that.
-fn lithium_voltage(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
-    let told = report
-        .run
-        .opening
-        .is_some_and(|opening| opening.cause == OpeningCause::OverVoltage);
-    if told {
-        return;
-    }
+/// or what all others are set to.
+fn lithium_voltage(inputs: &Inputs, found: &mut Vec<Finding>) {
     let cells = BLOCK_CELLS * inputs.bank.nominal_v.blocks();
     let (held_v, set_v) = (inputs.held_v(), inputs.charge_v());
-    let highest_v = held_v.max(set_v);
-    if highest_v > LFP_MOST_V * cells + 1e-9 {
+    let charge_v = held_v.max(set_v);
+    if charge_v > LFP_MOST_V * cells + 1e-9 {
         add(
             found,
-            Severity::Stop,
-            "lithium_overvoltage",
-            format!(
-                "The bank is charged to {}, more than {LFP_MOST_V} V a cell. As it fills, the battery management system disconnects it with the alternator charging. {}",
-                volts(highest_v),
-                less_voltage(inputs)
-            ),
+            LithiumFinding::LithiumOvervoltage {
+                charge_v,
+                remedy: less_voltage(inputs),
+            },
         );
-    } else if highest_v > LFP_CHARGE_V * cells + 1e-9 {
-        let what = if held_v > set_v {
-            "voltage the regulator holds"
-        } else {
-            "charge voltage"
-        };
+    } else if charge_v > LFP_CHARGE_V * cells + 1e-9 {
         add(
             found,
-            Severity::Mend,
-            "charge_voltage_no_room",
-            format!(
-                "The {what}, {}, is {:.2} V a cell. The battery management system opens at {LFP_MOST_V} V a cell ({}): one cell a little ahead of the others, or a regulator's ripple, and it disconnects the bank under load. Set {} ({LFP_CHARGE_V} V a cell); the bank gets as full.",
-                volts(highest_v),
-                highest_v / cells,
-                volts(LFP_MOST_V * cells),
-                volts(LFP_CHARGE_V * cells)
-            ),
+            LithiumFinding::ChargeVoltageNoRoom {
+                regulator: held_v > set_v,
+                charge_v,
+                cell_v: charge_v / cells,
+                opens_v: LFP_MOST_V * cells,
+                set_v: LFP_CHARGE_V * cells,
+            },
         );
     }
 }

@@ -1,19 +1,147 @@
 //! What belts carry and what they pull at.
 
+use serde::Serialize;
+
 use crate::analysis::Analyses;
-use crate::analysis::belt::words::asks;
 use crate::analysis::belt::{BeltReport, SHARED_WITH_PUMP_A, USUAL_SIDE_N};
-use crate::analysis::peak_loads::called;
 use crate::boat::{BeltKind, Inputs, Said, Worksheet};
-use crate::findings::{Finding, Severity, add};
+use crate::findings::{Code, Finding, Severity, add};
+
+/// Pulleys and a ratio that differ by more than this share disagree; own reasoning.
+const RATIO_DISAGREES: f64 = 0.05;
+
+/// A belt is too weak, does not fit or pulls too hard.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum BeltFinding {
+    /// A belt is not entered, and the one most engines have would not do.
+    BeltNotSaid {
+        /// Whether it turns the second alternator.
+        second: bool,
+        /// Most power at the shaft \[W\].
+        shaft_w: f64,
+        /// Current that goes with it \[A\].
+        alternator_a: f64,
+        /// Smallest V-belts that carry it; none where none listed does.
+        v_belts: Option<&'static str>,
+        /// Smallest multi-rib belt that carries it.
+        ribs: Option<&'static str>,
+    },
+    /// A belt has to carry more than it can.
+    BeltTooSmall {
+        /// Whether it turns the second alternator.
+        second: bool,
+        /// Which belt it is.
+        belt: BeltKind,
+        /// Share of what it carries that is used \[%\].
+        used_pct: f64,
+        /// Most power at the shaft \[W\].
+        shaft_w: f64,
+        /// Current that goes with it \[A\].
+        alternator_a: f64,
+        /// Smallest V-belts that carry it; none where none listed does.
+        v_belts: Option<&'static str>,
+        /// Smallest multi-rib belt that carries it.
+        ribs: Option<&'static str>,
+    },
+    /// The pulleys do not fit side by side.
+    PulleysOverlap {
+        /// Whether they are the second alternator's.
+        second: bool,
+        /// Alternator pulley \[mm\].
+        pulley_mm: f64,
+        /// Engine pulley \[mm\].
+        engine_pulley_mm: f64,
+        /// Centre distance \[mm\].
+        centres_mm: f64,
+    },
+    /// Pulleys and pulley ratio disagree.
+    RatioDisagrees {
+        /// Whether they are the second alternator's.
+        second: bool,
+        /// Alternator pulley \[mm\].
+        pulley_mm: f64,
+        /// Engine pulley \[mm\].
+        engine_pulley_mm: f64,
+        /// The ratio they make.
+        made_ratio: f64,
+        /// The ratio entered.
+        entered_ratio: f64,
+    },
+    /// The belt lies round little of the smaller pulley.
+    BeltWrapSmall {
+        /// Whether it turns the second alternator.
+        second: bool,
+        /// Wrap on the smaller pulley \[°\].
+        wrap_deg: f64,
+    },
+    /// A pulley bends the belt too sharply.
+    BeltPulleySmall {
+        /// Which belt it is.
+        belt: BeltKind,
+        /// The smaller pulley \[mm\].
+        pulley_mm: f64,
+    },
+    /// One belt turns the water pump and a large alternator.
+    BeltSharedPump {
+        /// Most the alternator gives \[A\].
+        alternator_a: f64,
+        /// What one belt for both is good for \[A\].
+        shared_a: f64,
+    },
+    /// The belts pull the crankshaft's end sideways.
+    CrankSideLoad {
+        /// Whether it is two belts together.
+        both: bool,
+        /// With so much \[N\].
+        side_n: f64,
+    },
+}
+
+impl BeltFinding {
+    pub(super) const fn severity(&self) -> Severity {
+        match self {
+            BeltFinding::BeltTooSmall { .. }
+            | BeltFinding::PulleysOverlap { .. }
+            | BeltFinding::RatioDisagrees { .. }
+            | BeltFinding::BeltSharedPump { .. } => Severity::Fix,
+            BeltFinding::BeltNotSaid { .. }
+            | BeltFinding::BeltWrapSmall { .. }
+            | BeltFinding::BeltPulleySmall { .. }
+            | BeltFinding::CrankSideLoad { .. } => Severity::Note,
+        }
+    }
+
+    pub(super) const fn code(&self) -> Code {
+        match self {
+            BeltFinding::BeltNotSaid { .. } => Code::BeltNotSaid,
+            BeltFinding::BeltTooSmall { .. } => Code::BeltTooSmall,
+            BeltFinding::PulleysOverlap { .. } => Code::PulleysOverlap,
+            BeltFinding::RatioDisagrees { .. } => Code::RatioDisagrees,
+            BeltFinding::BeltWrapSmall { .. } => Code::BeltWrapSmall,
+            BeltFinding::BeltPulleySmall { .. } => Code::BeltPulleySmall,
+            BeltFinding::BeltSharedPump { .. } => Code::BeltSharedPump,
+            BeltFinding::CrankSideLoad { .. } => Code::CrankSideLoad,
+        }
+    }
+}
 
 /// What belts carry and what they pull at.
-pub(crate) fn belt_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
+pub(super) fn belt_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let belts = &report.belts;
     // Said once, of the first that is not entered.
-    let unsaid = |belt: &&BeltReport| belt.belt.is_none() && !carried_by_one(belt);
-    if let Some(belt) = belts.iter().find(unsaid) {
-        decides(belt, found);
+    let not_entered = |belt: &&BeltReport| belt.belt.is_none() && !carried_by_one(belt);
+    if let Some(belt) = belts.iter().find(not_entered) {
+        add(
+            found,
+            BeltFinding::BeltNotSaid {
+                second: belt.second,
+                shaft_w: shaft_w(belt),
+                alternator_a: alternator_a(belt),
+                v_belts: belt.asks_v,
+                ribs: belt.asks_ribs,
+            },
+        );
     }
     let second = sheet.inputs.as_second();
     for belt in belts {
@@ -22,19 +150,8 @@ pub(crate) fn belt_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
     }
     let side_n: f64 = belts.iter().filter_map(|belt| belt.side_n).sum();
     if side_n > USUAL_SIDE_N {
-        add(
-            found,
-            Severity::Mind,
-            "crank_side_load",
-            format!(
-                "{} the crankshaft's end sideways with up to {side_n:.0} N; one 13 mm belt, which many engines are built for, gives about {USUAL_SIDE_N:.0} N. Ask the engine's maker what it withstands, or take the pull on a pulley with its own bearing.",
-                if belts.len() > 1 {
-                    "Both alternators' belts together pull"
-                } else {
-                    "The alternator's belt pulls"
-                }
-            ),
-        );
+        let both = belts.len() > 1;
+        add(found, BeltFinding::CrankSideLoad { both, side_n });
     }
 }
 
@@ -46,98 +163,79 @@ fn carried_by_one(belt: &BeltReport) -> bool {
         .any(|kind| belt.asks_v == Some(kind.words()))
 }
 
-/// A belt that is not said, and that an engine's usual one would not do for.
-fn decides(belt: &BeltReport, found: &mut Vec<Finding>) {
-    let (now, top) = (&belt.charging, &belt.top);
-    add(
-        found,
-        Severity::Mind,
-        "belt_not_said",
-        format!(
-            "The {} needs up to {:.1} kW for {:.0} A, more than the one V-belt that most engines have carries: it would slip, heat and wear. {} Enter which belt it has.",
-            called(belt.second),
-            now.shaft_w.max(top.shaft_w) / 1000.0,
-            now.amperes.max(top.amperes),
-            asks(belt.asks_v, belt.asks_ribs)
-        ),
-    );
+/// Most power at the shaft, at either speed \[W\].
+fn shaft_w(belt: &BeltReport) -> f64 {
+    belt.charging.shaft_w.max(belt.top.shaft_w)
 }
 
-fn of_one(seen: &Inputs, belt: &BeltReport, found: &mut Vec<Finding>) {
-    let (Some(kind), Some(worst_pct)) = (belt.belt, belt.worst_pct) else {
+/// Most the alternator gives, at either speed \[A\].
+fn alternator_a(belt: &BeltReport) -> f64 {
+    belt.charging.amperes.max(belt.top.amperes)
+}
+
+/// What there is to say of one belt that is entered.
+fn of_one(seen: &Inputs, report: &BeltReport, found: &mut Vec<Finding>) {
+    let (Some(_), Some(worst_pct)) = (report.belt, report.worst_pct) else {
         return;
     };
-    let name = called(belt.second);
+    let belt = seen.belt.kind;
+    let second = report.second;
+    let (pulley_mm, engine_pulley_mm) = (seen.belt.pulley_mm, report.engine_pulley_mm);
+    let alternator_a = alternator_a(report);
     if worst_pct > 100.0 {
-        let (now, top) = (&belt.charging, &belt.top);
         add(
             found,
-            Severity::Mend,
-            "belt_too_small",
-            format!(
-                "The {name}'s belt, {kind}, has to carry {:.0} % of what the belt formula or the rule of thumb allows, with up to {:.1} kW and {:.0} A: it will slip, heat and wear. {}",
-                worst_pct.min(999.0),
-                now.shaft_w.max(top.shaft_w) / 1000.0,
-                now.amperes.max(top.amperes),
-                asks(belt.asks_v, belt.asks_ribs)
-            ),
+            BeltFinding::BeltTooSmall {
+                second,
+                belt,
+                used_pct: worst_pct,
+                shaft_w: shaft_w(report),
+                alternator_a,
+                v_belts: report.asks_v,
+                ribs: report.asks_ribs,
+            },
         );
     }
-    if belt.pulleys_overlap {
+    if report.pulleys_overlap {
         add(
             found,
-            Severity::Mend,
-            "pulleys_overlap",
-            format!(
-                "Pulleys of {:.0} and {:.0} mm do not fit side by side at a centre distance of {:.0} mm. Measure the {name}'s again.",
-                seen.belt.pulley_mm, belt.engine_pulley_mm, seen.belt.centres_mm
-            ),
+            BeltFinding::PulleysOverlap {
+                second,
+                pulley_mm,
+                engine_pulley_mm,
+                centres_mm: seen.belt.centres_mm,
+            },
         );
     }
-    let ratio = belt.engine_pulley_mm / seen.belt.pulley_mm;
-    if (ratio / seen.alt.pulley_ratio - 1.0).abs() > 0.05 {
+    let (made_ratio, entered_ratio) = (engine_pulley_mm / pulley_mm, seen.alt.pulley_ratio);
+    if (made_ratio / entered_ratio - 1.0).abs() > RATIO_DISAGREES {
         add(
             found,
-            Severity::Mend,
-            "ratio_disagrees",
-            format!(
-                "The {name}'s pulleys of {:.0} and {:.0} mm make a ratio of {ratio:.2}, and you entered {:.2}. Speed, current and heat depend on it: measure again and correct the wrong one.",
-                belt.engine_pulley_mm, seen.belt.pulley_mm, seen.alt.pulley_ratio
-            ),
+            BeltFinding::RatioDisagrees {
+                second,
+                pulley_mm,
+                engine_pulley_mm,
+                made_ratio,
+                entered_ratio,
+            },
         );
     }
-    if belt.wrap_too_small {
-        add(
-            found,
-            Severity::Mind,
-            "belt_wrap_small",
-            format!(
-                "The {name}'s belt lies only {:.0}° round the smaller pulley; at least 120° for a V-belt and 140° for a multi-rib belt is common practice. An idler on the slack side, or a greater centre distance, gives it more grip.",
-                belt.wrap_deg.floor()
-            ),
-        );
+    if report.wrap_too_small {
+        let wrap_deg = report.wrap_deg;
+        add(found, BeltFinding::BeltWrapSmall { second, wrap_deg });
     }
-    if belt.pulley_too_small {
-        add(
-            found,
-            Severity::Mind,
-            "belt_pulley_small",
-            format!(
-                "A pulley of {:.0} mm bends {kind} so sharply that it heats and cracks early. A larger pair with the same ratio makes it last.",
-                seen.belt.pulley_mm.min(belt.engine_pulley_mm)
-            ),
-        );
+    if report.pulley_too_small {
+        let pulley_mm = pulley_mm.min(engine_pulley_mm);
+        add(found, BeltFinding::BeltPulleySmall { belt, pulley_mm });
     }
     let shared_a = SHARED_WITH_PUMP_A / seen.alternator_blocks();
-    let most_a = belt.charging.amperes.max(belt.top.amperes);
-    if seen.belt.pump == Said::Yes && most_a > shared_a {
+    if seen.belt.pump == Said::Yes && alternator_a > shared_a {
         add(
             found,
-            Severity::Mend,
-            "belt_shared_pump",
-            format!(
-                "One belt turns the water pump and an alternator of up to {most_a:.0} A: the pump's bearing carries all that pull, and a belt that slips stops the cooling. Above about {shared_a:.0} A give the alternator a belt of its own (common practice), or cap its current."
-            ),
+            BeltFinding::BeltSharedPump {
+                alternator_a,
+                shared_a,
+            },
         );
     }
 }

@@ -1,37 +1,121 @@
-//! What to mind about cables and fuses.
+//! Cables and fuses that cannot be had, or that need care.
+
+use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::analysis::cable::{CableRun, Cables};
 use crate::boat::{Basis, Current, LoadRow, Worksheet};
-use crate::findings::{Finding, Severity, add};
+use crate::findings::{Code, Finding, Severity, add};
 use crate::physics::fuse::LITHIUM_KA;
 
-/// What to mind about cables and fuses.
-pub(crate) fn cable_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
+/// A cable or fuse cannot be had, or needs care.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum CableFinding {
+    /// The air is as hot as the insulation may get.
+    CableInsulationTooHot {
+        /// Where the cable comes from.
+        from: &'static str,
+        /// Where it leads.
+        to: &'static str,
+        /// Air along it \[°C\].
+        air_c: f64,
+        /// What its insulation is rated for \[°C\].
+        rated_c: f64,
+    },
+    /// No cable of the tables is enough.
+    CableNone {
+        /// Where it comes from.
+        from: &'static str,
+        /// Where it leads.
+        to: &'static str,
+        /// Current it must carry \[A\].
+        carries_a: f64,
+        /// Length one way \[m\].
+        length_m: f64,
+        /// Voltage drop allowed, out and back \[V\].
+        drop_v: f64,
+    },
+    /// Several cables side by side are needed.
+    CableParallel {
+        /// Where they come from.
+        from: &'static str,
+        /// Where they lead.
+        to: &'static str,
+        /// How many.
+        cables: u8,
+        /// Size of each.
+        size: &'static str,
+        /// Fuse of each \[A\].
+        fuse_a: f64,
+    },
+    /// There are mains appliances and no inverter is entered.
+    CableInverterUnsaid,
+    /// No fuse is commonly built for the bank's short circuit.
+    FuseCannotBreak {
+        /// Current of a short circuit \[kA\].
+        short_ka: f64,
+    },
+    /// Fuses at the bank must break a large short circuit.
+    FuseMustBreak {
+        /// Current of a short circuit \[kA\].
+        short_ka: f64,
+        /// What the fuse must be able to break \[kA\].
+        breaks_ka: f64,
+    },
+}
+
+impl CableFinding {
+    pub(super) const fn severity(&self) -> Severity {
+        match self {
+            CableFinding::CableInsulationTooHot { .. }
+            | CableFinding::CableNone { .. }
+            | CableFinding::FuseCannotBreak { .. } => Severity::Danger,
+            CableFinding::CableParallel { .. }
+            | CableFinding::CableInverterUnsaid
+            | CableFinding::FuseMustBreak { .. } => Severity::Note,
+        }
+    }
+
+    pub(super) const fn code(&self) -> Code {
+        match self {
+            CableFinding::CableInsulationTooHot { .. } => Code::CableInsulationTooHot,
+            CableFinding::CableNone { .. } => Code::CableNone,
+            CableFinding::CableParallel { .. } => Code::CableParallel,
+            CableFinding::CableInverterUnsaid => Code::CableInverterUnsaid,
+            CableFinding::FuseCannotBreak { .. } => Code::FuseCannotBreak,
+            CableFinding::FuseMustBreak { .. } => Code::FuseMustBreak,
+        }
+    }
+}
+
+/// Cables and fuses that cannot be had, or that need care.
+pub(super) fn cable_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let wiring = &report.cables;
     let rated_c = wiring.insulation_c;
     let too_hot = |run: &&CableRun| run.air_c >= rated_c;
     if let Some(run) = wiring.runs.iter().find(too_hot) {
         add(
             found,
-            Severity::Stop,
-            "cable_insulation_too_hot",
-            format!(
-                "The air where the cable from {} to {} lies reaches {:.0} °C and its insulation is rated for {rated_c:.0} °C: it may carry nothing. Use cable of a higher rating, another way, or bring the space air.",
-                run.from, run.to, run.air_c
-            ),
+            CableFinding::CableInsulationTooHot {
+                from: run.from,
+                to: run.to,
+                air_c: run.air_c,
+                rated_c,
+            },
         );
     }
     let without = |run: &&CableRun| run.gauge.is_none() && run.metric.is_none() && !too_hot(run);
     for run in wiring.runs.iter().filter(without) {
         add(
             found,
-            Severity::Stop,
-            "cable_none",
-            format!(
-                "No cable of the tables, nor three side by side, takes {:.0} A over {:.1} m from {} to {} with {:.2} V lost. Shorten the run, allow it more loss, or raise the system voltage.",
-                run.carries_a, run.length_m, run.from, run.to, run.allowed_v
-            ),
+            CableFinding::CableNone {
+                from: run.from,
+                to: run.to,
+                carries_a: run.carries_a,
+                length_m: run.length_m,
+                drop_v: run.allowed_v,
+            },
         );
     }
     short_circuit(wiring, found);
@@ -39,25 +123,18 @@ pub(crate) fn cable_findings(sheet: &Worksheet, report: &Analyses, found: &mut V
         if let Some(pick) = run.metric.or(run.gauge).filter(|pick| pick.cables > 1) {
             add(
                 found,
-                Severity::Mind,
-                "cable_parallel",
-                format!(
-                    "One cable is not enough from {} to {}: lay {}, each with its own fuse of {} A.",
-                    run.from,
-                    run.to,
-                    pick.words(),
-                    pick.fuse_a
-                ),
+                CableFinding::CableParallel {
+                    from: run.from,
+                    to: run.to,
+                    cables: pick.cables,
+                    size: pick.size,
+                    fuse_a: pick.fuse_a,
+                },
             );
         }
     }
     if sheet.inputs.cable.inverter_w <= 0.0 && uses_mains(sheet) {
-        add(
-            found,
-            Severity::Mind,
-            "cable_inverter_unsaid",
-            "The list of loads has mains appliances, and no inverter is given under “Cable and fuse”: its cable, mostly the thickest aboard, is not reckoned.".to_string(),
-        );
+        add(found, CableFinding::CableInverterUnsaid);
     }
 }
 
@@ -69,23 +146,15 @@ fn uses_mains(sheet: &Worksheet) -> bool {
 
 /// Whether fuses can break the bank's short circuit.
 fn short_circuit(wiring: &Cables, found: &mut Vec<Finding>) {
-    let kilo = wiring.short_circuit_a / 1000.0;
+    let short_ka = wiring.short_circuit_a / 1000.0;
     match wiring.breaks_ka {
-        None => add(
+        None => add(found, CableFinding::FuseCannotBreak { short_ka }),
+        Some(breaks_ka) if breaks_ka > LITHIUM_KA => add(
             found,
-            Severity::Stop,
-            "fuse_cannot_break",
-            format!(
-                "A short at the bank's posts draws up to {kilo:.0} kA, more than fuses are commonly built to break. Fuse each battery of the bank at its own post, and ask the fuse's maker."
-            ),
-        ),
-        Some(ka) if ka > LITHIUM_KA => add(
-            found,
-            Severity::Mind,
-            "fuse_must_break",
-            format!(
-                "A short at the bank's posts draws up to {kilo:.0} kA. Fit fuses there that can break {ka:.0} kA: strip and blade fuses break 1 to 5 and would burn on."
-            ),
+            CableFinding::FuseMustBreak {
+                short_ka,
+                breaks_ka,
+            },
         ),
         Some(_) => {}
     }

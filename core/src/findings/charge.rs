@@ -1,133 +1,204 @@
 //! Whether the bank gets what it needs.
 
+use serde::Serialize;
+
 use crate::analysis::Analyses;
 use crate::analysis::RunReport;
 use crate::boat::{Chemistry, Inputs, RegulatorKind, WayKind, Worksheet};
-use crate::findings::{Finding, Severity, add};
+use crate::findings::{Code, Finding, Severity, add};
 use crate::simulation::Limit;
-use crate::units::clock;
+
+/// The bank gets less or more than it should.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum ChargeFinding {
+    /// The boat draws more than the alternator gives.
+    BankIsEmptied {
+        /// What it draws \[A\].
+        house_a: f64,
+    },
+    /// The run ends before the target.
+    TargetNotReached {
+        /// Length of the run \[min\].
+        run_min: f64,
+        /// State of charge at its end \[%\].
+        end_pct: f64,
+        /// State of charge wanted \[%\].
+        target_pct: f64,
+    },
+    /// The regulator follows the bank's limit over a data link.
+    BankLimitBinds {
+        /// What the bank allows \[A\].
+        limit_a: f64,
+    },
+    /// More flows into a bank of lead than its maker allows.
+    LeadOverCurrent {
+        /// Most that flows into it \[A\].
+        bank_a: f64,
+        /// What it may take \[A\].
+        limit_a: f64,
+        /// What to set.
+        remedy: LowerTo,
+    },
+    /// The DC-DC charger never starts.
+    ConverterLockedOut {
+        /// Voltage of the start battery with the engine running \[V\].
+        start_v: f64,
+        /// Voltage below which the charger locks out \[V\].
+        lockout_v: f64,
+    },
+    /// The DC-DC charger asks for more than the alternator gives.
+    ConverterStarves {
+        /// Share of the run in which it does \[%\].
+        share_pct: f64,
+        /// Voltage at which the charger locks out \[V\].
+        lockout_v: f64,
+    },
+    /// The DC-DC charger is large for the alternator.
+    ConverterLarge {
+        /// Its output \[A\].
+        charger_a: f64,
+        /// What it takes \[W\].
+        takes_w: f64,
+        /// What the alternator is rated for \[W\].
+        rated_w: f64,
+    },
+}
+
+/// What to set to a bank's limit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum LowerTo {
+    /// The DC-DC charger's output.
+    ChargerOutput,
+    /// The external regulator's current cap.
+    CurrentCap,
+    /// The current cap of an external regulator that is to be fitted.
+    NewRegulatorsCap,
+}
+
+impl ChargeFinding {
+    pub(super) const fn severity(&self) -> Severity {
+        match self {
+            ChargeFinding::BankIsEmptied { .. } | ChargeFinding::ConverterLockedOut { .. } => {
+                Severity::Danger
+            }
+            ChargeFinding::TargetNotReached { .. }
+            | ChargeFinding::LeadOverCurrent { .. }
+            | ChargeFinding::ConverterStarves { .. } => Severity::Fix,
+            ChargeFinding::BankLimitBinds { .. } | ChargeFinding::ConverterLarge { .. } => {
+                Severity::Note
+            }
+        }
+    }
+
+    pub(super) const fn code(&self) -> Code {
+        match self {
+            ChargeFinding::BankIsEmptied { .. } => Code::BankIsEmptied,
+            ChargeFinding::TargetNotReached { .. } => Code::TargetNotReached,
+            ChargeFinding::BankLimitBinds { .. } => Code::BankLimitBinds,
+            ChargeFinding::LeadOverCurrent { .. } => Code::LeadOverCurrent,
+            ChargeFinding::ConverterLockedOut { .. } => Code::ConverterLockedOut,
+            ChargeFinding::ConverterStarves { .. } => Code::ConverterStarves,
+            ChargeFinding::ConverterLarge { .. } => Code::ConverterLarge,
+        }
+    }
+}
 
 /// Whether the bank gets what it needs.
 pub(super) fn charge_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     let run = &report.run;
+    let limit_a = inputs.charge_limit_a();
     if run.mid_bank_a < 0.0 {
-        add(
-            found,
-            Severity::Stop,
-            "bank_is_emptied",
-            format!(
-                "The boat draws {:.0} A and the alternator brings less: the bank is emptied with the engine running.",
-                run.house_load_a
-            ),
-        );
+        let house_a = run.house_load_a;
+        add(found, ChargeFinding::BankIsEmptied { house_a });
     } else if run.opening.is_none()
-        && inputs.charge_limit_a() > 0.0
+        && limit_a > 0.0
         && run.minutes_to_target.is_none()
         && inputs.run.to_pct > inputs.run.from_pct
     {
         add(
             found,
-            Severity::Mend,
-            "target_not_reached",
-            format!(
-                "After {} the bank is at {:.1} %, not at {} %.",
-                clock(run.minutes),
-                // Cut, not rounded: nearly there is not there.
-                (10.0 * run.end_charge_pct).floor() / 10.0,
-                inputs.run.to_pct
-            ),
+            ChargeFinding::TargetNotReached {
+                run_min: run.minutes,
+                end_pct: run.end_charge_pct,
+                target_pct: inputs.run.to_pct,
+            },
         );
     }
     let held = run.limit_shares.iter().any(|s| s.limit == Limit::BankLimit);
-    if held && inputs.charge_limit_a() > 0.0 {
-        add(
-            found,
-            Severity::Mind,
-            "bank_limit_binds",
-            format!(
-                "The regulator holds the alternator back to the {:.0} A that the battery allows over its data link. Make sure that it stops charging when the link is lost.",
-                inputs.charge_limit_a()
-            ),
-        );
+    if held && limit_a > 0.0 {
+        add(found, ChargeFinding::BankLimitBinds { limit_a });
     }
     lead_current(inputs, run, found);
     if inputs.way.kind == WayKind::Converter {
-        converter_findings(inputs, run, found);
+        charger_findings(inputs, run, found);
     }
 }
 
 /// Whether a lead bank gets more than its maker allows: nothing opens.
 fn lead_current(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) {
     let limit_a = inputs.charge_limit_a();
-    let most_a = run
+    let bank_a = run
         .series
         .iter()
         .map(|moment| moment.bank_a)
         .fold(0.0, f64::max);
-    if inputs.bank.chemistry == Chemistry::Lfp || most_a <= 1.02 * limit_a + 0.5 {
+    if inputs.bank.chemistry == Chemistry::Lfp || bank_a <= 1.02 * limit_a + 0.5 {
         return;
     }
+    let remedy = match (inputs.way.kind, inputs.reg.kind) {
+        (WayKind::Converter, _) => LowerTo::ChargerOutput,
+        (WayKind::Direct, RegulatorKind::External) => LowerTo::CurrentCap,
+        (WayKind::Direct, RegulatorKind::Internal) => LowerTo::NewRegulatorsCap,
+    };
     add(
         found,
-        Severity::Mend,
-        "lead_over_current",
-        format!(
-            "{most_a:.0} A flow into the bank and it may take {limit_a:.0} A. Nothing disconnects a lead bank: it heats, gasses and ages. {} {:.0} A.",
-            match (inputs.way.kind, inputs.reg.kind) {
-                (WayKind::Converter, _) => "Set the DC-DC charger's output to",
-                (WayKind::Direct, RegulatorKind::External) => "Set a current cap of",
-                (WayKind::Direct, RegulatorKind::Internal) =>
-                    "Fit an external regulator with a current cap of",
-            },
-            limit_a.floor()
-        ),
+        ChargeFinding::LeadOverCurrent {
+            bank_a,
+            limit_a,
+            remedy,
+        },
     );
 }
 
-/// Whether the converter and the machine before it get on with each other.
-fn converter_findings(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) {
+/// Whether the DC-DC charger and the alternator before it get on with each other.
+fn charger_findings(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) {
     let way = &inputs.way;
-    if way.start_v < way.lockout_v {
+    let (start_v, lockout_v) = (way.start_v, way.lockout_v);
+    let starved = |limit: Limit| matches!(limit, Limit::Machine | Limit::Temperature);
+    if start_v < lockout_v {
         add(
             found,
-            Severity::Stop,
-            "converter_locked_out",
-            format!(
-                "The start battery stands at {:.1} V with the engine running, below the {:.1} V at which the converter locks out: it passes nothing on.",
-                way.start_v, way.lockout_v
-            ),
+            ChargeFinding::ConverterLockedOut { start_v, lockout_v },
         );
-    } else if let Some(share) = run
-        .limit_shares
-        .iter()
-        .find(|s| matches!(s.limit, Limit::Machine | Limit::Temperature))
+    } else if let Some(share) = run.limit_shares.iter().find(|s| starved(s.limit))
         && share.share_pct > 5.0
     {
+        let share_pct = share.share_pct;
         add(
             found,
-            Severity::Mend,
-            "converter_starves",
-            format!(
-                "For {:.0} % of the run the converter asks for more than the machine gives. The start battery's voltage then sinks to {:.1} V and the converter goes on and off: set its output lower, or run the engine faster.",
-                share.share_pct, way.lockout_v
-            ),
+            ChargeFinding::ConverterStarves {
+                share_pct,
+                lockout_v,
+            },
         );
     }
     // In watts: its two sides need not be of one voltage.
-    let takes_w = inputs.charger_takes_w(way.converter_a);
-    let rated_w = inputs.alternator_rated_w();
+    let charger_a = way.converter_a;
+    let (takes_w, rated_w) = (
+        inputs.charger_takes_w(charger_a),
+        inputs.alternator_rated_w(),
+    );
     if takes_w > 0.5 * rated_w {
         add(
             found,
-            Severity::Mind,
-            "converter_large",
-            format!(
-                "The DC-DC charger of {:.0} A takes about {:.1} kW, more than half of the {:.1} kW that the alternator is rated for; common practice stays below half. Watch the alternator's temperature, or set the charger's output lower.",
-                way.converter_a,
-                takes_w / 1000.0,
-                rated_w / 1000.0
-            ),
+            ChargeFinding::ConverterLarge {
+                charger_a,
+                takes_w,
+                rated_w,
+            },
         );
     }
 }

@@ -1,10 +1,15 @@
-//! What the engine makes of it.
+//! What the engine makes of it, and the air of its space.
+
+use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::boat::Worksheet;
-use crate::findings::{Finding, Severity, add};
-use crate::units::clock;
+use crate::findings::{Code, Finding, Severity, add};
 
+/// From this share of what it has an engine labours \[%\]; own reasoning.
+const HEAVY_PCT: f64 = 60.0;
+/// From this share it can hardly turn the alternator at all \[%\]; own reasoning.
+const TOO_HEAVY_PCT: f64 = 90.0;
 /// Load below which a diesel soots \[% of what it has at the speed\]. For
 /// standby sets NFPA 110 (2019), 8.4.2, as quoted, asks for 30 % of the
 /// nameplate, half an hour a month.
@@ -13,58 +18,92 @@ const LOW_LOAD_PCT: f64 = 25.0;
 /// something \[h\]. Own reasoning.
 const LONG_H: f64 = 3.0;
 
+/// The engine is loaded too much or too little, or a blower was asked for.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum EngineFinding {
+    /// The alternator takes much of what the engine has.
+    EngineOverloaded {
+        /// Most it takes \[kW\].
+        takes_kw: f64,
+        /// Share of what the engine has at that speed \[%\].
+        share_pct: f64,
+        /// Engine speed \[rpm\].
+        engine_rpm: f64,
+    },
+    /// The engine runs for long at low load.
+    EngineLowLoad {
+        /// Engine time a day \[h\].
+        hours: f64,
+        /// Mean share of what the engine has at that speed \[%\].
+        share_pct: f64,
+    },
+    /// The blower that lets the alternator hold the current asked for.
+    BlowerForWanted {
+        /// Current asked for \[A\].
+        wanted_a: f64,
+        /// Blower, as printed on it \[m³/h\].
+        blower_m3h: f64,
+    },
+    /// No blower lets the alternator hold the current asked for.
+    NoBlowerForWanted {
+        /// Current asked for \[A\].
+        wanted_a: f64,
+    },
+}
+
+impl EngineFinding {
+    pub(super) fn severity(&self) -> Severity {
+        match self {
+            EngineFinding::EngineOverloaded { share_pct, .. } if *share_pct > TOO_HEAVY_PCT => {
+                Severity::Danger
+            }
+            EngineFinding::EngineOverloaded { .. } => Severity::Fix,
+            EngineFinding::EngineLowLoad { .. }
+            | EngineFinding::BlowerForWanted { .. }
+            | EngineFinding::NoBlowerForWanted { .. } => Severity::Note,
+        }
+    }
+
+    pub(super) const fn code(&self) -> Code {
+        match self {
+            EngineFinding::EngineOverloaded { .. } => Code::EngineOverloaded,
+            EngineFinding::EngineLowLoad { .. } => Code::EngineLowLoad,
+            EngineFinding::BlowerForWanted { .. } => Code::BlowerForWanted,
+            EngineFinding::NoBlowerForWanted { .. } => Code::NoBlowerForWanted,
+        }
+    }
+}
+
+/// What the engine makes of it, and the air of its space.
 pub(super) fn engine_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let engine = &report.engine;
-    if engine.peak_share_pct > 60.0 {
-        let severity = if engine.peak_share_pct > 90.0 {
-            Severity::Stop
-        } else {
-            Severity::Mend
-        };
+    if engine.peak_share_pct > HEAVY_PCT {
         add(
             found,
-            severity,
-            "engine_overloaded",
-            format!(
-                "The alternator takes {:.1} kW, {:.0} % of what the engine has at {:.0} rpm. It will labour and smoke; run it faster or cap the current.",
-                engine.peak_kw, engine.peak_share_pct, sheet.inputs.eng.rpm
-            ),
+            EngineFinding::EngineOverloaded {
+                takes_kw: engine.peak_kw,
+                share_pct: engine.peak_share_pct,
+                engine_rpm: sheet.inputs.eng.rpm,
+            },
         );
     } else if let Some(hours) = report.day.engine_hours
         && hours >= LONG_H
         && engine.mean_share_pct < LOW_LOAD_PCT
     {
-        add(
-            found,
-            Severity::Mind,
-            "engine_low_load",
-            format!(
-                "The engine runs {} a day at {:.0} % of what it has at this speed. So many hours at low load soot a diesel and glaze its bores: charge while you motor where you can, run it at cruising load for 30 minutes at least once a month, and look at solar or a larger alternator for the rest.",
-                clock(60.0 * hours),
-                engine.mean_share_pct
-            ),
-        );
+        let share_pct = engine.mean_share_pct;
+        add(found, EngineFinding::EngineLowLoad { hours, share_pct });
     }
-    match (
-        sheet.inputs.space.wanted_a,
-        report.machine.blower_for_wanted_m3h,
-    ) {
+    let blower = report.machine.blower_for_wanted_m3h;
+    match (sheet.inputs.space.wanted_a, blower) {
         (Some(wanted_a), Some(blower_m3h)) => add(
             found,
-            Severity::Mind,
-            "blower_for_wanted",
-            format!(
-                "To hold {wanted_a:.0} A hot takes a blower of {blower_m3h:.0} m³/h, as printed on it."
-            ),
+            EngineFinding::BlowerForWanted {
+                wanted_a,
+                blower_m3h,
+            },
         ),
-        (Some(wanted_a), None) => add(
-            found,
-            Severity::Mind,
-            "no_blower_for_wanted",
-            format!(
-                "No blower alone lets it hold {wanted_a:.0} A; speed, set-point, a cold-air hose or a larger machine would have to help."
-            ),
-        ),
-        _ => {}
+        (Some(wanted_a), None) => add(found, EngineFinding::NoBlowerForWanted { wanted_a }),
+        (None, _) => {}
     }
 }

@@ -1,8 +1,71 @@
 //! Inputs that each make sense and together do not.
 
+use serde::Serialize;
+
 use crate::boat::Worksheet;
-use crate::findings::{Finding, Severity, add};
+use crate::findings::{Code, Finding, Severity, add};
 use crate::simulation::plant::Plant;
+
+/// Inputs that do not go together.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum InputFinding {
+    /// No output curve passes through the two points entered.
+    CurvePoints {
+        /// Current of the second point \[A\].
+        second_a: f64,
+        /// Its speed \[rpm\].
+        second_rpm: f64,
+        /// Rated current \[A\].
+        rated_a: f64,
+        /// Its speed \[rpm\].
+        rated_rpm: f64,
+    },
+    /// The efficiency leaves no loss for the winding.
+    EfficiencyTooHigh {
+        /// As entered \[%\].
+        efficiency_pct: f64,
+    },
+    /// No cooling gives the winding temperature of the bench test.
+    AnchorOutOfReach,
+    /// The charge ends no higher than it starts.
+    TargetBelowStart {
+        /// State of charge at the start \[%\].
+        from_pct: f64,
+        /// State of charge at the end \[%\].
+        to_pct: f64,
+    },
+    /// The daily charge target is no higher than the lowest state of charge.
+    EmptyWindow {
+        /// Lowest state of charge \[%\].
+        low_pct: f64,
+        /// Daily charge target \[%\].
+        high_pct: f64,
+    },
+}
+
+impl InputFinding {
+    pub(super) const fn severity(&self) -> Severity {
+        match self {
+            InputFinding::CurvePoints { .. }
+            | InputFinding::EfficiencyTooHigh { .. }
+            | InputFinding::AnchorOutOfReach => Severity::Danger,
+            InputFinding::TargetBelowStart { .. } | InputFinding::EmptyWindow { .. } => {
+                Severity::Fix
+            }
+        }
+    }
+
+    pub(super) const fn code(&self) -> Code {
+        match self {
+            InputFinding::CurvePoints { .. } => Code::CurvePoints,
+            InputFinding::EfficiencyTooHigh { .. } => Code::EfficiencyTooHigh,
+            InputFinding::AnchorOutOfReach => Code::AnchorOutOfReach,
+            InputFinding::TargetBelowStart { .. } => Code::TargetBelowStart,
+            InputFinding::EmptyWindow { .. } => Code::EmptyWindow,
+        }
+    }
+}
 
 /// Inputs that each make sense and together do not.
 pub(super) fn input_findings(sheet: &Worksheet, plant: &Plant, found: &mut Vec<Finding>) {
@@ -10,57 +73,31 @@ pub(super) fn input_findings(sheet: &Worksheet, plant: &Plant, found: &mut Vec<F
     if !plant.main.curve_fits {
         add(
             found,
-            Severity::Stop,
-            "curve_points",
-            format!(
-                "No output curve passes through {} A at {} rpm and {} A at {} rpm. The slower point must have clearly less current, but not next to nothing; until then the rating alone is used.",
-                inputs.alt.second_a,
-                inputs.alt.second_rpm,
-                inputs.alt.rated_a,
-                inputs.alt.rated_rpm
-            ),
+            InputFinding::CurvePoints {
+                second_a: inputs.alt.second_a,
+                second_rpm: inputs.alt.second_rpm,
+                rated_a: inputs.alt.rated_a,
+                rated_rpm: inputs.alt.rated_rpm,
+            },
         );
     }
     if !plant.main.losses.plausible {
         add(
             found,
-            Severity::Stop,
-            "efficiency_too_high",
-            format!(
-                "An efficiency of {} % at the rating leaves nothing for the copper once diodes, field, iron and fan have had their share. Enter the figure at full load, or smaller shares.",
-                inputs.alt.efficiency_pct
-            ),
+            InputFinding::EfficiencyTooHigh {
+                efficiency_pct: inputs.alt.efficiency_pct,
+            },
         );
     }
     if !plant.main.anchored {
-        add(
-            found,
-            Severity::Stop,
-            "anchor_out_of_reach",
-            "No cooling makes this machine settle at the winding temperature given for the bench; the nearest possible is used. Check that temperature, its speed and its air.".to_string(),
-        );
+        add(found, InputFinding::AnchorOutOfReach);
     }
-    if inputs.run.to_pct <= inputs.run.from_pct {
-        add(
-            found,
-            Severity::Mend,
-            "target_below_start",
-            format!(
-                "The charge is to end at {} % and starts at {} %: there is nothing to do.",
-                inputs.run.to_pct, inputs.run.from_pct
-            ),
-        );
+    let (from_pct, to_pct) = (inputs.run.from_pct, inputs.run.to_pct);
+    if to_pct <= from_pct {
+        add(found, InputFinding::TargetBelowStart { from_pct, to_pct });
     }
-    if inputs.window_low_pct() >= inputs.window_high_pct() {
-        add(
-            found,
-            Severity::Mend,
-            "empty_window",
-            format!(
-                "A bank that is full at {} % and never to go below {} % has nothing to give.",
-                inputs.window_high_pct(),
-                inputs.window_low_pct()
-            ),
-        );
+    let (low_pct, high_pct) = (inputs.window_low_pct(), inputs.window_high_pct());
+    if low_pct >= high_pct {
+        add(found, InputFinding::EmptyWindow { low_pct, high_pct });
     }
 }

@@ -1,70 +1,132 @@
-//! What follows for safety: sentences with a number, a reason and what to do, and
-//! the verdict. They stand above all analyses and change none.
+//! What follows for safety, and the verdict. They stand above all analyses and
+//! change none.
+//!
+//! Each subject has its own file: an enum with one variant for each finding and
+//! the figures it rests on, and what finds them. No prose stands here; the
+//! sentences are in `text::findings`, a file for each subject too.
 
 mod bank;
 mod belt;
 mod cable;
 mod charge;
+mod code;
 mod day;
-mod disconnect;
 mod engine;
-mod heat;
+pub(crate) mod heat;
 mod inputs;
-mod lead;
+pub(crate) mod lead;
+mod load_dump;
 mod management;
 mod questions;
+mod severity;
 mod speed;
 mod verdict;
 mod voltage;
 
-use serde::Serialize;
+use serde::{Serialize, Serializer};
 
 use crate::analysis::Analyses;
 use crate::boat::Worksheet;
 
+pub use bank::LithiumFinding;
+pub use belt::BeltFinding;
+pub use cable::CableFinding;
+pub use charge::{ChargeFinding, LowerTo};
+pub use code::Code;
+pub use day::{BelowWindowRemedy, DayFinding, NotCharged, NotCovered};
+pub use engine::EngineFinding;
+pub use heat::{HeatFinding, HeatRemedy, PartTooHot, Settled};
+pub use inputs::InputFinding;
+pub use lead::{LeadFinding, LeadHigh, LeadLow, SetBy};
+pub use load_dump::LoadDumpFinding;
+pub use management::{
+    LessCurrent, LessVoltage, LoadLost, ManagementFinding, ManagementOpens, NotHeldBy, OpensFor,
+};
 pub use questions::OpenQuestion;
 pub(crate) use questions::open_questions;
+pub use severity::Severity;
+pub use speed::SpeedFinding;
 pub use verdict::Verdict;
 pub(crate) use verdict::verdict;
+pub use voltage::VoltageFinding;
 
-/// How bad a finding is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Severity {
-    /// Do not run it like this.
-    Stop,
-    /// Put it right.
-    Mend,
-    /// Know about it.
-    Mind,
-}
-
-impl Severity {
-    /// Worst first.
-    pub const ALL: [Severity; 3] = [Severity::Stop, Severity::Mend, Severity::Mind];
-
-    /// The word for it.
-    pub const fn word(self) -> &'static str {
-        match self {
-            Severity::Stop => "stop",
-            Severity::Mend => "mend",
-            Severity::Mind => "mind",
+macro_rules! subjects {
+    ($($(#[$doc:meta])* $subject:ident($findings:ident),)+) => {
+        /// One finding, by what it is about. JSON has it as
+        /// `{"severity": …, "code": …}` with its figures beside them.
+        #[derive(Debug, Clone, PartialEq)]
+        pub enum Finding {
+            $($(#[$doc])* $subject($findings),)+
         }
-    }
+
+        impl Finding {
+            /// How bad it is.
+            pub fn severity(&self) -> Severity {
+                match self { $(Finding::$subject(finding) => finding.severity(),)+ }
+            }
+
+            /// Its name.
+            pub const fn code(&self) -> Code {
+                match self { $(Finding::$subject(finding) => finding.code(),)+ }
+            }
+        }
+
+        impl Serialize for Finding {
+            fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+                let severity = self.severity();
+                match self {
+                    $(Finding::$subject(finding) => Weighed { severity, finding }.serialize(to),)+
+                }
+            }
+        }
+
+        $(impl From<$findings> for Finding {
+            fn from(finding: $findings) -> Finding {
+                Finding::$subject(finding)
+            }
+        })+
+    };
 }
 
-/// One finding.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Finding {
-    /// How bad it is.
-    pub severity: Severity,
-    /// Its name, the same for ever.
-    pub key: &'static str,
-    /// The sentence.
-    pub text: String,
+subjects! {
+    /// The bank's management system disconnects it.
+    Management(ManagementFinding),
+    /// Alternators of another voltage than their battery.
+    Voltage(VoltageFinding),
+    /// Inputs that do not go together.
+    Inputs(InputFinding),
+    /// Something gets too hot.
+    Heat(HeatFinding),
+    /// How fast things turn.
+    Speed(SpeedFinding),
+    /// Whether the daily engine runs are enough.
+    Day(DayFinding),
+    /// Whether the bank gets what it needs.
+    Charge(ChargeFinding),
+    /// A lithium bank.
+    Lithium(LithiumFinding),
+    /// A bank of lead.
+    Lead(LeadFinding),
+    /// The engine and its space.
+    Engine(EngineFinding),
+    /// Belts and pulleys.
+    Belt(BeltFinding),
+    /// The battery disconnects under load.
+    LoadDump(LoadDumpFinding),
+    /// Cables and fuses.
+    Cable(CableFinding),
 }
 
-/// Everything found, worst first.
+/// A finding of a subject with its severity, for JSON.
+#[derive(Serialize)]
+struct Weighed<'a, T> {
+    severity: Severity,
+    #[serde(flatten)]
+    finding: &'a T,
+}
+
+/// Everything found, worst first; in the order of the subjects within each
+/// severity.
 pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     let mut found = Vec::new();
     let (plant, dumps) = (&report.plant, &report.load_dump);
@@ -79,19 +141,14 @@ pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     lead::lead_findings(sheet, report, &mut found);
     engine::engine_findings(sheet, report, &mut found);
     belt::belt_findings(sheet, report, &mut found);
-    disconnect::disconnect_findings(sheet, dumps, &mut found);
+    load_dump::load_dump_findings(sheet, dumps, &mut found);
     cable::cable_findings(sheet, report, &mut found);
     // A stable sort: within each severity they stay in the order found.
-    found.sort_by_key(|finding| finding.severity);
+    found.sort_by_key(Finding::severity);
     found
 }
 
-fn add(found: &mut Vec<Finding>, severity: Severity, key: &'static str, text: String) {
-    // Minus nought is nought.
-    let text = text.replace(" -0 ", " 0 ");
-    found.push(Finding {
-        severity,
-        key,
-        text,
-    });
+/// Adds one finding.
+fn add(found: &mut Vec<Finding>, finding: impl Into<Finding>) {
+    found.push(finding.into());
 }

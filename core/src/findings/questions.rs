@@ -5,8 +5,6 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::analysis::belt::BeltReport;
-use crate::analysis::belt::words::asks;
-use crate::analysis::peak_loads::called;
 
 /// A question that nobody has answered yet.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -40,24 +38,6 @@ impl OpenQuestion {
         match self {
             OpenQuestion::Belt { second: false, .. } => "belt_kind",
             OpenQuestion::Belt { second: true, .. } => "belt2_kind",
-        }
-    }
-
-    /// The question, and what is known without the answer.
-    pub fn text(&self) -> String {
-        match self {
-            OpenQuestion::Belt {
-                second,
-                shaft_w,
-                amperes,
-                v_belts,
-                ribs,
-            } => format!(
-                "Which belt turns the {}? It has to carry up to {:.1} kW for {amperes:.0} A. {}",
-                called(*second),
-                shaft_w / 1000.0,
-                asks(*v_belts, *ribs)
-            ),
         }
     }
 }

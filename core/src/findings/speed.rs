@@ -1,74 +1,122 @@
 //! How fast things turn.
 
+use serde::Serialize;
+
 use crate::analysis::Analyses;
 use crate::boat::Worksheet;
-use crate::findings::{Finding, Severity, add};
+use crate::findings::{Code, Finding, Severity, add};
+
+/// Something turns too fast, or too slowly.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum SpeedFinding {
+    /// An alternator turns faster than it may.
+    Overspeed {
+        /// Whether it is the second alternator.
+        second: bool,
+        /// The engine's highest speed \[rpm\].
+        engine_rpm: f64,
+        /// The alternator's at that \[rpm\].
+        shaft_rpm: f64,
+        /// The alternator's highest \[rpm\].
+        highest_rpm: f64,
+        /// The engine speed that gives \[rpm\].
+        engine_limit_rpm: f64,
+    },
+    /// The engine charges at more than its highest speed.
+    FasterThanTop {
+        /// Speed while charging \[rpm\].
+        engine_rpm: f64,
+        /// Highest speed \[rpm\].
+        top_rpm: f64,
+    },
+    /// The second alternator is too slow to give anything.
+    SecondTooSlow {
+        /// Its speed \[rpm\].
+        shaft_rpm: f64,
+    },
+    /// The alternator is too slow to give anything.
+    TooSlow {
+        /// Its speed \[rpm\].
+        shaft_rpm: f64,
+        /// Cut-in speed of its fitted curve \[rpm\].
+        cut_in_rpm: f64,
+    },
+    /// The alternator works where its curve is steep and the model uncertain.
+    LowOnTheCurve {
+        /// Its speed \[rpm\].
+        shaft_rpm: f64,
+    },
+}
+
+impl SpeedFinding {
+    pub(super) const fn severity(&self) -> Severity {
+        match self {
+            SpeedFinding::TooSlow { .. } => Severity::Danger,
+            SpeedFinding::Overspeed { .. }
+            | SpeedFinding::FasterThanTop { .. }
+            | SpeedFinding::SecondTooSlow { .. } => Severity::Fix,
+            SpeedFinding::LowOnTheCurve { .. } => Severity::Note,
+        }
+    }
+
+    pub(super) const fn code(&self) -> Code {
+        match self {
+            SpeedFinding::Overspeed { .. } => Code::Overspeed,
+            SpeedFinding::FasterThanTop { .. } => Code::FasterThanTop,
+            SpeedFinding::SecondTooSlow { .. } => Code::SecondTooSlow,
+            SpeedFinding::TooSlow { .. } => Code::TooSlow,
+            SpeedFinding::LowOnTheCurve { .. } => Code::LowOnTheCurve,
+        }
+    }
+}
 
 /// How fast things turn.
 pub(super) fn speed_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     let machine = &report.machine;
     let fastest_rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
-    for (name, alt) in [
-        ("alternator", Some(inputs.alt)),
-        ("second alternator", inputs.as_second().map(|seen| seen.alt)),
-    ] {
+    let second_alt = inputs.as_second().map(|seen| seen.alt);
+    for (second, alt) in [(false, Some(inputs.alt)), (true, second_alt)] {
         let Some(alt) = alt else { continue };
         let shaft_rpm = alt.pulley_ratio * fastest_rpm;
         if shaft_rpm > alt.max_rpm {
             add(
                 found,
-                Severity::Mend,
-                "overspeed",
-                format!(
-                    "At {fastest_rpm:.0} engine rpm the {name} turns {shaft_rpm:.0} rpm, above its {:.0}. Fit a larger alternator pulley or keep below {:.0} engine rpm.",
-                    alt.max_rpm,
-                    alt.max_rpm / alt.pulley_ratio
-                ),
+                SpeedFinding::Overspeed {
+                    second,
+                    engine_rpm: fastest_rpm,
+                    shaft_rpm,
+                    highest_rpm: alt.max_rpm,
+                    engine_limit_rpm: alt.max_rpm / alt.pulley_ratio,
+                },
             );
         }
     }
-    if inputs.eng.rpm > inputs.eng.top_rpm {
+    let (engine_rpm, top_rpm) = (inputs.eng.rpm, inputs.eng.top_rpm);
+    if engine_rpm > top_rpm {
         add(
             found,
-            Severity::Mend,
-            "faster_than_top",
-            format!(
-                "The engine is to charge at {:.0} rpm and its highest speed is {:.0}: correct the wrong one.",
-                inputs.eng.rpm, inputs.eng.top_rpm
-            ),
+            SpeedFinding::FasterThanTop {
+                engine_rpm,
+                top_rpm,
+            },
         );
     }
     if let Some(second) = machine.second.filter(|second| second.full_cold_a <= 0.0) {
-        add(
-            found,
-            Severity::Mend,
-            "second_too_slow",
-            format!(
-                "At {:.0} rpm of its own the second alternator gives nothing. Run the engine faster or fit it a smaller pulley.",
-                second.shaft_rpm
-            ),
-        );
+        let shaft_rpm = second.shaft_rpm;
+        add(found, SpeedFinding::SecondTooSlow { shaft_rpm });
     }
+    let (shaft_rpm, cut_in_rpm) = (machine.shaft_rpm, machine.zero_rpm);
     if machine.full_cold_a <= 0.0 && report.run.start_a < 1.0 {
         add(
             found,
-            Severity::Stop,
-            "too_slow",
-            format!(
-                "At {:.0} rpm of its own the alternator gives nothing; its curve begins at {:.0}. Run the engine faster.",
-                machine.shaft_rpm, machine.zero_rpm
-            ),
+            SpeedFinding::TooSlow {
+                shaft_rpm,
+                cut_in_rpm,
+            },
         );
-    } else if machine.shaft_rpm < 1.5 * machine.zero_rpm {
-        add(
-            found,
-            Severity::Mind,
-            "low_on_the_curve",
-            format!(
-                "At {:.0} rpm the alternator works on the steep part of its curve, where this reckoning can be a quarter too high and its fan is slow.",
-                machine.shaft_rpm
-            ),
-        );
+    } else if shaft_rpm < 1.5 * cut_in_rpm {
+        add(found, SpeedFinding::LowOnTheCurve { shaft_rpm });
     }
 }

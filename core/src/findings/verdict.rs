@@ -3,12 +3,10 @@
 use crate::analysis::Analyses;
 use serde::Serialize;
 
-use crate::analysis::peak_loads::called;
 use crate::analysis::{NEAR_K, Part, PartLimit, first_passed, nearest, part_limits};
 use crate::boat::Inputs;
 use crate::simulation::Limit;
 use crate::simulation::management::OpeningCause;
-use crate::units::{after, clock};
 
 /// Whether the alternator survives. Temperatures are in °C.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -163,72 +161,4 @@ impl Verdict {
                 | Verdict::HotAfterStop { .. }
         )
     }
-
-    /// As one sentence.
-    pub fn sentence(&self) -> String {
-        match *self {
-            Verdict::NotRun => "The engine is not run for charging.".to_string(),
-            Verdict::NotCharged => "The alternator brings the bank nothing.".to_string(),
-            Verdict::WrongVoltage { second } => format!(
-                "The {} is of another voltage than its battery: do not connect it.",
-                called(second)
-            ),
-            Verdict::BatteryDisconnects {
-                cause,
-                after_s,
-                load_lost,
-            } => disconnects(cause, after_s, load_lost),
-            Verdict::Overheats {
-                second,
-                part,
-                after_min,
-                celsius,
-                limit_c,
-            } => {
-                let (name, part) = (called(second), part.name());
-                match after_min {
-                    Some(minutes) => format!(
-                        "The {name} overheats in {}: the {part} passes {limit_c:.0} °C.",
-                        clock(minutes.max(1.0))
-                    ),
-                    None => format!(
-                        "The {name} overheats in a longer run: the {part} settles at {celsius:.0} °C, above its limit of {limit_c:.0} °C."
-                    ),
-                }
-            }
-            Verdict::NeverSettles => {
-                "The alternator overheats: each degree makes more heat than it carries away, so it never settles.".to_string()
-            }
-            Verdict::HotAfterStop { celsius, limit_c } => format!(
-                "The alternator stays within its limits while it runs; after stopping, its rectifier plate climbs to {celsius:.0} °C, above its limit of {limit_c:.0} °C."
-            ),
-            Verdict::RunsHot {
-                second,
-                part,
-                celsius,
-                limit_c,
-            } => format!(
-                "The {} runs hot: the {} comes to {celsius:.0} °C, and its limit is {limit_c:.0} °C.",
-                called(second),
-                part.name()
-            ),
-            Verdict::HeldByRegulator => {
-                "Held back by its regulator: it survives.".to_string()
-            }
-            Verdict::Survives => "The alternator stays within its limits.".to_string(),
-        }
-    }
-}
-
-/// What the bank's disconnecting means for the alternator.
-fn disconnects(cause: OpeningCause, after_s: f64, load_lost: bool) -> String {
-    let why = match cause {
-        OpeningCause::OverCurrent => "more current flows than it may take",
-        OpeningCause::OverVoltage => "its cells are charged too high",
-        OpeningCause::Cold => "its cells are too cold",
-        OpeningCause::Hot => "its cells are too hot",
-    };
-    let when = after(after_s);
-    let under_load = if load_lost { " under load" } else { "" };
-    format!("The battery disconnects{under_load} after {when}: {why}.")
 }

@@ -1,8 +1,72 @@
 //! Whether each alternator is of the voltage of the battery it is led to.
 
-use crate::analysis::peak_loads::called;
+use serde::Serialize;
+
 use crate::boat::{AlternatorVolts, Inputs, Key, WayKind, Worksheet};
-use crate::findings::{Finding, Severity, add};
+use crate::findings::{Code, Finding, Severity, add};
+
+/// What a regulator holds, for each 12 V block \[V\]; common practice.
+const HELD_V: f64 = 14.0;
+
+/// An alternator of another voltage than its battery, or one whose voltage is
+/// not certain.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum VoltageFinding {
+    /// It is built for another voltage than the battery its cable leads to.
+    AlternatorVoltageMismatch {
+        /// Whether it is the second alternator.
+        second: bool,
+        /// How it is connected to the house bank.
+        connected: WayKind,
+        /// What it is built for \[V\].
+        own_v: f64,
+        /// What the battery has \[V\].
+        battery_v: f64,
+        /// What its regulator would lift that battery to \[V\].
+        lifts_to_v: f64,
+    },
+    /// Its voltage is taken to be that of the bank; nobody has entered it.
+    AlternatorVoltageAssumed {
+        /// Whether it is the second alternator.
+        second: bool,
+        /// What the bank has \[V\].
+        bank_v: f64,
+        /// What stands on the plate of an alternator for that bank \[V\].
+        plate_v: f64,
+    },
+    /// Its stated voltage and the voltage of its rating are of two systems.
+    AlternatorVoltageContradiction {
+        /// Whether it is the second alternator.
+        second: bool,
+        /// What it is stated to be built for \[V\].
+        own_v: f64,
+        /// Voltage its rating is stated at \[V\].
+        rating_v: f64,
+        /// The system that is usual for \[V\].
+        rating_system_v: f64,
+    },
+}
+
+impl VoltageFinding {
+    pub(super) const fn severity(&self) -> Severity {
+        match self {
+            VoltageFinding::AlternatorVoltageMismatch { .. } => Severity::Danger,
+            VoltageFinding::AlternatorVoltageAssumed { .. }
+            | VoltageFinding::AlternatorVoltageContradiction { .. } => Severity::Fix,
+        }
+    }
+
+    pub(super) const fn code(&self) -> Code {
+        match self {
+            VoltageFinding::AlternatorVoltageMismatch { .. } => Code::AlternatorVoltageMismatch,
+            VoltageFinding::AlternatorVoltageAssumed { .. } => Code::AlternatorVoltageAssumed,
+            VoltageFinding::AlternatorVoltageContradiction { .. } => {
+                Code::AlternatorVoltageContradiction
+            }
+        }
+    }
+}
 
 /// Whether each alternator is of the voltage of the battery it is led to.
 pub(super) fn voltage_findings(sheet: &Worksheet, found: &mut Vec<Finding>) {
@@ -10,7 +74,7 @@ pub(super) fn voltage_findings(sheet: &Worksheet, found: &mut Vec<Finding>) {
         if !seen.alternator_fits() {
             mismatch(second, &seen, found);
         } else {
-            unsaid(sheet, second, &seen, found);
+            assumed(sheet, second, &seen, found);
         }
         contradiction(second, &seen, found);
     }
@@ -29,64 +93,41 @@ fn volts(blocks: f64) -> f64 {
 }
 
 fn mismatch(second: bool, seen: &Inputs, found: &mut Vec<Finding>) {
-    let name = called(second);
-    let (own_v, other_v) = (volts(seen.alternator_blocks()), volts(seen.led_to_blocks()));
-    let battery = match seen.way.kind {
-        WayKind::Direct => "house bank",
-        WayKind::Converter => "start battery",
-    };
-    let why = if own_v < other_v {
-        "it cannot charge that battery, and its regulator and rectifier do not withstand the battery's voltage".to_string()
-    } else {
-        format!(
-            "its regulator would lift that battery to about {:.0} V",
-            14.0 * seen.alternator_blocks()
-        )
-    };
-    let remedy = match (seen.way.kind, second) {
-        (WayKind::Direct, false) => format!(
-            "Lead it to a start battery of {own_v:.0} V and charge the house bank through a DC-DC charger from {own_v:.0} to {other_v:.0} V, or fit an alternator of {other_v:.0} V"
-        ),
-        _ => {
-            format!("Lead it to a battery of {own_v:.0} V, or fit an alternator of {other_v:.0} V")
-        }
-    };
     add(
         found,
-        Severity::Stop,
-        "alternator_voltage_mismatch",
-        format!(
-            "The {name} is built for {own_v:.0} V and its cable leads to the {battery} of {other_v:.0} V. Do not connect it: {why}. Here it is taken to charge nothing. {remedy}; if its plate says otherwise, correct the alternator's voltage."
-        ),
+        VoltageFinding::AlternatorVoltageMismatch {
+            second,
+            connected: seen.way.kind,
+            own_v: volts(seen.alternator_blocks()),
+            battery_v: volts(seen.led_to_blocks()),
+            lifts_to_v: HELD_V * seen.alternator_blocks(),
+        },
     );
 }
 
-fn unsaid(sheet: &Worksheet, second: bool, seen: &Inputs, found: &mut Vec<Finding>) {
+fn assumed(sheet: &Worksheet, second: bool, seen: &Inputs, found: &mut Vec<Finding>) {
     let key = Key::named(if second {
         "alt2_nominal_v"
     } else {
         "alt_nominal_v"
     });
-    let said = key.is_some_and(|key| sheet.known.get(key).is_some());
-    if said || !seen.alternator_voltage_assumed() {
+    let stated = key.is_some_and(|key| sheet.known.get(key).is_some());
+    if stated || !seen.alternator_voltage_assumed() {
         return;
     }
-    let bank_v = volts(seen.led_to_blocks());
-    let rated_v = seen.alternator_test_v();
     add(
         found,
-        Severity::Mend,
-        "alternator_voltage_assumed",
-        format!(
-            "The {} is taken as one of {bank_v:.0} V because its cable leads to the {bank_v:.0} V bank. Most engines come with a 12 V alternator, which cannot charge that bank at all. Read its plate: 14 V means 12 V, {rated_v:.0} V means {bank_v:.0} V. Then enter the alternator's voltage.",
-            called(second)
-        ),
+        VoltageFinding::AlternatorVoltageAssumed {
+            second,
+            bank_v: volts(seen.led_to_blocks()),
+            plate_v: seen.alternator_test_v(),
+        },
     );
 }
 
 /// A voltage that is stated, and a rating taken at that of another system.
 fn contradiction(second: bool, seen: &Inputs, found: &mut Vec<Finding>) {
-    let Some(test_v) = seen.alt.test_v else {
+    let Some(rating_v) = seen.alt.test_v else {
         return;
     };
     let mut rated = *seen;
@@ -95,14 +136,12 @@ fn contradiction(second: bool, seen: &Inputs, found: &mut Vec<Finding>) {
     if own != by_rating {
         add(
             found,
-            Severity::Mend,
-            "alternator_voltage_contradiction",
-            format!(
-                "The {} is said to be one of {:.0} V, and its rating to be taken at {test_v} V, which is usual for {:.0} V. One of the two is wrong, and its output with it: read the plate and correct it.",
-                called(second),
-                volts(own),
-                volts(by_rating)
-            ),
+            VoltageFinding::AlternatorVoltageContradiction {
+                second,
+                own_v: volts(own),
+                rating_v,
+                rating_system_v: volts(by_rating),
+            },
         );
     }
 }

@@ -4,15 +4,11 @@
 //!
 //! It puts analyses, findings and verdict together and works out none of them.
 
-mod headline;
-
 use serde::Serialize;
 
 use crate::analysis::{Analyses, analyse, analyse_without_lead};
 use crate::boat::Worksheet;
 use crate::findings::{Finding, OpenQuestion, Verdict, findings, open_questions, verdict};
-
-pub use headline::{Answer, sentence};
 
 /// Everything that follows from a worksheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -18,6 +18,13 @@ macro_rules! choice {
             ];
         }
 
+        /// As its key.
+        impl serde::Serialize for $name {
+            fn serialize<S: serde::Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+                to.serialize_str($name::OPTIONS[*self as usize].key)
+            }
+        }
+
         impl $crate::schema::FieldType for $name {
             fn to_value(self) -> $crate::schema::Value {
                 $crate::schema::Value::Choice(self as usize)

@@ -83,19 +83,4 @@ impl Limit {
             Limit::WrongVoltage => "an alternator of another voltage, not to be connected",
         }
     }
-
-    /// In one word or two, for tight places.
-    pub const fn short(self) -> &'static str {
-        match self {
-            Limit::Machine => "machine",
-            Limit::CurrentCap => "cap",
-            Limit::Temperature => "heat",
-            Limit::Ramp => "slow start",
-            Limit::LowSpeed => "low speed",
-            Limit::BankLimit => "bank limit",
-            Limit::ChargeVoltage => "voltage",
-            Limit::Converter => "converter",
-            Limit::WrongVoltage => "wrong voltage",
-        }
-    }
 }

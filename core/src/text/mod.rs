@@ -1,4 +1,19 @@
-//! What the words of the trade mean. It may use everything above it; nothing
-//! but the page and the command line uses it.
+//! What is said to people: findings, verdict, open questions and the headline as
+//! sentences, what things are called, and the glossary. It may use everything
+//! above it; only `exchange`, the page and the command line use it.
+//!
+//! A sentence is made of quantities, each shown by the
+//! [`Reader`](crate::units::Reader): nobody has to search a text for figures.
 
+pub mod findings;
 pub mod glossary;
+mod goal_search;
+mod headline;
+mod questions;
+mod verdict;
+pub mod words;
+
+pub use goal_search::goal_search;
+pub use headline::{Answer, answer, in_runs, sentence};
+pub use questions::question;
+pub use verdict::verdict;

@@ -1,5 +1,6 @@
 //! A lead bank gets no lithium advice, a lithium bank none for lead.
 
+use crate::answers::said;
 use crate::says::Says;
 
 /// Findings that only lithium has.
@@ -8,16 +9,19 @@ const LITHIUM: &[&str] = &["lithium_", "management_", "charge_voltage_no_room"];
 pub fn check(says: &Says) {
     let lithium = says.lithium();
     for finding in &says.report.findings {
-        let of_lithium = LITHIUM.iter().any(|begin| finding.key.starts_with(begin));
-        let of_lead = finding.key.starts_with("lead_");
+        let said = said(finding);
+        let of_lithium = LITHIUM
+            .iter()
+            .any(|begin| finding.code().name().starts_with(begin));
+        let of_lead = finding.code().name().starts_with("lead_");
         let others = if lithium { of_lead } else { of_lithium };
         says.holds(!others, || {
-            format!("{} is of the other chemistry", finding.key)
+            format!("{} is of the other chemistry", finding.code())
         });
         if !lithium {
             for word in ["ithium", "management system", "LFP"] {
-                says.holds(!finding.text.contains(word), || {
-                    format!("a lead bank is told of “{word}”: {}", finding.text)
+                says.holds(!said.contains(word), || {
+                    format!("a lead bank is told of “{word}”: {}", said)
                 });
             }
         } else {
@@ -28,8 +32,8 @@ pub fn check(says: &Says) {
                 "distilled",
                 "topped up with water",
             ] {
-                says.holds(!finding.text.contains(word), || {
-                    format!("a lithium bank is told of “{word}”: {}", finding.text)
+                says.holds(!said.contains(word), || {
+                    format!("a lithium bank is told of “{word}”: {}", said)
                 });
             }
         }

@@ -5,6 +5,7 @@ use ampwright_core::analysis::PartTemperatures;
 use ampwright_core::boat::Alternator;
 
 use crate::answers::Weight;
+use crate::answers::said;
 use crate::says::Says;
 
 /// Findings about a part that is too hot.
@@ -100,13 +101,11 @@ pub fn check(says: &Says) {
 fn advice(says: &Says) {
     let built_in = says.chosen("reg_kind") == "internal";
     for finding in &says.report.findings {
-        let lower = finding.text.contains("ower the set-point")
-            || finding.text.contains("ower the temperature limit");
+        let said = said(finding);
+        let lower =
+            said.contains("ower the set-point") || said.contains("ower the temperature limit");
         says.holds(!(built_in && lower), || {
-            format!(
-                "a built-in regulator has no set-point to lower: {}",
-                finding.text
-            )
+            format!("a built-in regulator has no set-point to lower: {}", said)
         });
     }
     let over = TOO_HOT.iter().any(|code| says.has(code));

@@ -4,6 +4,7 @@
 use ampwright_core::guidance::commissioning;
 use serde_json::Value as Json;
 
+use crate::answers::said;
 use crate::says::Says;
 
 /// What no sentence holds.
@@ -31,23 +32,16 @@ pub fn check(says: &Says) {
         walk(part, &json, says);
     }
     for finding in &report.findings {
-        let same = (0..=100).any(|pct| {
-            finding
-                .text
-                .contains(&format!("at {pct} %, not at {pct} %"))
-        });
-        says.holds(!same, || {
-            format!("a figure that is not itself: {}", finding.text)
-        });
-        let ends = finding.text.ends_with(['.', '!', '?', '”']);
+        let said = said(finding);
+        let same = (0..=100).any(|pct| said.contains(&format!("at {pct} %, not at {pct} %")));
+        says.holds(!same, || format!("a figure that is not itself: {}", said));
+        let ends = said.ends_with(['.', '!', '?', '”']);
         says.holds(ends, || {
-            format!("{} does not end: {}", finding.key, finding.text)
+            format!("{} does not end: {}", finding.code(), said)
         });
-        let begins = finding
-            .text
-            .starts_with(|c: char| c.is_uppercase() || c == '“' || c.is_numeric());
+        let begins = said.starts_with(|c: char| c.is_uppercase() || c == '“' || c.is_numeric());
         says.holds(begins, || {
-            format!("{} begins small: {}", finding.key, finding.text)
+            format!("{} begins small: {}", finding.code(), said)
         });
     }
 }

@@ -1,5 +1,6 @@
 //! The settings sheet agrees with the boat, the findings and itself.
 
+use crate::answers::said;
 use crate::says::Says;
 
 /// Most volts a cell: 3.65 for lithium, 2.5 for lead; common practice.
@@ -36,14 +37,16 @@ fn cap(says: &Says) {
         return;
     };
     for finding in &says.report.findings {
-        let asked = finding.text.split("current cap of ").nth(1);
+        let said = said(finding);
+        let asked = said.split("current cap of ").nth(1);
         let asked_a = asked.and_then(|rest| rest.split(' ').next()?.parse::<f64>().ok());
         says.holds(
             asked_a.is_none_or(|asked_a| sheet_a <= asked_a + 0.5),
             || {
                 format!(
                     "a cap of {sheet_a:.0} A on the sheet, and {}: {}",
-                    finding.key, finding.text
+                    finding.code(),
+                    said
                 )
             },
         );

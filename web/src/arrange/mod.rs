@@ -10,6 +10,8 @@ use ampwright_core::boat::{Arrangement, Key, SectionId, Worksheet};
 use ampwright_core::decision::arrangements::{Comparison, Outcome, all, compare};
 use ampwright_core::findings::Finding;
 use ampwright_core::guidance::CautionTopic;
+use ampwright_core::text::findings;
+use ampwright_core::units::Reader;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
@@ -218,10 +220,9 @@ fn against(harm: &[Finding]) -> String {
     if harm.is_empty() {
         return String::new();
     }
-    let texts: Vec<String> = harm.iter().map(|finding| escape(&finding.text)).collect();
     format!(
         "<p class=told><small class=worst>not safe</small> {}</p>",
-        texts.join(" ")
+        escape(&findings::sentences(harm, &Reader::METRIC))
     )
 }
 
@@ -232,8 +233,10 @@ fn left_out(desk: Desk) -> String {
         let left_out = reckoned.as_ref().map_or(&[][..], |c| &c.left_out);
         let mut text = String::new();
         for one in left_out {
-            let why = one.harm.first().map_or("", |finding| &finding.text);
-            text += &format!("<li><b>{}</b>: {}</li>", escape(one.name), escape(why));
+            let why = one.harm.first().map_or(String::new(), |finding| {
+                findings::sentence(finding, &Reader::METRIC)
+            });
+            text += &format!("<li><b>{}</b>: {}</li>", escape(one.name), escape(&why));
         }
         if text.is_empty() {
             text

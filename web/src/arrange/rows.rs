@@ -1,8 +1,8 @@
 //! What is told of each arrangement: the rows of the table, and of the cards.
 
-use ampwright_core::analysis::engine_day::DayTrouble;
 use ampwright_core::boat::Worksheet;
 use ampwright_core::decision::arrangements::Outcome;
+use ampwright_core::text::words;
 use ampwright_core::units::clock;
 
 use crate::money::{cents, money};
@@ -15,7 +15,7 @@ pub type Row = (&'static str, fn(&Worksheet, &Outcome) -> (String, f64));
 fn hours(outcome: &Outcome) -> (String, f64) {
     match (outcome.hours_day, outcome.runs) {
         (None, _) => {
-            let why = outcome.trouble.map_or("none does", DayTrouble::words);
+            let why = outcome.trouble.map_or("none does", words::day_trouble);
             (why.into(), f64::INFINITY)
         }
         (Some(hours), 0 | 1) => (clock(60.0 * hours), hours),
@@ -57,7 +57,7 @@ pub const ROWS: [Row; 18] = [
     ("… hot", |_, o| {
         (format!("{} A", figure(o.hot_a, 0)), -o.hot_a)
     }),
-    ("Limited by", |_, o| plain(o.limit.short().into())),
+    ("Limited by", |_, o| plain(words::limit(o.limit).into())),
     ("Closest to its limit", |_, o| {
         let hottest = &o.hottest;
         let text = format!(
@@ -87,8 +87,8 @@ pub const ROWS: [Row; 18] = [
         plain(o.disconnect.clone())
     }),
     ("Findings", |_, o| {
-        let text = format!("{} stop, {} mend", o.stop, o.mend);
-        (text, (100 * o.stop + o.mend) as f64)
+        let text = format!("{} danger, {} to fix", o.dangers, o.fixes);
+        (text, (100 * o.dangers + o.fixes) as f64)
     }),
     ("Fuel, a year", |_, o| match o.fuel_year_l {
         None => plain("–".into()),

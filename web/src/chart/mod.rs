@@ -11,6 +11,7 @@ use ampwright_core::Worksheet;
 use ampwright_core::analysis::{Moment, RunReport};
 use ampwright_core::boat::RegulatorKind;
 use ampwright_core::schema::parse_number;
+use ampwright_core::text::words;
 use ampwright_core::units::clock;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent, PointerEvent};
@@ -233,7 +234,7 @@ fn table(run: &RunReport) -> String {
         text += &format!(
             "<tr><th scope=row>{}</th>{cells}<td>{}</td></tr>",
             clock(m.minute),
-            m.limit.short()
+            words::limit(m.limit)
         );
     }
     text + "</tbody></table>"

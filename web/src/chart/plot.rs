@@ -3,6 +3,7 @@
 
 use ampwright_core::analysis::{Moment, RunReport};
 use ampwright_core::simulation::Limit;
+use ampwright_core::text::words;
 
 use super::drawing::{Anchor, Drawing, tenths};
 use super::scale::Scale;
@@ -188,7 +189,7 @@ fn band(drawing: &mut Drawing, run: &RunReport, time: &Scale) {
     for stretch in &run.stretches {
         let from = time.place(stretch.from_min);
         let width = (time.place(stretch.to_min) - from).max(0.5);
-        let (class, word) = (limit_class(stretch.limit), stretch.limit.short());
+        let (class, word) = (limit_class(stretch.limit), words::limit(stretch.limit));
         drawing.area(
             &format!("limit {class}"),
             (from, top),

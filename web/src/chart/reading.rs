@@ -1,6 +1,7 @@
 //! What is read off the run at a moment.
 
 use ampwright_core::analysis::Moment;
+use ampwright_core::text::words::limit;
 use ampwright_core::units::clock;
 
 use crate::words::figure;
@@ -36,7 +37,7 @@ pub fn reading(moment: &Moment) -> String {
         let words = format!("{} {unit}", figure(number, decimals));
         text += &read(what, &opener("reading", id, &words, ""));
     }
-    text + &read("held by", moment.limit.short())
+    text + &read("held by", limit(moment.limit))
 }
 
 fn read(what: &str, words: &str) -> String {

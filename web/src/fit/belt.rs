@@ -1,28 +1,22 @@
 //! Belt and shaft: by formula and by rule of thumb.
 
 use ampwright_core::analysis::belt::{BeltLoad, BeltReport};
-use ampwright_core::{Report, Worksheet};
+use ampwright_core::findings::Finding;
+use ampwright_core::units::Reader;
+use ampwright_core::{Report, Worksheet, text};
 
 use super::table::{Bar, Line, bars, line, sentences, table, with_unit};
 use super::{found, heading};
 use crate::words::escape;
 
-const FINDINGS: [&str; 8] = [
-    "belt_not_said",
-    "belt_too_small",
-    "pulleys_overlap",
-    "ratio_disagrees",
-    "belt_wrap_small",
-    "belt_pulley_small",
-    "belt_shared_pump",
-    "crank_side_load",
-];
-
-/// What to mind, and how much of each belt is used.
+/// Warnings and notes, and how much of each belt is used.
 pub fn told(_: &Worksheet, report: &Report) -> String {
-    let mut text = found(report, &FINDINGS);
+    let mut text = found(report, |finding| matches!(finding, Finding::Belt(_)));
     for question in &report.questions {
-        text += &format!("<p class=lead>{}</p>", escape(&question.text()));
+        text += &format!(
+            "<p class=lead>{}</p>",
+            escape(&text::question(question, &Reader::METRIC))
+        );
     }
     let belts = &report.analyses.belts;
     for belt in belts {

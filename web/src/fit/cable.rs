@@ -2,27 +2,19 @@
 //! its own.
 
 use ampwright_core::analysis::cable::{CableChoice, CableRun};
+use ampwright_core::findings::Finding;
 use ampwright_core::{Report, Worksheet};
 
 use super::found;
 use super::table::{in_words, sentence, with_unit};
 
-const FINDINGS: [&str; 6] = [
-    "cable_insulation_too_hot",
-    "cable_none",
-    "cable_parallel",
-    "cable_inverter_unsaid",
-    "fuse_cannot_break",
-    "fuse_must_break",
-];
-
 /// Heads of the columns; on a narrow screen they stand beside the figures.
 const HEADS: [&str; 5] = ["Cable", "Bears", "Loses", "Decided by", "Fuse"];
 
-/// What to mind, and the runs.
+/// Warnings and notes, and the runs.
 pub fn told(_: &Worksheet, report: &Report) -> String {
     let wiring = &report.analyses.cables;
-    let mut text = found(report, &FINDINGS);
+    let mut text = found(report, |finding| matches!(finding, Finding::Cable(_)));
     text += "<table class=runs role=table aria-label='Cable and fuse of each run'><thead role=rowgroup><tr role=row>";
     for head in HEADS {
         text += &format!("<th scope=col role=columnheader>{head}</th>");

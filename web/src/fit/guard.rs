@@ -1,23 +1,15 @@
 //! When the bank disconnects: what stands against it, and what is left.
 
 use ampwright_core::analysis::load_dump::DumpReport;
+use ampwright_core::findings::Finding;
 use ampwright_core::{Report, Worksheet};
 
 use super::table::{Bar, Line, bars, in_words, line, sentences, table, with_unit};
 use super::{found, heading};
 
-const FINDINGS: [&str; 6] = [
-    "disconnect_not_said",
-    "disconnect_unguarded",
-    "warning_alone",
-    "switch_in_lead",
-    "clamp_too_low",
-    "clamp_too_small",
-];
-
-/// What to mind, what is left, and every defence with its standing.
+/// Warnings and notes, what is left, and every defence with its standing.
 pub fn told(_: &Worksheet, report: &Report) -> String {
-    let mut text = found(report, &FINDINGS);
+    let mut text = found(report, |finding| matches!(finding, Finding::LoadDump(_)));
     let all = &report.analyses.load_dump.machines;
     for machine in all {
         text += heading(all.len() > 1, machine.second);

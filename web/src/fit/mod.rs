@@ -12,6 +12,7 @@ mod settings;
 mod table;
 
 use ampwright_core::boat::SectionId;
+use ampwright_core::findings::Finding;
 use ampwright_core::guidance::{CautionTopic, cautions_at};
 use ampwright_core::schema::Place;
 use ampwright_core::{Report, Worksheet};
@@ -218,12 +219,10 @@ fn rows(section: SectionId) -> String {
 }
 
 /// Those of the report's findings that belong to a fold.
-fn found(report: &Report, keys: &[&str]) -> String {
+fn found(report: &Report, belongs: fn(&Finding) -> bool) -> String {
     let mut list = String::new();
-    for finding in &report.findings {
-        if keys.contains(&finding.key) {
-            list += &findings::item(finding);
-        }
+    for finding in report.findings.iter().filter(|finding| belongs(finding)) {
+        list += &findings::item(finding);
     }
     format!("<ul class=findings>{list}</ul>")
 }

@@ -40,18 +40,6 @@ impl DayTrouble {
         DayTrouble::BankTooSmall,
     ];
 
-    /// In a few words, where the engine time would stand.
-    pub const fn words(self) -> &'static str {
-        match self {
-            DayTrouble::CannotBeCharged => "cannot be charged",
-            DayTrouble::NothingLeft => "no charge left",
-            DayTrouble::ManagementOpens => "battery disconnects",
-            DayTrouble::WrongVoltage => "wrong voltage",
-            DayTrouble::TooSlow => "more than a day",
-            DayTrouble::BankTooSmall => "bank too small",
-        }
-    }
-
     /// As one sentence.
     pub const fn sentence(self) -> &'static str {
         match self {

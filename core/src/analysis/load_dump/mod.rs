@@ -73,6 +73,15 @@ pub struct DumpReport {
     pub sentences: Vec<String>,
 }
 
+/// Where an estimated voltage lies; both ends are the same where it is certain.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct VoltageRange {
+    /// Its lower end \[V\].
+    pub low_v: f64,
+    /// Its upper end \[V\].
+    pub high_v: f64,
+}
+
 /// The pulse at one engine speed.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Dump {
@@ -134,27 +143,30 @@ impl DumpReport {
         }
     }
 
-    /// A voltage left, a bare jump as a range: "68 to 86 V".
-    pub(crate) fn left_words(&self, left_v: f64) -> String {
-        if self.bare(left_v) {
-            format!("{left_v:.0} to {:.0} V", self.margin * left_v)
-        } else {
-            format!("{left_v:.0} V")
+    /// A voltage left: of a bare jump, with the estimate's margin.
+    pub(crate) fn left_range(&self, left_v: f64) -> VoltageRange {
+        VoltageRange {
+            low_v: left_v,
+            high_v: self.highest_v(left_v),
         }
     }
 
-    /// The peak of a pulse that nothing holds down, as a range.
-    pub(crate) fn peak_words(&self, dump: &Dump) -> String {
-        if dump.peak_v > dump.volts {
-            format!("{:.0} to {:.0} V", dump.peak_v, self.margin * dump.peak_v)
+    /// The peak of a pulse that nothing holds down.
+    pub(crate) fn peak_range(&self, dump: &Dump) -> VoltageRange {
+        let margin = if dump.peak_v > dump.volts {
+            self.margin
         } else {
-            format!("{:.0} V", dump.peak_v)
+            1.0
+        };
+        VoltageRange {
+            low_v: dump.peak_v,
+            high_v: margin * dump.peak_v,
         }
     }
 
-    /// The higher of the two peaks, as a range.
-    pub(crate) fn highest_peak_words(&self) -> String {
-        self.left_words(self.peak_v())
+    /// The higher of the two peaks.
+    pub(crate) fn highest_peak(&self) -> VoltageRange {
+        self.left_range(self.peak_v())
     }
 
     /// Whether anything is said to be there that helps when the bank opens.

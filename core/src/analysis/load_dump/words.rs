@@ -1,6 +1,6 @@
 //! What happens when the battery goes, in words.
 
-use crate::analysis::load_dump::{DumpReport, Exposure};
+use crate::analysis::load_dump::{DumpReport, Exposure, VoltageRange};
 use crate::analysis::peak_loads::AlternatorPeaks;
 use crate::physics::dump::{TOUCH_V, withstand_v};
 
@@ -34,9 +34,9 @@ pub(super) fn sentences(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<Str
     };
     said.push(format!(
         "{parted} the voltage would peak at {} at {:.0} engine rpm and at {} at {:.0}, behind {:.2} to {:.2} Ω. This is an estimate of our own; its upper end is wider by a factor of {:.2}, as wide as the range of the standard's test.",
-        dump.peak_words(now),
+        range(dump.peak_range(now)),
         now.engine_rpm,
-        dump.peak_words(top),
+        range(dump.peak_range(top)),
         top.engine_rpm,
         now.internal_ohm.min(top.internal_ohm),
         now.internal_ohm.max(top.internal_ohm),
@@ -90,16 +90,25 @@ fn left(when: &str, left_v: f64, dump: &DumpReport) -> String {
     if left_v > bear_v {
         format!(
             "{when}, {} are left, more than the {bear_v:.0} V that the electronics withstand.",
-            dump.left_words(left_v)
+            range(dump.left_range(left_v))
         )
     } else if dump.too_much(left_v) {
         format!(
             "{when}, {} are left by that estimate, too near the {bear_v:.0} V that the electronics withstand to count on.",
-            dump.left_words(left_v)
+            range(dump.left_range(left_v))
         )
     } else {
         format!(
             "{when}, up to {left_v:.0} V are left, within the {bear_v:.0} V that the electronics withstand. That holds only while every part of it works: try it, and look at it each season."
         )
+    }
+}
+
+/// "68 to 86 V", or one figure.
+fn range(range: VoltageRange) -> String {
+    if range.high_v > range.low_v {
+        format!("{:.0} to {:.0} V", range.low_v, range.high_v)
+    } else {
+        format!("{:.0} V", range.low_v)
     }
 }

@@ -5,25 +5,17 @@ use ampwright_core::boat::Worksheet;
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::decision::goal_search::Search;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
-use ampwright_core::exchange::forum_text;
-use ampwright_core::exchange::to_link;
+use ampwright_core::exchange::{forum_text, report_json, to_link};
+use ampwright_core::explain;
 use ampwright_core::findings::Severity;
 use ampwright_core::guidance::commissioning::{Form, Stage, form};
-use ampwright_core::{Report, explain};
 use serde::Serialize;
+use serde_json::json;
 
 use crate::Outcome;
 use crate::arguments::{ReportOptions, WorkingsOptions};
-use crate::document::{print_json, print_text};
+use crate::document::{print_bare_json, print_json, print_text};
 use crate::error::Error;
-
-/// The report with the workings behind its figures.
-#[derive(Serialize)]
-struct WholeReport {
-    #[serde(flatten)]
-    report: Report,
-    workings: Vec<explain::Working>,
-}
 
 pub fn report(options: &ReportOptions) -> Result<Outcome, Error> {
     let sheet = options.boat.read()?;
@@ -31,7 +23,7 @@ pub fn report(options: &ReportOptions) -> Result<Outcome, Error> {
     let danger = report
         .findings
         .iter()
-        .any(|finding| finding.severity == Severity::Stop);
+        .any(|finding| finding.severity() == Severity::Danger);
     match options.text {
         Some(style) => {
             let link = format!("#{}", to_link(&sheet));
@@ -45,8 +37,9 @@ pub fn report(options: &ReportOptions) -> Result<Outcome, Error> {
             ))?;
         }
         None => {
-            let workings = explain::workings(&sheet, &report);
-            print_json(&WholeReport { report, workings })?;
+            let mut json = report_json(&sheet, &report, &options.reader());
+            json["workings"] = json!(explain::workings(&sheet, &report));
+            print_bare_json(&json)?;
         }
     }
     Ok(match danger && options.fail_on_danger {

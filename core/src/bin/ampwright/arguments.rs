@@ -1,6 +1,7 @@
 //! What can be asked for. The doc comments here are the text of `--help`.
 
 use ampwright_core::exchange::Style;
+use ampwright_core::units::Reader;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 /// How long must the engine run, and will the alternator survive it?
@@ -152,7 +153,7 @@ fn change(text: &str) -> Result<Change, &'static str> {
 /// What to print of the report.
 #[derive(Debug, Args)]
 #[command(
-    after_help = "Examples:\n  ampwright report boat.json\n  ampwright report --text=markdown boat.json\n  ampwright report --fail-on-danger boat.json > report.json || echo 'not safe as it is'"
+    after_help = "Examples:\n  ampwright report boat.json\n  ampwright report --text=markdown boat.json\n  ampwright report --units=us boat.json\n  ampwright report --fail-on-danger boat.json > report.json || echo 'not safe as it is'"
 )]
 pub struct ReportOptions {
     #[command(flatten)]
@@ -169,6 +170,32 @@ pub struct ReportOptions {
     /// Exit code 1 if the worksheet has a Danger
     #[arg(long)]
     pub fail_on_danger: bool,
+    /// Units of the sentences in the JSON; its figures are always metric
+    #[arg(long, value_enum, default_value_t = Units::Metric)]
+    pub units: Units,
+    /// Sentences in the JSON have a comma before the decimals
+    #[arg(long)]
+    pub decimal_comma: bool,
+}
+
+/// The units a reader wants.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Units {
+    /// °C, m, L
+    Metric,
+    /// °F, ft, US gal
+    Us,
+}
+
+impl ReportOptions {
+    /// How sentences are to be written.
+    pub fn reader(&self) -> Reader {
+        let reader = match self.units {
+            Units::Metric => Reader::METRIC,
+            Units::Us => Reader::US,
+        };
+        reader.with_decimal_comma(self.decimal_comma)
+    }
 }
 
 /// How the short text is marked up.

@@ -74,10 +74,10 @@ pub struct Outcome {
     pub disconnect: String,
     /// Whether that leaves more volts than the electronics bear.
     pub exposed: bool,
-    /// Findings that say stop, and mend.
-    pub stop: usize,
-    /// Findings that say mend.
-    pub mend: usize,
+    /// Findings that mean danger.
+    pub dangers: usize,
+    /// Findings that are to be fixed.
+    pub fixes: usize,
 }
 
 /// The part that comes closest to its limit.
@@ -139,7 +139,7 @@ impl Outcome {
             hottest.worse(Hottest::of(&second, &inputs.alt2))
         });
         let count = |severity| {
-            let same = report.findings.iter().filter(|f| f.severity == severity);
+            let same = report.findings.iter().filter(|f| f.severity() == severity);
             same.count()
         };
         let (exposed, words) = disconnecting(with, report);
@@ -190,8 +190,8 @@ impl Outcome {
                 .reduce(f64::max),
             disconnect: words,
             exposed,
-            stop: count(Severity::Stop),
-            mend: count(Severity::Mend),
+            dangers: count(Severity::Danger),
+            fixes: count(Severity::Fix),
         }
     }
 }

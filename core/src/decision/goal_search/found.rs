@@ -5,7 +5,7 @@ use serde::Serialize;
 use crate::decision::goal_search::plan::{Plan, plan};
 use crate::decision::goal_search::search::Search;
 use crate::decision::goal_search::weigh::Tried;
-use crate::findings::Finding;
+use crate::findings::{Code, Finding};
 
 /// So many plans are shown at most.
 const SHOWN: usize = 8;
@@ -36,57 +36,12 @@ pub struct Found {
 pub enum Unmet {
     /// Nothing that was tried is free of harm.
     NothingSafe {
-        /// Keys of findings that no change puts right; empty when different
+        /// Codes of findings that no change puts right; empty when different
         /// ones speak against different combinations.
-        always: Vec<&'static str>,
+        always: Vec<Code>,
     },
     /// Plans are free of harm, and none of them reaches the goal.
     OutOfReach,
-}
-
-impl Found {
-    /// What there is to say before the plans, one sentence each.
-    pub fn sentences(&self) -> Vec<String> {
-        let mut said = Vec::new();
-        if !self.today.is_empty() {
-            said.push(format!(
-                "Your boat as it stands is not safe to run like this, so leaving it unchanged is not a plan. {}",
-                told(&self.today)
-            ));
-        }
-        match &self.unmet {
-            None => {}
-            Some(Unmet::NothingSafe { always }) => {
-                let kept = self
-                    .today
-                    .iter()
-                    .filter(|finding| always.contains(&finding.key))
-                    .cloned()
-                    .collect::<Vec<_>>();
-                said.push(if kept.is_empty() {
-                    "None of these combinations is safe. Let more be changed, or put right what is wrong today first.".to_string()
-                } else {
-                    format!(
-                        "None of these combinations is safe, because none of them changes this: {} Put that right first, then search again.",
-                        told(&kept)
-                    )
-                });
-            }
-            Some(Unmet::OutOfReach) => said.push(
-                "None of the safe combinations reaches the goal. Let more be changed, or ask for less."
-                    .to_string(),
-            ),
-        }
-        said
-    }
-}
-
-fn told(findings: &[Finding]) -> String {
-    let texts: Vec<&str> = findings
-        .iter()
-        .map(|finding| finding.text.as_str())
-        .collect();
-    texts.join(" ")
 }
 
 pub(super) fn found(search: &Search) -> Found {

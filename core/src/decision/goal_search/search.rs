@@ -5,7 +5,7 @@ use crate::decision::goal_search::found::{Found, found};
 use crate::decision::goal_search::front::Front;
 use crate::decision::goal_search::lever::COUNT;
 use crate::decision::goal_search::weigh::{Levels, Scales, Tried};
-use crate::findings::Finding;
+use crate::findings::{Code, Finding};
 
 /// So many combinations are all tried. Of more, those are tried that are one
 /// change away from one on the front or close to it, until nothing new joins.
@@ -44,7 +44,7 @@ pub struct Search {
     /// What speaks against the boat as it stands.
     pub(super) today: Vec<Finding>,
     /// What spoke against every combination that was verified so far.
-    pub(super) always: Option<Vec<&'static str>>,
+    pub(super) always: Option<Vec<Code>>,
 }
 
 impl Search {
@@ -121,7 +121,7 @@ impl Search {
     /// all those of one or two changes among them, and always for one reason or
     /// very often.
     fn hopeless(&self) -> bool {
-        let one_reason = self.always.as_ref().is_some_and(|keys| !keys.is_empty());
+        let one_reason = self.always.as_ref().is_some_and(|codes| !codes.is_empty());
         self.next >= self.simple
             && self.front.all().is_empty()
             && (one_reason || self.refused >= OFTEN)
@@ -184,10 +184,10 @@ impl Search {
     /// Whether the whole report finds no harm in a combination.
     fn verify(&mut self, tried: &Tried) -> bool {
         let against = self.scales.verified(&self.sheet, &tried.levels);
-        let spoke = |key: &&'static str| against.iter().any(|finding| finding.key == *key);
+        let spoke = |code: &Code| against.iter().any(|finding| finding.code() == *code);
         match &mut self.always {
             Some(always) => always.retain(spoke),
-            None => self.always = Some(against.iter().map(|finding| finding.key).collect()),
+            None => self.always = Some(against.iter().map(Finding::code).collect()),
         }
         self.refused += usize::from(!against.is_empty());
         against.is_empty()

@@ -20,7 +20,13 @@ fn no_run(s: &Instant) -> Option<&'static str> {
     match s.report().analyses.day.engine_hours {
         Some(hours) if hours > 0.0 => None,
         Some(_) => Some(SUN_COVERS),
-        None => Some(s.report().analyses.day.trouble.map_or("", DayTrouble::sentence)),
+        None => Some(
+            s.report()
+                .analyses
+                .day
+                .trouble
+                .map_or("", DayTrouble::sentence),
+        ),
     }
 }
 

@@ -36,7 +36,8 @@ static ENGINE_HOURS: Figure = Figure::new(
     |s| {
         let Some((lead, hours)) = s
             .report()
-            .analyses.lead
+            .analyses
+            .lead
             .and_then(|lead| Some((lead, lead.engine_hours?)))
         else {
             return Explanation::none(
@@ -72,7 +73,11 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
     "min",
     0,
     |s| {
-        let minutes = s.report().analyses.lead.and_then(|lead| lead.minutes_to_target);
+        let minutes = s
+            .report()
+            .analyses
+            .lead
+            .and_then(|lead| lead.minutes_to_target);
         let Some(minutes) = minutes else {
             return Explanation::none(NOT_REACHED);
         };
@@ -83,7 +88,12 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
     },
 )
 .only(has_lead)
-.is(|s| s.report().analyses.lead.and_then(|lead| lead.minutes_to_target));
+.is(|s| {
+    s.report()
+        .analyses
+        .lead
+        .and_then(|lead| lead.minutes_to_target)
+});
 
 static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lead", "A", 0, |s| {
     let Some(lead) = s.report().analyses.lead else {

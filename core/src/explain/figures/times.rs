@@ -24,17 +24,32 @@ static MINUTES_TO_TARGET: Figure =
     .is(|s| s.report().analyses.run.minutes_to_target);
 
 static MINUTES_TO_80: Figure = Figure::new("run.minutes_to_80", "To 80 %", "min", 0, |s| {
-    reached(s, s.report().analyses.run.minutes_to_80, Term::Number(0.8), 80.0)
+    reached(
+        s,
+        s.report().analyses.run.minutes_to_80,
+        Term::Number(0.8),
+        80.0,
+    )
 })
 .is(|s| s.report().analyses.run.minutes_to_80);
 
 static MINUTES_TO_90: Figure = Figure::new("run.minutes_to_90", "To 90 %", "min", 0, |s| {
-    reached(s, s.report().analyses.run.minutes_to_90, Term::Number(0.9), 90.0)
+    reached(
+        s,
+        s.report().analyses.run.minutes_to_90,
+        Term::Number(0.9),
+        90.0,
+    )
 })
 .is(|s| s.report().analyses.run.minutes_to_90);
 
 static MINUTES_TO_100: Figure = Figure::new("run.minutes_to_100", "To 100 %", "min", 0, |s| {
-    reached(s, s.report().analyses.run.minutes_to_100, Term::Number(1.0), 100.0)
+    reached(
+        s,
+        s.report().analyses.run.minutes_to_100,
+        Term::Number(1.0),
+        100.0,
+    )
 })
 .is(|s| s.report().analyses.run.minutes_to_100);
 

@@ -1,0 +1,176 @@
+//! Finds what gets too hot.
+
+use crate::analysis::Analyses;
+use crate::analysis::{NEAR_K, Part, PartLimit, nearest, part_limits};
+use crate::boat::{Chemistry, Inputs, RegulatorKind, SensorPlace, WayKind, Worksheet};
+use crate::findings::heat::{
+    HeatFinding, HeatRemedy, PartTooHot, ROOM_C, SET_POINT_ROOM_K, Settled,
+};
+use crate::findings::verdict::hot_after_stop;
+use crate::findings::{Finding, add};
+use crate::simulation::Limit;
+
+/// A sensor on the case matters from this much below the winding's limit
+/// \[K\]. Own reasoning.
+const LAG_MATTERS_K: f64 = 15.0;
+
+/// Whether anything gets too hot.
+pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
+    let inputs = &sheet.inputs;
+    let limits = part_limits(inputs, report);
+    if inputs.reg.kind == RegulatorKind::Internal && inputs.on_house() {
+        unwatched(inputs, report, &limits, found);
+    }
+    for limit in limits.iter().filter(|limit| limit.margin_k() < 0.0) {
+        // What to do is said once for each alternator, with what is worst.
+        let own = limits
+            .iter()
+            .copied()
+            .filter(|one| one.second == limit.second);
+        let worst = nearest(&own.collect::<Vec<_>>());
+        too_hot(inputs, limit, worst == Some(*limit), found);
+    }
+    near_limit(inputs, &limits, found);
+    after_stop(inputs, report, found);
+    if inputs.reg.kind == RegulatorKind::External && inputs.reg.sensor == SensorPlace::Case {
+        case_sensor(inputs, report, found);
+    }
+}
+
+/// What to do about the heat of an alternator.
+fn remedy(inputs: &Inputs, limit: &PartLimit) -> HeatRemedy {
+    let second = inputs.as_second().filter(|_| limit.second);
+    let seen = second.unwrap_or(*inputs);
+    match (seen.reg.kind, seen.way.kind) {
+        (RegulatorKind::Internal, WayKind::Converter) if limit.second => {
+            HeatRemedy::CoolerAirOrLessLoad
+        }
+        (RegulatorKind::External, _) => HeatRemedy::SetRegulator,
+        (RegulatorKind::Internal, WayKind::Converter) => HeatRemedy::SetCharger,
+        (RegulatorKind::Internal, WayKind::Direct) => HeatRemedy::FitCurrentLimit,
+    }
+}
+
+/// An alternator straight on the house bank whose regulator does not limit its
+/// temperature.
+fn unwatched(inputs: &Inputs, report: &Analyses, limits: &[PartLimit], found: &mut Vec<Finding>) {
+    // Beside a DC-DC charger it is the second one that lies on the bank.
+    let second = report.machine.second;
+    let (is_second, alternator, hot, hot_a) = match (inputs.way.kind, second) {
+        (WayKind::Converter, Some(second)) => (true, &inputs.alt2, second.hot, second.hot_a),
+        _ => (false, &inputs.alt, report.machine.hot, report.machine.hot_a),
+    };
+    add(
+        found,
+        HeatFinding::NothingWatchesHeat {
+            second: is_second,
+            lithium: inputs.bank.chemistry == Chemistry::Lfp,
+            settled: hot.map(|hot| Settled {
+                winding_c: hot.winding_c,
+                case_c: hot.case_c,
+                hot_a,
+            }),
+            limit_c: Part::Winding.limit_c(alternator),
+            margin_k: nearest(limits).map_or(0.0, |limit| limit.margin_k()),
+        },
+    );
+}
+
+/// A part that passes its limit in the run, or would in a longer one.
+fn too_hot(inputs: &Inputs, limit: &PartLimit, worst: bool, found: &mut Vec<Finding>) {
+    let part = PartTooHot {
+        second: limit.second,
+        peak_c: limit.peak_c,
+        hottest_c: limit.hottest_c(),
+        limit_c: limit.limit_c,
+        remedy: worst.then(|| remedy(inputs, limit)),
+    };
+    add(
+        found,
+        match limit.part {
+            Part::Winding => HeatFinding::WindingTooHot(part),
+            Part::Rectifier => HeatFinding::RectifierTooHot(part),
+            Part::Case => HeatFinding::CaseTooHot(part),
+        },
+    );
+}
+
+/// The part that comes nearest to its limit without passing it.
+fn near_limit(inputs: &Inputs, limits: &[PartLimit], found: &mut Vec<Finding>) {
+    let Some(limit) = nearest(limits).filter(|limit| (0.0..NEAR_K).contains(&limit.margin_k()))
+    else {
+        return;
+    };
+    // The finding of the regulator's temperature limit says so itself.
+    if limit.part == Part::Case && set_point_high(inputs) {
+        return;
+    }
+    add(
+        found,
+        HeatFinding::NearLimit {
+            second: limit.second,
+            part: limit.part,
+            hottest_c: limit.hottest_c(),
+            limit_c: limit.limit_c,
+            remedy: remedy(inputs, &limit),
+        },
+    );
+}
+
+/// Whether the regulator's temperature limit for the case leaves it next to
+/// nothing.
+fn set_point_high(inputs: &Inputs) -> bool {
+    inputs.reg.kind == RegulatorKind::External
+        && inputs.reg.sensor == SensorPlace::Case
+        && inputs.reg.set_point_c > inputs.alt.case_limit_c - SET_POINT_ROOM_K
+}
+
+/// What a sensor on the case does not see, and how high it is set.
+fn case_sensor(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
+    let (peak, set_point_c) = (&report.run.peak, inputs.reg.set_point_c);
+    let shares = &report.run.limit_shares;
+    let held = shares.iter().any(|s| s.limit == Limit::Temperature);
+    let limit_c = inputs.alt.class.limit_c();
+    if held && peak.winding_c > set_point_c + 15.0 && peak.winding_c > limit_c - LAG_MATTERS_K {
+        add(
+            found,
+            HeatFinding::CaseSensorLags {
+                winding_c: peak.winding_c,
+                limit_c,
+                set_point_c,
+            },
+        );
+    }
+    if set_point_high(inputs) {
+        add(
+            found,
+            HeatFinding::SetPointHigh {
+                set_point_c,
+                limit_c: inputs.alt.case_limit_c,
+            },
+        );
+    }
+}
+
+/// The hour after stopping.
+fn after_stop(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
+    let (peak, soak) = (&report.run.peak, &report.run.soak);
+    if let Some((rectifier_c, limit_c)) = hot_after_stop(inputs, report) {
+        add(
+            found,
+            HeatFinding::SoakRectifier {
+                rectifier_c,
+                limit_c,
+            },
+        );
+    } else if soak.peak.air_c > peak.air_c + 10.0 && soak.peak.air_c > ROOM_C {
+        add(
+            found,
+            HeatFinding::SoakAir {
+                air_c: soak.peak.air_c,
+                after_min: soak.air_peak_min,
+                rise_k: soak.peak.air_c - peak.air_c,
+            },
+        );
+    }
+}

@@ -1,0 +1,189 @@
+//! Whether the electronics survive when the battery disconnects under load.
+
+use serde::Serialize;
+
+use crate::analysis::load_dump::{DumpReport, Exposure, LoadDump, Standing, VoltageRange};
+use crate::boat::{Inputs, RegulatorKind, Said, Worksheet};
+use crate::findings::{Code, Finding, Severity, add};
+use crate::physics::dump::TOUCH_V;
+
+/// What a load dump does to the electronics, and to what stands against it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum LoadDumpFinding {
+    /// Nothing is entered yet about protection.
+    DisconnectNotSaid {
+        /// Whether the worse spike is the second alternator's.
+        second: bool,
+        /// That spike.
+        spike: VoltageRange,
+        /// What electronics withstand for a moment \[V\].
+        withstand_v: f64,
+    },
+    /// What is entered leaves too much.
+    DisconnectUnguarded {
+        /// Whether the worse spike is the second alternator's.
+        second: bool,
+        /// What is left of it.
+        left: VoltageRange,
+        /// What electronics withstand for a moment \[V\].
+        withstand_v: f64,
+        /// Whether the regulator's field wire can be cut.
+        external_regulator: bool,
+    },
+    /// All depends on the charge-disable signal.
+    WarningAlone {
+        /// Whether it is the second alternator's.
+        second: bool,
+        /// The spike without the signal.
+        spike: VoltageRange,
+    },
+    /// A switch in the output lead can cut the load off.
+    SwitchInLead {
+        /// What that leaves; none where no alternator is led through it.
+        left: Option<VoltageRange>,
+    },
+    /// The charge voltage is one that must not be touched.
+    TouchVoltage {
+        /// Charge voltage \[V\].
+        charge_v: f64,
+    },
+    /// The surge suppressor conducts at the charge voltage.
+    ClampTooLow {
+        /// Its voltage \[V\].
+        clamp_v: f64,
+        /// Charge voltage \[V\].
+        charge_v: f64,
+    },
+    /// The surge suppressor takes less than the spike has.
+    ClampTooSmall {
+        /// What it takes at once \[J\].
+        clamp_j: f64,
+        /// What it would have to take \[J\].
+        needs_j: f64,
+    },
+}
+
+impl LoadDumpFinding {
+    pub(super) const fn severity(&self) -> Severity {
+        match self {
+            LoadDumpFinding::DisconnectNotSaid { .. } | LoadDumpFinding::WarningAlone { .. } => {
+                Severity::Note
+            }
+            LoadDumpFinding::DisconnectUnguarded { .. }
+            | LoadDumpFinding::SwitchInLead { .. }
+            | LoadDumpFinding::TouchVoltage { .. }
+            | LoadDumpFinding::ClampTooLow { .. }
+            | LoadDumpFinding::ClampTooSmall { .. } => Severity::Fix,
+        }
+    }
+
+    pub(super) const fn code(&self) -> Code {
+        match self {
+            LoadDumpFinding::DisconnectNotSaid { .. } => Code::DisconnectNotSaid,
+            LoadDumpFinding::DisconnectUnguarded { .. } => Code::DisconnectUnguarded,
+            LoadDumpFinding::WarningAlone { .. } => Code::WarningAlone,
+            LoadDumpFinding::SwitchInLead { .. } => Code::SwitchInLead,
+            LoadDumpFinding::TouchVoltage { .. } => Code::TouchVoltage,
+            LoadDumpFinding::ClampTooLow { .. } => Code::ClampTooLow,
+            LoadDumpFinding::ClampTooSmall { .. } => Code::ClampTooSmall,
+        }
+    }
+}
+
+/// Whether the electronics survive when the battery disconnects under load.
+pub(super) fn load_dump_findings(sheet: &Worksheet, all: &LoadDump, found: &mut Vec<Finding>) {
+    let inputs = &sheet.inputs;
+    unprotected(inputs, all, found);
+    if let Some(machine) = all.machines.iter().find(|machine| warned_alone(machine)) {
+        add(
+            found,
+            LoadDumpFinding::WarningAlone {
+                second: machine.second,
+                spike: machine.highest_peak(),
+            },
+        );
+    }
+    if inputs.guard.switch == Said::Yes {
+        let left = all
+            .machines
+            .iter()
+            .filter_map(|machine| Some((machine, machine.switch_left_v()?)))
+            .reduce(|one, other| if other.1 > one.1 { other } else { one })
+            .map(|(machine, left_v)| machine.left_range(left_v));
+        add(found, LoadDumpFinding::SwitchInLead { left });
+    }
+    let charge_v = inputs.held_v();
+    if charge_v > TOUCH_V {
+        add(found, LoadDumpFinding::TouchVoltage { charge_v });
+    }
+    clamp(inputs, all, found);
+}
+
+/// One finding for both alternators: of the one with the higher spike.
+fn unprotected(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
+    let worst = all
+        .machines
+        .iter()
+        .filter_map(|machine| Some((machine, machine.bank_left_v()?)))
+        .filter(|(machine, left_v)| machine.too_much(*left_v))
+        .reduce(|one, other| {
+            if other.0.peak_v() > one.0.peak_v() {
+                other
+            } else {
+                one
+            }
+        });
+    let Some((machine, left_v)) = worst else {
+        return;
+    };
+    let (second, withstand_v) = (machine.second, machine.bear_v);
+    let finding = if all.answered {
+        LoadDumpFinding::DisconnectUnguarded {
+            second,
+            left: machine.left_range(left_v),
+            withstand_v,
+            external_regulator: inputs.reg.kind == RegulatorKind::External,
+        }
+    } else {
+        LoadDumpFinding::DisconnectNotSaid {
+            second,
+            spike: machine.highest_peak(),
+            withstand_v,
+        }
+    };
+    add(found, finding);
+}
+
+/// Whether all depends on the charge-disable signal, and something does.
+fn warned_alone(machine: &DumpReport) -> bool {
+    let there = |key: &str| {
+        machine
+            .mitigations
+            .iter()
+            .any(|mitigation| mitigation.key == key && mitigation.standing == Standing::Present)
+    };
+    there("warning") && !there("clamp") && !there("lead") && machine.too_much(machine.peak_v())
+}
+
+/// Whether the surge suppressor that is entered lasts.
+fn clamp(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
+    let Some(clamp_v) = inputs.clamp_v() else {
+        return;
+    };
+    let (mut needs_j, mut charge_v) = (0.0_f64, inputs.held_v());
+    for machine in &all.machines {
+        if machine.exposure == Exposure::StartBattery {
+            continue;
+        }
+        for dump in [&machine.charging, &machine.top] {
+            needs_j = needs_j.max(dump.clamp_j);
+            charge_v = charge_v.max(dump.volts);
+        }
+    }
+    if clamp_v <= charge_v {
+        add(found, LoadDumpFinding::ClampTooLow { clamp_v, charge_v });
+    } else if let Some(clamp_j) = inputs.guard.clamp_j.filter(|clamp_j| *clamp_j < needs_j) {
+        add(found, LoadDumpFinding::ClampTooSmall { clamp_j, needs_j });
+    }
+}

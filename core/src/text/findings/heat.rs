@@ -1,0 +1,178 @@
+//! What is said of heat.
+
+use crate::analysis::{NEAR_K, Part};
+use crate::findings::heat::{ROOM_C, SET_POINT_ROOM_K};
+use crate::findings::{HeatFinding, HeatRemedy, PartTooHot, Settled, Severity};
+use crate::text::words;
+use crate::units::Reader;
+use crate::units::quantity::{amperes, celsius, kelvin, minutes};
+
+/// How far below the case's limit its temperature limit is usually set \[K\];
+/// common practice, no source.
+const USUAL_ROOM_K: f64 = 20.0;
+
+pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
+    let show = |quantity| reader.show(quantity);
+    match finding {
+        HeatFinding::NothingWatchesHeat {
+            second,
+            lithium,
+            settled,
+            limit_c,
+            ..
+        } => {
+            let takes = if *lithium {
+                " A lithium bank takes all it gives for most of the run."
+            } else {
+                ""
+            };
+            let does = if finding.severity() == Severity::Note {
+                "That leaves enough for a hot day; look again when bank, engine speed or loads change."
+            } else {
+                "Put an external regulator with a temperature sensor, or a DC-DC charger, between the two."
+            };
+            format!(
+                "Nothing limits the temperature of the {}.{takes} {} {does}",
+                words::alternator(*second),
+                settles(settled.as_ref(), *limit_c, reader)
+            )
+        }
+        HeatFinding::WindingTooHot(too_hot) => part_too_hot(Part::Winding, too_hot, reader),
+        HeatFinding::RectifierTooHot(too_hot) => part_too_hot(Part::Rectifier, too_hot, reader),
+        HeatFinding::CaseTooHot(too_hot) => part_too_hot(Part::Case, too_hot, reader),
+        HeatFinding::NearLimit {
+            second,
+            part,
+            hottest_c,
+            limit_c,
+            remedy,
+        } => format!(
+            "The {}'s {} gets to {}; {} is {}. Less than {} is left, which a warmer day or a dusty fan uses up. {}",
+            words::alternator(*second),
+            words::part(*part),
+            show(celsius(*hottest_c)),
+            show(celsius(*limit_c)),
+            words::limited_by(*part),
+            show(kelvin(NEAR_K)),
+            to_do(*remedy)
+        ),
+        HeatFinding::CaseSensorLags {
+            winding_c,
+            limit_c,
+            set_point_c,
+        } => format!(
+            "The winding reaches {} before the temperature sensor on the case has felt the {} that the regulator holds; the winding's limit is {}. Put the sensor on the stator, set a lower temperature limit, or use a soft start.",
+            show(celsius(*winding_c)),
+            show(celsius(*set_point_c)),
+            show(celsius(*limit_c))
+        ),
+        HeatFinding::SetPointHigh {
+            set_point_c,
+            limit_c,
+        } if set_point_c >= limit_c => format!(
+            "The regulator holds a temperature limit of {}, and the case withstands {}. Set it lower; about {} below what the case withstands is common practice.",
+            show(celsius(*set_point_c)),
+            show(celsius(*limit_c)),
+            show(kelvin(USUAL_ROOM_K))
+        ),
+        HeatFinding::SetPointHigh {
+            set_point_c,
+            limit_c,
+        } => format!(
+            "A temperature limit of {} in the regulator leaves less than {} to the {} that the case withstands; about {} is common practice. Set it lower.",
+            show(celsius(*set_point_c)),
+            show(kelvin(SET_POINT_ROOM_K)),
+            show(celsius(*limit_c)),
+            show(kelvin(USUAL_ROOM_K))
+        ),
+        HeatFinding::SoakRectifier {
+            rectifier_c,
+            limit_c,
+        } => format!(
+            "After you stop the engine and the fan stands still, the rectifier plate climbs to {}; {} is {}. Let the engine idle for a few minutes without charging first, and leave the blower on.",
+            show(celsius(*rectifier_c)),
+            show(celsius(*limit_c)),
+            words::limited_by(Part::Rectifier)
+        ),
+        HeatFinding::SoakAir {
+            air_c,
+            after_min,
+            rise_k,
+        } => format!(
+            "After you stop the engine, it heats its space to {} within {}, {} more than while it ran. Most equipment is made for {}: leave the blower running for half an hour, or move what is sensitive elsewhere.",
+            show(celsius(*air_c)),
+            show(minutes(*after_min)),
+            show(kelvin(*rise_k)),
+            show(celsius(ROOM_C))
+        ),
+    }
+}
+
+/// Where an alternator that nothing limits ends up.
+fn settles(settled: Option<&Settled>, limit_c: f64, reader: &Reader) -> String {
+    let show = |quantity| reader.show(quantity);
+    let Some(settled) = settled else {
+        return "It never settles: each degree makes more heat than it carries away.".to_string();
+    };
+    let (winding, gives) = (celsius(settled.winding_c), amperes(settled.hot_a));
+    if settled.winding_c > limit_c {
+        format!(
+            "Its winding settles at {}, above the {} of its insulation class, giving {}.",
+            show(winding),
+            show(celsius(limit_c)),
+            show(gives)
+        )
+    } else {
+        format!(
+            "Its winding settles at {} and its case at {}, giving {}.",
+            show(winding),
+            show(celsius(settled.case_c)),
+            show(gives)
+        )
+    }
+}
+
+fn part_too_hot(part: Part, too_hot: &PartTooHot, reader: &Reader) -> String {
+    let in_this_run = too_hot.in_this_run();
+    let reached_c = if in_this_run {
+        too_hot.peak_c
+    } else {
+        too_hot.hottest_c
+    };
+    let whole = |celsius_c| reader.number(celsius(celsius_c));
+    // A tenth where whole degrees would say that it is at its limit.
+    let decimals = usize::from(whole(reached_c) == whole(too_hot.limit_c));
+    let show = |celsius_c| reader.show(celsius(celsius_c).to(decimals));
+    let reaches = if in_this_run {
+        format!("reaches {} in this run", show(reached_c))
+    } else {
+        format!("would settle at {} in a longer run", show(reached_c))
+    };
+    let remedy = match too_hot.remedy {
+        Some(remedy) => format!(" {}", to_do(remedy)),
+        None => String::new(),
+    };
+    format!(
+        "The {}'s {} {reaches}; {} is {}.{remedy}",
+        words::alternator(too_hot.second),
+        words::part(part),
+        show(too_hot.limit_c),
+        words::limited_by(part)
+    )
+}
+
+/// What to do about the heat of an alternator.
+const fn to_do(remedy: HeatRemedy) -> &'static str {
+    match remedy {
+        HeatRemedy::CoolerAirOrLessLoad => "Bring it more and cooler air, or take load off it.",
+        HeatRemedy::SetRegulator => {
+            "Lower the temperature limit or the current cap of its regulator, or bring the alternator more and cooler air."
+        }
+        HeatRemedy::SetCharger => {
+            "Set the DC-DC charger's output lower, or bring the alternator more and cooler air."
+        }
+        HeatRemedy::FitCurrentLimit => {
+            "Bring the alternator more and cooler air, or limit its current: with a DC-DC charger, or an external regulator with a temperature sensor."
+        }
+    }
+}

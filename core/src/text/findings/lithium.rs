@@ -1,0 +1,89 @@
+//! What is said of a lithium bank.
+
+use crate::findings::LithiumFinding;
+use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
+use crate::text::findings::management::less_voltage;
+use crate::units::Reader;
+use crate::units::quantity::{Quantity, QuantityKind, amperes, celsius, volts};
+
+/// Where a cold bank may take its full current again \[°C\].
+const WARM_C: f64 = 10.0;
+/// Above this a hot bank may take less \[°C\].
+const HOT_C: f64 = 50.0;
+/// Above this it may take nothing \[°C\].
+const HOTTEST_C: f64 = 60.0;
+
+pub(super) fn sentence(finding: &LithiumFinding, reader: &Reader) -> String {
+    let show = |quantity| reader.show(quantity);
+    match finding {
+        LithiumFinding::LithiumCompensated {
+            compensation_mv,
+            moves_v,
+        } => {
+            let compensation = Quantity::new(*compensation_mv, QuantityKind::Compensation).to(1);
+            let moves = volts(*moves_v).to(2);
+            // At 25 °C it moves nothing yet.
+            let now = if reader.number(moves) == reader.number(volts(0.0).to(2)) {
+                String::new()
+            } else {
+                format!(", now by {}", show(moves))
+            };
+            format!(
+                "Temperature compensation of {} a cell moves the charge voltage with every degree{now}. It is meant for lead: switch it off for lithium.",
+                show(compensation)
+            )
+        }
+        LithiumFinding::LithiumFrozen { bank_c, coldest_c } => format!(
+            "The bank is at {} and cannot be charged: lithium iron phosphate must get no current below {}, as that damages its cells for good. Warm it first.",
+            show(celsius(*bank_c)),
+            show(celsius(*coldest_c))
+        ),
+        LithiumFinding::LithiumTooHot { bank_c } => format!(
+            "The bank is at {} and cannot be charged: lithium iron phosphate must get no current above {}. Let it cool, better below {}.",
+            show(celsius(*bank_c)),
+            show(celsius(HOTTEST_C)),
+            show(celsius(HOT_C))
+        ),
+        LithiumFinding::LithiumCold { bank_c, limit_a } => format!(
+            "At {} the bank may take no more than {}, until its cells are at {}.",
+            show(celsius(*bank_c)),
+            show(amperes(*limit_a)),
+            show(celsius(WARM_C))
+        ),
+        LithiumFinding::LithiumHot { bank_c, limit_a } => format!(
+            "The bank is at {}: above {} it may take no more than {}, above {} nothing, and it ages fast. Bring it air.",
+            show(celsius(*bank_c)),
+            show(celsius(HOT_C)),
+            show(amperes(*limit_a)),
+            show(celsius(HOTTEST_C))
+        ),
+        LithiumFinding::LithiumOvervoltage { charge_v, remedy } => format!(
+            "The bank is charged to {}, more than {} a cell. As it fills, the battery management system disconnects it with the alternator charging. {}",
+            show(volts(*charge_v)),
+            show(volts(LFP_MOST_V)),
+            less_voltage(*remedy, reader)
+        ),
+        LithiumFinding::ChargeVoltageNoRoom {
+            regulator,
+            charge_v,
+            cell_v,
+            opens_v,
+            set_v,
+        } => {
+            let what = if *regulator {
+                "voltage the regulator holds"
+            } else {
+                "charge voltage"
+            };
+            format!(
+                "The {what}, {}, is {} a cell. The battery management system opens at {} a cell ({}): one cell a little ahead of the others, or a regulator's ripple, and it disconnects the bank under load. Set {} ({} a cell); the bank gets as full.",
+                show(volts(*charge_v)),
+                show(volts(*cell_v).to(2)),
+                show(volts(LFP_MOST_V)),
+                show(volts(*opens_v)),
+                show(volts(*set_v)),
+                show(volts(LFP_CHARGE_V))
+            )
+        }
+    }
+}

@@ -1,0 +1,50 @@
+//! Findings as sentences: what is wrong with figures, why it matters, and what
+//! to do. One file for each subject, as in `findings`.
+
+mod belt;
+mod cable;
+mod charge;
+mod day;
+mod engine;
+mod heat;
+mod inputs;
+mod lead;
+mod lithium;
+mod load_dump;
+mod management;
+mod speed;
+mod voltage;
+
+#[cfg(test)]
+mod tests;
+
+use crate::findings::Finding;
+use crate::units::Reader;
+
+/// A finding in a sentence or a few, with its figures as the reader wants them.
+pub fn sentence(finding: &Finding, reader: &Reader) -> String {
+    match finding {
+        Finding::Management(finding) => management::sentence(finding, reader),
+        Finding::Voltage(finding) => voltage::sentence(finding, reader),
+        Finding::Inputs(finding) => inputs::sentence(finding, reader),
+        Finding::Heat(finding) => heat::sentence(finding, reader),
+        Finding::Speed(finding) => speed::sentence(finding, reader),
+        Finding::Day(finding) => day::sentence(finding, reader),
+        Finding::Charge(finding) => charge::sentence(finding, reader),
+        Finding::Lithium(finding) => lithium::sentence(finding, reader),
+        Finding::Lead(finding) => lead::sentence(finding, reader),
+        Finding::Engine(finding) => engine::sentence(finding, reader),
+        Finding::Belt(finding) => belt::sentence(finding, reader),
+        Finding::LoadDump(finding) => load_dump::sentence(finding, reader),
+        Finding::Cable(finding) => cable::sentence(finding, reader),
+    }
+}
+
+/// Several findings, one after the other.
+pub fn sentences(findings: &[Finding], reader: &Reader) -> String {
+    let all: Vec<String> = findings
+        .iter()
+        .map(|finding| sentence(finding, reader))
+        .collect();
+    all.join(" ")
+}

@@ -1,0 +1,25 @@
+//! The questions that are still open.
+
+use crate::findings::OpenQuestion;
+use crate::text::words;
+use crate::units::Reader;
+use crate::units::quantity::{amperes, kilowatts_of};
+
+/// The question, and what is known without the answer.
+pub fn question(question: &OpenQuestion, reader: &Reader) -> String {
+    match *question {
+        OpenQuestion::Belt {
+            second,
+            shaft_w,
+            amperes: alternator_a,
+            v_belts,
+            ribs,
+        } => format!(
+            "Which belt turns the {}? It has to carry up to {} for {}. {}",
+            words::alternator(second),
+            reader.show(kilowatts_of(shaft_w)),
+            reader.show(amperes(alternator_a)),
+            words::belt_asked(v_belts, ribs)
+        ),
+    }
+}

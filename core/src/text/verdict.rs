@@ -1,0 +1,85 @@
+//! The verdict as one sentence.
+
+use crate::findings::Verdict;
+use crate::simulation::management::OpeningCause;
+use crate::text::words;
+use crate::units::Reader;
+use crate::units::quantity::{celsius, minutes, seconds};
+
+/// The verdict as one sentence, with its figures as the reader wants them.
+pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
+    let show = |quantity| reader.show(quantity);
+    match *verdict {
+        Verdict::NotRun => "The engine is not run for charging.".to_string(),
+        Verdict::NotCharged => "The alternator gives the bank nothing.".to_string(),
+        Verdict::WrongVoltage { second } => format!(
+            "The {} is of another voltage than its battery: do not connect it.",
+            words::alternator(second)
+        ),
+        Verdict::BatteryDisconnects {
+            cause,
+            after_s,
+            load_lost,
+        } => {
+            let under_load = if load_lost { " under load" } else { "" };
+            format!(
+                "The battery disconnects{under_load} after {}: {}.",
+                show(seconds(after_s)),
+                disconnects_because(cause)
+            )
+        }
+        Verdict::Overheats {
+            second,
+            part,
+            after_min,
+            celsius: hottest_c,
+            limit_c,
+        } => {
+            let (name, part) = (words::alternator(second), words::part(part));
+            let limit = show(celsius(limit_c));
+            match after_min {
+                Some(after_min) => format!(
+                    "The {name} overheats in {}: the {part} passes {limit}.",
+                    show(minutes(after_min.max(1.0)))
+                ),
+                None => format!(
+                    "The {name} overheats in a longer run: the {part} settles at {}, above its limit of {limit}.",
+                    show(celsius(hottest_c))
+                ),
+            }
+        }
+        Verdict::NeverSettles => "The alternator overheats: each degree makes more heat than it carries away, so it never settles.".to_string(),
+        Verdict::HotAfterStop {
+            celsius: hottest_c,
+            limit_c,
+        } => format!(
+            "The alternator stays within its limits while it runs; after stopping, its rectifier plate climbs to {}, above its limit of {}.",
+            show(celsius(hottest_c)),
+            show(celsius(limit_c))
+        ),
+        Verdict::RunsHot {
+            second,
+            part,
+            celsius: hottest_c,
+            limit_c,
+        } => format!(
+            "The {} runs hot: the {} gets to {}, and its limit is {}.",
+            words::alternator(second),
+            words::part(part),
+            show(celsius(hottest_c)),
+            show(celsius(limit_c))
+        ),
+        Verdict::HeldByRegulator => "Held back by its regulator: it survives.".to_string(),
+        Verdict::Survives => "The alternator stays within its limits.".to_string(),
+    }
+}
+
+/// Why the battery disconnects.
+const fn disconnects_because(cause: OpeningCause) -> &'static str {
+    match cause {
+        OpeningCause::OverCurrent => "more current flows than it may take",
+        OpeningCause::OverVoltage => "its cells are charged too high",
+        OpeningCause::Cold => "its cells are too cold",
+        OpeningCause::Hot => "its cells are too hot",
+    }
+}
