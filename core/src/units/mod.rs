@@ -2,9 +2,13 @@
 //! other one is for showing and typing.
 
 mod format;
+pub mod quantity;
+mod reader;
 
 pub(crate) use format::{after, amperes, degrees, down, tenths, volts};
 pub use format::{brief_clock, clock};
+pub use quantity::{Decimals, Quantity, QuantityKind};
+pub use reader::Reader;
 
 /// A unit with its symbol and, where sailors use two, the other one.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -85,6 +89,8 @@ pub const PIECE: &UnitOfMeasure = &plain("").by(1.0);
 pub const PERCENT: &UnitOfMeasure = &plain("%").by(1.0);
 /// Ampere.
 pub const AMPERE: &UnitOfMeasure = &plain("A");
+/// Kiloampere.
+pub const KILOAMPERE: &UnitOfMeasure = &plain("kA");
 /// Ampere hour.
 pub const AMPERE_HOUR: &UnitOfMeasure = &plain("A·h");
 /// Volt.
@@ -97,10 +103,14 @@ pub const HOUR: &UnitOfMeasure = &plain("h").by(0.5);
 pub const SECOND: &UnitOfMeasure = &plain("s");
 /// Kilowatt.
 pub const KILOWATT: &UnitOfMeasure = &plain("kW");
+/// Kilowatt hour.
+pub const KILOWATT_HOUR: &UnitOfMeasure = &plain("kW·h");
 /// Minute.
 pub const MINUTE: &UnitOfMeasure = &plain("min").by(1.0);
 /// Rpm.
 pub const RPM: &UnitOfMeasure = &plain("rpm");
+/// Ohm.
+pub const OHM: &UnitOfMeasure = &plain("Ω");
 /// Milliohm.
 pub const MILLIOHM: &UnitOfMeasure = &plain("mΩ");
 /// Millivolt per cell kelvin.
