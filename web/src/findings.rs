@@ -2,6 +2,8 @@
 
 use ampwright_core::findings::{Finding, OpenQuestion};
 use ampwright_core::guidance::CAUTIONS;
+use ampwright_core::text::cautions;
+use ampwright_core::units::Reader;
 
 use crate::paper::{Section, Text, written};
 use crate::words::escape;
@@ -69,7 +71,11 @@ pub fn item(finding: &Finding) -> String {
 pub const CAUTIONS_LIST: Section = Section::still(|| {
     let mut text = r#"<section class="cautions" aria-labelledby="cautions-title"><h2 id="cautions-title">Cautions</h2><dl>"#.to_string();
     for caution in CAUTIONS {
-        text += &format!("<dt>{}</dt><dd>{}</dd>", caution.about, caution.text);
+        text += &format!(
+            "<dt>{}</dt><dd>{}</dd>",
+            cautions::about(caution.code),
+            cautions::sentence(caution.code, &Reader::METRIC)
+        );
     }
     text + "</dl></section>"
 });

@@ -18,8 +18,10 @@ pub const SECTION: Section = Section::still(|| {
 #[cfg(test)]
 mod tests {
     use ampwright_core::boat::demo;
+    use ampwright_core::exchange::{commissioning_json, settings_json};
     use ampwright_core::guidance::{commissioning, settings};
     use ampwright_core::text::glossary::GLOSSARY;
+    use ampwright_core::units::Reader;
     use ampwright_core::{Worksheet, report};
 
     /// Everything the page says but the glossary, small letters only.
@@ -33,8 +35,9 @@ mod tests {
             said += &format!("{:?}", report.analyses.cables);
             said += &format!("{:?}", report.analyses.belts);
             said += &format!("{:?}", report.analyses.load_dump);
-            said += &format!("{:?}", settings(&sheet, &report));
-            said += &format!("{:?}", commissioning(&sheet, &report));
+            let reader = &Reader::METRIC;
+            said += &settings_json(&settings(&sheet, &report), reader).to_string();
+            said += &commissioning_json(&commissioning(&sheet, &report), reader).to_string();
             said += &format!("{:?}", report.findings);
         }
         said.to_lowercase()

@@ -5,4 +5,7 @@
 //! A sentence is made of quantities, each shown by the
 //! [`Reader`](crate::units::Reader): nobody has to search a text for figures.
 
+pub mod cautions;
+pub mod commissioning;
 pub mod glossary;
+pub mod settings;

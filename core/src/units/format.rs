@@ -47,12 +47,6 @@ pub(crate) fn degrees(celsius: f64) -> String {
     format!("{minus}{:.0}", whole.abs())
 }
 
-/// To a tenth, whole where it is: "1.5", "4".
-pub(crate) fn tenths(figure: f64) -> String {
-    let text = format!("{figure:.1}");
-    text.strip_suffix(".0").unwrap_or(&text).to_string()
-}
-
 /// Amperes, whole ones from 10 A, never more than they are: "46 A".
 pub(crate) fn amperes(a: f64) -> String {
     if a > 0.0 && down(a) <= 0.0 {

@@ -14,6 +14,8 @@ mod table;
 use ampwright_core::boat::SectionId;
 use ampwright_core::guidance::{CautionTopic, cautions_at};
 use ampwright_core::schema::Place;
+use ampwright_core::text::cautions;
+use ampwright_core::units::Reader;
 use ampwright_core::{Report, Worksheet};
 use leptos::web_sys::HtmlInputElement;
 use wasm_bindgen::JsCast;
@@ -165,7 +167,11 @@ pub const SECTION: Section = Section {
 /// boat.
 pub fn caution(sheet: &Worksheet, place: CautionTopic) -> String {
     match cautions_at(&sheet.inputs, place).next() {
-        Some(caution) => format!("<b>{}.</b> {}", caution.about, caution.text),
+        Some(caution) => format!(
+            "<b>{}.</b> {}",
+            cautions::about(caution.code),
+            cautions::sentence(caution.code, &Reader::METRIC)
+        ),
         None => String::new(),
     }
 }

@@ -7,8 +7,10 @@ use ampwright_core::decision::goal_search::Search;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
 use ampwright_core::exchange::forum_text;
 use ampwright_core::exchange::to_link;
+use ampwright_core::exchange::{commissioning_json, settings_json};
 use ampwright_core::findings::Severity;
-use ampwright_core::guidance::commissioning::{Form, Stage, form};
+use ampwright_core::guidance::commissioning::{Form, form};
+use ampwright_core::units::Reader;
 use ampwright_core::{Report, working};
 use serde::Serialize;
 
@@ -104,20 +106,22 @@ pub fn load_dump(sheet: &Worksheet) -> Result<(), Error> {
 
 pub fn settings(sheet: &Worksheet) -> Result<(), Error> {
     let report = ampwright_core::report(sheet);
-    print_json(&ampwright_core::guidance::settings(sheet, &report))
+    let settings = ampwright_core::guidance::settings(sheet, &report);
+    print_json(&settings_json(&settings, &Reader::METRIC))
 }
 
 /// The commissioning list and the sheet for the readings.
 #[derive(Serialize)]
 struct Commissioning {
-    stages: Vec<Stage>,
+    stages: serde_json::Value,
     form: Form,
 }
 
 pub fn commissioning(sheet: &Worksheet) -> Result<(), Error> {
     let report = ampwright_core::report(sheet);
+    let stages = ampwright_core::guidance::commissioning(sheet, &report);
     print_json(&Commissioning {
-        stages: ampwright_core::guidance::commissioning(sheet, &report),
+        stages: commissioning_json(&stages, &Reader::METRIC),
         form: form(sheet, &report),
     })
 }
