@@ -58,7 +58,7 @@ pub fn told(sheet: &Worksheet, report: &Report) -> String {
     format!("<p class=told id=first-count>{done} of {all} done</p>{text}")
 }
 
-/// The sheet for the readings: empty cells, what is reckoned small in them.
+/// The sheet for the readings: empty cells, what is calculated small in them.
 fn readings(form: &Form) -> String {
     let mut text = format!(
         "<table class=form id=first-form><caption>Readings of the hot run, engine held at {} rpm</caption><thead><tr>",
@@ -74,21 +74,21 @@ fn readings(form: &Form) -> String {
         text += "<tr><th scope=row>";
         text += &figure(row.minute, 0);
         text += "</th>";
-        let reckoned = [
+        let calculated = [
             (row.alternator_a, 0),
             (row.case_c, 0),
             (row.air_c, 0),
             (None, 0),
             (row.volts, 1),
         ];
-        for (reckoned, decimals) in reckoned {
+        for (figure_of, decimals) in calculated {
             text += "<td>";
-            if let Some(reckoned) = reckoned {
-                text += &figure(reckoned, decimals);
+            if let Some(value) = figure_of {
+                text += &figure(value, decimals);
             }
             text += "</td>";
         }
         text += "</tr>";
     }
-    text + "</tbody></table><p class=margin>The small figures are what the worksheet reckons; write yours beside them.</p><p class=buttons><button type=button class=plain id=to-trial data-click=to-trial>Type the readings into the sea trial</button></p>"
+    text + "</tbody></table><p class=margin>The small figures are calculated; write yours beside them.</p><p class=buttons><button type=button class=plain id=to-trial data-click=to-trial>Type the readings into the sea trial</button></p>"
 }

@@ -61,7 +61,7 @@ pub(super) fn sentence(figure: &StepFigure, reader: &Reader) -> String {
         ),
         StepFigure::EngineSpeed { engine } => format!("{} of the engine.", show(engine)),
         StepFigure::LugAboveCable { most } => {
-            format!("None more than {} above its own cable.", show(most))
+            format!("Each no more than {} above its own cable.", show(most))
         }
         StepFigure::PlateAfterStop { plate } => format!(
             "The plate is expected to reach {} after stopping.",

@@ -69,3 +69,39 @@ pub(in crate::text) const fn sensor_on(part: Part) -> &'static str {
 pub(super) fn rate(rate: Quantity, reader: &Reader) -> String {
     format!("{} A for each A·h", reader.number(rate))
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::guidance::settings::SettingValue;
+    use crate::text::settings::words::{cell_step, limit};
+    use crate::units::Reader;
+    use crate::units::quantity::{amperes, celsius};
+
+    #[test]
+    fn a_limit_is_never_rounded_up() {
+        let show = |a| limit(amperes(a), &Reader::METRIC);
+        assert_eq!(
+            [0.0, 0.04, 0.38, 9.97, 10.0, 99.9].map(show),
+            ["0.0 A", "less than 0.1 A", "0.3 A", "9.9 A", "10 A", "99 A"]
+        );
+        let comma = Reader::METRIC.with_decimal_comma(true);
+        assert_eq!(limit(amperes(9.97), &comma), "9,9 A");
+    }
+
+    #[test]
+    fn a_step_of_the_table_in_the_readers_degrees() {
+        let step = SettingValue::CellStep {
+            from: Some(celsius(5.0)),
+            to: Some(celsius(10.0)),
+            most: Some(amperes(80.0)),
+        };
+        assert_eq!(cell_step(&step, &Reader::METRIC), "5 to 10 °C 80 A");
+        assert_eq!(cell_step(&step, &Reader::US), "41 to 50 °F 80 A");
+        let frost = SettingValue::CellStep {
+            from: None,
+            to: Some(celsius(0.0)),
+            most: None,
+        };
+        assert_eq!(cell_step(&frost, &Reader::METRIC), "below 0 °C none");
+    }
+}
