@@ -88,7 +88,12 @@ pub(super) fn sentence(figure: &StepFigure, reader: &Reader) -> String {
             warning,
             loads_off,
             off,
-        } => format!("{}, {}, {}.", show(warning), show(loads_off), show(off)),
+        } => format!(
+            "Warning {}, loads off {}, last step {}.",
+            show(warning),
+            show(loads_off),
+            show(off)
+        ),
         StepFigure::HoldsHot { hot } => format!(
             "Within a tenth of then; {} is what it should hold hot.",
             show(hot)

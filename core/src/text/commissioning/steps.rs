@@ -111,7 +111,9 @@ pub const fn instruction(code: StepCode) -> &'static str {
         StepCode::OpenStill => {
             "Engine, panels and charger off: open the contactor by hand. Note what goes dark; navigation lights, radio and bilge pumps need another supply."
         }
-        StepCode::LowOrder => "Read back the low-voltage steps; hear the low alarm once.",
+        StepCode::LowOrder => {
+            "Read back the low-voltage steps; let the low-voltage alarm sound once."
+        }
         StepCode::MonthBelt => {
             "Tighten the belts again; black dust, glaze or a warm smell means slip or a pulley out of line."
         }

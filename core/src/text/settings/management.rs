@@ -57,7 +57,7 @@ pub(super) fn low_voltage(reason: &LowVoltageReason, reader: &Reader) -> String 
             under_load,
             load,
         } => format!(
-            "At {} charge it rests at {}, and stands at {} under the usual {}.",
+            "At {} state of charge it rests at {}, and stands at {} under the usual {}.",
             show(soc),
             show(rest),
             show(under_load),
