@@ -1,5 +1,7 @@
 //! What the alternator breathes, what its regulator feels, what the engine burns.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::boat::Boat;
 
 #[test]
@@ -137,16 +139,30 @@ fn transistors_in_place_of_diodes() {
 #[test]
 fn sheet_of_an_ordinary_boat() {
     Boat::new("settings").check(|says| {
-        says.setting_between("charge", "voltage", 13.8, 14.2);
-        says.setting_says("charge", "equalising", &["none", "never"]);
-        says.setting_says("charge", "temperature", &["0 °C"]);
-        says.setting_between("management", "high_1_warning", 14.3, 14.4);
-        says.setting_between("management", "high_2_field_off", 14.4, 14.55);
-        says.setting_between("management", "high_3_contactor", 14.5, 14.6);
+        says.setting_between(GroupCode::Charge, SettingCode::Voltage, 13.8, 14.2);
+        says.setting_says(
+            GroupCode::Charge,
+            SettingCode::Equalising,
+            &["none", "never"],
+        );
+        says.setting_says(GroupCode::Charge, SettingCode::Temperature, &["0 °C"]);
+        says.setting_between(GroupCode::Management, SettingCode::HighWarning, 14.3, 14.4);
+        says.setting_between(
+            GroupCode::Management,
+            SettingCode::HighChargingOff,
+            14.4,
+            14.55,
+        );
+        says.setting_between(
+            GroupCode::Management,
+            SettingCode::HighContactor,
+            14.5,
+            14.6,
+        );
         // 2.8 V a cell is 11.2, 3.1 is 12.4.
-        says.setting_between("management", "low_3_contactor", 10.0, 11.6);
-        says.setting_between("management", "low_1_warning", 12.0, 12.8);
+        says.setting_between(GroupCode::Management, SettingCode::LowContactor, 10.0, 11.6);
+        says.setting_between(GroupCode::Management, SettingCode::LowWarning, 12.0, 12.8);
         // What it holds hot and a margin, not what stands on it.
-        says.setting_between("regulator", "current_cap", 35.0, 90.0);
+        says.setting_between(GroupCode::Regulator, SettingCode::CurrentCap, 35.0, 90.0);
     });
 }

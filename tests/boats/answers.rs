@@ -14,8 +14,7 @@ use ampwright_core::decision::arrangements::Comparison;
 use ampwright_core::decision::goal_search::{Found, Search};
 use ampwright_core::findings::{Code, Finding, Severity};
 use ampwright_core::guidance::settings;
-use ampwright_core::guidance::settings::Line;
-use ampwright_core::guidance::settings::Settings;
+use ampwright_core::guidance::settings::{GroupCode, Setting, SettingCode, Settings};
 use ampwright_core::units::Reader;
 use ampwright_core::{Report, Worksheet, report, text};
 use serde::Serialize;
@@ -134,11 +133,9 @@ impl Answers {
         )
     }
 
-    /// One line of the settings sheet.
-    pub fn setting(&self, group: &str, line: &str) -> Option<&Line> {
-        let groups = &self.settings().groups;
-        let group = groups.iter().find(|g| g.key == group)?;
-        group.lines.iter().find(|l| l.key == line)
+    /// One setting of the settings sheet.
+    pub fn setting(&self, group: GroupCode, code: SettingCode) -> Option<&Setting> {
+        self.settings().setting(group, code)
     }
 
     /// The number an input stands for.

@@ -4,6 +4,8 @@
 //! continuous charge): none below 0 °C, 0.1 C to 5, 0.2 C to 10, the bank's own
 //! limit to 50, 0.1 C to 60, none above.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::answers::Weight;
 use crate::boat::Boat;
 
@@ -22,7 +24,12 @@ fn frozen_lithium() {
             says.verdict_contains(&["cannot", "can not", "must not"]);
             says.verdict_lacks("more than a day");
             // The sheet is for a season: no permanent current of nothing.
-            says.setting_between("management", "charge_current", 1.0, 201.0);
+            says.setting_between(
+                GroupCode::Management,
+                SettingCode::ChargeCurrent,
+                1.0,
+                201.0,
+            );
         });
 }
 

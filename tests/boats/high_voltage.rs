@@ -1,5 +1,7 @@
 //! 24 and 48 V.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::boat::Boat;
 
 /// A 24 V boat with an alternator of its own voltage.
@@ -36,8 +38,13 @@ fn ordinary_24_v() {
         says.hot_share_between(38.0, 66.0);
         says.hours_between(1.2, 2.2);
         says.short_circuit_ka_between(8.7, 9.5);
-        says.setting_between("charge", "voltage", 27.6, 28.4);
-        says.setting_between("management", "high_3_contactor", 28.4, 29.2);
+        says.setting_between(GroupCode::Charge, SettingCode::Voltage, 27.6, 28.4);
+        says.setting_between(
+            GroupCode::Management,
+            SettingCode::HighContactor,
+            28.4,
+            29.2,
+        );
         says.must_not_find("alternator_voltage_assumed");
         says.no_danger();
     });
@@ -83,8 +90,13 @@ fn ordinary_48_v() {
     // and what 48 V gear withstands for long, 70 V for a moment (ISO 21780,
     // from memory). Short circuit: 53.6 to 55.2 V behind 0.3 × 4 / 300 = 4 mΩ.
     v48("48 V, 300 A·h, 100 A").check(|says| {
-        says.setting_between("charge", "voltage", 55.2, 56.8);
-        says.setting_between("management", "high_3_contactor", 56.8, 58.4);
+        says.setting_between(GroupCode::Charge, SettingCode::Voltage, 55.2, 56.8);
+        says.setting_between(
+            GroupCode::Management,
+            SettingCode::HighContactor,
+            56.8,
+            58.4,
+        );
         says.short_circuit_ka_between(13.0, 14.2);
         let bear_v = says.disconnect().machines.first().map(|m| m.bear_v);
         says.some_between("V that 48 V electronics withstand", bear_v, 58.0, 75.0);
@@ -155,8 +167,8 @@ fn agm_at_24_v() {
     v24("24 V AGM")
         .choose("bank_chemistry", "agm")
         .check(|says| {
-            says.setting_between("charge", "voltage", 28.4, 29.4);
-            says.setting_between("charge", "float", 26.4, 27.6);
+            says.setting_between(GroupCode::Charge, SettingCode::Voltage, 28.4, 29.4);
+            says.setting_between(GroupCode::Charge, SettingCode::Float, 26.4, 27.6);
             says.no_danger();
             says.hours_between(1.5, 4.5);
         });

@@ -4,6 +4,8 @@
 //! ampere-hour flooded and gel, 0.3 to 0.4 AGM; the last tenth takes hours. Of
 //! the ampere-hours put in 85 to 95 % come out (common practice, no source).
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::boat::Boat;
 
 fn lead(name: &'static str, chemistry: &str, capacity_ah: f64) -> Boat {
@@ -42,8 +44,8 @@ fn agm_with_an_external_regulator() {
         .check(|says| {
             says.hours_between(1.8, 3.8);
             says.no_danger();
-            says.setting_between("charge", "voltage", 14.2, 14.7);
-            says.setting_between("charge", "float", 13.2, 13.8);
+            says.setting_between(GroupCode::Charge, SettingCode::Voltage, 14.2, 14.7);
+            says.setting_between(GroupCode::Charge, SettingCode::Float, 13.2, 13.8);
             // The built-in rule of the year keeps it above its window.
             says.year_never_short();
             let below = says.year().months.iter().map(|m| m.days_below).max();
@@ -72,7 +74,7 @@ fn gel_in_the_heat_compensated() {
         .set("bank_temperature_c", 45.0)
         .check(|says| {
             says.must_not_find("lead_overvoltage");
-            says.setting_between("charge", "voltage", 14.0, 14.3);
+            says.setting_between(GroupCode::Charge, SettingCode::Voltage, 14.0, 14.3);
             says.no_danger();
         });
 }
@@ -196,11 +198,11 @@ fn too_few_volts() {
 fn equalising_is_for_flooded_cells() {
     lead("flooded", "flooded", 400.0).check(|says| {
         // 2.55 to 2.7 V a cell, common practice.
-        says.setting_between("charge", "equalising", 15.0, 16.2);
+        says.setting_between(GroupCode::Charge, SettingCode::Equalising, 15.0, 16.2);
     });
     lead("gel", "gel", 400.0).check(|says| {
-        let line = says.setting("charge", "equalising");
-        says.holds(line.is_none_or(|line| line.number.is_none()), || {
+        let line = says.setting(GroupCode::Charge, SettingCode::Equalising);
+        says.holds(line.is_none_or(|line| line.number().is_none()), || {
             format!("gel is to be equalised: {line:?}")
         });
     });

@@ -5,6 +5,8 @@
 //! cold. Hot it holds 40 to 65 % of that, 35 to 60 A (common practice, no
 //! source). A day that closes puts back what it uses: hours = A·h / A.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::boat::Boat;
 
 #[test]
@@ -107,8 +109,13 @@ fn charged_to_3_65_v_a_cell() {
             says.fix("charge_voltage_no_room");
             says.finding_says("charge_voltage_no_room", &["14.2"]);
             says.must_not_find("lithium_overvoltage");
-            says.setting_between("management", "high_3_contactor", 14.4, 14.6);
-            says.setting_between("charge", "voltage", 13.8, 14.2);
+            says.setting_between(
+                GroupCode::Management,
+                SettingCode::HighContactor,
+                14.4,
+                14.6,
+            );
+            says.setting_between(GroupCode::Charge, SettingCode::Voltage, 13.8, 14.2);
         });
 }
 
@@ -118,7 +125,12 @@ fn charged_to_3_75_v_a_cell() {
         .set("bank_charge_v", 15.0)
         .check(|says| {
             says.danger("lithium_overvoltage");
-            says.setting_between("management", "high_3_contactor", 14.4, 14.6);
+            says.setting_between(
+                GroupCode::Management,
+                SettingCode::HighContactor,
+                14.4,
+                14.6,
+            );
         });
 }
 
@@ -144,7 +156,12 @@ fn charged_to_13_8_v() {
             says.no_danger();
             says.must_not_find("charge_voltage_no_room");
             says.hours_between(2.0, 3.6);
-            says.setting_between("management", "high_3_contactor", 14.0, 14.6);
+            says.setting_between(
+                GroupCode::Management,
+                SettingCode::HighContactor,
+                14.0,
+                14.6,
+            );
         });
 }
 

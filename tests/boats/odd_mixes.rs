@@ -1,5 +1,7 @@
 //! Arrangements, rules and figures that few boats have together.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::boat::Boat;
 
 /// Findings that say the alternator gets too hot.
@@ -154,7 +156,7 @@ fn the_house_keeps_the_start_battery() {
         .check(|says| {
             says.hours_between(2.1, 4.2);
             says.no_danger();
-            says.setting_between("converter", "start_voltage", 13.6, 14.8);
+            says.setting_between(GroupCode::Converter, SettingCode::StartVoltage, 13.6, 14.8);
         });
 }
 
@@ -173,10 +175,14 @@ fn a_48_v_house_keeps_a_12_v_start_battery() {
             // 60 A rated: 53 to 56 cold, 21 to 37 hot: 40 A·h in 1.1 to 1.95 h.
             says.hours_between(1.05, 2.1);
             says.must_not_find("alternator_voltage_mismatch");
-            says.setting_between("start_battery", "most", 14.0, 14.9);
-            says.setting_between("converter", "start_voltage", 13.6, 14.8);
+            says.setting_between(GroupCode::StartBattery, SettingCode::Most, 14.0, 14.9);
+            says.setting_between(GroupCode::Converter, SettingCode::StartVoltage, 13.6, 14.8);
             // Banks of 48 V and 12 V are never joined.
-            says.setting_says("start_battery", "parallel", &["never", "none"]);
+            says.setting_says(
+                GroupCode::StartBattery,
+                SettingCode::Parallel,
+                &["never", "none"],
+            );
         });
 }
 

@@ -1,5 +1,7 @@
 //! Shore power, solar, and lists of loads.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::boat::Boat;
 
 #[test]
@@ -40,7 +42,7 @@ fn a_shore_charger_beyond_the_banks_limit() {
         .set("reg_current_cap_a", 50.0)
         .set("shore_charger_a", 100.0)
         .check(|says| {
-            says.setting_between("shore_charger", "current", 45.0, 52.0);
+            says.setting_between(GroupCode::ShoreCharger, SettingCode::Current, 45.0, 52.0);
             says.must_not_find("management_opens");
         });
 }
@@ -133,7 +135,7 @@ fn sun_by_day_use_by_night_through_a_small_bank() {
         .check(|says| {
             says.between("A·h left", says.report.analyses.energy.rest_ah, 19.0, 21.0);
             says.danger("management_opens");
-            says.setting_between("regulator", "current_cap", 30.0, 50.0);
+            says.setting_between(GroupCode::Regulator, SettingCode::CurrentCap, 30.0, 50.0);
         });
 }
 

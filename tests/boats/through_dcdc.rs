@@ -4,6 +4,8 @@
 //! battery is I × V_house / (efficiency × V_start), engine services on top.
 //! 40 A at 13.5 V through 91 %: 40 × 13.5 / (0.91 × 14) = 42.4 A, and 5 A.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::boat::Boat;
 
 fn stock(name: &'static str) -> Boat {
@@ -91,7 +93,7 @@ fn charger_beyond_what_the_bank_takes() {
         .set("daily_use_ah", 40.0)
         .check(|says| {
             says.must_find_one_of(&["management_opens", "bank_limit_binds"]);
-            says.setting_between("converter", "current", 45.0, 52.0);
+            says.setting_between(GroupCode::Converter, SettingCode::Current, 45.0, 52.0);
         });
 }
 
@@ -110,8 +112,13 @@ fn from_12_v_to_24_v() {
             says.must_not_find("alternator_voltage_mismatch");
             says.must_not_find("alternator_voltage_assumed");
             // 2 × 14.2 V; 8 cells × 3.65 V.
-            says.setting_between("charge", "voltage", 27.6, 28.4);
-            says.setting_between("management", "high_3_contactor", 28.4, 29.2);
+            says.setting_between(GroupCode::Charge, SettingCode::Voltage, 27.6, 28.4);
+            says.setting_between(
+                GroupCode::Management,
+                SettingCode::HighContactor,
+                28.4,
+                29.2,
+            );
             says.no_danger();
         });
 }

@@ -1,5 +1,7 @@
 //! A second alternator: for the start battery, or beside the first one.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::boat::Boat;
 
 fn with_second(name: &'static str, role: &str) -> Boat {
@@ -65,7 +67,7 @@ fn two_caps_add_up() {
         .set("bank_charge_limit_a", 100.0)
         .check(|says| {
             says.danger("management_opens");
-            says.setting_between("regulator", "current_cap", 40.0, 53.0);
+            says.setting_between(GroupCode::Regulator, SettingCode::CurrentCap, 40.0, 53.0);
         });
 }
 
@@ -88,7 +90,7 @@ fn a_24_v_engine_with_a_12_v_house() {
         .set("way_start_v", 28.0)
         .check(|says| {
             says.must_not_find("alternator_voltage_mismatch");
-            says.setting_between("start_battery", "most", 28.0, 29.7);
+            says.setting_between(GroupCode::StartBattery, SettingCode::Most, 28.0, 29.7);
             says.no_danger();
         });
 }

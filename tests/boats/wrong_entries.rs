@@ -1,5 +1,7 @@
 //! Entries that are wrong, or do not go together: the answer says so.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::answers::Weight;
 use crate::boat::Boat;
 
@@ -22,7 +24,7 @@ fn a_12_v_charge_voltage_on_24_v() {
         .check(|says| {
             says.danger("cannot_be_charged");
             says.cannot_charge();
-            says.setting_between("charge", "voltage", 27.6, 28.4);
+            says.setting_between(GroupCode::Charge, SettingCode::Voltage, 27.6, 28.4);
         });
 }
 
@@ -33,7 +35,7 @@ fn a_24_v_charge_voltage_on_12_v_of_lead() {
         .set("bank_charge_v", 28.8)
         .check(|says| {
             says.danger("lead_overvoltage");
-            says.setting_between("charge", "voltage", 14.2, 14.9);
+            says.setting_between(GroupCode::Charge, SettingCode::Voltage, 14.2, 14.9);
         });
 }
 
@@ -71,7 +73,7 @@ fn set_point_too_near_the_limit() {
         .set("reg_set_point_c", 118.0)
         .check(|says| {
             says.fix_or_danger("set_point_high");
-            says.setting_between("regulator", "set_point", 60.0, 112.0);
+            says.setting_between(GroupCode::Regulator, SettingCode::SetPoint, 60.0, 112.0);
         });
 }
 
@@ -110,7 +112,7 @@ fn lock_out_of_a_12_v_system_in_a_24_v_one() {
         .choose("way_kind", "converter")
         .choose("alt_nominal_v", "24")
         .set("way_start_v", 28.0)
-        .check(|says| says.setting_between("converter", "lockout", 25.4, 27.6));
+        .check(|says| says.setting_between(GroupCode::Converter, SettingCode::Lockout, 25.4, 27.6));
 }
 
 #[test]

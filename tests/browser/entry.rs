@@ -2,8 +2,8 @@
 
 use std::time::Duration;
 
-use ampwright_core::boat::{Key, LoadRow, typical_loads};
-use ampwright_core::schema::{Section as _, Value};
+use ampwright_core::boat::{Key, LoadRow, Section as _, typical_loads};
+use ampwright_core::schema::Value;
 use ampwright_tests::driver::{Screen, keys};
 
 use crate::desk::Desk;

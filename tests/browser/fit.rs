@@ -3,7 +3,6 @@
 
 use crate::desk::Desk;
 use ampwright_core::analysis::cable::Cables;
-use ampwright_core::analysis::{cable, load_dump};
 use ampwright_core::boat::{Key, Worksheet};
 use ampwright_core::report;
 use ampwright_core::schema::Value;

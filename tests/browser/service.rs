@@ -6,6 +6,8 @@ use ampwright_core::boat::{Key, Worksheet};
 use ampwright_core::guidance::settings;
 use ampwright_core::report;
 use ampwright_core::schema::Value;
+use ampwright_core::text::settings as text;
+use ampwright_core::units::Reader;
 use ampwright_tests::driver::Screen;
 
 /// What the page prints is not sent to a printer here.
@@ -51,9 +53,9 @@ fn settings_follow_an_input_and_print_alone() {
     sheet.state(key, Value::Number(333.0)).unwrap();
     desk.fill("#ask-bank_capacity_ah", "333");
     for group in settings(&sheet, &report(&sheet)).groups {
-        for line in group.lines {
-            let value = line.value.as_str();
-            desk.browser.wait_text("#settings-table", value).unwrap();
+        for setting in &group.settings {
+            let value = text::value(setting, &Reader::METRIC);
+            desk.browser.wait_text("#settings-table", &value).unwrap();
         }
     }
     desk.browser.wait_script(FITS).unwrap();

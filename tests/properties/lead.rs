@@ -5,6 +5,7 @@ use ampwright_core::boat::{Chemistry, Worksheet};
 use ampwright_core::exchange::{open_link, read_json};
 use ampwright_core::findings::{Finding, Severity};
 use ampwright_core::guidance::settings;
+use ampwright_core::guidance::settings::{GroupCode, SettingCode, SettingValue};
 use ampwright_core::physics::battery::{AGM, FLOODED, GEL, lead_freezes_c};
 use ampwright_core::report;
 use proptest::prelude::*;
@@ -189,16 +190,22 @@ fn upkeep() {
     ] {
         let sheet = opened(&format!("v=2&bank_chemistry={kind}&end"));
         let set = settings(&sheet, &report(&sheet));
-        let lines: Vec<_> = set.groups.iter().flat_map(|group| &group.lines).collect();
+        let lines: Vec<_> = set
+            .groups
+            .iter()
+            .flat_map(|group| &group.settings)
+            .collect();
         let equalising = lines
             .iter()
-            .find(|line| line.key == "equalising")
+            .find(|line| line.code == SettingCode::Equalising)
             .expect("said");
-        assert_eq!(equalising.value != "none", equalised, "{kind}");
-        let weekly = lines.iter().any(|line| line.key == "full_charge");
+        assert_eq!(equalising.value != SettingValue::Off, equalised, "{kind}");
+        let weekly = lines
+            .iter()
+            .any(|line| line.code == SettingCode::FullCharge);
         assert_eq!(weekly, kind != "lfp", "{kind}");
         assert_eq!(
-            lines.iter().any(|line| line.key == "water"),
+            lines.iter().any(|line| line.code == SettingCode::Water),
             water,
             "{kind}"
         );
@@ -211,15 +218,11 @@ fn upkeep() {
 fn steps_under_load() {
     let sheet = opened("v=2&bank_chemistry=flooded&bank_nominal_v=24&bank_capacity_ah=300&end");
     let set = settings(&sheet, &report(&sheet));
-    let group = set
-        .groups
-        .iter()
-        .find(|group| group.key == "low_volts")
-        .expect("one");
+    let group = set.group(GroupCode::LowVolts).expect("one");
     let volts: Vec<_> = group
-        .lines
+        .settings
         .iter()
-        .map(|line| line.number.expect("volts"))
+        .map(|setting| setting.number().expect("volts"))
         .collect();
     assert!(volts[0] <= 24.5 - 5.0 * 0.0153, "{volts:?}");
     assert!(volts[1] <= 24.5 - 50.0 * 0.0153, "{volts:?}");

@@ -7,24 +7,21 @@ use ampwright_core::boat::{
     Chemistry, Inputs, Key, RegulatorKind, SecondRole, SensorPlace, Worksheet,
 };
 use ampwright_core::decision::calibration;
-use ampwright_core::exchange::{read_json, to_json};
-use ampwright_core::guidance::commissioning::{COLUMNS, all_ids, form};
-use ampwright_core::guidance::settings::{Line, Settings, Source};
-use ampwright_core::guidance::{CAUTIONS, CautionTopic, cautions, cautions_at};
+use ampwright_core::exchange::{open_link, read_json, to_json};
+use ampwright_core::guidance::commissioning::{COLUMNS, StepCode, all_ids, form};
+use ampwright_core::guidance::settings::{GroupCode, Setting, SettingCode, Settings, Source};
+use ampwright_core::guidance::{CAUTIONS, CautionCode, CautionTopic, cautions, cautions_at};
 use ampwright_core::guidance::{commissioning, settings};
 use ampwright_core::report;
 use ampwright_core::report::Report;
+use ampwright_core::text;
+use ampwright_core::units::Reader;
 use proptest::prelude::*;
 
 use crate::draw::{any_sheet, normal_boat};
 
-fn line<'a>(set: &'a Settings, group: &str, key: &str) -> Option<&'a Line> {
-    let group = set.groups.iter().find(|found| found.key == group)?;
-    group.lines.iter().find(|found| found.key == key)
-}
-
-fn number(set: &Settings, group: &str, key: &str) -> Option<f64> {
-    line(set, group, key)?.number
+fn number(set: &Settings, group: GroupCode, code: SettingCode) -> Option<f64> {
+    set.setting(group, code)?.number()
 }
 
 fn in_words(text: &str) -> Result<(), TestCaseError> {
@@ -34,6 +31,9 @@ fn in_words(text: &str) -> Result<(), TestCaseError> {
     }
     Ok(())
 }
+
+/// The groups of the two alternators' regulators.
+const REGULATORS: [GroupCode; 2] = [GroupCode::Regulator, GroupCode::Second];
 
 fn limits(inputs: &Inputs) -> [f64; 2] {
     [&inputs.alt, &inputs.alt2].map(|machine| match inputs.reg.sensor {
@@ -46,9 +46,9 @@ fn limits(inputs: &Inputs) -> [f64; 2] {
 /// Nothing is set beyond what it protects.
 fn within_limits(inputs: &Inputs, set: &Settings) -> Result<(), TestCaseError> {
     let blocks = inputs.bank.nominal_v.blocks();
-    let charge_v = number(set, "charge", "voltage").expect("a voltage");
+    let charge_v = number(set, GroupCode::Charge, SettingCode::Voltage).expect("a voltage");
     // A voltage below the bank's float is another system's figure and is not passed on.
-    let float_v = number(set, "charge", "float").expect("a float");
+    let float_v = number(set, GroupCode::Charge, SettingCode::Float).expect("a float");
     let of_this_bank = inputs.charge_v() >= float_v;
     prop_assert!(
         charge_v <= inputs.charge_v() || !of_this_bank,
@@ -58,43 +58,64 @@ fn within_limits(inputs: &Inputs, set: &Settings) -> Result<(), TestCaseError> {
     prop_assert!(float_v <= charge_v);
     if inputs.bank.chemistry == Chemistry::Lfp {
         prop_assert!(charge_v <= 14.2 * blocks + 1e-9);
-        prop_assert_eq!(number(set, "charge", "compensation"), Some(0.0));
-        let step = |key: &str| number(set, "management", key).expect("a step");
-        let high = ["high_1_warning", "high_2_field_off", "high_3_contactor"].map(step);
-        let low = ["low_3_contactor", "low_2_loads_off", "low_1_warning"].map(step);
+        prop_assert_eq!(
+            number(set, GroupCode::Charge, SettingCode::Compensation),
+            Some(0.0)
+        );
+        let step = |code| number(set, GroupCode::Management, code).expect("a step");
+        let high = [
+            SettingCode::HighWarning,
+            SettingCode::HighChargingOff,
+            SettingCode::HighContactor,
+        ]
+        .map(step);
+        let low = [
+            SettingCode::LowContactor,
+            SettingCode::LowLoadsOff,
+            SettingCode::LowWarning,
+        ]
+        .map(step);
         prop_assert!(charge_v < high[0] && high[0] < high[1] && high[1] < high[2]);
         prop_assert!(low[0] < low[1] && low[1] < low[2]);
     }
     // A sheet holds for a season: cold mornings have their own lines.
     let limit_a = inputs.own_charge_limit_a();
-    let straight_a: f64 = [("regulator", "profile"), ("second", "others")]
-        .iter()
-        .filter(|(group, house)| line(set, group, house).is_some())
-        .filter_map(|(group, _)| number(set, group, "current_cap"))
-        .sum();
-    let converter_a = line(set, "converter", "profile")
-        .and_then(|_| number(set, "converter", "current"))
+    let straight_a: f64 = [
+        (GroupCode::Regulator, SettingCode::Profile),
+        (GroupCode::Second, SettingCode::Others),
+    ]
+    .into_iter()
+    .filter(|(group, house)| set.setting(*group, *house).is_some())
+    .filter_map(|(group, _)| number(set, group, SettingCode::CurrentCap))
+    .sum();
+    let converter_a = set
+        .setting(GroupCode::Converter, SettingCode::Profile)
+        .and_then(|_| number(set, GroupCode::Converter, SettingCode::Current))
         .unwrap_or(0.0);
     prop_assert!(
         straight_a + converter_a <= limit_a + 1e-9,
         "{straight_a} + {converter_a} of {limit_a}"
     );
-    if let Some(charger_a) = number(set, "shore_charger", "current") {
+    if let Some(charger_a) = number(set, GroupCode::ShoreCharger, SettingCode::Current) {
         prop_assert!(charger_a <= limit_a.min(inputs.shore.charger_a));
     }
-    for (group, limit_c) in ["regulator", "second"].into_iter().zip(limits(inputs)) {
-        if let Some(set_c) = number(set, group, "set_point") {
+    for (group, limit_c) in REGULATORS.into_iter().zip(limits(inputs)) {
+        if let Some(set_c) = number(set, group, SettingCode::SetPoint) {
             prop_assert!(set_c <= limit_c - 5.0, "{set_c} of {limit_c}");
         }
     }
     if let Some(stated_a) = inputs.reg.current_cap_a {
-        for group in ["regulator", "second"] {
-            prop_assert!(number(set, group, "current_cap").is_none_or(|a| a <= stated_a));
+        for group in REGULATORS {
+            prop_assert!(number(set, group, SettingCode::CurrentCap).is_none_or(|a| a <= stated_a));
         }
     }
-    if line(set, "converter", "profile").is_some() {
-        let lockout_v = number(set, "converter", "lockout").expect("a lock-out");
-        let again_v = number(set, "converter", "again").expect("a restart");
+    if set
+        .setting(GroupCode::Converter, SettingCode::Profile)
+        .is_some()
+    {
+        let lockout_v =
+            number(set, GroupCode::Converter, SettingCode::Lockout).expect("a lock-out");
+        let again_v = number(set, GroupCode::Converter, SettingCode::Again).expect("a restart");
         prop_assert!(lockout_v < again_v && again_v < inputs.way.start_v);
     }
     Ok(())
@@ -105,60 +126,79 @@ fn only_devices_there_are(inputs: &Inputs, set: &Settings) -> Result<(), TestCas
     let engine = inputs.engine_charges();
     let external = inputs.reg.kind == RegulatorKind::External;
     let lithium = inputs.bank.chemistry == Chemistry::Lfp;
-    for (key, expected) in [
-        ("charge", true),
-        ("regulator", engine && external),
-        ("built_in", engine && !external),
-        ("second", engine && inputs.two.role != SecondRole::None),
-        ("management", lithium),
-        ("low_volts", !lithium),
-        ("shore_charger", inputs.shore.charger_a > 0.0),
-        ("start_battery", true),
+    for (code, expected) in [
+        (GroupCode::Charge, true),
+        (GroupCode::Regulator, engine && external),
+        (GroupCode::BuiltIn, engine && !external),
+        (
+            GroupCode::Second,
+            engine && inputs.two.role != SecondRole::None,
+        ),
+        (GroupCode::Management, lithium),
+        (GroupCode::LowVolts, !lithium),
+        (GroupCode::ShoreCharger, inputs.shore.charger_a > 0.0),
+        (GroupCode::StartBattery, true),
     ] {
-        let found = set.groups.iter().filter(|group| group.key == key).count();
-        prop_assert_eq!(found, usize::from(expected), "{}", key);
+        let found = set.groups.iter().filter(|group| group.code() == code);
+        prop_assert_eq!(found.count(), usize::from(expected), "{}", code.name());
     }
     Ok(())
 }
 
 /// Lines of an A4 page in small print: 45 letters of a value beside 70 of a reason.
-fn printed_lines(set: &Settings) -> usize {
-    let of = |line: &Line| {
-        let value = line.value.chars().count().div_ceil(45);
-        let what = line.what.chars().count().div_ceil(32);
-        value.max(what).max(line.why.chars().count().div_ceil(70))
-    };
-    let lines = set.groups.iter().flat_map(|group| &group.lines);
-    set.groups.len() + lines.map(of).sum::<usize>()
+fn printed_lines(group: GroupCode, setting: &Setting) -> usize {
+    let [label, value, reason] = said(group, setting).map(|said| said.chars().count());
+    let columns = [label.div_ceil(32), value.div_ceil(45), reason.div_ceil(70)];
+    columns.into_iter().max().unwrap_or(0)
+}
+
+/// Label, value and reason of a setting.
+fn said(group: GroupCode, setting: &Setting) -> [String; 3] {
+    let reader = &Reader::METRIC;
+    [
+        text::settings::label(group, setting, reader),
+        text::settings::value(setting, reader),
+        text::settings::reason(&setting.reason, reader),
+    ]
 }
 
 fn sound(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
     let set = settings(sheet, report);
     let mut names = BTreeSet::new();
+    let mut lines = set.groups.len();
     for group in &set.groups {
-        in_words(group.title)?;
-        for line in &group.lines {
-            prop_assert!(names.insert((group.key, line.key)), "twice {}", line.key);
-            in_words(&line.what)?;
-            in_words(&line.value)?;
-            in_words(&line.why)?;
-            prop_assert!(line.number.is_none_or(f64::is_finite), "{}", line.key);
-            if let Source::Worksheet(name) = line.from {
+        let of = group.code();
+        in_words(text::settings::title(group.device))?;
+        for setting in &group.settings {
+            let code = setting.code;
+            prop_assert!(names.insert((of, code)), "twice {}", code.name());
+            for said in said(of, setting) {
+                in_words(&said)?;
+            }
+            lines += printed_lines(of, setting);
+            let number = setting.number();
+            prop_assert!(number.is_none_or(f64::is_finite), "{}", code.name());
+            if let Source::Worksheet(name) = setting.from {
                 prop_assert!(Key::named(name).is_some(), "{name}");
             }
         }
     }
-    prop_assert!(printed_lines(&set) <= 80, "{} lines", printed_lines(&set));
+    prop_assert!(lines <= 80, "{} lines", lines);
     within_limits(&sheet.inputs, &set)?;
     only_devices_there_are(&sheet.inputs, &set)?;
     let mut ids = BTreeSet::new();
     for stage in commissioning(sheet, report) {
         prop_assert!(!stage.steps.is_empty());
         for step in &stage.steps {
-            prop_assert!(ids.insert(step.id), "twice {}", step.id);
-            prop_assert_eq!(step.done, sheet.is_done(step.id));
-            in_words(&step.text)?;
-            step.stop.as_deref().map_or(Ok(()), in_words)?;
+            let id = step.code.name();
+            prop_assert!(ids.insert(id), "twice {}", id);
+            prop_assert_eq!(step.done, sheet.is_done(id));
+            prop_assert_eq!(step.code.stage(), stage.code);
+            let reader = &Reader::METRIC;
+            in_words(&text::commissioning::text(step, reader))?;
+            if let Some(stop) = &step.stop {
+                in_words(&text::commissioning::stop(stop, reader))?;
+            }
         }
     }
     Ok(())
@@ -211,6 +251,77 @@ fn every_place_has_a_caution() {
             CAUTIONS.iter().any(|caution| caution.place == place),
             "{place:?}"
         );
+    }
+}
+
+#[test]
+fn every_caution_stands_in_the_list_once() {
+    for code in CautionCode::ALL {
+        let found = CAUTIONS.iter().filter(|caution| caution.code == *code);
+        assert_eq!(found.count(), 1, "{}", code.name());
+        in_words(&text::cautions::sentence(*code, &Reader::US)).expect("in words");
+    }
+}
+
+/// Every stage, step, setting and group has a name of its own and is found by it.
+#[test]
+fn names_are_their_own() {
+    for code in GroupCode::ALL {
+        assert_eq!(GroupCode::named(code.name()), Some(*code));
+    }
+    for code in SettingCode::ALL {
+        assert_eq!(SettingCode::named(code.name()), Some(*code));
+    }
+    for code in StepCode::ALL {
+        assert_eq!(StepCode::named(code.name()), Some(*code));
+    }
+}
+
+/// Whoever wants °F finds no °C on the sheet, and no decimal point who wants a comma.
+#[test]
+fn a_reader_gets_his_units_and_decimals() {
+    let reader = &Reader::US.with_decimal_comma(true);
+    for link in [
+        "v=2&end",
+        "v=2&bank_chemistry=flooded&reg_kind=internal&shore_charger_a=40&end",
+        "v=2&way_kind=converter&end",
+    ] {
+        let sheet = open_link(link).expect("a link").sheet;
+        let report = report(&sheet);
+        let mut all = Vec::new();
+        for group in settings(&sheet, &report).groups {
+            let of = group.code();
+            all.extend(group.settings.iter().flat_map(|setting| {
+                let label = text::settings::label(of, setting, reader);
+                let value = text::settings::value(setting, reader);
+                [
+                    label,
+                    value,
+                    text::settings::reason(&setting.reason, reader),
+                ]
+            }));
+        }
+        for stage in commissioning(&sheet, &report) {
+            for step in &stage.steps {
+                all.push(text::commissioning::text(step, reader));
+                all.extend(
+                    step.stop
+                        .iter()
+                        .map(|stop| text::commissioning::stop(stop, reader)),
+                );
+            }
+        }
+        for said in all {
+            let kelvin = said
+                .split(' ')
+                .any(|word| word.trim_end_matches(['.', ',', ';']) == "K");
+            assert!(!said.contains("°C") && !kelvin, "{said}");
+            let digits: Vec<char> = said.chars().collect();
+            let point = digits.windows(3).any(|three| {
+                three[0].is_ascii_digit() && three[1] == '.' && three[2].is_ascii_digit()
+            });
+            assert!(!point, "{said}");
+        }
     }
 }
 

@@ -5,12 +5,21 @@
 use ampwright_core::boat::{Chemistry, RegulatorKind, Worksheet};
 use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Code, Severity};
-use ampwright_core::guidance::settings::{Line, Settings};
+use ampwright_core::guidance::settings::{GroupCode, Setting, SettingCode, SettingValue, Settings};
 use ampwright_core::guidance::{commissioning, settings};
 use ampwright_core::report;
+use ampwright_core::text;
+use ampwright_core::units::{QuantityKind, Reader};
 use proptest::prelude::*;
 
 use crate::draw::{any_sheet, normal_boat};
+
+/// Settings of a current.
+const CURRENTS: [SettingCode; 3] = [
+    SettingCode::Current,
+    SettingCode::CurrentCap,
+    SettingCode::ChargeCurrent,
+];
 
 fn opened(inputs: &str) -> Worksheet {
     let opened = open_link(&format!("v=2&{inputs}&end")).expect("a link");
@@ -23,33 +32,30 @@ fn set(inputs: &str) -> Settings {
     settings(&sheet, &report(&sheet))
 }
 
-fn line<'a>(set: &'a Settings, group: &str, key: &str) -> Option<&'a Line> {
-    let group = set.groups.iter().find(|found| found.key == group)?;
-    group.lines.iter().find(|found| found.key == key)
-}
-
-fn number(set: &Settings, group: &str, key: &str) -> f64 {
-    line(set, group, key)
-        .and_then(|line| line.number)
-        .unwrap_or_else(|| panic!("{group} {key}"))
+fn number(set: &Settings, group: GroupCode, code: SettingCode) -> f64 {
+    set.setting(group, code)
+        .and_then(Setting::number)
+        .unwrap_or_else(|| panic!("{} {}", group.name(), code.name()))
 }
 
 /// No setting of a current is nothing: that would be one cold morning's.
 fn no_current_of_nothing(sheet: &Worksheet, set: &Settings) -> Result<(), TestCaseError> {
     for group in &set.groups {
-        for line in &group.lines {
-            let nothing = line.value == "0 A" || line.value.starts_with("0.0 A");
-            prop_assert!(!nothing, "{} {}: {}", group.key, line.key, line.value);
-            if line.key == "current_cap" || line.key == "current" {
-                prop_assert!(line.number.is_none_or(|a| a > 0.0), "{}", line.key);
-            }
+        for setting in &group.settings {
+            let current = setting
+                .figure()
+                .filter(|figure| figure.kind == QuantityKind::Current);
+            prop_assert!(current.is_none_or(|a| a.value > 0.0), "{:?}", setting);
+            let value = text::settings::value(setting, &Reader::METRIC);
+            let nothing = value == "0 A" || value.starts_with("0.0 A");
+            prop_assert!(!nothing, "{:?}: {}", setting.code, value);
         }
     }
     for step in commissioning(sheet, &report(sheet))
         .iter()
         .flat_map(|stage| &stage.steps)
     {
-        let text = step.text.to_lowercase();
+        let text = text::commissioning::text(step, &Reader::METRIC).to_lowercase();
         prop_assert!(!text.contains("no more than 0.0 a"), "{text}");
     }
     Ok(())
@@ -58,29 +64,39 @@ fn no_current_of_nothing(sheet: &Worksheet, set: &Settings) -> Result<(), TestCa
 /// Volts a cell in order, and the last no more than a cell withstands.
 fn steps_in_order(sheet: &Worksheet, set: &Settings) -> Result<(), TestCaseError> {
     let blocks = sheet.inputs.bank.nominal_v.blocks();
-    let charge_v = number(set, "charge", "voltage");
+    let charge_v = number(set, GroupCode::Charge, SettingCode::Voltage);
     if sheet.inputs.bank.chemistry == Chemistry::Lfp {
-        let steps = ["high_1_warning", "high_2_field_off", "high_3_contactor"]
-            .map(|key| number(set, "management", key) / (4.0 * blocks));
+        let steps = [
+            SettingCode::HighWarning,
+            SettingCode::HighChargingOff,
+            SettingCode::HighContactor,
+        ]
+        .map(|code| number(set, GroupCode::Management, code) / (4.0 * blocks));
         prop_assert!(charge_v / (4.0 * blocks) <= 3.55 + 1e-9);
         prop_assert!(steps[0] > 3.55 && steps[0] < steps[1] && steps[1] < steps[2]);
         prop_assert!(steps[2] <= 3.65 + 1e-9, "{steps:?}");
         // Row by row, joined where they are the same, as the run obeys them.
-        let rows = set
-            .groups
-            .iter()
-            .find(|group| group.key == "by_temperature");
-        let rows = &rows.expect("a table").lines;
+        let rows = set.group(GroupCode::ByTemperature);
+        let rows = &rows.expect("a table").settings;
         let ladder = sheet.inputs.charge_ladder();
         prop_assert_eq!(rows.len(), ladder.len());
         for (row, step) in rows.iter().zip(&ladder) {
-            prop_assert_eq!(row.value == "none", step.amperes <= 0.0, "{}", row.what);
-            prop_assert!(row.number.unwrap_or(0.0) <= step.amperes, "{}", row.what);
+            let SettingValue::CellStep { from, to, most } = row.value else {
+                return Err(TestCaseError::fail(format!("{row:?}")));
+            };
+            prop_assert_eq!(from.map(|from| from.value), step.from_c);
+            prop_assert_eq!(to.map(|to| to.value), step.to_c);
+            prop_assert_eq!(most.is_none(), step.amperes <= 0.0, "{:?}", row);
+            prop_assert!(row.number().unwrap_or(0.0) <= step.amperes, "{:?}", row);
             prop_assert!(step.amperes <= sheet.inputs.own_charge_limit_a());
         }
     } else {
-        let steps = ["low_3_off", "low_2_loads_off", "low_1_warning"]
-            .map(|key| number(set, "low_volts", key) / blocks);
+        let steps = [
+            SettingCode::LowAllOff,
+            SettingCode::LowLoadsOff,
+            SettingCode::LowWarning,
+        ]
+        .map(|code| number(set, GroupCode::LowVolts, code) / blocks);
         prop_assert!(steps[0] >= 10.5 - 1e-9, "{steps:?}");
         prop_assert!(
             steps[0] + 0.1 < steps[1] && steps[1] + 0.1 < steps[2],
@@ -96,11 +112,16 @@ fn sound(sheet: &Worksheet) -> Result<(), TestCaseError> {
     no_current_of_nothing(sheet, &set)?;
     steps_in_order(sheet, &set)?;
     let inputs = &sheet.inputs;
-    for (group, machine) in [("regulator", &inputs.alt), ("second", &inputs.alt2)] {
-        let cap_a = line(&set, group, "current_cap").and_then(|line| line.number);
+    for (group, machine) in [
+        (GroupCode::Regulator, &inputs.alt),
+        (GroupCode::Second, &inputs.alt2),
+    ] {
+        let cap = set.setting(group, SettingCode::CurrentCap);
+        let cap_a = cap.and_then(Setting::number);
         prop_assert!(
             cap_a.is_none_or(|cap_a| cap_a <= machine.rated_a),
-            "{group}"
+            "{:?}",
+            group
         );
     }
     Ok(())
@@ -129,9 +150,9 @@ proptest! {
             let set = settings(sheet, &report(sheet));
             set.groups
                 .iter()
-                .flat_map(|group| &group.lines)
-                .filter(|line| ["current", "current_cap", "charge_current"].contains(&line.key))
-                .map(|line| line.number)
+                .flat_map(|group| &group.settings)
+                .filter(|setting| CURRENTS.contains(&setting.code))
+                .map(Setting::number)
                 .collect()
         };
         sheet.inputs.bank.temperature_c = 25.0;
@@ -152,18 +173,26 @@ fn steps_work_down_from_the_cells_limit() {
         "bank_charge_v=16",
     ] {
         let set = set(charge);
-        for (key, v) in [
-            ("high_1_warning", 14.36),
-            ("high_2_field_off", 14.48),
-            ("high_3_contactor", 14.6),
+        for (code, v) in [
+            (SettingCode::HighWarning, 14.36),
+            (SettingCode::HighChargingOff, 14.48),
+            (SettingCode::HighContactor, 14.6),
         ] {
             assert!(
-                (number(&set, "management", key) - v).abs() < 1e-9,
-                "{charge} {key}"
+                (number(&set, GroupCode::Management, code) - v).abs() < 1e-9,
+                "{charge} {code:?}"
             );
         }
     }
-    assert!((number(&set("bank_charge_v=14.6"), "charge", "voltage") - 14.2).abs() < 1e-9);
+    assert!(
+        (number(
+            &set("bank_charge_v=14.6"),
+            GroupCode::Charge,
+            SettingCode::Voltage
+        ) - 14.2)
+            .abs()
+            < 1e-9
+    );
 }
 
 /// What of a bank's findings a worksheet has.
@@ -210,7 +239,11 @@ fn a_charge_voltage_needs_room() {
 fn a_cap_is_what_it_holds_hot() {
     let sheet = opened("alt_rated_a=150&bank_capacity_ah=800&belt_kind=ribs8");
     let before = report(&sheet);
-    let cap_a = number(&settings(&sheet, &before), "regulator", "current_cap");
+    let cap_a = number(
+        &settings(&sheet, &before),
+        GroupCode::Regulator,
+        SettingCode::CurrentCap,
+    );
     let hot_a = before.analyses.machine.hot_a;
     assert!(
         cap_a < 130.0 && cap_a > 1.05 * hot_a && cap_a < 1.25 * hot_a,
@@ -223,7 +256,8 @@ fn a_cap_is_what_it_holds_hot() {
     // A built-in regulator has none.
     let set = set("reg_kind=internal");
     assert_eq!(
-        line(&set, "built_in", "current_cap").and_then(|line| line.number),
+        set.setting(GroupCode::BuiltIn, SettingCode::CurrentCap)
+            .and_then(Setting::number),
         None
     );
     assert_eq!(
@@ -236,7 +270,11 @@ fn a_cap_is_what_it_holds_hot() {
 #[test]
 fn a_charger_does_not_starve() {
     let sheet = opened("way_kind=converter&way_converter_a=60&bank_capacity_ah=800");
-    let set_a = number(&settings(&sheet, &report(&sheet)), "converter", "current");
+    let set_a = number(
+        &settings(&sheet, &report(&sheet)),
+        GroupCode::Converter,
+        SettingCode::Current,
+    );
     assert!(set_a < 50.0, "{set_a}");
     let mut with = sheet.clone();
     with.inputs.way.converter_a = set_a;

@@ -5,20 +5,28 @@ use ampwright_core::exchange::open_link;
 use ampwright_core::guidance::commissioning::{Form, FormRow, form};
 use ampwright_core::guidance::settings::Source;
 use ampwright_core::guidance::{commissioning, settings};
+use ampwright_core::text;
+use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
+
+const READER: &Reader = &Reader::METRIC;
 
 fn set(sheet: &Worksheet) -> String {
     let mut lines = Vec::new();
     for group in settings(sheet, &report(sheet)).groups {
-        lines.push(format!("[{}] {}", group.key, group.title));
-        for line in group.lines {
-            let from = match line.from {
+        let (code, title) = (group.code(), text::settings::title(group.device));
+        lines.push(format!("[{}] {title}", code.name()));
+        for setting in &group.settings {
+            let from = match setting.from {
                 Source::Worksheet(name) => name,
-                other => other.words(),
+                other => text::settings::source(other),
             };
             lines.push(format!(
                 "  {} | {}: {}\n      {} ({from})",
-                line.key, line.what, line.value, line.why
+                setting.code.name(),
+                text::settings::label(code, setting, READER),
+                text::settings::value(setting, READER),
+                text::settings::reason(&setting.reason, READER)
             ));
         }
     }
@@ -28,14 +36,21 @@ fn set(sheet: &Worksheet) -> String {
 fn listed(sheet: &Worksheet) -> String {
     let mut lines = Vec::new();
     for stage in commissioning(sheet, &report(sheet)) {
-        lines.push(format!("[{}] {}: {}", stage.key, stage.title, stage.about));
-        for step in stage.steps {
-            lines.push(format!("  {} | {}", step.id, step.text));
-            lines.extend(
-                step.caution
-                    .map(|caution| format!("      Caution: {caution}")),
-            );
-            lines.extend(step.stop.map(|stop| format!("      {stop}")));
+        let code = stage.code;
+        lines.push(format!(
+            "[{}] {}: {}",
+            code.name(),
+            text::commissioning::title(code),
+            text::commissioning::about(code)
+        ));
+        for step in &stage.steps {
+            let (id, text) = (step.code.name(), text::commissioning::text(step, READER));
+            lines.push(format!("  {id} | {text}"));
+            let caution = text::commissioning::caution(step.code);
+            lines.extend(caution.map(|caution| format!("      Caution: {caution}")));
+            let stop = step.stop.as_ref();
+            let stop = stop.map(|stop| text::commissioning::stop(stop, READER));
+            lines.extend(stop.map(|stop| format!("      {stop}")));
         }
     }
     lines.join("\n")

@@ -6,6 +6,7 @@ use ampwright_core::exchange::{open_link, read_file};
 use ampwright_core::guidance::CAUTIONS;
 use ampwright_core::report::report;
 use ampwright_core::schema::Value;
+use ampwright_core::text::cautions;
 use ampwright_core::text::findings::sentence;
 use ampwright_core::text::words::severity;
 use ampwright_core::units::Reader;
@@ -159,7 +160,11 @@ fn damaged_logs() {
 fn cautions() {
     let lines: Vec<String> = CAUTIONS
         .iter()
-        .map(|caution| format!("{}: {}", caution.about, caution.text))
+        .map(|caution| {
+            let about = cautions::about(caution.code);
+            let sentence = cautions::sentence(caution.code, &Reader::METRIC);
+            format!("{about}: {sentence}")
+        })
         .collect();
     insta::assert_snapshot!(lines.join("\n"));
 }

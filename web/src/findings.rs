@@ -3,6 +3,7 @@
 use ampwright_core::findings::{Finding, OpenQuestion, Severity};
 use ampwright_core::guidance::CAUTIONS;
 use ampwright_core::text;
+use ampwright_core::text::cautions;
 use ampwright_core::units::Reader;
 
 use crate::paper::{Section, Text, written};
@@ -81,7 +82,11 @@ pub const fn class(severity: Severity) -> &'static str {
 pub const CAUTIONS_LIST: Section = Section::still(|| {
     let mut text = r#"<section class="cautions" aria-labelledby="cautions-title"><h2 id="cautions-title">Cautions</h2><dl>"#.to_string();
     for caution in CAUTIONS {
-        text += &format!("<dt>{}</dt><dd>{}</dd>", caution.about, caution.text);
+        text += &format!(
+            "<dt>{}</dt><dd>{}</dd>",
+            cautions::about(caution.code),
+            cautions::sentence(caution.code, &Reader::METRIC)
+        );
     }
     text + "</dl></section>"
 });

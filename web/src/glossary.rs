@@ -18,6 +18,7 @@ pub const SECTION: Section = Section::still(|| {
 #[cfg(test)]
 mod tests {
     use ampwright_core::boat::demo;
+    use ampwright_core::exchange::{commissioning_json, settings_json};
     use ampwright_core::guidance::{commissioning, settings};
     use ampwright_core::text::findings;
     use ampwright_core::text::glossary::GLOSSARY;
@@ -35,9 +36,10 @@ mod tests {
             said += &format!("{:?}", report.analyses.cables);
             said += &format!("{:?}", report.analyses.belts);
             said += &format!("{:?}", report.analyses.load_dump);
-            said += &format!("{:?}", settings(&sheet, &report));
-            said += &format!("{:?}", commissioning(&sheet, &report));
-            said += &findings::sentences(&report.findings, &Reader::METRIC);
+            let reader = &Reader::METRIC;
+            said += &settings_json(&settings(&sheet, &report), reader).to_string();
+            said += &commissioning_json(&commissioning(&sheet, &report), reader).to_string();
+            said += &findings::sentences(&report.findings, reader);
         }
         said.to_lowercase()
     }

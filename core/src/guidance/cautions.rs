@@ -1,9 +1,43 @@
 //! Cautions that hold whatever the figures say, each with the place where it
-//! belongs, so that it stands beside the work it warns of.
+//! belongs, so that it stands beside the work it warns of. Their sentences are in
+//! `text::cautions`.
 
 use crate::boat::{Chemistry, Inputs};
+use crate::guidance::codes::codes;
 
-/// CautionTopic a caution belongs.
+codes! {
+    /// A caution.
+    CautionCode {
+        /// A tool across a battery's terminals.
+        ShortCircuits = "short_circuits",
+        /// A positive lead that chafes.
+        Insulation = "insulation",
+        /// A bank that disconnects while an alternator charges it directly.
+        DisconnectUnderLoad = "disconnect_under_load",
+        /// A battery switch opened with the engine running.
+        BatterySwitches = "battery_switches",
+        /// Belts and fans.
+        TurningParts = "turning_parts",
+        /// Parts that burn skin.
+        HotParts = "hot_parts",
+        /// Carbon monoxide.
+        Exhaust = "exhaust",
+        /// Hydrogen from lead batteries.
+        LeadGas = "lead_gas",
+        /// A frozen lead battery.
+        FrozenLead = "frozen_lead",
+        /// Equalising a flooded bank.
+        Equalising = "equalising",
+        /// Charging lithium in the cold.
+        Cold = "cold",
+        /// Shore power.
+        Mains = "mains",
+        /// Codes, makers, insurers.
+        Rules = "rules",
+    }
+}
+
+/// What a caution belongs to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum CautionTopic {
     /// Belts, pulleys, fans.
@@ -41,14 +75,17 @@ impl CautionTopic {
     ];
 }
 
+/// A flat lead battery freezes at about this \[°C\]; common practice.
+pub const FLAT_LEAD_FREEZES_C: f64 = -10.0;
+/// Lithium iron phosphate must not be charged below this \[°C\]; common practice.
+pub const COLDEST_LITHIUM_C: f64 = 0.0;
+
 /// A caution that holds whatever the figures say.
 #[derive(Debug, Clone, Copy)]
 pub struct Caution {
-    /// What it is about.
-    pub about: &'static str,
-    /// The sentence.
-    pub text: &'static str,
-    /// CautionTopic it belongs.
+    /// Its name.
+    pub code: CautionCode,
+    /// What it belongs to.
     pub place: CautionTopic,
     /// Whether it concerns a boat.
     pub applies: fn(&Inputs) -> bool,
@@ -74,80 +111,67 @@ fn opens_under_charge(inputs: &Inputs) -> bool {
 /// The usual cautions of this work.
 pub const CAUTIONS: &[Caution] = &[
     Caution {
-        about: "Short circuits",
-        text: "A lithium bank drives thousands of amperes through a dropped spanner, a lead bank nearly as many. Disconnect it, cover the terminals, take off rings, use insulated tools, and fuse it at the terminal with a fuse that can break its short-circuit current.",
+        code: CautionCode::ShortCircuits,
         place: CautionTopic::Cable,
         applies: |_| true,
     },
     Caution {
-        about: "Insulation",
-        text: "A positive lead that chafes on an engine becomes a welder. Sleeve it, clamp it, keep it off belts and exhaust, and measure it against the block before the fuse goes in.",
+        code: CautionCode::Insulation,
         place: CautionTopic::Cable,
         applies: |_| true,
     },
     Caution {
-        about: "Disconnect under load",
-        text: "When the battery management system disconnects the bank while the alternator charges it directly, the voltage spike can destroy diodes and electronics. Let its charge-disable signal cut the field first, and never open a switch in the output lead.",
+        code: CautionCode::DisconnectUnderLoad,
         place: CautionTopic::Disconnect,
         applies: opens_under_charge,
     },
     Caution {
-        about: "Battery switches",
-        text: "Never open a battery switch or take off a lead while the engine runs: the alternator's voltage spike can destroy diodes and electronics.",
+        code: CautionCode::BatterySwitches,
         place: CautionTopic::Disconnect,
         applies: |inputs| !opens_under_charge(inputs),
     },
     Caution {
-        about: "Turning parts",
-        text: "Belts and fans start without warning. Keep clear with the engine running; take the key out before a hand goes near.",
+        code: CautionCode::TurningParts,
         place: CautionTopic::Belt,
         applies: Inputs::engine_charges,
     },
     Caution {
-        about: "Hot parts",
-        text: "An alternator's case burns skin for half an hour after the engine has stopped. Measure with clamps and infrared, not with hands.",
+        code: CautionCode::HotParts,
         place: CautionTopic::Heat,
         applies: Inputs::engine_charges,
     },
     Caution {
-        about: "Exhaust",
-        text: "An engine run at anchor can fill the cockpit and cabin with carbon monoxide, your boat's or your neighbour's. Fit an alarm and keep air moving.",
+        code: CautionCode::Exhaust,
         place: CautionTopic::Exhaust,
         applies: Inputs::engine_charges,
     },
     Caution {
-        about: "Gas from lead batteries",
-        text: "A lead battery on charge gives off hydrogen, the start battery too. Keep its box vented and sparks away.",
+        code: CautionCode::LeadGas,
         place: CautionTopic::Lead,
         applies: |_| true,
     },
     Caution {
-        about: "Frozen lead batteries",
-        text: "A flat lead battery freezes at about −10 °C. A frozen one can burst when it is charged: thaw it first.",
+        code: CautionCode::FrozenLead,
         place: CautionTopic::Lead,
         applies: |inputs| inputs.bank.chemistry != Chemistry::Lfp,
     },
     Caution {
-        about: "Equalising",
-        text: "Equalising makes a flooded bank gas hard: ventilate, keep flames away, switch off what does not withstand the voltage, and stay with it. Never equalise AGM, gel or lithium.",
+        code: CautionCode::Equalising,
         place: CautionTopic::Lead,
         applies: |inputs| inputs.bank.chemistry == Chemistry::Flooded,
     },
     Caution {
-        about: "Cold",
-        text: "Never charge a lithium iron phosphate battery below 0 °C.",
+        code: CautionCode::Cold,
         place: CautionTopic::Cold,
         applies: |inputs| inputs.bank.chemistry == Chemistry::Lfp,
     },
     Caution {
-        about: "Mains aboard",
-        text: "Shore power kills, also people in the water beside the boat. A charger's mains side is work for a licensed electrician.",
+        code: CautionCode::Mains,
         place: CautionTopic::Shore,
         applies: |inputs| inputs.shore.charger_a > 0.0,
     },
     Caution {
-        about: "Rules",
-        text: "This is a calculation, not an inspection. The battery maker's data sheet, the code of your flag and your insurer come first; where they ask for a licensed electrician, use one.",
+        code: CautionCode::Rules,
         place: CautionTopic::Rules,
         applies: |_| true,
     },

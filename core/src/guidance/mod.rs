@@ -1,13 +1,18 @@
 //! What to do aboard: what to set in each device, the commissioning list, and
-//! the cautions that belong beside both.
+//! the cautions that belong beside both, as codes and quantities. Their sentences
+//! are in `text`.
 //!
 //! It reads worksheet and report and says what follows; it decides nothing that
 //! the layers above have not decided.
 
 mod cautions;
+mod codes;
 pub mod commissioning;
 pub mod settings;
 
-pub use cautions::{CAUTIONS, Caution, CautionTopic, cautions, cautions_at};
+pub use cautions::{
+    CAUTIONS, COLDEST_LITHIUM_C, Caution, CautionCode, CautionTopic, FLAT_LEAD_FREEZES_C, cautions,
+    cautions_at,
+};
 pub use commissioning::commissioning;
 pub use settings::settings;

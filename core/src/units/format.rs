@@ -34,34 +34,6 @@ pub fn brief_clock(minutes: f64) -> String {
     }
 }
 
-/// Volts to a tenth, or to a hundredth where it has one: "14.2 V".
-pub(crate) fn volts(v: f64) -> String {
-    let text = format!("{v:.2}");
-    format!("{} V", text.strip_suffix('0').unwrap_or(&text))
-}
-
-/// Whole degrees, with a true minus sign.
-pub(crate) fn degrees(celsius: f64) -> String {
-    let whole = celsius.round();
-    let minus = if whole < 0.0 { "−" } else { "" };
-    format!("{minus}{:.0}", whole.abs())
-}
-
-/// To a tenth, whole where it is: "1.5", "4".
-pub(crate) fn tenths(figure: f64) -> String {
-    let text = format!("{figure:.1}");
-    text.strip_suffix(".0").unwrap_or(&text).to_string()
-}
-
-/// Amperes, whole ones from 10 A, never more than they are: "46 A".
-pub(crate) fn amperes(a: f64) -> String {
-    if a > 0.0 && down(a) <= 0.0 {
-        return "less than 0.1 A".to_string();
-    }
-    let digits = if a < 10.0 { 1 } else { 0 };
-    format!("{:.digits$} A", down(a))
-}
-
 /// Amperes cut to what [`amperes`] writes.
 pub(crate) fn down(a: f64) -> f64 {
     let step = if a < 10.0 { 10.0 } else { 1.0 };

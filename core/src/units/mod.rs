@@ -5,7 +5,7 @@ mod format;
 pub mod quantity;
 mod reader;
 
-pub(crate) use format::{after, amperes, degrees, down, tenths, volts};
+pub(crate) use format::{after, down};
 pub use format::{brief_clock, clock};
 pub use quantity::{Decimals, Quantity, QuantityKind};
 pub use reader::Reader;

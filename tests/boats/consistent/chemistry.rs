@@ -1,5 +1,7 @@
 //! A lead bank gets no lithium advice, a lithium bank none for lead.
 
+use ampwright_core::guidance::settings::GroupCode;
+
 use crate::answers::said;
 use crate::says::Says;
 
@@ -39,15 +41,20 @@ pub fn check(says: &Says) {
         }
     }
     for group in &says.settings().groups {
-        for line in &group.lines {
-            let text = format!("{} {}", line.value, line.why);
+        for setting in &group.settings {
+            let text = said(setting);
             let wrong = !lithium && (text.contains("ithium") || text.contains("management system"));
             says.holds(!wrong, || {
-                format!("a lead bank's sheet: {}.{}: {text}", group.key, line.key)
+                let (group, code) = (group.code().name(), setting.code.name());
+                format!("a lead bank's sheet: {group}.{code}: {text}")
             });
         }
     }
-    says.no_group(if lithium { "low_volts" } else { "management" });
+    says.no_group(if lithium {
+        GroupCode::LowVolts
+    } else {
+        GroupCode::Management
+    });
     if !lithium {
         for machine in &says.disconnect().machines {
             for said in &machine.sentences {

@@ -3,6 +3,7 @@
 
 use ampwright_core::analysis::PartTemperatures;
 use ampwright_core::boat::Alternator;
+use ampwright_core::guidance::settings::{AlternatorReason, GroupCode, SettingCode, SettingReason};
 
 use crate::answers::Weight;
 use crate::answers::said;
@@ -108,17 +109,19 @@ fn advice(says: &Says) {
             format!("a built-in regulator has no set-point to lower: {}", said)
         });
     }
-    let over = TOO_HOT.iter().any(|code| says.has(code));
-    for group in &says.settings().groups {
-        for line in &group.lines {
-            says.holds(!(over && line.why.contains("spares it:")), || {
-                format!(
-                    "a part is too hot, and {}.{} says: {}",
-                    group.key, line.key, line.why
-                )
-            });
-        }
-    }
+    // A limit that lies low enough is no comfort while a part is too hot.
+    let (run, alternator) = (&says.report.analyses.run, &says.sheet.inputs.alt);
+    let over = over_k(&run.peak, alternator).into_iter().any(|k| k > 0.5);
+    let limit = says.setting(GroupCode::Regulator, SettingCode::SetPoint);
+    let comfort = limit.filter(|limit| {
+        let SettingReason::Alternator(reason) = limit.reason else {
+            return true;
+        };
+        !matches!(reason, AlternatorReason::PartTooHot { .. })
+    });
+    says.holds(!(over && comfort.is_some()), || {
+        format!("a part is too hot, and the limit's reason is {limit:?}")
+    });
 }
 
 /// A part that settles within 5 K of its limit, and comes there in the run,

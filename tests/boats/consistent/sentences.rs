@@ -1,7 +1,9 @@
 //! Every sentence is finished: figures in it are figures, nothing of a
 //! template is left.
 
+use ampwright_core::exchange::{commissioning_json, settings_json};
 use ampwright_core::guidance::commissioning;
+use ampwright_core::units::Reader;
 use serde_json::Value as Json;
 
 use crate::answers::said;
@@ -18,11 +20,11 @@ pub fn check(says: &Says) {
     let report = &says.report;
     for (part, json) in [
         ("findings", json(&report.findings)),
-        ("settings", json(says.settings())),
+        ("settings", settings_json(says.settings(), &Reader::METRIC)),
         ("disconnect", json(says.disconnect())),
         ("wiring", json(says.wiring())),
         ("belts", json(&report.analyses.belts)),
-        ("first run", json(&commissioning(&says.sheet, report))),
+        ("first run", first_run(says)),
         ("arrangements", json(says.comparison())),
         ("plans", json(&says.found())),
         ("verdict", Json::String(says.verdict())),
@@ -44,6 +46,12 @@ pub fn check(says: &Says) {
             format!("{} begins small: {}", finding.code(), said)
         });
     }
+}
+
+/// The commissioning list in words.
+fn first_run(says: &Says) -> Json {
+    let stages = commissioning(&says.sheet, &says.report);
+    commissioning_json(&stages, &Reader::METRIC)
 }
 
 fn json(value: &impl serde::Serialize) -> Json {

@@ -1,5 +1,9 @@
 //! The settings sheet agrees with the boat, the findings and itself.
 
+use ampwright_core::guidance::settings::{GroupCode, Setting, SettingCode};
+use ampwright_core::text::settings as text;
+use ampwright_core::units::Reader;
+
 use crate::answers::said;
 use crate::says::Says;
 
@@ -9,20 +13,17 @@ const MOST_LEAD_V: f64 = 2.5;
 
 pub fn check(says: &Says) {
     for group in &says.settings().groups {
-        for line in &group.lines {
-            let nothing = ["0.0 A", "0 A", "0.00 V"].iter().any(|zero| {
-                line.value == *zero
-                    || line.value.starts_with(&format!("{zero} "))
-                    || line.value.ends_with(&format!(" {zero}"))
+        for setting in &group.settings {
+            let name = format!("{}.{}", group.code().name(), setting.code.name());
+            let value = text::value(setting, &Reader::METRIC);
+            let nothing = ["0.0 A", "0 A", "0.00 V", "0.0 V"].iter().any(|zero| {
+                value == *zero
+                    || value.starts_with(&format!("{zero} "))
+                    || value.ends_with(&format!(" {zero}"))
             });
-            says.holds(!nothing, || {
-                format!(
-                    "{}.{} is to be set to “{}”",
-                    group.key, line.key, line.value
-                )
-            });
-            says.holds(line.number.is_none_or(f64::is_finite), || {
-                format!("{}.{} is no number", group.key, line.key)
+            says.holds(!nothing, || format!("{name} is to be set to “{value}”"));
+            says.holds(setting.number().is_none_or(f64::is_finite), || {
+                format!("{name} is no number")
             });
         }
     }
@@ -33,7 +34,9 @@ pub fn check(says: &Says) {
 
 /// The cap on the sheet is no higher than the one a finding asks for.
 fn cap(says: &Says) {
-    let Some(sheet_a) = number(says, "regulator", "current_cap").filter(|_| says.direct()) else {
+    let Some(sheet_a) =
+        number(says, GroupCode::Regulator, SettingCode::CurrentCap).filter(|_| says.direct())
+    else {
         return;
     };
     for finding in &says.report.findings {
@@ -53,8 +56,8 @@ fn cap(says: &Says) {
     }
 }
 
-fn number(says: &Says, group: &str, line: &str) -> Option<f64> {
-    says.setting(group, line).and_then(|line| line.number)
+fn number(says: &Says, group: GroupCode, code: SettingCode) -> Option<f64> {
+    says.setting(group, code).and_then(Setting::number)
 }
 
 fn volts(says: &Says) {
@@ -65,7 +68,7 @@ fn volts(says: &Says) {
         } else {
             MOST_LEAD_V
         };
-    let charge_v = number(says, "charge", "voltage");
+    let charge_v = number(says, GroupCode::Charge, SettingCode::Voltage);
     says.some_between(
         "charge voltage on the sheet",
         charge_v,
@@ -81,12 +84,16 @@ fn volts(says: &Says) {
             3.55 * cells + 1e-6,
         );
     }
-    if let Some(float_v) = number(says, "charge", "float") {
+    if let Some(float_v) = number(says, GroupCode::Charge, SettingCode::Float) {
         says.between("float", float_v, 0.8 * most_v, charge_v);
     }
     if says.lithium() {
-        let steps = ["high_1_warning", "high_2_field_off", "high_3_contactor"];
-        let high = steps.map(|line| number(says, "management", line).unwrap_or(0.0));
+        let steps = [
+            SettingCode::HighWarning,
+            SettingCode::HighChargingOff,
+            SettingCode::HighContactor,
+        ];
+        let high = steps.map(|code| number(says, GroupCode::Management, code).unwrap_or(0.0));
         let rising = charge_v < high[0] && high[0] < high[1] && high[1] < high[2];
         says.holds(rising, || {
             format!("charge at {charge_v:.2} V, steps at {high:.2?} V")
@@ -97,13 +104,21 @@ fn volts(says: &Says) {
             3.5,
             MOST_LITHIUM_V + 1e-6,
         );
-        let steps = ["low_1_warning", "low_2_loads_off", "low_3_contactor"];
-        let low = steps.map(|line| number(says, "management", line).unwrap_or(0.0));
+        let steps = [
+            SettingCode::LowWarning,
+            SettingCode::LowLoadsOff,
+            SettingCode::LowContactor,
+        ];
+        let low = steps.map(|code| number(says, GroupCode::Management, code).unwrap_or(0.0));
         let falling = low[0] > low[1] && low[1] > low[2] && low[2] >= 2.5 * cells;
         says.holds(falling, || format!("low steps at {low:.2?} V"));
     } else {
-        let steps = ["low_1_warning", "low_2_loads_off", "low_3_off"];
-        let low = steps.map(|line| number(says, "low_volts", line).unwrap_or(0.0));
+        let steps = [
+            SettingCode::LowWarning,
+            SettingCode::LowLoadsOff,
+            SettingCode::LowAllOff,
+        ];
+        let low = steps.map(|code| number(says, GroupCode::LowVolts, code).unwrap_or(0.0));
         let falling = low[0] > low[1] && low[1] > low[2] && low[2] >= 10.5 * says.blocks();
         says.holds(falling, || format!("low steps at {low:.2?} V"));
     }
@@ -113,18 +128,24 @@ fn volts(says: &Says) {
 fn currents(says: &Says) {
     let limit_a = says.figure("bank_charge_limit_a");
     let direct = says.direct();
-    for (group, line) in [
-        ("regulator", "current_cap"),
-        ("converter", "current"),
-        ("shore_charger", "current"),
+    for (group, code) in [
+        (GroupCode::Regulator, SettingCode::CurrentCap),
+        (GroupCode::Converter, SettingCode::Current),
+        (GroupCode::ShoreCharger, SettingCode::Current),
     ] {
-        if (group == "regulator" && !direct) || (group == "converter" && direct) {
+        let others = match group {
+            GroupCode::Regulator => !direct,
+            GroupCode::Converter => direct,
+            _ => false,
+        };
+        if others {
             continue;
         }
-        if let Some(most_a) = number(says, group, line) {
+        if let Some(most_a) = number(says, group, code) {
             // What the house draws meanwhile may come on top.
             let most = limit_a + says.report.analyses.run.house_load_a + 1.0;
-            says.between(&format!("{group}.{line}"), most_a, 0.1, most);
+            let name = format!("{}.{}", group.name(), code.name());
+            says.between(&name, most_a, 0.1, most);
         }
     }
 }

@@ -15,6 +15,8 @@ use ampwright_core::boat::SectionId;
 use ampwright_core::findings::Finding;
 use ampwright_core::guidance::{CautionTopic, cautions_at};
 use ampwright_core::schema::Place;
+use ampwright_core::text::cautions;
+use ampwright_core::units::Reader;
 use ampwright_core::{Report, Worksheet};
 use leptos::web_sys::HtmlInputElement;
 use wasm_bindgen::JsCast;
@@ -166,7 +168,11 @@ pub const SECTION: Section = Section {
 /// boat.
 pub fn caution(sheet: &Worksheet, place: CautionTopic) -> String {
     match cautions_at(&sheet.inputs, place).next() {
-        Some(caution) => format!("<b>{}.</b> {}", caution.about, caution.text),
+        Some(caution) => format!(
+            "<b>{}.</b> {}",
+            cautions::about(caution.code),
+            cautions::sentence(caution.code, &Reader::METRIC)
+        ),
         None => String::new(),
     }
 }

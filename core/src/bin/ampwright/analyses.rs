@@ -5,10 +5,13 @@ use ampwright_core::boat::Worksheet;
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::decision::goal_search::Search;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
-use ampwright_core::exchange::{forum_text, report_json, to_link};
+use ampwright_core::exchange::{
+    commissioning_json, forum_text, report_json, settings_json, to_link,
+};
 use ampwright_core::explain;
 use ampwright_core::findings::Severity;
-use ampwright_core::guidance::commissioning::{Form, Stage, form};
+use ampwright_core::guidance::commissioning::{Form, form};
+use ampwright_core::units::Reader;
 use serde::Serialize;
 use serde_json::json;
 
@@ -97,20 +100,22 @@ pub fn load_dump(sheet: &Worksheet) -> Result<(), Error> {
 
 pub fn settings(sheet: &Worksheet) -> Result<(), Error> {
     let report = ampwright_core::report(sheet);
-    print_json(&ampwright_core::guidance::settings(sheet, &report))
+    let settings = ampwright_core::guidance::settings(sheet, &report);
+    print_json(&settings_json(&settings, &Reader::METRIC))
 }
 
 /// The commissioning list and the sheet for the readings.
 #[derive(Serialize)]
 struct Commissioning {
-    stages: Vec<Stage>,
+    stages: serde_json::Value,
     form: Form,
 }
 
 pub fn commissioning(sheet: &Worksheet) -> Result<(), Error> {
     let report = ampwright_core::report(sheet);
+    let stages = ampwright_core::guidance::commissioning(sheet, &report);
     print_json(&Commissioning {
-        stages: ampwright_core::guidance::commissioning(sheet, &report),
+        stages: commissioning_json(&stages, &Reader::METRIC),
         form: form(sheet, &report),
     })
 }

@@ -1,7 +1,7 @@
 //! The numbers of this boat that stand in the commissioning list.
 
 use crate::analysis::PartTemperatures;
-use crate::boat::{Alternator, Inputs, RegulatorKind, SensorPlace, Worksheet};
+use crate::boat::{Alternator, Inputs, RegulatorKind, SensorPlace, WayKind, Worksheet};
 use crate::guidance::settings::{Figures as Settings, set_point};
 use crate::report::Report;
 
@@ -60,6 +60,14 @@ impl Figures<'_> {
             settings,
         }
     }
+
+    /// 12 V blocks in series of the battery the alternator charges.
+    pub(super) fn alternator_blocks(&self) -> f64 {
+        match self.inputs.way.kind {
+            WayKind::Direct => self.settings.blocks,
+            WayKind::Converter => self.inputs.start_blocks(),
+        }
+    }
 }
 
 /// Cells above this get a fifth of their current, lead nothing \[°C\]; the first
@@ -81,11 +89,11 @@ fn charge_v(settings: &Settings, bank_c: f64) -> f64 {
 /// winding, whose hottest place no sensor reaches; where a sensor guards one of
 /// them, no more than 10 K above its set-point, as the regulator has failed by
 /// then. Own reasoning.
-fn stops_c(inputs: &Inputs, machine: &Alternator, peak: &PartTemperatures) -> [f64; 3] {
+fn stops_c(inputs: &Inputs, alternator: &Alternator, peak: &PartTemperatures) -> [f64; 3] {
     let mut stops_c = [
-        machine.case_limit_c - 5.0,
-        machine.rectifier_limit_c - 5.0,
-        machine.class.limit_c() - 15.0,
+        alternator.case_limit_c - 5.0,
+        alternator.rectifier_limit_c - 5.0,
+        alternator.class.limit_c() - 15.0,
     ];
     if inputs.reg.kind == RegulatorKind::External {
         let [case_c, rectifier_c, winding_c] = &mut stops_c;
@@ -94,7 +102,7 @@ fn stops_c(inputs: &Inputs, machine: &Alternator, peak: &PartTemperatures) -> [f
             SensorPlace::Rectifier => rectifier_c,
             SensorPlace::Winding => winding_c,
         };
-        let set_c = set_point(inputs, machine, peak).celsius;
+        let set_c = set_point(inputs, alternator, peak).celsius;
         *guarded_c = guarded_c.min(set_c + 10.0);
     }
     stops_c
@@ -122,7 +130,7 @@ mod tests {
     /// By hand: case limit 120 − 5 and set-point 105 + 10 are both 115; plate
     /// 135 − 5; class F 155 − 15.
     #[test]
-    fn stops_of_a_usual_machine() {
+    fn stops_of_a_usual_alternator() {
         let mut inputs = Inputs::default();
         assert_eq!(stops_c(&inputs, &inputs.alt, &COOL), [115.0, 130.0, 140.0]);
         inputs.reg.set_point_c = 95.0;

@@ -1,5 +1,5 @@
 //! The sheet for the readings of the hot run: its columns and times are those
-//! the sea trial reads, and what is reckoned stands beside each line.
+//! the sea trial reads, and what is calculated stands beside each line.
 
 use serde::Serialize;
 
@@ -33,7 +33,7 @@ pub struct Form {
     pub rows: Vec<FormRow>,
 }
 
-/// One line: when to read, and what is reckoned for then.
+/// One line: when to read, and what is calculated for then.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct FormRow {
     /// \[min\]

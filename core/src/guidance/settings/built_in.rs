@@ -1,149 +1,183 @@
 //! Settings of a built-in regulator and of the second alternator.
 
+use serde::Serialize;
+
 use crate::boat::{RegulatorKind, SecondRole, WayKind};
-use crate::guidance::settings::machine::{Nth, current, held, hottest, start_v};
-use crate::guidance::settings::{Case, Group, Line, Source};
-use crate::units::{amperes, degrees, volts};
+use crate::guidance::settings::alternator::{Nth, at_start_battery, current, held, hottest};
+use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
+use crate::units::Quantity;
+use crate::units::quantity::{amperes, celsius, volts};
+
+/// Why a built-in regulator or the second alternator's is set so.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum BuiltInReason {
+    /// It holds more than the bank is to get.
+    HoldsTooMuch {
+        /// What it holds.
+        held: Quantity,
+    },
+    /// It holds less than the bank is charged to.
+    HoldsTooLittle {
+        /// How much less.
+        short: Quantity,
+        /// What the bank is charged to.
+        charge: Quantity,
+    },
+    /// There is nothing to set, only to read.
+    ReadWithBankFull {
+        /// What the bank is charged to.
+        charge: Quantity,
+    },
+    /// It has no sensor; what its winding reaches.
+    NoSensor {
+        /// What the winding reaches in the run.
+        winding: Quantity,
+        /// Its limit.
+        limit: Quantity,
+        /// The DC-DC charger's current, where one draws on it.
+        charger: Option<Quantity>,
+    },
+    /// It cannot hold a cap.
+    CannotHoldCap {
+        /// What it gives at the start.
+        start: Quantity,
+        /// What the bank may take.
+        bank_limit: Quantity,
+    },
+    /// When the bank disconnects, nothing stops the alternator first.
+    NothingStopsIt {
+        /// Where the bank disconnects.
+        opens_at: Quantity,
+    },
+    /// Two regulators set apart take turns.
+    TakeTurns {
+        /// So far apart.
+        apart: Quantity,
+    },
+    /// The voltage the bank is charged to.
+    BankVoltage,
+    /// It charges the start battery; the other one charges the house bank.
+    ChargesStartBattery {
+        /// What the engine services draw.
+        services: Quantity,
+    },
+}
 
 /// The built-in regulator.
 pub(super) fn built_in(case: Case) -> Group {
-    let (inputs, report, f) = (case.inputs, case.report, case.figures);
-    let house = inputs.way.kind == WayKind::Direct;
+    let house = case.inputs.way.kind == WayKind::Direct;
     let voltage = if house {
-        let held_v = inputs.held_v();
-        let most_v = held_v.min(f.charge_v);
-        let short_v = f.charge_v - held_v;
-        let line = Line::new(
-            "voltage",
-            "Voltage it holds",
-            format!("no more than {}", volts(most_v)),
-            if held_v > f.charge_v + 1e-9 {
-                format!(
-                    "It holds {}, more than the bank is to get: it does not belong on this bank.",
-                    volts(held_v)
-                )
-            } else if short_v > 0.1 * f.blocks {
-                format!(
-                    "Nothing to set. It is {} short of the bank's {}: the engine alone does not fill it.",
-                    volts(short_v),
-                    volts(f.charge_v)
-                )
-            } else {
-                format!(
-                    "Nothing to set; read it with the bank full, which is charged to {}.",
-                    volts(f.charge_v)
-                )
-            },
-        );
-        line.at(most_v).from(Source::Worksheet("reg_fixed_v"))
+        voltage(case)
     } else {
         held(case, false)
     };
-    let heat = Line::new(
-        "heat",
-        "Temperature limit the regulator holds",
-        "none: it does not limit the temperature".to_string(),
-        if house {
-            format!(
-                "It has no sensor: in this run the winding reaches {} °C; {:.0} °C is its limit.",
-                degrees(report.analyses.run.peak.winding_c),
-                inputs.alt.class.limit_c()
-            )
-        } else {
-            format!(
-                "It has no sensor: at the DC-DC charger's {:.0} A the winding reaches {} °C; {:.0} °C is its limit.",
-                inputs.way.converter_a,
-                degrees(report.analyses.run.peak.winding_c),
-                inputs.alt.class.limit_c()
-            )
-        },
-    );
-    let mut lines = vec![voltage, heat.from(Source::Calculated)];
+    let mut settings = vec![voltage, no_sensor(case, house)];
     if house {
-        lines.push(
-            Line::new(
-                "current_cap",
-                "Current cap",
-                "none".to_string(),
-                format!(
-                    "It cannot hold one: it gives {:.0} A at the start, and the bank may take {}.",
-                    report.analyses.run.start_a,
-                    amperes(f.bank_limit_a)
-                ),
-            )
-            .from(Source::Calculated),
-        );
-        if f.lithium {
-            lines.push(Line::new(
-                "field_cut",
-                "Field cut-off",
-                "none as it comes".to_string(),
-                format!(
-                    "When the bank opens at {}, nothing stops the alternator first.",
-                    volts(f.high_v[2])
-                ),
-            ));
-        }
+        settings.push(no_cap(case));
+        settings.extend(no_cut_off(case));
     }
     Group {
-        key: "built_in",
-        title: "Built-in regulator",
-        lines,
+        device: Device::BuiltIn,
+        settings,
     }
+}
+
+fn voltage(case: Case) -> Setting {
+    let f = case.figures;
+    let held_v = case.inputs.held_v();
+    let short_v = f.charge_v - held_v;
+    let charge = volts(f.charge_v);
+    let reason = if held_v > f.charge_v + 1e-9 {
+        BuiltInReason::HoldsTooMuch {
+            held: volts(held_v),
+        }
+    } else if short_v > 0.1 * f.blocks {
+        BuiltInReason::HoldsTooLittle {
+            short: volts(short_v),
+            charge,
+        }
+    } else {
+        BuiltInReason::ReadWithBankFull { charge }
+    };
+    let value = SettingValue::AtMost {
+        quantity: volts(held_v.min(f.charge_v)),
+    };
+    let from = Source::Worksheet("reg_fixed_v");
+    Setting::new(SettingCode::Voltage, value, reason, from)
+}
+
+fn no_sensor(case: Case, house: bool) -> Setting {
+    let reason = BuiltInReason::NoSensor {
+        winding: celsius(case.report.analyses.run.peak.winding_c),
+        limit: celsius(case.inputs.alt.class.limit_c()),
+        charger: (!house).then(|| amperes(case.inputs.way.converter_a)),
+    };
+    let value = SettingValue::NoTemperatureLimit;
+    Setting::new(SettingCode::Heat, value, reason, Source::Calculated)
+}
+
+fn no_cap(case: Case) -> Setting {
+    let reason = BuiltInReason::CannotHoldCap {
+        start: amperes(case.report.analyses.run.start_a),
+        bank_limit: amperes(case.figures.bank_limit_a),
+    };
+    let code = SettingCode::CurrentCap;
+    Setting::new(code, SettingValue::Off, reason, Source::Calculated)
+}
+
+fn no_cut_off(case: Case) -> Option<Setting> {
+    let [_, _, open_v] = case.figures.high_v;
+    case.figures.lithium.then(|| {
+        Setting::new(
+            SettingCode::FieldCut,
+            SettingValue::NotFitted,
+            BuiltInReason::NothingStopsIt {
+                opens_at: volts(open_v),
+            },
+            Source::CommonPractice,
+        )
+    })
 }
 
 /// The second alternator's regulator.
 pub(super) fn second(case: Case) -> Option<Group> {
-    let (inputs, report) = (case.inputs, case.report);
-    let lines = match (
-        inputs.two.role,
-        inputs.reg.kind,
-        &report.analyses.run.second_peak,
-    ) {
+    let (inputs, f) = (case.inputs, case.figures);
+    let peak = case.report.analyses.run.second_peak;
+    let settings = match (inputs.two.role, inputs.reg.kind, peak) {
         (SecondRole::None, ..) => return None,
         (SecondRole::House, RegulatorKind::External, Some(peak)) => vec![
             current(case, Nth::Second, true),
-            hottest(inputs, &inputs.alt2, peak),
-            Line::new(
-                "others",
-                "All others",
-                "as for the first alternator".to_string(),
-                format!(
-                    "Two set {} apart would take turns; let one lead, or link them.",
-                    volts(0.1 * case.figures.blocks)
-                ),
+            hottest(inputs, &inputs.alt2, &peak),
+            Setting::new(
+                SettingCode::Others,
+                SettingValue::AsFirstAlternator,
+                BuiltInReason::TakeTurns {
+                    apart: volts(0.1 * f.blocks),
+                },
+                Source::CommonPractice,
             ),
         ],
-        (SecondRole::House, ..) => vec![
-            Line::new(
-                "voltage",
-                "Voltage it holds",
-                format!("no more than {}", volts(case.figures.charge_v)),
-                "What the bank is charged to; nothing to set on a built-in regulator.".to_string(),
-            )
-            .at(case.figures.charge_v)
-            .from(Source::Calculated),
-        ],
-        (SecondRole::Start, ..) => {
-            let start_v = start_v(inputs);
-            vec![
-                Line::new(
-                    "voltage",
-                    "Voltage it holds",
-                    format!("{} at the start battery", volts(start_v)),
-                    format!(
-                        "It charges the start battery and feeds {:.0} A of engine services; the other one charges the house.",
-                        inputs.way.services_a
-                    ),
-                )
-                .at(start_v)
-                .from(Source::Worksheet("way_start_v")),
-            ]
+        (SecondRole::House, ..) => {
+            let quantity = volts(f.charge_v);
+            vec![Setting::new(
+                SettingCode::Voltage,
+                SettingValue::AtMost { quantity },
+                BuiltInReason::BankVoltage,
+                Source::Calculated,
+            )]
         }
+        (SecondRole::Start, ..) => vec![Setting::new(
+            SettingCode::Voltage,
+            at_start_battery(inputs),
+            BuiltInReason::ChargesStartBattery {
+                services: amperes(inputs.way.services_a),
+            },
+            Source::Worksheet("way_start_v"),
+        )],
     };
     Some(Group {
-        key: "second",
-        title: "Second alternator's regulator",
-        lines,
+        device: Device::Second,
+        settings,
     })
 }

@@ -9,7 +9,7 @@ use crate::units::down;
 /// What a cap lies above what the alternator holds hot: 10 to 15 % is common
 /// practice, so that the cap spares belt and winding while everything is cold
 /// and holds nothing back later.
-const MARGIN: f64 = 1.15;
+pub(super) const MARGIN: f64 = 1.15;
 
 /// What decides a current cap.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -66,18 +66,18 @@ fn stated_cap_a(inputs: &Inputs) -> Option<f64> {
 /// What an alternator may send by itself \[A\], and why: the worksheet's cap,
 /// else what it holds hot and a margin; never more than its rating. A built-in
 /// regulator knows no cap: its rating.
-pub(super) fn own_a(inputs: &Inputs, machine: &Alternator, hot_a: f64) -> (f64, Decided) {
+pub(super) fn own_a(inputs: &Inputs, alternator: &Alternator, hot_a: f64) -> (f64, Decided) {
     let (wanted_a, decided) = match stated_cap_a(inputs) {
         Some(cap_a) => (cap_a, Decided::Stated),
         None if inputs.reg.kind == RegulatorKind::External && hot_a >= 1.0 => {
             (MARGIN * hot_a, Decided::Hot)
         }
-        None => (machine.rated_a, Decided::Rating),
+        None => (alternator.rated_a, Decided::Rating),
     };
-    if wanted_a < machine.rated_a {
+    if wanted_a < alternator.rated_a {
         (wanted_a, decided)
     } else {
-        (machine.rated_a, Decided::Rating)
+        (alternator.rated_a, Decided::Rating)
     }
 }
 
@@ -86,12 +86,12 @@ pub(super) fn own_a(inputs: &Inputs, machine: &Alternator, hot_a: f64) -> (f64, 
 /// is 1 and the bank's limit endless for one that charges the start battery.
 pub(super) fn cap(
     inputs: &Inputs,
-    machine: &Alternator,
+    alternator: &Alternator,
     hot_a: f64,
     share: f64,
     bank_limit_a: f64,
 ) -> (f64, Decided) {
-    let (own_a, decided) = own_a(inputs, machine, hot_a);
+    let (own_a, decided) = own_a(inputs, alternator, hot_a);
     let shared_a = (own_a * share).min(bank_limit_a);
     if shared_a < own_a {
         (down(shared_a), Decided::Bank)

@@ -1,9 +1,13 @@
 //! Settings of an external regulator.
 
+use serde::Serialize;
+
 use crate::boat::WayKind;
-use crate::guidance::settings::machine::{Nth, current, held, hottest};
-use crate::guidance::settings::{Case, Group, Line, Source};
-use crate::units::{tenths, volts};
+use crate::guidance::settings::alternator::{Nth, current, held, hottest};
+use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
+use crate::units::quantity::{
+    Quantity, QuantityKind, amperes, kelvin, kilowatts_of, minutes, percent, rpm, volts,
+};
 
 /// A wait before the first field \[s\], common practice.
 const DELAY_S: f64 = 60.0;
@@ -11,128 +15,185 @@ const DELAY_S: f64 = 60.0;
 const RAMP_MIN: f64 = 2.0;
 /// A fan is slow below this speed of the shaft \[rpm\], common practice.
 const SLOW_RPM: f64 = 2000.0;
+/// Most field while the fan is slow \[%\], common practice.
+const SLOW_FIELD_PCT: f64 = 50.0;
+
+/// Why an external regulator is set so.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum RegulatorReason {
+    /// What lies between alternator and bank drops voltage.
+    LeadsDropVoltage {
+        /// At this current
+        current: Quantity,
+        /// the resistance of switch, fuse and cable
+        resistance: Quantity,
+        /// drops this.
+        drop: Quantity,
+    },
+    /// What the alternator gives at its temperature limit.
+    GivesAtLimit {
+        /// The current.
+        hot: Quantity,
+    },
+    /// The fan is slow below the speed; the boat charges at this one.
+    FanIsSlow {
+        /// Speed of the shaft while charging.
+        shaft: Quantity,
+    },
+    /// The fan is slow there; at the boat's speed it holds nothing back.
+    FanIsSlowElsewhere {
+        /// Engine speed while charging.
+        engine: Quantity,
+    },
+    /// The boat charges where the fan is slow: a cap would hold back every run.
+    WouldHoldBackEveryRun {
+        /// Speed of the shaft while charging.
+        shaft: Quantity,
+    },
+    /// The engine is up to speed before the belt pulls.
+    EngineFirst {
+        /// Engine speed while charging.
+        engine: Quantity,
+    },
+    /// Belt and engine take up the power gently.
+    GentleOnBelt {
+        /// The most power.
+        power: Quantity,
+    },
+    /// The field is off before the contactor opens.
+    FieldOffFirst {
+        /// Where the field is off.
+        off_at: Quantity,
+        /// So much before the contactor opens.
+        before: Quantity,
+    },
+}
 
 /// The external regulator.
 pub(super) fn regulator(case: Case) -> Group {
     let (inputs, report, f) = (case.inputs, case.report, case.figures);
     let house = inputs.way.kind == WayKind::Direct;
-    let mut lines = vec![held(case, house)];
+    let mut settings = vec![held(case, house)];
     if house {
-        let run = &report.analyses.run;
-        lines.push(
-            Line::new(
-                "sense",
-                "Voltage sensed at",
-                "the bank's terminals, by a fused wire of its own".to_string(),
-                format!(
-                    "At {:.0} A the {} mΩ of switch, fuse and cable drop {}.",
-                    run.start_a,
-                    tenths(inputs.bank.harness_mohm),
-                    volts(run.start_a * inputs.bank.harness_mohm / 1000.0)
-                ),
-            )
-            .from(Source::CommonPractice),
-        );
+        settings.push(sense(case));
     }
-    lines.push(current(case, Nth::First, house));
-    lines.push(hottest(inputs, &inputs.alt, &report.analyses.run.peak));
-    lines.push(
-        Line::new(
-            "fold_back",
-            "Derating range",
-            format!(
-                "full field to none across {} K",
-                tenths(inputs.reg.fold_band_k)
-            ),
-            format!(
-                "Around the temperature limit; held there the alternator gives {:.0} A.",
-                f.hot_a[0]
-            ),
-        )
-        .from(Source::Worksheet("reg_fold_band_k")),
-    );
-    lines.push(low_speed(case));
-    lines.push(
-        Line::new(
-            "delay",
-            "Start delay",
-            format!("{DELAY_S:.0} s"),
-            format!(
-                "The engine has oil pressure and turns {:.0} rpm before the belt pulls.",
-                inputs.eng.rpm
-            ),
-        )
-        .at(DELAY_S),
-    );
-    lines.push(ramp(case));
+    settings.push(current(case, Nth::First, house));
+    settings.push(hottest(inputs, &inputs.alt, &report.analyses.run.peak));
+    settings.push(Setting::new(
+        SettingCode::FoldBack,
+        SettingValue::Derating {
+            range: kelvin(inputs.reg.fold_band_k).up_to(1),
+        },
+        RegulatorReason::GivesAtLimit {
+            hot: amperes(f.hot_a[0]),
+        },
+        Source::Worksheet("reg_fold_band_k"),
+    ));
+    settings.push(low_speed(case));
+    settings.push(Setting::new(
+        SettingCode::Delay,
+        SettingValue::Exactly {
+            quantity: Quantity::new(DELAY_S, QuantityKind::Seconds),
+        },
+        RegulatorReason::EngineFirst {
+            engine: rpm(inputs.eng.rpm),
+        },
+        Source::CommonPractice,
+    ));
+    settings.push(soft_start(case));
     if f.lithium && inputs.straight_into_house() {
-        lines.push(
-            Line::new(
-                "field_cut",
-                "Field cut-off input",
-                "the management system's charge-disable signal".to_string(),
-                format!(
-                    "The field is off at {}, {} before the contactor opens.",
-                    volts(f.high_v[1]),
-                    volts(f.high_v[2] - f.high_v[1])
-                ),
-            )
-            .from(Source::CommonPractice),
-        );
+        let [_, off_v, open_v] = f.high_v;
+        settings.push(Setting::new(
+            SettingCode::FieldCut,
+            SettingValue::ChargeDisableSignal,
+            RegulatorReason::FieldOffFirst {
+                off_at: volts(off_v),
+                before: volts(open_v - off_v),
+            },
+            Source::CommonPractice,
+        ));
     }
     Group {
-        key: "regulator",
-        title: "Regulator",
-        lines,
+        device: Device::Regulator,
+        settings,
     }
 }
 
-fn low_speed(case: Case) -> Line {
+fn sense(case: Case) -> Setting {
+    let (start_a, milliohm) = (
+        case.report.analyses.run.start_a,
+        case.inputs.bank.harness_mohm,
+    );
+    Setting::new(
+        SettingCode::Sense,
+        SettingValue::SensedAtBank,
+        RegulatorReason::LeadsDropVoltage {
+            current: amperes(start_a),
+            resistance: Quantity::new(milliohm / 1000.0, QuantityKind::Resistance).up_to(4),
+            drop: volts(start_a * milliohm / 1000.0),
+        },
+        Source::CommonPractice,
+    )
+}
+
+fn low_speed(case: Case) -> Setting {
     let (reg, ratio) = (&case.inputs.reg, case.inputs.alt.pulley_ratio);
-    let (what, key) = ("Low-speed cap", "low_speed");
     let shaft_rpm = case.report.analyses.machine.shaft_rpm;
-    let words = |pct: f64, rpm: f64| {
-        format!(
-            "{pct:.0} % field below {rpm:.0} rpm, {:.0} of the engine",
-            rpm / ratio
+    let field_below = |pct: f64, shaft_rpm: f64| SettingValue::FieldBelow {
+        field: percent(pct),
+        shaft: rpm(shaft_rpm),
+        engine: rpm(shaft_rpm / ratio),
+    };
+    let shaft = rpm(shaft_rpm);
+    let (value, reason, from) = if reg.low_speed_rpm > 0.0 {
+        (
+            field_below(reg.low_speed_pct, reg.low_speed_rpm),
+            RegulatorReason::FanIsSlow { shaft },
+            Source::Worksheet("reg_low_speed_rpm"),
+        )
+    } else if shaft_rpm > SLOW_RPM {
+        let engine = rpm(case.inputs.eng.rpm);
+        (
+            field_below(SLOW_FIELD_PCT, SLOW_RPM),
+            RegulatorReason::FanIsSlowElsewhere { engine },
+            Source::CommonPractice,
+        )
+    } else {
+        (
+            SettingValue::Off,
+            RegulatorReason::WouldHoldBackEveryRun { shaft },
+            Source::CommonPractice,
         )
     };
-    if reg.low_speed_rpm > 0.0 {
-        let why =
-            format!("Its fan is slow there; you charge at {shaft_rpm:.0} rpm of the alternator.");
-        Line::new(key, what, words(reg.low_speed_pct, reg.low_speed_rpm), why)
-            .at(reg.low_speed_pct)
-            .from(Source::Worksheet("reg_low_speed_rpm"))
-    } else if shaft_rpm > SLOW_RPM {
-        let why = format!(
-            "Its fan is slow there; at your {:.0} engine rpm it holds nothing back.",
-            case.inputs.eng.rpm
-        );
-        Line::new(key, what, words(50.0, SLOW_RPM), why).at(50.0)
-    } else {
-        let why = format!(
-            "You charge at {shaft_rpm:.0} rpm of the alternator, where a cap would hold back every run: the temperature limit has to do it."
-        );
-        Line::new(key, what, "none".to_string(), why)
-    }
+    Setting::new(SettingCode::LowSpeed, value, reason, from)
 }
 
-fn ramp(case: Case) -> Line {
+fn soft_start(case: Case) -> Setting {
     let stated_min = case.inputs.reg.ramp_min;
-    let (minutes, from) = if stated_min > 0.0 {
+    let (ramp_min, from) = if stated_min > 0.0 {
         (stated_min, Source::Worksheet("reg_ramp_min"))
     } else {
         (RAMP_MIN, Source::CommonPractice)
     };
-    Line::new(
-        "ramp",
-        "Soft start",
-        format!("{} min to full field", tenths(minutes)),
-        format!(
-            "Belt and engine take up {:.1} kW gently; it gets as hot as without.",
-            case.report.analyses.engine.peak_kw
-        ),
+    Setting::new(
+        SettingCode::Ramp,
+        SettingValue::FullFieldAfter {
+            time: to_full_field(ramp_min),
+        },
+        RegulatorReason::GentleOnBelt {
+            power: kilowatts_of(1000.0 * case.report.analyses.engine.peak_kw),
+        },
+        from,
     )
-    .at(minutes)
-    .from(from)
+}
+
+/// In minutes where they are whole, else in seconds.
+fn to_full_field(ramp_min: f64) -> Quantity {
+    let whole = (60.0 * ramp_min).round() % 60.0 == 0.0;
+    if whole {
+        minutes(ramp_min)
+    } else {
+        Quantity::new(60.0 * ramp_min, QuantityKind::Seconds)
+    }
 }

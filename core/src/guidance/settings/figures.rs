@@ -1,6 +1,6 @@
 //! The numbers behind the settings.
 
-use crate::analysis::PartTemperatures;
+use crate::analysis::{Part, PartTemperatures};
 use crate::boat::house_load_a;
 use crate::boat::{
     Alternator, Chemistry, Inputs, Key, SecondRole, SensorPlace, WayKind, Worksheet, usual_charge_v,
@@ -204,14 +204,14 @@ pub(crate) struct SetPoint {
     /// Limit of the part it sits on \[°C\].
     pub limit_c: f64,
     /// The part.
-    pub part: &'static str,
+    pub part: Part,
     /// By how much a part passes its limit in the run as it stands \[K\].
     pub over_k: f64,
     /// Whether it is the worksheet's own figure.
     pub stated: bool,
 }
 
-/// The set-point for a machine that gets as hot as this in the run: the
+/// The set-point for an alternator that gets as hot as this in the run: the
 /// worksheet's, unless it leaves less than 5 K to the limit of the part the
 /// sensor sits on, when it is 20 K under that limit (common practice); then
 /// lower by what any part is over its limit, as all of them follow the
@@ -220,15 +220,12 @@ pub(crate) struct SetPoint {
 /// again); never below 60 °C, where no sensor is set.
 pub(crate) fn set_point(
     inputs: &Inputs,
-    machine: &Alternator,
+    alternator: &Alternator,
     peak: &PartTemperatures,
 ) -> SetPoint {
-    let class_c = machine.class.limit_c();
-    let (part, limit_c) = match inputs.reg.sensor {
-        SensorPlace::Case => ("case", machine.case_limit_c),
-        SensorPlace::Winding => ("winding", class_c),
-        SensorPlace::Rectifier => ("rectifier plate", machine.rectifier_limit_c),
-    };
+    let class_c = alternator.class.limit_c();
+    let part = sensor_part(inputs.reg.sensor);
+    let limit_c = part.limit_c(alternator);
     let stated_c = inputs.reg.set_point_c;
     let allowed_c = if stated_c > limit_c - 5.0 {
         limit_c - 20.0
@@ -236,8 +233,8 @@ pub(crate) fn set_point(
         stated_c
     };
     let over_k = (peak.winding_c - class_c)
-        .max(peak.rectifier_c - machine.rectifier_limit_c)
-        .max(peak.case_c - machine.case_limit_c)
+        .max(peak.rectifier_c - alternator.rectifier_limit_c)
+        .max(peak.case_c - alternator.case_limit_c)
         .max(0.0);
     let lowered_c = (allowed_c - over_k.ceil()).max(LEAST_SET_C).min(allowed_c);
     SetPoint {
@@ -246,5 +243,14 @@ pub(crate) fn set_point(
         part,
         over_k,
         stated: lowered_c == stated_c,
+    }
+}
+
+/// The part a regulator's sensor sits on.
+pub(crate) const fn sensor_part(sensor: SensorPlace) -> Part {
+    match sensor {
+        SensorPlace::Case => Part::Case,
+        SensorPlace::Winding => Part::Winding,
+        SensorPlace::Rectifier => Part::Rectifier,
     }
 }

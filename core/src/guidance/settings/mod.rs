@@ -2,35 +2,53 @@
 //! each with its reason and with who has the last word on it. Not part of the
 //! report: it is asked for by itself.
 //!
-//! `figures` has the numbers, with `steps` (low and high voltage), `cap` (an
-//! alternator's current); `bank`, `temperature` (lithium by temperature),
-//! `machine` and `between` say them for the house bank, the regulators, and what
-//! stands between house and start battery. They hold for a season, not for one
-//! cold morning. The link and the date belong to the page that shows or prints it.
+//! A setting is a code, a value and a reason, each with its quantities; its
+//! sentences stand in `text::settings`. `figures` has the numbers, with `steps`
+//! (low and high voltage) and `cap` (an alternator's current); the other files
+//! each have the settings of one subject and the reasons for them. They hold for
+//! a season, not for one cold morning. The link and the date belong to the page
+//! that shows or prints it.
 
-mod bank;
-mod between;
+mod alternator;
 mod built_in;
 mod cap;
+mod charge;
+mod charger;
+mod code;
+mod converter;
 mod external;
 mod figures;
-mod machine;
+mod low_voltage;
 mod management;
+mod reason;
+mod start_battery;
 mod steps;
 mod temperature;
 #[cfg(test)]
 mod tests;
-
-use crate::units::down;
-use std::borrow::Cow;
+mod value;
 
 use serde::Serialize;
 
 use crate::boat::{Inputs, RegulatorKind, WayKind, Worksheet};
 use crate::report::Report;
+use crate::units::Quantity;
 
-pub(crate) use figures::{Figures, set_point};
-pub(crate) use temperature::stretch_words;
+pub use alternator::AlternatorReason;
+pub use built_in::BuiltInReason;
+pub use charge::ChargeReason;
+pub use charger::ChargerReason;
+pub use code::{GroupCode, SettingCode};
+pub use converter::ConverterReason;
+pub use external::RegulatorReason;
+pub(crate) use figures::{Figures, sensor_part, set_point};
+pub use low_voltage::LowVoltageReason;
+pub use management::ManagementReason;
+pub use reason::SettingReason;
+pub use start_battery::StartBatteryReason;
+pub(crate) use temperature::cell_steps;
+pub use temperature::{CellTemperatureReason, CurrentInTheCold};
+pub use value::{ChargingOff, FieldCut, Period, SettingValue, StartBatterySource, Terminals};
 
 /// What to set, device by device.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -42,28 +60,64 @@ pub struct Settings {
 /// The settings of one device.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Group {
-    /// Its name, the same for ever.
-    pub key: &'static str,
-    /// Its heading.
-    pub title: &'static str,
+    /// The device.
+    #[serde(flatten)]
+    pub device: Device,
     /// Its settings.
-    pub lines: Vec<Line>,
+    pub settings: Vec<Setting>,
+}
+
+/// What a group of settings is made in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum Device {
+    /// Everything that charges the house bank.
+    Charge {
+        /// Whether solar panels do too.
+        with_solar: bool,
+    },
+    /// The same, by the temperature of a lithium bank's cells.
+    ByTemperature,
+    /// The external regulator.
+    Regulator,
+    /// The built-in regulator.
+    BuiltIn,
+    /// The second alternator's regulator.
+    Second,
+    /// A DC-DC charger.
+    Converter {
+        /// What it charges.
+        charges: Charged,
+    },
+    /// The battery management system of a lithium bank.
+    Management,
+    /// A lead bank's alarm and switch.
+    LowVolts,
+    /// The charger on shore power.
+    ShoreCharger,
+    /// The start battery.
+    StartBattery,
+}
+
+/// Which battery a DC-DC charger charges.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Charged {
+    /// The house bank, from the start battery.
+    HouseBank,
+    /// The start battery, from the house bank.
+    StartBattery,
 }
 
 /// One setting.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Line {
-    /// Its name within the group, the same for ever.
-    pub key: &'static str,
-    /// What it is called in the trade.
-    pub what: Cow<'static, str>,
-    /// What to set, with its unit.
-    pub value: String,
-    /// The number in it, where one stands for the whole; in the unit named
-    /// there.
-    pub number: Option<f64>,
-    /// Why, in a sentence.
-    pub why: String,
+pub struct Setting {
+    /// Which one, within its group.
+    pub code: SettingCode,
+    /// What to set.
+    pub value: SettingValue,
+    /// Why.
+    pub reason: SettingReason,
     /// Who says so.
     pub from: Source,
 }
@@ -83,15 +137,71 @@ pub enum Source {
     CommonPractice,
 }
 
-impl Source {
-    /// In a few words.
-    pub const fn words(self) -> &'static str {
+impl Device {
+    /// The name of its group.
+    pub const fn code(self) -> GroupCode {
         match self {
-            Source::Worksheet(_) => "your figure",
-            Source::Calculated => "calculated",
-            Source::BatteryMaker => "ask the battery maker",
-            Source::CommonPractice => "common practice",
+            Device::Charge { .. } => GroupCode::Charge,
+            Device::ByTemperature => GroupCode::ByTemperature,
+            Device::Regulator => GroupCode::Regulator,
+            Device::BuiltIn => GroupCode::BuiltIn,
+            Device::Second => GroupCode::Second,
+            Device::Converter { .. } => GroupCode::Converter,
+            Device::Management => GroupCode::Management,
+            Device::LowVolts => GroupCode::LowVolts,
+            Device::ShoreCharger => GroupCode::ShoreCharger,
+            Device::StartBattery => GroupCode::StartBattery,
         }
+    }
+}
+
+impl Group {
+    /// Its name.
+    pub const fn code(&self) -> GroupCode {
+        self.device.code()
+    }
+
+    /// Its setting of a name; none where it has no such setting.
+    pub fn setting(&self, code: SettingCode) -> Option<&Setting> {
+        self.settings.iter().find(|setting| setting.code == code)
+    }
+}
+
+impl Settings {
+    /// A group; none where the boat has no such device.
+    pub fn group(&self, code: GroupCode) -> Option<&Group> {
+        self.groups.iter().find(|group| group.code() == code)
+    }
+
+    /// A setting; none where there is no such one.
+    pub fn setting(&self, group: GroupCode, code: SettingCode) -> Option<&Setting> {
+        self.group(group)?.setting(code)
+    }
+}
+
+impl Setting {
+    fn new(
+        code: SettingCode,
+        value: SettingValue,
+        reason: impl Into<SettingReason>,
+        from: Source,
+    ) -> Setting {
+        Setting {
+            code,
+            value,
+            reason: reason.into(),
+            from,
+        }
+    }
+
+    /// The figure to set, where one stands for the whole.
+    pub const fn figure(&self) -> Option<Quantity> {
+        self.value.figure()
+    }
+
+    /// That figure in the unit of its kind.
+    pub fn number(&self) -> Option<f64> {
+        self.figure().map(|figure| figure.value)
     }
 }
 
@@ -115,7 +225,7 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
         figures,
         peak_house_a: sheet.bus_peak_a(),
     };
-    let mut groups = vec![bank::charge(case)];
+    let mut groups = vec![charge::charge(case)];
     if figures.lithium {
         groups.push(temperature::by_temperature(case));
     }
@@ -126,60 +236,19 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
         });
         groups.extend(built_in::second(case));
         if inputs.way.kind == WayKind::Converter {
-            groups.push(between::converter(case));
+            groups.push(converter::to_house(case));
         } else if inputs.feeds_start_back() {
-            groups.push(between::turned_round(case));
+            groups.push(converter::to_start(case));
         }
     }
     groups.push(if figures.lithium {
         management::management(case)
     } else {
-        management::low_volts(case)
+        low_voltage::low_voltage(case)
     });
     if inputs.shore.charger_a > 0.0 {
-        groups.push(bank::shore_charger(case));
+        groups.push(charger::shore_charger(case));
     }
-    groups.push(between::start_battery(case));
+    groups.push(start_battery::start_battery(case));
     Settings { groups }
-}
-
-impl Line {
-    /// A setting without a number of its own.
-    fn new(
-        key: &'static str,
-        what: impl Into<Cow<'static, str>>,
-        value: String,
-        why: String,
-    ) -> Line {
-        Line {
-            key,
-            what: what.into(),
-            value,
-            number: None,
-            why,
-            from: Source::CommonPractice,
-        }
-    }
-
-    /// With its number.
-    fn at(self, number: f64) -> Line {
-        Line {
-            number: Some(number),
-            ..self
-        }
-    }
-
-    /// With its current \[A\] as [`amperes`] writes it; less than that can write
-    /// is no number.
-    fn amps(self, a: f64) -> Line {
-        Line {
-            number: Some(down(a)).filter(|a| *a > 0.0),
-            ..self
-        }
-    }
-
-    /// With who says so.
-    fn from(self, from: Source) -> Line {
-        Line { from, ..self }
-    }
 }

@@ -1,8 +1,51 @@
 //! The most charge current of a lithium bank by the temperature of its cells.
 
+use serde::Serialize;
+
 use crate::boat::{ChargeStep, Inputs, WayKind};
-use crate::guidance::settings::{Case, Group, Line, Source};
-use crate::units::{amperes, degrees};
+use crate::guidance::settings::value::set_a;
+use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
+use crate::units::Quantity;
+use crate::units::quantity::{celsius, count};
+
+/// Why a bank may take so much at a temperature of its cells.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum CellTemperatureReason {
+    /// Nothing may charge.
+    AllStops,
+    /// The bank's own limit holds.
+    OwnLimit {
+        /// Current for each ampere hour of capacity \[1/h\].
+        rate: Quantity,
+    },
+    /// Less than the bank's own limit, for the first time in the table.
+    FirstLess {
+        /// Current for each ampere hour of capacity \[1/h\].
+        rate: Quantity,
+        /// What sees to it.
+        held_by: CurrentInTheCold,
+    },
+    /// Less than the bank's own limit.
+    Less {
+        /// Current for each ampere hour of capacity \[1/h\].
+        rate: Quantity,
+    },
+}
+
+/// What sees to it that a cold or hot bank gets less.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum CurrentInTheCold {
+    /// The battery tells the regulator over a data link.
+    DataLink,
+    /// Nothing: the shore charger is set by hand.
+    ChargerByHand,
+    /// Nothing: the regulator is set by hand.
+    RegulatorByHand,
+    /// Nothing: the DC-DC charger is set by hand.
+    DcDcChargerByHand,
+}
 
 /// The coldest and the hottest that cells may be charged at \[°C\]; none where
 /// nothing is allowed at all.
@@ -14,25 +57,29 @@ pub(super) fn allowed(inputs: &Inputs) -> Option<(f64, f64)> {
     first.from_c.zip(last.to_c)
 }
 
-/// Where a step lies: "5 to 10 °C", "below 0 °C".
-pub(crate) fn stretch_words(step: &ChargeStep) -> String {
-    match (step.from_c, step.to_c) {
-        (None, Some(to_c)) => format!("below {} °C", degrees(to_c)),
-        (Some(from_c), None) => format!("above {} °C", degrees(from_c)),
-        (Some(from_c), Some(to_c)) => format!("{} to {} °C", degrees(from_c), degrees(to_c)),
-        (None, None) => "at any temperature".to_string(),
+/// A step as it is set.
+fn cell_step(step: &ChargeStep) -> SettingValue {
+    SettingValue::CellStep {
+        from: step.from_c.map(celsius),
+        to: step.to_c.map(celsius),
+        most: (step.amperes > 0.0).then(|| set_a(step.amperes)),
     }
 }
 
-/// A step's name, the same for ever: where it ends.
-fn key(step: &ChargeStep) -> &'static str {
+/// Every step, coldest first; none for lead.
+pub(crate) fn cell_steps(inputs: &Inputs) -> Vec<SettingValue> {
+    inputs.charge_ladder().iter().map(cell_step).collect()
+}
+
+/// A step's name: where it ends.
+fn code(step: &ChargeStep) -> SettingCode {
     match (step.from_c, step.to_c) {
-        (None, _) => "frost",
-        (_, None) => "hot",
-        (_, Some(to_c)) if to_c <= 5.0 => "to_5",
-        (_, Some(to_c)) if to_c <= 10.0 => "to_10",
-        (_, Some(to_c)) if to_c <= 50.0 => "to_50",
-        _ => "to_60",
+        (None, _) => SettingCode::Frost,
+        (_, None) => SettingCode::Hot,
+        (_, Some(to_c)) if to_c <= 5.0 => SettingCode::To5,
+        (_, Some(to_c)) if to_c <= 10.0 => SettingCode::To10,
+        (_, Some(to_c)) if to_c <= 50.0 => SettingCode::To50,
+        _ => SettingCode::To60,
     }
 }
 
@@ -42,56 +89,39 @@ pub(super) fn by_temperature(case: Case) -> Group {
     let rows = case.inputs.charge_ladder();
     let less = |row: &&ChargeStep| row.amperes > 0.0 && row.amperes < own_a;
     let first_less = rows.iter().find(less).copied();
-    let lines = rows
+    let settings = rows
         .iter()
-        .map(|row| line(case, row, first_less == Some(*row)))
+        .map(|row| setting(case, row, first_less == Some(*row)))
         .collect();
     Group {
-        key: "by_temperature",
-        title: "House bank: most charge current by cell temperature",
-        lines,
+        device: Device::ByTemperature,
+        settings,
     }
 }
 
-fn line(case: Case, row: &ChargeStep, first_less: bool) -> Line {
+fn setting(case: Case, row: &ChargeStep, first_less: bool) -> Setting {
     let (inputs, f) = (case.inputs, case.figures);
-    let line = |value: String, why: String| Line::new(key(row), stretch_words(row), value, why);
-    if row.amperes <= 0.0 {
-        let why = "The management system must stop everything that charges.";
-        return line("none".to_string(), why.to_string()).from(Source::BatteryMaker);
-    }
-    let rate = row.amperes / inputs.bank.capacity_ah;
-    let own = row.amperes >= f.bank_limit_a;
-    let why = if own {
-        format!("{rate:.2} A for each A·h: the bank's own limit, the season's setting.")
+    let rate = count(row.amperes / inputs.bank.capacity_ah).to(2);
+    let (reason, from) = if row.amperes <= 0.0 {
+        (CellTemperatureReason::AllStops, Source::BatteryMaker)
+    } else if row.amperes >= f.bank_limit_a {
+        (CellTemperatureReason::OwnLimit { rate }, f.limit_from)
     } else if first_less {
-        format!("{rate:.2} A for each A·h. {}", who_holds(inputs))
+        let held_by = held_by(inputs);
+        let reason = CellTemperatureReason::FirstLess { rate, held_by };
+        (reason, Source::BatteryMaker)
     } else {
-        format!("{rate:.2} A for each A·h.")
+        let reason = CellTemperatureReason::Less { rate };
+        (reason, Source::BatteryMaker)
     };
-    line(amperes(row.amperes), why)
-        .amps(row.amperes)
-        .from(if own {
-            f.limit_from
-        } else {
-            Source::BatteryMaker
-        })
+    Setting::new(code(row), cell_step(row), reason, from)
 }
 
-/// Who sees to it that a cold or hot bank gets less.
-fn who_holds(inputs: &Inputs) -> &'static str {
-    if inputs.engine_charges() && inputs.limit_linked() {
-        return "The battery tells the regulator over its data link; set what has no link by hand.";
-    }
+fn held_by(inputs: &Inputs) -> CurrentInTheCold {
     match (inputs.engine_charges(), inputs.way.kind) {
-        (false, _) => {
-            "Nothing tells the charger: set it by hand, or the management system disconnects."
-        }
-        (true, WayKind::Direct) => {
-            "Nothing tells the regulator: set it by hand in such cold, or the management system disconnects under load."
-        }
-        (true, WayKind::Converter) => {
-            "Nothing tells the DC-DC charger: set it by hand in such cold, or the management system disconnects."
-        }
+        (true, _) if inputs.limit_linked() => CurrentInTheCold::DataLink,
+        (false, _) => CurrentInTheCold::ChargerByHand,
+        (true, WayKind::Direct) => CurrentInTheCold::RegulatorByHand,
+        (true, WayKind::Converter) => CurrentInTheCold::DcDcChargerByHand,
     }
 }

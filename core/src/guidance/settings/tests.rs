@@ -5,7 +5,10 @@ use crate::analysis::PartTemperatures;
 use crate::boat::SensorPlace;
 use crate::exchange::open_link;
 use crate::guidance::settings::figures::set_point;
-use crate::guidance::settings::{Settings, Source, settings};
+use crate::guidance::settings::{
+    ChargeReason, GroupCode, Setting, SettingCode, SettingReason, SettingValue, Settings, Source,
+    settings,
+};
 use crate::report::report;
 
 fn opened(link: &str) -> Worksheet {
@@ -20,16 +23,13 @@ fn of(link: &str) -> Settings {
 }
 
 #[track_caller]
-fn check(settings: &Settings, group: &str, line: &str, expected: f64) {
-    let found = settings
-        .groups
-        .iter()
-        .find(|found| found.key == group)
-        .and_then(|found| found.lines.iter().find(|found| found.key == line))
-        .and_then(|found| found.number);
+fn check(settings: &Settings, group: GroupCode, code: SettingCode, expected: f64) {
+    let found = settings.setting(group, code).and_then(Setting::number);
     assert!(
         found.is_some_and(|found| (found - expected).abs() < 1e-9),
-        "{group} {line}: {found:?}, not {expected}"
+        "{} {}: {found:?}, not {expected}",
+        group.name(),
+        code.name()
     );
 }
 
@@ -38,21 +38,36 @@ fn check(settings: &Settings, group: &str, line: &str, expected: f64) {
 #[test]
 fn lithium() {
     let set = of("v=2&end");
-    check(&set, "charge", "voltage", 14.2);
-    check(&set, "charge", "absorption_end", 20.0);
-    check(&set, "charge", "float", 13.4);
-    check(&set, "charge", "compensation", 0.0);
-    check(&set, "management", "high_1_warning", 14.36);
-    check(&set, "management", "high_2_field_off", 14.48);
-    check(&set, "management", "high_3_contactor", 14.6);
-    check(&set, "management", "low_1_warning", 12.4);
-    check(&set, "management", "low_2_loads_off", 12.0);
-    check(&set, "management", "low_3_contactor", 11.2);
-    check(&set, "management", "charge_current", 200.0);
-    check(&set, "by_temperature", "to_5", 40.0);
-    check(&set, "by_temperature", "to_10", 80.0);
-    check(&set, "by_temperature", "to_50", 200.0);
-    check(&set, "by_temperature", "to_60", 40.0);
+    check(&set, GroupCode::Charge, SettingCode::Voltage, 14.2);
+    check(&set, GroupCode::Charge, SettingCode::AbsorptionEnd, 20.0);
+    check(&set, GroupCode::Charge, SettingCode::Float, 13.4);
+    check(&set, GroupCode::Charge, SettingCode::Compensation, 0.0);
+    check(&set, GroupCode::Management, SettingCode::HighWarning, 14.36);
+    check(
+        &set,
+        GroupCode::Management,
+        SettingCode::HighChargingOff,
+        14.48,
+    );
+    check(
+        &set,
+        GroupCode::Management,
+        SettingCode::HighContactor,
+        14.6,
+    );
+    check(&set, GroupCode::Management, SettingCode::LowWarning, 12.4);
+    check(&set, GroupCode::Management, SettingCode::LowLoadsOff, 12.0);
+    check(&set, GroupCode::Management, SettingCode::LowContactor, 11.2);
+    check(
+        &set,
+        GroupCode::Management,
+        SettingCode::ChargeCurrent,
+        200.0,
+    );
+    check(&set, GroupCode::ByTemperature, SettingCode::To5, 40.0);
+    check(&set, GroupCode::ByTemperature, SettingCode::To10, 80.0);
+    check(&set, GroupCode::ByTemperature, SettingCode::To50, 200.0);
+    check(&set, GroupCode::ByTemperature, SettingCode::To60, 40.0);
 }
 
 /// 24 V flooded, 300 A·h: 2 × 14.6; 2 % of 300; 2 × 13.4; 2 × 15.5; half-way
@@ -61,24 +76,25 @@ fn lithium() {
 #[test]
 fn lead() {
     let set = of("v=2&bank_chemistry=flooded&bank_nominal_v=24&bank_capacity_ah=300&end");
-    check(&set, "charge", "voltage", 29.2);
-    check(&set, "charge", "absorption_end", 6.0);
-    check(&set, "charge", "float", 26.8);
-    check(&set, "charge", "compensation", -4.0);
-    check(&set, "charge", "equalising", 31.0);
-    check(&set, "low_volts", "low_1_warning", 24.4);
-    check(&set, "low_volts", "low_2_loads_off", 23.7);
-    check(&set, "low_volts", "low_3_off", 22.7);
-    let words = &set.groups[0].lines[3];
+    check(&set, GroupCode::Charge, SettingCode::Voltage, 29.2);
+    check(&set, GroupCode::Charge, SettingCode::AbsorptionEnd, 6.0);
+    check(&set, GroupCode::Charge, SettingCode::Float, 26.8);
+    check(&set, GroupCode::Charge, SettingCode::Compensation, -4.0);
+    check(&set, GroupCode::Charge, SettingCode::Equalising, 31.0);
+    check(&set, GroupCode::LowVolts, SettingCode::LowWarning, 24.4);
+    check(&set, GroupCode::LowVolts, SettingCode::LowLoadsOff, 23.7);
+    check(&set, GroupCode::LowVolts, SettingCode::LowAllOff, 22.7);
     // −4 mV × 12 cells is −48 mV/K; 29.2 + 0.048 × 15, 29.2 − 0.048 × 15.
-    assert!(words.value.ends_with("−48 mV/K"), "{}", words.value);
-    assert!(
-        words
-            .why
-            .starts_with("29.92 V at 10 °C and 28.48 V at 40 °C"),
-        "{}",
-        words.why
-    );
+    let said = set.setting(GroupCode::Charge, SettingCode::Compensation);
+    let said = said.expect("compensation");
+    let SettingValue::Compensation { bank, .. } = said.value else {
+        panic!("{:?}", said.value)
+    };
+    assert_eq!(bank.value, -48.0);
+    let SettingReason::Charge(ChargeReason::Compensated { cold, hot, .. }) = said.reason else {
+        panic!("{:?}", said.reason)
+    };
+    assert!((cold.value - 29.92).abs() < 1e-9 && (hot.value - 28.48).abs() < 1e-9);
 }
 
 /// 80 and 80 A into a bank of 100 A, of which 95 are set: half of it each, whole
@@ -87,13 +103,13 @@ fn lead() {
 #[test]
 fn two_share_what_the_bank_takes() {
     let set = of("v=2&bank_charge_limit_a=100&two_role=house&reg_current_cap_a=80&end");
-    check(&set, "regulator", "current_cap", 47.0);
-    check(&set, "second", "current_cap", 47.0);
+    check(&set, GroupCode::Regulator, SettingCode::CurrentCap, 47.0);
+    check(&set, GroupCode::Second, SettingCode::CurrentCap, 47.0);
     let set = of(
         "v=2&bank_charge_limit_a=40&two_role=house&way_kind=converter&way_converter_a=20&reg_current_cap_a=60&end",
     );
-    check(&set, "converter", "current", 9.5);
-    check(&set, "second", "current_cap", 28.0);
+    check(&set, GroupCode::Converter, SettingCode::Current, 9.5);
+    check(&set, GroupCode::Second, SettingCode::CurrentCap, 28.0);
 }
 
 /// 3.55 V × 4 leaves room; neither the worksheet's 15 V nor its 14.6 V is passed
@@ -101,16 +117,21 @@ fn two_share_what_the_bank_takes() {
 #[test]
 fn too_high_a_charge_voltage() {
     let set = of("v=2&bank_charge_v=15&end");
-    check(&set, "charge", "voltage", 14.2);
-    assert_eq!(set.groups[0].lines[0].from, Source::BatteryMaker);
+    check(&set, GroupCode::Charge, SettingCode::Voltage, 14.2);
+    assert_eq!(set.groups[0].settings[0].from, Source::BatteryMaker);
     let set = of("v=2&bank_charge_v=14.6&end");
-    check(&set, "charge", "voltage", 14.2);
-    check(&set, "management", "high_3_contactor", 14.6);
+    check(&set, GroupCode::Charge, SettingCode::Voltage, 14.2);
+    check(
+        &set,
+        GroupCode::Management,
+        SettingCode::HighContactor,
+        14.6,
+    );
     let set = of("v=2&bank_chemistry=gel&bank_charge_v=14.8&end");
-    check(&set, "charge", "voltage", 14.4);
+    check(&set, GroupCode::Charge, SettingCode::Voltage, 14.4);
     let set = of("v=2&bank_charge_v=14&end");
     assert_eq!(
-        set.groups[0].lines[0].from,
+        set.groups[0].settings[0].from,
         Source::Worksheet("bank_charge_v")
     );
 }
@@ -120,12 +141,37 @@ fn too_high_a_charge_voltage() {
 #[test]
 fn lock_out() {
     let with = |said: &str| of(&format!("v=2&way_kind=converter&{said}&end"));
-    check(&with("way_lockout_v=13.2"), "converter", "lockout", 13.2);
-    check(&with("way_start_v=13.1"), "converter", "lockout", 12.6);
-    check(&with("way_start_v=28"), "converter", "lockout", 26.0);
+    check(
+        &with("way_lockout_v=13.2"),
+        GroupCode::Converter,
+        SettingCode::Lockout,
+        13.2,
+    );
+    check(
+        &with("way_start_v=13.1"),
+        GroupCode::Converter,
+        SettingCode::Lockout,
+        12.6,
+    );
+    check(
+        &with("way_start_v=28"),
+        GroupCode::Converter,
+        SettingCode::Lockout,
+        26.0,
+    );
     // Again 0.3 V higher, or half-way to the running volts.
-    check(&with("way_lockout_v=13.2"), "converter", "again", 13.5);
-    check(&with("way_lockout_v=13.6"), "converter", "again", 13.8);
+    check(
+        &with("way_lockout_v=13.2"),
+        GroupCode::Converter,
+        SettingCode::Again,
+        13.5,
+    );
+    check(
+        &with("way_lockout_v=13.6"),
+        GroupCode::Converter,
+        SettingCode::Again,
+        13.8,
+    );
 }
 
 /// 105 under 120 stays; 118 becomes 120 − 20; a winding 7.2 K over 155 takes
@@ -152,7 +198,7 @@ fn set_points() {
     assert_eq!(at(&inputs, 140.0), 140.0);
 }
 
-/// What the sheet says of a machine that gets too hot helps once it is put into
+/// What the sheet says of an alternator that gets too hot helps once it is put into
 /// the worksheet.
 #[test]
 fn a_lower_set_point_helps() {

@@ -1,0 +1,311 @@
+//! What is to be set.
+
+use serde::Serialize;
+
+use crate::analysis::Part;
+use crate::units::Quantity;
+use crate::units::down;
+use crate::units::quantity::amperes;
+
+/// What is to be set.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum SettingValue {
+    /// There is no such setting, or it stays off.
+    Off,
+    /// Just this.
+    Exactly {
+        /// The figure.
+        quantity: Quantity,
+    },
+    /// This or more.
+    AtLeast {
+        /// The figure.
+        quantity: Quantity,
+    },
+    /// This or less.
+    AtMost {
+        /// The figure.
+        quantity: Quantity,
+    },
+    /// Less than can be set.
+    LessThan {
+        /// The figure.
+        quantity: Quantity,
+    },
+    /// A voltage where it is measured.
+    VoltageAt {
+        /// The voltage.
+        voltage: Quantity,
+        /// Where it is measured.
+        at: Terminals,
+    },
+    /// No float, or this at most where the device must have one.
+    FloatIfAny {
+        /// The most.
+        at_most: Quantity,
+    },
+    /// Once the current into the bank is below this, or after a time.
+    BelowOrAfter {
+        /// The current.
+        current: Quantity,
+        /// The time.
+        time: Quantity,
+    },
+    /// Compensation for each cell and for the whole bank; both 0 for none.
+    Compensation {
+        /// Of each cell.
+        cell: Quantity,
+        /// Of the whole bank.
+        bank: Quantity,
+    },
+    /// With the cells between two temperatures.
+    CellsBetween {
+        /// From here
+        from: Quantity,
+        /// to here.
+        to: Quantity,
+    },
+    /// At no temperature.
+    Never,
+    /// Above freezing and below a temperature.
+    NotFrozenAndBelow {
+        /// The temperature.
+        temperature: Quantity,
+    },
+    /// Now and then to a voltage, for a time, or when the cells differ.
+    Equalise {
+        /// The voltage.
+        voltage: Quantity,
+        /// At this temperature.
+        temperature: Quantity,
+        /// For this long at least.
+        shortest: Quantity,
+        /// For this long at most.
+        longest: Quantity,
+        /// Or when the densities of the cells differ by so much.
+        density_difference: Quantity,
+    },
+    /// Once in a period.
+    Once {
+        /// The period.
+        period: Period,
+    },
+    /// As for the house bank.
+    AsHouseBank,
+    /// As for the first alternator.
+    AsFirstAlternator,
+    /// By the charge-disable signal of the battery management system.
+    ChargeDisableSignal,
+    /// Not connected to the house bank.
+    OffTheHouseBank,
+    /// At the bank's terminals, by a wire of its own.
+    SensedAtBank,
+    /// A temperature limit and the part the sensor sits on.
+    TemperatureLimit {
+        /// The limit.
+        limit: Quantity,
+        /// The part the sensor sits on.
+        sensor: Part,
+    },
+    /// Nothing limits the temperature.
+    NoTemperatureLimit,
+    /// Full field to none across a range.
+    Derating {
+        /// How wide it is.
+        range: Quantity,
+    },
+    /// Part of the field below a speed of the shaft and of the engine.
+    FieldBelow {
+        /// The most field.
+        field: Quantity,
+        /// The speed of the shaft.
+        shaft: Quantity,
+        /// The speed of the engine.
+        engine: Quantity,
+    },
+    /// A time to full field.
+    FullFieldAfter {
+        /// The time.
+        time: Quantity,
+    },
+    /// Missing on this device.
+    NotFitted,
+    /// A voltage of the whole bank and of each cell.
+    CellVoltage {
+        /// Of the whole bank.
+        bank: Quantity,
+        /// Of each cell.
+        cell: Quantity,
+    },
+    /// The same, and what is switched off then.
+    ChargingOff {
+        /// Of the whole bank.
+        bank: Quantity,
+        /// Of each cell.
+        cell: Quantity,
+        /// What is switched off.
+        acts: ChargingOff,
+    },
+    /// The same, some time after the step before.
+    ContactorOpens {
+        /// Of the whole bank.
+        bank: Quantity,
+        /// Of each cell.
+        cell: Quantity,
+        /// After this at the soonest
+        soonest: Quantity,
+        /// and this at the latest.
+        latest: Quantity,
+    },
+    /// A voltage that has lasted for a time.
+    VoltageFor {
+        /// The voltage.
+        voltage: Quantity,
+        /// The time.
+        time: Quantity,
+    },
+    /// A voltage, and a wait.
+    VoltageAfter {
+        /// The voltage.
+        voltage: Quantity,
+        /// The wait.
+        wait: Quantity,
+    },
+    /// To be asked of the battery maker.
+    AskBatteryMaker,
+    /// Most current with the cells from a temperature, up to one; none for
+    /// "however cold", "however hot" and "no charging".
+    CellStep {
+        /// From here
+        from: Option<Quantity>,
+        /// to here.
+        to: Option<Quantity>,
+        /// The most current.
+        most: Option<Quantity>,
+    },
+    /// What charges the start battery.
+    ChargedBy {
+        /// The source.
+        source: StartBatterySource,
+    },
+    /// Open, and closed by hand for a start only.
+    OpenButForAStart,
+    /// With the engine running, or while the house bank is charged.
+    WithEngineOrCharging,
+}
+
+/// Where a voltage is measured.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Terminals {
+    /// At the terminals of the house bank.
+    HouseBank,
+    /// At the start battery.
+    StartBattery,
+}
+
+/// How often something is done.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Period {
+    /// Every week.
+    Week,
+    /// Every month.
+    Month,
+}
+
+/// What the second step of high voltage switches off.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct ChargingOff {
+    /// How the field of an alternator that charges the bank directly is cut.
+    pub field: Option<FieldCut>,
+    /// Whether a DC-DC charger charges the bank.
+    pub dc_dc_charger: bool,
+}
+
+/// How a field is cut.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum FieldCut {
+    /// At an input of the external regulator.
+    AtRegulator,
+    /// By a relay, as a built-in regulator has no such input.
+    ByRelay,
+}
+
+/// What charges the start battery.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum StartBatterySource {
+    /// The shore charger, and an alternator when the engine runs.
+    ShoreChargerOrAlternator,
+    /// The alternator before the DC-DC charger.
+    Alternator,
+    /// The DC-DC charger from the house bank.
+    DcDcCharger,
+    /// The second alternator.
+    SecondAlternator,
+    /// Something the worksheet does not name.
+    NotGiven,
+}
+
+impl SettingValue {
+    /// A current to set, never more than it is; below 0.1 A no figure.
+    pub(super) fn current(a: f64) -> SettingValue {
+        if a > 0.0 && down(a) <= 0.0 {
+            let quantity = amperes(0.1).to(1);
+            return SettingValue::LessThan { quantity };
+        }
+        SettingValue::Exactly { quantity: set_a(a) }
+    }
+
+    /// The figure in it, where one stands for the whole.
+    pub const fn figure(&self) -> Option<Quantity> {
+        match *self {
+            SettingValue::Exactly { quantity }
+            | SettingValue::AtLeast { quantity }
+            | SettingValue::AtMost { quantity } => Some(quantity),
+            SettingValue::VoltageAt { voltage, .. }
+            | SettingValue::Equalise { voltage, .. }
+            | SettingValue::VoltageFor { voltage, .. }
+            | SettingValue::VoltageAfter { voltage, .. } => Some(voltage),
+            SettingValue::FloatIfAny { at_most } => Some(at_most),
+            SettingValue::BelowOrAfter { current, .. } => Some(current),
+            SettingValue::Compensation { cell, .. } => Some(cell),
+            SettingValue::CellsBetween { from, .. } => Some(from),
+            SettingValue::TemperatureLimit { limit, .. } => Some(limit),
+            SettingValue::Derating { range } => Some(range),
+            SettingValue::FieldBelow { field, .. } => Some(field),
+            SettingValue::FullFieldAfter { time } => Some(time),
+            SettingValue::CellVoltage { bank, .. }
+            | SettingValue::ChargingOff { bank, .. }
+            | SettingValue::ContactorOpens { bank, .. } => Some(bank),
+            SettingValue::CellStep { most, .. } => most,
+            SettingValue::Off
+            | SettingValue::LessThan { .. }
+            | SettingValue::Never
+            | SettingValue::NotFrozenAndBelow { .. }
+            | SettingValue::Once { .. }
+            | SettingValue::AsHouseBank
+            | SettingValue::AsFirstAlternator
+            | SettingValue::ChargeDisableSignal
+            | SettingValue::OffTheHouseBank
+            | SettingValue::SensedAtBank
+            | SettingValue::NoTemperatureLimit
+            | SettingValue::NotFitted
+            | SettingValue::AskBatteryMaker
+            | SettingValue::ChargedBy { .. }
+            | SettingValue::OpenButForAStart
+            | SettingValue::WithEngineOrCharging => None,
+        }
+    }
+}
+
+/// A current as it is set \[A\]: never more than it is, whole from 10 A, in
+/// tenths below; as it is where it is less than that can say.
+pub(super) fn set_a(a: f64) -> Quantity {
+    let floored_a = down(a);
+    let set_a = if floored_a > 0.0 { floored_a } else { a };
+    amperes(set_a).to(if a < 10.0 { 1 } else { 0 })
+}

@@ -1,0 +1,53 @@
+//! Why an alternator is set so.
+
+use crate::guidance::settings::AlternatorReason;
+use crate::text::settings::words::{limit as show_limit, part as name};
+use crate::units::Reader;
+
+pub(super) fn reason(reason: &AlternatorReason, reader: &Reader) -> String {
+    let show = |quantity| reader.show(quantity);
+    match *reason {
+        AlternatorReason::FeedsStartBattery { charger_from } => format!(
+            "It feeds the start battery; the DC-DC charger works from {} up.",
+            show(charger_from)
+        ),
+        AlternatorReason::ShareIsNothing { bank_limit } => format!(
+            "Its share of the bank's {} would be next to nothing.",
+            show_limit(bank_limit, reader)
+        ),
+        AlternatorReason::AsGiven { hot } => {
+            format!("As you set it; it holds {} hot.", show(hot))
+        }
+        AlternatorReason::HoldsHot {
+            hot,
+            engine,
+            margin,
+        } => format!(
+            "It holds {} hot with the engine at {}; {} more spares it while cold.",
+            show(hot),
+            show(engine),
+            show(margin)
+        ),
+        AlternatorReason::Rating { bank_limit: None } => "What it is rated at.".to_string(),
+        AlternatorReason::Rating {
+            bank_limit: Some(bank_limit),
+        } => format!(
+            "What it is rated at; the bank may take {}.",
+            show_limit(bank_limit, reader)
+        ),
+        AlternatorReason::BankLimit { bank_limit } => format!(
+            "A little less than the {} the bank may take from everything that charges it; the house may be drawing nothing.",
+            show_limit(bank_limit, reader)
+        ),
+        AlternatorReason::PartTooHot { over } => format!(
+            "In this run a part gets {} too hot; enter this limit and look again.",
+            show(over)
+        ),
+        AlternatorReason::BelowLimit { below, part, limit } => format!(
+            "{} below the {}'s limit of {}.",
+            show(below),
+            name(part),
+            show(limit)
+        ),
+    }
+}

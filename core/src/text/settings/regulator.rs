@@ -1,0 +1,115 @@
+//! Why an external or a built-in regulator is set so.
+
+use crate::guidance::settings::{BuiltInReason, RegulatorReason};
+use crate::text::settings::words::limit as show_limit;
+use crate::units::Reader;
+use crate::units::quantity::{Quantity, count};
+
+pub(super) fn external(reason: &RegulatorReason, reader: &Reader) -> String {
+    let show = |quantity| reader.show(quantity);
+    match *reason {
+        RegulatorReason::LeadsDropVoltage {
+            current,
+            resistance,
+            drop,
+        } => format!(
+            "At {} the {} of switch, fuse and cable drop {}.",
+            show(current),
+            milliohms(resistance, reader),
+            show(drop)
+        ),
+        RegulatorReason::GivesAtLimit { hot } => format!(
+            "Around the temperature limit; held there the alternator gives {}.",
+            show(hot)
+        ),
+        RegulatorReason::FanIsSlow { shaft } => format!(
+            "Its fan is slow there; you charge at {} of the alternator.",
+            show(shaft)
+        ),
+        RegulatorReason::FanIsSlowElsewhere { engine } => format!(
+            "Its fan is slow there; with your engine at {} it holds nothing back.",
+            show(engine)
+        ),
+        RegulatorReason::WouldHoldBackEveryRun { shaft } => format!(
+            "You charge at {} of the alternator, where a cap would hold back every run: leave it to the temperature limit.",
+            show(shaft)
+        ),
+        RegulatorReason::EngineFirst { engine } => format!(
+            "The engine has oil pressure and turns at {} before the belt pulls.",
+            show(engine)
+        ),
+        RegulatorReason::GentleOnBelt { power } => format!(
+            "Belt and engine take up {} gently; it gets as hot as without.",
+            show(power)
+        ),
+        RegulatorReason::FieldOffFirst { off_at, before } => format!(
+            "The field is off at {}, {} before the contactor opens.",
+            show(off_at),
+            show(before)
+        ),
+    }
+}
+
+pub(super) fn built_in(reason: &BuiltInReason, reader: &Reader) -> String {
+    let show = |quantity| reader.show(quantity);
+    match *reason {
+        BuiltInReason::HoldsTooMuch { held } => format!(
+            "It holds {}, more than the bank is to get: it does not belong on this bank.",
+            show(held)
+        ),
+        BuiltInReason::HoldsTooLittle { short, charge } => format!(
+            "Nothing to set. It is {} short of the bank's {}: the engine alone does not fill it.",
+            show(short),
+            show(charge)
+        ),
+        BuiltInReason::ReadWithBankFull { charge } => format!(
+            "Nothing to set; read it with the bank full, which is charged to {}.",
+            show(charge)
+        ),
+        BuiltInReason::NoSensor {
+            winding,
+            limit,
+            charger: None,
+        } => format!(
+            "It has no sensor: in this run the winding reaches {}; {} is its limit.",
+            show(winding),
+            show(limit)
+        ),
+        BuiltInReason::NoSensor {
+            winding,
+            limit,
+            charger: Some(charger),
+        } => format!(
+            "It has no sensor: at the DC-DC charger's {} the winding reaches {}; {} is its limit.",
+            show(charger),
+            show(winding),
+            show(limit)
+        ),
+        BuiltInReason::CannotHoldCap { start, bank_limit } => format!(
+            "It cannot hold one: it gives {} at the start, and the bank may take {}.",
+            show(start),
+            show_limit(bank_limit, reader)
+        ),
+        BuiltInReason::NothingStopsIt { opens_at } => format!(
+            "When the bank disconnects at {}, nothing stops the alternator first.",
+            show(opens_at)
+        ),
+        BuiltInReason::TakeTurns { apart } => format!(
+            "Two set {} apart would take turns; let one lead, or link them.",
+            show(apart)
+        ),
+        BuiltInReason::BankVoltage => {
+            "What the bank is charged to; nothing to set on a built-in regulator.".to_string()
+        }
+        BuiltInReason::ChargesStartBattery { services } => format!(
+            "It charges the start battery and feeds {} of engine services; the other one charges the house bank.",
+            show(services)
+        ),
+    }
+}
+
+/// A small resistance: "1.5 mΩ".
+fn milliohms(resistance: Quantity, reader: &Reader) -> String {
+    let milliohms = count(1000.0 * resistance.value).up_to(1);
+    format!("{} mΩ", reader.number(milliohms))
+}
