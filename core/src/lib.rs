@@ -21,8 +21,8 @@
 //! 10. [`decision`]: arrangements, goal search, uncertainty, calibration
 //! 11. [`guidance`]: settings, commissioning, cautions
 //! 12. [`working`]: how each figure came about
-//! 13. [`exchange`]: link, file, text and table to take along
-//! 14. [`text`]: what the words of the trade mean
+//! 13. [`text`]: findings, verdict and headline as sentences, and the glossary
+//! 14. [`exchange`]: link, file, forum text, table and JSON to take along
 
 pub mod analysis;
 pub mod boat;

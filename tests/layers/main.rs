@@ -21,8 +21,8 @@ const LAYERS: [&str; 14] = [
     "decision",
     "guidance",
     "working",
-    "exchange",
     "text",
+    "exchange",
 ];
 
 fn core() -> PathBuf {

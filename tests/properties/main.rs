@@ -24,6 +24,7 @@ mod mass;
 mod numbers;
 mod order;
 mod readers;
+mod remarks;
 mod round_trip;
 mod service;
 mod settings;

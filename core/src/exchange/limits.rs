@@ -1,10 +1,11 @@
-//! What a worksheet holds, counted; and how much a reader tells of what it did
-//! not understand.
+//! What a worksheet holds, counted; and how many remarks a reader makes on what it
+//! did not understand.
 
 use crate::boat::Worksheet;
-use crate::schema::{InputError, quoted};
+use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
+use crate::schema::Excerpt;
 
-/// Most sentences about one link or file.
+/// Most remarks about one link or file.
 const MOST: usize = 40;
 /// Most loads and arrangements that are taken: far more than a boat has, and
 /// no more than a page can show.
@@ -34,30 +35,23 @@ fn counted(count: usize, what: &str) -> String {
 }
 
 /// Refuses a text that is longer than any of ours could be.
-pub(super) fn not_endless(text: &str, what: &str, most: usize) -> Result<(), InputError> {
-    if text.len() <= most {
+pub(super) fn not_endless(text: &str, what: TextKind, most_bytes: usize) -> Result<(), ReadError> {
+    if text.len() <= most_bytes {
         return Ok(());
     }
-    Err(InputError(format!(
-        "{what} is longer than {} MB, which no worksheet is. Nothing was taken from it.",
-        most / 1_000_000
-    )))
+    Err(ReadError::TooLong { what, most_bytes })
 }
 
 /// Cuts what is more than a worksheet can hold, and says so.
-pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Vec<String>) {
-    let mut say = |count: usize, most: usize, what: &str| {
-        if count > most {
-            remarks.insert(
-                0,
-                format!(
-                    "{count} {what} are more than a worksheet holds; the first {most} were taken."
-                ),
-            );
+pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Vec<Remark>) {
+    let mut cut = |what: Listed, count: usize, kept: usize| {
+        if count > kept {
+            remarks.insert(0, Remark::TooMany { what, count, kept });
         }
     };
-    say(sheet.loads.len(), MOST_LOADS, "loads");
-    say(sheet.arrangements.len(), MOST_ARRANGEMENTS, "arrangements");
+    cut(Listed::Loads, sheet.loads.len(), MOST_LOADS);
+    let arrangements = sheet.arrangements.len();
+    cut(Listed::Arrangements, arrangements, MOST_ARRANGEMENTS);
     sheet.loads.truncate(MOST_LOADS);
     sheet.arrangements.truncate(MOST_ARRANGEMENTS);
     let loads = sheet.loads.iter_mut().map(|load| &mut load.name);
@@ -68,26 +62,27 @@ pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Vec<String>) {
         .chain(arrangements)
     {
         if let Some((end, _)) = name.char_indices().nth(LONGEST_NAME) {
-            remarks.push(format!(
-                "The name {} is longer than {LONGEST_NAME} characters; the rest is left out.",
-                quoted(name)
-            ));
+            remarks.push(Remark::NameCut {
+                name: Excerpt::of(name),
+                longest: LONGEST_NAME,
+            });
             name.truncate(end);
         }
     }
 }
 
 /// Leaves the first of many remarks and a count of the others.
-pub(super) fn shortened(remarks: &mut Vec<String>) {
+pub(super) fn shortened(remarks: &mut Vec<Remark>) {
     let more = remarks.len().saturating_sub(MOST);
     if more > 0 {
         remarks.truncate(MOST);
-        remarks.push(format!("{more} more parts were not understood."));
+        remarks.push(Remark::More { count: more });
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use crate::boat::reading::Remark;
     use crate::boat::{Worksheet, demo};
     use crate::exchange::limits::shortened;
 
@@ -102,9 +97,9 @@ mod tests {
 
     #[test]
     fn many_remarks_are_counted() {
-        let mut remarks = vec![String::from("So."); 42];
+        let mut remarks = vec![Remark::NameTwice; 42];
         shortened(&mut remarks);
         assert_eq!(remarks.len(), 41);
-        assert_eq!(remarks[40], "2 more parts were not understood.");
+        assert_eq!(remarks[40], Remark::More { count: 2 });
     }
 }
