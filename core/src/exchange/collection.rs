@@ -9,7 +9,7 @@ use serde_json::{Map, Value as Json};
 use crate::boat::Worksheet;
 use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
 use crate::exchange::file::{Reading, check_version, dropped, parsed, read_value, to_json};
-use crate::exchange::limits::shortened;
+use crate::exchange::remarks::Remarks;
 use crate::exchange::version1::NEWEST;
 
 /// Most worksheets that are taken from one file.
@@ -42,7 +42,7 @@ pub fn read_file(text: &str) -> Result<Vec<Reading>, ReadError> {
     };
     check_version(envelope, TextKind::Collection)?;
     let mut readings: Vec<Reading> = Vec::new();
-    let mut remarks = Vec::new();
+    let mut remarks = Remarks::default();
     let mut count = 0;
     for (part, json) in envelope {
         match (part.as_str(), json) {
@@ -70,7 +70,7 @@ pub fn read_file(text: &str) -> Result<Vec<Reading>, ReadError> {
             (part, _) => remarks.push(dropped(part)),
         }
     }
-    shortened(&mut remarks);
+    let mut remarks = remarks.finish();
     match readings.first_mut() {
         Some(first) => {
             remarks.append(&mut first.remarks);

@@ -1,12 +1,10 @@
-//! What a worksheet holds, counted; and how many remarks a reader makes on what it
-//! did not understand.
+//! What a worksheet holds, counted, and the most that a reader takes.
 
 use crate::boat::Worksheet;
 use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
+use crate::exchange::remarks::Remarks;
 use crate::schema::Excerpt;
 
-/// Most remarks about one link or file.
-const MOST: usize = 40;
 /// Most loads and arrangements that are taken: far more than a boat has, and
 /// no more than a page can show.
 pub const MOST_LOADS: usize = 500;
@@ -42,11 +40,11 @@ pub(super) fn not_endless(text: &str, what: TextKind, most_bytes: usize) -> Resu
     Err(ReadError::TooLong { what, most_bytes })
 }
 
-/// Cuts what is more than a worksheet can hold, and says so.
-pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Vec<Remark>) {
+/// Cuts what is more than a worksheet can hold, and remarks on it.
+pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Remarks) {
     let mut cut = |what: Listed, count: usize, kept: usize| {
         if count > kept {
-            remarks.insert(0, Remark::TooMany { what, count, kept });
+            remarks.push_front(Remark::TooMany { what, count, kept });
         }
     };
     cut(Listed::Loads, sheet.loads.len(), MOST_LOADS);
@@ -71,20 +69,9 @@ pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Vec<Remark>) {
     }
 }
 
-/// Leaves the first of many remarks and a count of the others.
-pub(super) fn shortened(remarks: &mut Vec<Remark>) {
-    let more = remarks.len().saturating_sub(MOST);
-    if more > 0 {
-        remarks.truncate(MOST);
-        remarks.push(Remark::More { count: more });
-    }
-}
-
 #[cfg(test)]
 mod tests {
-    use crate::boat::reading::Remark;
     use crate::boat::{Worksheet, demo};
-    use crate::exchange::limits::shortened;
 
     #[test]
     fn counts() {
@@ -93,13 +80,5 @@ mod tests {
             Worksheet::default().contents(),
             "0 inputs, 0 loads and 0 arrangements"
         );
-    }
-
-    #[test]
-    fn many_remarks_are_counted() {
-        let mut remarks = vec![Remark::NameTwice; 42];
-        shortened(&mut remarks);
-        assert_eq!(remarks.len(), 41);
-        assert_eq!(remarks[40], Remark::More { count: 2 });
     }
 }

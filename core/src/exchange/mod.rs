@@ -12,6 +12,7 @@ mod forum;
 mod limits;
 mod link;
 mod outcomes;
+mod remarks;
 mod style;
 mod ticks;
 mod version1;

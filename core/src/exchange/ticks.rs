@@ -4,6 +4,7 @@ use serde_json::Value as Json;
 
 use crate::boat::Worksheet;
 use crate::boat::reading::Remark;
+use crate::exchange::remarks::Remarks;
 use crate::schema::Excerpt;
 
 /// The ticks as JSON; none without any.
@@ -13,7 +14,7 @@ pub(super) fn ticks_to_json(sheet: &Worksheet) -> Option<Json> {
 }
 
 /// Reads ticks; one of a step that there is not is dropped and remarked on.
-pub(super) fn ticks_from_json(ids: &[Json], sheet: &mut Worksheet, remarks: &mut Vec<Remark>) {
+pub(super) fn ticks_from_json(ids: &[Json], sheet: &mut Worksheet, remarks: &mut Remarks) {
     for one in ids {
         let id = one.as_str().unwrap_or_default();
         if !sheet.tick(id, true) {

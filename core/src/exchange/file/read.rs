@@ -8,7 +8,8 @@ use crate::boat::Section;
 use crate::boat::reading::{ReadError, Remark, TextKind};
 use crate::boat::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::exchange::file::TYPE;
-use crate::exchange::limits::{LONGEST_FILE, bounded, not_endless, shortened};
+use crate::exchange::limits::{LONGEST_FILE, bounded, not_endless};
+use crate::exchange::remarks::Remarks;
 use crate::exchange::ticks::ticks_from_json;
 use crate::exchange::version1::{NEWEST, OLDEST, keep_meaning};
 use crate::schema::{Confidence, Excerpt, FieldSpec, InputError, Kind, Value};
@@ -57,7 +58,7 @@ pub fn read_value(json: &Json) -> Result<Reading, ReadError> {
     }
     let version = check_version(envelope, TextKind::Worksheet)?;
     let mut sheet = Worksheet::default();
-    let mut remarks = Vec::new();
+    let mut remarks = Remarks::default();
     for (part, json) in envelope {
         match (part.as_str(), json) {
             ("type" | "version", _) => {}
@@ -85,8 +86,10 @@ pub fn read_value(json: &Json) -> Result<Reading, ReadError> {
     if version == OLDEST {
         keep_meaning(&mut sheet);
     }
-    shortened(&mut remarks);
-    Ok(Reading { sheet, remarks })
+    Ok(Reading {
+        sheet,
+        remarks: remarks.finish(),
+    })
 }
 
 /// A part of a file that no worksheet has, or not like this.
@@ -119,14 +122,14 @@ pub(in crate::exchange) fn check_version(
     }
 }
 
-fn name_from_json(json: &Json, remarks: &mut Vec<Remark>) -> String {
+fn name_from_json(json: &Json, remarks: &mut Remarks) -> String {
     json.as_str().map(str::to_string).unwrap_or_else(|| {
         remarks.push(Remark::NameNotText);
         String::new()
     })
 }
 
-fn read_inputs(inputs: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Vec<Remark>) {
+fn read_inputs(inputs: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Remarks) {
     for (name, value) in inputs {
         let Some(key) = Key::named(name) else {
             remarks.push(unknown(name));
@@ -144,7 +147,7 @@ fn read_inputs(inputs: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut 
     }
 }
 
-fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Vec<Remark>) {
+fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Remarks) {
     for (name, value) in known {
         let word = value.as_str().unwrap_or_default();
         let knowledge = Confidence::ALL.into_iter().find(|k| k.word() == word);
@@ -175,7 +178,7 @@ fn value_of(spec: &FieldSpec, json: &Json) -> Result<Value, InputError> {
     }
 }
 
-fn arrangement_from_json(json: &Json, remarks: &mut Vec<Remark>) -> Option<Arrangement> {
+fn arrangement_from_json(json: &Json, remarks: &mut Remarks) -> Option<Arrangement> {
     let mut arrangement = Arrangement::default();
     let Some(one) = json.as_object() else {
         remarks.push(Remark::ArrangementNotUnderstood);
@@ -214,7 +217,7 @@ fn named(one: &Map<String, Json>) -> Excerpt {
     Excerpt::of(one.get("name").and_then(Json::as_str).unwrap_or_default())
 }
 
-fn load_from_json(json: &Json, remarks: &mut Vec<Remark>) -> Option<Load> {
+fn load_from_json(json: &Json, remarks: &mut Remarks) -> Option<Load> {
     let mut load = Load::default();
     let Some(row) = json.as_object() else {
         remarks.push(Remark::LoadNotUnderstood);

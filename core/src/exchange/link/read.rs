@@ -6,8 +6,9 @@ use percent_encoding::percent_decode_str;
 use crate::boat::Section;
 use crate::boat::reading::{ReadError, Remark, TextKind};
 use crate::boat::{Arrangement, Load, LoadRow, SectionId, Worksheet};
-use crate::exchange::limits::{LONGEST_LINK, bounded, not_endless, shortened};
+use crate::exchange::limits::{LONGEST_LINK, bounded, not_endless};
 use crate::exchange::link::{END, PART, names};
+use crate::exchange::remarks::Remarks;
 use crate::exchange::version1::{NEWEST, OLDEST, keep_meaning};
 use crate::schema::{Confidence, Excerpt};
 
@@ -26,7 +27,15 @@ pub struct Opened {
     pub remarks: Vec<Remark>,
 }
 
-impl Opened {
+/// A link as it is being read.
+#[derive(Default)]
+struct Reader {
+    sheet: Worksheet,
+    whole: bool,
+    remarks: Remarks,
+}
+
+impl Reader {
     fn remark(&mut self, remark: Remark) {
         self.remarks.push(remark);
     }
@@ -71,20 +80,15 @@ pub fn open_link(fragment: &str) -> Result<Opened, ReadError> {
         }
         _ => return Err(ReadError::NotALink { newest: NEWEST }),
     };
-    let mut opened = Opened {
-        sheet: Worksheet::default(),
-        whole: false,
-        lost: 0,
-        remarks: Vec::new(),
-    };
+    let mut reader = Reader::default();
     let mut section = None;
     for part in parts {
         if part == END {
-            opened.whole = true;
+            reader.whole = true;
             continue;
         }
         let Some((name, value)) = part.split_once('=') else {
-            opened.remark(Remark::UnreadablePart {
+            reader.remark(Remark::UnreadablePart {
                 part: excerpt(part),
             });
             section = None;
@@ -92,27 +96,32 @@ pub fn open_link(fragment: &str) -> Result<Opened, ReadError> {
         };
         match name {
             "name" => {
-                if !opened.sheet.name.is_empty() {
-                    opened.remark(Remark::NameTwice);
+                if !reader.sheet.name.is_empty() {
+                    reader.remark(Remark::NameTwice);
                 }
-                opened.sheet.name = opened.text(value);
+                reader.sheet.name = reader.text(value);
             }
-            "load" => read_load(value, &mut opened),
-            "way" => read_arrangement(value, &mut opened),
-            _ => section = read_input(name, value, section, &mut opened),
+            "load" => read_load(value, &mut reader),
+            "way" => read_arrangement(value, &mut reader),
+            _ => section = read_input(name, value, section, &mut reader),
         }
     }
     // First, as a worksheet is looked at once for each of its arrangements.
-    bounded(&mut opened.sheet, &mut opened.remarks);
+    bounded(&mut reader.sheet, &mut reader.remarks);
     if version == OLDEST {
-        keep_meaning(&mut opened.sheet);
+        keep_meaning(&mut reader.sheet);
     }
-    opened.lost = opened.remarks.len();
-    shortened(&mut opened.remarks);
-    if !opened.whole {
-        opened.remarks.push(Remark::LinkCut);
+    let lost = reader.remarks.count();
+    let mut remarks = reader.remarks.finish();
+    if !reader.whole {
+        remarks.push(Remark::LinkCut);
     }
-    Ok(opened)
+    Ok(Opened {
+        sheet: reader.sheet,
+        whole: reader.whole,
+        lost,
+        remarks,
+    })
 }
 
 /// Reads one input and says the section it stands in; none when the name is
@@ -121,32 +130,32 @@ fn read_input(
     name: &str,
     value: &str,
     after: Option<SectionId>,
-    opened: &mut Opened,
+    reader: &mut Reader,
 ) -> Option<SectionId> {
     let Some(key) = names::named(name, after) else {
-        opened.remark(Remark::UnknownKey {
+        reader.remark(Remark::UnknownKey {
             name: excerpt(name),
         });
         return None;
     };
     let spec = key.spec();
-    if opened.sheet.known.get(key).is_some() {
-        opened.remark(Remark::InputTwice { key });
+    if reader.sheet.known.get(key).is_some() {
+        reader.remark(Remark::InputTwice { key });
     }
     let (value, mark) = value.split_once(PART).unwrap_or((value, ""));
     let stated = spec
         .read(&unescape(value))
-        .and_then(|value| opened.sheet.state(key, value));
+        .and_then(|value| reader.sheet.state(key, value));
     if let Err(error) = stated {
-        let kept = spec.kept(opened.sheet.inputs.get(key));
-        opened.remark(Remark::ValueRefused { key, error, kept });
+        let kept = spec.kept(reader.sheet.inputs.get(key));
+        reader.remark(Remark::ValueRefused { key, error, kept });
     } else if let Some(known) = Confidence::ALL
         .into_iter()
         .find(|known| mark == known.letter().to_string())
     {
-        opened.sheet.known.insert(key, known);
+        reader.sheet.known.insert(key, known);
     } else if !mark.is_empty() {
-        opened.remark(Remark::UnknownMark {
+        reader.remark(Remark::UnknownMark {
             key,
             mark: excerpt(mark),
             counts_as: spec.usual,
@@ -155,11 +164,11 @@ fn read_input(
     Some(key.section)
 }
 
-fn read_load(value: &str, opened: &mut Opened) {
+fn read_load(value: &str, reader: &mut Reader) {
     let mut parts = value.split(PART);
     let name = parts.next().unwrap_or_default();
     let mut load = Load {
-        name: opened.text(name),
+        name: reader.text(name),
         row: LoadRow::default(),
     };
     for (at, field) in LoadRow::FIELDS.iter().enumerate() {
@@ -170,7 +179,7 @@ fn read_load(value: &str, opened: &mut Opened) {
         };
         match field.spec.read(&unescape(part)) {
             Ok(value) => field.set(&mut load.row, value),
-            Err(error) => opened.remark(Remark::LoadValueRefused {
+            Err(error) => reader.remark(Remark::LoadValueRefused {
                 load: Excerpt::of(&load.name),
                 error,
                 kept: field.spec.kept(field.get(&load.row)),
@@ -178,23 +187,23 @@ fn read_load(value: &str, opened: &mut Opened) {
         }
     }
     if parts.next().is_some() {
-        opened.remark(Remark::ExtraLoadFigures {
+        reader.remark(Remark::ExtraLoadFigures {
             load: Excerpt::of(&load.name),
         });
     }
-    opened.sheet.loads.push(load);
+    reader.sheet.loads.push(load);
 }
 
-fn read_arrangement(value: &str, opened: &mut Opened) {
+fn read_arrangement(value: &str, reader: &mut Reader) {
     let mut parts = value.split(PART);
     let name = parts.next().unwrap_or_default();
     let mut arrangement = Arrangement {
-        name: opened.text(name),
+        name: reader.text(name),
         changes: Vec::new(),
     };
     while let Some(name) = parts.next() {
         let (Some(key), Some(text)) = (names::named(name, None), parts.next()) else {
-            opened.remark(Remark::UnreadableChange {
+            reader.remark(Remark::UnreadableChange {
                 arrangement: Excerpt::of(&arrangement.name),
                 part: excerpt(name),
             });
@@ -202,14 +211,14 @@ fn read_arrangement(value: &str, opened: &mut Opened) {
         };
         match key.spec().read(&unescape(text)) {
             Ok(value) => arrangement.put(key, Some(value)),
-            Err(error) => opened.remark(Remark::ChangeRefused {
+            Err(error) => reader.remark(Remark::ChangeRefused {
                 arrangement: Excerpt::of(&arrangement.name),
                 key,
                 error,
             }),
         }
     }
-    opened.sheet.arrangements.push(arrangement);
+    reader.sheet.arrangements.push(arrangement);
 }
 
 /// The beginning of a part of a link, as text.
