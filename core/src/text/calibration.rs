@@ -30,7 +30,7 @@ pub fn refusal(refusal: &Refusal) -> String {
         Refusal::NoAmps => {
             "The alternator's amps are missing: they are what heats it.".to_string()
         }
-        Refusal::NoCurrent => "The amps are all nought: an alternator that gives nothing teaches nothing.".to_string(),
+        Refusal::NoCurrent => "All amps are zero: an alternator that gives no current does not warm up, so there is nothing to learn from it.".to_string(),
         Refusal::WrongSpeed { rpm, shaft } => {
             let of = match shaft {
                 true => "an alternator",
