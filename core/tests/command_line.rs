@@ -240,8 +240,15 @@ fn what_was_not_understood_is_told() {
     assert_eq!(code(&output), 3);
     let check: Json = serde_json::from_str(&stdout(&output)).expect("JSON");
     assert_eq!(check["understood"], false);
-    let remarks = check["boats"][0]["not_understood"].as_array();
-    assert_eq!(remarks.map(Vec::len), Some(2));
+    let remarks = &check["boats"][0]["not_understood"];
+    assert_eq!(remarks.as_array().map(Vec::len), Some(2));
+    assert_eq!(remarks[0]["code"], "value_refused");
+    assert_eq!(remarks[0]["error"]["range"]["high"], 5000.0);
+    assert_eq!(remarks[1]["code"], "unknown_key");
+    assert_eq!(
+        remarks[1]["text"],
+        "No input is called “sails”; it is left out."
+    );
     let check = json(&["check", &several_boats()]);
     assert_eq!(check["understood"], true);
     assert_eq!(check["boats"][1]["name"], "Gannet");

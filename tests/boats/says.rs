@@ -389,7 +389,7 @@ impl Says {
     /// A line of the sheet, value or reason, has one of these words.
     #[track_caller]
     pub fn setting_says(&self, group: GroupCode, code: SettingCode, words: &[&str]) {
-        let said = self.setting(group, code).map(said);
+        let said = self.setting(group, code).map(setting_said);
         let any = |text: &String| words.iter().any(|word| text.contains(word));
         self.holds(said.as_ref().is_some_and(any), || {
             let (group, code) = (group.name(), code.name());
@@ -406,7 +406,7 @@ impl Says {
 }
 
 /// A setting in words: its value and its reason.
-pub fn said(setting: &Setting) -> String {
+pub fn setting_said(setting: &Setting) -> String {
     let reader = &Reader::METRIC;
     format!(
         "{}: {}",

@@ -89,7 +89,7 @@ fn the_chart_marks_where_the_battery_disconnects() {
         &desk,
         "way_kind=direct&reg_kind=internal&bank_charge_limit_a=50",
     );
-    assert!(opens.run.opening.is_some());
+    assert!(opens.analyses.run.opening.is_some());
     desk.browser
         .wait_text("#run-lead", "disconnects the bank")
         .unwrap();

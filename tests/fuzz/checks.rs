@@ -9,13 +9,15 @@ use ampwright_core::exchange::{
     to_json, to_link,
 };
 use ampwright_core::exchange::{Style, differences, differences_text};
+use ampwright_core::text::calibration::log_remarks;
+use ampwright_core::text::remarks::{read_error, remarks};
 
 /// A link opens or is refused with a sentence, and what was understood comes
 /// back whole.
 pub fn link(text: &str) {
     match open_link(text) {
         Ok(opened) => {
-            told(&opened.remarks);
+            told(&remarks(&opened.remarks));
             assert!(
                 opened.lost == 0 || !opened.remarks.is_empty(),
                 "something was lost without a word"
@@ -25,7 +27,7 @@ pub fn link(text: &str) {
             }
             understood(&opened.sheet);
         }
-        Err(complaint) => told(&[complaint.0]),
+        Err(error) => told(&[read_error(&error)]),
     }
 }
 
@@ -36,7 +38,7 @@ pub fn file(text: &str) {
             assert!(!readings.is_empty(), "neither read nor refused");
             let mut sheets = Vec::new();
             for reading in readings {
-                told(&reading.remarks);
+                told(&remarks(&reading.remarks));
                 understood(&reading.sheet);
                 sheets.push(reading.sheet);
             }
@@ -44,14 +46,14 @@ pub fn file(text: &str) {
             let again: Vec<Worksheet> = again.into_iter().map(|reading| reading.sheet).collect();
             assert_eq!(again, sheets, "lost in a file of many");
         }
-        Err(complaint) => told(&[complaint.0]),
+        Err(error) => told(&[read_error(&error)]),
     }
 }
 
 /// A log is read as far as it can be, and every figure of it can be worked with.
 pub fn log(text: &str) {
     let log = calibration::read(text);
-    told(&log.remarks);
+    told(&log_remarks(&log.remarks));
     assert!(log.rows.len() <= calibration::log::MOST_ROWS);
     for row in &log.rows {
         assert!(row.minute.is_finite());

@@ -153,7 +153,7 @@ fn seen(inputs: &Inputs) -> Vec<Inputs> {
 
 fn boat(link: &str) -> Worksheet {
     let opened = open_link(&format!("v=2&{link}&end")).expect("a link");
-    assert_eq!(opened.remarks, Vec::<String>::new(), "{link}");
+    assert_eq!(opened.remarks, [], "{link}");
     opened.sheet
 }
 

@@ -25,6 +25,7 @@ mod mass;
 mod numbers;
 mod order;
 mod readers;
+mod remarks;
 mod round_trip;
 mod said;
 mod service;

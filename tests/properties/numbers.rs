@@ -2,6 +2,7 @@
 
 use ampwright_core::boat::Key;
 use ampwright_core::schema::{Value, parse_number};
+use ampwright_core::text::errors::input_error;
 use proptest::prelude::*;
 
 /// What is typed, and what it means.
@@ -62,9 +63,9 @@ fn refused_numbers() {
     for text in [
         "1e99", "1e999", "-1e999", "-5", "0", "9.999", "5000.001", "", "abc",
     ] {
-        let complaint = capacity.spec().read(text).expect_err(text);
-        assert!(complaint.0.contains("10 to 5000"), "{complaint}");
-        assert!(complaint.0.ends_with('.'), "{complaint}");
+        let complaint = input_error(&capacity.spec().read(text).expect_err(text));
+        assert!(complaint.contains("10 to 5000"), "{complaint}");
+        assert!(complaint.ends_with('.'), "{complaint}");
     }
     for (text, meant) in [("10", 10.0), ("5000", 5000.0), (" 460,5 ", 460.5)] {
         assert_eq!(capacity.spec().read(text), Ok(Value::Number(meant)));

@@ -167,7 +167,7 @@ fn through_a_link(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let opened = open_link(&link).expect("a link of ours");
     prop_assert!(opened.whole);
     prop_assert_eq!(opened.lost, 0);
-    prop_assert_eq!(&opened.remarks, &Vec::<String>::new());
+    prop_assert_eq!(&opened.remarks, &[]);
     prop_assert_eq!(bits(&opened.sheet), bits(&told(sheet)));
     prop_assert_eq!(to_link(&opened.sheet), link);
     Ok(())
@@ -179,7 +179,7 @@ fn through_json(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let printed = serde_json::to_string_pretty(&json).expect("text");
     for text in [json.to_string(), printed.replace('\n', "\r\n")] {
         let reading = read_json(&text).expect("a file of ours");
-        prop_assert_eq!(&reading.remarks, &Vec::<String>::new());
+        prop_assert_eq!(&reading.remarks, &[]);
         prop_assert_eq!(bits(&reading.sheet), bits(sheet));
         prop_assert_eq!(&to_json(&reading.sheet), &json);
     }
@@ -210,7 +210,7 @@ proptest! {
         let readings = read_file(&kept).expect("a file of ours");
         prop_assert_eq!(readings.len(), 2);
         for (reading, sheet) in readings.iter().zip([told(&drawn.0), sheets[1].clone()]) {
-            prop_assert_eq!(&reading.remarks, &Vec::<String>::new());
+            prop_assert_eq!(&reading.remarks, &[]);
             prop_assert_eq!(bits(&reading.sheet), bits(&sheet));
             through_a_link(&reading.sheet)?;
         }

@@ -7,14 +7,16 @@ use ampwright_core::boat::{
     Chemistry, Inputs, Key, RegulatorKind, SecondRole, SensorPlace, Worksheet,
 };
 use ampwright_core::decision::calibration;
-use ampwright_core::exchange::{open_link, read_json, to_json};
+use ampwright_core::exchange::{Remark, open_link, read_json, to_json};
 use ampwright_core::guidance::commissioning::{COLUMNS, StepCode, all_ids, form};
 use ampwright_core::guidance::settings::{GroupCode, Setting, SettingCode, Settings, Source};
 use ampwright_core::guidance::{CAUTIONS, CautionCode, CautionTopic, cautions, cautions_at};
 use ampwright_core::guidance::{commissioning, settings};
 use ampwright_core::report;
 use ampwright_core::report::Report;
+use ampwright_core::schema::Excerpt;
 use ampwright_core::text;
+use ampwright_core::text::remarks::remark;
 use ampwright_core::units::Reader;
 use proptest::prelude::*;
 
@@ -356,7 +358,7 @@ fn the_form_feeds_the_sea_trial() {
         log.push_str(&cells.join("\t"));
     }
     let read = calibration::read(&log);
-    assert_eq!(read.remarks, Vec::<String>::new());
+    assert_eq!(read.remarks, []);
     assert_eq!(read.rows.len(), form.rows.len());
     // What was reckoned teaches it what it was reckoned with.
     let fit = calibration::fit(&sheet, &read).expect("a fit");
@@ -378,6 +380,9 @@ fn an_unknown_tick_is_dropped_with_a_remark() {
     json["done"] = serde_json::json!(["fuses", "paint_the_hull", 7]);
     let reading = read_json(&json.to_string()).expect("a file");
     assert_eq!(reading.sheet.done, ["fuses"]);
-    assert_eq!(reading.remarks.len(), 2);
-    assert!(reading.remarks[0].contains("paint_the_hull"));
+    let unknown = |step: &str| Remark::UnknownTick {
+        step: Excerpt::of(step),
+    };
+    assert_eq!(reading.remarks, [unknown("paint_the_hull"), unknown("")]);
+    assert!(remark(&reading.remarks[0]).contains("paint_the_hull"));
 }

@@ -16,6 +16,7 @@ use ampwright_core::decision::calibration::{Fit, apply};
 use ampwright_core::schema::{Confidence, Value};
 use ampwright_core::simulation::plant::Plant;
 use ampwright_core::simulation::run::{Fineness, charge};
+use ampwright_core::text::calibration::{fit_remarks, refusal as refusal_sentence};
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
@@ -96,7 +97,7 @@ fn fitted(sheet: &Worksheet, text: &str) -> Fit {
 fn refusal(sheet: &Worksheet, text: &str) -> String {
     match calibration::fit(sheet, &calibration::read(text)) {
         Ok(fit) => panic!("{:?}", fit.figures),
-        Err(wrong) => wrong.0,
+        Err(wrong) => refusal_sentence(&wrong),
     }
 }
 
@@ -113,7 +114,7 @@ fn has(fit: &Fit, label: &str) -> bool {
 }
 
 fn remarks(fit: &Fit) -> String {
-    fit.remarks.join("\n")
+    fit_remarks(&fit.remarks).join("\n")
 }
 
 /// A boat on which nobody has looked at heat, its bank large enough to take

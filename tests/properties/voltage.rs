@@ -12,7 +12,7 @@ use crate::draw::{Drawn, any_sheet};
 
 fn boat(link: &str) -> Worksheet {
     let opened = open_link(link).expect("a link");
-    assert_eq!(opened.remarks, Vec::<String>::new(), "{link}");
+    assert_eq!(opened.remarks, [], "{link}");
     opened.sheet
 }
 

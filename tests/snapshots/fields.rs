@@ -3,6 +3,7 @@
 use ampwright_core::boat::{Field, Section};
 use ampwright_core::boat::{Key, LoadRow};
 use ampwright_core::schema::{FieldSpec, Kind, Place};
+use ampwright_core::text::errors::span;
 
 fn line(name: &str, spec: &FieldSpec) -> String {
     let takes = match spec.kind {
@@ -10,7 +11,7 @@ fn line(name: &str, spec: &FieldSpec) -> String {
             let keys: Vec<_> = options.iter().map(|option| option.key).collect();
             keys.join(", ")
         }
-        _ => spec.span(),
+        _ => span(spec),
     };
     let default = match spec.kind {
         Kind::Optional { empty_says, .. } => format!("empty: {empty_says}"),

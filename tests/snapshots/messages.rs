@@ -6,8 +6,11 @@ use ampwright_core::exchange::{open_link, read_file};
 use ampwright_core::guidance::CAUTIONS;
 use ampwright_core::report::report;
 use ampwright_core::schema::Value;
+use ampwright_core::text::calibration::log_remarks;
 use ampwright_core::text::cautions;
+use ampwright_core::text::errors::input_error;
 use ampwright_core::text::findings::sentence;
+use ampwright_core::text::remarks::{read_error, remarks};
 use ampwright_core::text::words::severity;
 use ampwright_core::units::Reader;
 use ampwright_tests::troubled::TROUBLED;
@@ -32,12 +35,13 @@ fn complaints() {
         .iter()
         .map(|(name, text)| {
             let complaint = Key::named(name).expect("a key").spec().read(text);
-            format!("{name} “{text}”: {}", complaint.expect_err("refused"))
+            let complaint = input_error(&complaint.expect_err("refused"));
+            format!("{name} “{text}”: {complaint}")
         })
         .collect();
     let choice = Key::named("reg_kind").expect("a key").spec();
     let wrong = choice.accept(Value::Number(1.0)).expect_err("refused");
-    lines.push(format!("reg_kind, a number: {wrong}"));
+    lines.push(format!("reg_kind, a number: {}", input_error(&wrong)));
     insta::assert_snapshot!(lines.join("\n"));
 }
 
@@ -73,8 +77,8 @@ fn damaged_links() {
         .into_iter()
         .chain([many.as_str()])
         .map(|link| match open_link(link) {
-            Ok(opened) => format!("{link}: {}", opened.remarks.join(" ")),
-            Err(complaint) => format!("{link}: refused: {complaint}"),
+            Ok(opened) => format!("{link}: {}", remarks(&opened.remarks).join(" ")),
+            Err(error) => format!("{link}: refused: {}", read_error(&error)),
         })
         .collect();
     insta::assert_snapshot!(lines.join("\n"));
@@ -120,13 +124,13 @@ fn damaged_files() {
                         format!(
                             "  {}. {}",
                             reading.sheet.contents(),
-                            reading.remarks.join(" ")
+                            remarks(&reading.remarks).join(" ")
                         )
                     })
                     .collect();
                 format!("{file}\n{}", told.join("\n"))
             }
-            Err(complaint) => format!("{file}\n  refused: {complaint}"),
+            Err(error) => format!("{file}\n  refused: {}", read_error(&error)),
         })
         .collect();
     insta::assert_snapshot!(lines.join("\n"));
@@ -149,7 +153,7 @@ fn damaged_logs() {
             format!(
                 "{text:?}: {} rows. {}",
                 log.rows.len(),
-                log.remarks.join(" ")
+                log_remarks(&log.remarks).join(" ")
             )
         })
         .collect();

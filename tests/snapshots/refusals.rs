@@ -5,6 +5,8 @@ use ampwright_core::Worksheet;
 use ampwright_core::boat::demo;
 use ampwright_core::decision::calibration;
 use ampwright_core::exchange::{open_link, read_file};
+use ampwright_core::text::calibration::{log_remark, refusal};
+use ampwright_core::text::remarks::{read_error, remarks};
 
 const HEAD: &str = r#"{"type":"ampwright-worksheet","version":2"#;
 
@@ -47,9 +49,9 @@ fn strange_files() {
                 "{}\n  {}. {}",
                 begin(file),
                 readings[0].sheet.contents(),
-                readings[0].remarks.join(" ")
+                remarks(&readings[0].remarks).join(" ")
             ),
-            Err(complaint) => format!("{}\n  refused: {complaint}", begin(file)),
+            Err(error) => format!("{}\n  refused: {}", begin(file), read_error(&error)),
         })
         .collect();
     insta::assert_snapshot!(lines.join("\n"));
@@ -73,9 +75,9 @@ fn strange_links() {
                 "{}\n  {}. {}",
                 begin(link),
                 opened.sheet.contents(),
-                opened.remarks.join(" ")
+                remarks(&opened.remarks).join(" ")
             ),
-            Err(complaint) => format!("{}\n  refused: {complaint}", begin(link)),
+            Err(error) => format!("{}\n  refused: {}", begin(link), read_error(&error)),
         })
         .collect();
     insta::assert_snapshot!(lines.join("\n"));
@@ -142,8 +144,8 @@ fn said(sheet: &Worksheet, what: &str, text: &str) -> String {
     let log = calibration::read(text);
     let found = match calibration::fit(sheet, &log) {
         Ok(_) => "a fit".to_string(),
-        Err(complaint) => complaint.0,
+        Err(error) => refusal(&error),
     };
-    let unread = log.remarks.first().map_or("", String::as_str);
+    let unread = log.remarks.first().map_or(String::new(), log_remark);
     format!("{what}: {unread}\n  {found}")
 }

@@ -105,12 +105,12 @@ fn links_mean_what_they_meant() {
     for [title, link, file] in frozen() {
         let opened = open_link(link).expect(title);
         assert!(opened.whole, "{title}: {link}");
-        assert_eq!(opened.remarks, Vec::<String>::new(), "{title}: {link}");
+        assert_eq!(opened.remarks, [], "{title}: {link}");
         let readings = read_file(file).expect(title);
         let [reading] = &readings[..] else {
             panic!("{title}: not one worksheet")
         };
-        assert_eq!(reading.remarks, Vec::<String>::new(), "{title}");
+        assert_eq!(reading.remarks, [], "{title}");
         assert_eq!(
             opened.sheet, reading.sheet,
             "{title}: link and file no longer say the same. {ADVICE}"

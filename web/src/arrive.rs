@@ -5,6 +5,7 @@
 use std::cell::RefCell;
 
 use ampwright_core::exchange::{Difference, differences, outcomes};
+use ampwright_core::text::remarks::read_error;
 use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 
@@ -162,7 +163,7 @@ pub fn compare_kept(desk: Desk, number: u32) {
 pub fn compare_with(desk: Desk, link: &str) {
     let came = match read_link(link) {
         Ok(opened) => Ok(Box::new(opened.sheet)),
-        Err(complaint) => Err(complaint.0),
+        Err(error) => Err(read_error(&error)),
     };
     COMPARED.with_borrow_mut(|compared| compared.came = came);
     count(desk.aside);

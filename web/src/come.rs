@@ -1,7 +1,7 @@
 //! How a worksheet comes to lie on the desk: the one kept last, or one in a link.
 
-use ampwright_core::exchange::{Opened, open_link};
-use ampwright_core::schema::InputError;
+use ampwright_core::exchange::{Opened, ReadError, open_link};
+use ampwright_core::text::remarks::{read_error, remarks as told};
 use leptos::prelude::*;
 
 use crate::desk::{Desk, Keeping};
@@ -12,7 +12,7 @@ use crate::store::{self, Store};
 pub struct Arrival {
     /// One sentence.
     pub headline: String,
-    /// What was not understood.
+    /// What was not understood, in sentences.
     pub remarks: Vec<String>,
 }
 
@@ -85,19 +85,22 @@ impl Desk {
                     headline += &lost.to_string();
                     headline += ".";
                 }
-                let arrival = Arrival { headline, remarks };
+                let arrival = Arrival {
+                    headline,
+                    remarks: told(&remarks),
+                };
                 self.lay(sheet, None, Some(arrival));
                 store::save_soon(self);
             }
-            Err(complaint) => self.arrival.set(Some(Arrival {
+            Err(error) => self.arrival.set(Some(Arrival {
                 headline: "The link could not be opened.".into(),
-                remarks: vec![complaint.0],
+                remarks: vec![read_error(&error)],
             })),
         }
     }
 }
 
 /// Reads a link, or its fragment.
-pub fn read_link(link: &str) -> Result<Opened, InputError> {
+pub fn read_link(link: &str) -> Result<Opened, ReadError> {
     open_link(link.split_once('#').map_or(link, |(_, fragment)| fragment))
 }

@@ -5,7 +5,8 @@
 use std::cell::RefCell;
 
 use ampwright_core::Worksheet;
-use ampwright_core::schema::{FieldSpec, Value, quoted};
+use ampwright_core::schema::{FieldSpec, Value};
+use ampwright_core::text::errors::{quoted, span};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
@@ -128,7 +129,7 @@ pub fn sentence(spec: &FieldSpec, shown: &Shown, used: &str, text: &str, why: &s
     match (text.trim().is_empty(), shown.value) {
         (true, _) => format!(
             "Empty: {used} is used until you enter a figure, {}.",
-            spec.span()
+            span(spec)
         ),
         (false, Value::Absent) => format!("{why} It counts as left empty until you correct it."),
         (false, _) => format!("{why} {used} is used until you correct it."),

@@ -4,6 +4,7 @@
 use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, is_asked};
 use ampwright_core::schema::{Confidence, FieldSpec, Kind, Value};
+use ampwright_core::text::errors::input_error;
 use ampwright_core::units::Other;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent};
@@ -230,10 +231,11 @@ fn typed(desk: Desk, entry: &Element, _: &Event) {
             }
         }
         Err(wrong) => {
-            draft::refuse(desk, &entry.id(), of, text.clone(), wrong.0.clone());
+            let why = input_error(&wrong);
+            draft::refuse(desk, &entry.id(), of, text.clone(), why.clone());
             let shown = shown(desk, of);
             let used = used(entry, spec, shown.value);
-            let words = draft::sentence(spec, &shown, &used, &text, &wrong.0);
+            let words = draft::sentence(spec, &shown, &used, &text, &why);
             complain(entry, &words);
         }
     }

@@ -9,6 +9,7 @@ use ampwright_core::exchange::{
     Style, arrangements_csv, day_csv, differences_text, forum_text, output_csv, run_csv, year_csv,
 };
 use ampwright_core::exchange::{read_file, to_json, to_link};
+use ampwright_core::text::remarks::{read_error, remarks};
 use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 
@@ -190,7 +191,7 @@ fn add(desk: Desk, text: &str) {
         remarks: Vec::new(),
     };
     match read_file(text) {
-        Err(complaint) => arrival.remarks.push(complaint.0),
+        Err(error) => arrival.remarks.push(read_error(&error)),
         Ok(readings) => {
             let (mut added, all) = (0, readings.len());
             for reading in readings {
@@ -200,7 +201,7 @@ fn add(desk: Desk, text: &str) {
                     Ok(()) => added += 1,
                     Err(why) => arrival.remarks.push(why.to_string()),
                 }
-                arrival.remarks.extend(reading.remarks);
+                arrival.remarks.extend(remarks(&reading.remarks));
             }
             arrival.headline = format!(
                 "Added from the file: {added} of {all} worksheets. None was replaced; they stand in the list of worksheets."

@@ -6,6 +6,7 @@ use std::time::Duration;
 
 use ampwright_core::Worksheet;
 use ampwright_core::exchange::{Reading, read_json, to_json};
+use ampwright_core::text::remarks::{read_error, remarks};
 use gloo_storage::{LocalStorage, Storage};
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
@@ -104,11 +105,14 @@ fn name(number: u32) -> String {
     format!("{SHEET}{number}")
 }
 
-/// Reads a kept text: the worksheet and what was not understood.
+/// Reads a kept text: the worksheet and what was not understood, in sentences.
 pub fn read(text: &str) -> Result<(Worksheet, Vec<String>), String> {
     match read_json(text) {
-        Ok(Reading { sheet, remarks }) => Ok((sheet, remarks)),
-        Err(complaint) => Err(complaint.0),
+        Ok(Reading {
+            sheet,
+            remarks: left_out,
+        }) => Ok((sheet, remarks(&left_out))),
+        Err(error) => Err(read_error(&error)),
     }
 }
 

@@ -5,10 +5,10 @@ use std::cell::RefCell;
 use std::fmt::Write;
 
 use ampwright_core::decision::calibration;
-use ampwright_core::decision::calibration::{Fit, Fitted, HOW_TO, SAMPLE, apply};
+use ampwright_core::decision::calibration::{Fit, Fitted, LogRemark, Refusal, SAMPLE, apply};
 use ampwright_core::guidance::CautionTopic;
 use ampwright_core::report;
-use ampwright_core::schema::InputError;
+use ampwright_core::text::calibration::{HOW_TO, fit_remarks, log_remarks, refusal};
 use leptos::prelude::*;
 
 use crate::chart::drawing::{Anchor, Drawing};
@@ -26,8 +26,8 @@ const HEIGHT: f64 = 168.0;
 /// What came of a log.
 struct Outcome {
     /// What of the log was not understood.
-    unread: Vec<String>,
-    found: Result<Fit, InputError>,
+    unread: Vec<LogRemark>,
+    found: Result<Fit, Refusal>,
     /// Hot amps before and after.
     hot_a: (f64, f64),
     /// The worksheet it belongs to, by the desk's count.
@@ -67,9 +67,11 @@ pub const SECTION: Section = Section {
             "trial-outcome",
             Text::Own(|desk| {
                 with_outcome(desk, |outcome| {
-                    let notes = notes(&outcome.unread);
+                    let notes = notes(&log_remarks(&outcome.unread));
                     match &outcome.found {
-                        Err(wrong) => format!("{notes}<p class=complaint>{}</p>", escape(&wrong.0)),
+                        Err(wrong) => {
+                            format!("{notes}<p class=complaint>{}</p>", escape(&refusal(wrong)))
+                        }
                         Ok(fit) => notes + &found(fit, outcome.hot_a),
                     }
                 })
@@ -179,7 +181,7 @@ fn found(fit: &Fit, (before_a, after_a): (f64, f64)) -> String {
         "{text}</tbody></table><p class=margin>The model misses the thermometer by {} K on average (root mean square). ± is one standard deviation, a fair share for the meters included.</p>{}{}",
         figure(fit.residual_k, 1),
         drawing(fit),
-        notes(&fit.remarks)
+        notes(&fit_remarks(&fit.remarks))
     )
 }
 

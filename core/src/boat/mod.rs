@@ -20,6 +20,7 @@ mod ladder;
 mod loads;
 mod price;
 mod questions;
+pub mod reading;
 mod regulator;
 mod rule;
 mod run;
@@ -158,7 +159,7 @@ impl Inputs {
     /// Sets an input.
     ///
     /// # Errors
-    /// A sentence saying what the field takes; nothing is changed then.
+    /// Why the field does not take it; nothing is changed then.
     pub fn set(&mut self, key: Key, value: Value) -> Result<(), InputError> {
         let value = key.spec().accept(value)?;
         self.put(key, value);
@@ -189,7 +190,7 @@ impl Worksheet {
     /// Sets an input and marks it as known as well as it usually is.
     ///
     /// # Errors
-    /// A sentence saying what the field takes; nothing is changed then.
+    /// Why the field does not take it; nothing is changed then.
     pub fn state(&mut self, key: Key, value: Value) -> Result<(), InputError> {
         self.inputs.set(key, value)?;
         if self.known.get(key).is_none() {

@@ -7,10 +7,10 @@
 use serde_json::{Map, Value as Json};
 
 use crate::boat::Worksheet;
+use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
 use crate::exchange::file::{Reading, check_version, dropped, parsed, read_value, to_json};
-use crate::exchange::limits::shortened;
+use crate::exchange::remarks::Remarks;
 use crate::exchange::version1::NEWEST;
-use crate::schema::InputError;
 
 /// Most worksheets that are taken from one file.
 pub const MOST_SHEETS: usize = 1000;
@@ -31,8 +31,8 @@ pub fn to_collection(sheets: &[Worksheet]) -> Json {
 /// read is remarked on with the first that can.
 ///
 /// # Errors
-/// A sentence when no worksheet can be read from it.
-pub fn read_file(text: &str) -> Result<Vec<Reading>, InputError> {
+/// When no worksheet can be read from it.
+pub fn read_file(text: &str) -> Result<Vec<Reading>, ReadError> {
     let json = parsed(text)?;
     let Some(envelope) = json
         .as_object()
@@ -40,9 +40,9 @@ pub fn read_file(text: &str) -> Result<Vec<Reading>, InputError> {
     else {
         return read_value(&json).map(|reading| vec![reading]);
     };
-    check_version(envelope, "This file of worksheets")?;
+    check_version(envelope, TextKind::Collection)?;
     let mut readings: Vec<Reading> = Vec::new();
-    let mut remarks = Vec::new();
+    let mut remarks = Remarks::default();
     let mut count = 0;
     for (part, json) in envelope {
         match (part.as_str(), json) {
@@ -50,30 +50,34 @@ pub fn read_file(text: &str) -> Result<Vec<Reading>, InputError> {
             ("worksheets", Json::Array(sheets)) => {
                 count = sheets.len();
                 if count > MOST_SHEETS {
-                    remarks.push(format!(
-                        "This file holds {count} worksheets; the first {MOST_SHEETS} were taken."
-                    ));
+                    remarks.push(Remark::TooMany {
+                        what: Listed::Worksheets,
+                        count,
+                        kept: MOST_SHEETS,
+                    });
                 }
                 for (number, sheet) in (1..).zip(sheets).take(MOST_SHEETS) {
                     match read_value(sheet) {
                         Ok(reading) => readings.push(reading),
-                        Err(complaint) => remarks.push(format!(
-                            "Worksheet {number} of {count} was not read: {complaint}"
-                        )),
+                        Err(error) => remarks.push(Remark::WorksheetNotRead {
+                            number,
+                            of: count,
+                            error: Box::new(error),
+                        }),
                     }
                 }
             }
             (part, _) => remarks.push(dropped(part)),
         }
     }
-    shortened(&mut remarks);
+    let mut remarks = remarks.finish();
     match readings.first_mut() {
         Some(first) => {
             remarks.append(&mut first.remarks);
             first.remarks = remarks;
             Ok(readings)
         }
-        None if count == 0 => Err(InputError("This file holds no worksheets.".into())),
-        None => Err(InputError(remarks.join(" "))),
+        None if count == 0 => Err(ReadError::NoWorksheets),
+        None => Err(ReadError::NoneRead { remarks }),
     }
 }

@@ -1,11 +1,10 @@
-//! What a worksheet holds, counted; and how much a reader tells of what it did
-//! not understand.
+//! What a worksheet holds, counted, and the most that a reader takes.
 
 use crate::boat::Worksheet;
-use crate::schema::{InputError, quoted};
+use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
+use crate::exchange::remarks::Remarks;
+use crate::schema::Excerpt;
 
-/// Most sentences about one link or file.
-const MOST: usize = 40;
 /// Most loads and arrangements that are taken: far more than a boat has, and
 /// no more than a page can show.
 pub const MOST_LOADS: usize = 500;
@@ -34,30 +33,23 @@ fn counted(count: usize, what: &str) -> String {
 }
 
 /// Refuses a text that is longer than any of ours could be.
-pub(super) fn not_endless(text: &str, what: &str, most: usize) -> Result<(), InputError> {
-    if text.len() <= most {
+pub(super) fn not_endless(text: &str, what: TextKind, most_bytes: usize) -> Result<(), ReadError> {
+    if text.len() <= most_bytes {
         return Ok(());
     }
-    Err(InputError(format!(
-        "{what} is longer than {} MB, which no worksheet is. Nothing was taken from it.",
-        most / 1_000_000
-    )))
+    Err(ReadError::TooLong { what, most_bytes })
 }
 
-/// Cuts what is more than a worksheet can hold, and says so.
-pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Vec<String>) {
-    let mut say = |count: usize, most: usize, what: &str| {
-        if count > most {
-            remarks.insert(
-                0,
-                format!(
-                    "{count} {what} are more than a worksheet holds; the first {most} were taken."
-                ),
-            );
+/// Cuts what is more than a worksheet can hold, and remarks on it.
+pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Remarks) {
+    let mut cut = |what: Listed, count: usize, kept: usize| {
+        if count > kept {
+            remarks.push_front(Remark::TooMany { what, count, kept });
         }
     };
-    say(sheet.loads.len(), MOST_LOADS, "loads");
-    say(sheet.arrangements.len(), MOST_ARRANGEMENTS, "arrangements");
+    cut(Listed::Loads, sheet.loads.len(), MOST_LOADS);
+    let arrangements = sheet.arrangements.len();
+    cut(Listed::Arrangements, arrangements, MOST_ARRANGEMENTS);
     sheet.loads.truncate(MOST_LOADS);
     sheet.arrangements.truncate(MOST_ARRANGEMENTS);
     let loads = sheet.loads.iter_mut().map(|load| &mut load.name);
@@ -68,28 +60,18 @@ pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Vec<String>) {
         .chain(arrangements)
     {
         if let Some((end, _)) = name.char_indices().nth(LONGEST_NAME) {
-            remarks.push(format!(
-                "The name {} is longer than {LONGEST_NAME} characters; the rest is left out.",
-                quoted(name)
-            ));
+            remarks.push(Remark::NameCut {
+                name: Excerpt::of(name),
+                longest: LONGEST_NAME,
+            });
             name.truncate(end);
         }
-    }
-}
-
-/// Leaves the first of many remarks and a count of the others.
-pub(super) fn shortened(remarks: &mut Vec<String>) {
-    let more = remarks.len().saturating_sub(MOST);
-    if more > 0 {
-        remarks.truncate(MOST);
-        remarks.push(format!("{more} more parts were not understood."));
     }
 }
 
 #[cfg(test)]
 mod tests {
     use crate::boat::{Worksheet, demo};
-    use crate::exchange::limits::shortened;
 
     #[test]
     fn counts() {
@@ -98,13 +80,5 @@ mod tests {
             Worksheet::default().contents(),
             "0 inputs, 0 loads and 0 arrangements"
         );
-    }
-
-    #[test]
-    fn many_remarks_are_counted() {
-        let mut remarks = vec![String::from("So."); 42];
-        shortened(&mut remarks);
-        assert_eq!(remarks.len(), 41);
-        assert_eq!(remarks[40], "2 more parts were not understood.");
     }
 }

@@ -1,7 +1,7 @@
 //! What comes in and goes out: links, files, the texts and tables to take along.
 //!
 //! Every reader is strict in what it writes and forgiving in what it reads: what
-//! is not understood is told and left out, and nothing else is lost. Version 1
+//! is not understood is remarked on and left out, and nothing else is lost. Version 1
 //! keeps its meaning, see `version1`.
 
 mod collection;
@@ -13,11 +13,13 @@ mod guidance_json;
 mod limits;
 mod link;
 mod outcomes;
+mod remarks;
 mod report_json;
 mod style;
 mod ticks;
 mod version1;
 
+pub use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
 pub use collection::{MOST_SHEETS, read_file, to_collection};
 pub use csv::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
 pub use differences::{Difference, differences};

@@ -3,7 +3,9 @@
 use serde_json::Value as Json;
 
 use crate::boat::Worksheet;
-use crate::schema::quoted;
+use crate::boat::reading::Remark;
+use crate::exchange::remarks::Remarks;
+use crate::schema::Excerpt;
 
 /// The ticks as JSON; none without any.
 pub(super) fn ticks_to_json(sheet: &Worksheet) -> Option<Json> {
@@ -12,14 +14,13 @@ pub(super) fn ticks_to_json(sheet: &Worksheet) -> Option<Json> {
 }
 
 /// Reads ticks; one of a step that there is not is dropped and remarked on.
-pub(super) fn ticks_from_json(ids: &[Json], sheet: &mut Worksheet, remarks: &mut Vec<String>) {
+pub(super) fn ticks_from_json(ids: &[Json], sheet: &mut Worksheet, remarks: &mut Remarks) {
     for one in ids {
         let id = one.as_str().unwrap_or_default();
         if !sheet.tick(id, true) {
-            remarks.push(format!(
-                "No step of the first run is called {}; its tick is left out.",
-                quoted(id)
-            ));
+            remarks.push(Remark::UnknownTick {
+                step: Excerpt::of(id),
+            });
         }
     }
 }

@@ -1,19 +1,7 @@
-//! Reading what a user typed: a value, or a plain sentence about what is wrong.
+//! Reading what a user typed: a value, or what is wrong with it.
 
-use std::fmt;
-
-use crate::schema::{FieldSpec, Kind, Value};
+use crate::schema::{Choice, Excerpt, FieldSpec, InputError, InputRange, KeptValue, Kind, Value};
 use crate::units::Other;
-
-/// Why a value was not taken, as a sentence for the user.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct InputError(pub String);
-
-impl fmt::Display for InputError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0)
-    }
-}
 
 /// Reads a number as people type it: a comma or a dot for decimals, blanks
 /// around it, a leading plus or a typographic minus. Anything else is `None`.
@@ -39,7 +27,7 @@ impl FieldSpec {
     /// Reads a typed text; an empty one means "left empty" where the field allows it.
     ///
     /// # Errors
-    /// A sentence that names the field, what was typed and what it takes.
+    /// What is wrong with it, with what was typed and what the field takes.
     pub fn read(&self, text: &str) -> Result<Value, InputError> {
         self.read_in(None, text)
     }
@@ -47,100 +35,134 @@ impl FieldSpec {
     /// Reads a text typed in another unit than the value is kept in.
     ///
     /// # Errors
-    /// As [`FieldSpec::read`].
+    /// As [`FieldSpec::read`]; a figure out of range is told as it was typed.
     pub fn read_in(&self, other: Option<Other>, text: &str) -> Result<Value, InputError> {
         let text = text.trim();
         match self.kind {
-            Kind::Choice { options, .. } => options
-                .iter()
-                .position(|option| option.key == text)
-                .map(Value::Choice)
-                .ok_or_else(|| {
-                    let keys: Vec<_> = options.iter().map(|option| option.key).collect();
-                    InputError(format!(
-                        "{} takes one of {}, not “{}”.",
-                        self.label,
-                        keys.join(", "),
-                        shorten(text)
-                    ))
-                }),
+            Kind::Choice { options, .. } => self.read_option(options, text),
             Kind::Optional { .. } if text.is_empty() => Ok(Value::Absent),
-            Kind::Number { .. } if text.is_empty() => Err(InputError(format!(
-                "{} is empty; it takes {}.",
-                self.label,
-                self.span()
-            ))),
-            Kind::Number { .. } | Kind::Optional { .. } => match parse_number(text)
-                .map(|number| other.map_or(number, |other| other.back(number)))
-            {
-                // A figure out of range is told as it was typed.
-                Some(number) => self
-                    .check_range(number)
-                    .map_or(Ok(Value::Number(number)), |wrong| {
-                        Err(self.complaint(text, wrong))
-                    }),
-                None => Err(InputError(format!(
-                    "“{}” is not a number; {} takes {}.",
-                    shorten(text),
-                    self.label,
-                    self.span()
-                ))),
-            },
+            Kind::Number {
+                low, high, unit, ..
+            }
+            | Kind::Optional {
+                low, high, unit, ..
+            } => self.read_number(InputRange { low, high, unit }, other, text),
         }
+    }
+
+    fn read_option(&self, options: &'static [Choice], text: &str) -> Result<Value, InputError> {
+        let at = options.iter().position(|option| option.key == text);
+        at.map(Value::Choice)
+            .ok_or_else(|| InputError::NotAnOption {
+                label: self.label,
+                typed: Excerpt::of(text),
+                options,
+            })
+    }
+
+    fn read_number(
+        &self,
+        range: InputRange,
+        other: Option<Other>,
+        text: &str,
+    ) -> Result<Value, InputError> {
+        let label = self.label;
+        if text.is_empty() {
+            return Err(InputError::Empty { label, range });
+        }
+        let typed = || Excerpt::of(text);
+        let number = parse_number(text).ok_or_else(|| InputError::NotANumber {
+            label,
+            typed: typed(),
+            range,
+        })?;
+        let number = other.map_or(number, |other| other.back(number));
+        self.check_range(range, number, typed)?;
+        Ok(Value::Number(number))
     }
 
     /// Takes a value if the field accepts it.
     ///
     /// # Errors
-    /// A sentence that names the field, the value and what it takes.
+    /// What is wrong with it, with the value and what the field takes.
     pub fn accept(&self, value: Value) -> Result<Value, InputError> {
         match (self.kind, value) {
-            (Kind::Number { .. } | Kind::Optional { .. }, Value::Number(number)) => {
-                match self.check_range(number) {
-                    Some(wrong) => Err(self.complaint(&number.to_string(), wrong)),
-                    None => Ok(value),
+            (
+                Kind::Number {
+                    low, high, unit, ..
                 }
+                | Kind::Optional {
+                    low, high, unit, ..
+                },
+                Value::Number(number),
+            ) => {
+                let range = InputRange { low, high, unit };
+                self.check_range(range, number, || Excerpt::of(&number.to_string()))?;
+                Ok(value)
             }
             (Kind::Optional { .. }, Value::Absent) => Ok(value),
             (Kind::Choice { options, .. }, Value::Choice(at)) if at < options.len() => Ok(value),
-            _ => Err(InputError(format!(
-                "{} does not take that kind of value.",
-                self.label
-            ))),
+            _ => Err(InputError::WrongKind { label: self.label }),
         }
     }
 
-    /// What is wrong with a number, if anything.
-    fn check_range(&self, number: f64) -> Option<&'static str> {
-        let (low, high) = self.range()?;
-        if !number.is_finite() {
-            Some("is not a number that can be worked with")
-        } else if number < low {
-            Some("is too little")
-        } else if number > high {
-            Some("is too much")
+    /// Whether a number is finite and in a range; `typed` is how it was given.
+    fn check_range(
+        &self,
+        range: InputRange,
+        number: f64,
+        typed: impl FnOnce() -> Excerpt,
+    ) -> Result<(), InputError> {
+        let label = self.label;
+        let typed = if number.is_finite() && (range.low..=range.high).contains(&number) {
+            return Ok(());
         } else {
-            None
+            typed()
+        };
+        Err(if !number.is_finite() {
+            InputError::NotFinite {
+                label,
+                typed,
+                range,
+            }
+        } else if number < range.low {
+            InputError::TooLow {
+                label,
+                typed,
+                range,
+            }
+        } else {
+            InputError::TooHigh {
+                label,
+                typed,
+                range,
+            }
+        })
+    }
+
+    /// The numbers it takes; none for a choice.
+    pub fn accepted(&self) -> Option<InputRange> {
+        match self.kind {
+            Kind::Number {
+                low, high, unit, ..
+            }
+            | Kind::Optional {
+                low, high, unit, ..
+            } => Some(InputRange { low, high, unit }),
+            Kind::Choice { .. } => None,
         }
     }
 
-    fn complaint(&self, figure: &str, wrong: &str) -> InputError {
-        InputError(format!(
-            "{} {wrong}; {} takes {}.",
-            shorten(figure),
-            self.label,
-            self.span()
-        ))
-    }
-
-    /// The accepted range in words: "20 to 4000 A·h".
-    pub fn span(&self) -> String {
-        match (self.range(), self.unit()) {
-            (Some((low, high)), Some(unit)) => {
-                let gap = if unit.symbol.is_empty() { "" } else { " " };
-                format!("{low} to {high}{gap}{}", unit.symbol)
+    /// A value with its unit or the name of its option.
+    pub(crate) fn kept(&self, value: Value) -> KeptValue {
+        match (self.kind, value) {
+            (Kind::Number { unit, .. } | Kind::Optional { unit, .. }, Value::Number(number)) => {
+                KeptValue::Number { number, unit }
             }
-            _ => String::new(),
+            (Kind::Choice { options, .. }, Value::Choice(at)) if at < options.len() => {
+                KeptValue::Option(options[at])
+            }
+            _ => KeptValue::Empty,
         }
     }
 
@@ -176,35 +198,5 @@ impl FieldSpec {
             (_, _, Value::Absent) => "empty".to_string(),
             _ => self.write(value),
         }
-    }
-}
-
-impl FieldSpec {
-    /// What stands in place of a value that was not taken.
-    pub(crate) fn stays(&self, value: Value) -> String {
-        match value {
-            Value::Absent => "It stays empty.".to_string(),
-            _ => format!("It stays at {}.", self.shown(value)),
-        }
-    }
-}
-
-/// What is said of a name that no input has.
-pub(crate) fn no_input(name: &str) -> String {
-    format!("No input is called {}; it is left out.", quoted(name))
-}
-
-/// The first few characters of what somebody wrote, in quotes.
-pub fn quoted(text: &str) -> String {
-    format!("“{}”", shorten(text))
-}
-
-/// The first few characters of what was typed.
-fn shorten(text: &str) -> String {
-    const MOST: usize = 24;
-    if text.chars().count() <= MOST {
-        text.to_string()
-    } else {
-        text.chars().take(MOST).chain(['…']).collect()
     }
 }

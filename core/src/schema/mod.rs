@@ -5,14 +5,17 @@
 mod check;
 mod choice;
 mod effect;
+mod error;
+mod excerpt;
 mod spec;
 mod step;
 mod value;
 
-pub(crate) use check::no_input;
-pub use check::{InputError, parse_number, quoted};
+pub use check::parse_number;
 pub(crate) use choice::choice;
 pub(crate) use effect::effects;
 pub use effect::{Direction, Effect, Effects};
+pub use error::{InputError, InputRange};
+pub use excerpt::Excerpt;
 pub use spec::{Confidence, FieldSpec, Kind, Place, Spread};
-pub use value::{Choice, FieldType, Value};
+pub use value::{Choice, FieldType, KeptValue, Value};

@@ -1,5 +1,9 @@
 //! What an input holds, in a form that any field can be read into and set from.
 
+use serde::Serializer;
+
+use crate::units::UnitOfMeasure;
+
 /// The value of one input.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Value {
@@ -11,8 +15,31 @@ pub enum Value {
     Choice(usize),
 }
 
+/// What an input holds instead of a value it did not take.
+#[derive(Debug, Clone, Copy, PartialEq, serde::Serialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum KeptValue {
+    /// Nothing: it is left empty.
+    Empty,
+    /// A number.
+    Number {
+        /// In the unit.
+        number: f64,
+        /// The unit.
+        #[serde(serialize_with = "symbol")]
+        unit: &'static UnitOfMeasure,
+    },
+    /// One of a choice's options.
+    Option(Choice),
+}
+
+/// Writes a unit as its symbol.
+pub(super) fn symbol<S: Serializer>(unit: &UnitOfMeasure, to: S) -> Result<S::Ok, S::Error> {
+    to.serialize_str(unit.symbol)
+}
+
 /// One option of a choice.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
 pub struct Choice {
     /// Its name in links and files.
     pub key: &'static str,

@@ -1,18 +1,21 @@
 //! What is said to people: findings, verdict, open questions, the headline, the
-//! settings sheet, the commissioning list and the cautions as sentences, what
-//! things are called, and the glossary. It may use everything
-//! above it; only `exchange`, the page and the command line use it.
+//! settings sheet, the commissioning list and the cautions as sentences,
+//! errors and remarks of readers, what things are called, and the glossary. It may
+//! use everything above it; only `exchange`, the page and the command line use it.
 //!
 //! A sentence is made of quantities, each shown by the
 //! [`Reader`](crate::units::Reader): nobody has to search a text for figures.
 
+pub mod calibration;
 pub mod cautions;
 pub mod commissioning;
+pub mod errors;
 pub mod findings;
 pub mod glossary;
 mod goal_search;
 mod headline;
 mod questions;
+pub mod remarks;
 pub mod settings;
 mod verdict;
 pub mod words;

@@ -3,7 +3,7 @@
 use ampwright_core::guidance::settings::GroupCode;
 
 use crate::answers::said;
-use crate::says::Says;
+use crate::says::{Says, setting_said};
 
 /// Findings that only lithium has.
 const LITHIUM: &[&str] = &["lithium_", "management_", "charge_voltage_no_room"];
@@ -42,7 +42,7 @@ pub fn check(says: &Says) {
     }
     for group in &says.settings().groups {
         for setting in &group.settings {
-            let text = said(setting);
+            let text = setting_said(setting);
             let wrong = !lithium && (text.contains("ithium") || text.contains("management system"));
             says.holds(!wrong, || {
                 let (group, code) = (group.code().name(), setting.code.name());

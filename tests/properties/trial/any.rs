@@ -3,6 +3,7 @@
 use super::*;
 use crate::draw::any_sheet;
 use ampwright_core::decision::calibration;
+use ampwright_core::text::calibration::log_remarks;
 
 proptest! {
     #![proptest_config(crate::cases(100))]
@@ -51,7 +52,7 @@ proptest! {
             for row in &log.rows {
                 prop_assert!(row.minute.is_finite() && row.line >= 1);
             }
-            for remark in &log.remarks {
+            for remark in log_remarks(&log.remarks) {
                 prop_assert!(remark.ends_with('.'), "{remark}");
             }
             check_honest(&Worksheet::default(), &text)?;
@@ -83,10 +84,8 @@ fn check_honest(sheet: &Worksheet, text: &str) -> Result<(), TestCaseError> {
     let fit = match calibration::fit(sheet, &calibration::read(text)) {
         Ok(fit) => fit,
         Err(wrong) => {
-            prop_assert!(
-                wrong.0.ends_with(['.', '?']) && wrong.0.len() > 30,
-                "{wrong}"
-            );
+            let words = refusal_sentence(&wrong);
+            prop_assert!(words.ends_with(['.', '?']) && words.len() > 30, "{words}");
             return Ok(());
         }
     };

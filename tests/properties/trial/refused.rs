@@ -53,7 +53,7 @@ fn logs_that_say_nothing_are_refused_in_words() {
             "minute;x;case;air\n".to_string() + &rows(usual),
             "amps are missing",
         ),
-        (with(1, |_| 0.0), "all nought"),
+        (with(1, |_| 0.0), "amps are zero"),
         (with(4, |m| 1000.0 + 40.0 * m), "speed wandered"),
         (with(4, |_| 100.0), "not the speed of an engine"),
         (with(2, |_| 33.0), "neither warmed up nor stood above"),

@@ -5,7 +5,8 @@ use std::fs::File;
 use std::io::{self, Read, Write as _};
 
 use ampwright_core::boat::{Key, Worksheet, demo};
-use ampwright_core::exchange::{Reading, open_link, read_file};
+use ampwright_core::exchange::{ReadError, Reading, open_link, read_file};
+use ampwright_core::text::remarks::remark;
 
 use crate::arguments::{BoatOptions, Change, Source};
 use crate::error::Error;
@@ -19,9 +20,9 @@ impl BoatOptions {
     pub fn read(&self) -> Result<Worksheet, Error> {
         let readings = self.source.readings()?;
         let Reading { mut sheet, remarks } = chosen(readings, self.boat.as_deref())?;
-        for remark in remarks {
+        for one in &remarks {
             // Nobody may be reading; the answer counts.
-            let _ = writeln!(io::stderr(), "{remark}");
+            let _ = writeln!(io::stderr(), "{}", remark(one));
         }
         for change in &self.set {
             apply(&mut sheet, change)?;
@@ -49,7 +50,7 @@ impl Source {
         })?;
         match link_in(&text) {
             Some(fragment) => opened(from_name, fragment),
-            None => read_file(&text).map_err(|reason| not_a_worksheet(from_name, &reason)),
+            None => read_file(&text).map_err(|reason| not_a_worksheet(from_name, reason)),
         }
     }
 }
@@ -66,17 +67,17 @@ fn link_in(text: &str) -> Option<&str> {
 }
 
 fn opened(from: &str, fragment: &str) -> Result<Vec<Reading>, Error> {
-    let opened = open_link(fragment).map_err(|reason| not_a_worksheet(from, &reason))?;
+    let opened = open_link(fragment).map_err(|reason| not_a_worksheet(from, reason))?;
     Ok(vec![Reading {
         sheet: opened.sheet,
         remarks: opened.remarks,
     }])
 }
 
-fn not_a_worksheet(from: &str, reason: &impl ToString) -> Error {
+fn not_a_worksheet(from: &str, reason: ReadError) -> Error {
     Error::NotAWorksheet {
         from: from.to_string(),
-        reason: reason.to_string(),
+        reason,
     }
 }
 
@@ -138,6 +139,6 @@ fn apply(sheet: &mut Worksheet, Change { key, value }: &Change) -> Result<(), Er
         .and_then(|value| sheet.state(input, value))
         .map_err(|reason| Error::BadValue {
             key: key.clone(),
-            reason: reason.to_string(),
+            reason,
         })
 }

@@ -3,6 +3,11 @@
 use std::fmt;
 use std::io;
 
+use ampwright_core::exchange::ReadError;
+use ampwright_core::schema::InputError;
+use ampwright_core::text::errors::input_error;
+use ampwright_core::text::remarks::read_error;
+
 /// Why a command gave no answer.
 #[derive(Debug)]
 pub enum Error {
@@ -18,7 +23,7 @@ pub enum Error {
         /// What was read.
         from: String,
         /// What the reader says.
-        reason: String,
+        reason: ReadError,
     },
     /// It holds several boats, and none was chosen.
     SeveralBoats(Vec<String>),
@@ -42,8 +47,8 @@ pub enum Error {
     BadValue {
         /// The input's key.
         key: String,
-        /// What the input takes, in a sentence.
-        reason: String,
+        /// Why.
+        reason: InputError,
     },
     /// No figure of this boat has that name.
     NoSuchFigure(String),
@@ -75,7 +80,9 @@ impl fmt::Display for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Error::Unreadable { from, source } => write!(f, "{from} cannot be read: {source}."),
-            Error::NotAWorksheet { from, reason } => write!(f, "{from}: {reason}"),
+            Error::NotAWorksheet { from, reason } => {
+                write!(f, "{from}: {}", read_error(reason))
+            }
             Error::SeveralBoats(there) => write!(
                 f,
                 "The file holds several boats; choose one with --boat: {}.",
@@ -98,7 +105,9 @@ impl fmt::Display for Error {
                 f,
                 "No input has the key “{key}”; “ampwright inputs” lists them."
             ),
-            Error::BadValue { key, reason } => write!(f, "--set {key}: {reason}"),
+            Error::BadValue { key, reason } => {
+                write!(f, "--set {key}: {}", input_error(reason))
+            }
             Error::NoSuchFigure(id) => write!(
                 f,
                 "This boat has no figure “{id}”; “ampwright workings” without --id lists them."
@@ -112,6 +121,8 @@ impl std::error::Error for Error {
     fn source(&self) -> Option<&(dyn std::error::Error + 'static)> {
         match self {
             Error::Unreadable { source, .. } | Error::Unwritable(source) => Some(source),
+            Error::NotAWorksheet { reason, .. } => Some(reason),
+            Error::BadValue { reason, .. } => Some(reason),
             _ => None,
         }
     }

@@ -1,7 +1,8 @@
 //! The worksheet as a file and as a link, and what a reader did not understand.
 
 use ampwright_core::boat::Worksheet;
-use ampwright_core::exchange::{to_json, to_link};
+use ampwright_core::exchange::{Remark, to_json, to_link};
+use ampwright_core::text::remarks::remark;
 use serde::Serialize;
 
 use crate::Outcome;
@@ -31,8 +32,25 @@ struct CheckedBoat {
     name: String,
     /// "18 inputs, 11 loads and 1 arrangement".
     contents: String,
-    /// What was not understood, a sentence each.
-    not_understood: Vec<String>,
+    /// What was not understood.
+    not_understood: Vec<Told>,
+}
+
+/// A remark: its code and figures, and its sentence.
+#[derive(Serialize)]
+struct Told {
+    #[serde(flatten)]
+    remark: Remark,
+    text: String,
+}
+
+impl From<Remark> for Told {
+    fn from(from: Remark) -> Told {
+        Told {
+            text: remark(&from),
+            remark: from,
+        }
+    }
 }
 
 pub fn check(source: &Source) -> Result<Outcome, Error> {
@@ -42,7 +60,7 @@ pub fn check(source: &Source) -> Result<Outcome, Error> {
         .map(|reading| CheckedBoat {
             contents: reading.sheet.contents(),
             name: reading.sheet.name,
-            not_understood: reading.remarks,
+            not_understood: reading.remarks.into_iter().map(Told::from).collect(),
         })
         .collect();
     let understood = boats.iter().all(|boat| boat.not_understood.is_empty());

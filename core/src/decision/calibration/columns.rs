@@ -1,6 +1,8 @@
 //! What the columns of a log can hold, and how headings in plain words name them.
 
-use crate::decision::calibration::log::{MOST_REMARKS, short};
+use crate::decision::calibration::log::MOST_REMARKS;
+use crate::decision::calibration::log_remark::LogRemark;
+use crate::schema::Excerpt;
 
 /// How many kinds of reading there are.
 pub const COLUMNS: usize = 7;
@@ -137,7 +139,7 @@ const WORDS: [(&str, Column); 21] = [
 ];
 
 /// The layout a line of headings gives; `None` if it is a line of figures.
-pub(super) fn headings(cells: &[String], remarks: &mut Vec<String>) -> Option<Layout> {
+pub(super) fn headings(cells: &[String], remarks: &mut Vec<LogRemark>) -> Option<Layout> {
     let figure = |cell: &String| cell.starts_with(|c: char| c.is_ascii_digit());
     if cells.iter().any(figure) {
         return None;
@@ -169,14 +171,13 @@ pub(super) fn headings(cells: &[String], remarks: &mut Vec<String>) -> Option<La
                 }
             }
             _ if remarks.len() >= MOST_REMARKS => more += 1,
-            _ => remarks.push(format!(
-                "The column “{}” was left out: it is not one of minute, amps, case, air, rpm, volts, winding, rectifier, or it stands twice.",
-                short(cell)
-            )),
+            _ => remarks.push(LogRemark::Column {
+                heading: Excerpt::of(cell),
+            }),
         }
     }
     if more > 0 {
-        remarks.push(format!("{more} more columns were left out."));
+        remarks.push(LogRemark::MoreColumns { count: more });
     }
     // Not one word was known: take the line for a title above the figures.
     if time.is_none() && layout.places.iter().all(Option::is_none) {
@@ -184,7 +185,7 @@ pub(super) fn headings(cells: &[String], remarks: &mut Vec<String>) -> Option<La
     }
     layout.time = time.unwrap_or(usize::MAX);
     if time.is_none() {
-        remarks.push("No heading says minute or time, so no line can be read.".to_string());
+        remarks.push(LogRemark::NoTimeColumn);
     }
     Some(layout)
 }

@@ -7,9 +7,9 @@ use crate::decision::calibration::learn::{
     CAPACITY, COOLING, FIGURES, RECIRCULATION, START, WALLS, learn, square_k,
 };
 use crate::decision::calibration::model::Trial;
+use crate::decision::calibration::refusal::Refusal;
 use crate::numerics::least_squares::{Least, Search, least, slopes};
 use crate::physics::thermal::Temperatures;
-use crate::schema::InputError;
 
 /// Spread of each before the trial: logarithm of the factor on cooling (an
 /// anchor between 130 and 180 °C), of that on capacity (a third either way),
@@ -95,7 +95,7 @@ fn residuals(trial: &Trial, run: &[Temperatures]) -> Vec<f64> {
 }
 
 /// Finds what a log tells.
-pub(super) fn solve(trial: &Trial) -> Result<Solution, InputError> {
+pub(super) fn solve(trial: &Trial) -> Result<Solution, Refusal> {
     /// Rounds of fitting and asking again what can be told.
     const ROUNDS: usize = 4;
     let bounds = bounds(trial);
@@ -159,28 +159,17 @@ fn residual_k(least: &Least) -> f64 {
 }
 
 /// Why a fit is not believed.
-fn refusal(least: &Least, bounds: &[(f64, f64); FIGURES], told: &[bool; FIGURES]) -> InputError {
-    let ended = |figure: usize| told[figure] && at_end(least, bounds, figure);
-    InputError(if ended(COOLING) {
-        let cooled = match least.at[COOLING] > 0.0 {
-            true => "better",
-            false => "worse",
-        };
-        format!(
-            "The log asks for a cooling outside anything plausible, far {cooled} than the worksheet's. Check the amps, the case thermometer, and the alternator's rated current and mass."
-        )
-    } else if residual_k(least) > MOST_RESIDUAL_K {
-        format!(
-            "The model cannot follow these readings: it misses them by {:.0} K. Was the thermometer always aimed at the same spot, and did the current stay as logged between the readings?",
-            residual_k(least)
-        )
+fn refusal(least: &Least, bounds: &[(f64, f64); FIGURES], told: &[bool; FIGURES]) -> Refusal {
+    let residual_k = residual_k(least);
+    if told[COOLING] && at_end(least, bounds, COOLING) {
+        Refusal::Cooling {
+            better: least.at[COOLING] > 0.0,
+        }
+    } else if residual_k > MOST_RESIDUAL_K {
+        Refusal::Misses { residual_k }
     } else {
-        let warmed = match least.at[CAPACITY] > 0.0 {
-            true => "slowly",
-            false => "fast",
-        };
-        format!(
-            "The log asks for a heat capacity outside anything plausible: the case warms far too {warmed} for the worksheet's mass. Check the mass, the times, and that the first reading was taken as the current began."
-        )
-    })
+        Refusal::HeatCapacity {
+            slow: least.at[CAPACITY] > 0.0,
+        }
+    }
 }

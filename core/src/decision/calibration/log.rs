@@ -3,7 +3,8 @@
 
 use crate::decision::calibration::columns;
 use crate::decision::calibration::columns::{COLUMNS, Column, Layout};
-use crate::schema::parse_number;
+use crate::decision::calibration::log_remark::{LineError, LogRemark};
+use crate::schema::{Excerpt, parse_number};
 
 /// Most rows that are read.
 pub const MOST_ROWS: usize = 2000;
@@ -43,16 +44,10 @@ impl Row {
 pub struct Log {
     /// Its rows, in the order of the text.
     pub rows: Vec<Row>,
-    /// What was not understood, a sentence each.
-    pub remarks: Vec<String>,
+    /// What was left out.
+    pub remarks: Vec<LogRemark>,
     /// The speeds are the alternator's own, not the engine's.
     pub shaft_speed: bool,
-}
-
-impl Log {
-    fn remark(&mut self, words: String) {
-        self.remarks.push(words);
-    }
 }
 
 /// Reads any text. Whatever is not understood is left out and remarked on.
@@ -82,9 +77,10 @@ pub fn read(text: &str) -> Log {
             continue;
         }
         if log.rows.len() >= MOST_ROWS {
-            log.remark(format!(
-                "Only the first {MOST_ROWS} rows were read; line {line} and what follows was left out."
-            ));
+            log.remarks.push(LogRemark::TooManyRows {
+                line,
+                most: MOST_ROWS,
+            });
             break;
         }
         match row(line, &cells, &layout) {
@@ -99,11 +95,11 @@ pub fn read(text: &str) -> Log {
                 log.rows.push(row);
             }
             Err(_) if log.remarks.len() >= MOST_REMARKS => skipped += 1,
-            Err(why) => log.remark(format!("Line {line} was left out: {why}.")),
+            Err(why) => log.remarks.push(LogRemark::Line { line, why }),
         }
     }
     if skipped > 0 {
-        log.remark(format!("{skipped} more lines were left out."));
+        log.remarks.push(LogRemark::MoreLines { count: skipped });
     }
     log
 }
@@ -156,12 +152,14 @@ fn cells(line: &str, separator: char) -> Vec<String> {
 }
 
 /// A row, and whether its time was read off a clock; or why it is none.
-fn row(line: usize, cells: &[String], layout: &Layout) -> Result<(Row, bool), String> {
+fn row(line: usize, cells: &[String], layout: &Layout) -> Result<(Row, bool), LineError> {
     let cell = |at: usize| cells.get(at).map_or("", String::as_str);
     let words = cell(layout.time);
     let (minute, clock) = time(words, layout.time_scale).ok_or_else(|| match words {
-        "" => "it says no time".to_string(),
-        _ => format!("“{}” is not a time", short(words)),
+        "" => LineError::NoTime,
+        _ => LineError::NotATime {
+            typed: Excerpt::of(words),
+        },
     })?;
     let mut figures = [None; COLUMNS];
     for (column, place) in Column::ALL.into_iter().zip(layout.places) {
@@ -171,20 +169,22 @@ fn row(line: usize, cells: &[String], layout: &Layout) -> Result<(Row, bool), St
             continue;
         }
         let (low, high) = column.range();
-        let number = number(words, place.fahrenheit && column.is_temperature())
-            .ok_or_else(|| format!("“{}” is not a number", short(words)))?;
+        let number =
+            number(words, place.fahrenheit && column.is_temperature()).ok_or_else(|| {
+                LineError::NotANumber {
+                    typed: Excerpt::of(words),
+                }
+            })?;
         if !(low..=high).contains(&number) {
-            return Err(format!(
-                "{} of “{}” is outside {low} to {high} {}",
-                column.name(),
-                short(words),
-                column.unit()
-            ));
+            return Err(LineError::OutOfRange {
+                column,
+                typed: Excerpt::of(words),
+            });
         }
         figures[column as usize] = Some(number);
     }
     if figures.iter().all(Option::is_none) {
-        return Err("it holds a time and nothing else".to_string());
+        return Err(LineError::OnlyATime);
     }
     Ok((Row::new(line, minute, figures), clock))
 }
@@ -230,15 +230,6 @@ fn number(words: &str, fahrenheit: bool) -> Option<f64> {
     } else {
         number
     })
-}
-
-/// The first few characters of what stood there.
-pub(super) fn short(words: &str) -> String {
-    const MOST: usize = 20;
-    match words.char_indices().nth(MOST) {
-        Some((end, _)) => format!("{}…", &words[..end]),
-        None => words.to_string(),
-    }
 }
 
 #[cfg(test)]

@@ -2,6 +2,8 @@
 
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::log::{Log, MOST_ROWS, read};
+use crate::decision::calibration::log_remark::{LineError, LogRemark};
+use crate::schema::Excerpt;
 
 /// Minutes and amps as read.
 #[track_caller]
@@ -75,25 +77,37 @@ fn headings_in_any_order() {
 }
 
 #[test]
-fn what_is_not_known_is_said() {
+fn what_is_not_known_is_remarked_on() {
     #[track_caller]
-    fn said(text: &str, words: &str) {
-        let log = read(text);
-        let remarks = log.remarks.join(" ");
-        assert!(remarks.contains(words), "{words}: {remarks}");
+    fn found(text: &str, remark: LogRemark) {
+        let remarks = read(text).remarks;
+        assert!(remarks.contains(&remark), "{remark:?}: {remarks:?}");
     }
-    said("minute;mood;amps\n0;fine;50", "“mood” was left out");
-    said("minute;bank amps;case\n0;50;40", "“bank amps” was left out");
-    said("amps;case\n50;40", "No heading says minute");
-    said(
-        "0;50;40\nhello\n2;50;41",
-        "Line 2 was left out: “hello” is not a time",
-    );
-    said("0;50;warm", "Line 1 was left out: “warm” is not a number");
-    said("0;50;4000", "case of “4000” is outside -30 to 350 °C");
-    said("0;50;1e999", "Line 1 was left out");
-    said("7", "a time and nothing else");
-    said("1:75;50;40", "“1:75” is not a time");
+    let typed = Excerpt::of;
+    let column = |heading| LogRemark::Column {
+        heading: typed(heading),
+    };
+    let line = |line, why| LogRemark::Line { line, why };
+    let not_a_time = |words| LineError::NotATime {
+        typed: typed(words),
+    };
+    let not_a_number = LineError::NotANumber {
+        typed: typed("warm"),
+    };
+    let out_of_range = |words| LineError::OutOfRange {
+        column: Column::Case,
+        typed: typed(words),
+    };
+    found("minute;mood;amps\n0;fine;50", column("mood"));
+    found("minute;bank amps;case\n0;50;40", column("bank amps"));
+    found("amps;case\n50;40", LogRemark::NoTimeColumn);
+    found("amps;case\n50;40", line(2, LineError::NoTime));
+    found("0;50;40\nhello\n2;50;41", line(2, not_a_time("hello")));
+    found("0;50;warm", line(1, not_a_number));
+    found("0;50;4000", line(1, out_of_range("4000")));
+    found("0;50;1e999", line(1, out_of_range("1e999")));
+    found("7", line(1, LineError::OnlyATime));
+    found("1:75;50;40", line(1, not_a_time("1:75")));
 }
 
 #[test]
@@ -117,7 +131,7 @@ fn endless_texts_end() {
     assert!(
         log.remarks
             .iter()
-            .any(|remark| remark.contains("more lines"))
+            .any(|remark| matches!(remark, LogRemark::MoreLines { .. }))
     );
 }
 
@@ -126,5 +140,5 @@ fn endless_texts_end() {
 fn many_strange_headings_are_counted() {
     let log = read(&format!("minute {}", "colour ".repeat(100)));
     assert_eq!(log.remarks.len(), 13);
-    assert_eq!(log.remarks[12], "88 more columns were left out.");
+    assert_eq!(log.remarks[12], LogRemark::MoreColumns { count: 88 });
 }

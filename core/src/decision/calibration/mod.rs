@@ -4,31 +4,34 @@
 //! with the logged current; `learn` finds which figures the log can tell, and
 //! `fit` what it tells, by `least_squares`; `output` weighs the amps against the
 //! output curve; [`apply()`] puts the figures into the worksheet. What a log
-//! cannot tell is said in words.
+//! cannot tell is remarked on. The sentences stand in [`crate::text::calibration`].
 
 mod anchor;
 pub mod columns;
 mod course;
 mod fit;
+mod fit_remark;
 mod guess;
 mod learn;
 pub mod log;
+mod log_remark;
 mod model;
 mod output;
+mod refusal;
 mod refuse;
 mod result;
 mod sample;
-mod words;
 
 use crate::Worksheet;
 use crate::boat::Curve;
 use crate::boat::house_load_a;
-use crate::schema::InputError;
 
+pub use fit_remark::{FitRemark, OutputUntold};
 pub use log::{Log, read};
+pub use log_remark::{LineError, LogRemark};
+pub use refusal::Refusal;
 pub use result::{Compared, Fit, Fitted, apply};
 pub use sample::SAMPLE;
-pub use words::HOW_TO;
 
 use model::Trial;
 use output::Output;
@@ -36,12 +39,10 @@ use output::Output;
 /// Fits a worksheet's model to a log.
 ///
 /// # Errors
-/// A sentence saying why nothing can be learnt from the log.
-pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, InputError> {
+/// Why nothing can be learnt from the log.
+pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Refusal> {
     let before = &sheet.inputs;
-    if let Some(complaint) = refuse::complaint(log, before.start_c()) {
-        return Err(complaint);
-    }
+    refuse::check(log, before.start_c())?;
     let mut trial = Trial::new(before, log);
     let output = output::weigh(&trial, house_load_a(sheet));
     if let Output::Point {
@@ -57,9 +58,7 @@ pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, InputError> {
     }
     let solution = fit::solve(&trial)?;
     if !solution.told[learn::COOLING] && !solution.told[learn::CAPACITY] {
-        return Err(InputError(
-            "These readings tell neither how well the machine is cooled nor how much heat it holds: they are too few or scatter too much. Log half an hour from a cold start at a steady speed, with the air near the machine.".to_string(),
-        ));
+        return Err(Refusal::Untold);
     }
     Ok(result::build(&trial, &solution, &output, before))
 }

@@ -3,6 +3,7 @@
 
 use crate::boat::{SecondRole, WayKind};
 use crate::decision::calibration::columns::Column;
+use crate::decision::calibration::fit_remark::OutputUntold;
 use crate::decision::calibration::guess::Guess;
 use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::refuse::spread;
@@ -10,10 +11,10 @@ use crate::physics::output::through_points;
 use crate::physics::thermal::Temperatures;
 
 /// What a log says about the output curve.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) enum Output {
-    /// Nothing; why, and what would.
-    Untold(&'static str),
+    /// Nothing, and why.
+    Untold(OutputUntold),
     /// It is right within what the log can tell.
     Agrees,
     /// This second point makes it right, in whole figures.
@@ -22,8 +23,9 @@ pub(super) enum Output {
         amperes: f64,
         deviation_a: f64,
     },
-    /// It is wrong, and no curve through the rating mends it.
-    Wrong(String),
+    /// It is wrong, and no curve through the rating explains it; what the
+    /// alternator gave, as a share of it.
+    Wrong { share: f64 },
 }
 
 /// A current nearer to something else's limit than this may be held by it.
@@ -49,18 +51,14 @@ const METERS: f64 = 0.02;
 pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
     let (inputs, curve) = (&trial.inputs, &trial.unit.curve);
     if inputs.way.kind == WayKind::Converter || inputs.two.role == SecondRole::House {
-        return Output::Untold(
-            "Whether the machine gives what its output curve says stays open: it is not alone on the house bank.",
-        );
+        return Output::Untold(OutputUntold::NotAlone);
     }
     if trial
         .rows
         .iter()
         .all(|row| row.get(Column::Volts).is_none())
     {
-        return Output::Untold(
-            "Whether the machine gives what its output curve says stays open: that takes the volts as well, in the first minutes on a low bank, before heat or the charge voltage hold it back.",
-        );
+        return Output::Untold(OutputUntold::NoVolts);
     }
     let near_v = NEAR_V * inputs.bank.nominal_v.blocks();
     // A bank's limit holds nothing back unless the regulator is told it.
@@ -92,10 +90,10 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
     let of_curve = spread(shares.iter().map(|(_, share)| *share));
     let speed = spread(shares.iter().map(|(rpm, _)| *rpm));
     let (Some((share, deviation)), Some((shaft_rpm, _))) = (of_curve, speed) else {
-        return HELD_BACK;
+        return Output::Untold(OutputUntold::HeldBack);
     };
     if shares.len() < LEAST_READINGS || deviation > MOST_SPREAD || share < BELIEVED.0 {
-        return HELD_BACK;
+        return Output::Untold(OutputUntold::HeldBack);
     }
     let error = (share - 1.0).abs();
     if error < WORTH.max(2.0 * METERS) {
@@ -115,13 +113,6 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
             deviation_a: amperes * METERS.max(deviation / (shares.len() as f64).sqrt()),
         }
     } else {
-        Output::Wrong(format!(
-            "At full field the machine gave {:.0} % of what the worksheet's output curve says, and no curve through its rating explains that. Look at the rated current, how it was taken, and the pulley ratio.",
-            100.0 * share
-        ))
+        Output::Wrong { share }
     }
 }
-
-const HELD_BACK: Output = Output::Untold(
-    "Whether the machine gives what its output curve says stays open: in this log heat, a cap, the charge voltage or the bank's limit may have held it back.",
-);

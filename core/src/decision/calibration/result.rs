@@ -1,9 +1,11 @@
-//! What a log tells, as figures for the worksheet and words for its owner.
+//! What a log tells, as figures for the worksheet and remarks for its owner.
 
 use crate::boat::{AirBasis, Curve, Inputs, Key, Worksheet};
 use crate::decision::calibration::anchor::{ANCHOR, anchor_c};
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::fit::Solution;
+use crate::decision::calibration::fit_remark;
+use crate::decision::calibration::fit_remark::FitRemark;
 use crate::decision::calibration::learn::{CAPACITY, COOLING, RECIRCULATION, WALLS};
 use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::output::Output;
@@ -49,8 +51,8 @@ pub struct Fit {
     pub residual_k: f64,
     /// The case, reading by reading.
     pub series: Vec<Compared>,
-    /// What it could not tell, and what would, a sentence each.
-    pub remarks: Vec<String>,
+    /// What it could not tell, and what to know of what it told.
+    pub remarks: Vec<FitRemark>,
     changes: Vec<(&'static str, Value)>,
 }
 
@@ -125,7 +127,7 @@ pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before:
         figures: Vec::new(),
         residual_k: solution.residual_k,
         series: series(trial, solution),
-        remarks: Vec::new(),
+        remarks: fit_remark::remarks(trial, solution, output),
         changes: Vec::new(),
     };
     if told[COOLING] {
@@ -174,7 +176,6 @@ pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before:
             .push(("alt_second_rpm", Value::Number(*shaft_rpm)));
         fit.changes.push(("alt_curve", Curve::Points.to_value()));
     }
-    crate::decision::calibration::words::remarks(&mut fit.remarks, trial, solution, output);
     fit
 }
 

@@ -1,70 +1,64 @@
-//! Reading the envelope: whatever is not understood is said in a sentence,
-//! together with what stands in its place.
+//! Reading the envelope: whatever is not understood is remarked on, together with
+//! what stands in its place.
 
 use serde_json::error::Category;
 use serde_json::{Map, Value as Json};
 
 use crate::boat::Section;
+use crate::boat::reading::{ReadError, Remark, TextKind};
 use crate::boat::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::exchange::file::TYPE;
-use crate::exchange::limits::{LONGEST_FILE, bounded, not_endless, shortened};
+use crate::exchange::limits::{LONGEST_FILE, bounded, not_endless};
+use crate::exchange::remarks::Remarks;
 use crate::exchange::ticks::ticks_from_json;
 use crate::exchange::version1::{NEWEST, OLDEST, keep_meaning};
-use crate::schema::{Confidence, FieldSpec, InputError, Kind, Value, no_input, quoted};
+use crate::schema::{Confidence, Excerpt, FieldSpec, InputError, Kind, Value};
 
-/// A worksheet that was read, with a sentence for everything that was not understood.
+/// A worksheet that was read, with a remark for everything that was not understood.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Reading {
     /// What was understood; the rest is at its default.
     pub sheet: Worksheet,
-    /// What was not, one sentence each.
-    pub remarks: Vec<String>,
+    /// What was not.
+    pub remarks: Vec<Remark>,
 }
 
 /// Reads a worksheet from JSON text.
 ///
 /// # Errors
-/// A sentence when the text is no worksheet at all. Anything less is a remark.
-pub fn read_json(text: &str) -> Result<Reading, InputError> {
+/// When the text is no worksheet at all. Anything less is a remark.
+pub fn read_json(text: &str) -> Result<Reading, ReadError> {
     read_value(&parsed(text)?)
 }
 
 /// JSON, with or without the mark that some editors put in front.
-pub(in crate::exchange) fn parsed(text: &str) -> Result<Json, InputError> {
-    not_endless(text, "This file", LONGEST_FILE)?;
+pub(in crate::exchange) fn parsed(text: &str) -> Result<Json, ReadError> {
+    not_endless(text, TextKind::File, LONGEST_FILE)?;
     let text = text.trim_start_matches('\u{feff}');
-    serde_json::from_str(text).map_err(|fault| {
-        InputError(match fault.classify() {
-            _ if text.trim().is_empty() => "There is nothing in it.".into(),
-            Category::Eof => format!(
-                "The worksheet breaks off in line {}: its end is missing. Nothing was taken from it.",
-                fault.line()
-            ),
-            _ => format!(
-                "This is not a worksheet: line {} is not understood at its character {}. Nothing was taken from it.",
-                fault.line(),
-                fault.column()
-            ),
-        })
+    serde_json::from_str(text).map_err(|fault| match fault.classify() {
+        _ if text.trim().is_empty() => ReadError::Empty,
+        Category::Eof => ReadError::BreaksOff { line: fault.line() },
+        _ => ReadError::NotJson {
+            line: fault.line(),
+            column: fault.column(),
+        },
     })
 }
 
 /// Reads a worksheet from parsed JSON.
 ///
 /// # Errors
-/// A sentence when it is no worksheet at all, or one of a later version.
-pub fn read_value(json: &Json) -> Result<Reading, InputError> {
+/// When it is no worksheet at all, or one of a later version.
+pub fn read_value(json: &Json) -> Result<Reading, ReadError> {
     let Some(envelope) = json.as_object() else {
-        return Err(InputError("This is not a worksheet.".into()));
+        return Err(ReadError::NotAWorksheet);
     };
     if envelope.get("type").and_then(Json::as_str) != Some(TYPE) {
-        return Err(InputError(format!(
-            "This is not a worksheet: its “type” is not “{TYPE}”."
-        )));
+        return Err(ReadError::WrongType { expected: TYPE });
     }
-    let version = check_version(envelope, "This worksheet")?;
+    let version = check_version(envelope, TextKind::Worksheet)?;
     let mut sheet = Worksheet::default();
-    let mut remarks = Vec::new();
+    let mut remarks = Remarks::default();
     for (part, json) in envelope {
         match (part.as_str(), json) {
             ("type" | "version", _) => {}
@@ -92,54 +86,68 @@ pub fn read_value(json: &Json) -> Result<Reading, InputError> {
     if version == OLDEST {
         keep_meaning(&mut sheet);
     }
-    shortened(&mut remarks);
-    Ok(Reading { sheet, remarks })
+    Ok(Reading {
+        sheet,
+        remarks: remarks.finish(),
+    })
 }
 
-/// What is said of a part of a file that no worksheet has, or not like this.
-pub(in crate::exchange) fn dropped(part: &str) -> String {
-    format!("The part {} is not understood and left out.", quoted(part))
+/// A part of a file that no worksheet has, or not like this.
+pub(in crate::exchange) fn dropped(part: &str) -> Remark {
+    Remark::UnknownPart {
+        part: Excerpt::of(part),
+    }
+}
+
+/// A name that no input has.
+fn unknown(name: &str) -> Remark {
+    Remark::UnknownKey {
+        name: Excerpt::of(name),
+    }
 }
 
 /// The version of an envelope, if it can be read.
 pub(in crate::exchange) fn check_version(
     envelope: &Map<String, Json>,
-    what: &str,
-) -> Result<u64, InputError> {
+    what: TextKind,
+) -> Result<u64, ReadError> {
     match envelope.get("version").and_then(Json::as_u64) {
         Some(version) if (OLDEST..=NEWEST).contains(&version) => Ok(version),
-        Some(later) if later > NEWEST => Err(InputError(format!(
-            "{what} is of version {later}, later than this program reads ({NEWEST}). Nothing was taken from it: a newer program opens it."
-        ))),
-        _ => Err(InputError(format!(
-            "{what} does not say its version. Nothing was taken from it."
-        ))),
+        Some(version) if version > NEWEST => Err(ReadError::LaterVersion {
+            what,
+            version,
+            newest: NEWEST,
+        }),
+        _ => Err(ReadError::NoVersion { what }),
     }
 }
 
-fn name_from_json(json: &Json, remarks: &mut Vec<String>) -> String {
+fn name_from_json(json: &Json, remarks: &mut Remarks) -> String {
     json.as_str().map(str::to_string).unwrap_or_else(|| {
-        remarks.push("A name that is not a text is left out.".into());
+        remarks.push(Remark::NameNotText);
         String::new()
     })
 }
 
-fn read_inputs(inputs: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Vec<String>) {
+fn read_inputs(inputs: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Remarks) {
     for (name, value) in inputs {
         let Some(key) = Key::named(name) else {
-            remarks.push(no_input(name));
+            remarks.push(unknown(name));
             continue;
         };
         let spec = key.spec();
         let stated = value_of(spec, value).and_then(|value| sheet.state(key, value));
-        if let Err(complaint) = stated {
-            let stays = spec.stays(sheet.inputs.get(key));
-            remarks.push(format!("{complaint} {stays}"));
+        if let Err(error) = stated {
+            remarks.push(Remark::ValueRefused {
+                key,
+                error,
+                kept: spec.kept(sheet.inputs.get(key)),
+            });
         }
     }
 }
 
-fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Vec<String>) {
+fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Remarks) {
     for (name, value) in known {
         let word = value.as_str().unwrap_or_default();
         let knowledge = Confidence::ALL.into_iter().find(|k| k.word() == word);
@@ -147,13 +155,12 @@ fn read_known(known: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Ve
             (Some(key), Some(knowledge)) => {
                 sheet.known.insert(key, knowledge);
             }
-            (Some(key), None) => remarks.push(format!(
-                "{} cannot be known as {}; it counts as “{}”.",
-                key.spec().label,
-                quoted(word),
-                sheet.knowledge(key).word()
-            )),
-            (None, _) => remarks.push(no_input(name)),
+            (Some(key), None) => remarks.push(Remark::UnknownConfidence {
+                key,
+                word: Excerpt::of(word),
+                counts_as: sheet.knowledge(key),
+            }),
+            (None, _) => remarks.push(unknown(name)),
         }
     }
 }
@@ -171,10 +178,10 @@ fn value_of(spec: &FieldSpec, json: &Json) -> Result<Value, InputError> {
     }
 }
 
-fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Arrangement> {
+fn arrangement_from_json(json: &Json, remarks: &mut Remarks) -> Option<Arrangement> {
     let mut arrangement = Arrangement::default();
     let Some(one) = json.as_object() else {
-        remarks.push("An arrangement that is not understood is left out.".into());
+        remarks.push(Remark::ArrangementNotUnderstood);
         return None;
     };
     for (part, json) in one {
@@ -182,16 +189,20 @@ fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Arran
             ("name", json) => arrangement.name = name_from_json(json, remarks),
             ("changes", Json::Object(changes)) => {
                 for (name, value) in changes {
-                    let read = match Key::named(name) {
-                        Some(key) => value_of(key.spec(), value)
-                            .map(|value| arrangement.put(key, Some(value))),
-                        None => Err(InputError(format!("No input is called {}.", quoted(name)))),
+                    let Some(key) = Key::named(name) else {
+                        remarks.push(Remark::UnknownChange {
+                            arrangement: named(one),
+                            name: Excerpt::of(name),
+                        });
+                        continue;
                     };
-                    if let Err(complaint) = read {
-                        remarks.push(format!(
-                            "In the arrangement {}: {complaint} It is left out.",
-                            named(one)
-                        ));
+                    match value_of(key.spec(), value) {
+                        Ok(value) => arrangement.put(key, Some(value)),
+                        Err(error) => remarks.push(Remark::ChangeRefused {
+                            arrangement: named(one),
+                            key,
+                            error,
+                        }),
                     }
                 }
             }
@@ -202,14 +213,14 @@ fn arrangement_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Arran
 }
 
 /// What a load or an arrangement calls itself.
-fn named(one: &Map<String, Json>) -> String {
-    quoted(one.get("name").and_then(Json::as_str).unwrap_or_default())
+fn named(one: &Map<String, Json>) -> Excerpt {
+    Excerpt::of(one.get("name").and_then(Json::as_str).unwrap_or_default())
 }
 
-fn load_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Load> {
+fn load_from_json(json: &Json, remarks: &mut Remarks) -> Option<Load> {
     let mut load = Load::default();
     let Some(row) = json.as_object() else {
-        remarks.push("A load that is not understood is left out.".into());
+        remarks.push(Remark::LoadNotUnderstood);
         return None;
     };
     for (name, value) in row {
@@ -218,17 +229,16 @@ fn load_from_json(json: &Json, remarks: &mut Vec<String>) -> Option<Load> {
         } else if let Some(field) = LoadRow::FIELDS.iter().find(|field| field.name == name) {
             match value_of(&field.spec, value) {
                 Ok(value) => field.set(&mut load.row, value),
-                Err(complaint) => remarks.push(format!(
-                    "In the load {}: {complaint} {}",
-                    named(row),
-                    field.spec.stays(field.get(&load.row))
-                )),
+                Err(error) => remarks.push(Remark::LoadValueRefused {
+                    load: named(row),
+                    error,
+                    kept: field.spec.kept(field.get(&load.row)),
+                }),
             }
         } else {
-            remarks.push(format!(
-                "A load has no figure {}; it is left out.",
-                quoted(name)
-            ));
+            remarks.push(Remark::UnknownLoadFigure {
+                name: Excerpt::of(name),
+            });
         }
     }
     Some(load)

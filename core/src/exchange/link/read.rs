@@ -1,14 +1,16 @@
-//! Reading a link: whatever is not understood is said in a sentence, together
-//! with what stands in its place.
+//! Reading a link: whatever is not understood is remarked on, together with what
+//! stands in its place.
 
 use percent_encoding::percent_decode_str;
 
 use crate::boat::Section;
+use crate::boat::reading::{ReadError, Remark, TextKind};
 use crate::boat::{Arrangement, Load, LoadRow, SectionId, Worksheet};
-use crate::exchange::limits::{LONGEST_LINK, bounded, not_endless, shortened};
+use crate::exchange::limits::{LONGEST_LINK, bounded, not_endless};
 use crate::exchange::link::{END, PART, names};
+use crate::exchange::remarks::Remarks;
 use crate::exchange::version1::{NEWEST, OLDEST, keep_meaning};
-use crate::schema::{Confidence, InputError, no_input, quoted};
+use crate::schema::{Confidence, Excerpt};
 
 /// A link that was opened.
 #[derive(Debug, Clone, PartialEq)]
@@ -20,24 +22,31 @@ pub struct Opened {
     pub whole: bool,
     /// How many of its parts, or figures in them, were not understood.
     pub lost: usize,
-    /// What was not understood, one sentence each; the last one counts what
-    /// would be too much to tell.
-    pub remarks: Vec<String>,
+    /// What was not understood; the last one counts what would be too much to
+    /// tell.
+    pub remarks: Vec<Remark>,
 }
 
-impl Opened {
-    fn remark(&mut self, sentence: String) {
-        self.remarks.push(sentence);
+/// A link as it is being read.
+#[derive(Default)]
+struct Reader {
+    sheet: Worksheet,
+    whole: bool,
+    remarks: Remarks,
+}
+
+impl Reader {
+    fn remark(&mut self, remark: Remark) {
+        self.remarks.push(remark);
     }
 
     /// A name, as far as it is text.
     fn text(&mut self, escaped: &str) -> String {
         let text = unescape(escaped);
         if text.contains(char::REPLACEMENT_CHARACTER) && !escaped.contains("%EF%BF%BD") {
-            self.remark(format!(
-                "The name {} is damaged; it stays like this until you mend it.",
-                quoted(&text)
-            ));
+            self.remark(Remark::NameDamaged {
+                name: Excerpt::of(&text),
+            });
         }
         text
     }
@@ -46,10 +55,10 @@ impl Opened {
 /// Reads the fragment of a link, with or without the `#`.
 ///
 /// # Errors
-/// A sentence when it is no link of ours or one of a later version: nothing is
-/// taken from it then. Anything less is a remark.
-pub fn open_link(fragment: &str) -> Result<Opened, InputError> {
-    not_endless(fragment, "This link", LONGEST_LINK)?;
+/// When it is no link of ours or one of a later version: nothing is taken from it
+/// then. Anything less is a remark.
+pub fn open_link(fragment: &str) -> Result<Opened, ReadError> {
+    not_endless(fragment, TextKind::Link, LONGEST_LINK)?;
     // Mail breaks lines, and takes the sign after a link for a part of it.
     let fragment: String = fragment.chars().filter(|c| !c.is_control()).collect();
     let fragment = fragment.trim().trim_start_matches('#');
@@ -63,61 +72,56 @@ pub fn open_link(fragment: &str) -> Result<Opened, InputError> {
     let version = match version.map(str::parse::<u64>) {
         Some(Ok(version)) if (OLDEST..=NEWEST).contains(&version) => version,
         Some(Ok(later)) if later > NEWEST => {
-            return Err(InputError(format!(
-                "This link is of version {later}; this program reads up to version {NEWEST}. Nothing was taken from it: a newer program opens it."
-            )));
+            return Err(ReadError::LaterVersion {
+                what: TextKind::Link,
+                version: later,
+                newest: NEWEST,
+            });
         }
-        _ => {
-            return Err(InputError(format!(
-                "This is not a link to a worksheet: it does not begin with v={NEWEST}."
-            )));
-        }
+        _ => return Err(ReadError::NotALink { newest: NEWEST }),
     };
-    let mut opened = Opened {
-        sheet: Worksheet::default(),
-        whole: false,
-        lost: 0,
-        remarks: Vec::new(),
-    };
+    let mut reader = Reader::default();
     let mut section = None;
     for part in parts {
         if part == END {
-            opened.whole = true;
+            reader.whole = true;
             continue;
         }
         let Some((name, value)) = part.split_once('=') else {
-            opened.remark(format!(
-                "{} is not understood and left out.",
-                quoted(&unescape(part))
-            ));
+            reader.remark(Remark::UnreadablePart {
+                part: excerpt(part),
+            });
             section = None;
             continue;
         };
         match name {
             "name" => {
-                if !opened.sheet.name.is_empty() {
-                    opened.remark("The name is said twice; the last counts.".into());
+                if !reader.sheet.name.is_empty() {
+                    reader.remark(Remark::NameTwice);
                 }
-                opened.sheet.name = opened.text(value);
+                reader.sheet.name = reader.text(value);
             }
-            "load" => read_load(value, &mut opened),
-            "way" => read_arrangement(value, &mut opened),
-            _ => section = read_input(name, value, section, &mut opened),
+            "load" => read_load(value, &mut reader),
+            "way" => read_arrangement(value, &mut reader),
+            _ => section = read_input(name, value, section, &mut reader),
         }
     }
     // First, as a worksheet is looked at once for each of its arrangements.
-    bounded(&mut opened.sheet, &mut opened.remarks);
+    bounded(&mut reader.sheet, &mut reader.remarks);
     if version == OLDEST {
-        keep_meaning(&mut opened.sheet);
+        keep_meaning(&mut reader.sheet);
     }
-    opened.lost = opened.remarks.len();
-    shortened(&mut opened.remarks);
-    if !opened.whole {
-        opened.remarks.push(
-            "The link is incomplete: its end is missing, so figures may be missing too.".into(),
-        );
+    let lost = reader.remarks.count();
+    let mut remarks = reader.remarks.finish();
+    if !reader.whole {
+        remarks.push(Remark::LinkCut);
     }
-    Ok(opened)
+    Ok(Opened {
+        sheet: reader.sheet,
+        whole: reader.whole,
+        lost,
+        remarks,
+    })
 }
 
 /// Reads one input and says the section it stands in; none when the name is
@@ -126,44 +130,45 @@ fn read_input(
     name: &str,
     value: &str,
     after: Option<SectionId>,
-    opened: &mut Opened,
+    reader: &mut Reader,
 ) -> Option<SectionId> {
     let Some(key) = names::named(name, after) else {
-        opened.remark(no_input(&unescape(name)));
+        reader.remark(Remark::UnknownKey {
+            name: excerpt(name),
+        });
         return None;
     };
     let spec = key.spec();
-    if opened.sheet.known.get(key).is_some() {
-        opened.remark(format!("{} is said twice; the last counts.", spec.label));
+    if reader.sheet.known.get(key).is_some() {
+        reader.remark(Remark::InputTwice { key });
     }
     let (value, mark) = value.split_once(PART).unwrap_or((value, ""));
     let stated = spec
         .read(&unescape(value))
-        .and_then(|value| opened.sheet.state(key, value));
-    if let Err(complaint) = stated {
-        let stays = spec.stays(opened.sheet.inputs.get(key));
-        opened.remark(format!("{complaint} {stays}"));
+        .and_then(|value| reader.sheet.state(key, value));
+    if let Err(error) = stated {
+        let kept = spec.kept(reader.sheet.inputs.get(key));
+        reader.remark(Remark::ValueRefused { key, error, kept });
     } else if let Some(known) = Confidence::ALL
         .into_iter()
         .find(|known| mark == known.letter().to_string())
     {
-        opened.sheet.known.insert(key, known);
+        reader.sheet.known.insert(key, known);
     } else if !mark.is_empty() {
-        opened.remark(format!(
-            "{} has a mark {} that says nothing; it counts as “{}”.",
-            spec.label,
-            quoted(&unescape(mark)),
-            spec.usual.word()
-        ));
+        reader.remark(Remark::UnknownMark {
+            key,
+            mark: excerpt(mark),
+            counts_as: spec.usual,
+        });
     }
     Some(key.section)
 }
 
-fn read_load(value: &str, opened: &mut Opened) {
+fn read_load(value: &str, reader: &mut Reader) {
     let mut parts = value.split(PART);
     let name = parts.next().unwrap_or_default();
     let mut load = Load {
-        name: opened.text(name),
+        name: reader.text(name),
         row: LoadRow::default(),
     };
     for (at, field) in LoadRow::FIELDS.iter().enumerate() {
@@ -174,48 +179,51 @@ fn read_load(value: &str, opened: &mut Opened) {
         };
         match field.spec.read(&unescape(part)) {
             Ok(value) => field.set(&mut load.row, value),
-            Err(complaint) => opened.remark(format!(
-                "In the load {}: {complaint} {}",
-                quoted(&load.name),
-                field.spec.stays(field.get(&load.row))
-            )),
+            Err(error) => reader.remark(Remark::LoadValueRefused {
+                load: Excerpt::of(&load.name),
+                error,
+                kept: field.spec.kept(field.get(&load.row)),
+            }),
         }
     }
     if parts.next().is_some() {
-        opened.remark(format!(
-            "The load {} has more figures than a load has; those beyond are left out.",
-            quoted(&load.name)
-        ));
+        reader.remark(Remark::ExtraLoadFigures {
+            load: Excerpt::of(&load.name),
+        });
     }
-    opened.sheet.loads.push(load);
+    reader.sheet.loads.push(load);
 }
 
-fn read_arrangement(value: &str, opened: &mut Opened) {
+fn read_arrangement(value: &str, reader: &mut Reader) {
     let mut parts = value.split(PART);
     let name = parts.next().unwrap_or_default();
     let mut arrangement = Arrangement {
-        name: opened.text(name),
+        name: reader.text(name),
         changes: Vec::new(),
     };
     while let Some(name) = parts.next() {
-        let read = match (names::named(name, None), parts.next()) {
-            (Some(key), Some(text)) => key
-                .spec()
-                .read(&unescape(text))
-                .map(|value| arrangement.put(key, Some(value))),
-            _ => Err(InputError(format!(
-                "{} is not understood.",
-                quoted(&unescape(name))
-            ))),
+        let (Some(key), Some(text)) = (names::named(name, None), parts.next()) else {
+            reader.remark(Remark::UnreadableChange {
+                arrangement: Excerpt::of(&arrangement.name),
+                part: excerpt(name),
+            });
+            continue;
         };
-        if let Err(complaint) = read {
-            opened.remark(format!(
-                "In the arrangement {}: {complaint} It is left out.",
-                quoted(&arrangement.name)
-            ));
+        match key.spec().read(&unescape(text)) {
+            Ok(value) => arrangement.put(key, Some(value)),
+            Err(error) => reader.remark(Remark::ChangeRefused {
+                arrangement: Excerpt::of(&arrangement.name),
+                key,
+                error,
+            }),
         }
     }
-    opened.sheet.arrangements.push(arrangement);
+    reader.sheet.arrangements.push(arrangement);
+}
+
+/// The beginning of a part of a link, as text.
+fn excerpt(escaped: &str) -> Excerpt {
+    Excerpt::of(&unescape(escaped))
 }
 
 fn unescape(text: &str) -> String {

@@ -1,0 +1,64 @@
+//! What is said of a value that an input does not take.
+
+use crate::schema::{Excerpt, FieldSpec, InputError, InputRange};
+
+/// Why an input does not take a value: what was typed, what is wrong with it and
+/// what the input takes.
+pub fn input_error(error: &InputError) -> String {
+    match error {
+        InputError::Empty { label, range } => {
+            format!("{label} is empty; it takes {}.", span_of(range))
+        }
+        InputError::NotANumber {
+            label,
+            typed,
+            range,
+        } => {
+            let span = span_of(range);
+            format!("“{typed}” is not a number; {label} takes {span}.")
+        }
+        InputError::NotFinite {
+            label,
+            typed,
+            range,
+        } => {
+            let span = span_of(range);
+            format!("{typed} is not a number that can be worked with; {label} takes {span}.")
+        }
+        InputError::TooLow {
+            label,
+            typed,
+            range,
+        } => format!("{typed} is too little; {label} takes {}.", span_of(range)),
+        InputError::TooHigh {
+            label,
+            typed,
+            range,
+        } => format!("{typed} is too much; {label} takes {}.", span_of(range)),
+        InputError::NotAnOption {
+            label,
+            typed,
+            options,
+        } => {
+            let keys: Vec<&str> = options.iter().map(|option| option.key).collect();
+            format!("{label} takes one of {}, not “{typed}”.", keys.join(", "))
+        }
+        InputError::WrongKind { label } => format!("{label} does not take that kind of value."),
+    }
+}
+
+/// The numbers an input takes: "20 to 4000 A·h"; nothing for a choice.
+pub fn span(spec: &FieldSpec) -> String {
+    spec.accepted().as_ref().map_or(String::new(), span_of)
+}
+
+fn span_of(range: &InputRange) -> String {
+    let InputRange { low, high, unit } = range;
+    let gap = if unit.symbol.is_empty() { "" } else { " " };
+    format!("{low} to {high}{gap}{}", unit.symbol)
+}
+
+/// The beginning of what somebody wrote, in quotes.
+pub fn quoted(text: &str) -> String {
+    format!("“{}”", Excerpt::of(text))
+}
