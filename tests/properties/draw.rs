@@ -73,7 +73,7 @@ type Numbers = fn(f64, f64, f64) -> BoxedStrategy<f64>;
 
 fn sheet(default_weight: u32, numbers: Numbers) -> impl Strategy<Value = Drawn> {
     let values: Vec<_> = Key::all()
-        .map(|key| stated(key.spec(), default_weight, numbers))
+        .map(|key| stated(key, default_weight, numbers))
         .collect();
     let loads = proptest::collection::vec(load(numbers), 0..4);
     let arrangements = proptest::collection::vec(arrangement(numbers), 0..2);
@@ -99,25 +99,31 @@ fn sheet(default_weight: u32, numbers: Numbers) -> impl Strategy<Value = Drawn> 
 }
 
 fn stated(
-    spec: &'static FieldSpec,
+    key: Key,
     default_weight: u32,
     numbers: Numbers,
 ) -> BoxedStrategy<Option<(Value, Confidence)>> {
     let known = proptest::sample::select(&Confidence::ALL[..]);
     prop_oneof![
         default_weight => Just(None),
-        4 => (value(spec, numbers), known).prop_map(Some),
+        4 => (input(key, numbers), known).prop_map(Some),
     ]
     .boxed()
 }
 
-fn value(spec: &'static FieldSpec, numbers: Numbers) -> BoxedStrategy<Value> {
+/// What an input may hold.
+fn input(key: Key, numbers: Numbers) -> BoxedStrategy<Value> {
+    value(key.spec(), Worksheet::default().figure(key), numbers)
+}
+
+/// What a field may hold, one that may be left empty around its usual figure.
+fn value(spec: &'static FieldSpec, usual: Option<f64>, numbers: Numbers) -> BoxedStrategy<Value> {
     match spec.kind {
         Kind::Number {
             low, high, default, ..
         } => numbers(low, high, default).prop_map(Value::Number).boxed(),
         Kind::Optional { low, high, .. } => {
-            let usual = high;
+            let usual = usual.unwrap_or(high);
             prop_oneof![
                 Just(Value::Absent),
                 numbers(low, high, usual).prop_map(Value::Number),
@@ -152,7 +158,7 @@ fn number_near(low: f64, high: f64, usual: f64) -> BoxedStrategy<f64> {
 fn arrangement(numbers: Numbers) -> impl Strategy<Value = Arrangement> {
     let keys: Vec<Key> = Key::all().collect();
     let change = proptest::sample::select(keys)
-        .prop_flat_map(move |key| value(key.spec(), numbers).prop_map(move |value| (key, value)));
+        .prop_flat_map(move |key| input(key, numbers).prop_map(move |value| (key, value)));
     ("\\PC{0,12}", proptest::collection::vec(change, 0..5)).prop_map(|(name, changes)| {
         let mut arrangement = Arrangement {
             name,
@@ -168,7 +174,7 @@ fn arrangement(numbers: Numbers) -> impl Strategy<Value = Arrangement> {
 fn load(numbers: Numbers) -> impl Strategy<Value = Load> {
     let columns: Vec<_> = LoadRow::FIELDS
         .iter()
-        .map(|field| value(&field.spec, numbers))
+        .map(|field| value(&field.spec, None, numbers))
         .collect();
     ("\\PC{0,12}", columns).prop_map(|(name, values)| {
         let mut load = Load {
