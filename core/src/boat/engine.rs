@@ -119,7 +119,7 @@ impl Inputs {
     }
 
     /// Power it has at the charging speed \[kW\]: less torque than at its
-    /// highest speed as it comes near idle, see [`torque_share`].
+    /// highest speed as it comes near idle, see [`torque_share()`].
     pub fn available_kw(&self) -> f64 {
         let share = speed_share(self.eng.rpm, self.eng.top_rpm);
         let torque = torque_share(share, self.eng.injection.torque_foot());

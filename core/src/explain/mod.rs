@@ -2,7 +2,7 @@
 //! numbers in it, what it used and how sure that is, and the source.
 //!
 //! The formulas are those of [`crate::physics`], kept as data by `#[formula]`;
-//! a figure of [`figures`] says which of them ran and what it was given. What
+//! a figure of `figures` says which of them ran and what it was given. What
 //! comes out of stepping through time has no formula: its working says so and
 //! shows the balance that the figure has to meet, built of the same formulas.
 //!

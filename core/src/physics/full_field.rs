@@ -39,7 +39,7 @@ pub fn square_slope(
     (slow_a.powi(2) - fast_a.powi(2)) / (1.0 / slow_rpm.powi(2) - 1.0 / fast_rpm.powi(2))
 }
 
-/// I∞ from the faster of two points and [`square_slope`] \[A\]; not a number
+/// I∞ from the faster of two points and [`square_slope()`] \[A\]; not a number
 /// where there is none.
 #[formula(symbol = "I∞", unit = "A", source = sources::OUTPUT_CURVE)]
 pub fn infinite_through_points_a(
@@ -50,7 +50,7 @@ pub fn infinite_through_points_a(
     (fast_a.powi(2) - slope / fast_rpm.powi(2)).sqrt()
 }
 
-/// n₀ from I∞ and [`square_slope`] \[rpm\]; not a number where there is none.
+/// n₀ from I∞ and [`square_slope()`] \[rpm\]; not a number where there is none.
 #[formula(symbol = "n₀", unit = "rpm", source = sources::OUTPUT_CURVE)]
 pub fn zero_through_points_rpm(
     #[symbol("m")] slope: f64, #[symbol("I∞")] infinite_a: f64

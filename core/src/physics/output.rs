@@ -106,7 +106,7 @@ pub struct CurveAtSpeed {
 
 impl CurveAtSpeed {
     /// Field current over that of the rating, at full field, for each volt, with
-    /// the rotor at a temperature \[°C\]: [`relative_field()`] over the voltage.
+    /// the rotor at a temperature \[°C\]: [`relative_field()`](crate::physics::full_field::relative_field()) over the voltage.
     pub fn field_per_v(&self, rotor_c: f64) -> f64 {
         self.field_per_v / copper::ratio(rotor_c)
     }

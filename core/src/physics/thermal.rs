@@ -126,7 +126,7 @@ impl ThermalNetwork {
     }
 
     /// The same with its three air conductances multiplied by `factor`, as
-    /// [`fan_factor`] says.
+    /// [`fan_factor()`] says.
     pub fn with_fan(self, factor: f64) -> ThermalNetwork {
         ThermalNetwork {
             winding_air: self.winding_air * factor,
