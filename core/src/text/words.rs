@@ -37,7 +37,7 @@ pub const fn limit(limit: Limit) -> &'static str {
     match limit {
         Limit::Machine => "output",
         Limit::CurrentCap => "cap",
-        Limit::Temperature => "temperature",
+        Limit::Temperature => "heat",
         Limit::Ramp => "soft start",
         Limit::LowSpeed => "low speed",
         Limit::BankLimit => "bank limit",
