@@ -15,6 +15,7 @@ const ANALYSES: [&str; 11] = [
     "report",
     "year",
     "arrangements",
+    "costs",
     "goal",
     "uncertainty",
     "cables",

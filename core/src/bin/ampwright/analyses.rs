@@ -2,7 +2,7 @@
 
 use ampwright_core::analysis::belt::BeltReport;
 use ampwright_core::boat::Worksheet;
-use ampwright_core::decision::arrangements::compare;
+use ampwright_core::decision::arrangements::{all, compare};
 use ampwright_core::decision::goal_search::Search;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
 use ampwright_core::exchange::{
@@ -67,6 +67,37 @@ pub fn goal(sheet: &Worksheet) -> Result<(), Error> {
         search.step(AT_ONCE);
     }
     print_json(&search.found())
+}
+
+/// How what an arrangement costs came about.
+#[derive(Serialize)]
+struct Costs {
+    name: String,
+    workings: Vec<explain::Working>,
+}
+
+/// The arrangements that are compared, each with its workings.
+#[derive(Serialize)]
+struct AllCosts {
+    arrangements: Vec<Costs>,
+}
+
+pub fn costs(sheet: &Worksheet) -> Result<(), Error> {
+    let outcomes = compare(sheet).outcomes;
+    let workings = |with: &Worksheet, outcome| {
+        let report = ampwright_core::report(with);
+        let today = outcomes.first().unwrap_or(outcome);
+        explain::arrangement_workings(with, &report, outcome, today)
+    };
+    let each = outcomes.iter().zip(all(sheet));
+    print_json(&AllCosts {
+        arrangements: each
+            .map(|(outcome, arrangement)| Costs {
+                name: outcome.name.clone(),
+                workings: workings(&arrangement.on(sheet), outcome),
+            })
+            .collect(),
+    })
 }
 
 pub fn uncertainty(sheet: &Worksheet) -> Result<(), Error> {

@@ -49,6 +49,9 @@ pub enum Command {
     /// Charging arrangements beside each other: hours, heat, fuel and costs
     #[command(after_help = "Example:\n  ampwright arrangements boat.json")]
     Arrangements(BoatOptions),
+    /// How what each arrangement costs came about
+    #[command(after_help = "Example:\n  ampwright costs boat.json")]
+    Costs(BoatOptions),
     /// The cheapest way to the goal that the worksheet states
     ///
     /// Looks for the changes that reach the goal at the least cost; the goal

@@ -63,6 +63,7 @@ fn answer(command: &Command) -> Result<Outcome, Error> {
         Command::Check(source) => return exchange::check(source),
         Command::Year(boat) => analyses::year(&boat.read()?)?,
         Command::Arrangements(boat) => analyses::arrangements(&boat.read()?)?,
+        Command::Costs(boat) => analyses::costs(&boat.read()?)?,
         Command::Goal(boat) => analyses::goal(&boat.read()?)?,
         Command::Uncertainty(boat) => analyses::uncertainty(&boat.read()?)?,
         Command::Cables(boat) => analyses::cables(&boat.read()?)?,
