@@ -11,7 +11,7 @@ use ampwright_core::exchange::{open_link, read_json, to_collection};
 use serde_json::Value as Json;
 
 /// Every command that takes a worksheet and prints JSON with a schema.
-const ANALYSES: [&str; 11] = [
+const ANALYSES: [&str; 12] = [
     "report",
     "year",
     "arrangements",
