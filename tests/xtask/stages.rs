@@ -3,7 +3,7 @@
 use crate::{
     Result, axe, browser, fuzz, page,
     run::{cargo, cargo_command, say, shown},
-    tally::EnergyLedger,
+    tally::Tally,
     tools,
 };
 use std::{
@@ -17,7 +17,7 @@ use std::{
 pub struct Stage {
     name: &'static str,
     usual: &'static str,
-    run: fn() -> (EnergyLedger, Result<()>),
+    run: fn() -> (Tally, Result<()>),
 }
 
 const FORMAT: Stage = Stage {
@@ -66,7 +66,7 @@ const TESTS: Stage = Stage {
     name: "Tests of the calculations",
     usual: "2 minutes the first time",
     run: || {
-        let mut tally = EnergyLedger::default();
+        let mut tally = Tally::default();
         let args = [
             "test",
             "--quiet",
@@ -103,7 +103,7 @@ const IN_BROWSER: Stage = Stage {
     name: "Tests in a browser",
     usual: "a few minutes",
     run: || {
-        let mut tally = EnergyLedger::default();
+        let mut tally = Tally::default();
         let done = browser::ready()
             .and_then(|()| {
                 let mut args = IN_BROWSER_ARGS.to_vec();
@@ -141,7 +141,7 @@ pub const ALL: [Stage; 8] = [
 
 /// Runs all stages, whatever happens, and ends with one line of counts.
 pub fn test(stages: &[Stage]) -> ExitCode {
-    let mut total = EnergyLedger::default();
+    let mut total = Tally::default();
     let mut reasons = Vec::new();
     for (number, stage) in (1..).zip(stages) {
         let Stage { name, usual, run } = stage;
@@ -173,12 +173,12 @@ pub fn test(stages: &[Stage]) -> ExitCode {
     }
 }
 
-fn bare(done: Result<()>) -> (EnergyLedger, Result<()>) {
-    (EnergyLedger::default(), done)
+fn bare(done: Result<()>) -> (Tally, Result<()>) {
+    (Tally::default(), done)
 }
 
 /// Runs cargo's tests, lets the output through and adds up the results.
-fn count(args: &[&str], total: &mut EnergyLedger) -> Result<()> {
+fn count(args: &[&str], total: &mut Tally) -> Result<()> {
     let mut command = cargo_command(args);
     let line = shown(&command);
     let mut child = command
@@ -189,7 +189,7 @@ fn count(args: &[&str], total: &mut EnergyLedger) -> Result<()> {
         for row in BufReader::new(output).lines() {
             let row = row.map_err(|e| format!("{line} broke off: {e}."))?;
             println!("{row}");
-            if let Some(tally) = EnergyLedger::of_line(&row) {
+            if let Some(tally) = Tally::of_line(&row) {
                 total.add(tally);
             }
         }

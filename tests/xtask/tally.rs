@@ -2,19 +2,19 @@
 
 /// Tests that passed and that failed.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct EnergyLedger {
+pub struct Tally {
     pub passed: usize,
     pub failed: usize,
 }
 
-impl EnergyLedger {
-    pub fn add(&mut self, other: EnergyLedger) {
+impl Tally {
+    pub fn add(&mut self, other: Tally) {
         self.passed += other.passed;
         self.failed += other.failed;
     }
 
     /// Reads `test result: ok. 3 passed; 0 failed; …`.
-    pub fn of_line(line: &str) -> Option<EnergyLedger> {
+    pub fn of_line(line: &str) -> Option<Tally> {
         let plain = without_colours(line);
         let (_, counts) = plain.strip_prefix("test result: ")?.split_once(". ")?;
         let count = |word: &str| {
@@ -22,7 +22,7 @@ impl EnergyLedger {
                 .split("; ")
                 .find_map(|part| part.strip_suffix(word)?.trim().parse().ok())
         };
-        Some(EnergyLedger {
+        Some(Tally {
             passed: count("passed")?,
             failed: count("failed")?,
         })
@@ -45,8 +45,8 @@ mod tests {
 
     #[track_caller]
     fn check(line: &str, wanted: Option<(usize, usize)>) {
-        let wanted = wanted.map(|(passed, failed)| EnergyLedger { passed, failed });
-        assert_eq!(EnergyLedger::of_line(line), wanted);
+        let wanted = wanted.map(|(passed, failed)| Tally { passed, failed });
+        assert_eq!(Tally::of_line(line), wanted);
     }
 
     #[test]
