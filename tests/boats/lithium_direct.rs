@@ -271,3 +271,24 @@ fn filled_to_the_brim() {
             says.no_danger();
         });
 }
+
+/// A soft start lets next to nothing flow at first: sheet and list speak of what
+/// flows once the field is up.
+#[test]
+fn a_soft_start_is_told_by_its_full_current() {
+    use ampwright_core::exchange::{commissioning_json, open_link, settings_json};
+    use ampwright_core::guidance::{commissioning, settings};
+    use ampwright_core::units::Reader;
+    let link = "v=2&reg_ramp_min=3&cable_machine_m=3&end";
+    let sheet = open_link(link).expect("a link").sheet;
+    let report = ampwright_core::report(&sheet);
+    let (run, reader) = (&report.analyses.run, &Reader::METRIC);
+    assert!(run.start_a < 1.0 && run.most_a() > 50.0, "{}", run.most_a());
+    let list = commissioning_json(&commissioning(&sheet, &report), reader).to_string();
+    let sheet = settings_json(&settings(&sheet, &report), reader).to_string();
+    let expected = format!("up to about {:.0} A", run.most_a().floor());
+    assert!(list.contains(&expected), "{expected}");
+    for text in [list, sheet] {
+        assert!(!text.contains(" 0 A") && !text.contains(" 0.0 V"), "{text}");
+    }
+}

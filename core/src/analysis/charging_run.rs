@@ -89,6 +89,15 @@ pub struct StretchReport {
     pub limit: Limit,
 }
 
+impl RunReport {
+    /// Most that the alternators which charge the house bank give in the run
+    /// \[A\]: with a soft start well above what flows at its beginning.
+    pub fn most_a(&self) -> f64 {
+        let given = self.series.iter().map(|moment| moment.alternator_a);
+        given.fold(self.start_a.max(0.0), f64::max)
+    }
+}
+
 /// How much of the run one limit holds.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct LimitShare {

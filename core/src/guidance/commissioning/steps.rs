@@ -105,7 +105,7 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
             shaft: rpm(analyses.machine.shaft_rpm),
         },
         StepCode::FirstAmps => StepFigure::FirstCurrent {
-            current: amperes(run.start_a),
+            current: amperes(run.most_a()),
             never_above: volts(f.charge_v),
         },
         StepCode::Drop => StepFigure::VoltageDrop {
@@ -182,8 +182,8 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
 /// a tenth in hand.
 fn begin_at(f: &Figures) -> StepFigure {
     let inputs = f.inputs;
-    let start_a = f.report.analyses.run.start_a.max(0.0);
-    let gain_pct = 50.0 * start_a / inputs.bank.capacity_ah + 10.0;
+    let most_a = f.report.analyses.run.most_a();
+    let gain_pct = 50.0 * most_a / inputs.bank.capacity_ah + 10.0;
     let from_pct = inputs.window_high_pct() - gain_pct;
     let low_pct = inputs.window_low_pct();
     StepFigure::BeginAt {

@@ -119,7 +119,7 @@ fn no_sensor(case: Case, house: bool) -> Setting {
 
 fn no_cap(case: Case) -> Setting {
     let reason = BuiltInReason::CannotHoldCap {
-        start: amperes(case.report.analyses.run.start_a),
+        start: amperes(case.report.analyses.run.most_a()),
         bank_limit: amperes(case.figures.bank_limit_a),
     };
     let code = SettingCode::CurrentCap;

@@ -121,17 +121,17 @@ pub(super) fn regulator(case: Case) -> Group {
 }
 
 fn sense(case: Case) -> Setting {
-    let (start_a, milliohm) = (
-        case.report.analyses.run.start_a,
+    let (most_a, milliohm) = (
+        case.report.analyses.run.most_a(),
         case.inputs.bank.harness_mohm,
     );
     Setting::new(
         SettingCode::Sense,
         SettingValue::SensedAtBank,
         RegulatorReason::LeadsDropVoltage {
-            current: amperes(start_a),
+            current: amperes(most_a),
             resistance: Quantity::new(milliohm / 1000.0, QuantityKind::Resistance).up_to(4),
-            drop: volts(start_a * milliohm / 1000.0),
+            drop: volts(most_a * milliohm / 1000.0),
         },
         Source::CommonPractice,
     )

@@ -160,7 +160,7 @@ fn off_first(case: Case) -> ManagementReason {
     match (inputs.straight_into_house(), inputs.reg.kind) {
         (true, RegulatorKind::Internal) => ManagementReason::RegulatorNeedsRelay,
         (true, RegulatorKind::External) => ManagementReason::AlternatorOffFirst {
-            current: amperes(case.report.analyses.run.start_a),
+            current: amperes(case.report.analyses.run.most_a()),
         },
         (false, _) => ManagementReason::ChargersOffFirst,
     }

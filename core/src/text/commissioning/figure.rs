@@ -28,7 +28,7 @@ pub(super) fn sentence(figure: &StepFigure, reader: &Reader) -> String {
             current,
             never_above,
         } => format!(
-            "About {} at the start; never above {} at the bank.",
+            "Expect up to about {}; never above {} at the bank.",
             show(current),
             show(never_above)
         ),

@@ -86,7 +86,7 @@ pub(super) fn built_in(reason: &BuiltInReason, reader: &Reader) -> String {
             show(limit)
         ),
         BuiltInReason::CannotHoldCap { start, bank_limit } => format!(
-            "It cannot hold one: it gives {} at the start, and the bank may take {}.",
+            "It cannot hold one: it gives up to {}, and the bank may take {}.",
             show(start),
             show_limit(bank_limit, reader)
         ),
