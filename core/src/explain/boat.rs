@@ -3,22 +3,21 @@
 
 use crate::analysis::flooded;
 use crate::analysis::solar_day::{SolarDay, solar_day};
-use crate::boat::house_load_a;
 use crate::boat::{Inputs, Worksheet};
 use crate::decision::arrangements::Outcome;
 use crate::physics::battery::Bank;
 use crate::report::Report;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::plant::Plant;
-use crate::simulation::run::{Fineness, Trace, charge};
+use crate::simulation::run::Trace;
 use crate::simulation::steady_state::{Settled, settled};
 
 /// A boat that is explained.
 pub(super) struct Boat<'a> {
     pub(super) sheet: &'a Worksheet,
     pub(super) report: &'a Report,
-    pub(super) plant: Plant,
-    pub(super) trace: Trace,
+    pub(super) plant: &'a Plant,
+    pub(super) trace: &'a Trace,
     pub(super) hot: Settled,
     /// The minute of the run that somebody looks at.
     pub(super) minute: f64,
@@ -37,16 +36,13 @@ impl<'a> Boat<'a> {
     /// A worksheet, its report and a minute of its run.
     pub(super) fn new(sheet: &'a Worksheet, report: &'a Report, minute: f64) -> Boat<'a> {
         let run = &sheet.inputs.run;
-        let plant = report
-            .analyses
-            .alternators
-            .plant(&sheet.inputs, house_load_a(sheet));
-        let (from, last_s) = (run.from_pct / 100.0, run.longest_h * 3600.0);
+        let (plant, trace) = (&report.analyses.plant, &report.analyses.trace);
+        let from = run.from_pct / 100.0;
         Boat {
             sheet,
             report,
-            trace: charge(&plant, from, 1.0, last_s, &Fineness::USUAL),
-            hot: settled(&plant, 0.5 * (from + run.to_pct / 100.0)),
+            trace,
+            hot: settled(plant, 0.5 * (from + run.to_pct / 100.0)),
             plant,
             minute: minute.clamp(0.0, report.analyses.run.minutes),
             costs: None,

@@ -121,7 +121,7 @@ impl<'a> Instant<'a> {
         let mut engine_c = space.engine_c(seconds);
         let turning = when != When::Soak;
         if !turning {
-            let [at_rectifier, at_air] = soak(plant, &boat.trace, end_s).at_peak;
+            let [at_rectifier, at_air] = soak(plant, boat.trace, end_s).at_peak;
             let then = if part == Part::Air {
                 at_air
             } else {

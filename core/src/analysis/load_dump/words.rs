@@ -22,11 +22,11 @@ pub(super) fn sentences(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<Str
             "The {name} works straight into a bank of lead, which does not open by itself; only a switch, a blown fuse or a loose lug parts the two."
         ),
         Exposure::StartBattery => format!(
-            "The {name} keeps the start battery whatever the house bank does, so the bank's opening makes no such pulse on it; only a switch, a blown fuse or a loose lug would."
+            "The {name} keeps the start battery whatever the house bank does, so the bank's disconnecting makes no such voltage spike on it; only a switch, a blown fuse or a loose lug would."
         ),
     }];
     if dump.exposure == Exposure::StartBattery && !dump.second {
-        said.push("The converter loses its bank instead: what hangs on the house side then lives on the converter alone. Its maker says whether it may run without a battery.".to_string());
+        said.push("The DC-DC charger loses its bank instead: what hangs on the house side is then fed by it alone. Its maker says whether it may run without a battery.".to_string());
     }
     let parted = match dump.exposure {
         Exposure::Bank => "With nothing against it",
@@ -51,9 +51,9 @@ pub(super) fn sentences(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<Str
     }
     if let Some(left_v) = dump.bank_left_v() {
         let with = if dump.defended() {
-            "With what is said to be there"
+            "With the protection you entered"
         } else {
-            "With no defence said to be there"
+            "With no protection entered"
         };
         said.push(left(with, left_v, dump));
     }

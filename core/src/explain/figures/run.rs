@@ -88,7 +88,7 @@ static BANK_ENERGY_PCT: Figure = Figure::new(
     "%",
     0,
     |s| {
-        let Some((rest_v, volts)) = bank_volts(&s.boat.plant, &s.report().analyses.run.series)
+        let Some((rest_v, volts)) = bank_volts(s.boat.plant, &s.report().analyses.run.series)
         else {
             return Explanation::none("Nothing went into the bank.");
         };
