@@ -145,6 +145,6 @@ fn open_questions_lead_to_their_entry() {
     );
     desk.press("#open-questions li:first-child a");
     let focused = desk.browser.focused().unwrap().attribute("id").unwrap();
-    assert_eq!(focused, Some(format!("sheet-{}", question.input())));
+    assert_eq!(focused, Some(format!("sheet-{}", question.input().name())));
     desk.assert_quiet();
 }

@@ -1,8 +1,8 @@
 //! Arrangements beside each other.
 
 use ampwright_core::boat::{
-    AlternatorVolts, Arrangement, ClampKind, Inputs, Key, RegulatorKind, SecondRole, WayKind,
-    Worksheet, demo,
+    AlternatorVolts, Arrangement, ClampKind, Inputs, InstalledAlternator, Key, RegulatorKind,
+    SecondRole, WayKind, WhichAlternator, Worksheet, demo,
 };
 use ampwright_core::decision::arrangements::{all, compare, parts, proposals};
 use ampwright_core::exchange::open_link;
@@ -100,18 +100,15 @@ proptest! {
         let sheet = drawn.0;
         for proposal in proposals(&sheet) {
             let with = proposal.on(&sheet).inputs;
-            for seen in seen(&with) {
-                prop_assert!(seen.alternator_fits(), "{}", proposal.name);
-            }
-            let before = seen(&sheet.inputs);
-            for now in seen(&with) {
-                let same = |then: &&Inputs| {
-                    then.alt.rated_a == now.alt.rated_a && then.alt.mass_kg == now.alt.mass_kg
+            for now in with.alternators() {
+                prop_assert!(now.fits(), "{}", proposal.name);
+                let same = |then: &InstalledAlternator| {
+                    let (then, now) = (then.alternator, now.alternator);
+                    then.rated_a == now.rated_a && then.mass_kg == now.mass_kg
                 };
-                let mut alike = before.iter().filter(same).peekable();
+                let mut alike = sheet.inputs.alternators().filter(same).peekable();
                 prop_assert!(
-                    alike.peek().is_none()
-                        || alike.any(|then| then.alternator_blocks() == now.alternator_blocks()),
+                    alike.peek().is_none() || alike.any(|then| then.blocks() == now.blocks()),
                     "{}", proposal.name
                 );
             }
@@ -141,14 +138,6 @@ proptest! {
             }
         }
     }
-}
-
-/// The worksheet as each alternator sees it.
-fn seen(inputs: &Inputs) -> Vec<Inputs> {
-    [Some(*inputs), inputs.as_second()]
-        .into_iter()
-        .flatten()
-        .collect()
 }
 
 fn boat(link: &str) -> Worksheet {
@@ -283,9 +272,9 @@ fn a_12_v_alternator_is_not_proposed_for_a_48_v_bank() {
     assert_eq!(with.inputs.alt.nominal_v, AlternatorVolts::V48);
     assert_eq!(
         with.inputs
-            .as_second()
+            .alternator(WhichAlternator::Second)
             .expect("the stock one")
-            .alternator_blocks(),
+            .blocks(),
         1.0
     );
     assert!(
@@ -301,7 +290,7 @@ fn a_24_v_alternator_brings_its_start_battery() {
     let with = proposal_of(&boat(link), CHARGER).expect("through a charger");
     assert_eq!(with.inputs.way.start_v, 28.0);
     assert_eq!(with.inputs.way.lockout_v, 26.0);
-    assert_eq!(with.inputs.alternator_blocks(), 2.0);
+    assert_eq!(with.inputs.first_alternator().blocks(), 2.0);
     // With a start battery of 12 V there is no such arrangement.
     let twelve = boat(&format!("{link}&way_start_v=13.9"));
     assert!(proposal_of(&twelve, CHARGER).is_none());
@@ -309,7 +298,10 @@ fn a_24_v_alternator_brings_its_start_battery() {
 
 #[test]
 fn a_larger_alternator_is_larger_and_its_engine_turns_it() {
-    let rated_w = |seen: &Inputs| seen.alt.rated_a * 14.0 * seen.alternator_blocks();
+    let rated_w = |inputs: &Inputs| {
+        let installed = inputs.first_alternator();
+        installed.alternator.rated_a * 14.0 * installed.blocks()
+    };
     for link in [
         "alt_rated_a=35&eng_displacement_l=0.5&reg_kind=internal",
         "alt_rated_a=200&eng_displacement_l=3",

@@ -1,7 +1,7 @@
 //! Belts: finite, and never smaller for more current.
 
 use ampwright_core::analysis::belt::BeltReport;
-use ampwright_core::boat::{BeltKind, Key, RegulatorKind, SecondRole};
+use ampwright_core::boat::{BeltKind, Key, RegulatorKind, SecondRole, WhichAlternator};
 use ampwright_core::schema::Value;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
@@ -88,7 +88,7 @@ proptest! {
         set(&mut further, "belt_wrap_deg", wrap + more);
         let (nearer, further) = (report(&sheet).analyses.belts, report(&further).analyses.belts);
         for (near, far) in nearer.iter().zip(&further) {
-            if near.second {
+            if near.alternator != WhichAlternator::First {
                 continue;
             }
             prop_assert!(far.worst_pct <= near.worst_pct, "{near:?} became {far:?}");

@@ -4,7 +4,7 @@ use std::fmt;
 
 use ampwright_core::Worksheet;
 use ampwright_core::boat::Section;
-use ampwright_core::boat::{Arrangement, Key, Load, LoadRow};
+use ampwright_core::boat::{Arrangement, Key, Load, LoadRow, WhichAlternator};
 use ampwright_core::exchange::to_link;
 use ampwright_core::guidance::commissioning::all_ids;
 use ampwright_core::schema::{Confidence, FieldSpec, Kind, Value};
@@ -54,12 +54,12 @@ pub fn normal_boat() -> BoxedStrategy<Drawn> {
 /// Gives each alternator the voltage of the battery its cable leads to: nobody
 /// has another one for long.
 fn fit_alternators(sheet: &mut Worksheet) {
-    let seen = [
-        ("alt_nominal_v", Some(sheet.inputs)),
-        ("alt2_nominal_v", sheet.inputs.as_second()),
-    ];
-    for (name, seen) in seen {
-        let at = seen.map_or(0, |seen| match seen.led_to_blocks() {
+    for (name, which) in [
+        ("alt_nominal_v", WhichAlternator::First),
+        ("alt2_nominal_v", WhichAlternator::Second),
+    ] {
+        let installed = sheet.inputs.alternator(which);
+        let at = installed.map_or(0, |installed| match installed.battery_blocks() {
             1.0 => 1,
             2.0 => 2,
             _ => 3,

@@ -282,8 +282,8 @@ fn no_plan_has_a_pulley_smaller_than_its_belt_bears() {
             assert!(belt.pulley_mm >= least_mm, "{} {link}", belt.pulley_mm);
             // The engine's pulley stays the one it is.
             let (then_mm, now_mm) = (
-                sheet.inputs.engine_pulley_mm(),
-                boat.inputs.engine_pulley_mm(),
+                sheet.inputs.first_alternator().engine_pulley_mm(),
+                boat.inputs.first_alternator().engine_pulley_mm(),
             );
             assert!((then_mm - now_mm).abs() < 0.5, "{then_mm} {now_mm} {link}");
         }
@@ -309,11 +309,10 @@ fn an_alternator_keeps_its_voltage_in_every_plan() {
         let found = search(&sheet);
         assert!(!found.plans.is_empty(), "{link}");
         for boat in safe_plans(&sheet, &found) {
-            let seconds = boat.inputs.as_second();
-            for seen in [Some(boat.inputs), seconds].into_iter().flatten() {
-                assert!(seen.alternator_fits(), "{link}");
-                if seen.alt.rated_a == sheet.inputs.alt.rated_a {
-                    assert_eq!(seen.alternator_blocks(), blocks, "{link}");
+            for installed in boat.inputs.alternators() {
+                assert!(installed.fits(), "{link}");
+                if installed.alternator.rated_a == sheet.inputs.alt.rated_a {
+                    assert_eq!(installed.blocks(), blocks, "{link}");
                 }
             }
         }

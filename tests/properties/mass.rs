@@ -53,9 +53,9 @@ fn the_same_current_hot_whatever_the_mass() {
 #[test]
 fn a_larger_one_is_heavier() {
     let mut sheet = Worksheet::default();
-    assert!((sheet.inputs.alternator_mass_kg() - 6.0).abs() < 1e-9);
+    assert!((sheet.inputs.first_alternator().mass_kg() - 6.0).abs() < 1e-9);
     sheet.inputs.alt.rated_a = 180.0;
-    assert!((sheet.inputs.alternator_mass_kg() - 9.5).abs() < 0.05);
+    assert!((sheet.inputs.first_alternator().mass_kg() - 9.5).abs() < 0.05);
     let old = open_link("v=1&alt_rated_a=180&end").expect("a link").sheet;
-    assert_eq!(old.inputs.alternator_mass_kg(), 6.0);
+    assert_eq!(old.inputs.first_alternator().mass_kg(), 6.0);
 }

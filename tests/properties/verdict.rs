@@ -1,6 +1,7 @@
 //! The verdict says what the findings say.
 
 use ampwright_core::analysis::Part;
+use ampwright_core::boat::WhichAlternator;
 use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Severity, Verdict};
 use ampwright_core::report::Report;
@@ -151,7 +152,7 @@ fn each_has_limits_of_its_own() {
         matches!(
             of.verdict,
             Verdict::Overheats {
-                second: true,
+                alternator: WhichAlternator::Second,
                 part: Part::Winding,
                 ..
             }

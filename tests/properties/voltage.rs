@@ -1,6 +1,8 @@
 //! An alternator has a voltage of its own, wherever its cable leads.
 
-use ampwright_core::boat::{AlternatorVolts, Inputs, NominalVolts, SecondRole, WayKind, Worksheet};
+use ampwright_core::boat::{
+    AlternatorVolts, Inputs, NominalVolts, SecondRole, WayKind, WhichAlternator, Worksheet,
+};
 use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
@@ -110,12 +112,13 @@ proptest! {
         after.bank.nominal_v = NominalVolts::ALL[volts];
         after.keep_alternator_voltages(&before);
         // A start battery of 36 V is no option of an alternator's.
-        let there = |inputs: &Inputs| inputs.alternator_blocks();
+        let there = |inputs: &Inputs| inputs.first_alternator().blocks();
         prop_assume!(there(&before) != 3.0);
         prop_assert_eq!(there(&after), there(&before));
-        if let Some((now, then)) = after.as_second().zip(before.as_second()) {
+        let second = WhichAlternator::Second;
+        if let Some((now, then)) = after.alternator(second).zip(before.alternator(second)) {
             prop_assert!(before.two.role != SecondRole::None);
-            prop_assert!(there(&then) == 3.0 || there(&now) == there(&then));
+            prop_assert!(then.blocks() == 3.0 || now.blocks() == then.blocks());
         }
     }
 
@@ -123,9 +126,8 @@ proptest! {
     #[test]
     fn a_mismatch_gives_nothing_and_is_told(Drawn(sheet) in any_sheet()) {
         let report = report(&sheet);
-        let fits = sheet.inputs.alternator_fits();
-        let second = sheet.inputs.as_second();
-        let all_fit = fits && second.is_none_or(|seen| seen.alternator_fits());
+        let fits = sheet.inputs.first_alternator().fits();
+        let all_fit = sheet.inputs.alternators().all(|installed| installed.fits());
         prop_assert_eq!(says(&report, "alternator_voltage_mismatch"), !all_fit);
         if !fits && sheet.inputs.two.role != SecondRole::House {
             prop_assert!(report.analyses.run.series.iter().all(|moment| moment.alternator_a == 0.0));

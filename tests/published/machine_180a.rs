@@ -146,7 +146,12 @@ fn field_power() {
     sheet.state(key, Value::Number(180.0)).expect("in range");
     println!(
         "field: measured {measured_w:.1} W, ours {:.1} W",
-        sheet.inputs.field_w()
+        sheet.inputs.first_alternator().field_w()
     );
-    near_part("field", sheet.inputs.field_w(), measured_w, 0.05);
+    near_part(
+        "field",
+        sheet.inputs.first_alternator().field_w(),
+        measured_w,
+        0.05,
+    );
 }

@@ -44,7 +44,7 @@ fn questions(open: &[OpenQuestion]) -> String {
     }
     let mut text = String::from("<h3>Still to find out</h3><ul class=ask-once>");
     for question in open {
-        let input = question.input();
+        let input = question.input().name();
         text += &format!(
             "<li>{} <a href='#sheet-{input}' data-click=to-entry data-entry=sheet-{input}>Enter it</a></li>",
             escape(&text::question(question, &Reader::METRIC))

@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::analysis::temperatures::PartTemperatures;
-use crate::boat::{Alternator, Inputs};
+use crate::boat::{Alternator, Inputs, WhichAlternator};
 use crate::physics::thermal::Temperatures;
 use crate::simulation::run::Trace;
 
@@ -58,8 +58,8 @@ impl Part {
 /// A part of one alternator and its limit.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PartLimit {
-    /// Whether it is the second alternator's.
-    pub second: bool,
+    /// Which alternator's.
+    pub alternator: WhichAlternator,
     /// Which part.
     pub part: Part,
     /// Its highest in the run \[°C\].
@@ -91,18 +91,20 @@ impl PartLimit {
 /// Every part of every alternator of a boat.
 pub fn part_limits(inputs: &Inputs, report: &Analyses) -> Vec<PartLimit> {
     let run = &report.run;
-    let main = (false, &inputs.alt, Some(&run.peak), report.machine.hot);
     let second_hot = report.machine.second.and_then(|second| second.hot);
-    let second = (true, &inputs.alt2, run.second_peak.as_ref(), second_hot);
+    let peaks = [
+        (Some(&run.peak), report.machine.hot),
+        (run.second_peak.as_ref(), second_hot),
+    ];
     let mut found = Vec::new();
-    for (second, alternator, peak, hot) in [main, second] {
+    for (installed, (peak, hot)) in inputs.alternators().zip(peaks) {
         let Some(peak) = peak else { continue };
         found.extend(Part::ALL.map(|part| PartLimit {
-            second,
+            alternator: installed.which,
             part,
             peak_c: part.of(peak),
             settled_c: hot.as_ref().map(|hot| part.of(hot)),
-            limit_c: part.limit_c(alternator),
+            limit_c: part.limit_c(installed.alternator),
         }));
     }
     found
@@ -122,7 +124,7 @@ pub(crate) fn first_passed(
 ) -> Option<(PartLimit, f64)> {
     let mut first: Option<(PartLimit, f64)> = None;
     for limit in limits.iter().filter(|limit| limit.passed()) {
-        let machine = usize::from(limit.second);
+        let machine = limit.alternator.index();
         let at_s = trace.passes(until_s, machine, limit.part.node(), limit.limit_c);
         if let Some(at_s) = at_s
             && first.is_none_or(|(_, earlier_s)| at_s < earlier_s)

@@ -151,7 +151,7 @@ pub(super) fn machine_report(
         .collect();
     MachineReport {
         shaft_rpm: plant.main.shaft_rpm,
-        top_shaft_rpm: inputs.shaft_rpm(inputs.eng.top_rpm),
+        top_shaft_rpm: inputs.first_alternator().shaft_rpm(inputs.eng.top_rpm),
         full_cold_a: full_cold_a(plant),
         hot_a: charging_a(plant, &hot),
         hot_limit: hot.flow.limit,

@@ -4,7 +4,7 @@
 
 use crate::analysis::RunReport;
 use crate::boat::house_load_a;
-use crate::boat::{Inputs, SecondRole, WayKind, Worksheet};
+use crate::boat::{InstalledAlternator, SecondRole, WayKind, WhichAlternator, Worksheet};
 use crate::physics::losses::Losses;
 use crate::simulation::alternator::CalibratedAlternator;
 use crate::simulation::alternators::Alternators;
@@ -26,11 +26,9 @@ pub(crate) struct LoadAtSpeed {
 
 /// One machine at both speeds, and when its bank goes.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct AlternatorPeaks {
-    /// Whether it is the second one.
-    pub(crate) second: bool,
-    /// The worksheet as this machine sees it.
-    pub(crate) seen: Inputs,
+pub(crate) struct AlternatorPeaks<'a> {
+    /// Which one it is, and all that belongs to it.
+    pub(crate) installed: InstalledAlternator<'a>,
     /// Speed its output curve begins at \[rpm\].
     pub(crate) zero_rpm: f64,
     /// In the run: its peak there.
@@ -42,19 +40,18 @@ pub(crate) struct AlternatorPeaks {
     pub(crate) opening: Option<LoadAtSpeed>,
 }
 
-impl AlternatorPeaks {
+impl AlternatorPeaks<'_> {
     /// What to call it.
     pub(crate) fn name(&self) -> &'static str {
-        called(self.second)
+        called(self.installed.which)
     }
 }
 
-/// What a machine is called: the first or the second one.
-pub(crate) const fn called(second: bool) -> &'static str {
-    if second {
-        "second alternator"
-    } else {
-        "alternator"
+/// What an alternator is called within a sentence.
+pub(crate) const fn called(alternator: WhichAlternator) -> &'static str {
+    match alternator {
+        WhichAlternator::First => "alternator",
+        WhichAlternator::Second => "second alternator",
     }
 }
 
@@ -62,11 +59,11 @@ pub(crate) const fn called(second: bool) -> &'static str {
 const LATE_S: f64 = 1e9;
 
 /// Every alternator of the boat.
-pub(crate) fn peak_loads(
-    sheet: &Worksheet,
+pub(crate) fn peak_loads<'a>(
+    sheet: &'a Worksheet,
     alternators: &Alternators,
     run: &RunReport,
-) -> Vec<AlternatorPeaks> {
+) -> Vec<AlternatorPeaks<'a>> {
     let inputs = &sheet.inputs;
     let (rpm, top_rpm) = (inputs.eng.rpm, inputs.eng.top_rpm);
     let fast = alternators.plant_at(inputs, house_load_a(sheet), top_rpm);
@@ -92,8 +89,7 @@ pub(crate) fn peak_loads(
         Some(load_at_speed(alternator, rpm, &load))
     };
     let mut machines = vec![AlternatorPeaks {
-        second: false,
-        seen: *inputs,
+        installed: inputs.first_alternator(),
         zero_rpm: alternators.main.curve.zero_rpm,
         charging: load_at_speed(&alternators.main, rpm, peak),
         top: load_at_speed(
@@ -103,12 +99,13 @@ pub(crate) fn peak_loads(
         ),
         opening: opening(0, &alternators.main, peak),
     }];
-    if let (Some(seen), Some(second), Some(peak)) =
-        (inputs.as_second(), &alternators.second, second_peak)
-    {
+    if let (Some(installed), Some(second), Some(peak)) = (
+        inputs.alternator(WhichAlternator::Second),
+        &alternators.second,
+        second_peak,
+    ) {
         machines.push(AlternatorPeaks {
-            second: true,
-            seen,
+            installed,
             zero_rpm: second.curve.zero_rpm,
             charging: load_at_speed(second, rpm, peak),
             top: load_at_speed(second, top_rpm, &load(&top.flow.second, &top.second_losses)),

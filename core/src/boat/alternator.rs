@@ -1,8 +1,8 @@
 //! The alternator.
 
 use crate::boat::section;
-use crate::boat::{Inputs, WayKind};
-use crate::boat::{choose, number, optional};
+use crate::boat::{Inputs, InstalledAlternator};
+use crate::boat::{choose, number, optional_of_alternator};
 use crate::schema::{choice, effects};
 use crate::units::{AMPERE, CELSIUS, KELVIN, KILOGRAM, NONE, PERCENT, RPM, VOLT, WATT};
 
@@ -87,13 +87,13 @@ section! {
             .help("A second point from the maker's curve, or amps you read at a known speed with a flat bank, makes low speeds much surer.");
         second_a: f64 = number("Second point", AMPERE, 1.0, 1000.0, 60.0).nameplate().spread_pct(15.0)
             .help("Output at the lower speed, best one between 1800 and 2500 rpm of the shaft.")
-            .when(|i| i.alt.curve == Curve::Points);
+            .when_of_alternator(|a| a.alternator.curve == Curve::Points);
         second_rpm: f64 = number("… at shaft speed", RPM, 1000.0, 15_000.0, 1800.0).nameplate()
             .help("The alternator's own speed there: engine speed times the pulley ratio.")
-            .when(|i| i.alt.curve == Curve::Points);
+            .when_of_alternator(|a| a.alternator.curve == Curve::Points);
         zero_rpm: f64 = number("Curve begins at", RPM, 300.0, 2900.0, 1550.0).advanced().spread(1100.0, 1850.0)
             .help("Shaft speed at which the fitted output curve leaves zero: 1100 to 1850 for 12 V machines. A little above the true cut-in.")
-            .when(|i| i.alt.curve == Curve::Rating);
+            .when_of_alternator(|a| a.alternator.curve == Curve::Rating);
         pulley_ratio: f64 = number("Pulley ratio", NONE, 0.5, 6.0, 2.2).measured().spread(2.0, 3.0)
             .help("Engine pulley diameter divided by alternator pulley diameter, both at the belt's middle line. 2.0 to 3.0 on small diesels.");
         max_rpm: f64 = number("Highest shaft speed", RPM, 3000.0, 25_000.0, 15_000.0).nameplate().advanced()
@@ -106,13 +106,13 @@ section! {
             .help("Bearing grease ages fast above 120 to 130 °C (common practice).");
         efficiency_pct: f64 = number("Efficiency at the rating", PERCENT, 35.0, 85.0, 57.0).advanced().spread(53.0, 62.0)
             .help("At full load and rated speed: 53 to 62 % for a usual small machine, 60 to 65 % for a large or high-efficiency one. Not the better figure printed for half load.");
-        mass_kg: Option<f64> = optional("Mass", KILOGRAM, 1.0, 80.0, "6 kg at 100 A and 14 V, 9.5 kg at 180 A", |w| Some(usual_mass_kg(&w.inputs))).nameplate().spread_pct(30.0)
+        mass_kg: Option<f64> = optional_of_alternator("Mass", KILOGRAM, 1.0, 80.0, "6 kg at 100 A and 14 V, 9.5 kg at 180 A", |a| Some(usual_mass_kg(a))).nameplate().spread_pct(30.0)
             .help("Sets how long the alternator takes to get hot, and nothing else.");
-        test_v: Option<f64> = optional("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |w| Some(usual_test_v(&w.inputs))).nameplate().advanced()
+        test_v: Option<f64> = optional_of_alternator("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |a| Some(usual_test_v(a))).nameplate().advanced()
             .help("The voltage the rating was taken at.");
-        plate_rotor_c: Option<f64> = optional("Rotor temperature of the rating", CELSIUS, 0.0, 160.0, "25 °C cold, 100 °C warmed up", |w| Some(usual_plate_rotor_c(&w.inputs))).advanced()
+        plate_rotor_c: Option<f64> = optional_of_alternator("Rotor temperature of the rating", CELSIUS, 0.0, 160.0, "25 °C cold, 100 °C warmed up", |a| Some(usual_plate_rotor_c(a))).advanced()
             .help("How warm the rotor was when the rated current was read.");
-        field_w: Option<f64> = optional("Field power", WATT, 1.0, 1000.0, "0.4 W for each rated ampere at 14 V", |w| Some(usual_field_w(&w.inputs))).nameplate().advanced().spread_pct(40.0)
+        field_w: Option<f64> = optional_of_alternator("Field power", WATT, 1.0, 1000.0, "0.4 W for each rated ampere at 14 V", |a| Some(usual_field_w(a))).nameplate().advanced().spread_pct(40.0)
             .help("Volts times amps of the field at full output: 40 to 100 W.");
         diode_v: f64 = number("Drop of one diode", VOLT, 0.02, 1.5, 0.9).advanced().spread(0.85, 1.0)
             .help("0.85 to 1.0 V for silicon, 0.1 to 0.2 V for a rectifier made of transistors.");
@@ -128,7 +128,7 @@ section! {
             .help("How strongly the curve's beginning moves up with a weakened field: 0.05 to 0.3.");
         rotor_rise_k: f64 = number("Rotor above case", KELVIN, 0.0, 60.0, 10.0).advanced().spread(5.0, 30.0)
             .help("How much hotter the rotor runs than the case: 5 to 30 K.");
-        anchor_winding_c: Option<f64> = optional("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for a machine of usual efficiency", |_| Some(USUAL_ANCHOR_C)).advanced().spread(130.0, 180.0)
+        anchor_winding_c: Option<f64> = optional_of_alternator("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for a machine of usual efficiency", |_| Some(USUAL_ANCHOR_C)).advanced().spread(130.0, 180.0)
             .help("How hot the winding gets at full output at the speed and air temperature below: 150 to 160 °C for small machines, 130 to 145 °C for large ones. This one figure sets the cooling; a run with a thermometer replaces it.");
         anchor_rpm: f64 = number("… at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).advanced()
             .help("Shaft speed for that temperature.");
@@ -186,8 +186,8 @@ const USUAL_ANCHOR_C: f64 = 150.0;
 const TEST_BLOCK_V: f64 = 14.0;
 
 /// 14 V for each 12 V block of the alternator's own voltage.
-fn usual_test_v(inputs: &Inputs) -> f64 {
-    TEST_BLOCK_V * inputs.alternator_blocks()
+fn usual_test_v(installed: &InstalledAlternator) -> f64 {
+    TEST_BLOCK_V * installed.blocks()
 }
 
 /// How many 12 V blocks an alternator rated at a voltage \[V\] is built for:
@@ -202,118 +202,109 @@ fn rated_blocks(test_v: f64) -> f64 {
         .unwrap_or(1.0)
 }
 
-fn usual_plate_rotor_c(inputs: &Inputs) -> f64 {
-    match inputs.alt.plate {
+fn usual_plate_rotor_c(installed: &InstalledAlternator) -> f64 {
+    match installed.alternator.plate {
         Plate::Cold => 25.0,
         Plate::Warm => 100.0,
     }
 }
 
 /// 0.4 W for each rated ampere of a 14 V machine, hot: see the measured machine in `tests/published`.
-fn usual_field_w(inputs: &Inputs) -> f64 {
-    0.4 * inputs.alt.rated_a * inputs.alternator_test_v() / TEST_BLOCK_V
+fn usual_field_w(installed: &InstalledAlternator) -> f64 {
+    0.4 * installed.alternator.rated_a * installed.test_v() / TEST_BLOCK_V
 }
 
 /// 6 kg for 1400 W and 9.5 kg for 2520 W, common practice; a power of 0.78 goes
 /// through both.
-fn usual_mass_kg(inputs: &Inputs) -> f64 {
-    let rated_w = inputs.alt.rated_a * inputs.alternator_test_v();
+fn usual_mass_kg(installed: &InstalledAlternator) -> f64 {
+    let rated_w = installed.alternator.rated_a * installed.test_v();
     (6.0 * (rated_w / 1400.0).powf(0.78)).clamp(2.0, 60.0)
 }
 
-impl Inputs {
-    /// How many 12 V blocks the battery has that this alternator's cable leads
-    /// to: the house bank, or through a DC-DC charger the start battery.
-    pub fn led_to_blocks(&self) -> f64 {
-        match self.way.kind {
-            WayKind::Converter => self.start_blocks(),
-            WayKind::Direct => self.bank.nominal_v.blocks(),
-        }
+impl InstalledAlternator<'_> {
+    /// How many 12 V blocks it is built for: as stated, else by the voltage of
+    /// its rating, else as the battery its cable leads to.
+    pub fn blocks(&self) -> f64 {
+        let stated = self.alternator.nominal_v.blocks();
+        stated
+            .or_else(|| self.blocks_by_rating())
+            .unwrap_or_else(|| self.battery_blocks())
     }
 
-    /// How many 12 V blocks this alternator is built for: as stated, else by
-    /// the voltage of its rating, else as the battery it is led to.
-    pub fn alternator_blocks(&self) -> f64 {
-        self.alt
-            .nominal_v
-            .blocks()
-            .or_else(|| self.alt.test_v.map(rated_blocks))
-            .unwrap_or_else(|| self.led_to_blocks())
+    /// How many 12 V blocks the voltage of its rating is usual for; none where
+    /// that is not stated.
+    pub fn blocks_by_rating(&self) -> Option<f64> {
+        self.alternator.test_v.map(rated_blocks)
     }
 
-    /// Whether this alternator is of the voltage of the battery it is led to.
-    /// One that is not charges nothing, or the battery far too high: it must
-    /// not be connected.
-    pub fn alternator_fits(&self) -> bool {
-        self.alternator_blocks() == self.led_to_blocks()
+    /// Whether nobody has said its voltage and it is taken as one of more than
+    /// 12 V because of the house bank its cable leads to.
+    pub fn voltage_assumed(&self) -> bool {
+        self.alternator.nominal_v == AlternatorVolts::Same
+            && self.alternator.test_v.is_none()
+            && self.connection.on_house()
+            && self.battery_blocks() > 1.0
     }
 
-    /// Whether nobody has said the voltage of this alternator and it is taken
-    /// as one of more than 12 V because of the bank it is led to.
-    pub fn alternator_voltage_assumed(&self) -> bool {
-        self.alt.nominal_v == AlternatorVolts::Same
-            && self.alt.test_v.is_none()
-            && self.way.kind == WayKind::Direct
-            && self.bank.nominal_v.blocks() > 1.0
+    /// Its mass \[kg\].
+    pub fn mass_kg(&self) -> f64 {
+        self.alternator
+            .mass_kg
+            .unwrap_or_else(|| usual_mass_kg(self))
     }
 
-    /// States the voltage of each alternator that was there `before` where the
-    /// arrangement now would make another one of it: an alternator keeps the
-    /// voltage it was built for wherever its cable leads.
-    pub fn keep_alternator_voltages(&mut self, before: &Inputs) {
-        let kept = |now: &Inputs, before: &Inputs| {
-            let blocks = before.alternator_blocks();
-            (now.alternator_blocks() != blocks)
-                .then(|| AlternatorVolts::of_blocks(blocks))
-                .flatten()
-        };
-        if let Some(volts) = kept(self, before) {
-            self.alt.nominal_v = volts;
-        }
-        let seconds = self.as_second().zip(before.as_second());
-        if let Some(volts) = seconds.and_then(|(now, before)| kept(&now, &before)) {
-            self.alt2.nominal_v = volts;
-        }
+    /// Voltage its rating was taken at \[V\].
+    pub fn test_v(&self) -> f64 {
+        self.alternator.test_v.unwrap_or_else(|| usual_test_v(self))
     }
 
-    /// Mass of the alternator \[kg\].
-    pub fn alternator_mass_kg(&self) -> f64 {
-        self.alt.mass_kg.unwrap_or_else(|| usual_mass_kg(self))
-    }
-
-    /// Voltage the alternator's rating was taken at \[V\].
-    pub fn alternator_test_v(&self) -> f64 {
-        self.alt.test_v.unwrap_or_else(|| usual_test_v(self))
-    }
-
-    /// Rotor temperature the alternator's rating was taken at \[°C\].
+    /// Rotor temperature its rating was taken at \[°C\].
     pub fn plate_rotor_c(&self) -> f64 {
-        self.alt
+        self.alternator
             .plate_rotor_c
             .unwrap_or_else(|| usual_plate_rotor_c(self))
     }
 
     /// Field power at full field \[W\].
     pub fn field_w(&self) -> f64 {
-        self.alt.field_w.unwrap_or_else(|| usual_field_w(self))
+        self.alternator
+            .field_w
+            .unwrap_or_else(|| usual_field_w(self))
     }
 
     /// Winding temperature at full field on the bench \[°C\], and the
-    /// efficiency \[%\] of the machine it was seen on.
+    /// efficiency \[%\] of the alternator it was seen on.
     ///
-    /// A stated temperature was seen on this machine, with its own losses. The
-    /// usual 150 °C belongs to a machine of usual efficiency: were it fitted
-    /// to the losses of a better one, the better machine would seem to be
-    /// cooled worse and hold fewer amps, which is nonsense.
+    /// A stated temperature was seen on this alternator, with its own losses. The
+    /// usual 150 °C belongs to one of usual efficiency: were it fitted to the
+    /// losses of a better one, the better alternator would seem to be cooled
+    /// worse and hold fewer amps, which is nonsense.
     pub fn cooling_anchor(&self) -> (f64, f64) {
-        match self.alt.anchor_winding_c {
-            Some(winding_c) => (winding_c, self.alt.efficiency_pct),
+        match self.alternator.anchor_winding_c {
+            Some(winding_c) => (winding_c, self.alternator.efficiency_pct),
             None => (USUAL_ANCHOR_C, USUAL_EFFICIENCY_PCT),
         }
     }
 
-    /// Alternator shaft speed at an engine speed \[rpm\].
+    /// Its shaft speed at an engine speed \[rpm\].
     pub fn shaft_rpm(&self, engine_rpm: f64) -> f64 {
-        crate::physics::drive::shaft_rpm(self.alt.pulley_ratio, engine_rpm)
+        crate::physics::drive::shaft_rpm(self.alternator.pulley_ratio, engine_rpm)
+    }
+}
+
+impl Inputs {
+    /// States the voltage of each alternator that was there `before` where the
+    /// arrangement now would make another one of it: an alternator keeps the
+    /// voltage it was built for wherever its cable leads.
+    pub fn keep_alternator_voltages(&mut self, before: &Inputs) {
+        for was in before.alternators() {
+            let blocks = was.blocks();
+            let moved = self
+                .alternator(was.which)
+                .is_some_and(|now| now.blocks() != blocks);
+            if let Some(volts) = AlternatorVolts::of_blocks(blocks).filter(|_| moved) {
+                self.alternator_mut(was.which).nominal_v = volts;
+            }
+        }
     }
 }

@@ -1,9 +1,9 @@
 //! The belt that turns the alternator.
 
-use crate::boat::Inputs;
+use crate::boat::InstalledAlternator;
 use crate::boat::guard::Said;
 use crate::boat::section;
-use crate::boat::{choose, number, optional};
+use crate::boat::{choose, number, optional_of_alternator};
 use crate::physics::belt::{BeltType, RIBS_6, RIBS_8, RIBS_10, TWO_V13, V10, V13, wrap_rad};
 use crate::schema::{choice, effects};
 use crate::units::{DEGREE, MILLIMETRE, NEWTON, NONE};
@@ -61,25 +61,25 @@ section! {
             .help("Measured across its back: 10 and 13 mm are the usual V-belts; a multi-rib belt is flat with small grooves along it, count the ribs.");
         pulley_mm: f64 = number("Alternator pulley", MILLIMETRE, 30.0, 300.0, 65.0).measured()
             .help("Diameter at the belt's middle line, a few millimetres less than across the rims of a V-belt pulley. 55 to 75 mm is usual.")
-            .when(said);
-        engine_mm: Option<f64> = optional("Engine pulley", MILLIMETRE, 30.0, 600.0, "the alternator's pulley times the pulley ratio", |w| Some(usual_engine_mm(&w.inputs))).measured()
+            .when_of_alternator(said);
+        engine_mm: Option<f64> = optional_of_alternator("Engine pulley", MILLIMETRE, 30.0, 600.0, "the alternator's pulley times the pulley ratio", |a| Some(usual_engine_mm(a))).measured()
             .help("The same on the crankshaft, or on whatever else drives this belt.")
-            .when(said);
+            .when_of_alternator(said);
         centres_mm: f64 = number("Centre distance", MILLIMETRE, 80.0, 2000.0, 300.0).measured()
             .help("From the middle of one pulley to the middle of the other.")
-            .when(said);
-        wrap_deg: Option<f64> = optional("Wrap", DEGREE, 30.0, 300.0, "from pulleys and centre distance", |w| Some(usual_wrap_deg(&w.inputs))).measured()
+            .when_of_alternator(said);
+        wrap_deg: Option<f64> = optional_of_alternator("Wrap", DEGREE, 30.0, 300.0, "from pulleys and centre distance", |a| Some(usual_wrap_deg(a))).measured()
             .help("How far round the smaller pulley the belt lies: 180 is half-way round. Look where a third pulley or an idler changes it.")
-            .when(said);
+            .when_of_alternator(said);
         pump: Said = choose("Turns the water pump too", Said::OPTIONS, 0)
             .help("Where one belt turns both, the pump's bearing carries the alternator's pull, and a belt that slips or breaks stops the cooling.")
-            .when(said);
+            .when_of_alternator(said);
         friction: f64 = number("Friction", NONE, 0.1, 0.6, 0.3).advanced()
             .help("Between belt and pulley: 0.3 dry, 0.2 wet or cold, up to 0.4.")
-            .when(said);
-        tight_n: Option<f64> = optional("Most pull of the tight side", NEWTON, 50.0, 10_000.0, "350 N for a 10 mm, 475 N for a 13 mm V-belt, 105 N a rib (from memory)", |w| w.inputs.belt_tight_n()).nameplate().advanced()
+            .when_of_alternator(said);
+        tight_n: Option<f64> = optional_of_alternator("Most pull of the tight side", NEWTON, 50.0, 10_000.0, "350 N for a 10 mm, 475 N for a 13 mm V-belt, 105 N a rib (from memory)", |a| a.belt_tight_n()).nameplate().advanced()
             .help("Of all belts or ribs together, from the belt maker's sheet.")
-            .when(said);
+            .when_of_alternator(said);
     }
 }
 
@@ -87,23 +87,27 @@ effects! {
     Belt: no effect
 }
 
-fn said(inputs: &Inputs) -> bool {
-    inputs.belt.kind != BeltKind::Unsaid
+fn said(installed: &InstalledAlternator) -> bool {
+    installed.belt.kind != BeltKind::Unsaid
 }
 
-fn usual_engine_mm(inputs: &Inputs) -> f64 {
-    inputs.alt.pulley_ratio * inputs.belt.pulley_mm
+fn usual_engine_mm(installed: &InstalledAlternator) -> f64 {
+    installed.alternator.pulley_ratio * installed.belt.pulley_mm
 }
 
 /// Never less than the field takes: pulleys that near do not fit side by side,
 /// and a finding says so.
-fn usual_wrap_deg(inputs: &Inputs) -> f64 {
-    let belt = &inputs.belt;
-    let wrap = wrap_rad(inputs.engine_pulley_mm(), belt.pulley_mm, belt.centres_mm);
+fn usual_wrap_deg(installed: &InstalledAlternator) -> f64 {
+    let belt = installed.belt;
+    let wrap = wrap_rad(
+        installed.engine_pulley_mm(),
+        belt.pulley_mm,
+        belt.centres_mm,
+    );
     wrap.to_degrees().max(30.0)
 }
 
-impl Inputs {
+impl InstalledAlternator<'_> {
     /// Engine pulley \[mm\].
     pub fn engine_pulley_mm(&self) -> f64 {
         self.belt.engine_mm.unwrap_or_else(|| usual_engine_mm(self))

@@ -1,7 +1,7 @@
 //! How an input of a boat is written in its `section!`: its description, when it
 //! matters, and what an empty field stands for.
 
-use crate::boat::{Inputs, Worksheet};
+use crate::boat::{Inputs, InstalledAlternator, Worksheet};
 use crate::schema::{Choice, Confidence, FieldSpec, Kind, Place, Spread};
 use crate::units::UnitOfMeasure;
 
@@ -10,17 +10,35 @@ use crate::units::UnitOfMeasure;
 pub struct Input {
     /// Its description.
     pub spec: FieldSpec,
-    /// Whether it matters for these inputs.
-    pub applies: fn(&Inputs) -> bool,
-    /// The figure used where it is left empty, if it is one.
-    pub empty_means: fn(&Worksheet) -> Option<f64>,
+    /// When it matters.
+    pub applies: Condition,
+    /// What is used where it is left empty.
+    pub empty_means: EmptyMeans,
+}
+
+/// When an input matters.
+#[derive(Debug, Clone, Copy)]
+pub enum Condition {
+    /// When this holds for the boat.
+    Boat(fn(&Inputs) -> bool),
+    /// When this holds for the alternator that the input's section is about.
+    Alternator(fn(&InstalledAlternator) -> bool),
+}
+
+/// The figure that an empty input stands for, if it is one.
+#[derive(Debug, Clone, Copy)]
+pub enum EmptyMeans {
+    /// It follows from the boat.
+    Boat(fn(&Worksheet) -> Option<f64>),
+    /// It follows from the alternator that the input's section is about.
+    Alternator(fn(&InstalledAlternator) -> Option<f64>),
 }
 
 const fn bare(label: &'static str, kind: Kind) -> Input {
     Input {
         spec: FieldSpec::bare(label, kind),
-        applies: |_| true,
-        empty_means: |_| None,
+        applies: Condition::Boat(|_| true),
+        empty_means: EmptyMeans::Boat(|_| None),
     }
 }
 
@@ -51,6 +69,44 @@ pub(crate) const fn optional(
     high: f64,
     empty_says: &'static str,
     empty_means: fn(&Worksheet) -> Option<f64>,
+) -> Input {
+    may_be_empty(
+        label,
+        unit,
+        low,
+        high,
+        empty_says,
+        EmptyMeans::Boat(empty_means),
+    )
+}
+
+/// A number of an alternator or its belt that may be left empty; what that means
+/// follows from the alternator.
+pub(crate) const fn optional_of_alternator(
+    label: &'static str,
+    unit: &'static UnitOfMeasure,
+    low: f64,
+    high: f64,
+    empty_says: &'static str,
+    empty_means: fn(&InstalledAlternator) -> Option<f64>,
+) -> Input {
+    may_be_empty(
+        label,
+        unit,
+        low,
+        high,
+        empty_says,
+        EmptyMeans::Alternator(empty_means),
+    )
+}
+
+const fn may_be_empty(
+    label: &'static str,
+    unit: &'static UnitOfMeasure,
+    low: f64,
+    high: f64,
+    empty_says: &'static str,
+    empty_means: EmptyMeans,
 ) -> Input {
     let kind = Kind::Optional {
         low,
@@ -115,8 +171,17 @@ impl Input {
         self.spec.place = Place::Advanced;
         self
     }
+    /// Matters only when this holds for the boat.
     pub(crate) const fn when(mut self, applies: fn(&Inputs) -> bool) -> Input {
-        self.applies = applies;
+        self.applies = Condition::Boat(applies);
+        self
+    }
+    /// Matters only when this holds for the alternator its section is about.
+    pub(crate) const fn when_of_alternator(
+        mut self,
+        applies: fn(&InstalledAlternator) -> bool,
+    ) -> Input {
+        self.applies = Condition::Alternator(applies);
         self
     }
 }

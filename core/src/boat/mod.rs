@@ -15,6 +15,7 @@ mod engine;
 mod goal;
 mod guard;
 mod input;
+mod installed;
 mod known;
 mod ladder;
 mod loads;
@@ -49,8 +50,9 @@ pub(crate) use done::COMMISSIONING_STEPS;
 pub use engine::{Breathing, Engine, Injection};
 pub use goal::{Goal, GoalKind, May};
 pub use guard::{ClampKind, Guard, Said};
-pub use input::Input;
-pub(crate) use input::{choose, number, optional};
+pub use input::{Condition, EmptyMeans, Input};
+pub(crate) use input::{choose, number, optional, optional_of_alternator};
+pub use installed::{Connection, InstalledAlternator, WhichAlternator};
 pub use known::Known;
 pub use ladder::{ChargeStep, TooColdOrHot};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
@@ -97,15 +99,20 @@ impl Key {
         })
     }
 
-    /// Whether it matters for these inputs.
+    /// Whether it matters for these inputs; one of an alternator that is not
+    /// there does not.
     pub fn applies(self, inputs: &Inputs) -> bool {
-        if !self.section.is_second() {
-            return (self.matters())(inputs);
+        let alternator = match self.section.alternator() {
+            None => None,
+            Some(which) => match inputs.alternator(which) {
+                None => return false,
+                there => there,
+            },
+        };
+        match self.condition() {
+            Condition::Boat(holds) => holds(inputs),
+            Condition::Alternator(holds) => alternator.as_ref().is_some_and(holds),
         }
-        // The second machine's fields are the first one's, asked of its figures.
-        inputs
-            .as_second()
-            .is_some_and(|seen| (self.matters())(&seen))
     }
 
     /// Its name in links, files and reports: `bank_capacity_ah`.
@@ -121,11 +128,6 @@ impl SectionId {
             section: self,
             field: field as u8,
         })
-    }
-
-    /// Whether it asks of the second machine what another section asks of the first.
-    fn is_second(self) -> bool {
-        matches!(self, SectionId::alt2 | SectionId::belt2)
     }
 }
 
@@ -210,12 +212,12 @@ impl Worksheet {
     pub fn figure(&self, key: Key) -> Option<f64> {
         match (self.inputs.get(key), key.spec().kind) {
             (Value::Number(number), _) => Some(number),
-            (Value::Absent, Kind::Optional { .. }) => match self.inputs.as_second() {
-                Some(seen) if key.section.is_second() => (key.empty_means())(&Worksheet {
-                    inputs: seen,
-                    ..Worksheet::default()
-                }),
-                _ => (key.empty_means())(self),
+            (Value::Absent, Kind::Optional { .. }) => match key.empty_means() {
+                EmptyMeans::Boat(stands_for) => stands_for(self),
+                EmptyMeans::Alternator(stands_for) => {
+                    let which = key.section.alternator()?;
+                    stands_for(&self.inputs.as_described(which))
+                }
             },
             _ => None,
         }

@@ -69,10 +69,10 @@ section! {
             .when(|i| i.reg.kind == RegulatorKind::External);
         fixed_v: Option<f64> = optional("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank", |w| Some(w.inputs.built_in_v())).measured()
             .help("Measured at the battery with the bank full, in the first minute after a start in mild weather: 14.0 to 14.4 V for most built-in regulators. Once the alternator is warm it is less.")
-            .when(Inputs::built_in_on_house);
+            .when(built_in_on_house);
         drop_mv_k: f64 = number("Falls as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().advanced().spread(0.0, 12.0)
             .help("For each 12 V. A built-in regulator sits at the alternator's rear and holds less as it gets hot: about 10 mV for each degree, 3 to 4 on newer ones, nothing on some.")
-            .when(Inputs::built_in_on_house);
+            .when(built_in_on_house);
         link: RegulatorLink = choose("What the battery tells the regulator", RegulatorLink::OPTIONS, 0).nameplate()
             .help("Without a data link a regulator does not know what the battery may take: only a current cap, or a DC-DC charger that is small enough, keeps the current below that.")
             .when(can_be_linked);
@@ -100,6 +100,12 @@ fn can_be_linked(inputs: &Inputs) -> bool {
         && inputs.bank.chemistry == Chemistry::Lfp
 }
 
+/// Whether the built-in regulator of the first alternator decides the voltage of
+/// the house bank.
+fn built_in_on_house(inputs: &Inputs) -> bool {
+    inputs.first_alternator().built_in_on_house()
+}
+
 /// Held at 20 °C for each 12 V \[V\]: 14.0 to 14.4 V, common practice.
 const BUILT_IN_V: f64 = 14.2;
 
@@ -117,11 +123,6 @@ impl Inputs {
             && charger_a <= self.charge_limit_a()
     }
 
-    /// Whether a built-in regulator decides the voltage of the house bank.
-    pub(crate) fn built_in_on_house(&self) -> bool {
-        self.reg.kind == RegulatorKind::Internal && self.way.kind == WayKind::Direct
-    }
-
     /// Voltage a built-in regulator holds at 20 °C \[V\].
     pub fn built_in_v(&self) -> f64 {
         let usual_v = BUILT_IN_V * self.bank.nominal_v.blocks();
@@ -137,7 +138,7 @@ impl Inputs {
     /// the bank's charge voltage, or what a built-in regulator holds at 20 °C.
     /// A charger that follows the bank's temperature corrects for it.
     pub fn held_v(&self) -> f64 {
-        if self.built_in_on_house() {
+        if built_in_on_house(self) {
             self.built_in_v()
         } else {
             // A wild compensation does not turn a voltage round.

@@ -2,7 +2,6 @@
 
 use crate::boat::choose;
 use crate::boat::section;
-use crate::boat::{Inputs, WayKind};
 use crate::schema::{choice, effects};
 
 choice! {
@@ -24,20 +23,4 @@ section! {
 
 effects! {
     Second: no effect
-}
-
-impl Inputs {
-    /// The worksheet as the second alternator sees it: its own machine in the
-    /// first one's place, straight on the battery it serves. `None` without one.
-    pub fn as_second(&self) -> Option<Inputs> {
-        let mut seen = *self;
-        seen.alt = self.alt2;
-        seen.belt = self.belt2;
-        seen.way.kind = match self.two.role {
-            SecondRole::None => return None,
-            SecondRole::Start => WayKind::Converter,
-            SecondRole::House => WayKind::Direct,
-        };
-        Some(seen)
-    }
 }

@@ -3,7 +3,7 @@
 //! reads; `sections!` joins the sections into the worksheet's inputs and gives
 //! each input its [`Key`](crate::boat::Key).
 
-use crate::boat::{Input, Inputs, Worksheet};
+use crate::boat::{Condition, EmptyMeans, Input};
 use crate::schema::{FieldSpec, Value};
 
 /// One input of a section: its name, description, and how to reach it.
@@ -12,10 +12,10 @@ pub struct Field<S: 'static> {
     pub name: &'static str,
     /// Its description.
     pub spec: FieldSpec,
-    /// Whether it matters for these inputs.
-    pub applies: fn(&Inputs) -> bool,
-    /// The figure used where it is left empty, if it is one.
-    pub empty_means: fn(&Worksheet) -> Option<f64>,
+    /// When it matters.
+    pub applies: Condition,
+    /// What is used where it is left empty.
+    pub empty_means: EmptyMeans,
     get: fn(&S) -> Value,
     set: fn(&mut S, Value),
 }
@@ -144,14 +144,14 @@ macro_rules! sections {
                     $(SectionId::$section => &<$type as $crate::boat::Section>::FIELDS[usize::from(self.field)].spec,)+
                 }
             }
-            /// Whether it matters for these inputs, of the first alternator.
-            fn matters(self) -> fn(&$name) -> bool {
+            /// When it matters.
+            fn condition(self) -> $crate::boat::Condition {
                 match self.section {
                     $(SectionId::$section => <$type as $crate::boat::Section>::FIELDS[usize::from(self.field)].applies,)+
                 }
             }
-            /// The figure used where it is left empty.
-            fn empty_means(self) -> fn(&Worksheet) -> Option<f64> {
+            /// What is used where it is left empty.
+            fn empty_means(self) -> $crate::boat::EmptyMeans {
                 match self.section {
                     $(SectionId::$section => <$type as $crate::boat::Section>::FIELDS[usize::from(self.field)].empty_means,)+
                 }

@@ -1,7 +1,7 @@
 //! The charging arrangement.
 
 use crate::boat::section;
-use crate::boat::{Inputs, SecondRole};
+use crate::boat::{Inputs, InstalledAlternator, SecondRole};
 use crate::boat::{choose, number};
 use crate::schema::{choice, effects};
 use crate::units::{AMPERE, PERCENT, VOLT};
@@ -72,12 +72,14 @@ fn through_converter(inputs: &Inputs) -> bool {
 /// Volts with the engine running for each 12 V block: common practice.
 const RUNNING_BLOCK_V: f64 = 14.0;
 
-impl Inputs {
-    /// What the alternator gives at its rating \[W\].
-    pub(crate) fn alternator_rated_w(&self) -> f64 {
-        self.alt.rated_a * RUNNING_BLOCK_V * self.alternator_blocks()
+impl InstalledAlternator<'_> {
+    /// What it gives at its rating \[W\].
+    pub(crate) fn rated_w(&self) -> f64 {
+        self.alternator.rated_a * RUNNING_BLOCK_V * self.blocks()
     }
+}
 
+impl Inputs {
     /// What a DC-DC charger of an output \[A\] takes from the start battery's
     /// side, the house bank nearly full \[W\].
     pub(crate) fn charger_takes_w(&self, output_a: f64) -> f64 {
@@ -87,7 +89,8 @@ impl Inputs {
 
     /// Whether an alternator's output lies straight on the house bank.
     pub(crate) fn on_house(&self) -> bool {
-        self.way.kind == WayKind::Direct || self.two.role == SecondRole::House
+        self.alternators()
+            .any(|installed| installed.connection.on_house())
     }
 
     /// Whether the engine is run to charge the house bank straight.

@@ -4,7 +4,7 @@
 //! another default, one of version 1 would open as another boat: here its old
 //! value is stated for every input that it left out.
 
-use crate::boat::{AlternatorVolts, Bank, Key, Worksheet};
+use crate::boat::{AlternatorVolts, Bank, Key, WhichAlternator, Worksheet};
 use crate::schema::{Confidence, FieldType, Value};
 
 /// The oldest version that is read.
@@ -31,20 +31,21 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
     ];
     // An alternator was of the voltage of the battery it was led to, whatever
     // voltage its rating was said to be taken at.
-    for (name, seen) in [
-        ("alt_nominal_v", Some(sheet.inputs)),
-        ("alt2_nominal_v", sheet.inputs.as_second()),
+    for (name, which) in [
+        ("alt_nominal_v", WhichAlternator::First),
+        ("alt2_nominal_v", WhichAlternator::Second),
     ] {
-        let led_to = seen
-            .filter(|seen| !seen.alternator_fits())
-            .and_then(|seen| AlternatorVolts::of_blocks(seen.led_to_blocks()));
+        let installed = sheet.inputs.alternator(which);
+        let led_to = installed
+            .filter(|installed| !installed.fits())
+            .and_then(|installed| AlternatorVolts::of_blocks(installed.battery_blocks()));
         left_out.extend(led_to.map(|volts| (name, volts.to_value())));
     }
     keep_lead_limits(sheet);
     if sheet.inputs.bank.charge_limit_a.is_none() {
         left_out.push((LIMIT, old_limit(&sheet.inputs.bank)));
     }
-    if sheet.inputs.built_in_on_house() {
+    if sheet.inputs.first_alternator().built_in_on_house() {
         left_out.push(("reg_fixed_v", Value::Number(sheet.inputs.charge_v())));
     }
     for (name, value) in left_out {

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::analysis::belt::{BeltReport, SHARED_WITH_PUMP_A, USUAL_SIDE_N};
-use crate::boat::{BeltKind, Inputs, Said, Worksheet};
+use crate::boat::{BeltKind, InstalledAlternator, Said, WhichAlternator, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
 
 /// Pulleys and a ratio that differ by more than this share disagree; own reasoning.
@@ -16,8 +16,8 @@ const RATIO_DISAGREES: f64 = 0.05;
 pub enum BeltFinding {
     /// A belt is not entered, and the one most engines have would not do.
     BeltNotSaid {
-        /// Whether it turns the second alternator.
-        second: bool,
+        /// Which alternator it turns.
+        alternator: WhichAlternator,
         /// Most power at the shaft \[W\].
         shaft_w: f64,
         /// Current that goes with it \[A\].
@@ -29,8 +29,8 @@ pub enum BeltFinding {
     },
     /// A belt has to carry more than it can.
     BeltTooSmall {
-        /// Whether it turns the second alternator.
-        second: bool,
+        /// Which alternator it turns.
+        alternator: WhichAlternator,
         /// Which belt it is.
         belt: BeltKind,
         /// Share of what it carries that is used \[%\].
@@ -46,8 +46,8 @@ pub enum BeltFinding {
     },
     /// The pulleys do not fit side by side.
     PulleysOverlap {
-        /// Whether they are the second alternator's.
-        second: bool,
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// Alternator pulley \[mm\].
         pulley_mm: f64,
         /// Engine pulley \[mm\].
@@ -57,8 +57,8 @@ pub enum BeltFinding {
     },
     /// Pulleys and pulley ratio disagree.
     RatioDisagrees {
-        /// Whether they are the second alternator's.
-        second: bool,
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// Alternator pulley \[mm\].
         pulley_mm: f64,
         /// Engine pulley \[mm\].
@@ -70,8 +70,8 @@ pub enum BeltFinding {
     },
     /// The belt lies round little of the smaller pulley.
     BeltWrapSmall {
-        /// Whether it turns the second alternator.
-        second: bool,
+        /// Which alternator it turns.
+        alternator: WhichAlternator,
         /// Wrap on the smaller pulley \[°\].
         wrap_deg: f64,
     },
@@ -135,7 +135,7 @@ pub(super) fn belt_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
         add(
             found,
             BeltFinding::BeltNotSaid {
-                second: belt.second,
+                alternator: belt.alternator,
                 shaft_w: shaft_w(belt),
                 alternator_a: alternator_a(belt),
                 v_belts: belt.asks_v,
@@ -143,10 +143,8 @@ pub(super) fn belt_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
             },
         );
     }
-    let second = sheet.inputs.as_second();
-    for belt in belts {
-        let seen = second.as_ref().filter(|_| belt.second);
-        of_one(seen.unwrap_or(&sheet.inputs), belt, found);
+    for (installed, belt) in sheet.inputs.alternators().zip(belts) {
+        of_one(&installed, belt, found);
     }
     let side_n: f64 = belts.iter().filter_map(|belt| belt.side_n).sum();
     if side_n > USUAL_SIDE_N {
@@ -174,19 +172,19 @@ fn alternator_a(belt: &BeltReport) -> f64 {
 }
 
 /// What there is to say of one belt that is entered.
-fn of_one(seen: &Inputs, report: &BeltReport, found: &mut Vec<Finding>) {
+fn of_one(installed: &InstalledAlternator, report: &BeltReport, found: &mut Vec<Finding>) {
     let (Some(_), Some(worst_pct)) = (report.belt, report.worst_pct) else {
         return;
     };
-    let belt = seen.belt.kind;
-    let second = report.second;
-    let (pulley_mm, engine_pulley_mm) = (seen.belt.pulley_mm, report.engine_pulley_mm);
+    let belt = installed.belt.kind;
+    let alternator = report.alternator;
+    let (pulley_mm, engine_pulley_mm) = (installed.belt.pulley_mm, report.engine_pulley_mm);
     let alternator_a = alternator_a(report);
     if worst_pct > 100.0 {
         add(
             found,
             BeltFinding::BeltTooSmall {
-                second,
+                alternator,
                 belt,
                 used_pct: worst_pct,
                 shaft_w: shaft_w(report),
@@ -200,19 +198,22 @@ fn of_one(seen: &Inputs, report: &BeltReport, found: &mut Vec<Finding>) {
         add(
             found,
             BeltFinding::PulleysOverlap {
-                second,
+                alternator,
                 pulley_mm,
                 engine_pulley_mm,
-                centres_mm: seen.belt.centres_mm,
+                centres_mm: installed.belt.centres_mm,
             },
         );
     }
-    let (made_ratio, entered_ratio) = (engine_pulley_mm / pulley_mm, seen.alt.pulley_ratio);
+    let (made_ratio, entered_ratio) = (
+        engine_pulley_mm / pulley_mm,
+        installed.alternator.pulley_ratio,
+    );
     if (made_ratio / entered_ratio - 1.0).abs() > RATIO_DISAGREES {
         add(
             found,
             BeltFinding::RatioDisagrees {
-                second,
+                alternator,
                 pulley_mm,
                 engine_pulley_mm,
                 made_ratio,
@@ -222,14 +223,20 @@ fn of_one(seen: &Inputs, report: &BeltReport, found: &mut Vec<Finding>) {
     }
     if report.wrap_too_small {
         let wrap_deg = report.wrap_deg;
-        add(found, BeltFinding::BeltWrapSmall { second, wrap_deg });
+        add(
+            found,
+            BeltFinding::BeltWrapSmall {
+                alternator,
+                wrap_deg,
+            },
+        );
     }
     if report.pulley_too_small {
         let pulley_mm = pulley_mm.min(engine_pulley_mm);
         add(found, BeltFinding::BeltPulleySmall { belt, pulley_mm });
     }
-    let shared_a = SHARED_WITH_PUMP_A / seen.alternator_blocks();
-    if seen.belt.pump == Said::Yes && alternator_a > shared_a {
+    let shared_a = SHARED_WITH_PUMP_A / installed.blocks();
+    if installed.belt.pump == Said::Yes && alternator_a > shared_a {
         add(
             found,
             BeltFinding::BeltSharedPump {

@@ -189,7 +189,7 @@ fn charger_findings(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) 
     let charger_a = way.converter_a;
     let (takes_w, rated_w) = (
         inputs.charger_takes_w(charger_a),
-        inputs.alternator_rated_w(),
+        inputs.first_alternator().rated_w(),
     );
     if takes_w > 0.5 * rated_w {
         add(

@@ -5,6 +5,7 @@ mod find;
 use serde::Serialize;
 
 use crate::analysis::Part;
+use crate::boat::WhichAlternator;
 use crate::findings::{Code, Severity};
 
 pub(super) use find::heat_findings;
@@ -29,8 +30,8 @@ pub(crate) const ROOM_C: f64 = 50.0;
 pub enum HeatFinding {
     /// Nothing limits the temperature of an alternator straight on the house bank.
     NothingWatchesHeat {
-        /// Whether it is the second alternator.
-        second: bool,
+        /// Which alternator.
+        alternator: WhichAlternator,
         /// Whether a lithium bank takes all it gives.
         lithium: bool,
         /// Where it settles; none when it never does.
@@ -48,8 +49,8 @@ pub enum HeatFinding {
     CaseTooHot(PartTooHot),
     /// A part comes near its limit without passing it.
     NearLimit {
-        /// Whether it is the second alternator's.
-        second: bool,
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// Which part.
         part: Part,
         /// How hot it gets \[°C\].
@@ -107,8 +108,8 @@ pub struct Settled {
 /// A part that passes its limit in the run, or would in a longer one.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct PartTooHot {
-    /// Whether it is the second alternator's.
-    pub second: bool,
+    /// Which alternator's.
+    pub alternator: WhichAlternator,
     /// Its highest in the run \[°C\].
     pub peak_c: f64,
     /// The higher of that and where it settles in a longer run \[°C\].

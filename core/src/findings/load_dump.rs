@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::analysis::load_dump::{DumpReport, Exposure, LoadDump, Standing, VoltageRange};
-use crate::boat::{Inputs, RegulatorKind, Said, Worksheet};
+use crate::boat::{Inputs, RegulatorKind, Said, WhichAlternator, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
 use crate::physics::dump::TOUCH_V;
 
@@ -13,8 +13,8 @@ use crate::physics::dump::TOUCH_V;
 pub enum LoadDumpFinding {
     /// Nothing is entered yet about protection.
     DisconnectNotSaid {
-        /// Whether the worse spike is the second alternator's.
-        second: bool,
+        /// The alternator with the worse spike.
+        alternator: WhichAlternator,
         /// That spike.
         spike: VoltageRange,
         /// What electronics withstand for a moment \[V\].
@@ -22,8 +22,8 @@ pub enum LoadDumpFinding {
     },
     /// What is entered leaves too much.
     DisconnectUnguarded {
-        /// Whether the worse spike is the second alternator's.
-        second: bool,
+        /// The alternator with the worse spike.
+        alternator: WhichAlternator,
         /// What is left of it.
         left: VoltageRange,
         /// What electronics withstand for a moment \[V\].
@@ -33,8 +33,8 @@ pub enum LoadDumpFinding {
     },
     /// All depends on the charge-disable signal.
     WarningAlone {
-        /// Whether it is the second alternator's.
-        second: bool,
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// The spike without the signal.
         spike: VoltageRange,
     },
@@ -99,7 +99,7 @@ pub(super) fn load_dump_findings(sheet: &Worksheet, all: &LoadDump, found: &mut 
         add(
             found,
             LoadDumpFinding::WarningAlone {
-                second: machine.second,
+                alternator: machine.alternator,
                 spike: machine.highest_peak(),
             },
         );
@@ -137,17 +137,17 @@ fn unprotected(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
     let Some((machine, left_v)) = worst else {
         return;
     };
-    let (second, withstand_v) = (machine.second, machine.bear_v);
+    let (alternator, withstand_v) = (machine.alternator, machine.bear_v);
     let finding = if all.answered {
         LoadDumpFinding::DisconnectUnguarded {
-            second,
+            alternator,
             left: machine.left_range(left_v),
             withstand_v,
             external_regulator: inputs.reg.kind == RegulatorKind::External,
         }
     } else {
         LoadDumpFinding::DisconnectNotSaid {
-            second,
+            alternator,
             spike: machine.highest_peak(),
             withstand_v,
         }

@@ -5,6 +5,7 @@ mod find;
 use serde::Serialize;
 
 use crate::analysis::load_dump::VoltageRange;
+use crate::boat::WhichAlternator;
 use crate::findings::{Code, Severity};
 
 pub(super) use find::{less_voltage, management_findings};
@@ -153,8 +154,8 @@ pub enum LessVoltage {
 pub struct LoadLost {
     /// Whether both alternators do.
     pub both: bool,
-    /// Whether the one with the higher spike is the second.
-    pub second: bool,
+    /// The one with the higher spike.
+    pub alternator: WhichAlternator,
     /// Current that is cut off, of all of them \[A\].
     pub lost_a: f64,
     /// The voltage spike in the run, without protection.

@@ -5,6 +5,7 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::analysis::belt::BeltReport;
+use crate::boat::{Belt, Key, WhichAlternator};
 
 /// A question that nobody has answered yet.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -12,8 +13,8 @@ use crate::analysis::belt::BeltReport;
 pub enum OpenQuestion {
     /// Which belt turns an alternator.
     Belt {
-        /// Whether it turns the second alternator.
-        second: bool,
+        /// Which alternator it turns.
+        alternator: WhichAlternator,
         /// Most power the shaft takes, at the charging speed or the engine's highest \[W\].
         shaft_w: f64,
         /// Current that goes with it \[A\].
@@ -33,11 +34,10 @@ impl OpenQuestion {
         }
     }
 
-    /// Key of the input that answers it.
-    pub const fn input(&self) -> &'static str {
+    /// The input that answers it.
+    pub const fn input(&self) -> Key {
         match self {
-            OpenQuestion::Belt { second: false, .. } => "belt_kind",
-            OpenQuestion::Belt { second: true, .. } => "belt2_kind",
+            OpenQuestion::Belt { alternator, .. } => alternator.belt_key(Belt::kind),
         }
     }
 }
@@ -49,7 +49,7 @@ fn about_belt(belt: &BeltReport) -> Option<OpenQuestion> {
     }
     let (now, top) = (&belt.charging, &belt.top);
     Some(OpenQuestion::Belt {
-        second: belt.second,
+        alternator: belt.alternator,
         shaft_w: now.shaft_w.max(top.shaft_w),
         amperes: now.amperes.max(top.amperes),
         v_belts: belt.asks_v,

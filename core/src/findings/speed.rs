@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::analysis::Analyses;
-use crate::boat::Worksheet;
+use crate::boat::{WhichAlternator, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
 
 /// Something turns too fast, or too slowly.
@@ -12,8 +12,8 @@ use crate::findings::{Code, Finding, Severity, add};
 pub enum SpeedFinding {
     /// An alternator turns faster than it may.
     Overspeed {
-        /// Whether it is the second alternator.
-        second: bool,
+        /// Which alternator.
+        alternator: WhichAlternator,
         /// The engine's highest speed \[rpm\].
         engine_rpm: f64,
         /// The alternator's at that \[rpm\].
@@ -76,15 +76,14 @@ pub(super) fn speed_findings(sheet: &Worksheet, report: &Analyses, found: &mut V
     let inputs = &sheet.inputs;
     let machine = &report.machine;
     let fastest_rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
-    let second_alt = inputs.as_second().map(|seen| seen.alt);
-    for (second, alt) in [(false, Some(inputs.alt)), (true, second_alt)] {
-        let Some(alt) = alt else { continue };
+    for installed in inputs.alternators() {
+        let alt = installed.alternator;
         let shaft_rpm = alt.pulley_ratio * fastest_rpm;
         if shaft_rpm > alt.max_rpm {
             add(
                 found,
                 SpeedFinding::Overspeed {
-                    second,
+                    alternator: installed.which,
                     engine_rpm: fastest_rpm,
                     shaft_rpm,
                     highest_rpm: alt.max_rpm,

@@ -4,7 +4,7 @@ use crate::analysis::Analyses;
 use serde::Serialize;
 
 use crate::analysis::{NEAR_K, Part, PartLimit, first_passed, nearest, part_limits};
-use crate::boat::Inputs;
+use crate::boat::{Inputs, WhichAlternator};
 use crate::simulation::Limit;
 use crate::simulation::management::OpeningCause;
 
@@ -18,8 +18,8 @@ pub enum Verdict {
     NotCharged,
     /// An alternator is of another voltage than the battery its cable leads to.
     WrongVoltage {
-        /// Whether it is the second alternator.
-        second: bool,
+        /// Which alternator.
+        alternator: WhichAlternator,
     },
     /// The battery management system disconnects the bank in this run.
     BatteryDisconnects {
@@ -32,8 +32,8 @@ pub enum Verdict {
     },
     /// A part passes its limit.
     Overheats {
-        /// Whether it is the second alternator.
-        second: bool,
+        /// Which alternator.
+        alternator: WhichAlternator,
         /// The part that passes its limit first.
         part: Part,
         /// When it does, in the run; none when only a longer run would \[min\].
@@ -54,8 +54,8 @@ pub enum Verdict {
     },
     /// A part comes within 5 K of its limit.
     RunsHot {
-        /// Whether it is the second alternator.
-        second: bool,
+        /// Which alternator.
+        alternator: WhichAlternator,
         /// The part that comes nearest.
         part: Part,
         /// How hot it gets.
@@ -75,14 +75,10 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
     if !inputs.engine_charges() {
         return Verdict::NotRun;
     }
-    if !inputs.alternator_fits() {
-        return Verdict::WrongVoltage { second: false };
-    }
-    if inputs
-        .as_second()
-        .is_some_and(|seen| !seen.alternator_fits())
-    {
-        return Verdict::WrongVoltage { second: true };
+    if let Some(wrong) = inputs.alternators().find(|installed| !installed.fits()) {
+        return Verdict::WrongVoltage {
+            alternator: wrong.which,
+        };
     }
     if let Some(opening) = run.opening {
         return Verdict::BatteryDisconnects {
@@ -110,7 +106,7 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
     }
     if let Some(limit) = nearest.filter(|limit| limit.margin_k() < NEAR_K) {
         return Verdict::RunsHot {
-            second: limit.second,
+            alternator: limit.alternator,
             part: limit.part,
             celsius: limit.hottest_c(),
             limit_c: limit.limit_c,
@@ -130,7 +126,7 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
 
 fn overheats(limit: &PartLimit, after_min: Option<f64>) -> Verdict {
     Verdict::Overheats {
-        second: limit.second,
+        alternator: limit.alternator,
         part: limit.part,
         after_min,
         celsius: limit.hottest_c(),

@@ -2,7 +2,9 @@
 
 use serde::Serialize;
 
-use crate::boat::{AlternatorVolts, Inputs, Key, WayKind, Worksheet};
+use crate::boat::{
+    Alternator, Connection, InstalledAlternator, WayKind, WhichAlternator, Worksheet,
+};
 use crate::findings::{Code, Finding, Severity, add};
 
 /// What a regulator holds, for each 12 V block \[V\]; common practice.
@@ -15,8 +17,8 @@ const HELD_V: f64 = 14.0;
 pub enum VoltageFinding {
     /// It is built for another voltage than the battery its cable leads to.
     AlternatorVoltageMismatch {
-        /// Whether it is the second alternator.
-        second: bool,
+        /// Which alternator.
+        alternator: WhichAlternator,
         /// How it is connected to the house bank.
         connected: WayKind,
         /// What it is built for \[V\].
@@ -28,8 +30,8 @@ pub enum VoltageFinding {
     },
     /// Its voltage is taken to be that of the bank; nobody has entered it.
     AlternatorVoltageAssumed {
-        /// Whether it is the second alternator.
-        second: bool,
+        /// Which alternator.
+        alternator: WhichAlternator,
         /// What the bank has \[V\].
         bank_v: f64,
         /// What stands on the plate of an alternator for that bank \[V\].
@@ -37,8 +39,8 @@ pub enum VoltageFinding {
     },
     /// Its stated voltage and the voltage of its rating are of two systems.
     AlternatorVoltageContradiction {
-        /// Whether it is the second alternator.
-        second: bool,
+        /// Which alternator.
+        alternator: WhichAlternator,
         /// What it is stated to be built for \[V\].
         own_v: f64,
         /// Voltage its rating is stated at \[V\].
@@ -70,74 +72,63 @@ impl VoltageFinding {
 
 /// Whether each alternator is of the voltage of the battery it is led to.
 pub(super) fn voltage_findings(sheet: &Worksheet, found: &mut Vec<Finding>) {
-    for (second, seen) in alternators(&sheet.inputs) {
-        if !seen.alternator_fits() {
-            mismatch(second, &seen, found);
+    for installed in sheet.inputs.alternators() {
+        if !installed.fits() {
+            mismatch(&installed, found);
         } else {
-            assumed(sheet, second, &seen, found);
+            assumed(sheet, &installed, found);
         }
-        contradiction(second, &seen, found);
+        contradiction(&installed, found);
     }
-}
-
-/// The worksheet as each alternator sees it, and whether it is the second one.
-fn alternators(inputs: &Inputs) -> Vec<(bool, Inputs)> {
-    let first = (false, *inputs);
-    std::iter::once(first)
-        .chain(inputs.as_second().map(|seen| (true, seen)))
-        .collect()
 }
 
 fn volts(blocks: f64) -> f64 {
     12.0 * blocks
 }
 
-fn mismatch(second: bool, seen: &Inputs, found: &mut Vec<Finding>) {
+fn mismatch(installed: &InstalledAlternator, found: &mut Vec<Finding>) {
     add(
         found,
         VoltageFinding::AlternatorVoltageMismatch {
-            second,
-            connected: seen.way.kind,
-            own_v: volts(seen.alternator_blocks()),
-            battery_v: volts(seen.led_to_blocks()),
-            lifts_to_v: HELD_V * seen.alternator_blocks(),
+            alternator: installed.which,
+            connected: match installed.connection {
+                Connection::HouseBank => WayKind::Direct,
+                Connection::ThroughCharger | Connection::StartBattery => WayKind::Converter,
+            },
+            own_v: volts(installed.blocks()),
+            battery_v: volts(installed.battery_blocks()),
+            lifts_to_v: HELD_V * installed.blocks(),
         },
     );
 }
 
-fn assumed(sheet: &Worksheet, second: bool, seen: &Inputs, found: &mut Vec<Finding>) {
-    let key = Key::named(if second {
-        "alt2_nominal_v"
-    } else {
-        "alt_nominal_v"
-    });
-    let stated = key.is_some_and(|key| sheet.known.get(key).is_some());
-    if stated || !seen.alternator_voltage_assumed() {
+fn assumed(sheet: &Worksheet, installed: &InstalledAlternator, found: &mut Vec<Finding>) {
+    let key = installed.key(Alternator::nominal_v);
+    if sheet.known.get(key).is_some() || !installed.voltage_assumed() {
         return;
     }
     add(
         found,
         VoltageFinding::AlternatorVoltageAssumed {
-            second,
-            bank_v: volts(seen.led_to_blocks()),
-            plate_v: seen.alternator_test_v(),
+            alternator: installed.which,
+            bank_v: volts(installed.battery_blocks()),
+            plate_v: installed.test_v(),
         },
     );
 }
 
 /// A voltage that is stated, and a rating taken at that of another system.
-fn contradiction(second: bool, seen: &Inputs, found: &mut Vec<Finding>) {
-    let Some(rating_v) = seen.alt.test_v else {
+fn contradiction(installed: &InstalledAlternator, found: &mut Vec<Finding>) {
+    let by_rating = installed.blocks_by_rating();
+    let Some((rating_v, by_rating)) = installed.alternator.test_v.zip(by_rating) else {
         return;
     };
-    let mut rated = *seen;
-    rated.alt.nominal_v = AlternatorVolts::Same;
-    let (own, by_rating) = (seen.alternator_blocks(), rated.alternator_blocks());
+    let own = installed.blocks();
     if own != by_rating {
         add(
             found,
             VoltageFinding::AlternatorVoltageContradiction {
-                second,
+                alternator: installed.which,
                 own_v: volts(own),
                 rating_v,
                 rating_system_v: volts(by_rating),

@@ -1,7 +1,7 @@
 //! One alternator on this boat: calibrated once, then at the speed it turns,
 //! with what its regulator allows.
 
-use crate::boat::{Curve, Inputs, RegulatorKind, SensorPlace};
+use crate::boat::{Curve, InstalledAlternator, RegulatorKind, SensorPlace};
 use crate::physics::drive::shaft_rpm;
 use crate::physics::losses::{LossModel, LossesAtSpeed, OpenLosses, RatedLosses};
 use crate::physics::output::{CurveAtSpeed, OutputCurve, through_points, through_rating};
@@ -66,22 +66,22 @@ struct ExternalRegulator {
 }
 
 impl CalibratedAlternator {
-    /// The worksheet's alternator. Of the worksheet it uses the sections
-    /// alternator, regulator and engine space, the battery's voltage it is
-    /// tested at, and nothing else.
-    pub fn of(inputs: &Inputs) -> CalibratedAlternator {
-        let alt = &inputs.alt;
-        let (curve, curve_fits) = output_curve(inputs);
+    /// One of a worksheet's alternators. Of the worksheet it uses the sections
+    /// of that alternator, of the regulator and of the engine space, the voltage
+    /// of its battery, and nothing else.
+    pub fn of(installed: &InstalledAlternator) -> CalibratedAlternator {
+        let (alt, inputs) = (installed.alternator, installed.boat);
+        let (curve, curve_fits) = output_curve(installed);
         let rated = |efficiency_pct: f64| RatedLosses {
             rated_a: alt.rated_a,
             efficiency: efficiency_pct / 100.0,
-            field_w: inputs.field_w(),
+            field_w: installed.field_w(),
             iron_share: alt.iron_share_pct / 100.0,
             fan_share: alt.fan_share_pct / 100.0,
             fan_exponent: alt.fan_exponent,
         };
         let losses = LossModel::calibrate(&rated(alt.efficiency_pct), &curve);
-        let (anchor_c, anchor_efficiency_pct) = inputs.cooling_anchor();
+        let (anchor_c, anchor_efficiency_pct) = installed.cooling_anchor();
         let anchor = CalibrationPoint {
             winding_c: anchor_c,
             shaft_rpm: alt.anchor_rpm,
@@ -89,14 +89,14 @@ impl CalibratedAlternator {
         };
         let anchor_losses = LossModel::calibrate(&rated(anchor_efficiency_pct), &curve)
             .at_speed(&curve, alt.anchor_rpm);
-        let build = alternator_build(inputs);
+        let build = alternator_build(installed);
         let (cooling, anchored) = calibrate_cooling(&build, &curve, &anchor_losses, &anchor);
         let mut machine =
             ThermalNetwork::new(&build, cooling).with_heat_capacity(alt.heat_capacity_factor);
         machine.recirculation = inputs.space.recirculation_pct / 100.0;
         machine.ducted = inputs.space.cold_air_pct / 100.0;
         machine.duct_c = inputs.space.outside_c;
-        let reg = &inputs.reg;
+        let reg = installed.regulator();
         let external = reg.kind == RegulatorKind::External;
         CalibratedAlternator {
             curve,
@@ -104,7 +104,7 @@ impl CalibratedAlternator {
             cooling,
             anchored,
             curve_fits,
-            fits: inputs.alternator_fits(),
+            fits: installed.fits(),
             machine,
             anchor_rpm: alt.anchor_rpm,
             cooling_exponent: alt.cooling_exponent,
@@ -122,7 +122,7 @@ impl CalibratedAlternator {
                 low_speed_rpm: reg.low_speed_rpm,
                 low_speed_share: reg.low_speed_pct / 100.0,
             }),
-            built_in: inputs.built_in_on_house().then_some(BuiltInRegulator {
+            built_in: installed.built_in_on_house().then_some(BuiltInRegulator {
                 volts: inputs.built_in_v(),
                 drop_v_k: inputs.built_in_drop_v_k(),
             }),
@@ -283,17 +283,17 @@ impl AlternatorAtSpeed {
     }
 }
 
-/// How the worksheet's alternator is built.
-pub(crate) fn alternator_build(inputs: &Inputs) -> Build {
+/// How an alternator is built.
+pub(crate) fn alternator_build(installed: &InstalledAlternator) -> Build {
     Build {
-        mass_kg: inputs.alternator_mass_kg(),
-        rated_w: inputs.alt.rated_a * inputs.alternator_test_v(),
-        rotor_rise_k: inputs.alt.rotor_rise_k,
+        mass_kg: installed.mass_kg(),
+        rated_w: installed.alternator.rated_a * installed.test_v(),
+        rotor_rise_k: installed.alternator.rotor_rise_k,
     }
 }
 
-fn output_curve(inputs: &Inputs) -> (OutputCurve, bool) {
-    let alt = &inputs.alt;
+fn output_curve(installed: &InstalledAlternator) -> (OutputCurve, bool) {
+    let alt = installed.alternator;
     let rating = || through_rating(alt.rated_a, alt.rated_rpm, alt.zero_rpm);
     let points = match alt.curve {
         Curve::Rating => Some(rating()),
@@ -305,8 +305,8 @@ fn output_curve(inputs: &Inputs) -> (OutputCurve, bool) {
     let curve = OutputCurve {
         infinite_a,
         zero_rpm,
-        test_v: inputs.alternator_test_v(),
-        rotor_c: inputs.plate_rotor_c(),
+        test_v: installed.test_v(),
+        rotor_c: installed.plate_rotor_c(),
         diode_v: alt.diode_v,
         field_exponent: alt.field_exponent,
         speed_exponent: alt.speed_exponent,

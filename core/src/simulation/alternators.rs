@@ -1,6 +1,6 @@
 //! The boat's alternators, calibrated once for all that is asked of them.
 
-use crate::boat::Inputs;
+use crate::boat::{Inputs, WhichAlternator};
 use crate::simulation::alternator::CalibratedAlternator;
 
 /// The alternators of a boat, at no speed yet. Plants for other engine speeds,
@@ -18,10 +18,10 @@ impl Alternators {
     /// Calibrates those of a worksheet.
     pub fn of(inputs: &Inputs) -> Alternators {
         Alternators {
-            main: CalibratedAlternator::of(inputs),
+            main: CalibratedAlternator::of(&inputs.first_alternator()),
             second: inputs
-                .as_second()
-                .map(|seen| CalibratedAlternator::of(&seen)),
+                .alternator(WhichAlternator::Second)
+                .map(|installed| CalibratedAlternator::of(&installed)),
         }
     }
 }

@@ -9,14 +9,14 @@ use crate::units::quantity::{amperes, kilowatts_of};
 pub fn question(question: &OpenQuestion, reader: &Reader) -> String {
     match *question {
         OpenQuestion::Belt {
-            second,
+            alternator,
             shaft_w,
             amperes: alternator_a,
             v_belts,
             ribs,
         } => format!(
             "Which belt turns the {}? It has to carry up to {} for {}. {}",
-            words::alternator(second),
+            words::alternator(alternator),
             reader.show(kilowatts_of(shaft_w)),
             reader.show(amperes(alternator_a)),
             words::belt_asked(v_belts, ribs)

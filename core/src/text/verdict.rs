@@ -12,9 +12,9 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
     match *verdict {
         Verdict::NotRun => "The engine is not run for charging.".to_string(),
         Verdict::NotCharged => "The alternator gives the bank nothing.".to_string(),
-        Verdict::WrongVoltage { second } => format!(
+        Verdict::WrongVoltage { alternator } => format!(
             "The {} is of another voltage than its battery: do not connect it.",
-            words::alternator(second)
+            words::alternator(alternator)
         ),
         Verdict::BatteryDisconnects {
             cause,
@@ -29,13 +29,13 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
             )
         }
         Verdict::Overheats {
-            second,
+            alternator,
             part,
             after_min,
             celsius: hottest_c,
             limit_c,
         } => {
-            let (name, part) = (words::alternator(second), words::part(part));
+            let (name, part) = (words::alternator(alternator), words::part(part));
             let limit = show(celsius(limit_c));
             match after_min {
                 Some(after_min) => format!(
@@ -58,13 +58,13 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
             show(celsius(limit_c))
         ),
         Verdict::RunsHot {
-            second,
+            alternator,
             part,
             celsius: hottest_c,
             limit_c,
         } => format!(
             "The {} runs hot: the {} gets to {}, and its limit is {}.",
-            words::alternator(second),
+            words::alternator(alternator),
             words::part(part),
             show(celsius(hottest_c)),
             show(celsius(limit_c))

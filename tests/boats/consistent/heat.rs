@@ -2,7 +2,7 @@
 //! verdict says the same.
 
 use ampwright_core::analysis::PartTemperatures;
-use ampwright_core::boat::Alternator;
+use ampwright_core::boat::{Alternator, WhichAlternator};
 use ampwright_core::guidance::settings::{AlternatorReason, GroupCode, SettingCode, SettingReason};
 
 use crate::answers::Weight;
@@ -89,7 +89,7 @@ pub fn check(says: &Says) {
         .disconnect()
         .machines
         .iter()
-        .filter(|machine| !machine.second || inputs.on_both())
+        .filter(|machine| machine.alternator == WhichAlternator::First || inputs.on_both())
         .map(|machine| machine.charging.amperes)
         .sum();
     says.holds((cut_a - flows_a).abs() < 0.03 * flows_a + 0.5, || {

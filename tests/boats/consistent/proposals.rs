@@ -84,7 +84,7 @@ fn larger(says: &Says, name: &str, with: &Answers) {
         return;
     }
     let watts = |answers: &Answers| {
-        answers.figure("alt_rated_a") * answers.sheet.inputs.alternator_test_v()
+        answers.figure("alt_rated_a") * answers.sheet.inputs.first_alternator().test_v()
     };
     let (old_w, new_w) = (watts(says), watts(with));
     says.holds(new_w > old_w, || {

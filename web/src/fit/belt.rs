@@ -36,7 +36,7 @@ pub fn told(_: &Worksheet, report: &Report) -> String {
         }
         text += &format!(
             "{}<p class=told>Used of what the belt carries, at worst: {}</p>{}",
-            heading(belts.len() > 1, belt.second),
+            heading(belts.len() > 1, belt.alternator),
             with_unit(worst_pct.min(999.0), 0, "%"),
             bars(100.0, "all it carries", &drawn)
         );
@@ -49,7 +49,7 @@ pub fn more(_: &Worksheet, report: &Report) -> String {
     let belts = &report.analyses.belts;
     let mut text = String::new();
     for belt in belts {
-        text += heading(belts.len() > 1, belt.second);
+        text += heading(belts.len() > 1, belt.alternator);
         for (when, load) in [
             ("While charging", &belt.charging),
             ("Cold, engine at its highest", &belt.top),

@@ -1,6 +1,7 @@
 //! When the bank disconnects: what stands against it, and what is left.
 
 use ampwright_core::analysis::load_dump::DumpReport;
+use ampwright_core::boat::WhichAlternator;
 use ampwright_core::findings::Finding;
 use ampwright_core::{Report, Worksheet};
 
@@ -12,7 +13,7 @@ pub fn told(_: &Worksheet, report: &Report) -> String {
     let mut text = found(report, |finding| matches!(finding, Finding::LoadDump(_)));
     let all = &report.analyses.load_dump.machines;
     for machine in all {
-        text += heading(all.len() > 1, machine.second);
+        text += heading(all.len() > 1, machine.alternator);
         text += &left(machine);
         text += "<ul class=defences>";
         for mitigation in &machine.mitigations {
@@ -20,7 +21,10 @@ pub fn told(_: &Worksheet, report: &Report) -> String {
             text += &format!(
                 "<li id=fit-defence-{}{} data-stands='{word}'><span class=standing>{word}</span><span><b>{}.</b> {}</span></li>",
                 mitigation.key,
-                if machine.second { "-second" } else { "" },
+                match machine.alternator {
+                    WhichAlternator::First => "",
+                    WhichAlternator::Second => "-second",
+                },
                 mitigation.what,
                 mitigation.says
             );
@@ -75,7 +79,7 @@ pub fn more(_: &Worksheet, report: &Report) -> String {
     let all = &report.analyses.load_dump.machines;
     let mut text = String::new();
     for machine in all {
-        text += heading(all.len() > 1, machine.second);
+        text += heading(all.len() > 1, machine.alternator);
         text += &figures(machine);
         text += &sentences(&machine.sentences);
     }

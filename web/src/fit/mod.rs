@@ -11,7 +11,7 @@ mod print;
 mod settings;
 mod table;
 
-use ampwright_core::boat::SectionId;
+use ampwright_core::boat::{SectionId, WhichAlternator};
 use ampwright_core::findings::Finding;
 use ampwright_core::guidance::{CautionTopic, cautions_at};
 use ampwright_core::schema::Place;
@@ -139,10 +139,12 @@ pub const SECTION: Section = Section {
         ),
         (
             "fit-asks-belt2@class",
-            Text::Late(|sheet, _| match sheet.inputs.as_second() {
-                Some(_) => String::new(),
-                None => "hidden".to_string(),
-            }),
+            Text::Late(
+                |sheet, _| match sheet.inputs.alternator(WhichAlternator::Second) {
+                    Some(_) => String::new(),
+                    None => "hidden".to_string(),
+                },
+            ),
         ),
     ],
     acts: &[
@@ -233,11 +235,11 @@ fn found(report: &Report, belongs: fn(&Finding) -> bool) -> String {
     format!("<ul class=findings>{list}</ul>")
 }
 
-/// Which machine is meant, where there are two.
-fn heading(many: bool, second: bool) -> &'static str {
-    match (many, second) {
+/// Which alternator is meant, where there are two.
+fn heading(many: bool, alternator: WhichAlternator) -> &'static str {
+    match (many, alternator) {
         (false, _) => "",
-        (true, false) => "<h3>The alternator</h3>",
-        (true, true) => "<h3>The second alternator</h3>",
+        (true, WhichAlternator::First) => "<h3>The alternator</h3>",
+        (true, WhichAlternator::Second) => "<h3>The second alternator</h3>",
     }
 }

@@ -6,7 +6,7 @@ pub(crate) mod words;
 use serde::Serialize;
 
 use crate::analysis::peak_loads::{AlternatorPeaks, LoadAtSpeed};
-use crate::boat::{BeltKind, Inputs, Said};
+use crate::boat::{BeltKind, InstalledAlternator, Said, WhichAlternator};
 use crate::physics::belt::{
     BeltType, carries_w, grip, own_pull_n, rule_w, side_n, speed_m_s, torque_nm, wrap_factor,
 };
@@ -23,8 +23,8 @@ pub const SHARED_WITH_PUMP_A: f64 = 80.0;
 /// One alternator's belt.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct BeltReport {
-    /// Whether it turns the second alternator.
-    pub second: bool,
+    /// Which alternator it turns.
+    pub alternator: WhichAlternator,
     /// Which belt it is, in words; none as long as it is not said.
     pub belt: Option<&'static str>,
     /// Engine pulley \[mm\].
@@ -96,35 +96,35 @@ pub(crate) fn belts(machines: &[AlternatorPeaks]) -> Vec<BeltReport> {
 }
 
 fn belt(machine: &AlternatorPeaks) -> BeltReport {
-    let seen = &machine.seen;
-    let table = seen.belt.kind.table();
-    let (alternator_mm, engine_mm) = (seen.belt.pulley_mm, seen.engine_pulley_mm());
-    let wrap_deg = seen.belt_wrap_deg();
-    let tight_n = seen.belt_tight_n();
+    let installed = &machine.installed;
+    let table = installed.belt.kind.table();
+    let (alternator_mm, engine_mm) = (installed.belt.pulley_mm, installed.engine_pulley_mm());
+    let wrap_deg = installed.belt_wrap_deg();
+    let tight_n = installed.belt_tight_n();
     // The table's belt with what this one is said to bear.
     let fitted = table.map(|table| BeltType {
         tight_n: tight_n.unwrap_or(table.tight_n),
         ..table
     });
-    let charging = load(seen, fitted.as_ref(), &machine.charging);
-    let top = load(seen, fitted.as_ref(), &machine.top);
-    let rule = fitted.map(|fitted| rule_a(seen, &fitted));
+    let charging = load(installed, fitted.as_ref(), &machine.charging);
+    let top = load(installed, fitted.as_ref(), &machine.top);
+    let rule = fitted.map(|fitted| rule_a(installed, &fitted));
     let worst_pct = [&charging, &top]
         .iter()
         .flat_map(|load| [load.formula_pct, load.rule_pct])
         .flatten()
         .reduce(f64::max);
     let mut belt = BeltReport {
-        second: machine.second,
-        belt: table.map(|_| seen.belt.kind.words()),
+        alternator: machine.installed.which,
+        belt: table.map(|_| installed.belt.kind.words()),
         engine_pulley_mm: engine_mm,
         wrap_deg,
         tight_n,
-        slips_at_ratio: fitted.map(|fitted| ratio(seen, &fitted)),
+        slips_at_ratio: fitted.map(|fitted| ratio(installed, &fitted)),
         rule_low_a: rule.map(|rule| rule.0),
         rule_high_a: rule.map(|rule| rule.1),
-        asks_v: asked(seen, &BeltKind::V, &machine.charging, &machine.top),
-        asks_ribs: asked(seen, &BeltKind::RIBS, &machine.charging, &machine.top),
+        asks_v: asked(installed, &BeltKind::V, &machine.charging, &machine.top),
+        asks_ribs: asked(installed, &BeltKind::RIBS, &machine.charging, &machine.top),
         worst_pct,
         side_n: charging
             .side_n
@@ -135,7 +135,7 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
             .is_some_and(|table| alternator_mm.min(engine_mm) < table.least_pulley_mm),
         wrap_too_small: table.is_some_and(|table| wrap_deg < table.least_wrap_deg),
         pulleys_overlap: table.is_some()
-            && 0.5 * (alternator_mm + engine_mm) >= seen.belt.centres_mm,
+            && 0.5 * (alternator_mm + engine_mm) >= installed.belt.centres_mm,
         charging,
         top,
         sentences: Vec::new(),
@@ -145,35 +145,35 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
 }
 
 /// Tight over slack pull at which a belt slips here.
-fn ratio(seen: &Inputs, belt: &BeltType) -> f64 {
-    let wrap = seen.belt_wrap_deg().to_radians();
-    grip(seen.belt.friction, belt.groove_deg, wrap)
+fn ratio(installed: &InstalledAlternator, belt: &BeltType) -> f64 {
+    let wrap = installed.belt_wrap_deg().to_radians();
+    grip(installed.belt.friction, belt.groove_deg, wrap)
 }
 
 /// What the trade trusts a belt with in this system: less current the higher
 /// its voltage, less the less it is wrapped \[A\].
-fn rule_a(seen: &Inputs, belt: &BeltType) -> (f64, f64) {
-    let factor = wrap_factor(seen.belt_wrap_deg()) / seen.alternator_blocks();
+fn rule_a(installed: &InstalledAlternator, belt: &BeltType) -> (f64, f64) {
+    let factor = wrap_factor(installed.belt_wrap_deg()) / installed.blocks();
     (belt.rule_a.0 * factor, belt.rule_a.1 * factor)
 }
 
 /// The most current that the trade trusts this alternator's belt with \[A\], less
 /// where the belt turns the water pump too; none as long as no belt is named.
-pub(crate) fn trusted_a(seen: &Inputs) -> Option<f64> {
-    let (_, most_a) = rule_a(seen, &seen.belt.kind.table()?);
-    Some(match seen.belt.pump {
-        Said::Yes => most_a.min(SHARED_WITH_PUMP_A / seen.alternator_blocks()),
+pub(crate) fn trusted_a(installed: &InstalledAlternator) -> Option<f64> {
+    let (_, most_a) = rule_a(installed, &installed.belt.kind.table()?);
+    Some(match installed.belt.pump {
+        Said::Yes => most_a.min(SHARED_WITH_PUMP_A / installed.blocks()),
         Said::No | Said::Unsaid => most_a,
     })
 }
 
 /// What a belt carries at a shaft speed \[W\].
-fn carried_w(seen: &Inputs, belt: &BeltType, shaft_rpm: f64) -> f64 {
-    let m_s = speed_m_s(seen.belt.pulley_mm, shaft_rpm);
+fn carried_w(installed: &InstalledAlternator, belt: &BeltType, shaft_rpm: f64) -> f64 {
+    let m_s = speed_m_s(installed.belt.pulley_mm, shaft_rpm);
     carries_w(
         belt.tight_n,
         own_pull_n(belt.kg_m, m_s),
-        ratio(seen, belt),
+        ratio(installed, belt),
         m_s,
     )
 }
@@ -181,7 +181,7 @@ fn carried_w(seen: &Inputs, belt: &BeltType, shaft_rpm: f64) -> f64 {
 /// The first of a family, smallest first, that carries both loads by the
 /// formula and by the rule.
 fn asked(
-    seen: &Inputs,
+    installed: &InstalledAlternator,
     family: &[BeltKind],
     one: &LoadAtSpeed,
     other: &LoadAtSpeed,
@@ -189,33 +189,33 @@ fn asked(
     let carries = |kind: &&BeltKind| {
         kind.table().is_some_and(|belt| {
             [one, other].iter().all(|most| {
-                most.amperes <= rule_a(seen, &belt).1
-                    && most.shaft_w <= carried_w(seen, &belt, most.shaft_rpm)
+                most.amperes <= rule_a(installed, &belt).1
+                    && most.shaft_w <= carried_w(installed, &belt, most.shaft_rpm)
             })
         })
     };
     family.iter().find(carries).map(|kind| kind.words())
 }
 
-fn load(seen: &Inputs, belt: Option<&BeltType>, most: &LoadAtSpeed) -> BeltLoad {
-    let m_s = speed_m_s(seen.belt.pulley_mm, most.shaft_rpm);
-    let wrap = seen.belt_wrap_deg().to_radians();
-    let carried = belt.map(|belt| carried_w(seen, belt, most.shaft_rpm));
+fn load(installed: &InstalledAlternator, belt: Option<&BeltType>, most: &LoadAtSpeed) -> BeltLoad {
+    let m_s = speed_m_s(installed.belt.pulley_mm, most.shaft_rpm);
+    let wrap = installed.belt_wrap_deg().to_radians();
+    let carried = belt.map(|belt| carried_w(installed, belt, most.shaft_rpm));
     BeltLoad {
         engine_rpm: most.engine_rpm,
         shaft_rpm: most.shaft_rpm,
         amperes: most.amperes,
         shaft_w: most.shaft_w,
-        engine_w: most.shaft_w / (seen.eng.belt_efficiency_pct / 100.0),
-        rule_w: rule_w(most.amperes, seen.alternator_blocks()),
+        engine_w: most.shaft_w / (installed.boat.eng.belt_efficiency_pct / 100.0),
+        rule_w: rule_w(most.amperes, installed.blocks()),
         shaft_nm: torque_nm(most.shaft_w, most.shaft_rpm),
         belt_m_s: m_s,
         carries_w: carried,
         // A belt that carries nothing is used many times over.
         formula_pct: carried.map(|carried| share_pct(most.shaft_w, carried)),
-        rule_pct: belt.map(|belt| share_pct(most.amperes, rule_a(seen, belt).1)),
+        rule_pct: belt.map(|belt| share_pct(most.amperes, rule_a(installed, belt).1)),
         side_n: belt.map(|belt| {
-            let ratio = ratio(seen, belt).min(belt.usual_ratio);
+            let ratio = ratio(installed, belt).min(belt.usual_ratio);
             side_n(most.shaft_w / m_s, ratio, wrap)
         }),
     }

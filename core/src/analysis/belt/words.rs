@@ -51,8 +51,8 @@ pub(super) fn sentences(machine: &AlternatorPeaks, belt: &BeltReport) -> Vec<Str
             "As tight as usual it pulls the crankshaft's end sideways with up to {side_n:.0} N; how far out the pulley sits counts too, and only the engine's maker knows what it bears."
         ));
     }
-    if machine.seen.belt.pump == Said::Yes {
-        let shared_a = SHARED_WITH_PUMP_A / machine.seen.alternator_blocks();
+    if machine.installed.belt.pump == Said::Yes {
+        let shared_a = SHARED_WITH_PUMP_A / machine.installed.blocks();
         said.push(format!(
             "It turns the water pump too: the pump's bearing carries the same pull. One belt for both is good for about {shared_a:.0} A (common practice)."
         ));

@@ -1,6 +1,7 @@
 //! Which runs the chosen arrangement has, and what each must carry.
 
-use crate::boat::{CablePlace, Inputs, SecondRole, WayKind, Worksheet};
+use crate::analysis::peak_loads::called;
+use crate::boat::{CablePlace, Inputs, InstalledAlternator, WayKind, WhichAlternator, Worksheet};
 use crate::physics::full_field::COLD_ROTOR_C;
 use crate::simulation::alternator::CalibratedAlternator;
 use crate::simulation::alternators::Alternators;
@@ -38,14 +39,12 @@ pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
     let inputs = &sheet.inputs;
     let cable = &inputs.cable;
     let by_converter = inputs.way.kind == WayKind::Converter;
-    let mut leads = vec![machine(inputs, inputs, &alternators.main, !by_converter)];
-    if let (Some(seen), Some(second)) = (inputs.as_second(), &alternators.second) {
-        leads.push(Lead {
-            key: "second_alternator",
-            from: "second alternator",
-            length_m: cable.second_m,
-            ..machine(inputs, &seen, second, inputs.two.role == SecondRole::House)
-        });
+    let mut leads = vec![charge_lead(&inputs.first_alternator(), &alternators.main)];
+    if let (Some(installed), Some(second)) = (
+        inputs.alternator(WhichAlternator::Second),
+        &alternators.second,
+    ) {
+        leads.push(charge_lead(&installed, second));
     }
     let engine = |place: CablePlace| place == CablePlace::Engine;
     let house = Lead {
@@ -130,13 +129,10 @@ fn house_v(inputs: &Inputs) -> f64 {
     inputs.charge_v().max(inputs.held_v())
 }
 
-/// The lead of a machine; `seen` are the inputs with it in the first one's place.
-fn machine(
-    inputs: &Inputs,
-    seen: &Inputs,
-    alternator: &CalibratedAlternator,
-    to_house: bool,
-) -> Lead {
+/// The lead of an alternator.
+fn charge_lead(installed: &InstalledAlternator, alternator: &CalibratedAlternator) -> Lead {
+    let inputs = installed.boat;
+    let to_house = installed.connection.on_house();
     let rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
     let unit = alternator.at_engine_rpm(rpm);
     let curve = &unit.curve;
@@ -152,7 +148,7 @@ fn machine(
         (full_a, what)
     } else {
         (
-            seen.alt.rated_a,
+            installed.alternator.rated_a,
             "what stands on the machine's plate".to_string(),
         )
     };
@@ -167,13 +163,17 @@ fn machine(
     } else {
         (START, inputs.start_blocks(), inputs.way.start_v)
     };
+    let (key, length_m) = match installed.which {
+        WhichAlternator::First => ("alternator", inputs.cable.machine_m),
+        WhichAlternator::Second => ("second_alternator", inputs.cable.second_m),
+    };
     Lead {
-        key: "alternator",
-        from: "alternator",
+        key,
+        from: called(installed.which),
         to,
         amperes,
         carries,
-        length_m: inputs.cable.machine_m,
+        length_m,
         engine_space: true,
         allowed_v: inputs.charge_drop_v(blocks),
         blocks,

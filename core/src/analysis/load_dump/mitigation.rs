@@ -56,10 +56,10 @@ fn stands(said: Said) -> Standing {
 
 /// The defences that matter for a machine, in the order of their worth.
 pub(super) fn mitigations(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<Mitigation> {
-    let seen = &machine.seen;
-    let guard = &seen.guard;
+    let installed = &machine.installed;
+    let guard = &installed.boat.guard;
     let mut list = Vec::new();
-    if !seen.alternator_fits() {
+    if !installed.fits() {
         return list;
     }
     let mut put = |key, what, standing, says| {
@@ -71,7 +71,7 @@ pub(super) fn mitigations(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<M
         });
     };
     if dump.exposure == Exposure::Bank {
-        let wired = seen.reg.kind == RegulatorKind::External;
+        let wired = installed.regulator().kind == RegulatorKind::External;
         put(
             "warning",
             "Warning contact that cuts the field first",
@@ -109,7 +109,7 @@ pub(super) fn mitigations(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<M
             format!(
                 "It goes on taking the {:.0} A and holds the voltage near {:.0} V for a moment, as long as nothing can part it from the machine and it is in fair health.",
                 most.amperes,
-                lead_left_v(most, seen.alternator_blocks())
+                lead_left_v(most, installed.blocks())
             ),
         );
     }
@@ -127,7 +127,7 @@ pub(super) fn mitigations(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<M
 }
 
 fn clamp_says(machine: &AlternatorPeaks, dump: &DumpReport) -> String {
-    let guard = &machine.seen.guard;
+    let guard = &machine.installed.boat.guard;
     let needs = format!(
         "it has to take {:.0} J at {:.0} engine rpm and {:.0} J at {:.0}",
         dump.charging.clamp_j, dump.charging.engine_rpm, dump.top.clamp_j, dump.top.engine_rpm

@@ -7,7 +7,7 @@ mod words;
 use serde::Serialize;
 
 use crate::analysis::peak_loads::{AlternatorPeaks, LoadAtSpeed};
-use crate::boat::{Chemistry, ClampKind, RegulatorKind, Said, WayKind};
+use crate::boat::{Chemistry, ClampKind, RegulatorKind, Said, WhichAlternator};
 use crate::physics::dump::{
     Pulse, internal_ohm, open_peak_v, peak_margin, standard_pulse, suppressed_v, withstand_v,
 };
@@ -42,8 +42,8 @@ pub struct LoadDump {
 /// What happens when one alternator's battery goes.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct DumpReport {
-    /// Whether it is the second alternator.
-    pub second: bool,
+    /// Which alternator.
+    pub alternator: WhichAlternator,
     /// What can part it from its battery.
     pub exposure: Exposure,
     /// Most volts the electronics on it withstand for a moment \[V\].
@@ -199,28 +199,30 @@ pub(crate) fn load_dump(machines: &[AlternatorPeaks]) -> LoadDump {
 }
 
 fn exposure(machine: &AlternatorPeaks) -> Exposure {
-    let seen = &machine.seen;
-    match (seen.way.kind, seen.bank.chemistry) {
-        (WayKind::Converter, _) => Exposure::StartBattery,
-        (WayKind::Direct, Chemistry::Lfp) => Exposure::Bank,
-        (WayKind::Direct, _) => Exposure::LeadBank,
+    let installed = &machine.installed;
+    if !installed.connection.on_house() {
+        return Exposure::StartBattery;
+    }
+    match installed.boat.bank.chemistry {
+        Chemistry::Lfp => Exposure::Bank,
+        Chemistry::Agm | Chemistry::Gel | Chemistry::Flooded => Exposure::LeadBank,
     }
 }
 
 fn dump(machine: &AlternatorPeaks) -> DumpReport {
-    let seen = &machine.seen;
+    let installed = &machine.installed;
     let exposure = exposure(machine);
-    let blocks = seen.alternator_blocks();
+    let blocks = installed.blocks();
     let standard = standard_pulse(blocks);
     let on_house = exposure != Exposure::StartBattery;
     // The start battery's circuit may be of another voltage than the house's.
-    let same_volts = on_house || blocks == seen.bank.nominal_v.blocks();
-    let clamp_v = seen.clamp_v().filter(|_| on_house);
+    let same_volts = on_house || blocks == installed.boat.bank.nominal_v.blocks();
+    let clamp_v = installed.boat.clamp_v().filter(|_| on_house);
     let mut dump = DumpReport {
-        second: machine.second,
+        alternator: machine.installed.which,
         exposure,
         bear_v: if same_volts {
-            seen.bear_v()
+            installed.boat.bear_v()
         } else {
             withstand_v(blocks)
         },
@@ -250,16 +252,20 @@ fn pulse(
     exposure: Exposure,
     clamp_v: Option<f64>,
 ) -> Dump {
-    let seen = &machine.seen;
-    let guard = &seen.guard;
-    let blocks = seen.alternator_blocks();
+    let installed = &machine.installed;
+    let guard = &installed.boat.guard;
+    let blocks = installed.blocks();
     let standard = standard_pulse(blocks);
-    let ohm = internal_ohm(seen.alternator_test_v(), most.shaft_rpm, seen.alt.rated_a);
+    let ohm = internal_ohm(
+        installed.test_v(),
+        most.shaft_rpm,
+        installed.alternator.rated_a,
+    );
     let volts = most.volts;
     let peak_v = if most.amperes > 0.0 {
         open_peak_v(
-            seen.alternator_test_v(),
-            seen.alt.diode_v,
+            installed.test_v(),
+            installed.alternator.diode_v,
             most.shaft_rpm,
             machine.zero_rpm,
             most.flux,
@@ -287,7 +293,7 @@ fn pulse(
     if guard.lead == Said::Yes {
         bank_left_v = bank_left_v.min(lead_left_v(most, blocks));
     }
-    if guard.warning == Said::Yes && seen.reg.kind == RegulatorKind::External {
+    if guard.warning == Said::Yes && installed.regulator().kind == RegulatorKind::External {
         bank_left_v = bank_left_v.min(volts);
     }
     Dump {
@@ -301,7 +307,7 @@ fn pulse(
         standard_low_j: standard.map(|pulse| taken_j(pulse.peak_v.0)),
         standard_high_j: standard.map(|pulse| taken_j(pulse.peak_v.1)),
         // One that must not be connected has no bank to lose.
-        bank_left_v: (exposure == Exposure::Bank && seen.alternator_fits()).then_some(bank_left_v),
+        bank_left_v: (exposure == Exposure::Bank && installed.fits()).then_some(bank_left_v),
         // The switch parts the machine from contact and lead battery alike.
         switch_left_v: (guard.switch == Said::Yes).then_some(holds),
     }

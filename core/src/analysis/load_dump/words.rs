@@ -2,12 +2,13 @@
 
 use crate::analysis::load_dump::{DumpReport, Exposure, VoltageRange};
 use crate::analysis::peak_loads::AlternatorPeaks;
+use crate::boat::Connection;
 use crate::physics::dump::{TOUCH_V, withstand_v};
 
 /// What there is to say of one machine, one sentence each.
 pub(super) fn sentences(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<String> {
     let name = machine.name();
-    if !machine.seen.alternator_fits() {
+    if !machine.installed.fits() {
         return vec![format!(
             "The {name} is of another voltage than the battery its cable leads to and must not be connected: there is no load to lose."
         )];
@@ -25,7 +26,7 @@ pub(super) fn sentences(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<Str
             "The {name} keeps the start battery whatever the house bank does, so the bank's disconnecting makes no such voltage spike on it; only a switch, a blown fuse or a loose lug would."
         ),
     }];
-    if dump.exposure == Exposure::StartBattery && !dump.second {
+    if machine.installed.connection == Connection::ThroughCharger {
         said.push("The DC-DC charger loses its bank instead: what hangs on the house side is then fed by it alone. Its maker says whether it may run without a battery.".to_string());
     }
     let parted = match dump.exposure {
@@ -43,7 +44,7 @@ pub(super) fn sentences(machine: &AlternatorPeaks, dump: &DumpReport) -> Vec<Str
         dump.margin
     ));
     said.push(standard(dump));
-    if machine.seen.alternator_blocks() > 2.5 {
+    if machine.installed.blocks() > 2.5 {
         said.push(format!(
             "Electronics of 48 V systems are made for {TOUCH_V:.0} V for long and about {:.0} V for a moment (ISO 21780, from memory); above {TOUCH_V:.0} V direct current protection against touch begins.",
             withstand_v(4.0)

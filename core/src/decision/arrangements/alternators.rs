@@ -44,14 +44,15 @@ fn usual_a(blocks: f64) -> [f64; 5] {
 /// The next usual sizes \[A\] that give clearly more watts, at the voltage of the
 /// battery the alternator is led to, than the alternator that is there.
 pub(crate) fn larger_a(inputs: &Inputs) -> Vec<f64> {
-    larger_than(inputs.alternator_rated_w(), inputs.led_to_blocks())
+    let there = inputs.first_alternator();
+    larger_than(there.rated_w(), there.battery_blocks())
 }
 
 /// Usual sizes \[A\] for a second alternator, on the house bank: the next above
 /// the one that is there, or the largest where there is none.
 pub(crate) fn second_a(inputs: &Inputs) -> Vec<f64> {
     let blocks = inputs.bank.nominal_v.blocks();
-    let larger_a = larger_than(inputs.alternator_rated_w(), blocks);
+    let larger_a = larger_than(inputs.first_alternator().rated_w(), blocks);
     if larger_a.is_empty() {
         usual_a(blocks).into_iter().skip(5 - TRIED).collect()
     } else {

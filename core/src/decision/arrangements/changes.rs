@@ -5,8 +5,8 @@
 
 use crate::analysis::belt::trusted_a;
 use crate::boat::{
-    AlternatorVolts, Chemistry, ClampKind, Inputs, Key, RegulatorKind, Rest, Said, SecondRole,
-    StartKept, WayKind, Worksheet,
+    AlternatorVolts, Chemistry, ClampKind, Inputs, InstalledAlternator, Key, RegulatorKind, Rest,
+    Said, SecondRole, StartKept, WayKind, WhichAlternator, Worksheet,
 };
 use crate::decision::arrangements::alternators::{belt_for, most_a, usual};
 use crate::simulation::management::setting_within_a;
@@ -53,7 +53,7 @@ pub(super) fn through_charger(with: &mut Inputs, stated: Stated, charger_a: f64)
 /// alternator which charges it from now on.
 fn start_battery_of(with: &mut Inputs, before: &Inputs, stated: Stated) {
     if !stated.start_v {
-        let blocks = before.alternator_blocks();
+        let blocks = before.first_alternator().blocks();
         with.way.start_v = START_BLOCK_V * blocks;
         with.way.lockout_v = LOCKOUT_BLOCK_V * blocks;
     }
@@ -93,7 +93,7 @@ pub(crate) fn regulate(with: &mut Inputs) {
 /// Puts another alternator with a multi-rib belt in the first place, for the
 /// battery that one is led to; a current cap was that of the one before.
 pub(crate) fn replace(with: &mut Inputs, rated_a: f64) {
-    let blocks = with.led_to_blocks();
+    let blocks = with.first_alternator().battery_blocks();
     with.reg.current_cap_a = None;
     with.alt = usual(rated_a, blocks, &with.alt, &with.eng);
     with.belt = belt_for(rated_a, blocks);
@@ -111,9 +111,10 @@ pub(crate) fn add_second(with: &mut Inputs, rated_a: f64, stated: Stated) {
     lead_to_bank(with);
     with.reg.kind = RegulatorKind::External;
     // The one that was there stays what it is.
-    let blocks = before.alternator_blocks();
-    let moved = with.as_second().map(|seen| seen.alternator_blocks());
-    if let Some(volts) = AlternatorVolts::of_blocks(blocks).filter(|_| moved != Some(blocks)) {
+    let blocks = before.first_alternator().blocks();
+    let moved = with.alternator(WhichAlternator::Second);
+    let is_other = moved.is_none_or(|moved| moved.blocks() != blocks);
+    if let Some(volts) = AlternatorVolts::of_blocks(blocks).filter(|_| is_other) {
         with.alt2.nominal_v = volts;
     }
     replace(with, rated_a);
@@ -134,18 +135,18 @@ pub(crate) fn cap_wanted_a(inputs: &Inputs) -> Option<f64> {
     if inputs.reg.kind != RegulatorKind::External || !inputs.on_house() {
         return None;
     }
-    let [first, second] = on_bank(inputs);
-    let on_bank = || [&first, &second].into_iter().flatten();
+    let on_bank = || on_bank(inputs);
     let stated_a = stated_cap_a(inputs);
-    let together_a: f64 = on_bank().map(gives_a).sum();
+    let together_a: f64 = on_bank().map(|installed| gives_a(&installed)).sum();
     let limit_a = inputs.charge_limit_a();
     let mut cap_a = f64::INFINITY;
     if together_a > limit_a && !inputs.limit_linked() {
         // One setting serves both.
         cap_a = setting_within_a(limit_a) / on_bank().count().max(1) as f64;
     }
-    for seen in on_bank() {
-        if let Some(trusted_a) = trusted_a(seen).filter(|most_a| gives_a(seen) > *most_a) {
+    for installed in on_bank() {
+        let gives_a = gives_a(&installed);
+        if let Some(trusted_a) = trusted_a(&installed).filter(|most_a| gives_a > *most_a) {
             cap_a = cap_a.min(trusted_a);
         }
     }
@@ -153,15 +154,11 @@ pub(crate) fn cap_wanted_a(inputs: &Inputs) -> Option<f64> {
     (cap_a < stated_a && cap_a.is_finite()).then_some(cap_a)
 }
 
-/// Each alternator that charges the house bank directly, as the worksheet looks
-/// from it.
-fn on_bank(inputs: &Inputs) -> [Option<Inputs>; 2] {
-    let first = (inputs.way.kind == WayKind::Direct).then_some(*inputs);
-    let second = inputs.as_second();
-    [
-        first,
-        second.filter(|_| inputs.two.role == SecondRole::House),
-    ]
+/// Each alternator that charges the house bank directly.
+fn on_bank(inputs: &Inputs) -> impl Iterator<Item = InstalledAlternator<'_>> {
+    inputs
+        .alternators()
+        .filter(|installed| installed.connection.on_house())
 }
 
 /// The regulator's current cap; endless without one \[A\].
@@ -173,13 +170,13 @@ fn stated_cap_a(inputs: &Inputs) -> f64 {
 }
 
 /// The most an alternator ever gives under its regulator \[A\].
-fn gives_a(seen: &Inputs) -> f64 {
-    most_a(&seen.alt).min(stated_cap_a(seen))
+fn gives_a(installed: &InstalledAlternator) -> f64 {
+    most_a(installed.alternator).min(stated_cap_a(installed.boat))
 }
 
 /// Whether more could flow into the bank than it may take.
 pub(crate) fn may_pass_limit(inputs: &Inputs) -> bool {
-    let direct_a: f64 = on_bank(inputs).iter().flatten().map(gives_a).sum();
+    let direct_a: f64 = on_bank(inputs).map(|installed| gives_a(&installed)).sum();
     let through_a = match inputs.way.kind {
         WayKind::Converter => inputs.way.converter_a,
         WayKind::Direct => 0.0,

@@ -88,7 +88,7 @@ fn changed(now: &Inputs, change: impl Fn(&mut Inputs)) -> Inputs {
 
 /// Whether each alternator is of the voltage of the battery it is led to.
 fn fits(with: &Inputs) -> bool {
-    with.alternator_fits() && with.as_second().is_none_or(|seen| seen.alternator_fits())
+    with.alternators().all(|installed| installed.fits())
 }
 
 /// Through a DC-DC charger of the worksheet's size, or of the largest usual one
@@ -102,7 +102,8 @@ fn through_chargers(now: &Inputs, stated: Stated) -> Vec<Inputs> {
     let listed_a = now.way.converter_a;
     let fits = |charger_a: &f64| {
         let takes_w = now.charger_takes_w(*charger_a);
-        takes_w <= CHARGER_SHARE * now.alternator_rated_w() && *charger_a <= now.charge_limit_a()
+        takes_w <= CHARGER_SHARE * now.first_alternator().rated_w()
+            && *charger_a <= now.charge_limit_a()
     };
     let listed = (stated.charger_a || fits(&listed_a)).then_some(listed_a);
     let smaller_a = CHARGERS_A

@@ -24,7 +24,13 @@ fn cooling_at(inputs: &Inputs, unit: &AlternatorAtSpeed, winding_c: f64) -> f64 
         shaft_rpm: alt.anchor_rpm,
         air_c: alt.anchor_air_c,
     };
-    calibrate_cooling(&alternator_build(inputs), &unit.curve, &losses, &anchor).0
+    calibrate_cooling(
+        &alternator_build(&inputs.first_alternator()),
+        &unit.curve,
+        &losses,
+        &anchor,
+    )
+    .0
 }
 
 /// Worst and best cooling factor an anchor can express.

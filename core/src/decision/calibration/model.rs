@@ -76,7 +76,8 @@ impl Trial {
             volts: Course::of(&rows, Column::Volts, 1.0),
             usual_v: usual_v(inputs),
             begins_warm: first_case_c - around_c > WARM_K,
-            unit: CalibratedAlternator::of(inputs).at_engine_rpm(mean_engine_rpm),
+            unit: CalibratedAlternator::of(&inputs.first_alternator())
+                .at_engine_rpm(mean_engine_rpm),
             rows,
             rpm,
             air,
@@ -103,7 +104,7 @@ impl Trial {
     /// Speed of its shaft \[rpm\] at a time \[s\].
     pub fn shaft_rpm(&self, seconds: f64) -> f64 {
         let engine_rpm = self.rpm.at(seconds).unwrap_or(self.mean_engine_rpm);
-        self.inputs.shaft_rpm(engine_rpm)
+        self.inputs.first_alternator().shaft_rpm(engine_rpm)
     }
 
     fn machine(&self, guess: &Guess, seconds: f64) -> ThermalNetwork {
@@ -118,7 +119,7 @@ impl Trial {
             recirculation: guess.recirculation,
             ducted: self.unit.machine.ducted,
             duct_c: self.unit.machine.duct_c,
-            ..ThermalNetwork::new(&alternator_build(&self.inputs), cooling)
+            ..ThermalNetwork::new(&alternator_build(&self.inputs.first_alternator()), cooling)
                 .with_heat_capacity(guess.capacity)
         }
     }

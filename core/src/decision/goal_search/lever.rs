@@ -80,7 +80,7 @@ pub(super) static LEVERS: [Lever; COUNT] = [
         says: "direct to the bank, with an external regulator",
         open: |goal| goal.straight,
         amounts: |i| {
-            let of_bank = i.alternator_blocks() == i.bank.nominal_v.blocks();
+            let of_bank = i.first_alternator().blocks() == i.bank.nominal_v.blocks();
             some(i.way.kind == WayKind::Converter && of_bank, &[1.0])
         },
         apply: |i, _, _| direct(i),
@@ -158,7 +158,7 @@ fn chargers_a(i: &Inputs) -> Vec<f64> {
         return Vec::new();
     }
     let now_a = i.way.converter_a;
-    let (rated_w, limit_a) = (i.alternator_rated_w(), i.charge_limit_a());
+    let (rated_w, limit_a) = (i.first_alternator().rated_w(), i.charge_limit_a());
     let too_large = i.charger_takes_w(now_a) > 0.5 * rated_w || now_a > limit_a;
     let bears = |amperes: f64| i.charger_takes_w(amperes) <= rated_w && amperes <= limit_a;
     let smaller = [0.25, 0.5, 0.75]

@@ -1,7 +1,9 @@
 //! Quick rules of what does harm, each absolute: they spare the whole report
 //! for most of the combinations. The report has the last word.
 
-use crate::boat::{Alternator, Belt, BeltKind, Inputs, RegulatorKind, WayKind};
+use crate::boat::{
+    Alternator, Belt, BeltKind, Inputs, InstalledAlternator, RegulatorKind, WayKind,
+};
 use crate::decision::arrangements::may_pass_limit;
 use crate::physics::battery::LFP_MOST_V;
 use crate::physics::thermal::Temperatures;
@@ -19,11 +21,11 @@ const MOST_SHARE: f64 = 0.6;
 /// made smaller than its belt bears.
 pub(super) fn stands_to_harm(inputs: &Inputs, smaller_pulley: bool) -> bool {
     let fastest_rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
-    let wrong = |seen: &Inputs| {
-        seen.alt.pulley_ratio * fastest_rpm > seen.alt.max_rpm || !seen.alternator_fits()
+    let wrong = |installed: InstalledAlternator| {
+        let alternator = installed.alternator;
+        alternator.pulley_ratio * fastest_rpm > alternator.max_rpm || !installed.fits()
     };
-    wrong(inputs)
-        || inputs.as_second().is_some_and(|seen| wrong(&seen))
+    inputs.alternators().any(wrong)
         || smaller_pulley && inputs.belt.pulley_mm < least_pulley_mm(&inputs.belt)
 }
 
@@ -42,9 +44,10 @@ fn least_pulley_mm(belt: &Belt) -> f64 {
 /// management system opens.
 pub(super) fn run_harms(inputs: &Inputs, plant: &Plant, trace: &Trace, seconds: f64) -> bool {
     const ROUNDING: f64 = 1e-6;
-    let [first, second] = trace.hottest(seconds);
-    let too_hot = over_k(&inputs.alt, &first) > 0.0
-        || inputs.as_second().is_some() && over_k(&inputs.alt2, &second) > 0.0;
+    let too_hot = inputs
+        .alternators()
+        .zip(trace.hottest(seconds))
+        .any(|(installed, hottest)| over_k(installed.alternator, &hottest) > 0.0);
     let share =
         trace.peak_shaft_w(seconds) / 1000.0 / plant.belt_efficiency / inputs.available_kw();
     let lowest = trace.charge_at(0.0);

@@ -2,7 +2,9 @@
 
 use crate::analysis::Analyses;
 use crate::analysis::{NEAR_K, Part, PartLimit, nearest, part_limits};
-use crate::boat::{Chemistry, Inputs, RegulatorKind, SensorPlace, WayKind, Worksheet};
+use crate::boat::{
+    Chemistry, Connection, Inputs, RegulatorKind, SensorPlace, WayKind, WhichAlternator, Worksheet,
+};
 use crate::findings::heat::{
     HeatFinding, HeatRemedy, PartTooHot, ROOM_C, SET_POINT_ROOM_K, Settled,
 };
@@ -26,7 +28,7 @@ pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
         let own = limits
             .iter()
             .copied()
-            .filter(|one| one.second == limit.second);
+            .filter(|one| one.alternator == limit.alternator);
         let worst = nearest(&own.collect::<Vec<_>>());
         too_hot(inputs, limit, worst == Some(*limit), found);
     }
@@ -39,15 +41,14 @@ pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
 
 /// What to do about the heat of an alternator.
 fn remedy(inputs: &Inputs, limit: &PartLimit) -> HeatRemedy {
-    let second = inputs.as_second().filter(|_| limit.second);
-    let seen = second.unwrap_or(*inputs);
-    match (seen.reg.kind, seen.way.kind) {
-        (RegulatorKind::Internal, WayKind::Converter) if limit.second => {
+    let connection = inputs.alternator(limit.alternator).map(|a| a.connection);
+    match (inputs.reg.kind, connection) {
+        (RegulatorKind::External, _) => HeatRemedy::SetRegulator,
+        (RegulatorKind::Internal, Some(Connection::HouseBank)) => HeatRemedy::FitCurrentLimit,
+        (RegulatorKind::Internal, Some(Connection::ThroughCharger)) => HeatRemedy::SetCharger,
+        (RegulatorKind::Internal, Some(Connection::StartBattery) | None) => {
             HeatRemedy::CoolerAirOrLessLoad
         }
-        (RegulatorKind::External, _) => HeatRemedy::SetRegulator,
-        (RegulatorKind::Internal, WayKind::Converter) => HeatRemedy::SetCharger,
-        (RegulatorKind::Internal, WayKind::Direct) => HeatRemedy::FitCurrentLimit,
     }
 }
 
@@ -56,14 +57,24 @@ fn remedy(inputs: &Inputs, limit: &PartLimit) -> HeatRemedy {
 fn unwatched(inputs: &Inputs, report: &Analyses, limits: &[PartLimit], found: &mut Vec<Finding>) {
     // Beside a DC-DC charger it is the second one that lies on the bank.
     let second = report.machine.second;
-    let (is_second, alternator, hot, hot_a) = match (inputs.way.kind, second) {
-        (WayKind::Converter, Some(second)) => (true, &inputs.alt2, second.hot, second.hot_a),
-        _ => (false, &inputs.alt, report.machine.hot, report.machine.hot_a),
+    let (which, alternator, hot, hot_a) = match (inputs.way.kind, second) {
+        (WayKind::Converter, Some(second)) => (
+            WhichAlternator::Second,
+            &inputs.alt2,
+            second.hot,
+            second.hot_a,
+        ),
+        _ => (
+            WhichAlternator::First,
+            &inputs.alt,
+            report.machine.hot,
+            report.machine.hot_a,
+        ),
     };
     add(
         found,
         HeatFinding::NothingWatchesHeat {
-            second: is_second,
+            alternator: which,
             lithium: inputs.bank.chemistry == Chemistry::Lfp,
             settled: hot.map(|hot| Settled {
                 winding_c: hot.winding_c,
@@ -79,7 +90,7 @@ fn unwatched(inputs: &Inputs, report: &Analyses, limits: &[PartLimit], found: &m
 /// A part that passes its limit in the run, or would in a longer one.
 fn too_hot(inputs: &Inputs, limit: &PartLimit, worst: bool, found: &mut Vec<Finding>) {
     let part = PartTooHot {
-        second: limit.second,
+        alternator: limit.alternator,
         peak_c: limit.peak_c,
         hottest_c: limit.hottest_c(),
         limit_c: limit.limit_c,
@@ -108,7 +119,7 @@ fn near_limit(inputs: &Inputs, limits: &[PartLimit], found: &mut Vec<Finding>) {
     add(
         found,
         HeatFinding::NearLimit {
-            second: limit.second,
+            alternator: limit.alternator,
             part: limit.part,
             hottest_c: limit.hottest_c(),
             limit_c: limit.limit_c,

@@ -91,7 +91,7 @@ fn load_lost(dumps: &LoadDump, opening: &Opening) -> Option<LoadLost> {
     let lost_a: f64 = exposed.iter().map(|(_, dump)| dump.amperes).sum();
     Some(LoadLost {
         both: exposed.len() > 1,
-        second: machine.second,
+        alternator: machine.alternator,
         lost_a: lost_a.min(opening.alternator_a),
         spike: machine.peak_range(dump),
         engine_rpm: dump.engine_rpm,

@@ -18,20 +18,20 @@ pub(super) fn sentence(finding: &BeltFinding, reader: &Reader) -> String {
     let newtons = |value| show(Quantity::new(value, QuantityKind::Force));
     match finding {
         BeltFinding::BeltNotSaid {
-            second,
+            alternator,
             shaft_w,
             alternator_a,
             v_belts,
             ribs,
         } => format!(
             "The {} needs up to {} for {}, more than the one V-belt that most engines have carries: it would slip, heat up and wear. {} Enter which belt it has.",
-            words::alternator(*second),
+            words::alternator(*alternator),
             show(kilowatts_of(*shaft_w)),
             show(amperes(*alternator_a)),
             words::belt_asked(*v_belts, *ribs)
         ),
         BeltFinding::BeltTooSmall {
-            second,
+            alternator,
             belt,
             used_pct,
             shaft_w,
@@ -40,7 +40,7 @@ pub(super) fn sentence(finding: &BeltFinding, reader: &Reader) -> String {
             ribs,
         } => format!(
             "The {}'s belt, {}, has to carry {} of what the belt formula or the rule of thumb allows, with up to {} and {}: it will slip, heat up and wear. {}",
-            words::alternator(*second),
+            words::alternator(*alternator),
             belt.words(),
             show(percent(used_pct.min(MOST_TOLD_PCT))),
             show(kilowatts_of(*shaft_w)),
@@ -48,7 +48,7 @@ pub(super) fn sentence(finding: &BeltFinding, reader: &Reader) -> String {
             words::belt_asked(*v_belts, *ribs)
         ),
         BeltFinding::PulleysOverlap {
-            second,
+            alternator,
             pulley_mm,
             engine_pulley_mm,
             centres_mm,
@@ -56,24 +56,27 @@ pub(super) fn sentence(finding: &BeltFinding, reader: &Reader) -> String {
             "Pulleys of {} do not fit side by side at a centre distance of {}. Measure the {}'s again.",
             reader.both(millimetres(*pulley_mm), millimetres(*engine_pulley_mm)),
             show(millimetres(*centres_mm)),
-            words::alternator(*second)
+            words::alternator(*alternator)
         ),
         BeltFinding::RatioDisagrees {
-            second,
+            alternator,
             pulley_mm,
             engine_pulley_mm,
             made_ratio,
             entered_ratio,
         } => format!(
             "The {}'s pulleys of {} make a ratio of {}, and you entered {}. Speed, current and heat depend on it: measure again and correct the wrong one.",
-            words::alternator(*second),
+            words::alternator(*alternator),
             reader.both(millimetres(*engine_pulley_mm), millimetres(*pulley_mm)),
             show(count(*made_ratio).to(2)),
             show(count(*entered_ratio).to(2))
         ),
-        BeltFinding::BeltWrapSmall { second, wrap_deg } => format!(
+        BeltFinding::BeltWrapSmall {
+            alternator,
+            wrap_deg,
+        } => format!(
             "The {}'s belt lies only {} round the smaller pulley; at least {} for a V-belt and {} for a multi-rib belt is common practice. An idler on the slack side, or a greater centre distance, gives it more grip.",
-            words::alternator(*second),
+            words::alternator(*alternator),
             degrees(wrap_deg.floor()),
             degrees(120.0),
             degrees(140.0)

@@ -15,7 +15,7 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     match finding {
         HeatFinding::NothingWatchesHeat {
-            second,
+            alternator,
             lithium,
             settled,
             limit_c,
@@ -33,7 +33,7 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
             };
             format!(
                 "Nothing limits the temperature of the {}.{takes} {} {does}",
-                words::alternator(*second),
+                words::alternator(*alternator),
                 settles(settled.as_ref(), *limit_c, reader)
             )
         }
@@ -41,14 +41,14 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
         HeatFinding::RectifierTooHot(too_hot) => part_too_hot(Part::Rectifier, too_hot, reader),
         HeatFinding::CaseTooHot(too_hot) => part_too_hot(Part::Case, too_hot, reader),
         HeatFinding::NearLimit {
-            second,
+            alternator,
             part,
             hottest_c,
             limit_c,
             remedy,
         } => format!(
             "The {}'s {} gets to {}; {} is {}. Less than {} is left, which a warmer day or a dusty fan uses up. {}",
-            words::alternator(*second),
+            words::alternator(*alternator),
             words::part(*part),
             show(celsius(*hottest_c)),
             show(celsius(*limit_c)),
@@ -154,7 +154,7 @@ fn part_too_hot(part: Part, too_hot: &PartTooHot, reader: &Reader) -> String {
     };
     format!(
         "The {}'s {} {reaches}; {} is {}.{remedy}",
-        words::alternator(too_hot.second),
+        words::alternator(too_hot.alternator),
         words::part(part),
         show(too_hot.limit_c),
         words::limited_by(part)

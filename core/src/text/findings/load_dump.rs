@@ -12,24 +12,24 @@ pub(super) fn sentence(finding: &LoadDumpFinding, reader: &Reader) -> String {
     let joules = |j| reader.show(Quantity::new(j, QuantityKind::SpikeEnergy));
     match *finding {
         LoadDumpFinding::DisconnectNotSaid {
-            second,
+            alternator,
             spike,
             withstand_v,
         } => format!(
             "Nothing is entered yet on what protects the electronics when the bank disconnects under load: without protection the voltage at the {} jumps to {}, and electronics withstand {}. Answer the questions under “When the bank disconnects”.",
-            words::alternator(second),
+            words::alternator(alternator),
             words::voltage_range(spike, reader),
             whole(withstand_v)
         ),
         LoadDumpFinding::DisconnectUnguarded {
-            second,
+            alternator,
             left,
             withstand_v,
             external_regulator,
         } => format!(
             "If the bank disconnects under load, a voltage spike of {} from the {} reaches electronics that withstand {}. {}",
             words::voltage_range(left, reader),
-            words::alternator(second),
+            words::alternator(alternator),
             whole(withstand_v),
             if external_regulator {
                 "Let the charge-disable signal of the battery management system cut the field first, and fit a surge suppressor or keep a lead battery on the alternator."
@@ -37,9 +37,9 @@ pub(super) fn sentence(finding: &LoadDumpFinding, reader: &Reader) -> String {
                 "A built-in regulator has no field wire to cut: fit a surge suppressor, keep a lead battery on the alternator, or charge through a DC-DC charger."
             }
         ),
-        LoadDumpFinding::WarningAlone { second, spike } => format!(
+        LoadDumpFinding::WarningAlone { alternator, spike } => format!(
             "Only the charge-disable signal stands between the {} and the electronics. A battery management system that opens without it, on a short circuit or a fault of its own, leaves {}: a surge suppressor, or a lead battery on the alternator, is the second defence.",
-            words::alternator(second),
+            words::alternator(alternator),
             words::voltage_range(spike, reader)
         ),
         LoadDumpFinding::SwitchInLead { left } => {

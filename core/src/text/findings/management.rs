@@ -98,7 +98,10 @@ fn load_lost(lost: Option<&LoadLost>, reader: &Reader) -> String {
     let loses = if lost.both {
         "Both alternators then lose their load".to_string()
     } else {
-        format!("The {} then loses its load", words::alternator(lost.second))
+        format!(
+            "The {} then loses its load",
+            words::alternator(lost.alternator)
+        )
     };
     let mut spikes = format!(
         "the voltage jumps to {} at {}",

@@ -9,7 +9,7 @@ pub(super) fn sentence(finding: &SpeedFinding, reader: &Reader) -> String {
     let show = |speed| reader.show(rpm(speed));
     match *finding {
         SpeedFinding::Overspeed {
-            second,
+            alternator,
             engine_rpm,
             shaft_rpm,
             highest_rpm,
@@ -17,7 +17,7 @@ pub(super) fn sentence(finding: &SpeedFinding, reader: &Reader) -> String {
         } => format!(
             "With the engine at {} the {} turns at {}, above the {} it may. Fit a larger alternator pulley, or keep the engine below {}.",
             show(engine_rpm),
-            words::alternator(second),
+            words::alternator(alternator),
             show(shaft_rpm),
             show(highest_rpm),
             show(engine_limit_rpm)

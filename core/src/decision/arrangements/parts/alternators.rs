@@ -1,9 +1,7 @@
 //! Alternators that were not there before with all that belongs to them, and
 //! what changes on those that were.
 
-use crate::boat::{
-    Alternator, Belt, BeltKind, Chemistry, ClampKind, Inputs, RegulatorKind, SecondRole, WayKind,
-};
+use crate::boat::{Alternator, Belt, BeltKind, Chemistry, ClampKind, Inputs, RegulatorKind};
 use crate::decision::arrangements::parts::{List, more, one};
 
 /// An alternator aboard, and what it is connected to.
@@ -35,49 +33,56 @@ impl Aboard<'_> {
     }
 }
 
-/// One or two alternators.
-type Pair<'a> = [Option<Aboard<'a>>; 2];
-
-fn aboard(inputs: &Inputs) -> Pair<'_> {
+fn aboard(inputs: &Inputs) -> Vec<Aboard<'_>> {
     let external = inputs.reg.kind == RegulatorKind::External;
-    let first = Aboard {
-        alternator: &inputs.alt,
-        belt: &inputs.belt,
-        blocks: inputs.alternator_blocks(),
-        on_bank: inputs.way.kind == WayKind::Direct,
-        regulated: external,
-    };
-    let on_bank = inputs.two.role == SecondRole::House;
-    let second = inputs.as_second().map(|seen| Aboard {
-        alternator: &inputs.alt2,
-        belt: &inputs.belt2,
-        blocks: seen.alternator_blocks(),
-        on_bank,
-        regulated: external && on_bank,
+    let alternators = inputs.alternators();
+    let aboard = alternators.map(|installed| Aboard {
+        alternator: installed.alternator,
+        belt: installed.belt,
+        blocks: installed.blocks(),
+        on_bank: installed.connection.on_house(),
+        regulated: external && installed.connection.charges_house(),
     });
-    [Some(first), second]
+    aboard.collect()
 }
 
-/// Which of those that were there each one is; of two ways to match them the
-/// one that leaves more as it is.
-fn matched(before: &Pair, now: &Pair) -> [Option<usize>; 2] {
-    let alike = |one: usize, place: usize| {
-        let pair = now.get(one).zip(before.get(place));
-        match pair {
-            Some((Some(one), Some(there))) if there.same_as(one) => {
-                1 + i32::from(there.same_pulley(one))
-            }
-            _ => 0,
-        }
+/// Which of those that were there each one is; of all ways to match them the
+/// first that leaves most as it is.
+fn matched(before: &[Aboard], now: &[Aboard]) -> Vec<Option<usize>> {
+    let alike = |one: usize, place: usize| match now.get(one).zip(before.get(place)) {
+        Some((one, there)) if there.same_as(one) => 1 + i32::from(there.same_pulley(one)),
+        _ => 0,
     };
-    let straight = alike(0, 0) + alike(1, 1);
-    let crossed = alike(0, 1) + alike(1, 0);
-    let places = if crossed > straight { [1, 0] } else { [0, 1] };
-    let [first, second] = places;
-    [
-        (alike(0, first) > 0).then_some(first),
-        (alike(1, second) > 0).then_some(second),
-    ]
+    let worth = |order: &[usize]| -> i32 {
+        let pairs = order.iter().enumerate();
+        pairs.map(|(one, place)| alike(one, *place)).sum()
+    };
+    let best = orders(before.len().max(now.len()))
+        .into_iter()
+        .reduce(|best, other| {
+            if worth(&other) > worth(&best) {
+                other
+            } else {
+                best
+            }
+        })
+        .unwrap_or_default();
+    let places = best.into_iter().enumerate().take(now.len());
+    places
+        .map(|(one, place)| (alike(one, place) > 0).then_some(place))
+        .collect()
+}
+
+/// Every order of so many places, the one that leaves all where they are first.
+fn orders(places: usize) -> Vec<Vec<usize>> {
+    (0..places).fold(vec![Vec::new()], |orders, _| {
+        let longer = |order: Vec<usize>| {
+            let left = (0..places).filter(|place| !order.contains(place));
+            left.map(|place| [order.as_slice(), &[place]].concat())
+                .collect::<Vec<_>>()
+        };
+        orders.into_iter().flat_map(longer).collect()
+    })
 }
 
 /// Alternators with brackets, belts, charge leads and regulators, other
@@ -87,16 +92,15 @@ pub(super) fn alternators(old: &Inputs, new: &Inputs, list: &mut List) {
     let (before, now) = (aboard(old), aboard(new));
     let same = matched(&before, &now);
     // External regulators whose alternators go are free for others of their voltage.
-    let mut free: Pair = before;
-    for place in same.into_iter().flatten() {
+    let mut free: Vec<Option<Aboard>> = before.iter().copied().map(Some).collect();
+    for place in same.iter().copied().flatten() {
         if let Some(there) = free.get_mut(place) {
             *there = None;
         }
     }
     let (mut leads, mut regulators) = (0, 0);
     for (one_now, place) in now.iter().zip(same) {
-        let Some(one_now) = one_now else { continue };
-        let there = place.and_then(|place| before.get(place).copied().flatten());
+        let there = place.and_then(|place| before.get(place));
         match there {
             Some(there) if there.same_pulley(one_now) => {}
             Some(_) => one(list, "Another pulley", price.pulley),
