@@ -112,8 +112,8 @@ fn accuracy(plant: &Plant) {
     compare("mean amperes", mean_a(&usual), mean_a(&finer));
     compare(
         "charge at the end, %",
-        100.0 * usual.charge_at(last_s),
-        100.0 * finer.charge_at(last_s),
+        100.0 * usual.soc_at(last_s),
+        100.0 * finer.soc_at(last_s),
     );
     let peak = |trace: &Trace| trace.hottest(last_s)[0].winding_c;
     compare("hottest winding, °C", peak(&usual), peak(&finer));

@@ -49,8 +49,8 @@ proptest! {
             trace.sample(end_s * f64::from(k) / 2000.0).moment.flow.bank_a > 0.0
         });
         prop_assume!(fills);
-        prop_assume!(trace.charge_at(end_s) > 0.35);
-        let into_bank_ah = (trace.charge_at(end_s) - 0.3) * plant.bank.capacity_ah
+        prop_assume!(trace.soc_at(end_s) > 0.35);
+        let into_bank_ah = (trace.soc_at(end_s) - 0.3) * plant.bank.capacity_ah
             / plant.bank.charge_efficiency;
         let given_ah = trace.alternator_ah(end_s);
         let house_ah = plant.load_a * end_s / 3600.0;

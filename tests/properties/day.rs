@@ -81,7 +81,7 @@ fn closes(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let kept = plant.bank.charge_efficiency;
     let day = energy(sheet);
     let gained_ah =
-        (daily.run.trace.charge_at(seconds) - daily.run.from) * plant.bank.capacity_ah * times;
+        (daily.run.trace.soc_at(seconds) - daily.run.from) * plant.bank.capacity_ah * times;
     let carried_ah = plant.load_a * seconds / 3600.0 * times;
     let (spare_ah, engine_ah) = (day.sun_stored_ah / kept, gained_ah / kept + carried_ah);
     let came_in_ah = day.sun_direct_ah + spare_ah + engine_ah;
@@ -94,7 +94,7 @@ fn closes(sheet: &Worksheet) -> Result<(), TestCaseError> {
     // The same run, stepped anew from where it begins, ends at its target.
     let until_s = seconds * 1.001 + 1.0;
     let again = charge(&plant, daily.run.from, 1.0, until_s, &Fineness::USUAL);
-    let ends = again.charge_at(seconds);
+    let ends = again.soc_at(seconds);
     prop_assert!(
         (ends - need.to).abs() < 3e-5,
         "ends at {ends}, not {}",

@@ -41,7 +41,7 @@ fn compare(
             (None, None) => {}
             // Reached at the very end of one and just not in the other.
             _ => {
-                let short = charge - usual.charge_at(last_s).max(finer.charge_at(last_s));
+                let short = charge - usual.soc_at(last_s).max(finer.soc_at(last_s));
                 prop_assert!(short.abs() < 1e-3, "{charge} reached in one only");
             }
         }
@@ -51,7 +51,7 @@ fn compare(
     let burnt = finer.hottest(end_s).iter().any(|t| t.winding_c > 300.0);
     if !burnt {
         // An emptied bank ends somewhere below nothing, wherever a step ends.
-        let held = |trace: &Trace| trace.charge_at(end_s).max(0.0);
+        let held = |trace: &Trace| trace.soc_at(end_s).max(0.0);
         same("charge", held(usual), held(finer), 1e-5)?;
         let given = |trace: &Trace| trace.alternator_ah(end_s);
         same("Ah", given(usual), given(finer), 0.02)?;

@@ -7,6 +7,7 @@ use crate::physics::charging::{kept_energy_pct, mean_bank_a};
 use crate::physics::drive::percent;
 use crate::physics::fuel::{marginal_l, run_l};
 use crate::simulation::Limit;
+use crate::simulation::alternators::PerAlternator;
 use crate::simulation::heat_soak::soak;
 use crate::simulation::opening::Opening;
 use crate::simulation::plant::Plant;
@@ -40,10 +41,10 @@ pub struct RunReport {
     pub minutes: f64,
     /// State of charge at its end \[%\].
     pub end_charge_pct: f64,
-    /// Hottest of each.
-    pub peak: PartTemperatures,
-    /// Hottest of each part of the second alternator, if there is one.
-    pub second_peak: Option<PartTemperatures>,
+    /// Each alternator in the run, the first one first; there is always one.
+    pub alternators: Vec<AlternatorRun>,
+    /// Hottest air of the engine space \[°C\].
+    pub peak_air_c: f64,
     /// The hour after the engine stops.
     pub soak: SoakReport,
     /// When the air of the space has covered 95 % of its rise \[min\]; none when
@@ -53,10 +54,6 @@ pub struct RunReport {
     pub peak_shaft_w: f64,
     /// When that is \[min\].
     pub peak_shaft_min: f64,
-    /// Most that the alternator gives and takes.
-    pub peak_load: PeakLoad,
-    /// The same of the second alternator, if there is one.
-    pub second_peak_load: Option<PeakLoad>,
     /// Alternator efficiency half-way \[%\].
     pub mid_efficiency_pct: f64,
     /// Energy their shafts took \[kWh\].
@@ -76,6 +73,17 @@ pub struct RunReport {
     pub limit_shares: Vec<LimitShare>,
     /// The run, moment by moment.
     pub series: Vec<Moment>,
+}
+
+/// One alternator in the run and in the hour after it.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct AlternatorRun {
+    /// Hottest of each of its parts.
+    pub peak: PartTemperatures,
+    /// Hottest of each of its parts in the hour after the engine stops.
+    pub soak_peak: PartTemperatures,
+    /// Most that it gives and takes.
+    pub peak_load: PeakLoad,
 }
 
 /// A stretch of the run with one limit.
@@ -108,7 +116,7 @@ pub struct LimitShare {
 }
 
 /// One moment of the run.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Moment {
     /// \[min\]
     pub minute: f64,
@@ -120,31 +128,34 @@ pub struct Moment {
     pub bank_a: f64,
     /// At the bank \[V\]
     pub bank_v: f64,
-    /// At the alternator \[V\]
-    pub alternator_v: f64,
-    /// \[°C\]
-    pub winding_c: f64,
-    /// \[°C\]
-    pub case_c: f64,
-    /// \[°C\]
-    pub rectifier_c: f64,
-    /// \[°C\]
+    /// Air of the engine space \[°C\]
     pub air_c: f64,
-    /// Winding of the second alternator, if there is one \[°C\]
-    pub second_winding_c: Option<f64>,
-    /// Its case \[°C\]
-    pub second_case_c: Option<f64>,
+    /// Each alternator, the first one first; there is always one.
+    pub alternators: PerAlternator<AlternatorMoment>,
     /// At the alternators' shafts \[W\]
     pub shaft_w: f64,
     /// What holds the current down.
     pub limit: Limit,
 }
 
-/// The hour after the engine stops.
+/// One alternator at a moment of the run.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct AlternatorMoment {
+    /// At its terminals \[V\]
+    pub volts: f64,
+    /// \[°C\]
+    pub winding_c: f64,
+    /// \[°C\]
+    pub case_c: f64,
+    /// \[°C\]
+    pub rectifier_c: f64,
+}
+
+/// The air in the hour after the engine stops.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct SoakReport {
-    /// Hottest of each.
-    pub peak: PartTemperatures,
+    /// Hottest it gets \[°C\].
+    pub air_peak_c: f64,
     /// When the air is hottest \[min\] after stopping.
     pub air_peak_min: f64,
 }
@@ -178,7 +189,7 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
     let shaft_kwh = trace.shaft_kwh(end_s);
     let marginal_fuel_l = marginal_l(plant.marginal_l_kwh(), shaft_kwh);
     let given_w = mid.moment.given_w();
-    let [peak, second_peak] = trace.hottest(end_s);
+    let hottest = trace.hottest(end_s);
     let peaks = trace.peaks(end_s);
     let soak = soak(plant, trace, end_s);
     RunReport {
@@ -189,7 +200,7 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
         mean_bank_a: if hours > 0.0 {
             mean_bank_a(
                 plant.bank.capacity_ah,
-                trace.charge_at(end_s),
+                trace.soc_at(end_s),
                 from,
                 plant.bank.charge_efficiency,
                 end_s / 60.0,
@@ -203,18 +214,25 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
         minutes_to_90: minutes(0.9),
         minutes_to_100: minutes(1.0),
         minutes: end_s / 60.0,
-        end_charge_pct: 100.0 * trace.charge_at(end_s).max(0.0),
-        peak: peak.into(),
-        second_peak: plant.second.map(|_| second_peak.into()),
+        end_charge_pct: 100.0 * trace.soc_at(end_s).max(0.0),
+        peak_air_c: hottest.first().map_or(plant.start_c, |t| t.air_c),
+        alternators: hottest
+            .iter()
+            .zip(&soak.hottest)
+            .zip(&peaks.loads)
+            .map(|((peak, soak_peak), peak_load)| AlternatorRun {
+                peak: (*peak).into(),
+                soak_peak: (*soak_peak).into(),
+                peak_load: *peak_load,
+            })
+            .collect(),
         soak: SoakReport {
-            peak: soak.hottest[0].into(),
+            air_peak_c: soak.air_peak.air_c,
             air_peak_min: soak.air_peak_s / 60.0,
         },
         air_settles_min: air_settles_min(&series),
         peak_shaft_w: peaks.shaft_w,
         peak_shaft_min: peaks.shaft_s / 60.0,
-        peak_load: peaks.main,
-        second_peak_load: peaks.second,
         mid_efficiency_pct: if given_w > 0.0 {
             percent(given_w, mid.moment.shaft_w())
         } else {
@@ -244,22 +262,27 @@ fn series_minutes(end_min: f64) -> Vec<f64> {
 }
 
 fn moment(plant: &Plant, sample: Sample) -> Moment {
-    let (t, m) = (sample.temperatures, sample.moment);
-    let flow = &m.flow;
+    let flow = &sample.moment.flow;
+    let each = flow.outputs.iter().zip(&sample.thermal);
     Moment {
         minute: sample.seconds / 60.0,
-        charge_pct: 100.0 * sample.charge,
+        charge_pct: 100.0 * sample.soc,
         alternator_a: plant.charging_a(flow),
         bank_a: flow.bank_a,
         bank_v: flow.bank_v,
-        alternator_v: flow.main.volts,
-        winding_c: t.winding_c,
-        case_c: t.body_c,
-        rectifier_c: t.rectifier_c,
-        air_c: t.air_c,
-        second_winding_c: sample.second.map(|second| second.winding_c),
-        second_case_c: sample.second.map(|second| second.body_c),
-        shaft_w: m.shaft_w(),
+        air_c: sample
+            .thermal
+            .first()
+            .map_or(plant.start_c, |one| one.t.air_c),
+        alternators: each
+            .map(|(output, thermal)| AlternatorMoment {
+                volts: output.volts,
+                winding_c: thermal.t.winding_c,
+                case_c: thermal.t.body_c,
+                rectifier_c: thermal.t.rectifier_c,
+            })
+            .collect(),
+        shaft_w: sample.moment.shaft_w(),
         limit: flow.limit,
     }
 }

@@ -84,6 +84,6 @@ pub(super) fn lead_report(sheet: &Worksheet, alternators: &Alternators) -> Optio
         minutes_to_target: reached_s.map(|seconds| seconds / 60.0),
         mid_bank_a: mid.moment.flow.bank_a,
         mid_bank_v: mid.moment.flow.bank_v,
-        mid_charge_pct: 100.0 * mid.charge,
+        mid_charge_pct: 100.0 * mid.soc,
     })
 }

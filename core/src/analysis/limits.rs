@@ -3,9 +3,9 @@
 
 use serde::Serialize;
 
-use crate::analysis::Analyses;
 use crate::analysis::temperatures::PartTemperatures;
-use crate::boat::{Alternator, Inputs, WhichAlternator};
+use crate::analysis::{AlternatorReport, AlternatorRun, Analyses};
+use crate::boat::{Alternator, Inputs, InstalledAlternator, WhichAlternator};
 use crate::physics::thermal::Temperatures;
 use crate::simulation::run::Trace;
 
@@ -90,24 +90,20 @@ impl PartLimit {
 
 /// Every part of every alternator of a boat.
 pub fn part_limits(inputs: &Inputs, report: &Analyses) -> Vec<PartLimit> {
-    let run = &report.run;
-    let second_hot = report.machine.second.and_then(|second| second.hot);
-    let peaks = [
-        (Some(&run.peak), report.machine.hot),
-        (run.second_peak.as_ref(), second_hot),
-    ];
-    let mut found = Vec::new();
-    for (installed, (peak, hot)) in inputs.alternators().zip(peaks) {
-        let Some(peak) = peak else { continue };
-        found.extend(Part::ALL.map(|part| PartLimit {
+    let each = report.alternators.iter().zip(&report.run.alternators);
+    let limits = |(installed, (alternator, run)): (
+        InstalledAlternator,
+        (&AlternatorReport, &AlternatorRun),
+    )| {
+        Part::ALL.map(|part| PartLimit {
             alternator: installed.which,
             part,
-            peak_c: part.of(peak),
-            settled_c: hot.as_ref().map(|hot| part.of(hot)),
+            peak_c: part.of(&run.peak),
+            settled_c: alternator.hot.as_ref().map(|hot| part.of(hot)),
             limit_c: part.limit_c(installed.alternator),
-        }));
-    }
-    found
+        })
+    };
+    inputs.alternators().zip(each).flat_map(limits).collect()
 }
 
 /// The part that comes nearest to its limit, or passes it most.
@@ -124,8 +120,8 @@ pub(crate) fn first_passed(
 ) -> Option<(PartLimit, f64)> {
     let mut first: Option<(PartLimit, f64)> = None;
     for limit in limits.iter().filter(|limit| limit.passed()) {
-        let machine = limit.alternator.index();
-        let at_s = trace.passes(until_s, machine, limit.part.node(), limit.limit_c);
+        let alternator = limit.alternator.index();
+        let at_s = trace.passes(until_s, alternator, limit.part.node(), limit.limit_c);
         if let Some(at_s) = at_s
             && first.is_none_or(|(_, earlier_s)| at_s < earlier_s)
         {

@@ -28,6 +28,7 @@ use crate::boat::{Worksheet, house_load_a};
 use crate::simulation::alternators::Alternators;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
+use crate::simulation::steady_state::{Settled, settled};
 
 use belt::BeltReport;
 use cable::Cables;
@@ -36,14 +37,16 @@ use engine_day::DayNeed;
 use load_dump::LoadDump;
 
 pub(crate) use charging_run::bank_volts;
-pub use charging_run::{LimitShare, Moment, RunReport, SoakReport, StretchReport};
+pub use charging_run::{
+    AlternatorMoment, AlternatorRun, LimitShare, Moment, RunReport, SoakReport, StretchReport,
+};
 pub use daily_run::DayReport;
 pub use engine_load::EngineReport;
 pub use lead_comparison::LeadReport;
 pub(crate) use lead_comparison::flooded;
 pub(crate) use limits::first_passed;
 pub use limits::{NEAR_K, Part, PartLimit, nearest, part_limits};
-pub use output::{MachineReport, SecondReport, SpeedPoint};
+pub use output::{AlternatorReport, OutputReport, SpeedPoint};
 pub use shore_power::ShoreReport;
 pub use temperatures::PartTemperatures;
 pub use year::year;
@@ -53,8 +56,10 @@ pub use year::year;
 pub struct Analyses {
     /// The day's energy.
     pub energy: Energy,
-    /// The alternator, cold and hot.
-    pub machine: MachineReport,
+    /// What the alternators give together, cold and hot.
+    pub output: OutputReport,
+    /// Each alternator, the first one first; there is always one.
+    pub alternators: Vec<AlternatorReport>,
     /// The charging run.
     pub run: RunReport,
     /// The daily engine time.
@@ -74,10 +79,13 @@ pub struct Analyses {
     pub load_dump: LoadDump,
     /// The alternators it was worked out with.
     #[serde(skip)]
-    pub alternators: Alternators,
+    pub calibrated: Alternators,
     /// The boat as prepared numbers.
     #[serde(skip)]
     pub plant: Plant,
+    /// Where everything settles, the bank half-way through the run.
+    #[serde(skip)]
+    pub hot: Settled,
     /// The charging run, step by step. It goes on beyond its target.
     #[serde(skip)]
     pub trace: Trace,
@@ -110,10 +118,13 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
     let last_s = inputs.run.longest_h * 3600.0;
     let trace = charge(&plant, from, 1.0, last_s, &Fineness::USUAL);
     let run = charging_run::run_report(&plant, &trace, from, to);
+    let half_way = 0.5 * (from + to);
+    let hot = settled(&plant, half_way);
     let peaks = peak_loads::peak_loads(sheet, &alternators, &run);
     Analyses {
         day: daily_run::day_report(&plant, &DayNeed::of(inputs, &energy)),
-        machine: output::machine_report(sheet, &alternators, &plant, 0.5 * (from + to)),
+        output: output::output_report(inputs, &alternators, &plant, half_way, &hot),
+        alternators: output::alternator_reports(inputs, &plant, &hot),
         engine: engine_load::engine_report(inputs, &plant, &run),
         lead: None,
         shore: shore_power::shore_report(inputs, &energy),
@@ -122,8 +133,9 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         load_dump: load_dump::load_dump(&peaks),
         energy,
         run,
-        alternators,
+        calibrated: alternators,
         plant,
+        hot,
         trace,
     }
 }
@@ -153,7 +165,7 @@ mod tests {
     /// All that hangs on the alternators, as text.
     fn told(report: &Analyses) -> [String; 8] {
         [
-            format!("{:?}", report.machine),
+            format!("{:?} {:?}", report.output, report.alternators),
             format!("{:?}", report.run),
             format!("{:?}", report.day),
             format!("{:?}", report.engine),

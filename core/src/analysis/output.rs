@@ -1,9 +1,9 @@
-//! The alternator, cold and hot.
+//! What the alternators give, cold and hot: together, and each of them.
 
 use serde::Serialize;
 
 use crate::analysis::temperatures::PartTemperatures;
-use crate::boat::{Inputs, Key, Worksheet};
+use crate::boat::{Inputs, Key, WhichAlternator};
 use crate::numerics::bracketed_root;
 use crate::physics::full_field::COLD_ROTOR_C;
 use crate::simulation::Limit;
@@ -12,32 +12,15 @@ use crate::simulation::alternators::Alternators;
 use crate::simulation::plant::Plant;
 use crate::simulation::steady_state::{Settled, settled};
 
-/// The alternator, cold and hot.
+/// What all that charge the house bank give together, cold and hot.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct MachineReport {
-    /// Its own speed while charging \[rpm\].
-    pub shaft_rpm: f64,
-    /// Its own speed with the engine at its highest \[rpm\].
-    pub top_shaft_rpm: f64,
-    /// Full-field output at this speed of all that charge the house bank, their
-    /// rotors cold \[A\].
+pub struct OutputReport {
+    /// Full-field output at this speed, their rotors cold \[A\].
     pub full_cold_a: f64,
     /// What they hold on and on, everything settled, the bank half-way \[A\].
     pub hot_a: f64,
     /// What holds it there.
     pub hot_limit: Limit,
-    /// Temperatures then; none when it never settles.
-    pub hot: Option<PartTemperatures>,
-    /// The second alternator, if there is one.
-    pub second: Option<SecondReport>,
-    /// Output at endless speed of the fitted curve \[A\].
-    pub infinite_a: f64,
-    /// Speed the fitted curve begins at \[rpm\].
-    pub zero_rpm: f64,
-    /// Resistance of one phase as if in star, at 20 °C \[Ω\].
-    pub phase_20c_ohm: f64,
-    /// Factor that fits the cooling to its anchor.
-    pub cooling_factor: f64,
     /// Air through the engine space \[m³/h\].
     pub space_air_m3h: f64,
     /// Blower, as printed on it, that would hold `space_wanted_a` \[m³/h\];
@@ -45,6 +28,31 @@ pub struct MachineReport {
     pub blower_for_wanted_m3h: Option<f64>,
     /// Output against engine speed, hot and settled, and cold.
     pub by_engine_rpm: Vec<SpeedPoint>,
+}
+
+/// One alternator, cold and hot.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct AlternatorReport {
+    /// Which one.
+    pub alternator: WhichAlternator,
+    /// Its own speed while charging \[rpm\].
+    pub shaft_rpm: f64,
+    /// Its own speed with the engine at its highest \[rpm\].
+    pub top_shaft_rpm: f64,
+    /// Full-field output at the charging speed with a cold rotor \[A\].
+    pub full_cold_a: f64,
+    /// What it gives on and on, everything settled, the bank half-way \[A\].
+    pub hot_a: f64,
+    /// Temperatures then; none when the alternators never settle.
+    pub hot: Option<PartTemperatures>,
+    /// Output at endless speed of the fitted curve \[A\].
+    pub infinite_a: f64,
+    /// Speed the fitted curve begins at \[rpm\].
+    pub zero_rpm: f64,
+    /// Resistance of one phase as if in star, at 20 °C \[Ω\].
+    pub phase_20c_ohm: f64,
+    /// Factor that fits the cooling to the temperature it was seen at.
+    pub cooling_factor: f64,
 }
 
 /// Output at an engine speed.
@@ -59,51 +67,40 @@ pub struct SpeedPoint {
     pub hot_a: f64,
 }
 
-/// A second alternator.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct SecondReport {
-    /// Its own speed while charging \[rpm\].
-    pub shaft_rpm: f64,
-    /// Full-field output at this speed with a cold rotor \[A\].
-    pub full_cold_a: f64,
-    /// What it gives on and on \[A\].
-    pub hot_a: f64,
-    /// Temperatures then; none when it never settles.
-    pub hot: Option<PartTemperatures>,
-}
-
 /// Full-field output of all that charge the house bank, their rotors cold \[A\].
 fn full_cold_a(plant: &Plant) -> f64 {
-    let second = plant.second.filter(|second| second.feeds_house);
-    cold_a(&plant.main) + second.map_or(0.0, |second| cold_a(&second.unit))
+    plant
+        .charging()
+        .map(|(_, alternator)| cold_a(alternator))
+        .sum()
 }
 
-fn cold_a(unit: &AlternatorAtSpeed) -> f64 {
-    unit.curve.cold_full_field_a(unit.shaft_rpm)
+fn cold_a(alternator: &AlternatorAtSpeed) -> f64 {
+    alternator.curve.cold_full_field_a(alternator.shaft_rpm)
 }
 
-/// The same at the voltages they work at when settled \[A\].
+/// Full-field output of all that charge the house bank, their rotors cold, at the
+/// voltages they work at when settled \[A\].
 fn cold_there_a(plant: &Plant, hot: &Settled) -> f64 {
-    let cold_a = |alternator: &AlternatorAtSpeed, volts: f64| {
+    let cold_a = |(at, alternator): (usize, &AlternatorAtSpeed)| {
+        let volts = hot.flow.outputs[at].volts;
         alternator
             .curve
             .full_field_a(alternator.shaft_rpm, volts, COLD_ROTOR_C)
     };
-    let second = plant.second.filter(|second| second.feeds_house);
-    cold_a(&plant.main, hot.flow.main.volts)
-        + second.map_or(0.0, |second| cold_a(&second.unit, hot.flow.second.volts))
+    plant.charging().map(cold_a).sum()
 }
 
 fn charging_a(plant: &Plant, settled: &Settled) -> f64 {
     plant.charging_a(&settled.flow)
 }
 
-/// The smallest blower, as printed on it, that lets the machine hold a current.
+/// The smallest blower, as printed on it, that lets the alternators hold a current.
 fn blower_for(
     inputs: &Inputs,
     alternators: &Alternators,
     load_a: f64,
-    charge: f64,
+    soc: f64,
     wanted_a: f64,
 ) -> Option<f64> {
     let most_m3h = most_blower_m3h()?;
@@ -111,7 +108,7 @@ fn blower_for(
         let mut with = *inputs;
         with.space.blower_m3h = blower_m3h;
         let plant = alternators.plant(&with, load_a);
-        wanted_a - charging_a(&plant, &settled(&plant, charge))
+        wanted_a - charging_a(&plant, &settled(&plant, soc))
     };
     (short_a(most_m3h) <= 0.0).then(|| bracketed_root(short_a, 0.0, most_m3h, 1e-6))
 }
@@ -124,14 +121,15 @@ fn most_blower_m3h() -> Option<f64> {
         .map(|(_, most)| most)
 }
 
-pub(super) fn machine_report(
-    sheet: &Worksheet,
+/// What all give together, with the bank held at a state of charge, 0 to 1, and
+/// `hot` where they settle there.
+pub(super) fn output_report(
+    inputs: &Inputs,
     alternators: &Alternators,
     plant: &Plant,
-    charge: f64,
-) -> MachineReport {
-    let inputs = &sheet.inputs;
-    let hot = settled(plant, charge);
+    soc: f64,
+    hot: &Settled,
+) -> OutputReport {
     // From a low idle to the engine's highest, closer where the curve bends.
     const STEPS: u32 = 12;
     let (low, high) = (600.0_f64.min(inputs.eng.rpm), inputs.eng.top_rpm);
@@ -141,7 +139,7 @@ pub(super) fn machine_report(
             // Round figures, for the table.
             let engine_rpm = ((low + (high - low).max(0.0) * share) / 10.0).round() * 10.0;
             let there = alternators.plant_at(inputs, plant.load_a, engine_rpm);
-            let hot = settled(&there, charge);
+            let hot = settled(&there, soc);
             SpeedPoint {
                 engine_rpm,
                 cold_a: cold_there_a(&there, &hot),
@@ -149,28 +147,41 @@ pub(super) fn machine_report(
             }
         })
         .collect();
-    MachineReport {
-        shaft_rpm: plant.main.shaft_rpm,
-        top_shaft_rpm: inputs.first_alternator().shaft_rpm(inputs.eng.top_rpm),
+    OutputReport {
         full_cold_a: full_cold_a(plant),
-        hot_a: charging_a(plant, &hot),
+        hot_a: charging_a(plant, hot),
         hot_limit: hot.flow.limit,
-        hot: hot.stable.then(|| hot.temperatures.into()),
-        second: plant.second.map(|second| SecondReport {
-            shaft_rpm: second.unit.shaft_rpm,
-            full_cold_a: cold_a(&second.unit),
-            hot_a: hot.flow.second.amperes,
-            hot: hot.stable.then(|| hot.second.into()),
-        }),
-        infinite_a: plant.main.curve.infinite_a,
-        zero_rpm: plant.main.curve.zero_rpm,
-        phase_20c_ohm: plant.main.losses.phase_20c_ohm,
-        cooling_factor: plant.main.cooling,
         space_air_m3h: plant.space.flow_m3h,
         blower_for_wanted_m3h: inputs
             .space
             .wanted_a
-            .and_then(|wanted_a| blower_for(inputs, alternators, plant.load_a, charge, wanted_a)),
+            .and_then(|wanted_a| blower_for(inputs, alternators, plant.load_a, soc, wanted_a)),
         by_engine_rpm,
     }
+}
+
+/// Each alternator, and what it does where they settle.
+pub(super) fn alternator_reports(
+    inputs: &Inputs,
+    plant: &Plant,
+    hot: &Settled,
+) -> Vec<AlternatorReport> {
+    let settled = hot.flow.outputs.iter().zip(&hot.temperatures);
+    inputs
+        .alternators()
+        .zip(&plant.alternators)
+        .zip(settled)
+        .map(|((installed, here), (output, t))| AlternatorReport {
+            alternator: installed.which,
+            shaft_rpm: here.shaft_rpm,
+            top_shaft_rpm: installed.shaft_rpm(inputs.eng.top_rpm),
+            full_cold_a: cold_a(here),
+            hot_a: output.amperes,
+            hot: hot.stable.then(|| (*t).into()),
+            infinite_a: here.curve.infinite_a,
+            zero_rpm: here.curve.zero_rpm,
+            phase_20c_ohm: here.losses.phase_20c_ohm,
+            cooling_factor: here.cooling,
+        })
+        .collect()
 }

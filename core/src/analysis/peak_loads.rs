@@ -1,18 +1,17 @@
 //! The most each alternator gives and takes: in the charging run, and cold with
 //! the bank low and the engine at its highest. Belts and what happens when the
-//! battery goes are reckoned for these.
+//! battery goes are calculated for these.
 
 use crate::analysis::RunReport;
 use crate::boat::house_load_a;
-use crate::boat::{InstalledAlternator, SecondRole, WayKind, WhichAlternator, Worksheet};
-use crate::physics::losses::Losses;
+use crate::boat::{InstalledAlternator, WhichAlternator, Worksheet};
 use crate::simulation::alternator::CalibratedAlternator;
 use crate::simulation::alternators::Alternators;
-use crate::simulation::moment::{Moment, Output, ThermalState};
+use crate::simulation::moment::Moment;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::PeakLoad;
 
-/// One machine at one engine speed.
+/// One alternator at one engine speed.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct LoadAtSpeed {
     pub(crate) engine_rpm: f64,
@@ -24,7 +23,7 @@ pub(crate) struct LoadAtSpeed {
     pub(crate) flux: f64,
 }
 
-/// One machine at both speeds, and when its bank goes.
+/// One alternator at both speeds, and when its bank goes.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct AlternatorPeaks<'a> {
     /// Which one it is, and all that belongs to it.
@@ -68,66 +67,44 @@ pub(crate) fn peak_loads<'a>(
     let (rpm, top_rpm) = (inputs.eng.rpm, inputs.eng.top_rpm);
     let fast = alternators.plant_at(inputs, house_load_a(sheet), top_rpm);
     let top = cold(&fast, inputs.run.from_pct / 100.0);
-    let (peak, second_peak) = (&run.peak_load, &run.second_peak_load);
-    let on_bank = [
-        (inputs.way.kind == WayKind::Direct).then_some(peak.amperes),
-        second_peak
-            .filter(|_| inputs.two.role == SecondRole::House)
-            .map(|peak| peak.amperes),
-    ];
-    let together_a: f64 = on_bank.iter().flatten().sum();
+    let peaks = inputs.alternators().zip(&run.alternators);
+    let on_bank = peaks.clone().filter(|(one, _)| one.connection.on_house());
+    let together_a: f64 = on_bank.map(|(_, run)| run.peak_load.amperes).sum();
     // What flows when the management system opens, shared as at the peak.
-    let opening = |at: usize, alternator: &CalibratedAlternator, peak: &PeakLoad| {
-        let opening = run.opening?;
-        let own_a = (*on_bank.get(at)?)?;
-        let amperes = opening.alternator_a * own_a / together_a.max(1e-9);
-        let load = PeakLoad {
+    let opening = |installed: &InstalledAlternator, peak: &PeakLoad| {
+        let opening = run.opening.filter(|_| installed.connection.on_house())?;
+        let amperes = opening.alternator_a * peak.amperes / together_a.max(1e-9);
+        Some(PeakLoad {
             amperes,
             volts: opening.volts,
-            shaft_w: peak.shaft_w * amperes / own_a.max(1e-9),
-        };
-        Some(load_at_speed(alternator, rpm, &load))
+            shaft_w: peak.shaft_w * amperes / peak.amperes.max(1e-9),
+        })
     };
-    let mut machines = vec![AlternatorPeaks {
-        installed: inputs.first_alternator(),
-        zero_rpm: alternators.main.curve.zero_rpm,
-        charging: load_at_speed(&alternators.main, rpm, peak),
-        top: load_at_speed(
-            &alternators.main,
-            top_rpm,
-            &load(&top.flow.main, &top.losses),
-        ),
-        opening: opening(0, &alternators.main, peak),
-    }];
-    if let (Some(installed), Some(second), Some(peak)) = (
-        inputs.alternator(WhichAlternator::Second),
-        &alternators.second,
-        second_peak,
-    ) {
-        machines.push(AlternatorPeaks {
-            installed,
-            zero_rpm: second.curve.zero_rpm,
-            charging: load_at_speed(second, rpm, peak),
-            top: load_at_speed(second, top_rpm, &load(&top.flow.second, &top.second_losses)),
-            opening: opening(1, second, peak),
-        });
-    }
-    machines
+    peaks
+        .zip(&alternators.list)
+        .zip(top.alternators())
+        .map(|(((installed, run), alternator), (output, losses))| {
+            let peak = &run.peak_load;
+            let at_top = PeakLoad {
+                amperes: output.amperes,
+                volts: output.volts,
+                shaft_w: output.power_w() + losses.total_w(),
+            };
+            AlternatorPeaks {
+                installed,
+                zero_rpm: alternator.curve.zero_rpm,
+                charging: load_at_speed(alternator, rpm, peak),
+                top: load_at_speed(alternator, top_rpm, &at_top),
+                opening: opening(&installed, peak)
+                    .map(|load| load_at_speed(alternator, rpm, &load)),
+            }
+        })
+        .collect()
 }
 
 /// Everything cold and the field let up.
-fn cold(plant: &Plant, charge: f64) -> Moment {
-    let resting = ThermalState::resting(plant.start_c);
-    plant.moment(LATE_S, charge, &resting, &resting)
-}
-
-/// What an alternator gives and takes at one moment.
-fn load(output: &Output, losses: &Losses) -> PeakLoad {
-    PeakLoad {
-        amperes: output.amperes,
-        volts: output.volts,
-        shaft_w: output.amperes * output.volts + losses.total_w(),
-    }
+fn cold(plant: &Plant, soc: f64) -> Moment {
+    plant.moment(LATE_S, soc, &plant.resting())
 }
 
 fn load_at_speed(
@@ -135,15 +112,15 @@ fn load_at_speed(
     engine_rpm: f64,
     load: &PeakLoad,
 ) -> LoadAtSpeed {
-    let unit = alternator.at_engine_rpm(engine_rpm);
+    let here = alternator.at_engine_rpm(engine_rpm);
     // Nothing is never minus nought.
     let amperes = load.amperes.max(0.0) + 0.0;
     LoadAtSpeed {
         engine_rpm,
-        shaft_rpm: unit.shaft_rpm,
+        shaft_rpm: here.shaft_rpm,
         amperes,
         volts: load.volts,
         shaft_w: load.shaft_w,
-        flux: unit.curve_here.flux_square(amperes, load.volts).sqrt(),
+        flux: here.curve_here.flux_square(amperes, load.volts).sqrt(),
     }
 }

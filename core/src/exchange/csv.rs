@@ -86,19 +86,22 @@ pub fn run_csv(report: &Report) -> String {
         "Minute (min)|State of charge (%)|Alternator current (A)|Into the bank (A)|At the bank (V)|Alternator volts (V)|Winding (°C)|Case (°C)|Rectifier (°C)|Air (°C)|Second machine's winding (°C)|Second machine's case (°C)|Power at the shafts (W)|Held by",
     );
     for moment in &report.analyses.run.series {
+        let of = |alternator: usize, figure: fn(&crate::analysis::AlternatorMoment) -> f64| {
+            or_none(moment.alternators.get(alternator).map(figure))
+        };
         table.numbers(&[
             moment.minute,
             moment.charge_pct,
             moment.alternator_a,
             moment.bank_a,
             moment.bank_v,
-            moment.alternator_v,
-            moment.winding_c,
-            moment.case_c,
-            moment.rectifier_c,
+            of(0, |first| first.volts),
+            of(0, |first| first.winding_c),
+            of(0, |first| first.case_c),
+            of(0, |first| first.rectifier_c),
             moment.air_c,
-            or_none(moment.second_winding_c),
-            or_none(moment.second_case_c),
+            of(1, |second| second.winding_c),
+            of(1, |second| second.case_c),
             moment.shaft_w,
         ]);
         table.word(moment.limit.words());
@@ -110,7 +113,7 @@ pub fn run_csv(report: &Report) -> String {
 /// Output against engine speed.
 pub fn output_csv(report: &Report) -> String {
     let mut table = Table::new("Engine (rpm)|Full field, cold (A)|Hot, on and on (A)");
-    for point in &report.analyses.machine.by_engine_rpm {
+    for point in &report.analyses.output.by_engine_rpm {
         table.line(&[point.engine_rpm, point.cold_a, point.hot_a]);
     }
     table.0

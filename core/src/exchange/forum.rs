@@ -129,15 +129,15 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             answer.hot_amps,
             ranged(certainty.map(|all| &all.hot_a)),
             sheet.inputs.eng.rpm,
-            report.analyses.machine.full_cold_a,
+            report.analyses.output.full_cold_a,
             answer.limit
         ),
         format!(
             "Charging from {} to {} %: {minutes}; winding up to {:.0} °C, case up to {:.0} °C",
             run.from_pct,
             run.to_pct,
-            report.analyses.run.peak.winding_c,
-            report.analyses.run.peak.case_c
+            report.analyses.run.alternators[0].peak.winding_c,
+            report.analyses.run.alternators[0].peak.case_c
         ),
     ]
 }

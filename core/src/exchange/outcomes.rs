@@ -24,7 +24,7 @@ pub fn outcomes(from: &Report, to: &Report) -> Vec<Difference> {
 fn told(report: &Report) -> [(&'static str, String); 8] {
     let reader = &Reader::METRIC;
     let answer = answer(report, reader);
-    let peak = &report.analyses.run.peak;
+    let peak = &report.analyses.run.alternators[0].peak;
     let whole = |number: f64, unit: &str| format!("{number:.0} {unit}");
     [
         ("Does the alternator survive", answer.verdict),
@@ -42,7 +42,7 @@ fn told(report: &Report) -> [(&'static str, String); 8] {
         ("Alternator, hot", answer.hot_amps),
         (
             "Alternator, cold",
-            whole(report.analyses.machine.full_cold_a, "A"),
+            whole(report.analyses.output.full_cold_a, "A"),
         ),
         ("Limited by", answer.limit.to_string()),
         ("Winding up to", whole(peak.winding_c, "°C")),

@@ -3,14 +3,14 @@
 
 use crate::analysis::flooded;
 use crate::analysis::solar_day::{SolarDay, solar_day};
-use crate::boat::{Inputs, Worksheet};
+use crate::boat::{Inputs, InstalledAlternator, Worksheet};
 use crate::decision::arrangements::Outcome;
 use crate::physics::battery::Bank;
 use crate::report::Report;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::Trace;
-use crate::simulation::steady_state::{Settled, settled};
+use crate::simulation::steady_state::Settled;
 
 /// A boat that is explained.
 pub(super) struct Boat<'a> {
@@ -18,7 +18,7 @@ pub(super) struct Boat<'a> {
     pub(super) report: &'a Report,
     pub(super) plant: &'a Plant,
     pub(super) trace: &'a Trace,
-    pub(super) hot: Settled,
+    pub(super) hot: &'a Settled,
     /// The minute of the run that somebody looks at.
     pub(super) minute: f64,
     /// What comes of it as an arrangement, where it is looked at as one.
@@ -35,14 +35,12 @@ pub(super) struct Costs<'a> {
 impl<'a> Boat<'a> {
     /// A worksheet, its report and a minute of its run.
     pub(super) fn new(sheet: &'a Worksheet, report: &'a Report, minute: f64) -> Boat<'a> {
-        let run = &sheet.inputs.run;
         let (plant, trace) = (&report.analyses.plant, &report.analyses.trace);
-        let from = run.from_pct / 100.0;
         Boat {
             sheet,
             report,
             trace,
-            hot: settled(plant, 0.5 * (from + run.to_pct / 100.0)),
+            hot: &report.analyses.hot,
             plant,
             minute: minute.clamp(0.0, report.analyses.run.minutes),
             costs: None,
@@ -60,17 +58,32 @@ impl<'a> Boat<'a> {
         &self.sheet.inputs
     }
 
-    /// One of its alternators, 0 the first and 1 the second, where there is one.
-    pub(super) fn unit(&self, alternator: usize) -> &AlternatorAtSpeed {
-        match &self.plant.second {
-            Some(second) if alternator == 1 => &second.unit,
-            _ => &self.plant.main,
-        }
+    /// The alternator that every boat has.
+    pub(super) fn first(&self) -> &AlternatorAtSpeed {
+        &self.plant.alternators[0]
     }
 
-    /// Whether a second alternator charges the house bank.
-    pub(super) fn two_charge(&self) -> bool {
-        self.plant.second.is_some_and(|second| second.feeds_house)
+    /// Every other one.
+    pub(super) fn others(
+        &self,
+    ) -> impl Iterator<Item = (InstalledAlternator<'_>, &AlternatorAtSpeed)> {
+        self.inputs()
+            .alternators()
+            .zip(&self.plant.alternators)
+            .skip(1)
+    }
+
+    /// Every other one that charges the house bank.
+    pub(super) fn others_on_house(
+        &self,
+    ) -> impl Iterator<Item = (InstalledAlternator<'_>, &AlternatorAtSpeed)> {
+        self.others()
+            .filter(|(installed, _)| installed.connection.on_house())
+    }
+
+    /// Whether several alternators charge the house bank.
+    pub(super) fn several_charge(&self) -> bool {
+        self.others_on_house().next().is_some()
     }
 
     /// Flooded lead of the same ampere-hours.

@@ -1,12 +1,15 @@
 //! Everything aboard at the moment that a figure is of.
 
 use crate::analysis::PartTemperatures;
+use crate::boat::WhichAlternator;
 use crate::explain::boat::Boat;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::{Temperatures, ThermalNetwork};
+use crate::simulation::alternator::AlternatorAtSpeed;
+use crate::simulation::alternators::PerAlternator;
 use crate::simulation::heat_soak::soak;
 use crate::simulation::moment::{Moment, ThermalState};
-use crate::simulation::steady_state::{LATE_S, warm};
+use crate::simulation::steady_state::LATE_S;
 
 /// When a figure is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -21,10 +24,8 @@ pub(super) enum When {
     Middle,
     /// When the shafts take most.
     Hardest,
-    /// When the part that is looked at is hottest.
-    Peak,
-    /// When that of the second alternator is.
-    SecondPeak,
+    /// When the part that is looked at of an alternator is hottest.
+    Peak(WhichAlternator),
     /// In the hour after the engine stops, when the part is hottest.
     Soak,
     /// The minute somebody looks at.
@@ -76,19 +77,19 @@ pub(super) struct Instant<'a> {
     pub(super) seconds: f64,
     /// State of charge, 0 to 1.
     pub(super) soc: f64,
-    pub(super) states: [ThermalState; 2],
+    pub(super) states: PerAlternator<ThermalState>,
     pub(super) moment: Moment,
-    /// The alternator that is looked at: 0 the first, 1 the second.
-    pub(super) number: usize,
+    /// The alternator that is looked at.
+    pub(super) alternator: WhichAlternator,
     /// Its thermal network, temperatures and losses.
-    pub(super) machine: ThermalNetwork,
+    pub(super) network: ThermalNetwork,
     pub(super) t: Temperatures,
     pub(super) losses: Losses,
     /// Whether the engine turns.
     pub(super) turning: bool,
     pub(super) engine_c: f64,
     /// Heat that each alternator gives the air \[W\].
-    pub(super) heat_w: [f64; 2],
+    pub(super) heat_w: PerAlternator<f64>,
 }
 
 impl<'a> Instant<'a> {
@@ -96,83 +97,69 @@ impl<'a> Instant<'a> {
     pub(super) fn new(boat: &'a Boat<'a>, when: When, part: Part) -> Instant<'a> {
         let (plant, space) = (&boat.plant, &boat.plant.space);
         let end_s = boat.report.analyses.run.minutes * 60.0;
-        let number = usize::from(when == When::SecondPeak);
+        let alternator = match when {
+            When::Peak(alternator) => alternator,
+            _ => WhichAlternator::First,
+        };
         let seconds = match when {
             When::Hot => LATE_S,
             When::Middle => 0.5 * end_s,
             When::Hardest => boat.report.analyses.run.peak_shaft_min * 60.0,
-            When::Peak | When::SecondPeak => boat.trace.peak_s(end_s, number, part.reads()),
+            When::Peak(_) => boat.trace.peak_s(end_s, alternator.index(), part.reads()),
             When::Moment => boat.minute * 60.0,
             When::Soak => end_s,
             When::Any | When::Start => 0.0,
         };
-        let mut soc = boat.trace.charge_at(seconds);
-        let mut states = boat.trace.states(seconds);
+        let mut soc = boat.trace.soc_at(seconds);
+        let mut states = boat.trace.thermal(seconds);
         if when == When::Hot {
             let run = &boat.inputs().run;
             soc = (run.from_pct + run.to_pct) / 200.0;
-            states = [
-                warm(&plant.main, &boat.hot.temperatures),
-                warm(boat.unit(1), &boat.hot.second),
-            ];
+            let each = plant.alternators.iter().zip(&boat.hot.temperatures);
+            states = each.map(|(alternator, t)| alternator.warm(t)).collect();
         }
-        let [main, second] = &states;
-        let mut moment = plant.moment(seconds, soc, main, second);
+        let mut moment = plant.moment(seconds, soc, &states);
         let mut engine_c = space.engine_c(seconds);
         let turning = when != When::Soak;
         if !turning {
-            let [at_rectifier, at_air] = soak(plant, boat.trace, end_s).at_peak;
+            let soak = soak(plant, boat.trace, end_s);
             let then = if part == Part::Air {
-                at_air
+                soak.air_peak
             } else {
-                at_rectifier
+                soak.rectifier_peak
             };
-            for (state, t) in states.iter_mut().zip(then.machines) {
+            for (state, t) in states.iter_mut().zip(then.alternators) {
                 state.t = t;
             }
-            (moment.losses, moment.second_losses) = Default::default();
+            moment.losses.fill(Losses::default());
             engine_c = then.engine_c;
         }
-        let mut instant = Instant {
+        let network_of = |one: &AlternatorAtSpeed| match turning {
+            true => one.network,
+            false => one.network.fan_stopped(one.fan),
+        };
+        let each = plant.alternators.iter().zip(&states).zip(&moment.losses);
+        let heat_w = each
+            .map(|((one, state), losses)| network_of(one).heat_to_air_w(&state.t, losses))
+            .collect();
+        // One that is not there is looked at as if it were the first.
+        let place = alternator.index();
+        let place = if place < states.len() { place } else { 0 };
+        Instant {
             boat,
             when,
             part,
             seconds,
             soc,
+            alternator,
+            network: network_of(&plant.alternators[place]),
+            t: states[place].t,
+            losses: moment.losses[place],
             states,
             moment,
-            number,
-            machine: plant.main.machine,
-            t: states[0].t,
-            losses: moment.losses,
             turning,
             engine_c,
-            heat_w: [0.0; 2],
-        };
-        // The one that is looked at comes last.
-        for alternator in [1 - number, number] {
-            instant.look_at(alternator);
-        }
-        instant
-    }
-
-    fn look_at(&mut self, alternator: usize) {
-        let unit = self.boat.unit(alternator);
-        self.number = alternator;
-        self.machine = if self.turning {
-            unit.machine
-        } else {
-            unit.machine.standing(unit.fan)
-        };
-        (self.t, self.losses) = if alternator == 1 {
-            (self.states[1].t, self.moment.second_losses)
-        } else {
-            (self.states[0].t, self.moment.losses)
-        };
-        let there = alternator == 0 || self.boat.plant.second.is_some();
-        let heat_w = self.machine.heat_to_air_w(&self.t, &self.losses);
-        if let Some(place) = self.heat_w.get_mut(alternator).filter(|_| there) {
-            *place = heat_w;
+            heat_w,
         }
     }
 
@@ -189,7 +176,7 @@ impl<'a> Instant<'a> {
     /// Whether the first alternator is looked at while it turns: figures of
     /// others have no working of their own.
     pub(super) fn is_first(&self) -> bool {
-        self.number == 0 && self.turning
+        self.alternator == WhichAlternator::First && self.turning
     }
 
     /// Heat that goes by air, walls and engine for each kelvin \[W/K\].
@@ -207,7 +194,7 @@ impl<'a> Instant<'a> {
     /// it cools; nothing where it moves the balance by less than the hundredth
     /// of a kelvin.
     pub(super) fn stored_w(&self) -> f64 {
-        let (m, space) = (&self.machine, &self.boat.plant.space);
+        let (m, space) = (&self.network, &self.boat.plant.space);
         let [winding, body, rectifier] = m.rates(&self.t, &self.losses);
         let (stored_w, sum_w_k) = match self.part {
             Part::Winding => (winding * m.winding_j_k, m.winding_body + m.winding_air),
@@ -220,7 +207,7 @@ impl<'a> Instant<'a> {
                 (body * m.body_j_k, sum_w_k)
             }
             Part::Air => {
-                let (air_c, heat_w) = (self.states[0].t.air_c, self.heat_w[0] + self.heat_w[1]);
+                let (air_c, heat_w) = (self.t.air_c, self.heat_w.iter().sum());
                 let rate = if self.turning {
                     space.rate(self.seconds, air_c, heat_w)
                 } else {

@@ -167,7 +167,7 @@ fn lead_current(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) {
 fn charger_findings(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) {
     let way = &inputs.way;
     let (start_v, lockout_v) = (way.start_v, way.lockout_v);
-    let starved = |limit: Limit| matches!(limit, Limit::Machine | Limit::Temperature);
+    let starved = |limit: Limit| matches!(limit, Limit::AlternatorOutput | Limit::Temperature);
     if start_v < lockout_v {
         add(
             found,

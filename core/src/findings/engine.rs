@@ -94,7 +94,7 @@ pub(super) fn engine_findings(sheet: &Worksheet, report: &Analyses, found: &mut 
         let share_pct = engine.mean_share_pct;
         add(found, EngineFinding::EngineLowLoad { hours, share_pct });
     }
-    let blower = report.machine.blower_for_wanted_m3h;
+    let blower = report.output.blower_for_wanted_m3h;
     match (sheet.inputs.space.wanted_a, blower) {
         (Some(wanted_a), Some(blower_m3h)) => add(
             found,

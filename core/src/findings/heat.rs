@@ -78,6 +78,8 @@ pub enum HeatFinding {
     },
     /// The rectifier passes its limit after the engine has stopped.
     SoakRectifier {
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// How hot it gets \[°C\].
         rectifier_c: f64,
         /// What it withstands for long \[°C\].

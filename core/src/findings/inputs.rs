@@ -70,7 +70,8 @@ impl InputFinding {
 /// Inputs that each make sense and together do not.
 pub(super) fn input_findings(sheet: &Worksheet, plant: &Plant, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
-    if !plant.main.curve_fits {
+    let first = plant.alternators.first();
+    if first.is_some_and(|one| !one.curve_fits) {
         add(
             found,
             InputFinding::CurvePoints {
@@ -81,7 +82,7 @@ pub(super) fn input_findings(sheet: &Worksheet, plant: &Plant, found: &mut Vec<F
             },
         );
     }
-    if !plant.main.losses.plausible {
+    if first.is_some_and(|one| !one.losses.plausible) {
         add(
             found,
             InputFinding::EfficiencyTooHigh {
@@ -89,7 +90,7 @@ pub(super) fn input_findings(sheet: &Worksheet, plant: &Plant, found: &mut Vec<F
             },
         );
     }
-    if !plant.main.anchored {
+    if first.is_some_and(|one| !one.anchored) {
         add(found, InputFinding::AnchorOutOfReach);
     }
     let (from_pct, to_pct) = (inputs.run.from_pct, inputs.run.to_pct);

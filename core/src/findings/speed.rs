@@ -74,7 +74,6 @@ impl SpeedFinding {
 /// How fast things turn.
 pub(super) fn speed_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
-    let machine = &report.machine;
     let fastest_rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
     for installed in inputs.alternators() {
         let alt = installed.alternator;
@@ -102,12 +101,15 @@ pub(super) fn speed_findings(sheet: &Worksheet, report: &Analyses, found: &mut V
             },
         );
     }
-    if let Some(second) = machine.second.filter(|second| second.full_cold_a <= 0.0) {
-        let shaft_rpm = second.shaft_rpm;
+    let Some((first, others)) = report.alternators.split_first() else {
+        return;
+    };
+    for other in others.iter().filter(|other| other.full_cold_a <= 0.0) {
+        let shaft_rpm = other.shaft_rpm;
         add(found, SpeedFinding::SecondTooSlow { shaft_rpm });
     }
-    let (shaft_rpm, cut_in_rpm) = (machine.shaft_rpm, machine.zero_rpm);
-    if machine.full_cold_a <= 0.0 && report.run.start_a < 1.0 {
+    let (shaft_rpm, cut_in_rpm) = (first.shaft_rpm, first.zero_rpm);
+    if report.output.full_cold_a <= 0.0 && report.run.start_a < 1.0 {
         add(
             found,
             SpeedFinding::TooSlow {

@@ -47,6 +47,8 @@ pub enum Verdict {
     NeverSettles,
     /// The rectifier passes its limit after the engine has stopped.
     HotAfterStop {
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// How hot it gets.
         celsius: f64,
         /// What it withstands for long.
@@ -94,15 +96,19 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
     if let Some((limit, after_s)) = first_passed(&limits, &report.trace, 60.0 * run.minutes) {
         return overheats(&limit, Some(after_s / 60.0));
     }
-    if report.machine.hot.is_none() {
+    if !report.hot.stable {
         return Verdict::NeverSettles;
     }
     let nearest = nearest(&limits);
     if let Some(limit) = nearest.filter(|limit| limit.margin_k() < 0.0) {
         return overheats(&limit, None);
     }
-    if let Some((celsius, limit_c)) = hot_after_stop(inputs, report) {
-        return Verdict::HotAfterStop { celsius, limit_c };
+    if let Some(hot) = hot_after_stop(inputs, report) {
+        return Verdict::HotAfterStop {
+            alternator: hot.alternator,
+            celsius: hot.celsius,
+            limit_c: hot.limit_c,
+        };
     }
     if let Some(limit) = nearest.filter(|limit| limit.margin_k() < NEAR_K) {
         return Verdict::RunsHot {
@@ -112,7 +118,7 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
             limit_c: limit.limit_c,
         };
     }
-    let held = report.machine.hot_limit == Limit::Temperature
+    let held = report.output.hot_limit == Limit::Temperature
         || run
             .limit_shares
             .iter()
@@ -134,15 +140,29 @@ fn overheats(limit: &PartLimit, after_min: Option<f64>) -> Verdict {
     }
 }
 
-/// How hot the rectifier gets after the engine has stopped, and its limit
-/// \[°C\]; none unless it passes that only then.
-pub(super) fn hot_after_stop(inputs: &Inputs, report: &Analyses) -> Option<(f64, f64)> {
-    let (ran_c, after_c) = (
-        report.run.peak.rectifier_c,
-        report.run.soak.peak.rectifier_c,
-    );
-    let limit_c = Part::Rectifier.limit_c(&inputs.alt);
-    (after_c > limit_c && after_c > ran_c + 2.0).then_some((after_c, limit_c))
+/// A rectifier that passes its limit only after the engine has stopped.
+pub(super) struct HotAfterStop {
+    pub(super) alternator: WhichAlternator,
+    /// How hot it gets \[°C\].
+    pub(super) celsius: f64,
+    /// What it withstands for long \[°C\].
+    pub(super) limit_c: f64,
+}
+
+/// The first alternator whose rectifier passes its limit only after the engine
+/// has stopped.
+pub(super) fn hot_after_stop(inputs: &Inputs, report: &Analyses) -> Option<HotAfterStop> {
+    let each = inputs.alternators().zip(&report.run.alternators);
+    each.filter_map(|(installed, run)| {
+        let (ran_c, celsius) = (run.peak.rectifier_c, run.soak_peak.rectifier_c);
+        let limit_c = Part::Rectifier.limit_c(installed.alternator);
+        (celsius > limit_c && celsius > ran_c + 2.0).then_some(HotAfterStop {
+            alternator: installed.which,
+            celsius,
+            limit_c,
+        })
+    })
+    .next()
 }
 
 impl Verdict {

@@ -188,20 +188,47 @@ fn try_step<const N: usize>(
         .then_some((state, error))
 }
 
-/// The state between two neighbouring points, by the cubic that meets both
-/// states and both rates.
-pub fn between<const N: usize>(a: &Point<N>, b: &Point<N>, seconds: f64) -> [f64; N] {
-    let span = b.seconds - a.seconds;
-    if span <= 0.0 {
-        return b.state;
+/// What the cubic that meets two neighbouring states and both their rates makes
+/// of them at a time between.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Blend {
+    state: [f64; 2],
+    rate: [f64; 2],
+}
+
+impl Blend {
+    /// At a time between two others \[s\]; the nearer end outside them, and the
+    /// later one where they are the same.
+    pub fn at(from_s: f64, to_s: f64, seconds: f64) -> Blend {
+        let span = to_s - from_s;
+        if span <= 0.0 {
+            return Blend {
+                state: [0.0, 1.0],
+                rate: [0.0, 0.0],
+            };
+        }
+        let s = ((seconds - from_s) / span).clamp(0.0, 1.0);
+        let (s2, s3) = (s * s, s * s * s);
+        Blend {
+            state: [2.0 * s3 - 3.0 * s2 + 1.0, 3.0 * s2 - 2.0 * s3],
+            rate: [(s3 - 2.0 * s2 + s) * span, (s3 - s2) * span],
+        }
     }
-    let s = ((seconds - a.seconds) / span).clamp(0.0, 1.0);
-    let (s2, s3) = (s * s, s * s * s);
-    let (h00, h10) = (2.0 * s3 - 3.0 * s2 + 1.0, s3 - 2.0 * s2 + s);
-    let (h01, h11) = (3.0 * s2 - 2.0 * s3, s3 - s2);
-    std::array::from_fn(|i| {
-        h00 * a.state[i] + h10 * span * a.rate[i] + h01 * b.state[i] + h11 * span * b.rate[i]
-    })
+
+    /// A figure, from its value and its rate \[1/s\] at the earlier and at the
+    /// later time.
+    pub fn of(&self, earlier: [f64; 2], later: [f64; 2]) -> f64 {
+        self.state[0] * earlier[0]
+            + self.rate[0] * earlier[1]
+            + self.state[1] * later[0]
+            + self.rate[1] * later[1]
+    }
+}
+
+/// The state between two neighbouring points; see [`Blend`].
+pub fn between<const N: usize>(a: &Point<N>, b: &Point<N>, seconds: f64) -> [f64; N] {
+    let blend = Blend::at(a.seconds, b.seconds, seconds);
+    std::array::from_fn(|i| blend.of([a.state[i], a.rate[i]], [b.state[i], b.rate[i]]))
 }
 
 #[cfg(test)]

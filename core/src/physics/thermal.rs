@@ -137,7 +137,7 @@ impl ThermalNetwork {
     }
 
     /// The same with its fan at a standstill.
-    pub fn standing(&self, fan_factor: f64) -> ThermalNetwork {
+    pub fn fan_stopped(&self, fan_factor: f64) -> ThermalNetwork {
         self.with_fan(STILL_AIR / fan_factor)
     }
 

@@ -1,15 +1,16 @@
 //! One alternator on this boat: calibrated once, then at the speed it turns,
 //! with what its regulator allows.
 
-use crate::boat::{Curve, InstalledAlternator, RegulatorKind, SensorPlace};
+use crate::boat::{Connection, Curve, InstalledAlternator, RegulatorKind, SensorPlace};
 use crate::physics::drive::shaft_rpm;
-use crate::physics::losses::{LossModel, LossesAtSpeed, OpenLosses, RatedLosses};
+use crate::physics::losses::{LossModel, Losses, LossesAtSpeed, OpenLosses, RatedLosses};
 use crate::physics::output::{CurveAtSpeed, OutputCurve, through_points, through_rating};
 use crate::physics::regulator::{folded, soft_start};
 use crate::physics::thermal::{
     Build, CalibrationPoint, Temperatures, ThermalNetwork, calibrate_cooling, fan_factor,
 };
 use crate::simulation::Limit;
+use crate::simulation::moment::ThermalState;
 
 /// A sensor quicker than this does not lag \[s\].
 const LEAST_LAG_S: f64 = 1.0;
@@ -32,8 +33,10 @@ pub struct CalibratedAlternator {
     /// Whether it is of the voltage of the battery it is led to; one that is
     /// not must not be connected and gives nothing.
     pub fits: bool,
-    /// Its lumps at the anchor's speed.
-    machine: ThermalNetwork,
+    /// Where its cable leads.
+    pub connection: Connection,
+    /// Its thermal network at the anchor's speed.
+    network: ThermalNetwork,
     anchor_rpm: f64,
     cooling_exponent: f64,
     pulley_ratio: f64,
@@ -91,11 +94,11 @@ impl CalibratedAlternator {
             .at_speed(&curve, alt.anchor_rpm);
         let build = alternator_build(installed);
         let (cooling, anchored) = calibrate_cooling(&build, &curve, &anchor_losses, &anchor);
-        let mut machine =
+        let mut network =
             ThermalNetwork::new(&build, cooling).with_heat_capacity(alt.heat_capacity_factor);
-        machine.recirculation = inputs.space.recirculation_pct / 100.0;
-        machine.ducted = inputs.space.cold_air_pct / 100.0;
-        machine.duct_c = inputs.space.outside_c;
+        network.recirculation = inputs.space.recirculation_pct / 100.0;
+        network.ducted = inputs.space.cold_air_pct / 100.0;
+        network.duct_c = inputs.space.outside_c;
         let reg = installed.regulator();
         let external = reg.kind == RegulatorKind::External;
         CalibratedAlternator {
@@ -105,7 +108,8 @@ impl CalibratedAlternator {
             anchored,
             curve_fits,
             fits: installed.fits(),
-            machine,
+            connection: installed.connection,
+            network,
             anchor_rpm: alt.anchor_rpm,
             cooling_exponent: alt.cooling_exponent,
             pulley_ratio: alt.pulley_ratio,
@@ -138,7 +142,8 @@ impl CalibratedAlternator {
             losses: self.losses,
             curve_here: self.curve.at_speed(shaft_rpm),
             losses_here: self.losses.at_speed(&self.curve, shaft_rpm),
-            machine: self.machine.with_fan(fan),
+            connection: self.connection,
+            network: self.network.with_fan(fan),
             cooling: self.cooling,
             anchored: self.anchored,
             curve_fits: self.curve_fits,
@@ -162,8 +167,10 @@ pub struct AlternatorAtSpeed {
     /// Its output at the speed it turns.
     pub curve_here: CurveAtSpeed,
     losses_here: LossesAtSpeed,
-    /// Its lumps at the speed it turns.
-    pub machine: ThermalNetwork,
+    /// Where its cable leads.
+    pub connection: Connection,
+    /// Its thermal network at the speed it turns.
+    pub network: ThermalNetwork,
     /// Factor on its air conductances that meets the anchor.
     pub cooling: f64,
     /// Whether the anchor could be met.
@@ -198,7 +205,7 @@ impl AlternatorAtSpeed {
     /// the two is own reasoning.
     pub fn holds_v(&self, t: &Temperatures) -> Option<f64> {
         let built_in = self.built_in?;
-        let regulator_c = 0.5 * (self.machine.inlet_c(t) + t.body_c);
+        let regulator_c = 0.5 * (self.network.inlet_c(t) + t.body_c);
         Some(built_in.volts - built_in.drop_v_k * (regulator_c - BUILT_IN_AT_C))
     }
 
@@ -209,7 +216,7 @@ impl AlternatorAtSpeed {
             return (0.0, Limit::WrongVoltage);
         }
         let Some(regulator) = &self.regulator else {
-            return (1.0, Limit::Machine);
+            return (1.0, Limit::AlternatorOutput);
         };
         let fold = folded(regulator.set_point_c, regulator.band_k, sensed_c);
         let ramp = if regulator.ramp_s > 0.0 {
@@ -223,7 +230,7 @@ impl AlternatorAtSpeed {
             1.0
         };
         let least = [
-            (1.0, Limit::Machine),
+            (1.0, Limit::AlternatorOutput),
             (fold, Limit::Temperature),
             (ramp, Limit::Ramp),
             (slow, Limit::LowSpeed),
@@ -231,13 +238,21 @@ impl AlternatorAtSpeed {
         least
             .into_iter()
             .reduce(|least, other| if other.0 < least.0 { other } else { least })
-            .unwrap_or((1.0, Limit::Machine))
+            .unwrap_or((1.0, Limit::AlternatorOutput))
     }
 
     /// Whether its field is let up over some time.
     pub fn starts_slowly(&self) -> bool {
         self.regulator
             .is_some_and(|regulator| regulator.ramp_s > 0.0)
+    }
+
+    /// The alternator so warm, its sensor having felt all of it \[°C\].
+    pub(crate) fn warm(&self, t: &Temperatures) -> ThermalState {
+        ThermalState {
+            t: *t,
+            sensed_c: self.felt_c(t),
+        }
     }
 
     /// What the sensor would feel if it did not lag \[°C\].
@@ -275,6 +290,11 @@ impl AlternatorAtSpeed {
     pub fn as_rated_a(&self) -> f64 {
         self.curve
             .full_field_a(self.shaft_rpm, self.curve.test_v, self.curve.rotor_c)
+    }
+
+    /// Losses at temperatures, which were open.
+    pub fn losses_at(&self, open: &OpenLosses, t: &Temperatures) -> Losses {
+        open.with(t.winding_c, self.network.rotor_c(t.body_c))
     }
 
     /// Losses at a current and voltage, temperature still open.

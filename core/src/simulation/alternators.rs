@@ -1,27 +1,37 @@
 //! The boat's alternators, calibrated once for all that is asked of them.
 
-use crate::boat::{Inputs, WhichAlternator};
+use arrayvec::ArrayVec;
+
+use crate::boat::{Inputs, InstalledAlternator, WhichAlternator};
 use crate::simulation::alternator::CalibratedAlternator;
+
+/// The most alternators on one engine.
+pub const MOST_ALTERNATORS: usize = 3;
+
+const _: () = assert!(WhichAlternator::ALL.len() <= MOST_ALTERNATORS);
+
+/// Something of each alternator, in their order.
+pub type PerAlternator<T> = ArrayVec<T, MOST_ALTERNATORS>;
 
 /// The alternators of a boat, at no speed yet. Plants for other engine speeds,
 /// blowers and banks come of the same ones: none of these changes what an
 /// alternator is.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Alternators {
-    /// The alternator.
-    pub main: CalibratedAlternator,
-    /// A second one.
-    pub second: Option<CalibratedAlternator>,
+    /// Each of them.
+    pub list: PerAlternator<CalibratedAlternator>,
 }
 
 impl Alternators {
     /// Calibrates those of a worksheet.
     pub fn of(inputs: &Inputs) -> Alternators {
+        Alternators::calibrate(&inputs.alternators().collect())
+    }
+
+    /// Calibrates any that are on one engine.
+    pub fn calibrate(installed: &PerAlternator<InstalledAlternator>) -> Alternators {
         Alternators {
-            main: CalibratedAlternator::of(&inputs.first_alternator()),
-            second: inputs
-                .alternator(WhichAlternator::Second)
-                .map(|installed| CalibratedAlternator::of(&installed)),
+            list: installed.iter().map(CalibratedAlternator::of).collect(),
         }
     }
 }

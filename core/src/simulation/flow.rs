@@ -1,11 +1,14 @@
-//! What flows at one moment: sources, converter and bank meet at the bank's
+//! What flows at one moment: sources, DC-DC charger and bank meet at the bank's
 //! terminals.
 
 use std::cell::Cell;
 
+use arrayvec::ArrayVec;
+
+use crate::boat::Connection;
 use crate::physics::charging::{after_services_a, bank_a, charger_input_a, charger_output_a};
-use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
+use crate::simulation::alternators::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::moment::{Flow, Output, ThermalState};
 use crate::simulation::operating_point::{
     AlternatorState, SourceCurve, Terminals, solve_operating_point,
@@ -14,83 +17,39 @@ use crate::simulation::plant::{Converter, Plant};
 
 impl Plant {
     /// What flows at a time \[s\] after the start, a state of charge (0 to 1)
-    /// and temperatures: the least of what machines, regulator and converter
-    /// allow, of what the held voltage lets flow, and of the bank's limit where
-    /// the regulator is told it. Nothing else knows that limit. `second` is not looked at where there is no second machine.
-    pub fn flow(
-        &self,
-        seconds: f64,
-        charge: f64,
-        main: &ThermalState,
-        second: &ThermalState,
-    ) -> Flow {
-        let terminals = Terminals::new(&self.bank, charge);
+    /// and each alternator as warm as this: the least of what alternators,
+    /// regulator and DC-DC charger allow, of what the held voltage lets flow, and
+    /// of the bank's limit where the regulator is told it. Nothing else knows
+    /// that limit.
+    pub fn flow(&self, seconds: f64, soc: f64, states: &[ThermalState]) -> Flow {
+        let terminals = Terminals::new(&self.bank, soc);
         // Most that may reach house and bank together, and why.
-        let drawn_a = self.taken_a();
-        let held_v = self.held_at(&main.t, &second.t);
-        let held_a = bank_a(held_v, terminals.rest_v, terminals.ohm) + drawn_a;
-        let taken_a = if self.linked {
-            self.bank_limit_a + drawn_a
+        let house_load_a = self.taken_a();
+        let held_v = self.held_at(states);
+        let held_a = bank_a(held_v, terminals.rest_v, terminals.ohm) + house_load_a;
+        let accepted_a = if self.linked {
+            self.bank_limit_a + house_load_a
         } else {
             f64::INFINITY
         };
-        let (most_a, most_limit) = if held_a < taken_a {
+        let (most_a, most_limit) = if held_a < accepted_a {
             (held_a.max(0.0), Limit::ChargeVoltage)
         } else {
-            (taken_a, Limit::BankLimit)
+            (accepted_a, Limit::BankLimit)
         };
-        let main = AlternatorState::new(&self.main, seconds, main);
-        let beside = self
-            .second
-            .as_ref()
-            .filter(|beside| beside.feeds_house)
-            .map(|beside| AlternatorState::new(&beside.unit, seconds, second));
-        let from_start = self
-            .converter
-            .map(|converter| (converter, main.on(self.start_v)));
-        let first = |volts: f64| match &from_start {
-            None => main.on(volts),
-            Some((converter, given)) => self.converted(converter, given, volts),
-        };
-        let limit = Cell::new(main.limit);
-        let guess_a = 0.68 * main.allowed * self.main.curve.infinite_a;
-        let given_a = solve_operating_point(most_a, guess_a, |house_a| {
-            let bank_a = house_a - drawn_a;
-            let volts = terminals.volts(bank_a);
-            let one = first(volts);
-            limit.set(one.limit);
-            let other = beside.as_ref().map(|beside| beside.on(volts));
-            let (other_a, other_slope) = other.map_or((0.0, 0.0), |o| (o.amperes, o.slope));
-            (
-                one.amperes + other_a,
-                (one.slope + other_slope) * terminals.slope(bank_a),
-            )
+        let sources = HouseSources::new(self, seconds, states);
+        let limit = Cell::new(sources.usual_limit());
+        let given_a = solve_operating_point(most_a, sources.guess_a(), |house_a| {
+            let bank_a = house_a - house_load_a;
+            let all = sources.together(terminals.volts(bank_a));
+            limit.set(all.limit);
+            (all.amperes, all.slope * terminals.slope(bank_a))
         });
         let house_a = given_a.min(most_a);
-        let bank_a = house_a - drawn_a;
+        let bank_a = house_a - house_load_a;
         let bank_v = terminals.volts(bank_a);
-        // Two machines share what flows as they could give it.
-        let other_a = beside.map_or(0.0, |beside| {
-            let (one, other) = (first(bank_v).amperes, beside.on(bank_v).amperes);
-            if one + other > 0.0 {
-                house_a * other / (one + other)
-            } else {
-                0.0
-            }
-        });
-        let main_a = house_a - other_a;
         Flow {
-            main: match &from_start {
-                None => Output {
-                    amperes: main_a,
-                    volts: bank_v,
-                },
-                Some((converter, given)) => Output {
-                    amperes: self.drawn_a(converter, main_a, bank_v).min(given.amperes),
-                    volts: self.start_v,
-                },
-            },
-            second: self.second_output(other_a, bank_v, seconds, second),
+            outputs: sources.outputs(house_a, bank_v),
             bank_a,
             bank_v,
             limit: if given_a >= most_a {
@@ -102,75 +61,248 @@ impl Plant {
     }
 
     /// Voltage at which current into the house bank is turned down with the
-    /// alternators at these temperatures \[V\]. Of two built-in regulators the
-    /// one that holds more decides.
-    pub(crate) fn held_at(&self, main: &Temperatures, second: &Temperatures) -> f64 {
-        let charger_v = self.main.holds_v(main).unwrap_or(self.held_v);
-        self.second
-            .as_ref()
-            .and_then(|beside| beside.unit.holds_v(second))
-            .map_or(charger_v, |beside_v| beside_v.max(charger_v))
+    /// alternators so warm \[V\]. Of several that charge it the one that holds
+    /// most decides.
+    pub(crate) fn held_at(&self, states: &[ThermalState]) -> f64 {
+        let held_v = self
+            .alternators
+            .iter()
+            .zip(states)
+            .filter(|(alternator, _)| alternator.connection.charges_house())
+            .map(|(alternator, state)| alternator.holds_v(&state.t).unwrap_or(self.held_v));
+        held_v.reduce(f64::max).unwrap_or(self.held_v)
     }
 
     /// Whether that depends on the air as well as on the alternators.
     pub(crate) fn held_by_built_in(&self) -> bool {
-        self.main.has_built_in() || self.second.is_some_and(|beside| beside.unit.has_built_in())
+        self.alternators.iter().any(|one| one.has_built_in())
     }
 
-    fn second_output(
-        &self,
-        house_a: f64,
-        bank_v: f64,
-        seconds: f64,
-        state: &ThermalState,
-    ) -> Output {
-        match &self.second {
-            None => Output::default(),
-            Some(second) if second.feeds_house => Output {
-                amperes: house_a,
-                volts: bank_v,
-            },
-            Some(second) => Output {
-                amperes: AlternatorState::new(&second.unit, seconds, state)
-                    .on(self.start_v)
-                    .amperes
-                    .min(self.services_a),
-                volts: self.start_v,
-            },
+    /// What the start battery and the engine's services take of the alternators
+    /// that feed the DC-DC charger \[A\]: nothing where another one is there for
+    /// them.
+    pub(crate) fn services_beside_charger_a(&self) -> f64 {
+        let kept = |connection: Connection| connection == Connection::StartBattery;
+        if self.alternators.iter().any(|one| kept(one.connection)) {
+            0.0
+        } else {
+            self.services_a
         }
     }
 
-    /// Whether the main machine also serves the start battery.
-    pub(crate) fn main_services_a(&self) -> f64 {
-        match &self.second {
-            Some(second) if !second.feeds_house => 0.0,
-            _ => self.services_a,
-        }
-    }
-
-    /// What a converter's output \[A\] takes from the start battery's side:
+    /// What the DC-DC charger's output \[A\] takes from the start battery's side:
     /// I_out·V_house/(η·V_start), and services on top \[A\].
-    fn drawn_a(&self, converter: &Converter, out_a: f64, house_v: f64) -> f64 {
-        charger_input_a(out_a, house_v, converter.efficiency, self.start_v) + self.main_services_a()
+    fn charger_takes_a(&self, converter: &Converter, out_a: f64, house_v: f64) -> f64 {
+        charger_input_a(out_a, house_v, converter.efficiency, self.start_v)
+            + self.services_beside_charger_a()
+    }
+}
+
+/// What can give current to the house at one moment: each alternator on the
+/// house bank, and the DC-DC charger from the start battery.
+struct HouseSources<'a> {
+    plant: &'a Plant,
+    alternators: PerAlternator<AlternatorState<'a>>,
+    /// What each of those on the start battery can give there; 0 for others \[A\].
+    on_start_a: PerAlternator<f64>,
+    charger: Option<ChargerState<'a>>,
+    /// Whether the DC-DC charger is named first of what limits the current.
+    charger_first: bool,
+}
+
+/// The DC-DC charger at one moment.
+struct ChargerState<'a> {
+    converter: &'a Converter,
+    /// What the alternators that feed it can give on the start battery \[A\].
+    fed_a: f64,
+    /// What limits the first of them.
+    limit: Limit,
+}
+
+impl<'a> HouseSources<'a> {
+    fn new(plant: &'a Plant, seconds: f64, states: &[ThermalState]) -> HouseSources<'a> {
+        let alternators: PerAlternator<AlternatorState> = plant
+            .alternators
+            .iter()
+            .zip(states)
+            .map(|(alternator, state)| AlternatorState::new(alternator, seconds, state))
+            .collect();
+        let mut charger: Option<ChargerState> = None;
+        let mut on_start_a = PerAlternator::new();
+        for alternator in &alternators {
+            if alternator.connects(Connection::HouseBank) {
+                on_start_a.push(0.0);
+                continue;
+            }
+            let given = alternator.on(plant.start_v);
+            on_start_a.push(given.amperes);
+            if alternator.connects(Connection::StartBattery) {
+                continue;
+            }
+            match (&mut charger, &plant.converter) {
+                (Some(charger), _) => charger.fed_a += given.amperes,
+                (None, Some(converter)) => {
+                    charger = Some(ChargerState {
+                        converter,
+                        fed_a: given.amperes,
+                        limit: given.limit,
+                    });
+                }
+                (None, None) => {}
+            }
+        }
+        let first = alternators.iter().find(|one| one.charges_house());
+        let charger_first = first.is_some_and(|one| one.connects(Connection::ThroughCharger));
+        HouseSources {
+            plant,
+            alternators,
+            on_start_a,
+            charger,
+            charger_first,
+        }
     }
 
-    /// The main machine through the converter, given what it gives at the
-    /// start battery.
-    fn converted(&self, converter: &Converter, given: &SourceCurve, house_v: f64) -> SourceCurve {
-        let spare_a = after_services_a(given.amperes, self.main_services_a());
-        let able_a = charger_output_a(spare_a, converter.efficiency, self.start_v, house_v);
-        if able_a < converter.most_a {
+    /// The first alternator that charges the house bank: what limits it is told.
+    fn first(&self) -> Option<&AlternatorState<'a>> {
+        self.alternators.iter().find(|one| one.charges_house())
+    }
+
+    /// What limits the current where nothing had to be solved for.
+    fn usual_limit(&self) -> Limit {
+        self.first()
+            .map_or(Limit::AlternatorOutput, |first| first.limit)
+    }
+
+    /// About what flows \[A\].
+    fn guess_a(&self) -> f64 {
+        self.first().map_or(0.0, |first| {
+            0.68 * first.allowed * first.alternator.curve.infinite_a
+        })
+    }
+
+    fn on_house(&self) -> impl Iterator<Item = &AlternatorState<'a>> {
+        let on_house = |one: &&AlternatorState| one.connects(Connection::HouseBank);
+        self.alternators.iter().filter(on_house)
+    }
+
+    /// What all of them can give at a voltage of the house bank.
+    fn together(&self, volts: f64) -> SourceCurve {
+        let mut all = SourceCurve {
+            amperes: 0.0,
+            slope: 0.0,
+            limit: self.usual_limit(),
+        };
+        if let Some(charger) = &self.charger {
+            let given = self.converted(charger, volts);
+            all.amperes += given.amperes;
+            all.slope += given.slope;
+            if self.charger_first {
+                all.limit = given.limit;
+            }
+        }
+        for (at, alternator) in self.on_house().enumerate() {
+            let given = alternator.on(volts);
+            all.amperes += given.amperes;
+            all.slope += given.slope;
+            if at == 0 && !self.charger_first {
+                all.limit = given.limit;
+            }
+        }
+        all
+    }
+
+    /// What the DC-DC charger can give.
+    fn converted(&self, charger: &ChargerState, house_v: f64) -> SourceCurve {
+        let plant = self.plant;
+        let spare_a = after_services_a(charger.fed_a, plant.services_beside_charger_a());
+        let efficiency = charger.converter.efficiency;
+        let able_a = charger_output_a(spare_a, efficiency, plant.start_v, house_v);
+        if able_a < charger.converter.most_a {
             SourceCurve {
                 amperes: able_a,
                 slope: -able_a / house_v,
-                limit: given.limit,
+                limit: charger.limit,
             }
         } else {
             SourceCurve {
-                amperes: converter.most_a,
+                amperes: charger.converter.most_a,
                 slope: 0.0,
                 limit: Limit::Converter,
             }
         }
+    }
+
+    /// What each source gives of what flows to house and bank \[A\]: the DC-DC
+    /// charger, if there is one, and each alternator on the house bank. They share
+    /// it as they could give it, and the first has what the others leave.
+    fn shares_a(&self, house_a: f64, bank_v: f64) -> ArrayVec<f64, { MOST_ALTERNATORS + 1 }> {
+        let mut shares_a = ArrayVec::new();
+        if usize::from(self.charger.is_some()) + self.on_house().count() < 2 {
+            shares_a.push(house_a);
+            return shares_a;
+        }
+        let charger = self.charger.iter();
+        shares_a.extend(charger.map(|one| self.converted(one, bank_v).amperes));
+        shares_a.extend(self.on_house().map(|one| one.on(bank_v).amperes));
+        let all_a: f64 = shares_a.iter().sum();
+        let mut left_a = house_a;
+        if let Some((first, others)) = shares_a.split_first_mut() {
+            for other in others {
+                *other = part(house_a, *other, all_a);
+                left_a -= *other;
+            }
+            *first = left_a;
+        }
+        shares_a
+    }
+
+    /// What each alternator gives while so much flows to house and bank \[A\].
+    fn outputs(&self, house_a: f64, bank_v: f64) -> PerAlternator<Output> {
+        let plant = self.plant;
+        let mut shares_a = self.shares_a(house_a, bank_v).into_iter();
+        let (fed_a, wanted_a) = match &self.charger {
+            None => (0.0, 0.0),
+            Some(charger) => {
+                let out_a = shares_a.next().unwrap_or(0.0);
+                let wanted_a = plant.charger_takes_a(charger.converter, out_a, bank_v);
+                (charger.fed_a, wanted_a)
+            }
+        };
+        let kept_a = self.on_start_a_of(Connection::StartBattery);
+        let mut outputs = PerAlternator::new();
+        for (alternator, own_a) in self.alternators.iter().zip(&self.on_start_a) {
+            let on_start = |wanted_a: f64, all_a: f64| Output {
+                amperes: part(wanted_a, *own_a, all_a).min(*own_a),
+                volts: plant.start_v,
+            };
+            outputs.push(match alternator.alternator.connection {
+                Connection::HouseBank => Output {
+                    amperes: shares_a.next().unwrap_or(0.0),
+                    volts: bank_v,
+                },
+                Connection::ThroughCharger => on_start(wanted_a, fed_a),
+                Connection::StartBattery => on_start(plant.services_a, kept_a),
+            });
+        }
+        outputs
+    }
+
+    /// What all alternators of a connection can give at the start battery \[A\].
+    fn on_start_a_of(&self, connection: Connection) -> f64 {
+        let each = self.alternators.iter().zip(&self.on_start_a);
+        let of = each.filter(|(one, _)| one.connects(connection));
+        of.map(|(_, amperes)| amperes).sum()
+    }
+}
+
+/// What one gives of what is wanted of all \[A\]: as much of it as it could give
+/// of what all could; nothing where they give nothing, all where it is alone.
+fn part(wanted_a: f64, own_a: f64, all_a: f64) -> f64 {
+    if all_a <= 0.0 {
+        0.0
+    } else if own_a == all_a {
+        wanted_a
+    } else {
+        wanted_a * own_a / all_a
     }
 }

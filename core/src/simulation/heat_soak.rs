@@ -3,119 +3,176 @@
 
 use crate::numerics::ode::{Point, Tolerance, between, solve};
 use crate::physics::losses::Losses;
-use crate::physics::thermal::Temperatures;
+use crate::physics::thermal::{Temperatures, ThermalNetwork};
+use crate::simulation::alternators::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::plant::Plant;
 use crate::simulation::run::Trace;
 
 /// How long to watch \[s\].
 const WATCH_S: f64 = 3600.0;
-/// Air, engine block, then winding, body and rectifier of each machine.
-const PARTS: usize = 8;
 
 /// The heat after stopping.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Soak {
-    /// Hottest of each in the hour after: the alternator, and the second one.
-    pub hottest: [Temperatures; 2],
+    /// Hottest of each node of each alternator in the hour after.
+    pub hottest: PerAlternator<Temperatures>,
     /// When the air is hottest \[s\] after stopping.
     pub air_peak_s: f64,
-    /// Everything when the alternator's rectifier is hottest, and when the air is.
-    pub(crate) at_peak: [Standing; 2],
+    /// Everything when the first alternator's rectifier is hottest.
+    pub(crate) rectifier_peak: Stopped,
+    /// Everything when the air is hottest.
+    pub(crate) air_peak: Stopped,
 }
 
-/// A moment of the standing engine.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) struct Standing {
-    /// The alternator and its air, and the second one.
-    pub(crate) machines: [Temperatures; 2],
+/// A moment of the engine that has stopped; or how fast it changes, each a second.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Stopped {
+    /// Each alternator and its air.
+    pub(crate) alternators: PerAlternator<Temperatures>,
+    /// The air of the space \[°C\].
+    pub(crate) air_c: f64,
     /// The engine block \[°C\].
     pub(crate) engine_c: f64,
 }
 
+/// Parts of a state beside those of the alternators: air and engine block.
+const SHARED: usize = 2;
+
+/// Parts of a state with so many alternators.
+const fn parts(alternators: usize) -> usize {
+    SHARED + 3 * alternators
+}
+
+impl Stopped {
+    /// As the solver wants it.
+    fn to_row<const N: usize>(&self) -> [f64; N] {
+        let mut row = [0.0; N];
+        row[..SHARED].copy_from_slice(&[self.air_c, self.engine_c]);
+        for (alternator, t) in self.alternators.iter().enumerate() {
+            let first = parts(alternator);
+            row[first..first + 3].copy_from_slice(&[t.winding_c, t.body_c, t.rectifier_c]);
+        }
+        row
+    }
+
+    /// The state of so many alternators that stands in a row.
+    fn of_row<const N: usize>(row: &[f64; N], alternators: usize) -> Stopped {
+        let [air_c, engine_c] = [row[0], row[1]];
+        let temperatures = |alternator: usize| {
+            let first = parts(alternator);
+            Temperatures {
+                winding_c: row[first],
+                body_c: row[first + 1],
+                rectifier_c: row[first + 2],
+                air_c,
+            }
+        };
+        Stopped {
+            alternators: (0..alternators).map(temperatures).collect(),
+            air_c,
+            engine_c,
+        }
+    }
+
+    /// The first alternator's rectifier; the air where there is none \[°C\].
+    fn rectifier_c(&self) -> f64 {
+        let first = self.alternators.first();
+        first.map_or(self.air_c, |t| t.rectifier_c)
+    }
+}
+
 /// Watches the hour after a run was stopped at a time \[s\].
 pub fn soak(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak {
-    let [main, second] = trace.machines(stopped_s);
-    let start = [
-        main.air_c,
-        plant.space.engine_c(stopped_s),
-        main.winding_c,
-        main.body_c,
-        main.rectifier_c,
-        second.winding_c,
-        second.body_c,
-        second.rectifier_c,
-    ];
-    let machines = [
-        Some(plant.main.machine.standing(plant.main.fan)),
-        plant
-            .second
-            .map(|beside| beside.unit.machine.standing(beside.unit.fan)),
-    ];
-    let still = Losses::default();
-    let rate = |_: f64, state: &[f64; PARTS]| {
-        let mut rates = [0.0; PARTS];
-        let mut to_air_w = 0.0;
-        for (machine, (at, first)) in machines.iter().zip([(0, 2), (1, 5)]) {
-            let Some(machine) = machine else { continue };
-            let t = temperatures(state, at);
-            to_air_w += machine.heat_to_air_w(&t, &still);
-            rates[first..first + 3].copy_from_slice(&machine.rates(&t, &still));
-        }
-        let [air, engine] = plant.space.rates_standing(state[0], state[1], to_air_w);
-        (rates[0], rates[1]) = (air, engine);
-        rates
+    const ONE: usize = parts(1);
+    const SEVERAL: usize = parts(MOST_ALTERNATORS);
+    if plant.alternators.len() > 1 {
+        watched::<SEVERAL>(plant, trace, stopped_s)
+    } else {
+        watched::<ONE>(plant, trace, stopped_s)
+    }
+}
+
+fn watched<const N: usize>(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak {
+    let count = plant.alternators.len();
+    let alternators = trace.temperatures(stopped_s);
+    let start = Stopped {
+        air_c: trace.air_c(stopped_s),
+        engine_c: plant.space.engine_c(stopped_s),
+        alternators,
+    };
+    let networks: PerAlternator<ThermalNetwork> = plant
+        .alternators
+        .iter()
+        .map(|one| one.network.fan_stopped(one.fan))
+        .collect();
+    let rate = |_: f64, row: &[f64; N]| {
+        let state = Stopped::of_row(row, count);
+        rates(plant, &networks, &state).to_row()
     };
     let tolerance = Tolerance {
-        per_step: [0.02; PARTS],
-        feeds: [true; PARTS],
+        per_step: [0.02; N],
+        feeds: std::array::from_fn(|part| part < parts(count)),
         longest_s: 300.0,
         shortest_s: 1.0,
     };
     // Nothing here depends on the clock.
-    let drift = |_: &Point<PARTS>| [0.0; PARTS];
-    let points = solve(rate, drift, start, WATCH_S, &tolerance, |_| false);
+    let drift = |_: &Point<N>| [0.0; N];
+    let points = solve(rate, drift, start.to_row(), WATCH_S, &tolerance, |_| false);
     let mut soak = Soak {
-        hottest: [main, second],
+        hottest: start.alternators.clone(),
         air_peak_s: 0.0,
-        at_peak: [standing(&start); 2],
+        rectifier_peak: start.clone(),
+        air_peak: start,
     };
     for pair in points.windows(2) {
         let [a, b] = pair else { break };
         for k in 0..4 {
             let seconds = a.seconds + (b.seconds - a.seconds) * f64::from(k) / 4.0;
-            watch(&mut soak, a, b, seconds);
+            soak.watch(seconds, Stopped::of_row(&between(a, b, seconds), count));
         }
     }
     soak
 }
 
-fn standing(state: &[f64; PARTS]) -> Standing {
-    Standing {
-        machines: [temperatures(state, 0), temperatures(state, 1)],
-        engine_c: state[1],
+/// How everything changes.
+fn rates(plant: &Plant, networks: &[ThermalNetwork], state: &Stopped) -> Stopped {
+    let nothing_lost = Losses::default();
+    let mut to_air_w = 0.0;
+    let each = networks.iter().zip(&state.alternators);
+    let alternators = each
+        .map(|(network, t)| {
+            to_air_w += network.heat_to_air_w(t, &nothing_lost);
+            let [winding_c, body_c, rectifier_c] = network.rates(t, &nothing_lost);
+            Temperatures {
+                winding_c,
+                body_c,
+                rectifier_c,
+                air_c: 0.0,
+            }
+        })
+        .collect();
+    let [air_c, engine_c] = plant
+        .space
+        .rates_standing(state.air_c, state.engine_c, to_air_w);
+    Stopped {
+        alternators,
+        air_c,
+        engine_c,
     }
 }
 
-fn temperatures(state: &[f64; PARTS], machine: usize) -> Temperatures {
-    let first = 2 + 3 * machine;
-    Temperatures {
-        winding_c: state[first],
-        body_c: state[first + 1],
-        rectifier_c: state[first + 2],
-        air_c: state[0],
-    }
-}
-
-fn watch(soak: &mut Soak, a: &Point<PARTS>, b: &Point<PARTS>, seconds: f64) {
-    let state = between(a, b, seconds);
-    if state[0] > soak.hottest[0].air_c {
-        soak.air_peak_s = seconds;
-        soak.at_peak[1] = standing(&state);
-    }
-    if state[4] > soak.hottest[0].rectifier_c {
-        soak.at_peak[0] = standing(&state);
-    }
-    for (at, hottest) in soak.hottest.iter_mut().enumerate() {
-        *hottest = hottest.hotter(&temperatures(&state, at));
+impl Soak {
+    /// Looks at a moment \[s\] after stopping.
+    fn watch(&mut self, seconds: f64, now: Stopped) {
+        for (hottest, t) in self.hottest.iter_mut().zip(&now.alternators) {
+            *hottest = hottest.hotter(t);
+        }
+        if now.rectifier_c() > self.rectifier_peak.rectifier_c() {
+            self.rectifier_peak = now.clone();
+        }
+        if now.air_c > self.air_peak.air_c {
+            self.air_peak_s = seconds;
+            self.air_peak = now;
+        }
     }
 }

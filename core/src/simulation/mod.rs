@@ -34,8 +34,8 @@ use serde::Serialize;
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Limit {
-    /// The machine gives all it can at this speed and heat.
-    Machine,
+    /// The alternator gives all it can at this speed and heat.
+    AlternatorOutput,
     /// The regulator's current cap.
     CurrentCap,
     /// The regulator holds the temperature.
@@ -58,7 +58,7 @@ pub enum Limit {
 impl Limit {
     /// All of them, in the order they are listed.
     pub const ALL: [Limit; 9] = [
-        Limit::Machine,
+        Limit::AlternatorOutput,
         Limit::Temperature,
         Limit::CurrentCap,
         Limit::Ramp,
@@ -72,7 +72,7 @@ impl Limit {
     /// In a few words.
     pub const fn words(self) -> &'static str {
         match self {
-            Limit::Machine => "the machine, at full field",
+            Limit::AlternatorOutput => "the alternator, at full field",
             Limit::CurrentCap => "the current cap",
             Limit::Temperature => "heat: the regulator holds back",
             Limit::Ramp => "the slow start",

@@ -4,18 +4,19 @@ use crate::physics::drive::power_w;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
+use crate::simulation::alternators::PerAlternator;
 
-/// Temperatures of a machine and what its regulator's sensor feels.
+/// Temperatures of an alternator and what its regulator's sensor feels.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ThermalState {
-    /// Its lumps, and the air.
+    /// Its nodes, and the air.
     pub t: Temperatures,
     /// What the sensor feels \[°C\].
     pub sensed_c: f64,
 }
 
 impl ThermalState {
-    /// A machine that has stood, all of it at one temperature \[°C\].
+    /// An alternator that has stood, all of it at one temperature \[°C\].
     pub fn resting(celsius: f64) -> ThermalState {
         ThermalState {
             t: Temperatures::all(celsius),
@@ -24,7 +25,7 @@ impl ThermalState {
     }
 }
 
-/// Current and voltage of one machine.
+/// Current and voltage of one alternator.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Output {
     /// \[A\]
@@ -33,13 +34,18 @@ pub struct Output {
     pub volts: f64,
 }
 
+impl Output {
+    /// Its power \[W\].
+    pub fn power_w(&self) -> f64 {
+        power_w(self.amperes, self.volts)
+    }
+}
+
 /// Currents and voltages at one moment.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Flow {
-    /// The alternator.
-    pub main: Output,
-    /// The second one; zero without.
-    pub second: Output,
+    /// What each alternator gives.
+    pub outputs: PerAlternator<Output>,
     /// Current into the bank \[A\]; negative when the boat draws more than it gets.
     pub bank_a: f64,
     /// Voltage at the bank \[V\].
@@ -49,25 +55,28 @@ pub struct Flow {
 }
 
 /// What happens aboard at one moment.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Moment {
     /// Currents and voltages.
     pub flow: Flow,
-    /// Losses in the alternator.
-    pub losses: Losses,
-    /// Losses in the second one.
-    pub second_losses: Losses,
+    /// Losses in each alternator.
+    pub losses: PerAlternator<Losses>,
 }
 
 impl Moment {
     /// Power the alternators' shafts take \[W\].
     pub fn shaft_w(&self) -> f64 {
-        self.given_w() + self.losses.total_w() + self.second_losses.total_w()
+        let losses = self.losses.iter().map(Losses::total_w);
+        losses.fold(self.given_w(), |sum, lost_w| sum + lost_w)
     }
 
     /// Power the alternators give \[W\].
     pub fn given_w(&self) -> f64 {
-        let power = |output: &Output| power_w(output.amperes, output.volts);
-        power(&self.flow.main) + power(&self.flow.second)
+        self.flow.outputs.iter().map(Output::power_w).sum()
+    }
+
+    /// What each alternator gives and loses.
+    pub fn alternators(&self) -> impl Iterator<Item = (&Output, &Losses)> {
+        self.flow.outputs.iter().zip(&self.losses)
     }
 }

@@ -1,6 +1,7 @@
 //! What meets at the bank's terminals: sources whose current falls or rises
 //! with the voltage, and a bank whose voltage rises with the current.
 
+use crate::boat::Connection;
 use crate::numerics::bracketed_root;
 use crate::physics::battery::Bank;
 use crate::physics::charging::terminal_v;
@@ -9,9 +10,9 @@ use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::moment::ThermalState;
 
-/// A machine at one moment: what its regulator allows and how warm its rotor is.
+/// An alternator at one moment: what its regulator allows and how warm its rotor is.
 pub(super) struct AlternatorState<'a> {
-    unit: &'a AlternatorAtSpeed,
+    pub(super) alternator: &'a AlternatorAtSpeed,
     pub(super) allowed: f64,
     pub(super) limit: Limit,
     field_per_v: f64,
@@ -35,10 +36,10 @@ pub(super) struct Terminals {
 }
 
 impl Terminals {
-    pub(super) fn new(bank: &Bank, charge: f64) -> Terminals {
-        let ohm = bank.resistance_ohm(charge);
+    pub(super) fn new(bank: &Bank, soc: f64) -> Terminals {
+        let ohm = bank.resistance_ohm(soc);
         Terminals {
-            rest_v: bank.rest_v(charge),
+            rest_v: bank.rest_v(soc),
             ohm,
             giving_ohm: ohm.min(bank.giving_ohm()),
         }
@@ -70,28 +71,41 @@ impl Terminals {
 
 impl<'a> AlternatorState<'a> {
     pub(super) fn new(
-        unit: &'a AlternatorAtSpeed,
+        alternator: &'a AlternatorAtSpeed,
         seconds: f64,
         state: &ThermalState,
     ) -> AlternatorState<'a> {
-        let (allowed, limit) = unit.allowed(seconds, state.sensed_c);
+        let (allowed, limit) = alternator.allowed(seconds, state.sensed_c);
         AlternatorState {
-            unit,
+            alternator,
             allowed,
             limit,
-            field_per_v: unit
+            field_per_v: alternator
                 .curve_here
-                .field_per_v(unit.machine.rotor_c(state.t.body_c)),
+                .field_per_v(alternator.network.rotor_c(state.t.body_c)),
         }
+    }
+
+    /// Whether it is connected so.
+    pub(super) fn connects(&self, connection: Connection) -> bool {
+        self.alternator.connection == connection
+    }
+
+    /// Whether it charges the house bank.
+    pub(super) fn charges_house(&self) -> bool {
+        self.alternator.connection.charges_house()
     }
 
     /// Straight on a battery at a voltage.
     pub(super) fn on(&self, volts: f64) -> SourceCurve {
-        let (full_a, slope) = self.unit.curve_here.full_field(volts, self.field_per_v);
+        let (full_a, slope) = self
+            .alternator
+            .curve_here
+            .full_field(volts, self.field_per_v);
         let given_a = allowed_a(self.allowed, full_a);
-        if self.unit.cap_a < given_a {
+        if self.alternator.cap_a < given_a {
             SourceCurve {
-                amperes: self.unit.cap_a,
+                amperes: self.alternator.cap_a,
                 slope: 0.0,
                 limit: Limit::CurrentCap,
             }

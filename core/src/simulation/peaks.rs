@@ -3,11 +3,9 @@
 
 use serde::Serialize;
 
-use crate::numerics::ode::Point;
-use crate::physics::losses::Losses;
-use crate::simulation::moment::{Moment, Output};
-use crate::simulation::run_state::{PARTS, moment};
-use crate::simulation::trace::Trace;
+use crate::simulation::alternators::PerAlternator;
+use crate::simulation::moment::Moment;
+use crate::simulation::trace::{Trace, TracePoint};
 
 /// The most of one alternator in a run. Current and power may have their
 /// highest at different moments.
@@ -22,16 +20,14 @@ pub struct PeakLoad {
 }
 
 /// The most of a run.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Peaks {
     /// Most power all shafts take together \[W\].
     pub shaft_w: f64,
     /// When that is \[s\].
     pub shaft_s: f64,
-    /// The most of the alternator.
-    pub main: PeakLoad,
-    /// That of the second one, if there is one.
-    pub second: Option<PeakLoad>,
+    /// The most of each alternator.
+    pub loads: PerAlternator<PeakLoad>,
 }
 
 /// When a figure is at its highest \[s\], and the figure.
@@ -45,26 +41,25 @@ impl Trace {
     /// The most of the run until a time \[s\].
     pub fn peaks(&self, until_s: f64) -> Peaks {
         let shafts = self.highest_shaft(until_s);
-        let load = |output: fn(&Moment) -> Output, losses: fn(&Moment) -> Losses| {
-            let current = self.highest(until_s, |m| output(m).amperes);
-            let shaft = self.highest(until_s, |m| {
-                let output = output(m);
-                output.amperes * output.volts + losses(m).total_w()
-            });
-            PeakLoad {
-                amperes: current.figure,
-                volts: output(&self.sample(current.seconds).moment).volts,
-                shaft_w: shaft.figure,
-            }
-        };
+        let alternators = 0..self.plant.alternators.len();
         Peaks {
             shaft_w: shafts.figure,
             shaft_s: shafts.seconds,
-            main: load(|m| m.flow.main, |m| m.losses),
-            second: self
-                .plant
-                .second
-                .map(|_| load(|m| m.flow.second, |m| m.second_losses)),
+            loads: alternators.map(|at| self.peak_load(until_s, at)).collect(),
+        }
+    }
+
+    /// The most of one alternator, by its place in the list, until a time \[s\].
+    fn peak_load(&self, until_s: f64, alternator: usize) -> PeakLoad {
+        let amperes = |m: &Moment| m.flow.outputs[alternator].amperes;
+        let shaft_w =
+            |m: &Moment| m.flow.outputs[alternator].power_w() + m.losses[alternator].total_w();
+        let current = self.highest(until_s, amperes);
+        let then = self.sample(current.seconds).moment;
+        PeakLoad {
+            amperes: current.figure,
+            volts: then.flow.outputs[alternator].volts,
+            shaft_w: self.highest(until_s, shaft_w).figure,
         }
     }
 
@@ -73,17 +68,17 @@ impl Trace {
         self.highest_shaft(until_s).figure
     }
 
-    /// The same, and when. The power at each step's end was kept by the run.
+    /// The most power of all shafts, and when. The power at each step's end was kept by the run.
     fn highest_shaft(&self, until_s: f64) -> Highest {
         let at = |seconds: f64| self.sample(seconds).moment.shaft_w();
-        self.highest_of(until_s, |point| point.rate[3], at)
+        self.highest_of(until_s, |point| point.rate.shaft_j, at)
     }
 
     /// When a figure is at its highest until a time \[s\].
     fn highest(&self, until_s: f64, figure: impl Fn(&Moment) -> f64) -> Highest {
         self.highest_of(
             until_s,
-            |point| figure(&moment(&self.plant, point.seconds, &point.state)),
+            |point| figure(&point.state.moment(&self.plant, point.seconds)),
             |seconds| figure(&self.sample(seconds).moment),
         )
     }
@@ -93,7 +88,7 @@ impl Trace {
     fn highest_of(
         &self,
         until_s: f64,
-        at_point: impl Fn(&Point<PARTS>) -> f64,
+        at_point: impl Fn(&TracePoint) -> f64,
         at: impl Fn(f64) -> f64,
     ) -> Highest {
         /// Equal parts the time around the highest is looked at in, and how
@@ -114,7 +109,7 @@ impl Trace {
                 figure: at_point(point),
             });
         let mut best = looked_at.fold(end, Highest::or);
-        let before = |point: &&Point<PARTS>| point.seconds < best.seconds;
+        let before = |point: &&TracePoint| point.seconds < best.seconds;
         let mut from_s = self
             .points
             .iter()

@@ -1,25 +1,22 @@
 //! The boat as prepared numbers, and what happens aboard at one moment.
 
-use crate::boat::{Inputs, SecondRole, WayKind};
+use crate::boat::{Inputs, WayKind};
 use crate::physics::battery::Bank;
 use crate::physics::charging::charger_input_a;
 use crate::physics::fuel::{Willans, marginal_l_kwh};
-use crate::physics::losses::{Losses, OpenLosses};
-use crate::physics::thermal::Temperatures;
+use crate::physics::losses::OpenLosses;
 use crate::simulation::alternator::AlternatorAtSpeed;
-use crate::simulation::alternators::Alternators;
+use crate::simulation::alternators::{Alternators, PerAlternator};
 use crate::simulation::engine_fuel::engine_fuel;
 use crate::simulation::engine_space::SpaceAir;
 use crate::simulation::management::{Management, OpeningCause};
-use crate::simulation::moment::{Flow, Moment, Output, ThermalState};
+use crate::simulation::moment::{Flow, Moment, ThermalState};
 
 /// Everything the charging run needs, worked out once.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Plant {
-    /// The alternator.
-    pub main: AlternatorAtSpeed,
-    /// A second one.
-    pub second: Option<SecondAlternator>,
+    /// The alternators, at the speed they turn.
+    pub alternators: PerAlternator<AlternatorAtSpeed>,
     /// The bank.
     pub bank: Bank,
     /// Engine space.
@@ -47,15 +44,6 @@ pub struct Plant {
     pub(super) converter: Option<Converter>,
 }
 
-/// A second alternator and what it feeds.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct SecondAlternator {
-    /// The machine.
-    pub unit: AlternatorAtSpeed,
-    /// Whether it charges the house bank; it keeps the start battery otherwise.
-    pub feeds_house: bool,
-}
-
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Converter {
     pub(super) most_a: f64,
@@ -63,26 +51,21 @@ pub(super) struct Converter {
 }
 
 /// What flows at one moment, and the losses at any temperatures.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Drive {
     flow: Flow,
-    main: OpenLosses,
-    second: Option<OpenLosses>,
+    losses: PerAlternator<OpenLosses>,
 }
 
 impl Drive {
-    /// With the machines at these temperatures.
-    pub(crate) fn at(&self, plant: &Plant, main: &Temperatures, second: &Temperatures) -> Moment {
-        let at = |open: &OpenLosses, unit: &AlternatorAtSpeed, t: &Temperatures| {
-            open.with(t.winding_c, unit.machine.rotor_c(t.body_c))
-        };
+    /// With the alternators at these temperatures.
+    pub(crate) fn at(&self, plant: &Plant, states: &[ThermalState]) -> Moment {
+        let each = plant.alternators.iter().zip(&self.losses).zip(states);
         Moment {
-            flow: self.flow,
-            losses: at(&self.main, &plant.main, main),
-            second_losses: match (&self.second, &plant.second) {
-                (Some(open), Some(beside)) => at(open, &beside.unit, second),
-                _ => Losses::default(),
-            },
+            flow: self.flow.clone(),
+            losses: each
+                .map(|((alternator, open), state)| alternator.losses_at(open, &state.t))
+                .collect(),
         }
     }
 }
@@ -103,11 +86,11 @@ impl Plant {
     ) -> Plant {
         let bank = inputs.house_bank();
         Plant {
-            main: alternators.main.at_engine_rpm(engine_rpm),
-            second: alternators.second.map(|second| SecondAlternator {
-                unit: second.at_engine_rpm(engine_rpm),
-                feeds_house: inputs.two.role == SecondRole::House,
-            }),
+            alternators: alternators
+                .list
+                .iter()
+                .map(|alternator| alternator.at_engine_rpm(engine_rpm))
+                .collect(),
             back_a: back_a(inputs, bank.rest_v(0.5)),
             management: Management::new(
                 &bank,
@@ -136,47 +119,36 @@ impl Plant {
         }
     }
 
-    /// Everything at one moment.
-    pub fn moment(
-        &self,
-        seconds: f64,
-        charge: f64,
-        main: &ThermalState,
-        second: &ThermalState,
-    ) -> Moment {
-        self.drive(seconds, charge, main, second)
-            .at(self, &main.t, &second.t)
+    /// Everything at one moment: at a time \[s\] after the start, a state of
+    /// charge (0 to 1) and each alternator as warm as this.
+    pub fn moment(&self, seconds: f64, soc: f64, states: &[ThermalState]) -> Moment {
+        self.drive(seconds, soc, states).at(self, states)
     }
 
-    /// The same with the losses' temperatures still open: what follows from
-    /// time, charge, sensors and rotors alone.
-    pub(crate) fn drive(
-        &self,
-        seconds: f64,
-        charge: f64,
-        main: &ThermalState,
-        second: &ThermalState,
-    ) -> Drive {
-        let flow = self.flow(seconds, charge, main, second);
-        let open = |unit: &AlternatorAtSpeed, output: &Output| {
-            unit.open_losses(output.amperes, output.volts)
-        };
+    /// Everything at one moment, the losses' temperatures still open: what
+    /// follows from time, state of charge, sensors and rotors alone.
+    pub(crate) fn drive(&self, seconds: f64, soc: f64, states: &[ThermalState]) -> Drive {
+        let flow = self.flow(seconds, soc, states);
+        let each = self.alternators.iter().zip(&flow.outputs);
         Drive {
-            main: open(&self.main, &flow.main),
-            second: self
-                .second
-                .as_ref()
-                .map(|beside| open(&beside.unit, &flow.second)),
+            losses: each
+                .map(|(alternator, output)| alternator.open_losses(output.amperes, output.volts))
+                .collect(),
             flow,
         }
     }
 
+    /// Each alternator as it has stood, all at the temperature of the start.
+    pub fn resting(&self) -> PerAlternator<ThermalState> {
+        let resting = |_: &AlternatorAtSpeed| ThermalState::resting(self.start_c);
+        self.alternators.iter().map(resting).collect()
+    }
+
     /// Whether the regulator lets the field up over some time.
     pub fn starts_slowly(&self) -> bool {
-        self.main.starts_slowly()
-            || self
-                .second
-                .is_some_and(|second| second.unit.starts_slowly())
+        self.alternators
+            .iter()
+            .any(AlternatorAtSpeed::starts_slowly)
     }
 
     /// What the house and, through a converter turned round, the start battery
@@ -191,12 +163,19 @@ impl Plant {
             .is_some_and(|converter| converter.most_a > 0.0)
     }
 
-    /// Current of the machines that charge the house bank \[A\].
+    /// The alternators that charge the house bank, each with its place.
+    pub fn charging(&self) -> impl Iterator<Item = (usize, &AlternatorAtSpeed)> {
+        let all = self.alternators.iter().enumerate();
+        all.filter(|(_, alternator)| alternator.connection.charges_house())
+    }
+
+    /// Current of the alternators that charge the house bank \[A\].
     pub fn charging_a(&self, flow: &Flow) -> f64 {
-        match &self.second {
-            Some(second) if second.feeds_house => flow.main.amperes + flow.second.amperes,
-            _ => flow.main.amperes,
-        }
+        let outputs = self.alternators.iter().zip(&flow.outputs);
+        outputs
+            .filter(|(alternator, _)| alternator.connection.charges_house())
+            .map(|(_, output)| output.amperes)
+            .sum()
     }
 
     /// Fuel for a shaft power \[W\] of the alternators, on top of what turns the

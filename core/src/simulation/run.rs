@@ -1,23 +1,19 @@
 //! A whole charging run: how everything aboard changes, stepped through time.
 //! What came of it is read off in `trace.rs`.
 
-use std::cell::Cell;
+use std::cell::RefCell;
 
 use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
-use crate::physics::losses::Losses;
-use crate::simulation::alternator::AlternatorAtSpeed;
-use crate::simulation::moment::ThermalState;
+use crate::simulation::alternators::{MOST_ALTERNATORS, PerAlternator};
+use crate::simulation::moment::{Moment, ThermalState};
 use crate::simulation::plant::{Drive, Plant};
-use crate::simulation::run_state::{MAIN, PARTS, SECOND, State, machines, part, temperatures};
+use crate::simulation::run_state::{Nodes, ONE_WITHOUT_LAG, RunState, parts};
+use crate::simulation::trace::TracePoint;
 
 pub use crate::simulation::peaks::{PeakLoad, Peaks};
 pub use crate::simulation::trace::{Sample, Stretch, Trace};
 
-/// Parts of the state of one alternator, and of one whose sensor lags; see
-/// [`run_state`](crate::simulation::run_state).
-const ALONE: usize = 7;
-const ALONE_LAGGING: usize = 8;
-/// No machine works at this temperature \[°C\]; a run ends there.
+/// No alternator works at this temperature \[°C\]; a run ends there.
 const BURNT_C: f64 = 1000.0;
 
 /// A step this short is taken whatever its error \[s\].
@@ -52,99 +48,103 @@ impl Fineness {
     }
 }
 
-/// The two drives asked for last: a winding, a plate or air a little warmer
-/// drives the same (but air a built-in regulator feels), and how rates change
-/// with them is asked at every step.
+/// What a drive follows from: a winding, a plate or air a little warmer drives
+/// the same (but air that a built-in regulator feels).
+#[derive(Debug, PartialEq)]
+struct Asked {
+    seconds: f64,
+    soc: f64,
+    air_c: Option<f64>,
+    /// Sensor and rotor of each alternator.
+    alternators: PerAlternator<(f64, f64)>,
+}
+
+/// The two drives asked for last: how rates change with what drives the same is
+/// asked at every step.
 #[derive(Default)]
 struct Drives {
-    kept: [Cell<Option<Drive>>; 2],
-    /// Time, charge, the sensor and the rotor of each machine, and the air.
-    asked: [Cell<[f64; 7]>; 2],
-    last: Cell<bool>,
+    last: Option<(Asked, Drive)>,
+    before: Option<(Asked, Drive)>,
 }
 
 impl Drives {
-    fn find(
-        &self,
-        plant: &Plant,
-        seconds: f64,
-        charge: f64,
-        main: &ThermalState,
-        second: &ThermalState,
-    ) -> Drive {
-        let mut asked = [0.0; 7];
-        asked[..4].copy_from_slice(&[seconds, charge, main.sensed_c, main.t.body_c]);
-        if plant.second.is_some() {
-            (asked[4], asked[5]) = (second.sensed_c, second.t.body_c);
+    /// What happens at a time, a state of charge and temperatures.
+    fn moment(&mut self, plant: &Plant, seconds: f64, soc: f64, states: &[ThermalState]) -> Moment {
+        let asked = Asked {
+            seconds,
+            soc,
+            air_c: states
+                .first()
+                .filter(|_| plant.held_by_built_in())
+                .map(|state| state.t.air_c),
+            alternators: states
+                .iter()
+                .map(|state| (state.sensed_c, state.t.body_c))
+                .collect(),
+        };
+        let is_it = |kept: &Option<(Asked, Drive)>| kept.as_ref().is_some_and(|(k, _)| *k == asked);
+        if !is_it(&self.last) {
+            std::mem::swap(&mut self.last, &mut self.before);
         }
-        if plant.held_by_built_in() {
-            asked[6] = main.t.air_c;
-        }
-        let last = self.last.get();
-        for at in [last, !last] {
-            let slot = usize::from(at);
-            if self.asked[slot].get() == asked
-                && let Some(drive) = self.kept[slot].get()
-            {
-                self.last.set(at);
-                return drive;
+        match &mut self.last {
+            Some((kept, drive)) if *kept == asked => drive.at(plant, states),
+            stale => {
+                let drive = plant.drive(seconds, soc, states);
+                let moment = drive.at(plant, states);
+                *stale = Some((asked, drive));
+                moment
             }
         }
-        let drive = plant.drive(seconds, charge, main, second);
-        let oldest = usize::from(!last);
-        self.kept[oldest].set(Some(drive));
-        self.asked[oldest].set(asked);
-        self.last.set(!last);
-        drive
     }
 }
 
 /// How everything changes.
-fn rates<const N: usize>(
-    plant: &Plant,
-    seconds: f64,
-    state: &[f64; N],
-    drives: &Drives,
-) -> [f64; N] {
-    let [main, second] = machines(plant, state);
-    let now = drives
-        .find(plant, seconds, state[0], &main, &second)
-        .at(plant, &main.t, &second.t);
-    let mut rates = [0.0; N];
+fn rates(plant: &Plant, seconds: f64, state: &RunState, drives: &mut Drives) -> RunState {
+    let states = state.thermal(plant);
+    let now = drives.moment(plant, seconds, state.soc, &states);
     let mut to_air_w = 0.0;
-    let mut warm = |unit: &AlternatorAtSpeed, first: usize, losses: &Losses| {
-        let t = temperatures(state, first);
-        let nodes = unit.machine.rates(&t, losses);
-        to_air_w += unit.machine.heat_to_air_w(&t, losses);
-        let sensor = unit.sensor_rate(&t, part(state, first + 3));
-        for (rate, node) in rates
-            .iter_mut()
-            .skip(first)
-            .zip(nodes.into_iter().chain([sensor]))
-        {
-            *rate = node;
-        }
-    };
-    warm(&plant.main, MAIN, &now.losses);
-    if let Some(second) = &plant.second {
-        warm(&second.unit, SECOND, &now.second_losses);
+    let each = plant
+        .alternators
+        .iter()
+        .zip(&states)
+        .zip(&state.alternators);
+    let alternators = each
+        .zip(&now.losses)
+        .map(|(((alternator, warm), nodes), losses)| {
+            let [winding_c, body_c, rectifier_c] = alternator.network.rates(&warm.t, losses);
+            to_air_w += alternator.network.heat_to_air_w(&warm.t, losses);
+            Nodes {
+                winding_c,
+                body_c,
+                rectifier_c,
+                sensor_c: alternator.sensor_rate(&warm.t, nodes.sensor_c),
+            }
+        })
+        .collect();
+    let outputs = now.flow.outputs.iter();
+    RunState {
+        soc: plant.bank.charge_rate(now.flow.bank_a),
+        air_c: plant.space.rate(seconds, state.air_c, to_air_w),
+        given_as: outputs.map(|output| output.amperes).sum(),
+        shaft_j: now.shaft_w(),
+        alternators,
     }
-    rates[0] = plant.bank.charge_rate(now.flow.bank_a);
-    rates[1] = plant.space.rate(seconds, state[1], to_air_w);
-    rates[2] = now.flow.main.amperes + now.flow.second.amperes;
-    rates[3] = now.shaft_w();
-    rates
 }
 
 /// Charges from one state of charge (0 to 1) until another, or `last_s` seconds.
 pub fn charge(plant: &Plant, from: f64, until: f64, last_s: f64, fineness: &Fineness) -> Trace {
-    let points = match (plant.second.is_some(), plant.main.lags()) {
-        (false, false) => step_through::<ALONE>(plant, from, until, last_s, fineness),
-        (false, true) => step_through::<ALONE_LAGGING>(plant, from, until, last_s, fineness),
-        (true, _) => step_through::<PARTS>(plant, from, until, last_s, fineness),
+    const ONE: usize = parts(1);
+    const TWO: usize = parts(2);
+    const MOST: usize = parts(MOST_ALTERNATORS);
+    let lags = plant.alternators.iter().any(|one| one.lags());
+    let points = match (plant.alternators.len(), lags) {
+        (0 | 1, false) => step_through::<ONE_WITHOUT_LAG>(plant, from, until, last_s, fineness),
+        (0 | 1, true) => step_through::<ONE>(plant, from, until, last_s, fineness),
+        (2, _) => step_through::<TWO>(plant, from, until, last_s, fineness),
+        _ => step_through::<MOST>(plant, from, until, last_s, fineness),
     };
     Trace {
-        plant: *plant,
+        plant: plant.clone(),
         points,
     }
 }
@@ -155,38 +155,38 @@ fn step_through<const N: usize>(
     until: f64,
     last_s: f64,
     fineness: &Fineness,
-) -> Vec<Point<PARTS>> {
-    let mut start = [plant.start_c; N];
-    (start[0], start[2], start[3]) = (from, 0.0, 0.0);
-    let mut per_step = [fineness.kelvin; N];
+) -> Vec<TracePoint> {
+    let count = plant.alternators.len();
+    let start = RunState {
+        soc: from,
+        given_as: 0.0,
+        shaft_j: 0.0,
+        ..RunState::all(plant.start_c, count)
+    };
     // What is carried along feeds nothing but is read off: as near as the charge.
     let ampere_s = fineness.charge * plant.bank.capacity_ah * 3600.0;
-    let joule = ampere_s * plant.bank.rest_v(1.0);
-    (per_step[0], per_step[2], per_step[3]) = (fineness.charge, ampere_s, joule);
-    let feeds = std::array::from_fn(|part| match part {
-        2 | 3 => false,
-        7 => plant.main.lags(),
-        8..=10 => plant.second.is_some(),
-        11 => plant.second.is_some_and(|beside| beside.unit.lags()),
-        _ => true,
-    });
+    let per_step = RunState {
+        soc: fineness.charge,
+        given_as: ampere_s,
+        shaft_j: ampere_s * plant.bank.rest_v(1.0),
+        ..RunState::all(fineness.kelvin, count)
+    };
     let tolerance = Tolerance {
-        per_step,
-        feeds,
+        per_step: per_step.to_row(),
+        feeds: feeds(plant).to_row().map(|feeds| feeds > 0.0),
         longest_s: fineness.longest_s,
         shortest_s: SHORTEST_S,
     };
-    // A bank that is being emptied will not come up again, and a machine that
-    // glows is gone.
+    // A bank that is being emptied will not come up again, and an alternator
+    // that glows is gone.
     let done = |point: &Point<N>| {
-        let hottest_c = point.state.iter().skip(MAIN).copied().fold(0.0, f64::max);
-        let charge = point.state[0];
-        charge >= until || charge <= -0.05 || hottest_c > BURNT_C
+        let state = RunState::of_row(&point.state, count);
+        state.soc >= until || state.soc <= -0.05 || state.hottest_c() > BURNT_C
     };
-    let drives = Drives::default();
-    let rate = |seconds: f64, state: &[f64; N]| rates(plant, seconds, state, &drives);
-    let widened = |parts: &[f64; N]| -> State {
-        std::array::from_fn(|at| parts.get(at).copied().unwrap_or_default())
+    let drives = RefCell::new(Drives::default());
+    let rate = |seconds: f64, row: &[f64; N]| {
+        let state = RunState::of_row(row, count);
+        rates(plant, seconds, &state, &mut drives.borrow_mut()).to_row()
     };
     // Of all rates only the air's depends on the clock, through the block that
     // warms up; and the current's during a slow start.
@@ -195,16 +195,33 @@ fn step_through<const N: usize>(
         if plant.starts_slowly() {
             return numeric(here);
         }
-        let mut drift = [0.0; N];
-        drift[1] = plant.space.drift(here.seconds);
-        drift
+        let drift = RunState {
+            air_c: plant.space.drift(here.seconds),
+            ..RunState::all(0.0, count)
+        };
+        drift.to_row()
     };
-    solve(rate, drift, start, last_s, &tolerance, done)
+    let points = solve(rate, drift, start.to_row(), last_s, &tolerance, done);
+    points
         .iter()
-        .map(|point| Point {
+        .map(|point| TracePoint {
             seconds: point.seconds,
-            state: widened(&point.state),
-            rate: widened(&point.rate),
+            state: RunState::of_row(&point.state, count),
+            rate: RunState::of_row(&point.rate, count),
         })
         .collect()
+}
+
+/// Which parts feed any other: 1 for those that do, 0 for those that are only
+/// carried along.
+fn feeds(plant: &Plant) -> RunState {
+    let mut feeds = RunState {
+        given_as: 0.0,
+        shaft_j: 0.0,
+        ..RunState::all(1.0, plant.alternators.len())
+    };
+    for (nodes, alternator) in feeds.alternators.iter_mut().zip(&plant.alternators) {
+        nodes.sensor_c = f64::from(u8::from(alternator.lags()));
+    }
+    feeds
 }

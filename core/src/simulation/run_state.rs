@@ -1,62 +1,179 @@
-//! The state that a run steps through time, as the solver wants it: numbers in
-//! a row.
+//! The state that a run steps through time, by name, and as the numbers in a
+//! row that the solver wants.
 
+use crate::numerics::ode::Blend;
 use crate::physics::thermal::Temperatures;
-use crate::simulation::alternator::AlternatorAtSpeed;
+use crate::simulation::alternators::PerAlternator;
 use crate::simulation::moment::{Moment, ThermalState};
 use crate::simulation::plant::Plant;
 
-/// Parts of a state: charge, air, and carried along alternator ampere-seconds
-/// and shaft joules; then winding, body, rectifier and sensor of each machine.
-/// One machine alone needs the first of them only, its sensor the last of
-/// these, where it lags.
-pub(super) const PARTS: usize = 12;
-pub(super) type State = [f64; PARTS];
-
-/// Where the parts of the alternator begin, and those of the second one.
-pub(super) const MAIN: usize = 4;
-pub(super) const SECOND: usize = 8;
-
-pub(super) fn part<const N: usize>(state: &[f64; N], at: usize) -> f64 {
-    state.get(at).copied().unwrap_or(state[1])
+/// Everything that changes in a run; or how fast it does, each a second.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct RunState {
+    /// State of charge, 0 to 1.
+    pub(super) soc: f64,
+    /// Air of the engine space \[°C\].
+    pub(super) air_c: f64,
+    /// What all alternators have given \[A·s\]: carried along, feeds nothing.
+    pub(super) given_as: f64,
+    /// What their shafts have taken \[J\]: carried along, feeds nothing.
+    pub(super) shaft_j: f64,
+    /// Each alternator.
+    pub(super) alternators: PerAlternator<Nodes>,
 }
 
-/// Temperatures of the machine whose parts begin at `first`.
-pub(super) fn temperatures<const N: usize>(state: &[f64; N], first: usize) -> Temperatures {
-    Temperatures {
-        winding_c: part(state, first),
-        body_c: part(state, first + 1),
-        rectifier_c: part(state, first + 2),
-        air_c: state[1],
+/// What is warm of one alternator \[°C\].
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Nodes {
+    pub(super) winding_c: f64,
+    pub(super) body_c: f64,
+    pub(super) rectifier_c: f64,
+    /// Of a sensor that lags; without meaning for one that does not.
+    pub(super) sensor_c: f64,
+}
+
+/// Parts of a state beside those of the alternators.
+const SHARED: usize = 4;
+/// Parts of an alternator: three that are warm, and its sensor.
+const NODES: usize = 4;
+
+/// Parts of a state with so many alternators.
+pub(super) const fn parts(alternators: usize) -> usize {
+    SHARED + NODES * alternators
+}
+
+/// Parts of a state with one alternator whose sensor does not lag: it comes last
+/// and is left out.
+pub(super) const ONE_WITHOUT_LAG: usize = parts(1) - 1;
+
+impl RunState {
+    /// A state of which every part is one figure.
+    pub(super) fn all(figure: f64, alternators: usize) -> RunState {
+        let nodes = Nodes {
+            winding_c: figure,
+            body_c: figure,
+            rectifier_c: figure,
+            sensor_c: figure,
+        };
+        RunState {
+            soc: figure,
+            air_c: figure,
+            given_as: figure,
+            shaft_j: figure,
+            alternators: (0..alternators).map(|_| nodes).collect(),
+        }
+    }
+
+    /// As the solver wants it: what is shared, then one alternator after another.
+    /// What there is no place for stays out.
+    pub(super) fn to_row<const N: usize>(&self) -> [f64; N] {
+        let mut row = [0.0; N];
+        row[..SHARED].copy_from_slice(&[self.soc, self.air_c, self.given_as, self.shaft_j]);
+        let places = row[SHARED..].chunks_mut(NODES);
+        for (places, nodes) in places.zip(&self.alternators) {
+            let nodes = [
+                nodes.winding_c,
+                nodes.body_c,
+                nodes.rectifier_c,
+                nodes.sensor_c,
+            ];
+            for (place, node) in places.iter_mut().zip(nodes) {
+                *place = node;
+            }
+        }
+        row
+    }
+
+    /// The state of so many alternators that stands in a row.
+    pub(super) fn of_row<const N: usize>(row: &[f64; N], alternators: usize) -> RunState {
+        let [soc, air_c, given_as, shaft_j] = std::array::from_fn(|part| row[part]);
+        let nodes = |parts: &[f64]| Nodes {
+            winding_c: parts[0],
+            body_c: parts[1],
+            rectifier_c: parts[2],
+            sensor_c: parts.get(3).copied().unwrap_or(air_c),
+        };
+        let each = row[SHARED..].chunks(NODES).take(alternators);
+        RunState {
+            soc,
+            air_c,
+            given_as,
+            shaft_j,
+            alternators: each.map(nodes).collect(),
+        }
+    }
+
+    /// Temperatures of one alternator and its air; none where there is no such one.
+    pub(super) fn temperatures_of(&self, alternator: usize) -> Option<Temperatures> {
+        let nodes = self.alternators.get(alternator)?;
+        Some(nodes.temperatures(self.air_c))
+    }
+
+    /// Temperatures of each alternator and its air.
+    pub(super) fn temperatures(&self) -> PerAlternator<Temperatures> {
+        let nodes = self.alternators.iter();
+        nodes.map(|one| one.temperatures(self.air_c)).collect()
+    }
+
+    /// How warm each alternator is, and what its sensor feels.
+    pub(super) fn thermal(&self, plant: &Plant) -> PerAlternator<ThermalState> {
+        let each = plant.alternators.iter().zip(&self.alternators);
+        each.map(|(alternator, nodes)| {
+            let t = nodes.temperatures(self.air_c);
+            ThermalState {
+                t,
+                sensed_c: alternator.sensed_c(&t, nodes.sensor_c),
+            }
+        })
+        .collect()
+    }
+
+    /// What happens aboard at a time \[s\] in this state.
+    pub(super) fn moment(&self, plant: &Plant, seconds: f64) -> Moment {
+        plant.moment(seconds, self.soc, &self.thermal(plant))
+    }
+
+    /// The hottest node of all alternators \[°C\].
+    pub(super) fn hottest_c(&self) -> f64 {
+        let nodes = self.alternators.iter();
+        nodes
+            .flat_map(|one| [one.winding_c, one.body_c, one.rectifier_c])
+            .fold(f64::NEG_INFINITY, f64::max)
+    }
+
+    /// The state between two points, each a state and its rate.
+    pub(super) fn between(blend: &Blend, a: [&RunState; 2], b: [&RunState; 2]) -> RunState {
+        let of = |figure: fn(&RunState) -> f64| blend.of(a.map(figure), b.map(figure));
+        let nodes = |alternator: usize| {
+            let node = |figure: fn(&Nodes) -> f64| {
+                let figure = |state: &RunState| figure(&state.alternators[alternator]);
+                blend.of(a.map(figure), b.map(figure))
+            };
+            Nodes {
+                winding_c: node(|one| one.winding_c),
+                body_c: node(|one| one.body_c),
+                rectifier_c: node(|one| one.rectifier_c),
+                sensor_c: node(|one| one.sensor_c),
+            }
+        };
+        let [state, _] = a;
+        RunState {
+            soc: of(|state| state.soc),
+            air_c: of(|state| state.air_c),
+            given_as: of(|state| state.given_as),
+            shaft_j: of(|state| state.shaft_j),
+            alternators: (0..state.alternators.len()).map(nodes).collect(),
+        }
     }
 }
 
-fn machine<const N: usize>(
-    unit: &AlternatorAtSpeed,
-    state: &[f64; N],
-    first: usize,
-) -> ThermalState {
-    let t = temperatures(state, first);
-    ThermalState {
-        t,
-        sensed_c: unit.sensed_c(&t, part(state, first + 3)),
+impl Nodes {
+    fn temperatures(&self, air_c: f64) -> Temperatures {
+        Temperatures {
+            winding_c: self.winding_c,
+            body_c: self.body_c,
+            rectifier_c: self.rectifier_c,
+            air_c,
+        }
     }
-}
-
-/// Both machines; the second one is only meant where there is one.
-pub(super) fn machines<const N: usize>(plant: &Plant, state: &[f64; N]) -> [ThermalState; 2] {
-    let second = plant
-        .second
-        .as_ref()
-        .map_or(&plant.main, |beside| &beside.unit);
-    [
-        machine(&plant.main, state, MAIN),
-        machine(second, state, SECOND),
-    ]
-}
-
-/// What happens at a time and state.
-pub(super) fn moment<const N: usize>(plant: &Plant, seconds: f64, state: &[f64; N]) -> Moment {
-    let [main, second] = machines(plant, state);
-    plant.moment(seconds, state[0], &main, &second)
 }

@@ -1,31 +1,50 @@
-//! A charging run that was reckoned, and what is read off it.
+//! A charging run that was stepped through, and what is read off it.
 
 use crate::numerics::bracketed_root;
-use crate::numerics::ode::{Point, between};
+use crate::numerics::ode::Blend;
 use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
+use crate::simulation::alternators::PerAlternator;
 use crate::simulation::moment::{Flow, Moment, ThermalState};
 use crate::simulation::plant::Plant;
-use crate::simulation::run_state::{MAIN, PARTS, SECOND, State, machines, moment, temperatures};
+use crate::simulation::run_state::RunState;
 
-/// A run that was reckoned, from which anything can be read off.
+/// A run that was stepped through, from which anything can be read off.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Trace {
     pub(super) plant: Plant,
-    pub(super) points: Vec<Point<PARTS>>,
+    pub(super) points: Vec<TracePoint>,
+}
+
+/// The end of a step: time \[s\], state, and how fast that changes.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct TracePoint {
+    pub(super) seconds: f64,
+    pub(super) state: RunState,
+    pub(super) rate: RunState,
+}
+
+/// The state between two neighbouring points.
+fn between(a: &TracePoint, b: &TracePoint, seconds: f64) -> RunState {
+    let blend = Blend::at(a.seconds, b.seconds, seconds);
+    RunState::between(&blend, [&a.state, &a.rate], [&b.state, &b.rate])
+}
+
+/// The state of charge between two neighbouring points.
+fn soc_between(a: &TracePoint, b: &TracePoint, seconds: f64) -> f64 {
+    let blend = Blend::at(a.seconds, b.seconds, seconds);
+    blend.of([a.state.soc, a.rate.soc], [b.state.soc, b.rate.soc])
 }
 
 /// One moment of a run.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Sample {
     /// Time since the start \[s\].
     pub seconds: f64,
     /// State of charge, 0 to 1.
-    pub charge: f64,
-    /// Temperatures of the alternator and its air.
-    pub temperatures: Temperatures,
-    /// Those of the second one, if there is one.
-    pub second: Option<Temperatures>,
+    pub soc: f64,
+    /// How warm each alternator and its air are, and what its sensor feels.
+    pub thermal: PerAlternator<ThermalState>,
     /// Currents, voltages, losses.
     pub moment: Moment,
 }
@@ -52,60 +71,69 @@ impl Trace {
         self.points.len().saturating_sub(1)
     }
 
-    fn state(&self, seconds: f64) -> State {
+    fn state(&self, seconds: f64) -> RunState {
         let after = self
             .points
             .partition_point(|point| point.seconds < seconds)
             .max(1);
         match (self.points.get(after - 1), self.points.get(after)) {
             (Some(a), Some(b)) => between(a, b, seconds),
-            (Some(a), None) => a.state,
-            _ => [0.0; PARTS],
+            (Some(a), None) => a.state.clone(),
+            _ => RunState::all(0.0, self.plant.alternators.len()),
         }
     }
 
     /// What flows at a time \[s\].
     pub(super) fn flow(&self, seconds: f64) -> Flow {
         let state = self.state(seconds);
-        let [main, second] = machines(&self.plant, &state);
-        self.plant.flow(seconds, state[0], &main, &second)
+        self.plant
+            .flow(seconds, state.soc, &state.thermal(&self.plant))
     }
 
     /// What happens at a time \[s\].
     pub fn sample(&self, seconds: f64) -> Sample {
         let state = self.state(seconds);
+        let thermal = state.thermal(&self.plant);
         Sample {
             seconds,
-            charge: state[0],
-            temperatures: temperatures(&state, MAIN),
-            second: self.plant.second.map(|_| temperatures(&state, SECOND)),
-            moment: moment(&self.plant, seconds, &state),
+            soc: state.soc,
+            moment: self.plant.moment(seconds, state.soc, &thermal),
+            thermal,
         }
     }
 
-    /// The machines' temperatures at a time \[s\].
-    pub fn machines(&self, seconds: f64) -> [Temperatures; 2] {
-        let state = self.state(seconds);
-        [temperatures(&state, MAIN), temperatures(&state, SECOND)]
+    /// Air of the engine space at a time \[s\] \[°C\].
+    pub(super) fn air_c(&self, seconds: f64) -> f64 {
+        self.state(seconds).air_c
     }
 
-    /// The machines and their sensors at a time \[s\]; the second one's are
-    /// only meant where there is one.
-    pub(crate) fn states(&self, seconds: f64) -> [ThermalState; 2] {
-        machines(&self.plant, &self.state(seconds))
+    /// Temperatures of each alternator at a time \[s\].
+    pub fn temperatures(&self, seconds: f64) -> PerAlternator<Temperatures> {
+        self.state(seconds).temperatures()
     }
 
-    /// When something of a machine (0 the alternator, 1 the second one) is at
-    /// its highest until a time \[s\], looked at as by [`Trace::hottest`].
+    /// How warm each alternator is at a time \[s\], and what its sensor feels.
+    pub(crate) fn thermal(&self, seconds: f64) -> PerAlternator<ThermalState> {
+        self.state(seconds).thermal(&self.plant)
+    }
+
+    /// A temperature of one of the alternators at a time \[s\]; far below any
+    /// other where there is no such one \[°C\].
+    fn node_c(&self, seconds: f64, alternator: usize, node: fn(&Temperatures) -> f64) -> f64 {
+        let t = self.state(seconds).temperatures_of(alternator);
+        t.as_ref().map_or(f64::NEG_INFINITY, node)
+    }
+
+    /// When a node of an alternator, by its place in the list, is hottest until a
+    /// time \[s\], looked at as by [`Trace::hottest`].
     pub(crate) fn peak_s(
         &self,
         until_s: f64,
-        machine: usize,
-        part: fn(&Temperatures) -> f64,
+        alternator: usize,
+        node: fn(&Temperatures) -> f64,
     ) -> f64 {
-        let first = if machine == 0 { MAIN } else { SECOND };
         let last_s = until_s.min(self.last_s());
-        let mut peak = (part(&temperatures(&self.state(last_s), first)), last_s);
+        let mut peak = (self.node_c(last_s, alternator, node), last_s);
         for pair in self.points.windows(2) {
             let [a, b] = pair else { break };
             if a.seconds >= until_s {
@@ -114,7 +142,8 @@ impl Trace {
             for k in 0..4 {
                 let end = b.seconds.min(until_s);
                 let at = a.seconds + (end - a.seconds) * f64::from(k) / 4.0;
-                let here = part(&temperatures(&between(a, b, at), first));
+                let t = between(a, b, at).temperatures_of(alternator);
+                let here = t.as_ref().map_or(f64::NEG_INFINITY, node);
                 if here > peak.0 {
                     peak = (here, at);
                 }
@@ -123,18 +152,17 @@ impl Trace {
         peak.1
     }
 
-    /// When something of a machine (0 the alternator, 1 the second one) first
-    /// passes a temperature \[°C\] until a time \[s\], looked at as by
+    /// When a node of an alternator, by its place in the list, first passes a
+    /// temperature \[°C\] until a time \[s\], looked at as by
     /// [`Trace::hottest`].
     pub(crate) fn passes(
         &self,
         until_s: f64,
-        machine: usize,
-        part: fn(&Temperatures) -> f64,
+        alternator: usize,
+        node: fn(&Temperatures) -> f64,
         limit_c: f64,
     ) -> Option<f64> {
-        let first = if machine == 0 { MAIN } else { SECOND };
-        let below_k = |seconds: f64| limit_c - part(&temperatures(&self.state(seconds), first));
+        let below_k = |seconds: f64| limit_c - self.node_c(seconds, alternator, node);
         let mut before_s = 0.0;
         if below_k(before_s) < 0.0 {
             return Some(before_s);
@@ -157,16 +185,16 @@ impl Trace {
     }
 
     /// When a state of charge (0 to 1) is reached \[s\].
-    pub fn reaches(&self, charge: f64) -> Option<f64> {
+    pub fn reaches(&self, soc: f64) -> Option<f64> {
         let first = self.points.first()?;
-        if first.state[0] >= charge {
+        if first.state.soc >= soc {
             return Some(0.0);
         }
         self.points.windows(2).find_map(|pair| {
             let [a, b] = pair else { return None };
-            (b.state[0] >= charge).then(|| {
+            (b.state.soc >= soc).then(|| {
                 bracketed_root(
-                    |seconds| charge - between(a, b, seconds)[0],
+                    |seconds| soc - soc_between(a, b, seconds),
                     a.seconds,
                     b.seconds,
                     1e-12,
@@ -175,24 +203,24 @@ impl Trace {
         })
     }
 
-    /// State of charge at a time \[s\].
-    pub fn charge_at(&self, seconds: f64) -> f64 {
-        self.state(seconds)[0]
+    /// State of charge at a time \[s\], 0 to 1.
+    pub fn soc_at(&self, seconds: f64) -> f64 {
+        self.state(seconds).soc
     }
 
     /// Ampere-hours the alternators gave until a time \[s\].
     pub fn alternator_ah(&self, seconds: f64) -> f64 {
-        self.state(seconds)[2] / 3600.0
+        self.state(seconds).given_as / 3600.0
     }
 
     /// Kilowatt-hours their shafts took until a time \[s\].
     pub fn shaft_kwh(&self, seconds: f64) -> f64 {
-        self.state(seconds)[3] / 3.6e6
+        self.state(seconds).shaft_j / 3.6e6
     }
 
-    /// Hottest of each until a time \[s\]: the alternator, and the second one.
-    pub fn hottest(&self, seconds: f64) -> [Temperatures; 2] {
-        let mut hottest = self.machines(seconds.min(self.last_s()));
+    /// Hottest that each node of each alternator and its air get until a time \[s\].
+    pub fn hottest(&self, seconds: f64) -> PerAlternator<Temperatures> {
+        let mut hottest = self.temperatures(seconds.min(self.last_s()));
         for pair in self.points.windows(2) {
             let [a, b] = pair else { break };
             if a.seconds >= seconds {
@@ -202,9 +230,9 @@ impl Trace {
             // The cubics bulge between step ends: look a few times inside.
             for k in 0..4 {
                 let at = a.seconds + (end - a.seconds) * f64::from(k) / 4.0;
-                let state = between(a, b, at);
-                for (hottest, first) in hottest.iter_mut().zip([MAIN, SECOND]) {
-                    *hottest = hottest.hotter(&temperatures(&state, first));
+                let here = between(a, b, at).temperatures();
+                for (hottest, here) in hottest.iter_mut().zip(&here) {
+                    *hottest = hottest.hotter(here);
                 }
             }
         }

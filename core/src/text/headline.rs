@@ -24,15 +24,15 @@ pub struct Answer {
 
 /// The answer in a few words.
 pub fn answer(report: &Report, reader: &Reader) -> Answer {
-    let (day, machine) = (&report.analyses.day, &report.analyses.machine);
+    let (day, output) = (&report.analyses.day, &report.analyses.output);
     Answer {
         engine_time: match day.engine_hours {
             None => day.trouble.map_or("none", words::day_trouble).to_string(),
             Some(0.0) => "none".to_string(),
             Some(hours) => reader.show(minutes(60.0 * hours)),
         },
-        hot_amps: reader.show(amperes(machine.hot_a)),
-        limit: machine.hot_limit.words().to_string(),
+        hot_amps: reader.show(amperes(output.hot_a)),
+        limit: output.hot_limit.words().to_string(),
         verdict: verdict(&report.verdict, reader),
     }
 }
@@ -49,11 +49,11 @@ pub fn sentence(sheet: &Worksheet, report: &Report, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     let answer = answer(report, reader);
     let analyses = &report.analyses;
-    let machine = format!(
+    let holds = format!(
         "Hot, the alternator holds {} with the engine at {}, of {} when cold; what limits it is {}.",
         answer.hot_amps,
         show(rpm(sheet.inputs.eng.rpm)),
-        show(amperes(analyses.machine.full_cold_a)),
+        show(amperes(analyses.output.full_cold_a)),
         answer.limit
     );
     let rest_ah = analyses.energy.rest_ah;
@@ -76,7 +76,7 @@ pub fn sentence(sheet: &Worksheet, report: &Report, reader: &Reader) -> String {
         ),
     };
     if report.verdict == Verdict::NotRun {
-        return format!("{day} {machine}");
+        return format!("{day} {holds}");
     }
-    format!("{} {day} {machine}", answer.verdict)
+    format!("{} {day} {holds}", answer.verdict)
 }

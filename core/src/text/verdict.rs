@@ -50,10 +50,12 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
         }
         Verdict::NeverSettles => "The alternator overheats: each degree makes more heat than it carries away, so it never settles.".to_string(),
         Verdict::HotAfterStop {
+            alternator,
             celsius: hottest_c,
             limit_c,
         } => format!(
-            "The alternator stays within its limits while it runs; after stopping, its rectifier plate climbs to {}, above its limit of {}.",
+            "The {} stays within its limits while it runs; after stopping, its rectifier plate climbs to {}, above its limit of {}.",
+            words::alternator(alternator),
             show(celsius(hottest_c)),
             show(celsius(limit_c))
         ),

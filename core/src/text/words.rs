@@ -35,7 +35,7 @@ pub fn tally(severity: Severity, count: usize) -> String {
 /// What limits the current, in one word or two, for tight places.
 pub const fn limit(limit: Limit) -> &'static str {
     match limit {
-        Limit::Machine => "output",
+        Limit::AlternatorOutput => "output",
         Limit::CurrentCap => "cap",
         Limit::Temperature => "heat",
         Limit::Ramp => "soft start",

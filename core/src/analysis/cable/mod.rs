@@ -104,7 +104,7 @@ pub(crate) fn cables(sheet: &Worksheet, alternators: &Alternators, charging: &Ru
             _ => fuse::START_KA,
         },
     );
-    let engine_air_c = charging.peak.air_c.max(ENGINE_AIR_C);
+    let engine_air_c = charging.peak_air_c.max(ENGINE_AIR_C);
     let other_air_c = inputs.cabin_c().max(TABLE_AIR_C);
     let insulation_c = inputs.cable.insulation.rated_c();
     let runs = runs::leads(sheet, alternators)

@@ -39,13 +39,10 @@ pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
     let inputs = &sheet.inputs;
     let cable = &inputs.cable;
     let by_converter = inputs.way.kind == WayKind::Converter;
-    let mut leads = vec![charge_lead(&inputs.first_alternator(), &alternators.main)];
-    if let (Some(installed), Some(second)) = (
-        inputs.alternator(WhichAlternator::Second),
-        &alternators.second,
-    ) {
-        leads.push(charge_lead(&installed, second));
-    }
+    let each = inputs.alternators().zip(&alternators.list);
+    let mut leads: Vec<Lead> = each
+        .map(|(installed, alternator)| charge_lead(&installed, alternator))
+        .collect();
     let engine = |place: CablePlace| place == CablePlace::Engine;
     let house = Lead {
         key: "bus",
@@ -134,10 +131,10 @@ fn charge_lead(installed: &InstalledAlternator, alternator: &CalibratedAlternato
     let inputs = installed.boat;
     let to_house = installed.connection.on_house();
     let rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
-    let unit = alternator.at_engine_rpm(rpm);
-    let curve = &unit.curve;
+    let here = alternator.at_engine_rpm(rpm);
+    let curve = &here.curve;
     let full_a = curve.full_field_a(
-        unit.shaft_rpm,
+        here.shaft_rpm,
         curve.test_v,
         curve.rotor_c.min(COLD_ROTOR_C),
     );
@@ -153,7 +150,7 @@ fn charge_lead(installed: &InstalledAlternator, alternator: &CalibratedAlternato
         )
     };
     let notes = match inputs.reg.current_cap_a {
-        Some(cap_a) if cap_a < amperes && unit.cap_a.is_finite() => vec![format!(
+        Some(cap_a) if cap_a < amperes && here.cap_a.is_finite() => vec![format!(
             "The regulator's cap of {cap_a:.0} A is not counted on: a cap can fail or be set anew."
         )],
         _ => Vec::new(),

@@ -3,7 +3,6 @@
 
 use crate::numerics::bracketed_root;
 use crate::physics::battery::Cells;
-use crate::simulation::moment::ThermalState;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
 use crate::simulation::steady_state::{LATE_S, settled};
@@ -142,10 +141,8 @@ impl Share<'_> {
     /// About the time it takes, from what flows cold and once hot \[s\].
     fn guess_s(&self) -> f64 {
         let plant = self.plant;
-        let cold = ThermalState::resting(plant.start_c);
-        let cold_a = plant
-            .flow(LATE_S, self.from(0.0).max(0.0), &cold, &cold)
-            .bank_a;
+        let lowest = self.from(0.0).max(0.0);
+        let cold_a = plant.flow(LATE_S, lowest, &plant.resting()).bank_a;
         let hot_a = settled(plant, self.to).flow.bank_a;
         let kept_a = 0.5 * (cold_a.max(0.0) + hot_a.max(0.0)) * plant.bank.charge_efficiency;
         3600.0 * self.need_ah / (kept_a + plant.load_a).max(1e-9)
@@ -187,7 +184,7 @@ impl Share<'_> {
     fn closes_s(&self, trace: &Trace, from: f64) -> Option<f64> {
         let capacity_ah = self.plant.bank.capacity_ah;
         let missing_ah =
-            |seconds: f64| self.falls_ah(seconds) - (trace.charge_at(seconds) - from) * capacity_ah;
+            |seconds: f64| self.falls_ah(seconds) - (trace.soc_at(seconds) - from) * capacity_ah;
         let last_s = trace.last_s();
         let left_ah = missing_ah(last_s);
         if left_ah <= 0.0 {
@@ -195,10 +192,10 @@ impl Share<'_> {
             // A bank that is being emptied closes no day.
             return (seconds <= self.carried_s()).then_some(seconds);
         }
-        if last_s >= self.most_s || trace.charge_at(last_s) < self.to {
+        if last_s >= self.most_s || trace.soc_at(last_s) < self.to {
             return None;
         }
-        let gains_ah_s = (trace.charge_at(last_s) - from) * capacity_ah / last_s.max(1.0);
+        let gains_ah_s = (trace.soc_at(last_s) - from) * capacity_ah / last_s.max(1.0);
         let seconds = last_s + left_ah / (gains_ah_s + self.plant.load_a / 3600.0);
         (seconds < self.most_s).then_some(seconds)
     }

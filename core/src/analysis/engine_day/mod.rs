@@ -106,7 +106,7 @@ pub fn daily_run(plant: &Plant, day: &DayNeed) -> DailyRun {
         Ok(DailyTrace { run, .. }) if run.seconds <= 0.0 => DailyRun::SunCovers,
         Ok(DailyTrace { runs, run }) => {
             let times = f64::from(runs);
-            let gained = run.trace.charge_at(run.seconds) - run.from;
+            let gained = run.trace.soc_at(run.seconds) - run.from;
             DailyRun::Runs(DailyRuns {
                 runs,
                 run_hours: run.seconds / 3600.0,

@@ -4,7 +4,6 @@ use serde::Serialize;
 
 use crate::analysis::engine_day::DAY_S;
 use crate::simulation::Limit;
-use crate::simulation::moment::ThermalState;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, charge};
 use crate::simulation::steady_state::{LATE_S, settled};
@@ -67,8 +66,7 @@ impl DayTrouble {
 /// when it can. Everything cold, and long after any soft start: what does not
 /// flow then never flows.
 pub fn blocked(plant: &Plant, to: f64) -> Option<DayTrouble> {
-    let cold = ThermalState::resting(plant.start_c);
-    let flow = plant.flow(LATE_S, to, &cold, &cold);
+    let flow = plant.flow(LATE_S, to, &plant.resting());
     if flow.bank_a > 0.0 {
         return None;
     }

@@ -12,7 +12,7 @@
 
 use crate::numerics::interpolate_evenly;
 use crate::physics::battery::Bank;
-use crate::simulation::moment::{Flow, ThermalState};
+use crate::simulation::moment::Flow;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Sample, charge};
 use crate::simulation::steady_state::settled;
@@ -75,7 +75,7 @@ fn house_a(plant: &Plant, flow: &Flow) -> f64 {
 /// What a hot alternator gives at each step of charge \[A\].
 fn settled_a(plant: &Plant) -> Vec<f64> {
     charges()
-        .map(|charge| house_a(plant, &settled(plant, charge).flow))
+        .map(|soc| house_a(plant, &settled(plant, soc).flow))
         .collect()
 }
 
@@ -93,7 +93,7 @@ impl Charger {
 
     /// Calculates the tables of a boat that charges around a state of charge.
     pub fn of(plant: &Plant, around: f64) -> Charger {
-        let mut endless = *plant;
+        let mut endless = plant.clone();
         endless.bank.capacity_ah = 1e12;
         let seconds = |step: usize| step as f64 / STEPS_AN_HOUR * 3600.0;
         let warming = charge(
@@ -105,7 +105,7 @@ impl Charger {
         );
         let warm_a: Vec<f64> = (0..=STEPS)
             .map(|step| {
-                // A machine that has burnt gives nothing more.
+                // An alternator that has burnt gives nothing more.
                 if seconds(step) <= warming.last_s() {
                     house_a(plant, &warming.sample(seconds(step)).moment.flow)
                 } else {
@@ -119,14 +119,13 @@ impl Charger {
             sum_ah += 0.5 * pair.iter().sum::<f64>() / STEPS_AN_HOUR;
             warming_ah.push(sum_ah);
         }
-        let cold = ThermalState::resting(plant.start_c);
+        let cold = plant.resting();
         let taken_a: Vec<f64> = charges()
             // Long after any slow start.
-            .map(|charge| house_a(plant, &plant.flow(seconds(STEPS), charge, &cold, &cold)))
+            .map(|soc| house_a(plant, &plant.flow(seconds(STEPS), soc, &cold)))
             .collect();
         let hot_a = warm_a.last().copied().unwrap_or(0.0);
-        let held_v =
-            |at: &Sample| plant.held_at(&at.temperatures, &at.second.unwrap_or(at.temperatures));
+        let held_v = |at: &Sample| plant.held_at(&at.thermal);
         let built_in = plant.held_by_built_in().then(|| BuiltIn {
             held_v: (0..=STEPS)
                 .map(|step| held_v(&warming.sample(seconds(step))))

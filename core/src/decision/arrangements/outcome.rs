@@ -97,12 +97,12 @@ impl Hottest {
         self.limit_c - self.celsius
     }
 
-    /// The part of one machine that comes closest to its limit.
-    fn of(temps: &PartTemperatures, machine: &Alternator) -> Hottest {
+    /// That of one alternator.
+    fn of(temps: &PartTemperatures, alternator: &Alternator) -> Hottest {
         let parts = [
-            ("winding", temps.winding_c, machine.class.limit_c()),
-            ("rectifier", temps.rectifier_c, machine.rectifier_limit_c),
-            ("case", temps.case_c, machine.case_limit_c),
+            ("winding", temps.winding_c, alternator.class.limit_c()),
+            ("rectifier", temps.rectifier_c, alternator.rectifier_limit_c),
+            ("case", temps.case_c, alternator.case_limit_c),
         ]
         .map(|(part, celsius, limit_c)| Hottest {
             part,
@@ -134,10 +134,11 @@ impl Outcome {
         let parts = parts(sheet, with);
         let bought: f64 = parts.iter().map(|part| part.price).fold(0.0, |a, b| a + b);
         let year = year_cost(with, report, bought);
-        let hottest = Hottest::of(&report.analyses.run.peak, &inputs.alt);
-        let hottest = report.analyses.run.second_peak.map_or(hottest, |second| {
-            hottest.worse(Hottest::of(&second, &inputs.alt2))
-        });
+        let each = inputs.alternators().zip(&report.analyses.run.alternators);
+        let first = Hottest::of(&report.analyses.run.alternators[0].peak, &inputs.alt);
+        let hottest = each
+            .map(|(installed, run)| Hottest::of(&run.peak, installed.alternator))
+            .fold(first, Hottest::worse);
         let count = |severity| {
             let same = report.findings.iter().filter(|f| f.severity() == severity);
             same.count()
@@ -166,8 +167,8 @@ impl Outcome {
                 .map(|hours| over_year(hours, days)),
             minutes_to_target: report.analyses.run.minutes_to_target,
             start_a: report.analyses.run.start_a,
-            hot_a: report.analyses.machine.hot_a,
-            limit: report.analyses.machine.hot_limit,
+            hot_a: report.analyses.output.hot_a,
+            limit: report.analyses.output.hot_limit,
             hottest,
             fuel_year_l: report
                 .analyses

@@ -16,9 +16,11 @@ fn anchor_range() -> (f64, f64) {
 }
 
 /// Cooling factor of a machine with its own losses and this anchor \[°C\].
-fn cooling_at(inputs: &Inputs, unit: &AlternatorAtSpeed, winding_c: f64) -> f64 {
+fn cooling_at(inputs: &Inputs, alternator: &AlternatorAtSpeed, winding_c: f64) -> f64 {
     let alt = &inputs.alt;
-    let losses = unit.losses.at_speed(&unit.curve, alt.anchor_rpm);
+    let losses = alternator
+        .losses
+        .at_speed(&alternator.curve, alt.anchor_rpm);
     let anchor = CalibrationPoint {
         winding_c,
         shaft_rpm: alt.anchor_rpm,
@@ -26,7 +28,7 @@ fn cooling_at(inputs: &Inputs, unit: &AlternatorAtSpeed, winding_c: f64) -> f64 
     };
     calibrate_cooling(
         &alternator_build(&inputs.first_alternator()),
-        &unit.curve,
+        &alternator.curve,
         &losses,
         &anchor,
     )
@@ -34,17 +36,17 @@ fn cooling_at(inputs: &Inputs, unit: &AlternatorAtSpeed, winding_c: f64) -> f64 
 }
 
 /// Worst and best cooling factor an anchor can express.
-pub(super) fn cooling_span(inputs: &Inputs, unit: &AlternatorAtSpeed) -> (f64, f64) {
+pub(super) fn cooling_span(inputs: &Inputs, alternator: &AlternatorAtSpeed) -> (f64, f64) {
     let (coolest_c, hottest_c) = anchor_range();
     (
-        cooling_at(inputs, unit, hottest_c),
-        cooling_at(inputs, unit, coolest_c),
+        cooling_at(inputs, alternator, hottest_c),
+        cooling_at(inputs, alternator, coolest_c),
     )
 }
 
 /// The anchor \[°C\] that gives a cooling factor.
-pub(super) fn anchor_c(inputs: &Inputs, unit: &AlternatorAtSpeed, cooling: f64) -> f64 {
+pub(super) fn anchor_c(inputs: &Inputs, alternator: &AlternatorAtSpeed, cooling: f64) -> f64 {
     let (low, high) = anchor_range();
-    let spare = |winding_c: f64| cooling_at(inputs, unit, winding_c) - cooling;
+    let spare = |winding_c: f64| cooling_at(inputs, alternator, winding_c) - cooling;
     bracketed_root(spare, low, high, 1e-6)
 }

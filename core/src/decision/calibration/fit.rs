@@ -62,15 +62,15 @@ fn bounds(trial: &Trial) -> [(f64, f64); FIGURES] {
         let scaled = |value: f64| (value / now).ln() / SPREAD[figure];
         (scaled(span.0), scaled(span.1))
     };
-    let (worst, best) = cooling_span(inputs, &trial.unit);
+    let (worst, best) = cooling_span(inputs, &trial.alternator);
     let cooling = (
-        worst.max(COOLING_SPAN.0 * trial.unit.cooling),
-        best.min(COOLING_SPAN.1 * trial.unit.cooling),
+        worst.max(COOLING_SPAN.0 * trial.alternator.cooling),
+        best.min(COOLING_SPAN.1 * trial.alternator.cooling),
     );
     let beta =
         |share: f64| (share - inputs.space.recirculation_pct / 100.0) / SPREAD[RECIRCULATION];
     [
-        factor(cooling, trial.unit.cooling, COOLING),
+        factor(cooling, trial.alternator.cooling, COOLING),
         factor(CAPACITY_SPAN, inputs.alt.heat_capacity_factor, CAPACITY),
         (beta(RECIRCULATION_SPAN.0), beta(RECIRCULATION_SPAN.1)),
         factor(WALLS_SPAN, 1.0, WALLS),

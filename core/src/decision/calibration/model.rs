@@ -11,7 +11,6 @@ use crate::physics::losses::Losses;
 use crate::physics::thermal::{AirBalance, Temperatures, ThermalNetwork, fan_factor};
 use crate::simulation::alternator::{AlternatorAtSpeed, CalibratedAlternator, alternator_build};
 use crate::simulation::engine_space::SpaceAir;
-use crate::simulation::moment::ThermalState;
 use crate::simulation::plant::Plant;
 
 /// Case above its surroundings from which a log is said to begin warm \[K\].
@@ -25,7 +24,7 @@ pub struct Trial {
     /// The worksheet's inputs.
     pub inputs: Inputs,
     /// Its alternator at the mean speed of the log.
-    pub unit: AlternatorAtSpeed,
+    pub alternator: AlternatorAtSpeed,
     /// The readings, thinned out.
     pub rows: Vec<Row>,
     amps: Course,
@@ -76,7 +75,7 @@ impl Trial {
             volts: Course::of(&rows, Column::Volts, 1.0),
             usual_v: usual_v(inputs),
             begins_warm: first_case_c - around_c > WARM_K,
-            unit: CalibratedAlternator::of(&inputs.first_alternator())
+            alternator: CalibratedAlternator::of(&inputs.first_alternator())
                 .at_engine_rpm(mean_engine_rpm),
             rows,
             rpm,
@@ -107,30 +106,30 @@ impl Trial {
         self.inputs.first_alternator().shaft_rpm(engine_rpm)
     }
 
-    fn machine(&self, guess: &Guess, seconds: f64) -> ThermalNetwork {
+    fn network(&self, guess: &Guess, seconds: f64) -> ThermalNetwork {
         let alt = &self.inputs.alt;
         let fan = fan_factor(
             self.shaft_rpm(seconds),
             alt.anchor_rpm,
             alt.cooling_exponent,
         );
-        let cooling = self.unit.cooling * guess.cooling * fan;
+        let cooling = self.alternator.cooling * guess.cooling * fan;
         ThermalNetwork {
             recirculation: guess.recirculation,
-            ducted: self.unit.machine.ducted,
-            duct_c: self.unit.machine.duct_c,
+            ducted: self.alternator.network.ducted,
+            duct_c: self.alternator.network.duct_c,
             ..ThermalNetwork::new(&alternator_build(&self.inputs.first_alternator()), cooling)
                 .with_heat_capacity(guess.capacity)
         }
     }
 
-    fn losses(&self, seconds: f64, machine: &ThermalNetwork, t: &Temperatures) -> Losses {
+    fn losses(&self, seconds: f64, network: &ThermalNetwork, t: &Temperatures) -> Losses {
         let amps = self.amps.at(seconds).unwrap_or(0.0);
-        self.unit
+        self.alternator
             .losses
-            .at_speed(&self.unit.curve, self.shaft_rpm(seconds))
+            .at_speed(&self.alternator.curve, self.shaft_rpm(seconds))
             .at(amps, self.volts(seconds))
-            .with(t.winding_c, machine.rotor_c(t.body_c))
+            .with(t.winding_c, network.rotor_c(t.body_c))
     }
 
     /// Temperatures at every row, for a guess.
@@ -188,10 +187,10 @@ impl Trial {
         state: &State,
     ) -> State {
         let t = self.at(seconds, state);
-        let machine = self.machine(guess, seconds);
-        let losses = self.losses(seconds, &machine, &t);
-        let [winding, body, rectifier] = machine.rates(&t, &losses);
-        let to_air_w = machine.heat_to_air_w(&t, &losses);
+        let network = self.network(guess, seconds);
+        let losses = self.losses(seconds, &network, &t);
+        let [winding, body, rectifier] = network.rates(&t, &losses);
+        let to_air_w = network.heat_to_air_w(&t, &losses);
         let air = match self.has_air() {
             true => 0.0,
             false => space.rate(seconds + engine_s, t.air_c, to_air_w),
@@ -213,7 +212,7 @@ impl Trial {
     fn start(&self, guess: &Guess, space: &AirBalance) -> State {
         let body_c = self.first_case_c + guess.start_k;
         let logged = |column: Column| self.rows.first().and_then(|row| row.get(column));
-        let machine = self.machine(guess, 0.0);
+        let network = self.network(guess, 0.0);
         let air_c = match (self.air.at(0.0), self.begins_warm, space) {
             (Some(air_c), ..) => air_c,
             (None, false, _) => body_c,
@@ -228,22 +227,22 @@ impl Trial {
             ) => {
                 // With all of the machine's losses in it.
                 let t = temperatures([body_c; 4]);
-                let lost_w = self.losses(0.0, &machine, &t).total_w();
+                let lost_w = self.losses(0.0, &network, &t).total_w();
                 ((heat_w + lost_w) / conductance_w_k.max(0.1)).min(body_c)
             }
         };
         let mut t = temperatures([body_c, body_c, body_c, air_c]);
         if self.begins_warm {
-            let inlet_c = machine.inlet_c(&t);
+            let inlet_c = network.inlet_c(&t);
             let between = |lost_w: f64, to_body: f64, to_air: f64| {
                 (lost_w + to_body * body_c + to_air * inlet_c) / (to_body + to_air)
             };
-            let losses = self.losses(0.0, &machine, &t);
-            t.winding_c = between(losses.copper_w, machine.winding_body, machine.winding_air);
+            let losses = self.losses(0.0, &network, &t);
+            t.winding_c = between(losses.copper_w, network.winding_body, network.winding_air);
             t.rectifier_c = between(
                 losses.diode_w,
-                machine.rectifier_body,
-                machine.rectifier_air,
+                network.rectifier_body,
+                network.rectifier_air,
             );
         }
         [
@@ -260,14 +259,10 @@ impl Trial {
 fn usual_v(inputs: &Inputs) -> f64 {
     /// Any slow start is over by then.
     const LATER_S: f64 = 1e5;
-    let start_c = inputs.start_c();
-    let cold = ThermalState {
-        t: Temperatures::all(start_c),
-        sensed_c: start_c,
-    };
-    let charge = inputs.run.from_pct / 100.0;
-    Plant::new(inputs, 0.0)
-        .flow(LATER_S, charge, &cold, &cold)
-        .main
-        .volts
+    let plant = Plant::new(inputs, 0.0);
+    let soc = inputs.run.from_pct / 100.0;
+    let flow = plant.flow(LATER_S, soc, &plant.resting());
+    flow.outputs
+        .first()
+        .map_or(flow.bank_v, |first| first.volts)
 }

@@ -49,7 +49,7 @@ const METERS: f64 = 0.02;
 /// Weighs the amps of a log against the output curve, the house drawing
 /// `load_a` \[A\]. The rotor is as warm as the case showed, whatever the cooling.
 pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
-    let (inputs, curve) = (&trial.inputs, &trial.unit.curve);
+    let (inputs, curve) = (&trial.inputs, &trial.alternator.curve);
     if inputs.way.kind == WayKind::Converter || inputs.two.role == SecondRole::House {
         return Output::Untold(OutputUntold::NotAlone);
     }
@@ -67,7 +67,7 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
     } else {
         f64::INFINITY
     };
-    let others_a = trial.unit.cap_a.min(linked_a);
+    let others_a = trial.alternator.cap_a.min(linked_a);
     let run = trial.run(&Guess::of(inputs));
     let shares = trial.rows.iter().zip(run).filter_map(|(row, t)| {
         let (amperes, volts) = (row.get(Column::Amps)?, row.get(Column::Volts)?);
@@ -77,11 +77,13 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
             rectifier_c: row.get(Column::Rectifier).unwrap_or(t.rectifier_c),
             ..t
         };
-        let held_v = trial.unit.holds_v(&t).unwrap_or(inputs.held_v()) - near_v;
+        let held_v = trial.alternator.holds_v(&t).unwrap_or(inputs.held_v()) - near_v;
         let seconds = trial.seconds(Some(row));
         let shaft_rpm = trial.shaft_rpm(seconds);
-        let (allowed, _) = trial.unit.allowed(seconds, trial.unit.felt_c(&t) + NEAR_K);
-        let rotor_c = trial.unit.machine.rotor_c(t.body_c);
+        let (allowed, _) = trial
+            .alternator
+            .allowed(seconds, trial.alternator.felt_c(&t) + NEAR_K);
+        let rotor_c = trial.alternator.network.rotor_c(t.body_c);
         let full_a = curve.full_field_a(shaft_rpm, volts, rotor_c);
         (allowed >= 1.0 && volts < held_v && amperes < NEAR * others_a && full_a > 1.0)
             .then(|| (shaft_rpm, amperes / full_a))

@@ -192,7 +192,7 @@ fn series(trial: &Trial, solution: &Solution) -> Vec<Compared> {
 
 /// The cooling, told as the anchor that gives it.
 fn cooling(fit: &mut Fit, trial: &Trial, factor: f64, log: f64) {
-    let (inputs, unit) = (&trial.inputs, &trial.unit);
+    let (inputs, unit) = (&trial.inputs, &trial.alternator);
     let of = |factor: f64| anchor_c(inputs, unit, unit.cooling * factor);
     let beyond = |deviations: f64| factor * (deviations * log).exp();
     fit.figures.push(Fitted {

@@ -1,9 +1,7 @@
 //! Quick rules of what does harm, each absolute: they spare the whole report
 //! for most of the combinations. The report has the last word.
 
-use crate::boat::{
-    Alternator, Belt, BeltKind, Inputs, InstalledAlternator, RegulatorKind, WayKind,
-};
+use crate::boat::{Alternator, Belt, BeltKind, Inputs, InstalledAlternator, RegulatorKind};
 use crate::decision::arrangements::may_pass_limit;
 use crate::physics::battery::LFP_MOST_V;
 use crate::physics::thermal::Temperatures;
@@ -50,7 +48,7 @@ pub(super) fn run_harms(inputs: &Inputs, plant: &Plant, trace: &Trace, seconds: 
         .any(|(installed, hottest)| over_k(installed.alternator, &hottest) > 0.0);
     let share =
         trace.peak_shaft_w(seconds) / 1000.0 / plant.belt_efficiency / inputs.available_kw();
-    let lowest = trace.charge_at(0.0);
+    let lowest = trace.soc_at(0.0);
     too_hot
         || share > MOST_SHARE
         || lowest < inputs.window_low_pct() / 100.0 - ROUNDING
@@ -66,12 +64,14 @@ fn may_open(inputs: &Inputs) -> bool {
 /// Whether an alternator that nothing but volts holds back would cook if the
 /// bank went on taking what it gives.
 pub(super) fn unwatched_harms(inputs: &Inputs, plant: &Plant) -> bool {
-    if inputs.reg.kind == RegulatorKind::External || inputs.way.kind == WayKind::Converter {
+    let first = inputs.first_alternator();
+    if inputs.reg.kind == RegulatorKind::External || !first.connection.on_house() {
         return false;
     }
     let half_way = (inputs.run.from_pct + inputs.run.to_pct) / 200.0;
     let hot = settled(plant, half_way);
-    !hot.stable || over_k(&inputs.alt, &hot.temperatures) > 0.0
+    let first_hot = hot.temperatures.first();
+    !hot.stable || first_hot.is_some_and(|t| over_k(first.alternator, t) > 0.0)
 }
 
 /// How far the worst part is beyond its limit \[K\]; negative below it.

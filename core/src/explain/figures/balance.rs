@@ -1,8 +1,10 @@
 //! The heat balance that a temperature meets.
 
+use crate::analysis::peak_loads::called;
+use crate::boat::WhichAlternator;
 use crate::explain::figure::Explanation;
 use crate::explain::figures::heat::HOT_CARRIED_W;
-use crate::explain::figures::machine::AIR_W_K;
+use crate::explain::figures::output::AIR_W_K;
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::terms::told;
 use crate::explain::inputs::{engine, space};
@@ -19,7 +21,7 @@ fn why(s: &Instant) -> String {
     match s.when {
         When::Hot => "Settled: heat in is heat out.".to_string(),
         When::Soak => "The hour after the engine stops is stepped through time: no fan turns, nothing is lost in the alternator, and the block goes on heating the space. This is the balance when it is hottest.".to_string(),
-        When::Peak | When::SecondPeak => {
+        When::Peak(_) => {
             let after = clock(s.seconds / 60.0);
             format!("The highest of the run's moments, after {after}. {STEPPED}")
         }
@@ -77,7 +79,7 @@ pub(super) fn balanced(s: &Instant) -> Explanation {
             Term::of(body_c::FORMULA, given)
         }
     };
-    let term = if s.number == 1 {
+    let term = if s.alternator != WhichAlternator::First {
         term.of_second()
     } else {
         term
@@ -139,20 +141,16 @@ fn measured_air(s: &Instant) -> Explanation {
 
 /// Heat that all alternators give the air.
 fn alternators_heat(s: &Instant) -> Term {
-    let [main_w, second_w] = s.heat_w;
+    let first_w = s.heat_w[0];
     let name = "Heat the alternator gives the air";
-    let main = match s.when {
+    let first = match s.when {
         When::Hot => s.figure(&HOT_CARRIED_W),
-        _ => told(name, "W", main_w),
+        _ => told(name, "W", first_w),
     };
-    let mut all = vec![main.symbol("P_alt")];
-    if s.boat.plant.second.is_some() {
-        let second = told(
-            "Heat the second alternator gives the air then",
-            "W",
-            second_w,
-        );
-        all.push(second.symbol("P_alt").of_second());
+    let mut all = vec![first.symbol("P_alt")];
+    for ((installed, _), heat_w) in s.boat.others().zip(s.heat_w.iter().skip(1)) {
+        let name = format!("Heat the {} gives the air then", called(installed.which));
+        all.push(told(&name, "W", *heat_w).symbol("P_alt").of_second());
     }
     Term::Sum(all)
 }

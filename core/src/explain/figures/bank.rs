@@ -24,12 +24,11 @@ pub(super) const fn volt_a(id: &'static str) -> Figure {
 }
 
 fn explain_volt(s: &Instant) -> Explanation {
-    let [main, second] = &s.states;
     let given = [
         told(
             "Voltage that is held at the bank then, the temperatures considered",
             "V",
-            s.boat.plant.held_at(&main.t, &second.t),
+            s.boat.plant.held_at(&s.states),
         ),
         rest_v(s),
         s.step(Step::BankOhm),

@@ -4,7 +4,7 @@
 use crate::boat::SensorPlace;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::flow::own_amperes;
-use crate::explain::figures::machine::{INFINITE_A, ZERO_RPM};
+use crate::explain::figures::output::{INFINITE_A, ZERO_RPM};
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::terms::told;
 use crate::explain::inputs::{alternator, regulator};
@@ -26,7 +26,7 @@ pub(super) const fn can_a(id: &'static str) -> Figure {
 fn explain_can(s: &Instant) -> Explanation {
     let given = [s.step(Step::Allowed), s.step(Step::FullA)];
     let mut all = vec![Term::of(allowed_a::FORMULA, given)];
-    if s.boat.plant.main.cap_a.is_finite() {
+    if s.boat.first().cap_a.is_finite() {
         all.push(s.input(regulator::CURRENT_CAP_A).symbol("I_cap"));
     }
     Explanation::of(Term::Least(all))
@@ -106,8 +106,7 @@ pub(super) const fn allowed(id: &'static str) -> Figure {
 
 /// How far the field may be up, and why.
 fn allowed_by(s: &Instant) -> (f64, Limit) {
-    let [main, _] = &s.states;
-    s.boat.plant.main.allowed(s.seconds, main.sensed_c)
+    s.boat.first().allowed(s.seconds, s.states[0].sensed_c)
 }
 
 fn explain_allowed(s: &Instant) -> Explanation {
@@ -149,9 +148,8 @@ fn explain_allowed(s: &Instant) -> Explanation {
 /// What the sensor feels; settled, it is the temperature of its place.
 fn sensed(s: &Instant) -> Term {
     let name = "What the sensor feels then";
-    let [main, _] = &s.states;
     if s.when != When::Hot {
-        return told(name, "°C", main.sensed_c);
+        return told(name, "°C", s.states[0].sensed_c);
     }
     let place = match s.inputs().reg.sensor {
         SensorPlace::Winding => Part::Winding,

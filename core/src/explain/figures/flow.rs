@@ -1,7 +1,8 @@
 //! Currents and powers at an instant: what may flow, what flows into the bank,
 //! what the shafts take.
 
-use crate::boat::WayKind;
+use crate::analysis::peak_loads::called;
+use crate::boat::{InstalledAlternator, WayKind};
 use crate::explain::figures::moment::ALTERNATOR_A;
 use crate::explain::figures::run::{BANK_LIMIT_A, MID_A};
 use crate::explain::figures::steps::Step;
@@ -11,6 +12,8 @@ use crate::explain::instant::{Instant, When};
 use crate::explain::term::Term;
 use crate::physics::charging::{after_services_a, charger_input_a, charger_output_a};
 use crate::physics::drive::power_w;
+use crate::simulation::alternator::AlternatorAtSpeed;
+use crate::simulation::moment::{Output, ThermalState};
 
 /// Whether the alternator charges the house bank without a DC-DC charger.
 fn is_direct(s: &Instant) -> bool {
@@ -25,14 +28,22 @@ fn told_limit(s: &Instant) -> Option<Term> {
         .then(|| s.figure(&BANK_LIMIT_A).symbol("I_bank"))
 }
 
-/// The second alternator's own current, where it charges the house bank.
-fn second_a(s: &Instant) -> Option<Term> {
-    s.boat.two_charge().then(|| {
-        let amperes = s.moment.flow.second.amperes;
-        told("The second alternator's current then", "A", amperes)
-            .symbol("I")
-            .of_second()
-    })
+/// The own current of each other alternator that charges the house bank.
+fn others_a(s: &Instant) -> Vec<Term> {
+    let others = s.boat.others_on_house();
+    others
+        .map(|(installed, _)| {
+            let name = format!("The {}'s current then", called(installed.which));
+            told(&name, "A", output(s, &installed).amperes)
+                .symbol("I")
+                .of_second()
+        })
+        .collect()
+}
+
+/// What an alternator gives then.
+fn output(s: &Instant, installed: &InstalledAlternator) -> Output {
+    s.moment.flow.outputs[installed.which.index()]
 }
 
 /// The current of the alternators that charge the house bank: the least of what
@@ -42,22 +53,20 @@ pub(super) fn held(s: &Instant) -> Term {
     let volt = s.step(Step::VoltA).symbol("I_volt");
     if is_direct(s) {
         let mut sources = vec![can.symbol("I_can")];
-        if s.boat.two_charge() {
-            let other = told(
-                "What the second alternator may give then",
-                "A",
-                second_can_a(s),
-            );
-            sources.push(other.symbol("I_can").of_second());
+        for (installed, alternator) in s.boat.others_on_house() {
+            let name = format!("What the {} may give then", called(installed.which));
+            let can_a = can_a(s, alternator, &s.states[installed.which.index()]);
+            sources.push(told(&name, "A", can_a).symbol("I_can").of_second());
         }
         let mut all = vec![Term::Sum(sources)];
         all.extend(told_limit(s));
         all.push(volt);
         return Term::Least(all);
     }
-    let out = if s.boat.two_charge() {
-        let flow = &s.moment.flow;
-        let part_a = flow.bank_a + s.boat.plant.taken_a() - flow.second.amperes;
+    let out = if s.boat.several_charge() {
+        let others = s.boat.others_on_house();
+        let others_a: f64 = others.map(|(one, _)| output(s, &one).amperes).sum();
+        let part_a = s.moment.flow.bank_a + s.boat.plant.taken_a() - others_a;
         told(
             "The DC-DC charger's part then, of what flows to house and bank",
             "A",
@@ -82,11 +91,11 @@ pub(super) fn held(s: &Instant) -> Term {
         s.input(charger::START_V).symbol("V_start"),
     ];
     let mut asked = vec![Term::of(charger_input_a::FORMULA, given)];
-    if s.boat.plant.main_services_a() > 0.0 {
+    if s.boat.plant.services_beside_charger_a() > 0.0 {
         asked.push(s.input(charger::SERVICES_A).symbol("I_serv"));
     }
     let mut all = vec![Term::Least(vec![can.symbol("I_can"), Term::Sum(asked)])];
-    all.extend(second_a(s));
+    all.extend(others_a(s));
     Term::Sum(all)
 }
 
@@ -100,17 +109,15 @@ fn bank_volts(s: &Instant) -> Term {
     told("At the bank then", "V", s.moment.flow.bank_v).symbol("V_bank")
 }
 
-/// What the second alternator may give at the bank's voltage \[A\].
-fn second_can_a(s: &Instant) -> f64 {
-    let (unit, [_, state]) = (s.boat.unit(1), &s.states);
-    let (allowed, _) = unit.allowed(s.seconds, state.sensed_c);
-    let field_per_v = unit
-        .curve_here
-        .field_per_v(unit.machine.rotor_c(state.t.body_c));
-    let (full_a, _) = unit
+/// What an alternator may give at the bank's voltage \[A\].
+fn can_a(s: &Instant, alternator: &AlternatorAtSpeed, state: &ThermalState) -> f64 {
+    let (allowed, _) = alternator.allowed(s.seconds, state.sensed_c);
+    let rotor_c = alternator.network.rotor_c(state.t.body_c);
+    let field_per_v = alternator.curve_here.field_per_v(rotor_c);
+    let (full_a, _) = alternator
         .curve_here
         .full_field(s.moment.flow.bank_v, field_per_v);
-    (allowed * full_a).min(unit.cap_a)
+    (allowed * full_a).min(alternator.cap_a)
 }
 
 /// What flows into the bank.
@@ -125,7 +132,7 @@ pub(super) fn into_bank(s: &Instant) -> Term {
             .symbol("I")
     } else {
         let mut in_a = own_amperes(s);
-        if s.boat.plant.main_services_a() > 0.0 {
+        if s.boat.plant.services_beside_charger_a() > 0.0 {
             let services = s.input(charger::SERVICES_A);
             in_a = Term::of(after_services_a::FORMULA, [in_a, services]);
         }
@@ -136,7 +143,7 @@ pub(super) fn into_bank(s: &Instant) -> Term {
             bank_volts(s),
         ];
         let mut all = vec![Term::of(charger_output_a::FORMULA, given)];
-        all.extend(second_a(s));
+        all.extend(others_a(s));
         Term::Sum(all)
     };
     flows.less(s.drawn())
@@ -144,19 +151,19 @@ pub(super) fn into_bank(s: &Instant) -> Term {
 
 /// The first alternator's own current.
 pub(super) fn own_amperes(s: &Instant) -> Term {
-    let amperes = s.moment.flow.main.amperes;
+    let amperes = s.moment.flow.outputs[0].amperes;
     told("The alternator's own current then", "A", amperes).symbol("I")
 }
 
 /// The power of all alternators.
 pub(super) fn given_w(s: &Instant) -> Term {
-    let main = [own_amperes(s), s.own_volts()];
-    let mut all = vec![Term::of(power_w::FORMULA, main)];
-    if s.boat.plant.second.is_some() {
-        let second = &s.moment.flow.second;
+    let first = [own_amperes(s), s.own_volts()];
+    let mut all = vec![Term::of(power_w::FORMULA, first)];
+    for (installed, _) in s.boat.others() {
+        let (name, output) = (called(installed.which), output(s, &installed));
         let given = [
-            told("The second alternator's current then", "A", second.amperes),
-            told("At the second alternator then", "V", second.volts),
+            told(&format!("The {name}'s current then"), "A", output.amperes),
+            told(&format!("At the {name} then"), "V", output.volts),
         ];
         all.push(Term::of(power_w::FORMULA, given).of_second());
     }
@@ -166,10 +173,10 @@ pub(super) fn given_w(s: &Instant) -> Term {
 /// The power all shafts take: what comes out and what is lost.
 pub(super) fn taken_w(s: &Instant) -> Term {
     let mut all = vec![given_w(s), s.step(Step::LossesW).symbol("P_loss")];
-    if s.boat.plant.second.is_some() {
-        let lost_w = s.moment.second_losses.total_w();
-        let lost = told("Lost in the second alternator then", "W", lost_w);
-        all.push(lost.symbol("P_loss").of_second());
+    for (installed, _) in s.boat.others() {
+        let lost_w = s.moment.losses[installed.which.index()].total_w();
+        let name = format!("Lost in the {} then", called(installed.which));
+        all.push(told(&name, "W", lost_w).symbol("P_loss").of_second());
     }
     Term::Sum(all)
 }

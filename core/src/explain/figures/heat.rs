@@ -1,7 +1,7 @@
 //! What the alternator sheds its heat through.
 
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::machine::SHAFT_RPM;
+use crate::explain::figures::output::SHAFT_RPM;
 use crate::explain::figures::rating::COOLING_FACTOR;
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::terms::told;
@@ -43,7 +43,7 @@ static FAN_FACTOR: Figure = Figure::new(
             .note("Part of the cooling does not come from the fan.")
     },
 )
-.is(|s| Some(s.boat.plant.main.fan));
+.is(|s| Some(s.boat.first().fan));
 
 const SIZED: &str = "Its surfaces grow with the power: own reasoning.";
 
@@ -76,13 +76,13 @@ pub(super) static WINDING_AIR: Figure =
     Figure::new("inner.winding_air_w_k", "Winding to air", "W/K", 2, |s| {
         to_air(s, WINDING_AIR_1520)
     })
-    .is(|s| Some(s.machine.winding_air));
+    .is(|s| Some(s.network.winding_air));
 
 pub(super) static BODY_AIR: Figure =
     Figure::new("inner.body_air_w_k", "Body to air", "W/K", 2, |s| {
         to_air(s, BODY_AIR_1520)
     })
-    .is(|s| Some(s.machine.body_air));
+    .is(|s| Some(s.network.body_air));
 
 pub(super) static RECTIFIER_AIR: Figure = Figure::new(
     "inner.rectifier_air_w_k",
@@ -91,13 +91,13 @@ pub(super) static RECTIFIER_AIR: Figure = Figure::new(
     2,
     |s| to_air(s, RECTIFIER_AIR_1520),
 )
-.is(|s| Some(s.machine.rectifier_air));
+.is(|s| Some(s.network.rectifier_air));
 
 pub(super) static WINDING_BODY: Figure =
     Figure::new("inner.winding_body_w_k", "Winding to body", "W/K", 2, |s| {
         to_body(s, WINDING_BODY_1520)
     })
-    .is(|s| Some(s.machine.winding_body));
+    .is(|s| Some(s.network.winding_body));
 
 pub(super) static RECTIFIER_BODY: Figure = Figure::new(
     "inner.rectifier_body_w_k",
@@ -106,7 +106,7 @@ pub(super) static RECTIFIER_BODY: Figure = Figure::new(
     2,
     |s| to_body(s, RECTIFIER_BODY_1520),
 )
-.is(|s| Some(s.machine.rectifier_body));
+.is(|s| Some(s.network.rectifier_body));
 
 pub(super) static HOT_INLET: Figure =
     Figure::new("inner.hot.inlet_c", "Air it draws in, hot", "°C", 1, |s| {
@@ -122,7 +122,7 @@ pub(super) static HOT_INLET: Figure =
         )
     })
     .at(When::Hot)
-    .is(|s| s.settled(s.machine.inlet_c(&s.t)));
+    .is(|s| s.settled(s.network.inlet_c(&s.t)));
 
 pub(super) static HOT_CARRIED_W: Figure = Figure::new(
     "inner.hot.carried_w",

@@ -14,9 +14,9 @@ mod flow;
 mod heat;
 mod lead;
 mod losses;
-mod machine;
 mod moment;
 mod notes;
+mod output;
 mod rating;
 mod run;
 mod steps;
@@ -41,9 +41,9 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
     [
         day::FIGURES,
         daily_run::FIGURES,
-        machine::OUTPUT,
+        output::OUTPUT,
         temperatures::SETTLED,
-        machine::SPACE,
+        output::SPACE,
         rating::FIGURES,
         heat::FIGURES,
         times::FIGURES,

@@ -10,7 +10,7 @@ use crate::physics::sources::THERMAL_NETWORK;
 pub(super) const FIGURES: &[&Figure] = &[&COOLING_FACTOR, &PHASE_20C_OHM, &RATED_LOSS_W];
 
 pub(super) static COOLING_FACTOR: Figure = Figure::new(
-    "machine.cooling_factor",
+    "alternators[0].cooling_factor",
     "Cooling factor that meets the anchor",
     "",
     3,
@@ -26,10 +26,10 @@ pub(super) static COOLING_FACTOR: Figure = Figure::new(
     },
 )
 .source(THERMAL_NETWORK)
-.is(|s| Some(s.report().analyses.machine.cooling_factor));
+.is(|s| Some(s.report().analyses.alternators[0].cooling_factor));
 
 pub(super) static PHASE_20C_OHM: Figure = Figure::new(
-    "machine.phase_20c_ohm",
+    "alternators[0].phase_20c_ohm",
     "Resistance of one phase at 20 °C",
     "Ω",
     5,
@@ -50,7 +50,7 @@ pub(super) static PHASE_20C_OHM: Figure = Figure::new(
             .note("What iron, fan, diodes and field leave of the rated loss is the winding's, at 110 °C; a twentieth of it where they leave less.")
     },
 )
-.is(|s| Some(s.report().analyses.machine.phase_20c_ohm));
+.is(|s| Some(s.report().analyses.alternators[0].phase_20c_ohm));
 
 pub(super) static RATED_LOSS_W: Figure =
     Figure::new("inner.rated_loss_w", "Loss at the rating", "W", 0, |s| {

@@ -69,7 +69,7 @@ static MEAN_BANK_A: Figure = Figure::new("run.mean_bank_a", "Into the bank, mean
     if minutes <= 0.0 {
         return Explanation::none("There is no run: what flows at the start.");
     }
-    let end_pct = 100.0 * s.boat.trace.charge_at(minutes * 60.0);
+    let end_pct = 100.0 * s.boat.trace.soc_at(minutes * 60.0);
     let given = [
         s.input(bank::CAPACITY_AH),
         told("State of charge at its end", "%", end_pct),

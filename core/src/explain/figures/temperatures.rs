@@ -2,6 +2,7 @@
 //! minute of it. Each shows the balance it meets.
 
 use crate::analysis::PartTemperatures;
+use crate::boat::WhichAlternator;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::balance::balanced;
@@ -46,93 +47,99 @@ const fn temperature(
 }
 
 pub(super) static HOT_WINDING: Figure = temperature(
-    "machine.hot.winding_c",
+    "alternators[0].hot.winding_c",
     "… winding",
     "Held, hot, winding",
     When::Hot,
     Part::Winding,
 );
 pub(super) static HOT_RECTIFIER: Figure = temperature(
-    "machine.hot.rectifier_c",
+    "alternators[0].hot.rectifier_c",
     "… rectifier plate",
     "Held, hot, rectifier plate",
     When::Hot,
     Part::Rectifier,
 );
 pub(super) static HOT_CASE: Figure = temperature(
-    "machine.hot.case_c",
+    "alternators[0].hot.case_c",
     "… case",
     "Held, hot, case",
     When::Hot,
     Part::Case,
 );
 pub(super) static HOT_AIR: Figure = temperature(
-    "machine.hot.air_c",
+    "alternators[0].hot.air_c",
     "… air of the space",
     "Held, hot, air of the space",
     When::Hot,
     Part::Air,
 );
 static PEAK_WINDING: Figure = temperature(
-    "run.peak.winding_c",
+    "run.alternators[0].peak.winding_c",
     "Winding",
     "Winding",
-    When::Peak,
+    When::Peak(WhichAlternator::First),
     Part::Winding,
 );
 static PEAK_RECTIFIER: Figure = temperature(
-    "run.peak.rectifier_c",
+    "run.alternators[0].peak.rectifier_c",
     "Rectifier plate",
     "Rectifier plate",
-    When::Peak,
+    When::Peak(WhichAlternator::First),
     Part::Rectifier,
 );
-static PEAK_CASE: Figure = temperature("run.peak.case_c", "Case", "Case", When::Peak, Part::Case);
+static PEAK_CASE: Figure = temperature(
+    "run.alternators[0].peak.case_c",
+    "Case",
+    "Case",
+    When::Peak(WhichAlternator::First),
+    Part::Case,
+);
 static PEAK_AIR: Figure = temperature(
-    "run.peak.air_c",
+    "run.peak_air_c",
     "Air of the space",
     "Air of the space",
-    When::Peak,
+    When::Peak(WhichAlternator::First),
     Part::Air,
 );
 
 fn has_second(boat: &Boat) -> bool {
-    boat.report.analyses.run.second_peak.is_some()
+    boat.others().next().is_some()
 }
 
 static SECOND_WINDING: Figure = temperature(
-    "run.second_peak.winding_c",
+    "run.alternators[1].peak.winding_c",
     "Second alternator, winding",
     "Second alternator, winding",
-    When::SecondPeak,
+    When::Peak(WhichAlternator::Second),
     Part::Winding,
 )
 .only(has_second);
 static SECOND_RECTIFIER: Figure = temperature(
-    "run.second_peak.rectifier_c",
+    "run.alternators[1].peak.rectifier_c",
     "… rectifier plate",
     "Second alternator, rectifier plate",
-    When::SecondPeak,
+    When::Peak(WhichAlternator::Second),
     Part::Rectifier,
 )
 .only(has_second);
 static SECOND_CASE: Figure = temperature(
-    "run.second_peak.case_c",
+    "run.alternators[1].peak.case_c",
     "… case",
     "Second alternator, case",
-    When::SecondPeak,
+    When::Peak(WhichAlternator::Second),
     Part::Case,
 )
 .only(has_second);
 static SOAK_RECTIFIER: Figure = temperature(
-    "run.soak.peak.rectifier_c",
+    "run.alternators[0].soak_peak.rectifier_c",
     "After stopping: rectifier",
     "After stopping: rectifier",
     When::Soak,
     Part::Rectifier,
 );
 static SOAK_AIR: Figure = temperature(
-    "run.soak.peak.air_c",
+    "run.soak.air_peak_c",
     "… air of the space",
     "After stopping: air of the space",
     When::Soak,
@@ -185,11 +192,12 @@ static SOAK_AIR_PEAK_MIN: Figure =
 
 fn reported(s: &Instant) -> Option<f64> {
     let run = &s.report().analyses.run;
-    let temps: Option<PartTemperatures> = match s.when {
-        When::Hot => s.report().analyses.machine.hot,
-        When::Peak => Some(run.peak),
-        When::SecondPeak => run.second_peak,
-        When::Soak => Some(run.soak.peak),
+    let at = s.alternator.index();
+    let temps: Option<PartTemperatures> = match (s.when, s.part) {
+        (When::Soak, Part::Air) => return Some(run.soak.air_peak_c),
+        (When::Hot, _) => s.report().analyses.alternators.get(at)?.hot,
+        (When::Peak(_), _) => run.alternators.get(at).map(|one| one.peak),
+        (When::Soak, _) => run.alternators.get(at).map(|one| one.soak_peak),
         _ => return Some(s.part.of(&s.t)),
     };
     temps.map(|temps| s.part.reported(&temps))

@@ -4,7 +4,7 @@ use crate::boat::{Inputs, Key};
 use crate::explain::figure::Figure;
 use crate::explain::figures::day::BANK_V;
 use crate::explain::figures::heat;
-use crate::explain::figures::machine::SHAFT_RPM;
+use crate::explain::figures::output::SHAFT_RPM;
 use crate::explain::figures::run::HOUSE_LOAD_A;
 use crate::explain::figures::steps;
 use crate::explain::figures::steps::Step;
@@ -87,7 +87,7 @@ impl<'a> Instant<'a> {
 
     /// Air that the alternator draws in.
     pub(super) fn inlet(&self) -> Term {
-        let mut used = Used::told("Air it draws in", "°C", self.machine.inlet_c(&self.t));
+        let mut used = Used::told("Air it draws in", "°C", self.network.inlet_c(&self.t));
         let explained = self.when == When::Hot && self.is_first();
         used.working = explained.then_some(heat::HOT_INLET.id);
         Term::Figure(used)
@@ -156,7 +156,7 @@ impl<'a> Instant<'a> {
 
     /// The voltage at the first alternator.
     pub(super) fn own_volts(&self) -> Term {
-        let volts = self.moment.flow.main.volts;
+        let volts = self.moment.flow.outputs[0].volts;
         if volts == self.inputs().way.start_v {
             self.input(charger::START_V).symbol("V_start")
         } else {

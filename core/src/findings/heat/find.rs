@@ -2,9 +2,7 @@
 
 use crate::analysis::Analyses;
 use crate::analysis::{NEAR_K, Part, PartLimit, nearest, part_limits};
-use crate::boat::{
-    Chemistry, Connection, Inputs, RegulatorKind, SensorPlace, WayKind, WhichAlternator, Worksheet,
-};
+use crate::boat::{Chemistry, Connection, Inputs, RegulatorKind, SensorPlace, Worksheet};
 use crate::findings::heat::{
     HeatFinding, HeatRemedy, PartTooHot, ROOM_C, SET_POINT_ROOM_K, Settled,
 };
@@ -55,33 +53,22 @@ fn remedy(inputs: &Inputs, limit: &PartLimit) -> HeatRemedy {
 /// An alternator straight on the house bank whose regulator does not limit its
 /// temperature.
 fn unwatched(inputs: &Inputs, report: &Analyses, limits: &[PartLimit], found: &mut Vec<Finding>) {
-    // Beside a DC-DC charger it is the second one that lies on the bank.
-    let second = report.machine.second;
-    let (which, alternator, hot, hot_a) = match (inputs.way.kind, second) {
-        (WayKind::Converter, Some(second)) => (
-            WhichAlternator::Second,
-            &inputs.alt2,
-            second.hot,
-            second.hot_a,
-        ),
-        _ => (
-            WhichAlternator::First,
-            &inputs.alt,
-            report.machine.hot,
-            report.machine.hot_a,
-        ),
+    let each = inputs.alternators().zip(&report.alternators);
+    let mut on_house = each.filter(|(installed, _)| installed.connection.on_house());
+    let Some((installed, alternator)) = on_house.next() else {
+        return;
     };
     add(
         found,
         HeatFinding::NothingWatchesHeat {
-            alternator: which,
+            alternator: installed.which,
             lithium: inputs.bank.chemistry == Chemistry::Lfp,
-            settled: hot.map(|hot| Settled {
+            settled: alternator.hot.map(|hot| Settled {
                 winding_c: hot.winding_c,
                 case_c: hot.case_c,
-                hot_a,
+                hot_a: alternator.hot_a,
             }),
-            limit_c: Part::Winding.limit_c(alternator),
+            limit_c: Part::Winding.limit_c(installed.alternator),
             margin_k: nearest(limits).map_or(0.0, |limit| limit.margin_k()),
         },
     );
@@ -138,15 +125,16 @@ fn set_point_high(inputs: &Inputs) -> bool {
 
 /// What a sensor on the case does not see, and how high it is set.
 fn case_sensor(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
-    let (peak, set_point_c) = (&report.run.peak, inputs.reg.set_point_c);
+    let set_point_c = inputs.reg.set_point_c;
+    let winding_c = report.run.alternators[0].peak.winding_c;
     let shares = &report.run.limit_shares;
     let held = shares.iter().any(|s| s.limit == Limit::Temperature);
     let limit_c = inputs.alt.class.limit_c();
-    if held && peak.winding_c > set_point_c + 15.0 && peak.winding_c > limit_c - LAG_MATTERS_K {
+    if held && winding_c > set_point_c + 15.0 && winding_c > limit_c - LAG_MATTERS_K {
         add(
             found,
             HeatFinding::CaseSensorLags {
-                winding_c: peak.winding_c,
+                winding_c,
                 limit_c,
                 set_point_c,
             },
@@ -165,22 +153,23 @@ fn case_sensor(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
 
 /// The hour after stopping.
 fn after_stop(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
-    let (peak, soak) = (&report.run.peak, &report.run.soak);
-    if let Some((rectifier_c, limit_c)) = hot_after_stop(inputs, report) {
+    let (ran_c, soak) = (report.run.peak_air_c, &report.run.soak);
+    if let Some(hot) = hot_after_stop(inputs, report) {
         add(
             found,
             HeatFinding::SoakRectifier {
-                rectifier_c,
-                limit_c,
+                alternator: hot.alternator,
+                rectifier_c: hot.celsius,
+                limit_c: hot.limit_c,
             },
         );
-    } else if soak.peak.air_c > peak.air_c + 10.0 && soak.peak.air_c > ROOM_C {
+    } else if soak.air_peak_c > ran_c + 10.0 && soak.air_peak_c > ROOM_C {
         add(
             found,
             HeatFinding::SoakAir {
-                air_c: soak.peak.air_c,
+                air_c: soak.air_peak_c,
                 after_min: soak.air_peak_min,
-                rise_k: soak.peak.air_c - peak.air_c,
+                rise_k: soak.air_peak_c - ran_c,
             },
         );
     }

@@ -1,7 +1,7 @@
 //! The numbers of this boat that stand in the commissioning list.
 
 use crate::analysis::PartTemperatures;
-use crate::boat::{Alternator, Inputs, RegulatorKind, SensorPlace, WayKind, Worksheet};
+use crate::boat::{Inputs, InstalledAlternator, RegulatorKind, SensorPlace, WayKind, Worksheet};
 use crate::guidance::settings::{Figures as Settings, set_point};
 use crate::report::Report;
 
@@ -33,15 +33,12 @@ impl Figures<'_> {
         let inputs = &sheet.inputs;
         let settings = Settings::of(sheet);
         let charge_v = charge_v(&settings, inputs.bank.temperature_c);
-        let [mut case_c, mut rectifier_c, mut winding_c] =
-            stops_c(inputs, &inputs.alt, &report.analyses.run.peak);
-        // The lower of two alternators serves for both.
-        if let Some(peak) = &report.analyses.run.second_peak {
-            let [case2_c, rectifier2_c, winding2_c] = stops_c(inputs, &inputs.alt2, peak);
-            case_c = case_c.min(case2_c);
-            rectifier_c = rectifier_c.min(rectifier2_c);
-            winding_c = winding_c.min(winding2_c);
-        }
+        // The lowest of several alternators serves for all.
+        let each = inputs.alternators().zip(&report.analyses.run.alternators);
+        let [case_c, rectifier_c, winding_c] = each
+            .map(|(installed, run)| stops_c(&installed, &run.peak))
+            .reduce(|one, other| std::array::from_fn(|part| one[part].min(other[part])))
+            .unwrap_or([f64::INFINITY; 3]);
         Figures {
             case_c,
             rectifier_c,
@@ -89,20 +86,21 @@ fn charge_v(settings: &Settings, bank_c: f64) -> f64 {
 /// winding, whose hottest place no sensor reaches; where a sensor guards one of
 /// them, no more than 10 K above its set-point, as the regulator has failed by
 /// then. Own reasoning.
-fn stops_c(inputs: &Inputs, alternator: &Alternator, peak: &PartTemperatures) -> [f64; 3] {
+fn stops_c(installed: &InstalledAlternator, peak: &PartTemperatures) -> [f64; 3] {
+    let (alternator, reg) = (installed.alternator, installed.regulator());
     let mut stops_c = [
         alternator.case_limit_c - 5.0,
         alternator.rectifier_limit_c - 5.0,
         alternator.class.limit_c() - 15.0,
     ];
-    if inputs.reg.kind == RegulatorKind::External {
+    if reg.kind == RegulatorKind::External {
         let [case_c, rectifier_c, winding_c] = &mut stops_c;
-        let guarded_c = match inputs.reg.sensor {
+        let guarded_c = match reg.sensor {
             SensorPlace::Case => case_c,
             SensorPlace::Rectifier => rectifier_c,
             SensorPlace::Winding => winding_c,
         };
-        let set_c = set_point(inputs, alternator, peak).celsius;
+        let set_c = set_point(installed, peak).celsius;
         *guarded_c = guarded_c.min(set_c + 10.0);
     }
     stops_c
@@ -132,13 +130,25 @@ mod tests {
     #[test]
     fn stops_of_a_usual_alternator() {
         let mut inputs = Inputs::default();
-        assert_eq!(stops_c(&inputs, &inputs.alt, &COOL), [115.0, 130.0, 140.0]);
+        assert_eq!(
+            stops_c(&inputs.first_alternator(), &COOL),
+            [115.0, 130.0, 140.0]
+        );
         inputs.reg.set_point_c = 95.0;
-        assert_eq!(stops_c(&inputs, &inputs.alt, &COOL), [105.0, 130.0, 140.0]);
+        assert_eq!(
+            stops_c(&inputs.first_alternator(), &COOL),
+            [105.0, 130.0, 140.0]
+        );
         inputs.reg.sensor = SensorPlace::Winding;
-        assert_eq!(stops_c(&inputs, &inputs.alt, &COOL), [115.0, 130.0, 105.0]);
+        assert_eq!(
+            stops_c(&inputs.first_alternator(), &COOL),
+            [115.0, 130.0, 105.0]
+        );
         inputs.reg.kind = RegulatorKind::Internal;
-        assert_eq!(stops_c(&inputs, &inputs.alt, &COOL), [115.0, 130.0, 140.0]);
+        assert_eq!(
+            stops_c(&inputs.first_alternator(), &COOL),
+            [115.0, 130.0, 140.0]
+        );
     }
 
     /// By hand: 105 − 5 is above 70; 60 − 5 is 55.

@@ -59,9 +59,9 @@ pub fn form(sheet: &Worksheet, report: &Report) -> Form {
             FormRow {
                 minute,
                 alternator_a: read(|moment| moment.alternator_a).filter(|_| alone),
-                case_c: read(|moment| moment.case_c),
+                case_c: read(|moment| moment.alternators[0].case_c),
                 air_c: read(|moment| moment.air_c),
-                volts: read(|moment| moment.alternator_v),
+                volts: read(|moment| moment.alternators[0].volts),
             }
         })
         .to_vec();

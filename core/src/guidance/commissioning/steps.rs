@@ -102,7 +102,7 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
         },
         StepCode::Start => StepFigure::Speeds {
             engine: rpm(inputs.eng.rpm),
-            shaft: rpm(analyses.machine.shaft_rpm),
+            shaft: rpm(analyses.alternators[0].shaft_rpm),
         },
         StepCode::FirstAmps => StepFigure::FirstCurrent {
             current: amperes(run.most_a()),
@@ -133,7 +133,7 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
             most: kelvin(LUG_ABOVE_CABLE_K),
         },
         StepCode::HotAfter => StepFigure::PlateAfterStop {
-            plate: celsius(run.soak.peak.rectifier_c),
+            plate: celsius(run.alternators[0].soak_peak.rectifier_c),
         },
         StepCode::CutGentle => StepFigure::SmallCurrent {
             below: amperes(0.1 * inputs.alt.rated_a),
@@ -158,7 +158,7 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
             }
         }
         StepCode::MonthHot => StepFigure::HoldsHot {
-            hot: amperes(analyses.machine.hot_a),
+            hot: amperes(analyses.output.hot_a),
         },
         StepCode::MonthCells => StepFigure::CellSpread {
             most: volts(CELL_SPREAD_V),

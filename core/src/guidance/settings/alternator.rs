@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use crate::analysis::{Part, PartTemperatures};
-use crate::boat::{Alternator, Inputs};
+use crate::boat::{Inputs, InstalledAlternator, WhichAlternator};
 use crate::guidance::settings::cap::{Decided, MARGIN, cap};
 use crate::guidance::settings::charger::profile;
 use crate::guidance::settings::figures::set_point;
@@ -99,27 +99,22 @@ pub(super) fn at_start_battery(inputs: &Inputs) -> SettingValue {
     }
 }
 
-/// Which alternator is spoken of.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Nth {
-    First,
-    Second,
-}
-
 /// The most its regulator lets it give.
-pub(super) fn current(case: Case, nth: Nth, house: bool) -> Setting {
+pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
     let (inputs, f) = (case.inputs, case.figures);
-    let [first_a, second_a] = f.hot_a;
-    let (alternator, rating, hot_a) = match nth {
-        Nth::First => (&inputs.alt, "alt_rated_a", first_a),
-        Nth::Second => (&inputs.alt2, "alt2_rated_a", second_a),
+    let rating = match installed.which {
+        WhichAlternator::First => "alt_rated_a",
+        WhichAlternator::Second => "alt2_rated_a",
     };
+    let hot_a = f.hot_a_of(installed.which);
+    let house = installed.connection.on_house();
     let (share, limit_a) = if house {
         (f.share, f.bank_limit_a)
     } else {
         (1.0, f64::INFINITY)
     };
-    let (cap_a, decided) = cap(inputs, alternator, hot_a, share, setting_within_a(limit_a));
+    let within_a = setting_within_a(limit_a);
+    let (cap_a, decided) = cap(inputs, installed.alternator, hot_a, share, within_a);
     let (bank_limit, hot) = (amperes(limit_a), amperes(hot_a));
     let code = SettingCode::CurrentCap;
     if cap_a <= 0.0 {
@@ -158,12 +153,8 @@ pub(super) fn current(case: Case, nth: Nth, house: bool) -> Setting {
 }
 
 /// Where the field is cut, against the hottest its parts get.
-pub(super) fn hottest(
-    inputs: &Inputs,
-    alternator: &Alternator,
-    peak: &PartTemperatures,
-) -> Setting {
-    let set = set_point(inputs, alternator, peak);
+pub(super) fn hottest(installed: &InstalledAlternator, peak: &PartTemperatures) -> Setting {
+    let set = set_point(installed, peak);
     let reason = if set.over_k > 0.0 {
         AlternatorReason::PartTooHot {
             over: kelvin(set.over_k.ceil()),

@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use crate::boat::{RegulatorKind, SecondRole, WayKind};
-use crate::guidance::settings::alternator::{Nth, at_start_battery, current, held, hottest};
+use crate::boat::{RegulatorKind, WayKind, WhichAlternator};
+use crate::guidance::settings::alternator::{at_start_battery, current, held, hottest};
 use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
 use crate::units::Quantity;
 use crate::units::quantity::{amperes, celsius, volts};
@@ -109,7 +109,7 @@ fn voltage(case: Case) -> Setting {
 
 fn no_sensor(case: Case, house: bool) -> Setting {
     let reason = BuiltInReason::NoSensor {
-        winding: celsius(case.report.analyses.run.peak.winding_c),
+        winding: celsius(case.report.analyses.run.alternators[0].peak.winding_c),
         limit: celsius(case.inputs.alt.class.limit_c()),
         charger: (!house).then(|| amperes(case.inputs.way.converter_a)),
     };
@@ -143,12 +143,13 @@ fn no_cut_off(case: Case) -> Option<Setting> {
 /// The second alternator's regulator.
 pub(super) fn second(case: Case) -> Option<Group> {
     let (inputs, f) = (case.inputs, case.figures);
-    let peak = case.report.analyses.run.second_peak;
-    let settings = match (inputs.two.role, inputs.reg.kind, peak) {
-        (SecondRole::None, ..) => return None,
-        (SecondRole::House, RegulatorKind::External, Some(peak)) => vec![
-            current(case, Nth::Second, true),
-            hottest(inputs, &inputs.alt2, &peak),
+    let which = WhichAlternator::Second;
+    let installed = inputs.alternator(which)?;
+    let run = case.report.analyses.run.alternators.get(which.index())?;
+    let settings = match (installed.connection.on_house(), inputs.reg.kind) {
+        (true, RegulatorKind::External) => vec![
+            current(case, &installed),
+            hottest(&installed, &run.peak),
             Setting::new(
                 SettingCode::Others,
                 SettingValue::AsFirstAlternator,
@@ -158,7 +159,7 @@ pub(super) fn second(case: Case) -> Option<Group> {
                 Source::CommonPractice,
             ),
         ],
-        (SecondRole::House, ..) => {
+        (true, RegulatorKind::Internal) => {
             let quantity = volts(f.charge_v);
             vec![Setting::new(
                 SettingCode::Voltage,
@@ -167,7 +168,7 @@ pub(super) fn second(case: Case) -> Option<Group> {
                 Source::Calculated,
             )]
         }
-        (SecondRole::Start, ..) => vec![Setting::new(
+        (false, _) => vec![Setting::new(
             SettingCode::Voltage,
             at_start_battery(inputs),
             BuiltInReason::ChargesStartBattery {

@@ -2,6 +2,8 @@
 
 use crate::boat::{Alternator, Inputs, RegulatorKind};
 use crate::physics::battery::{Bank, Cells, lfp_rest_v};
+use crate::simulation::alternators::PerAlternator;
+use crate::simulation::moment::Output;
 use crate::simulation::plant::Plant;
 use crate::simulation::steady_state::settled;
 use crate::units::down;
@@ -27,7 +29,7 @@ pub(super) enum Decided {
 /// What each alternator, the first one first, holds on and on at the charging
 /// speed where nothing but its own heat and regulator keeps it back: neither
 /// bank nor cap nor DC-DC charger \[A\]; 0 where it never settles.
-pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> [f64; 2] {
+pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> PerAlternator<f64> {
     let mut open = *inputs;
     open.reg.current_cap_a = None;
     open.way.converter_a = NEVER_BINDS;
@@ -44,12 +46,14 @@ pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> [f64; 2] {
     plant.bank_limit_a = NEVER_BINDS;
     plant.held_v = 2.0 * inputs.charge_v();
     let hot = settled(&plant, 0.5);
-    let flow = if hot.stable {
-        [hot.flow.main.amperes, hot.flow.second.amperes]
-    } else {
-        [0.0; 2]
+    let held_a = |output: &Output| {
+        if hot.stable && output.amperes.is_finite() {
+            output.amperes
+        } else {
+            0.0
+        }
     };
-    flow.map(|amperes| if amperes.is_finite() { amperes } else { 0.0 })
+    hot.flow.outputs.iter().map(held_a).collect()
 }
 
 /// More than any alternator gives, in amperes and ampere-hours.

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::boat::Inputs;
+use crate::boat::{Inputs, WhichAlternator};
 use crate::guidance::settings::alternator::start_v;
 use crate::guidance::settings::charger::{profile, remote_off};
 use crate::guidance::settings::start_battery::REST_V;
@@ -119,7 +119,7 @@ fn output(case: Case) -> Setting {
     let alone_a = down(f.converter_a);
     let may_a = (f.converter_a * f.share).min(f.bank_limit_a);
     let out_a = down(may_a);
-    let hot = amperes(f.hot_a[0]);
+    let hot = amperes(f.hot_a_of(WhichAlternator::First));
     let reason = if out_a < alone_a {
         ConverterReason::BankLimit {
             bank_limit: amperes(f.bank_limit_a),
@@ -172,7 +172,7 @@ fn again(case: Case, lockout_v: f64) -> Setting {
         wait: Quantity::new(AGAIN_S, QuantityKind::Seconds),
     };
     let reason = ConverterReason::NoCycling {
-        hot: amperes(case.report.analyses.machine.hot_a),
+        hot: amperes(case.report.analyses.output.hot_a),
     };
     Setting::new(SettingCode::Again, value, reason, Source::Calculated)
 }

@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use crate::boat::WayKind;
-use crate::guidance::settings::alternator::{Nth, current, held, hottest};
+use crate::boat::{WayKind, WhichAlternator};
+use crate::guidance::settings::alternator::{current, held, hottest};
 use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
 use crate::units::quantity::{
     Quantity, QuantityKind, amperes, kelvin, kilowatts_of, minutes, percent, rpm, volts,
@@ -78,15 +78,17 @@ pub(super) fn regulator(case: Case) -> Group {
     if house {
         settings.push(sense(case));
     }
-    settings.push(current(case, Nth::First, house));
-    settings.push(hottest(inputs, &inputs.alt, &report.analyses.run.peak));
+    let first = inputs.first_alternator();
+    settings.push(current(case, &first));
+    let peak = &report.analyses.run.alternators[0].peak;
+    settings.push(hottest(&first, peak));
     settings.push(Setting::new(
         SettingCode::FoldBack,
         SettingValue::Derating {
             range: kelvin(inputs.reg.fold_band_k).up_to(1),
         },
         RegulatorReason::GivesAtLimit {
-            hot: amperes(f.hot_a[0]),
+            hot: amperes(f.hot_a_of(WhichAlternator::First)),
         },
         Source::Worksheet("reg_fold_band_k"),
     ));
@@ -139,7 +141,7 @@ fn sense(case: Case) -> Setting {
 
 fn low_speed(case: Case) -> Setting {
     let (reg, ratio) = (&case.inputs.reg, case.inputs.alt.pulley_ratio);
-    let shaft_rpm = case.report.analyses.machine.shaft_rpm;
+    let shaft_rpm = case.report.analyses.alternators[0].shaft_rpm;
     let field_below = |pct: f64, shaft_rpm: f64| SettingValue::FieldBelow {
         field: percent(pct),
         shaft: rpm(shaft_rpm),

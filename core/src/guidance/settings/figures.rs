@@ -3,17 +3,19 @@
 use crate::analysis::{Part, PartTemperatures};
 use crate::boat::house_load_a;
 use crate::boat::{
-    Alternator, Chemistry, Inputs, Key, SecondRole, SensorPlace, WayKind, Worksheet, usual_charge_v,
+    Chemistry, Connection, Inputs, InstalledAlternator, Key, SecondRole, SensorPlace,
+    WhichAlternator, Worksheet, usual_charge_v,
 };
 use crate::guidance::settings::Source;
 use crate::guidance::settings::cap::{holds_hot_a, own_a};
 use crate::guidance::settings::steps::{high_v, lead_low_v, lithium_low_v};
 use crate::physics::battery::LFP_CHARGE_V;
 use crate::schema::Confidence;
+use crate::simulation::alternators::PerAlternator;
 use crate::simulation::management::setting_within_a;
 
 /// The numbers behind the settings.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub(crate) struct Figures {
     pub lithium: bool,
     /// 12 V blocks in series.
@@ -43,7 +45,7 @@ pub(crate) struct Figures {
     pub share: f64,
     /// What each alternator holds hot where only its own heat and regulator
     /// keep it back \[A\].
-    pub hot_a: [f64; 2],
+    pub hot_a: PerAlternator<f64>,
     /// Most output of the DC-DC charger to the house bank by itself \[A\].
     pub converter_a: f64,
     /// Charge warning, charging off, contactor \[V\]; lithium only.
@@ -110,10 +112,11 @@ impl Figures {
         let hot_a = if inputs.engine_charges() {
             holds_hot_a(inputs, house_load_a(sheet))
         } else {
-            [0.0; 2]
+            inputs.alternators().map(|_| 0.0).collect()
         };
-        let converter_a = converter_a(inputs, hot_a[0], charge_v);
-        let together_a = sources_a(inputs, hot_a, converter_a).iter().sum::<f64>();
+        let first_hot_a = hot_a.first().copied().unwrap_or(0.0);
+        let converter_a = converter_a(inputs, first_hot_a, charge_v);
+        let together_a = sources_a(inputs, &hot_a, converter_a);
         let tail_pct = if lithium { 5.0 } else { 2.0 };
         Figures {
             lithium,
@@ -153,30 +156,31 @@ impl Figures {
         }
     }
 
+    /// What an alternator holds hot where only its own heat and regulator keep it
+    /// back \[A\]; 0 for one that is not there.
+    pub(crate) fn hot_a_of(&self, which: WhichAlternator) -> f64 {
+        self.hot_a.get(which.index()).copied().unwrap_or(0.0)
+    }
+
     /// Volts of the whole bank for one cell.
     pub(crate) fn cell_v(&self, bank_v: f64) -> f64 {
         bank_v / self.cells
     }
 }
 
-/// What the sources that the engine drives may each send to the house bank
-/// \[A\] by themselves: the alternator or the DC-DC charger behind it, the
-/// second alternator.
-fn sources_a(inputs: &Inputs, hot_a: [f64; 2], converter_a: f64) -> [f64; 2] {
+/// What the sources that the engine drives may send to the house bank together,
+/// each by itself \[A\]: alternators on it, and the DC-DC charger.
+fn sources_a(inputs: &Inputs, hot_a: &[f64], converter_a: f64) -> f64 {
     if !inputs.engine_charges() {
-        return [0.0; 2];
+        return 0.0;
     }
-    let [first_hot_a, second_hot_a] = hot_a;
-    [
-        match inputs.way.kind {
-            WayKind::Direct => own_a(inputs, &inputs.alt, first_hot_a).0,
-            WayKind::Converter => converter_a,
-        },
-        match inputs.two.role {
-            SecondRole::House => own_a(inputs, &inputs.alt2, second_hot_a).0,
-            SecondRole::None | SecondRole::Start => 0.0,
-        },
-    ]
+    let each = inputs.alternators().zip(hot_a);
+    each.map(|(installed, hot_a)| match installed.connection {
+        Connection::HouseBank => own_a(inputs, installed.alternator, *hot_a).0,
+        Connection::ThroughCharger => converter_a,
+        Connection::StartBattery => 0.0,
+    })
+    .sum()
 }
 
 /// What the DC-DC charger to the house bank may give by itself \[A\]: its rating,
@@ -218,15 +222,12 @@ pub(crate) struct SetPoint {
 /// sensor's part at least degree for degree once settled (own reasoning; the
 /// overshoot of the first minutes follows less, so it is to be looked at
 /// again); never below 60 °C, where no sensor is set.
-pub(crate) fn set_point(
-    inputs: &Inputs,
-    alternator: &Alternator,
-    peak: &PartTemperatures,
-) -> SetPoint {
+pub(crate) fn set_point(installed: &InstalledAlternator, peak: &PartTemperatures) -> SetPoint {
+    let (alternator, reg) = (installed.alternator, installed.regulator());
     let class_c = alternator.class.limit_c();
-    let part = sensor_part(inputs.reg.sensor);
+    let part = sensor_part(reg.sensor);
     let limit_c = part.limit_c(alternator);
-    let stated_c = inputs.reg.set_point_c;
+    let stated_c = reg.set_point_c;
     let allowed_c = if stated_c > limit_c - 5.0 {
         limit_c - 20.0
     } else {

@@ -1,6 +1,7 @@
 //! What is said of heat.
 
 use crate::analysis::{NEAR_K, Part};
+use crate::boat::WhichAlternator;
 use crate::findings::heat::{ROOM_C, SET_POINT_ROOM_K};
 use crate::findings::{HeatFinding, HeatRemedy, PartTooHot, Settled, Severity};
 use crate::text::words;
@@ -86,10 +87,15 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
             show(kelvin(USUAL_ROOM_K))
         ),
         HeatFinding::SoakRectifier {
+            alternator,
             rectifier_c,
             limit_c,
         } => format!(
-            "After you stop the engine and the fan stands still, the rectifier plate climbs to {}; {} is {}. Let the engine idle for a few minutes without charging first, and leave the blower on.",
+            "After you stop the engine and the fan stands still, the rectifier plate{} climbs to {}; {} is {}. Let the engine idle for a few minutes without charging first, and leave the blower on.",
+            match alternator {
+                WhichAlternator::First => String::new(),
+                WhichAlternator::Second => format!(" of the {}", words::alternator(*alternator)),
+            },
             show(celsius(*rectifier_c)),
             show(celsius(*limit_c)),
             words::limited_by(Part::Rectifier)

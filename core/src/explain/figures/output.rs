@@ -1,5 +1,6 @@
 //! The alternator: its curve, its rated losses, the air of its space.
 
+use crate::analysis::peak_loads::called;
 use crate::boat::{Breathing, Curve};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::flow;
@@ -18,6 +19,7 @@ use crate::physics::full_field::{
     zero_below_rating_rpm, zero_through_points_rpm,
 };
 use crate::physics::sources::{OUTPUT_CURVE, OWN_REASONING};
+use crate::simulation::alternator::AlternatorAtSpeed;
 
 /// Its output, up to what it holds when hot.
 pub(super) const OUTPUT: &[&Figure] = &[
@@ -33,16 +35,16 @@ pub(super) const OUTPUT: &[&Figure] = &[
 pub(super) const SPACE: &[&Figure] = &[&SPACE_AIR_M3H, &AIR_W_K];
 
 pub(super) static SHAFT_RPM: Figure =
-    Figure::new("machine.shaft_rpm", "Its own speed", "rpm", 0, |s| {
+    Figure::new("alternators[0].shaft_rpm", "Its own speed", "rpm", 0, |s| {
         let given = [s.input(alternator::PULLEY_RATIO), s.input(engine::RPM)];
         Explanation::of(Term::of(shaft_rpm::FORMULA, given))
     })
     .named("Shaft speed of the alternator")
-    .is(|s| Some(s.report().analyses.machine.shaft_rpm));
+    .is(|s| Some(s.report().analyses.alternators[0].shaft_rpm));
 
 /// How I² changes with 1/n², where the curve is from two points.
 fn through_points(s: &Instant) -> Option<Term> {
-    let points = s.inputs().alt.curve == Curve::Points && s.boat.plant.main.curve_fits;
+    let points = s.inputs().alt.curve == Curve::Points && s.boat.first().curve_fits;
     points.then(|| {
         let given = [
             s.input(alternator::SECOND_A),
@@ -55,7 +57,7 @@ fn through_points(s: &Instant) -> Option<Term> {
 }
 
 pub(super) static INFINITE_A: Figure = Figure::new(
-    "machine.infinite_a",
+    "alternators[0].infinite_a",
     "Output at endless speed",
     "A",
     1,
@@ -76,10 +78,10 @@ pub(super) static INFINITE_A: Figure = Figure::new(
         explanation.inputs(&[alternator::CURVE])
     },
 )
-.is(|s| Some(s.report().analyses.machine.infinite_a));
+.is(|s| Some(s.report().analyses.alternators[0].infinite_a));
 
 pub(super) static ZERO_RPM: Figure = Figure::new(
-    "machine.zero_rpm",
+    "alternators[0].zero_rpm",
     "Curve begins at",
     "rpm",
     0,
@@ -99,9 +101,9 @@ pub(super) static ZERO_RPM: Figure = Figure::new(
         }
     },
 )
-.is(|s| Some(s.report().analyses.machine.zero_rpm));
+.is(|s| Some(s.report().analyses.alternators[0].zero_rpm));
 
-static FULL_COLD_A: Figure = Figure::new("machine.full_cold_a", "Full field, cold", "A", 0, |s| {
+static FULL_COLD_A: Figure = Figure::new("output.full_cold_a", "Full field, cold", "A", 0, |s| {
     let given = [
         s.figure(&INFINITE_A),
         s.figure(&COLD_FIELD_X).symbol("x_N"),
@@ -113,8 +115,8 @@ static FULL_COLD_A: Figure = Figure::new("machine.full_cold_a", "Full field, col
     ];
     let mut all = vec![Term::of(full_field_a::FORMULA, given)];
     let mut beside = Vec::new();
-    if s.boat.two_charge() {
-        all.push(second_cold_a(s));
+    for (installed, alternator) in s.boat.others_on_house() {
+        all.push(other_cold_a(called(installed.which), alternator));
         beside.extend([
             second::RATED_A,
             second::RATED_RPM,
@@ -128,12 +130,19 @@ static FULL_COLD_A: Figure = Figure::new("machine.full_cold_a", "Full field, col
         .inputs(&beside)
 })
 .source(OUTPUT_CURVE)
-.is(|s| Some(s.report().analyses.machine.full_cold_a));
+.is(|s| Some(s.report().analyses.output.full_cold_a));
 
-/// The second alternator's part of it.
-fn second_cold_a(s: &Instant) -> Term {
-    let (curve, shaft_rpm) = (&s.boat.unit(1).curve, s.boat.unit(1).shaft_rpm);
-    let of = |what: &str, unit, value| told(&format!("Second alternator: {what}"), unit, value);
+/// Another alternator's part of it.
+fn other_cold_a(name: &str, alternator: &AlternatorAtSpeed) -> Term {
+    let (curve, shaft_rpm) = (&alternator.curve, alternator.shaft_rpm);
+    let of = |what: &str, unit, value| {
+        let (first, rest) = name.split_at(1);
+        told(
+            &format!("{}{rest}: {what}", first.to_uppercase()),
+            unit,
+            value,
+        )
+    };
     let given = [
         of("output at endless speed", "A", curve.infinite_a),
         of(
@@ -170,7 +179,7 @@ static COLD_FIELD_X: Figure = Figure::new(
     },
 );
 
-static HOT_A: Figure = Figure::new("machine.hot_a", "Held, hot", "A", 0, |s| {
+static HOT_A: Figure = Figure::new("output.hot_a", "Held, hot", "A", 0, |s| {
     let balance = "Its losses at this current, and the heat its air carries away, are the two sides of the balance that finds it.";
     Explanation::of(flow::held(s))
         .note(format!("{} {balance}", flow::limited_by(s)))
@@ -178,10 +187,10 @@ static HOT_A: Figure = Figure::new("machine.hot_a", "Held, hot", "A", 0, |s| {
 })
 .at(When::Hot)
 .source(OWN_REASONING)
-.is(|s| Some(s.report().analyses.machine.hot_a));
+.is(|s| Some(s.report().analyses.output.hot_a));
 
 pub(super) static SPACE_AIR_M3H: Figure = Figure::new(
-    "machine.space_air_m3h",
+    "output.space_air_m3h",
     "Air through the space",
     "m³/h",
     0,
@@ -207,7 +216,7 @@ pub(super) static SPACE_AIR_M3H: Figure = Figure::new(
     },
 )
 .source(OWN_REASONING)
-.is(|s| Some(s.report().analyses.machine.space_air_m3h));
+.is(|s| Some(s.report().analyses.output.space_air_m3h));
 
 pub(super) static AIR_W_K: Figure = Figure::new(
     "inner.air_w_k",
