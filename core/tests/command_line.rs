@@ -102,8 +102,8 @@ fn the_report_is_that_of_the_core() {
     let expected = ampwright_core::report(&sheet);
     let printed = json(&["report", LINK]);
     assert_eq!(
-        printed["machine"]["hot_a"].as_f64(),
-        Some(expected.analyses.machine.hot_a)
+        printed["output"]["hot_a"].as_f64(),
+        Some(expected.analyses.output.hot_a)
     );
     let codes: Vec<_> = expected
         .findings
@@ -128,8 +128,8 @@ fn sentences_are_in_the_readers_units() {
     let sentences = us["findings"].to_string();
     assert!(metric.contains("°C") && sentences.contains("°F") && !sentences.contains("°C"));
     assert_eq!(
-        us["machine"]["hot_a"],
-        json(&["report", link])["machine"]["hot_a"]
+        us["output"]["hot_a"],
+        json(&["report", link])["output"]["hot_a"]
     );
 }
 
@@ -351,10 +351,10 @@ fn inputs_lists_all_there_are() {
 
 #[test]
 fn one_figure_is_explained() {
-    let workings = json(&["workings", LINK, "--id", "machine.hot_a"]);
+    let workings = json(&["workings", LINK, "--id", "output.hot_a"]);
     let workings = workings["workings"].as_array().expect("a list");
     assert_eq!(workings.len(), 1);
-    assert_eq!(workings[0]["id"], "machine.hot_a");
+    assert_eq!(workings[0]["id"], "output.hot_a");
 }
 
 #[test]

@@ -13,8 +13,8 @@ fn a_blower() {
         .set("space_blower_m3h", 300.0)
         .check(|says| {
             let (cool_c, warm_c) = (
-                says.report.analyses.run.peak.air_c,
-                still.report.analyses.run.peak.air_c,
+                says.report.analyses.run.peak_air_c,
+                still.report.analyses.run.peak_air_c,
             );
             says.holds(cool_c < warm_c - 3.0, || {
                 format!("{cool_c:.0} °C with a blower, {warm_c:.0} without")
@@ -22,8 +22,8 @@ fn a_blower() {
             says.space_between(30.0, 53.0);
             says.hot_share_between(40.0, 70.0);
             let (more_a, less_a) = (
-                says.report.analyses.machine.hot_a,
-                still.report.analyses.machine.hot_a,
+                says.report.analyses.output.hot_a,
+                still.report.analyses.output.hot_a,
             );
             says.holds(more_a > less_a, || format!("{more_a:.1} and {less_a:.1} A"));
         });
@@ -36,8 +36,8 @@ fn cool_air_by_a_duct() {
         .set("space_cold_air_pct", 60.0)
         .check(|says| {
             let (more_a, less_a) = (
-                says.report.analyses.machine.hot_a,
-                without.report.analyses.machine.hot_a,
+                says.report.analyses.output.hot_a,
+                without.report.analyses.output.hot_a,
             );
             says.between("A hot with a duct over without", more_a / less_a, 1.02, 1.5);
         });
@@ -64,8 +64,8 @@ fn a_gentle_set_point() {
         .set("reg_set_point_c", 85.0)
         .check(|says| {
             let (low_a, high_a) = (
-                says.report.analyses.machine.hot_a,
-                usual.report.analyses.machine.hot_a,
+                says.report.analyses.output.hot_a,
+                usual.report.analyses.output.hot_a,
             );
             says.between("A at 85 over 105 °C", low_a / high_a, 0.4, 0.92);
             says.no_danger();
@@ -120,15 +120,15 @@ fn transistors_in_place_of_diodes() {
         .set("alt_efficiency_pct", 64.0)
         .check(|says| {
             let (new_a, old_a) = (
-                says.report.analyses.machine.hot_a,
-                diodes.report.analyses.machine.hot_a,
+                says.report.analyses.output.hot_a,
+                diodes.report.analyses.output.hot_a,
             );
             says.holds(new_a > old_a, || {
                 format!("{new_a:.1} A, {old_a:.1} with diodes")
             });
             let (new_c, old_c) = (
-                says.report.analyses.run.peak.rectifier_c,
-                diodes.report.analyses.run.peak.rectifier_c,
+                says.report.analyses.run.alternators[0].peak.rectifier_c,
+                diodes.report.analyses.run.alternators[0].peak.rectifier_c,
             );
             says.holds(new_c < old_c - 3.0, || {
                 format!("{new_c:.0} °C, {old_c:.0} with diodes")

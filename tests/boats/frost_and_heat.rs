@@ -92,8 +92,8 @@ fn a_cold_space_lets_it_hold_more() {
         .set("bank_temperature_c", 18.0)
         .check(|says| {
             let (cold_a, warm_a) = (
-                says.report.analyses.machine.hot_a,
-                warm.report.analyses.machine.hot_a,
+                says.report.analyses.output.hot_a,
+                warm.report.analyses.output.hot_a,
             );
             says.holds(cold_a > 1.1 * warm_a, || {
                 format!("{cold_a:.1} A at −10 °C, {warm_a:.1} A at 28 °C")

@@ -98,7 +98,7 @@ fn ordinary_48_v() {
             58.4,
         );
         says.short_circuit_ka_between(13.0, 14.2);
-        let bear_v = says.disconnect().machines.first().map(|m| m.bear_v);
+        let bear_v = says.disconnect().alternators.first().map(|m| m.bear_v);
         says.some_between("V that 48 V electronics withstand", bear_v, 58.0, 75.0);
         // 90 A × 56 V = 5.0 kW; through 50 to 65 % efficiency 7.8 to 10 kW.
         says.belt_kw_between(7.0, 11.0);

@@ -27,7 +27,7 @@ fn one_through_a_charger_and_one_direct() {
         .check(|says| {
             says.hours_between(0.95, 1.6);
             says.no_danger();
-            let exposed = says.disconnect().machines.iter();
+            let exposed = says.disconnect().alternators.iter();
             let exposed = exposed.filter(|m| m.bank_left_v().is_some()).count();
             says.holds(exposed == 1, || format!("{exposed} of 2 lose the bank"));
         });
@@ -249,8 +249,8 @@ fn a_low_speed_cap() {
         .set("reg_low_speed_pct", 50.0)
         .check(|says| {
             let (held_a, free_a) = (
-                says.report.analyses.machine.hot_a,
-                free.report.analyses.machine.hot_a,
+                says.report.analyses.output.hot_a,
+                free.report.analyses.output.hot_a,
             );
             says.holds(held_a <= free_a + 0.1, || {
                 format!("{held_a:.1} and {free_a:.1} A")

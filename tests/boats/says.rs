@@ -109,32 +109,27 @@ impl Says {
     /// What the alternators hold once everything is hot.
     #[track_caller]
     pub fn hot_amps_between(&self, low: f64, high: f64) {
-        self.between("hot A", self.report.analyses.machine.hot_a, low, high);
+        self.between("hot A", self.report.analyses.output.hot_a, low, high);
     }
 
     /// Their output at charging speed when cold.
     #[track_caller]
     pub fn cold_amps_between(&self, low: f64, high: f64) {
-        self.between(
-            "cold A",
-            self.report.analyses.machine.full_cold_a,
-            low,
-            high,
-        );
+        self.between("cold A", self.report.analyses.output.full_cold_a, low, high);
     }
 
     /// Hot output of the cold output.
     #[track_caller]
     pub fn hot_share_between(&self, low_pct: f64, high_pct: f64) {
-        let machine = &self.report.analyses.machine;
-        let share_pct = 100.0 * machine.hot_a / machine.full_cold_a;
+        let output = &self.report.analyses.output;
+        let share_pct = 100.0 * output.hot_a / output.full_cold_a;
         self.between("hot output, % of cold,", share_pct, low_pct, high_pct);
     }
 
     /// What holds the hot current.
     #[track_caller]
     pub fn limited_by(&self, limits: &[&str]) {
-        let limit = word(&self.report.analyses.machine.hot_limit);
+        let limit = word(&self.report.analyses.output.hot_limit);
         self.holds(limits.contains(&limit.as_str()), || {
             format!("limited by {limit}, not {limits:?}")
         });
@@ -160,7 +155,7 @@ impl Says {
     pub fn space_between(&self, low_c: f64, high_c: f64) {
         self.between(
             "engine space °C",
-            self.report.analyses.run.peak.air_c,
+            self.report.analyses.run.peak_air_c,
             low_c,
             high_c,
         );
@@ -171,7 +166,7 @@ impl Says {
     pub fn winding_between(&self, low_c: f64, high_c: f64) {
         self.between(
             "winding °C",
-            self.report.analyses.run.peak.winding_c,
+            self.report.analyses.run.alternators[0].peak.winding_c,
             low_c,
             high_c,
         );
@@ -181,7 +176,7 @@ impl Says {
     /// the worse of charging speed and highest speed.
     #[track_caller]
     pub fn peak_dump_between(&self, low_v: f64, high_v: f64) {
-        let machines = &self.disconnect().machines;
+        let machines = &self.disconnect().alternators;
         let peak = machines.first().map(|machine| machine.peak_v());
         self.some_between("load dump V", peak, low_v, high_v);
     }
@@ -189,7 +184,7 @@ impl Says {
     /// The current that a load dump cuts off, of the first alternator.
     #[track_caller]
     pub fn dump_amps_between(&self, low_a: f64, high_a: f64) {
-        let machines = &self.disconnect().machines;
+        let machines = &self.disconnect().alternators;
         let amperes = machines.first().map(|m| m.charging.amperes);
         self.some_between("load dump A", amperes, low_a, high_a);
     }

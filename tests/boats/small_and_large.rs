@@ -102,8 +102,8 @@ fn a_bigger_engine_does_not_cool_its_space() {
         .set("reg_current_cap_a", 20.0)
         .check(|says| {
             let (big_c, small_c) = (
-                says.report.analyses.run.peak.air_c,
-                small.report.analyses.run.peak.air_c,
+                says.report.analyses.run.peak_air_c,
+                small.report.analyses.run.peak_air_c,
             );
             says.holds(big_c > small_c - 3.0, || {
                 format!("{big_c:.0} °C around 6 L, {small_c:.0} °C around 0.3 L")
@@ -182,8 +182,8 @@ fn at_full_speed() {
         says.hot_share_between(42.0, 75.0);
         says.hours_between(1.6, 2.9);
         let (quick_a, slow_a) = (
-            says.report.analyses.machine.hot_a,
-            slow.report.analyses.machine.hot_a,
+            says.report.analyses.output.hot_a,
+            slow.report.analyses.output.hot_a,
         );
         says.holds(quick_a > slow_a, || {
             format!("{quick_a:.1} A at 3000 rpm, {slow_a:.1} at 1500")
@@ -195,7 +195,7 @@ fn at_full_speed() {
 fn mass_moves_the_time_and_nothing_else() {
     let at = |kg: f64| Boat::new("mass").set("alt_mass_kg", kg).answers();
     let (light, heavy) = (at(3.0), at(15.0));
-    let hot = [&light, &heavy].map(|a| a.report.analyses.machine.hot_a);
+    let hot = [&light, &heavy].map(|a| a.report.analyses.output.hot_a);
     assert!(
         (hot[0] / hot[1] - 1.0).abs() < 0.02,
         "3 kg holds {:.1} A, 15 kg {:.1} A",
@@ -204,7 +204,10 @@ fn mass_moves_the_time_and_nothing_else() {
     );
     let after_5_min = [&light, &heavy].map(|a| {
         let series = &a.report.analyses.run.series;
-        series.iter().find(|m| m.minute >= 5.0).map(|m| m.case_c)
+        series
+            .iter()
+            .find(|m| m.minute >= 5.0)
+            .map(|m| m.alternators[0].case_c)
     });
     assert!(
         after_5_min[0] > after_5_min[1],
@@ -234,8 +237,8 @@ fn rated_warm() {
         .check(|says| {
             says.cold_amps_between(98.0, 116.0);
             let (warm_a, cold_a) = (
-                says.report.analyses.machine.hot_a,
-                cold.report.analyses.machine.hot_a,
+                says.report.analyses.output.hot_a,
+                cold.report.analyses.output.hot_a,
             );
             says.between(
                 "A hot, rated warm over rated cold",

@@ -24,8 +24,8 @@ fn second_keeps_the_start_battery() {
             let second = says
                 .report
                 .analyses
-                .machine
-                .second
+                .alternators
+                .get(1)
                 .map(|second| second.hot_a);
             says.some_between("A of the second", second, 4.5, 5.5);
             says.must_not_find("management_opens");

@@ -125,7 +125,7 @@ fn the_defences_are_answered_and_what_is_left_follows() {
     };
     stands("clamp", "not said");
     let left = |sheet: &Worksheet| {
-        let machine = &report(sheet).analyses.load_dump.machines[0];
+        let machine = &report(sheet).analyses.load_dump.alternators[0];
         format!("{:.0} V", machine.bank_left_v().unwrap())
     };
     let mut sheet = Worksheet::default();

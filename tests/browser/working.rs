@@ -49,10 +49,10 @@ fn formulas(desk: &Desk) -> Vec<String> {
 #[test]
 fn the_hot_amperes_explain_themselves_follow_and_lead_on() {
     let desk = open_demo(Screen::Phone);
-    let hot = told("machine.hot_a", None);
+    let hot = told("output.hot_a", None);
     // Closed, there is none.
     assert!(desk.browser.find("#working").is_err());
-    desk.press(&by_id("machine.machine.hot_a"));
+    desk.press(&by_id("machine.output.hot_a"));
     desk.browser
         .wait_text("#working-title", &format!("{} A", figure(&hot)))
         .unwrap();
@@ -125,7 +125,7 @@ fn an_open_working_leads_to_its_input_and_follows_it() {
 #[test]
 fn a_working_opens_and_closes_by_keyboard() {
     let desk = open_demo(Screen::Desk);
-    let button = "answer.machine.hot_a";
+    let button = "answer.output.hot_a";
     let opener = desk.browser.find(&by_id(button)).unwrap();
     let name = opener.label().unwrap();
     let amps = desk.answer().amps;
@@ -145,7 +145,7 @@ fn a_working_opens_and_closes_by_keyboard() {
     desk.browser.press("\u{E00C}").unwrap();
     desk.browser.wait_gone("#working").unwrap();
     desk.browser
-        .wait_script("return document.activeElement.id == 'answer.machine.hot_a'")
+        .wait_script("return document.activeElement.id == 'answer.output.hot_a'")
         .unwrap();
     assert_eq!(focused(&desk), button);
     desk.assert_quiet();

@@ -56,7 +56,7 @@ proptest! {
         let report = report(&drawn.0);
         prop_assert!(today.parts.is_empty() && today.bought == 0.0);
         prop_assert_eq!(today.hours_day, report.analyses.day.engine_hours);
-        prop_assert_eq!(today.hot_a, report.analyses.machine.hot_a);
+        prop_assert_eq!(today.hot_a, report.analyses.output.hot_a);
         if let Some(year) = today.year {
             prop_assert_eq!(year.capital, 0.0);
             let sum = year.fuel + year.engine + year.shore + year.bank + year.capital;
@@ -120,7 +120,7 @@ proptest! {
     fn exposed_is_what_the_load_dump_says(drawn in normal_boat()) {
         let sheet = drawn.0;
         let today = &compare(&sheet).outcomes[0];
-        let dumps = report(&sheet).analyses.load_dump.machines;
+        let dumps = report(&sheet).analyses.load_dump.alternators;
         let too_much = dumps
             .iter()
             .any(|dump| dump.bank_left_v().is_some_and(|volts| dump.too_much(volts)));

@@ -26,12 +26,14 @@ proptest! {
         let trace = charge(&plant, 0.3, 0.9, 8.0 * 3600.0, &Fineness::USUAL);
         for k in 0..=20 {
             let sample = trace.sample(trace.last_s() * f64::from(k) / 20.0);
-            let (stored_w, to_air_w, lost_w) =
-                heat(&plant.main.machine, &sample.temperatures, &sample.moment.losses);
-            prop_assert!(
-                (stored_w + to_air_w - lost_w).abs() <= 1e-6 * (1.0 + lost_w),
-                "stored {stored_w} W, to the air {to_air_w} W, lost {lost_w} W"
-            );
+            let each = plant.alternators.iter().zip(&sample.thermal);
+            for ((alternator, warm), losses) in each.zip(&sample.moment.losses) {
+                let (stored_w, to_air_w, lost_w) = heat(&alternator.network, &warm.t, losses);
+                prop_assert!(
+                    (stored_w + to_air_w - lost_w).abs() <= 1e-6 * (1.0 + lost_w),
+                    "stored {stored_w} W, to the air {to_air_w} W, lost {lost_w} W"
+                );
+            }
         }
     }
 

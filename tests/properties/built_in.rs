@@ -36,17 +36,15 @@ const BOATS: [&str; 5] = [
 #[test]
 fn held_by_hand() {
     let sheet = opened("v=2&reg_kind=internal&reg_fixed_v=14.4&end");
-    let unit = Plant::new(&sheet.inputs, 0.0).main;
+    let alternator = Plant::new(&sheet.inputs, 0.0).alternators[0];
     let mut t = ampwright_core::physics::thermal::Temperatures::all(20.0);
-    assert_eq!(unit.holds_v(&t), Some(14.4));
+    assert_eq!(alternator.holds_v(&t), Some(14.4));
     (t.air_c, t.body_c) = (40.0, 400.0 / 3.0);
-    let held_v = unit.holds_v(&t).expect("it holds");
+    let held_v = alternator.holds_v(&t).expect("it holds");
     assert!((held_v - (14.4 - 0.01 * 73.667)).abs() < 1e-3, "{held_v}");
     // An external one holds what the bank is to get.
     assert_eq!(
-        Plant::new(&Worksheet::default().inputs, 0.0)
-            .main
-            .holds_v(&t),
+        Plant::new(&Worksheet::default().inputs, 0.0).alternators[0].holds_v(&t),
         None
     );
 }
@@ -61,12 +59,12 @@ fn the_hotter_the_less() {
             let minutes = of.analyses.run.minutes_to_target.unwrap_or(f64::INFINITY);
             if let Some((hot_a, earlier)) = before {
                 assert!(
-                    of.analyses.machine.hot_a <= hot_a + 1e-6,
+                    of.analyses.output.hot_a <= hot_a + 1e-6,
                     "{link}: {mv_k} mV/K"
                 );
                 assert!(minutes >= earlier - 0.1, "{link}: {mv_k} mV/K");
             }
-            before = Some((of.analyses.machine.hot_a, minutes));
+            before = Some((of.analyses.output.hot_a, minutes));
         }
     }
 }
@@ -84,7 +82,7 @@ fn it_falls_within_the_run() {
     let (first, last) = (held[0], held[held.len() - 1]);
     let lowest_v = held.iter().map(|m| m.bank_v).fold(first.bank_v, f64::min);
     assert!(first.bank_v - lowest_v > 0.3, "{first:?}, {lowest_v} V");
-    assert!(last.case_c > first.case_c);
+    assert!(last.alternators[0].case_c > first.alternators[0].case_c);
     // Without it the voltage stands.
     let level = report(&falling(&sheet, 0.0)).analyses.run;
     for m in level
@@ -108,13 +106,13 @@ fn a_long_run_settles_there() {
         let plant = Plant::new(inputs, 0.0);
         let run = charge(&plant, 0.5, 1.0, 6.0 * 3600.0, &Fineness::USUAL);
         let last = run.sample(run.last_s());
-        let steady = settled(&plant, last.charge);
+        let steady = settled(&plant, last.soc);
         let (ran_a, settled_a) = (last.moment.flow.bank_a, steady.flow.bank_a);
         assert!(
             (ran_a - settled_a).abs() < 0.01 * settled_a,
             "{link}: {ran_a} A, {settled_a} A"
         );
-        let (ran, settled) = (last.temperatures, steady.temperatures);
+        let (ran, settled) = (last.thermal[0].t, steady.temperatures[0]);
         assert!(
             (ran.body_c - settled.body_c).abs() < 1.0,
             "{link}: {ran:?}, {settled:?}"

@@ -34,7 +34,7 @@ fn left(machine: &DumpReport) -> [Option<f64>; 4] {
 }
 
 fn no_more(before: &LoadDump, after: &LoadDump) -> Result<(), TestCaseError> {
-    for (before, after) in before.machines.iter().zip(&after.machines) {
+    for (before, after) in before.alternators.iter().zip(&after.alternators) {
         for (b, a) in left(before).into_iter().zip(left(after)) {
             let more = a.unwrap_or(0.0) > b.unwrap_or(0.0);
             prop_assert!(!more, "{before:?} became {after:?}");
@@ -65,7 +65,7 @@ proptest! {
     fn every_worksheet_has_a_finite_pulse(Drawn(sheet) in any_sheet()) {
         let all = report(&sheet).analyses.load_dump;
         sound(&serde_json::to_value(&all).expect("JSON"), MAY_BE_NULL)?;
-        for machine in &all.machines {
+        for machine in &all.alternators {
             for dump in [&machine.charging, &machine.top] {
                 prop_assert!(dump.peak_v >= dump.volts && dump.clamp_j >= 0.0, "{dump:?}");
                 prop_assert!(dump.bank_left_v.is_none_or(|v| v <= dump.peak_v), "{dump:?}");
@@ -94,7 +94,7 @@ proptest! {
         let mut quicker = sheet.clone();
         quicker.inputs.eng.top_rpm += more;
         let (before, after) = (slower.analyses.load_dump, report(&quicker).analyses.load_dump);
-        for (before, after) in before.machines.iter().zip(&after.machines) {
+        for (before, after) in before.alternators.iter().zip(&after.alternators) {
             prop_assert!(after.top.internal_ohm >= before.top.internal_ohm);
             prop_assert!(after.top.peak_v >= before.top.peak_v * 0.999, "{:?} became {:?}", before.top, after.top);
         }
@@ -123,25 +123,25 @@ fn who_is_exposed() {
     let (converter, house) = (WayKind::Converter as usize, SecondRole::House as usize);
     let start = SecondRole::Start as usize;
     let plain = boat(&[]);
-    assert_eq!(plain.machines[0].exposure, Exposure::Bank);
+    assert_eq!(plain.alternators[0].exposure, Exposure::Bank);
     assert!(!plain.answered);
     // Through a converter: no pulse from the bank, the rule of the switch holds.
     let through = boat(&[("way_kind", converter)]);
-    let machine = &through.machines[0];
+    let machine = &through.alternators[0];
     assert_eq!(machine.exposure, Exposure::StartBattery);
     assert_eq!(machine.bank_left_v(), None);
     let keys: Vec<_> = machine.mitigations.iter().map(|d| d.key).collect();
     assert_eq!(keys, ["no_switch"]);
     // The second one only, and not that of the start battery.
     let two = boat(&[("way_kind", converter), ("two_role", house)]);
-    assert_eq!(two.machines[0].exposure, Exposure::StartBattery);
-    assert_eq!(two.machines[1].exposure, Exposure::Bank);
+    assert_eq!(two.alternators[0].exposure, Exposure::StartBattery);
+    assert_eq!(two.alternators[1].exposure, Exposure::Bank);
     let kept = boat(&[("two_role", start)]);
-    assert_eq!(kept.machines[1].exposure, Exposure::StartBattery);
+    assert_eq!(kept.alternators[1].exposure, Exposure::StartBattery);
     // A lead bank does not open by itself.
     let lead = boat(&[("bank_chemistry", 1)]);
-    assert_eq!(lead.machines[0].exposure, Exposure::LeadBank);
-    assert_eq!(lead.machines[0].bank_left_v(), None);
+    assert_eq!(lead.alternators[0].exposure, Exposure::LeadBank);
+    assert_eq!(lead.alternators[0].bank_left_v(), None);
 }
 
 #[test]
@@ -153,18 +153,18 @@ fn a_built_in_regulator_has_no_field_to_cut() {
     ];
     let (with, without) = (boat(&said), boat(&said[..1]));
     assert_eq!(
-        standing(&with.machines[0], "warning"),
+        standing(&with.alternators[0], "warning"),
         Some(Standing::NoUse)
     );
     assert_eq!(
-        with.machines[0].bank_left_v(),
-        without.machines[0].bank_left_v()
+        with.alternators[0].bank_left_v(),
+        without.alternators[0].bank_left_v()
     );
     let external = boat(&said[1..]);
     assert_eq!(
-        standing(&external.machines[0], "warning"),
+        standing(&external.alternators[0], "warning"),
         Some(Standing::Present)
     );
-    let machine = &external.machines[0];
+    let machine = &external.alternators[0];
     assert_eq!(machine.charging.bank_left_v, Some(machine.charging.volts));
 }

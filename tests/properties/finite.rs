@@ -14,20 +14,14 @@ use crate::draw::any_sheet;
 /// The names under which `null` means "does not happen".
 const MAY_BE_NULL: &[&str] = &[
     "energy.autonomy_days",
-    "machine.hot",
-    "machine.second",
-    "machine.second.hot",
-    "machine.blower_for_wanted_m3h",
+    "alternators.hot",
+    "output.blower_for_wanted_m3h",
     "run.opening",
     "run.minutes_to_target",
     "run.minutes_to_80",
     "run.minutes_to_90",
     "run.minutes_to_100",
-    "run.second_peak",
-    "run.second_peak_load",
     "run.air_settles_min",
-    "run.series.second_winding_c",
-    "run.series.second_case_c",
     "lead",
     "lead.minutes_to_target",
     "lead.engine_hours",
@@ -72,23 +66,23 @@ const MAY_BE_NULL: &[&str] = &[
     "belts.top.formula_pct",
     "belts.top.rule_pct",
     "belts.top.side_n",
-    "load_dump.machines.standard_low_v",
-    "load_dump.machines.standard_high_v",
-    "load_dump.machines.standard_low_ohm",
-    "load_dump.machines.standard_high_ohm",
-    "load_dump.machines.opening",
-    "load_dump.machines.charging.standard_low_j",
-    "load_dump.machines.charging.standard_high_j",
-    "load_dump.machines.charging.bank_left_v",
-    "load_dump.machines.charging.switch_left_v",
-    "load_dump.machines.top.standard_low_j",
-    "load_dump.machines.top.standard_high_j",
-    "load_dump.machines.top.bank_left_v",
-    "load_dump.machines.top.switch_left_v",
-    "load_dump.machines.opening.standard_low_j",
-    "load_dump.machines.opening.standard_high_j",
-    "load_dump.machines.opening.bank_left_v",
-    "load_dump.machines.opening.switch_left_v",
+    "load_dump.alternators.standard_low_v",
+    "load_dump.alternators.standard_high_v",
+    "load_dump.alternators.standard_low_ohm",
+    "load_dump.alternators.standard_high_ohm",
+    "load_dump.alternators.opening",
+    "load_dump.alternators.charging.standard_low_j",
+    "load_dump.alternators.charging.standard_high_j",
+    "load_dump.alternators.charging.bank_left_v",
+    "load_dump.alternators.charging.switch_left_v",
+    "load_dump.alternators.top.standard_low_j",
+    "load_dump.alternators.top.standard_high_j",
+    "load_dump.alternators.top.bank_left_v",
+    "load_dump.alternators.top.switch_left_v",
+    "load_dump.alternators.opening.standard_low_j",
+    "load_dump.alternators.opening.standard_high_j",
+    "load_dump.alternators.opening.bank_left_v",
+    "load_dump.alternators.opening.switch_left_v",
     "cables.breaks_ka",
     "cables.runs.breaks_ka",
     "cables.runs.gauge",
@@ -105,8 +99,8 @@ const SENTENCES: &[&str] = &[
     "sentence",
     "verdict.text",
     "belts.sentences",
-    "load_dump.machines.sentences",
-    "load_dump.machines.mitigations.says",
+    "load_dump.alternators.sentences",
+    "load_dump.alternators.mitigations.says",
     "cables.remarks",
     "cables.runs.carries",
     "cables.runs.fuse_at",
@@ -148,7 +142,7 @@ fn optional(report: &Report) -> impl Iterator<Item = f64> {
     let lead = report.analyses.lead.as_ref();
     [
         report.analyses.energy.autonomy_days,
-        report.analyses.machine.blower_for_wanted_m3h,
+        report.analyses.output.blower_for_wanted_m3h,
         run.air_settles_min,
         lead.and_then(|lead| lead.minutes_to_target),
         lead.and_then(|lead| lead.engine_hours),
@@ -172,9 +166,9 @@ fn sound(sheet: &Worksheet) -> Result<(), TestCaseError> {
         &report_json(sheet, &report, &ampwright_core::units::Reader::METRIC),
     )?;
     prop_assert!(optional(&report).all(|x| x.is_finite() && x >= 0.0));
-    let machine = &report.analyses.machine;
-    prop_assert!(machine.hot_a >= 0.0, "hot {}", machine.hot_a);
-    if let Some(t) = machine.hot {
+    let output = &report.analyses.output;
+    prop_assert!(output.hot_a >= 0.0, "hot {}", output.hot_a);
+    for t in report.analyses.alternators.iter().filter_map(|one| one.hot) {
         let all = [t.winding_c, t.case_c, t.rectifier_c, t.air_c];
         prop_assert!(
             all.iter()
@@ -216,14 +210,14 @@ proptest! {
         let last_s = inputs.run.longest_h * 3600.0;
         let trace = charge(&plant, inputs.run.from_pct / 100.0, 1.0, last_s, &Fineness::USUAL);
         let end = trace.sample(trace.last_s());
-        let burnt = [Some(end.temperatures), end.second]
+        let burnt = end
+            .thermal
             .iter()
-            .flatten()
-            .any(|t| t.winding_c.max(t.body_c).max(t.rectifier_c) > 1000.0);
+            .any(|one| one.t.winding_c.max(one.t.body_c).max(one.t.rectifier_c) > 1000.0);
         prop_assert!(
-            trace.last_s() >= last_s || end.charge >= 1.0 || end.charge <= -0.05 || burnt,
+            trace.last_s() >= last_s || end.soc >= 1.0 || end.soc <= -0.05 || burnt,
             "ends after {} of {last_s} s at {} and {} steps",
-            trace.last_s(), end.charge, trace.steps()
+            trace.last_s(), end.soc, trace.steps()
         );
     }
 }

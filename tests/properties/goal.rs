@@ -81,7 +81,7 @@ proptest! {
             prop_assert!((hours - plan.hours_day).abs() < 1e-6, "{hours} {}", plan.hours_day);
             let litres = report.analyses.day.fuel_l.expect("and fuel") * sheet.inputs.cost.days;
             prop_assert!((litres - plan.fuel_year_l).abs() < 1e-4 * (1.0 + litres));
-            prop_assert!((report.analyses.machine.hot_a - plan.hot_a).abs() < 1e-3);
+            prop_assert!((report.analyses.output.hot_a - plan.hot_a).abs() < 1e-3);
         }
     }
 

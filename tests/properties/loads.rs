@@ -29,21 +29,16 @@ fn peaks_cover_the_run(sheet: &Worksheet) -> Result<(), TestCaseError> {
         // Closer at the start, where most happens.
         let seconds = end_s * (f64::from(look) / f64::from(LOOKS)).powi(2);
         let moment = trace.sample(seconds).moment;
-        let (main, second) = (&moment.flow.main, &moment.flow.second);
-        let shaft_w = main.amperes * main.volts + moment.losses.total_w();
-        let second_w = second.amperes * second.volts + moment.second_losses.total_w();
-        let mut all = vec![
-            (
-                "all shafts",
-                moment.shaft_w(),
-                report.analyses.run.peak_shaft_w,
-            ),
-            ("amperes", main.amperes, belts[0].charging.amperes),
-            ("shaft", shaft_w, belts[0].charging.shaft_w),
-        ];
-        if let Some(belt) = belts.get(1) {
-            all.push(("second amperes", second.amperes, belt.charging.amperes));
-            all.push(("second shaft", second_w, belt.charging.shaft_w));
+        let mut all = vec![(
+            "all shafts",
+            moment.shaft_w(),
+            report.analyses.run.peak_shaft_w,
+        )];
+        prop_assert_eq!(belts.len(), moment.flow.outputs.len());
+        for ((output, losses), belt) in moment.alternators().zip(belts) {
+            let shaft_w = output.amperes * output.volts + losses.total_w();
+            all.push(("amperes", output.amperes, belt.charging.amperes));
+            all.push(("shaft", shaft_w, belt.charging.shaft_w));
         }
         for (what, now, peak) in all {
             prop_assert!(
@@ -128,7 +123,7 @@ fn full_field_cold_is_cold_whatever_the_plate() {
     let mut warm = cold.clone();
     warm.inputs.alt.plate = Plate::Warm;
     let (cold_a, warm_a) = [&cold, &warm]
-        .map(|s| report(s).analyses.machine.full_cold_a)
+        .map(|s| report(s).analyses.output.full_cold_a)
         .into();
     assert!(
         (1.15..1.45).contains(&(warm_a / cold_a)),
@@ -137,11 +132,11 @@ fn full_field_cold_is_cold_whatever_the_plate() {
     for rotor_c in [0.0, 60.0, 130.0] {
         let sheet = boat(&[("alt_plate_rotor_c", rotor_c)]);
         let report = report(&sheet);
-        let curve = report.analyses.alternators.main.curve;
-        let shaft_rpm = report.analyses.machine.shaft_rpm;
+        let curve = report.analyses.calibrated.list[0].curve;
+        let shaft_rpm = report.analyses.alternators[0].shaft_rpm;
         let expected_a = curve.full_field_a(shaft_rpm, curve.test_v, 25.0);
-        assert!((report.analyses.machine.full_cold_a - expected_a).abs() < 1e-9);
-        for point in &report.analyses.machine.by_engine_rpm {
+        assert!((report.analyses.output.full_cold_a - expected_a).abs() < 1e-9);
+        for point in &report.analyses.output.by_engine_rpm {
             let shaft_rpm = point.engine_rpm * sheet.inputs.alt.pulley_ratio;
             // At the voltage it works at, between the bank's at rest and the rating's.
             let rest_v = sheet.inputs.house_bank().rest_v(0.5);
@@ -169,12 +164,12 @@ fn nothing_hot_gives_more_than_it_gives_cold() {
             sheet.inputs.alt.plate = plate;
             sheet.inputs.reg.kind = RegulatorKind::Internal;
             sheet.inputs.eng.rpm = rpm;
-            let machine = report(&sheet).analyses.machine;
+            let output = report(&sheet).analyses.output;
             assert!(
-                machine.hot_a < machine.full_cold_a,
+                output.hot_a < output.full_cold_a,
                 "{} A hot, {} A cold",
-                machine.hot_a,
-                machine.full_cold_a
+                output.hot_a,
+                output.full_cold_a
             );
         }
     }

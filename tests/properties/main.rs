@@ -6,6 +6,7 @@
 //! more. A failure prints the smallest worksheet found as a link, which any
 //! build of the program opens.
 
+mod alternators;
 mod arrange;
 mod balance;
 mod belt;

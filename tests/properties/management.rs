@@ -49,7 +49,7 @@ fn a_built_in_regulator_does_not_hold_the_banks_limit() {
     assert!(opening.bank_a > 75.0, "{opening:?}");
     assert!(report.analyses.run.start_a > 80.0);
     let dumps = &report.analyses.load_dump;
-    let dump = &dumps.machines[0];
+    let dump = &dumps.alternators[0];
     assert!((60.0..80.0).contains(&dump.peak_v()), "{}", dump.peak_v());
     assert!((80.0..90.0).contains(&dump.opening.expect("it opens").amperes));
     let text = says(&report, "management_opens").expect("said");
@@ -103,7 +103,7 @@ fn a_dc_dc_charger_larger_than_the_limit() {
     assert!(text.contains("output to 28 A"), "{text}");
     assert!(text.contains("keeps its start battery"), "{text}");
     let dumps = &report.analyses.load_dump;
-    assert_eq!(dumps.machines[0].opening, None);
+    assert_eq!(dumps.alternators[0].opening, None);
     let small = ampwright_core::report(&boat(
         "v=2&way_kind=converter&way_converter_a=30&bank_charge_limit_a=30&end",
     ));
@@ -187,7 +187,7 @@ fn what_electronics_withstand() {
     {
         let sheet = boat(&format!("v=2&bank_nominal_v={volts}&end"));
         let dumps = report(&sheet).analyses.load_dump;
-        let dump = &dumps.machines[0];
+        let dump = &dumps.alternators[0];
         assert_eq!(dump.bear_v, withstand_v);
         assert_eq!(dump.clamp_v, clamp_v);
         let touch = dump
@@ -203,7 +203,7 @@ fn what_electronics_withstand() {
     }
     // The standard's 79 to 101 V.
     let sheet = boat("v=2&end");
-    let margin = report(&sheet).analyses.load_dump.machines[0].margin;
+    let margin = report(&sheet).analyses.load_dump.alternators[0].margin;
     assert!((margin - 101.0 / 79.0).abs() < 1e-9);
 }
 
@@ -218,7 +218,7 @@ proptest! {
         prop_assume!(!sheet.inputs.limit_linked() && !low.inputs.limit_linked());
         let (before, after) = (report(&sheet), report(&low));
         prop_assert_eq!(&before.analyses.run.series, &after.analyses.run.series);
-        prop_assert_eq!(before.analyses.machine.hot_a, after.analyses.machine.hot_a);
+        prop_assert_eq!(before.analyses.output.hot_a, after.analyses.output.hot_a);
     }
 
     /// Lead never opens, a link never lets the current pass, and whatever opens

@@ -97,10 +97,10 @@ proptest! {
             sheet.state(key, Value::Number(now.max(outside))).expect("within its range");
         }
         let (_, more) = moved(&sheet, "space_blower_m3h", part, true).expect("a figure");
-        let (before, after) = (report(&sheet).analyses.machine, report(&more).analyses.machine);
+        let (before, after) = (report(&sheet).analyses, report(&more).analyses);
         // What is burnt is burnt.
-        prop_assume!(before.hot.is_none_or(|hot| hot.winding_c < 300.0));
-        let (before, after) = (before.hot_a, after.hot_a);
+        prop_assume!(before.alternators[0].hot.is_none_or(|hot| hot.winding_c < 300.0));
+        let (before, after) = (before.output.hot_a, after.output.hot_a);
         prop_assert!(after >= before * 0.999 - 1e-6, "{before} A became {after}");
     }
 }

@@ -365,8 +365,8 @@ fn the_form_feeds_the_sea_trial() {
     let mut after = sheet.clone();
     calibration::apply(&mut after, &fit);
     let (before_a, after_a) = (
-        report.analyses.machine.hot_a,
-        ampwright_core::report(&after).analyses.machine.hot_a,
+        report.analyses.output.hot_a,
+        ampwright_core::report(&after).analyses.output.hot_a,
     );
     assert!(
         (after_a / before_a - 1.0).abs() < 0.03,

@@ -244,7 +244,7 @@ fn a_cap_is_what_it_holds_hot() {
         GroupCode::Regulator,
         SettingCode::CurrentCap,
     );
-    let hot_a = before.analyses.machine.hot_a;
+    let hot_a = before.analyses.output.hot_a;
     assert!(
         cap_a < 130.0 && cap_a > 1.05 * hot_a && cap_a < 1.25 * hot_a,
         "{cap_a} {hot_a}"
@@ -252,7 +252,7 @@ fn a_cap_is_what_it_holds_hot() {
     let mut with = sheet.clone();
     with.inputs.reg.current_cap_a = Some(cap_a);
     let after = report(&with);
-    assert!((after.analyses.machine.hot_a - hot_a).abs() < 0.01 * hot_a);
+    assert!((after.analyses.output.hot_a - hot_a).abs() < 0.01 * hot_a);
     // A built-in regulator has none.
     let set = set("reg_kind=internal");
     assert_eq!(

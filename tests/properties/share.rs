@@ -191,10 +191,10 @@ fn the_run_is_a_log() {
         for (found, expected) in [
             (Some(row.minute), moment.minute),
             (row.get(Column::Amps), moment.alternator_a),
-            (row.get(Column::Case), moment.case_c),
-            (row.get(Column::Winding), moment.winding_c),
+            (row.get(Column::Case), moment.alternators[0].case_c),
+            (row.get(Column::Winding), moment.alternators[0].winding_c),
             (row.get(Column::Air), moment.air_c),
-            (row.get(Column::Volts), moment.alternator_v),
+            (row.get(Column::Volts), moment.alternators[0].volts),
         ] {
             let found = found.expect("read");
             assert!(

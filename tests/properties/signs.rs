@@ -60,7 +60,7 @@ struct Answers {
 fn answers(sheet: &Worksheet) -> Answers {
     let report = report(sheet);
     Answers {
-        hot_a: report.analyses.machine.hot_a,
+        hot_a: report.analyses.output.hot_a,
         hours: report.analyses.day.engine_hours.unwrap_or(f64::INFINITY),
     }
 }

@@ -18,7 +18,7 @@ const MOST: f64 = 0.02;
 fn answers(sheet: &Worksheet) -> (f64, Option<f64>) {
     let report = report(sheet);
     (
-        report.analyses.machine.hot_a,
+        report.analyses.output.hot_a,
         report.analyses.run.minutes_to_target,
     )
 }

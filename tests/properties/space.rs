@@ -32,7 +32,10 @@ fn the_block_gives_its_share_of_the_fuels_heat() {
         for engine_rpm in [1200.0, 1500.0, 1800.0] {
             let sheet = boat(displacement_l, engine_rpm);
             let (inputs, report) = (&sheet.inputs, report(&sheet));
-            let air_c = report.analyses.machine.hot.expect("it settles").air_c;
+            let air_c = report.analyses.alternators[0]
+                .hot
+                .expect("it settles")
+                .air_c;
             let block_w = inputs.engine_surface_w_k() * (inputs.eng.running_c - air_c);
             let fuel_l_h = report.analyses.run.fuel_l / (report.analyses.run.minutes / 60.0);
             let fuel_w = fuel_l_h * inputs.eng.fuel_kg_l * inputs.eng.fuel_mj_kg * 1e6 / 3600.0;
@@ -66,9 +69,7 @@ fn a_bigger_engine_does_not_cool_its_space() {
     // left of the difference is that.
     let with: Vec<f64> = SIZES_L
         .map(|size| {
-            report(&boat(size, 1500.0))
-                .analyses
-                .machine
+            report(&boat(size, 1500.0)).analyses.alternators[0]
                 .hot
                 .expect("it settles")
                 .air_c

@@ -158,7 +158,7 @@ proptest! {
         let certainty = Uncertainty::new(&drawn.0).certainty();
         let report = report(&drawn.0);
         prop_assert_eq!(certainty.engine_h.stands, report.analyses.day.engine_hours);
-        prop_assert_eq!(certainty.hot_a.stands, Some(report.analyses.machine.hot_a));
+        prop_assert_eq!(certainty.hot_a.stands, Some(report.analyses.output.hot_a));
     }
 }
 

@@ -71,7 +71,7 @@ fn log_of(truth: &Worksheet, logged: Logged, seed: u64) -> String {
     let mut text = String::from("minute;amps;case;air;volts\n");
     for minute in first..=last {
         let sample = trace.sample(60.0 * f64::from(minute));
-        let (given, t) = (sample.moment.flow.main, sample.temperatures);
+        let (given, t) = (sample.moment.flow.outputs[0], sample.thermal[0].t);
         let amps = given.amperes * (1.0 + 0.02 * noise.normal());
         let mut kept = |kept: bool, value: f64| match kept {
             true => format!("{:.2}", value + noise.normal()),
@@ -135,5 +135,5 @@ fn truth(anchor_c: f64, capacity: f64) -> Worksheet {
 }
 
 fn cooling(sheet: &Worksheet) -> f64 {
-    Plant::new(&sheet.inputs, LOAD_A).main.cooling
+    Plant::new(&sheet.inputs, LOAD_A).alternators[0].cooling
 }

@@ -51,7 +51,7 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
                 after_min.is_none_or(|minutes| minutes <= report.analyses.run.minutes + 1e-6)
             );
         }
-        Verdict::NeverSettles => prop_assert!(report.analyses.machine.hot.is_none()),
+        Verdict::NeverSettles => prop_assert!(report.analyses.alternators[0].hot.is_none()),
         Verdict::HotAfterStop { .. } => prop_assert!(soaks && !too_hot),
         Verdict::RunsHot {
             celsius, limit_c, ..
@@ -61,7 +61,7 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
         }
         Verdict::HeldByRegulator | Verdict::Survives => {
             prop_assert!(!too_hot && !soaks && found(report, "near_limit").is_none());
-            prop_assert!(report.analyses.machine.hot.is_some());
+            prop_assert!(report.analyses.alternators[0].hot.is_some());
         }
     }
     if report.verdict != Verdict::NotRun {
@@ -135,8 +135,8 @@ fn the_minute_is_right() {
             .find(|m| m.minute == minute)
             .expect("a minute")
     };
-    assert!(at(minutes.floor()).case_c <= limit_c);
-    assert!(at(minutes.ceil()).case_c >= limit_c);
+    assert!(at(minutes.floor()).alternators[0].case_c <= limit_c);
+    assert!(at(minutes.ceil()).alternators[0].case_c >= limit_c);
     assert_eq!(
         answer(&of, &Reader::METRIC).verdict,
         "The alternator overheats in 19 min: the case passes 120 °C."
@@ -168,7 +168,7 @@ fn each_has_limits_of_its_own() {
 fn within_5_k_of_a_limit_is_to_be_put_right() {
     let boat = "v=2&reg_kind=internal&way_kind=converter&way_converter_a=30";
     let plain = opened(&format!("{boat}&end"));
-    let hottest_c = report(&plain).analyses.run.peak.case_c;
+    let hottest_c = report(&plain).analyses.run.alternators[0].peak.case_c;
     for (above_k, near) in [(1.0, true), (4.5, true), (6.0, false)] {
         let limit_c = hottest_c + above_k;
         let sheet = opened(&format!("{boat}&alt_case_limit_c={limit_c}&end"));

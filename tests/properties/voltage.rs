@@ -39,9 +39,9 @@ fn a_12_v_alternator_gives_a_48_v_bank_nothing() {
         let first = &report.findings[0];
         assert_eq!(first.code(), Code::AlternatorVoltageMismatch, "{link}");
         assert_eq!(first.severity(), Severity::Danger, "{link}");
-        assert_eq!(report.analyses.machine.hot_a, 0.0, "{link}");
+        assert_eq!(report.analyses.output.hot_a, 0.0, "{link}");
         assert_eq!(
-            report.analyses.machine.hot_limit,
+            report.analyses.output.hot_limit,
             Limit::WrongVoltage,
             "{link}"
         );
@@ -56,9 +56,8 @@ fn the_second_alternator_is_held_to_its_own_battery() {
         "v=2&bank_nominal_v=24&alt_nominal_v=24&two_role=start&alt2_nominal_v=24&end",
     ));
     assert!(says(&report, "alternator_voltage_mismatch"));
-    assert!(report.analyses.machine.hot_a > 0.0);
-    let second = report.analyses.machine.second.expect("a second alternator");
-    assert_eq!(second.hot_a, 0.0);
+    assert!(report.analyses.output.hot_a > 0.0);
+    assert_eq!(report.analyses.alternators[1].hot_a, 0.0);
 }
 
 #[test]
@@ -76,7 +75,7 @@ fn an_alternator_of_its_banks_voltage_charges_it() {
         ),
     ] {
         let report = report(&boat(link));
-        assert!(report.analyses.machine.hot_a > 10.0, "{link}");
+        assert!(report.analyses.output.hot_a > 10.0, "{link}");
         assert!(!says(&report, "alternator_voltage_mismatch"), "{link}");
         assert_eq!(
             says(&report, "alternator_voltage_assumed"),
@@ -91,7 +90,7 @@ fn an_alternator_of_its_banks_voltage_charges_it() {
 fn version_1_keeps_its_alternators() {
     let sheet = boat("v=1&alt_test_v=28&end");
     assert_eq!(sheet.inputs.alt.nominal_v, AlternatorVolts::V12);
-    assert!(report(&sheet).analyses.machine.hot_a > 10.0);
+    assert!(report(&sheet).analyses.output.hot_a > 10.0);
     let sheet = boat("v=1&bank_nominal_v=24&end");
     assert_eq!(sheet.inputs.alt.nominal_v, AlternatorVolts::Same);
 }

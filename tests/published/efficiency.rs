@@ -20,10 +20,10 @@ fn the_default_machine_is_near_the_baseline() {
         (6000.0, 0.25),
         (10_000.0, 0.10),
     ] {
-        let losses = plant
-            .main
+        let alternator = &plant.alternators[0];
+        let losses = alternator
             .losses
-            .at_speed(&plant.main.curve, rpm)
+            .at_speed(&alternator.curve, rpm)
             .at(amperes, 14.3);
         // Warmed up on the bench at half load; the decision names no temperatures.
         let total_w = losses.with(80.0, 80.0).total_w();

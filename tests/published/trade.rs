@@ -50,7 +50,7 @@ fn missing_ampere_hours_over_net_amperes() {
 
 #[test]
 fn a_large_machine_in_a_tight_hot_space_holds_two_fifths() {
-    let hot = report(&boat(TIGHT)).analyses.machine;
+    let hot = report(&boat(TIGHT)).analyses.output;
     println!(
         "hot and tight: {:.0} A of 200, limit {:?}",
         hot.hot_a, hot.hot_limit
@@ -68,7 +68,7 @@ fn the_ideal_time_of_a_large_machine_is_never_met() {
 
 #[test]
 fn hot_full_field_against_cold_at_cruising_speed() {
-    let curve = Plant::new(&Worksheet::default().inputs, 0.0).main.curve;
+    let curve = Plant::new(&Worksheet::default().inputs, 0.0).alternators[0].curve;
     for rpm in [3000.0, 4000.0, 6000.0] {
         let amps = |rotor_c: f64| curve.full_field_a(rpm, 14.0, rotor_c);
         for rotor_c in [100.0, 125.0] {
@@ -82,7 +82,7 @@ fn a_stock_machine_is_good_for_half_to_sixty_percent() {
     for (rpm, blower) in [(1500.0, 0.0), (1500.0, 200.0), (2000.0, 0.0)] {
         let hot = report(&boat(&[("eng_rpm", rpm), ("space_blower_m3h", blower)]))
             .analyses
-            .machine;
+            .output;
         println!("stock, {rpm} rpm, {blower} m³/h: {:.0} A of 100", hot.hot_a);
         within("of nameplate", hot.hot_a / 100.0, 0.35, 0.70);
     }
@@ -93,10 +93,10 @@ fn a_horsepower_for_each_25_amperes() {
     // At the rating, belt included; part load at cruising speed needs less.
     let inputs = Worksheet::default().inputs;
     let plant = Plant::new(&inputs, 0.0);
-    let losses = plant
-        .main
+    let alternator = &plant.alternators[0];
+    let losses = alternator
         .losses
-        .at_speed(&plant.main.curve, 6000.0)
+        .at_speed(&alternator.curve, 6000.0)
         .at(100.0, 14.0);
     let shaft_w = 14.0 * 100.0 + losses.with(110.0, 25.0).total_w();
     let horsepower = shaft_w / plant.belt_efficiency / 745.7;
@@ -105,7 +105,7 @@ fn a_horsepower_for_each_25_amperes() {
 
 #[test]
 fn low_engine_speed_is_the_worst_case() {
-    let points = report(&boat(TIGHT)).analyses.machine.by_engine_rpm;
+    let points = report(&boat(TIGHT)).analyses.output.by_engine_rpm;
     let begun: Vec<_> = points.iter().filter(|point| point.hot_a > 0.0).collect();
     assert!(begun.len() > 5);
     for pair in begun.windows(2) {
@@ -119,7 +119,7 @@ fn colder_air_at_the_inlet_gives_more_amperes() {
         let mut sheet = boat(TIGHT);
         sheet.inputs.space.basis = AirBasis::Measured;
         sheet.inputs.space.hot_c = air_c;
-        report(&sheet).analyses.machine.hot_a
+        report(&sheet).analyses.output.hot_a
     };
     // A hose from outside is worth 10 to 20 K.
     assert!(hot_a(45.0) > hot_a(60.0) + 5.0);

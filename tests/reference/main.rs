@@ -36,37 +36,37 @@ fn check(name: &str) {
 
     near(
         "shaft rpm",
-        ours.analyses.machine.shaft_rpm,
+        ours.analyses.alternators[0].shaft_rpm,
         summary("alt_rpm"),
         0.5,
     );
     near(
         "I inf",
-        ours.analyses.machine.infinite_a,
+        ours.analyses.alternators[0].infinite_a,
         summary("I_inf"),
         0.06,
     );
     near(
         "phase ohm",
-        ours.analyses.machine.phase_20c_ohm,
+        ours.analyses.alternators[0].phase_20c_ohm,
         summary("R20_ohm"),
         1e-5,
     );
     near(
         "cooling",
-        ours.analyses.machine.cooling_factor,
+        ours.analyses.alternators[0].cooling_factor,
         summary("g_thermal"),
         1e-3,
     );
     near(
         "cold",
-        ours.analyses.machine.full_cold_a,
+        ours.analyses.output.full_cold_a,
         summary("I_full_cold"),
         0.06,
     );
     near(
         "air",
-        ours.analyses.machine.space_air_m3h,
+        ours.analyses.output.space_air_m3h,
         summary("vent_m3h"),
         0.06,
     );
@@ -92,14 +92,22 @@ fn check(name: &str) {
         near(what, ours, theirs, percent(theirs));
     }
     for (what, ours, theirs) in [
-        ("winding", run_ours.peak.winding_c, summary("T_winding_max")),
-        ("case", run_ours.peak.case_c, summary("T_body_max")),
+        (
+            "winding",
+            run_ours.alternators[0].peak.winding_c,
+            summary("T_winding_max"),
+        ),
+        (
+            "case",
+            run_ours.alternators[0].peak.case_c,
+            summary("T_body_max"),
+        ),
         (
             "rectifier",
-            run_ours.peak.rectifier_c,
+            run_ours.alternators[0].peak.rectifier_c,
             summary("T_rect_max"),
         ),
-        ("air", run_ours.peak.air_c, summary("T_air_max")),
+        ("air", run_ours.peak_air_c, summary("T_air_max")),
     ] {
         near(what, ours, theirs, 1.0);
     }
@@ -134,10 +142,10 @@ fn series(theirs: &Json, ours: &RunReport) {
     let columns: [Column; 8] = [
         ("I_alt", (0.01, 0.2), |m| m.alternator_a),
         ("I_bank", (0.01, 0.2), |m| m.bank_a),
-        ("V", (0.0, 0.01), |m| m.alternator_v),
-        ("T_winding", (0.0, 1.0), |m| m.winding_c),
-        ("T_body", (0.0, 1.0), |m| m.case_c),
-        ("T_rectifier", (0.0, 1.0), |m| m.rectifier_c),
+        ("V", (0.0, 0.01), |m| m.alternators[0].volts),
+        ("T_winding", (0.0, 1.0), |m| m.alternators[0].winding_c),
+        ("T_body", (0.0, 1.0), |m| m.alternators[0].case_c),
+        ("T_rectifier", (0.0, 1.0), |m| m.alternators[0].rectifier_c),
         ("T_air", (0.0, 1.0), |m| m.air_c),
         ("P_shaft_W", (0.01, 1.0), |m| m.shaft_w),
     ];

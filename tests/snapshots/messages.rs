@@ -191,7 +191,7 @@ fn fitting() {
         for belt in &report.analyses.belts {
             lines.extend(belt.sentences.iter().map(|said| format!("  {said}")));
         }
-        for machine in &report.analyses.load_dump.machines {
+        for machine in &report.analyses.load_dump.alternators {
             lines.extend(machine.sentences.iter().map(|said| format!("  {said}")));
             for mitigation in &machine.mitigations {
                 let stands = mitigation.standing.word();

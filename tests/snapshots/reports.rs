@@ -19,7 +19,7 @@ fn summary(sheet: &Worksheet) -> Json {
         &report(sheet),
         &ampwright_core::units::Reader::METRIC,
     );
-    for (part, long) in [("run", "series"), ("machine", "by_engine_rpm")] {
+    for (part, long) in [("run", "series"), ("output", "by_engine_rpm")] {
         let rows = json[part][long].as_array().map_or(0, Vec::len);
         json[part][long] = format!("{rows} rows").into();
     }

@@ -135,7 +135,7 @@ fn frozen_links_results() {
             format!(
                 "{}: engine {hours} a day, hot {:.2} A",
                 title.trim_start_matches("# "),
-                report.analyses.machine.hot_a
+                report.analyses.output.hot_a
             )
         })
         .collect();

@@ -62,7 +62,7 @@ pub const SECTION: Section = Section {
             Text::Own(|desk| {
                 figure(desk, |report| {
                     let amps = answer(report, &Reader::METRIC).hot_amps;
-                    (String::new(), "machine.hot_a", amps, "")
+                    (String::new(), "output.hot_a", amps, "")
                 })
             }),
         ),
@@ -70,15 +70,15 @@ pub const SECTION: Section = Section {
             "answer-cold",
             Text::Own(|desk| {
                 figure(desk, |report| {
-                    let cold = format!("{:.0} A", report.analyses.machine.full_cold_a);
-                    ("of ".to_string(), "machine.full_cold_a", cold, " cold")
+                    let cold = format!("{:.0} A", report.analyses.output.full_cold_a);
+                    ("of ".to_string(), "output.full_cold_a", cold, " cold")
                 })
             }),
         ),
         (
             "answer-limit",
             Text::Soon(|_, report| {
-                text::words::limit(report.analyses.machine.hot_limit).to_string()
+                text::words::limit(report.analyses.output.hot_limit).to_string()
             }),
         ),
         ("answer-tally", Text::Soon(|_, report| tally(report))),

@@ -61,15 +61,15 @@ static TABLES: [Table; 6] = [
         ("day.marginal_fuel_l", "… while motoring anyway", "L", 1, "–"),
     ], day),
     ("machine", "The alternator", &[
-        ("machine.shaft_rpm", "Its own speed", "rpm", 0, ""),
-        ("machine.full_cold_a", "Full field, cold", "A", 0, ""),
-        ("machine.hot_a", "Held, hot", "A", 0, ""),
-        ("machine.hot.winding_c", "… winding", "°C", 0, "never settles"),
-        ("machine.hot.rectifier_c", "… rectifier plate", "°C", 0, ""),
-        ("machine.hot.case_c", "… case", "°C", 0, ""),
-        ("machine.hot.air_c", "… air of the space", "°C", 0, ""),
-        ("machine.space_air_m3h", "Air through the space", "m³/h", 0, ""),
-    ], machine),
+        ("alternators[0].shaft_rpm", "Its own speed", "rpm", 0, ""),
+        ("output.full_cold_a", "Full field, cold", "A", 0, ""),
+        ("output.hot_a", "Held, hot", "A", 0, ""),
+        ("alternators[0].hot.winding_c", "… winding", "°C", 0, "never settles"),
+        ("alternators[0].hot.rectifier_c", "… rectifier plate", "°C", 0, ""),
+        ("alternators[0].hot.case_c", "… case", "°C", 0, ""),
+        ("alternators[0].hot.air_c", "… air of the space", "°C", 0, ""),
+        ("output.space_air_m3h", "Air through the space", "m³/h", 0, ""),
+    ], alternator),
     ("run", "The charging run", &[
         ("run.minutes_to_target", "To the target", "min", 0, NEVER),
         ("run.minutes_to_80", "To 80 %", "min", 0, NEVER),
@@ -85,16 +85,16 @@ static TABLES: [Table; 6] = [
         ("run.marginal_fuel_l", "… while motoring anyway", "L", 1, ""),
     ], run),
     ("heat", "Hottest in the run, and after", &[
-        ("run.peak.winding_c", "Winding", "°C", 0, ""),
-        ("run.peak.rectifier_c", "Rectifier plate", "°C", 0, ""),
-        ("run.peak.case_c", "Case", "°C", 0, ""),
-        ("run.peak.air_c", "Air of the space", "°C", 0, ""),
-        ("run.second_peak.winding_c", "Second machine, winding", "°C", 0, ""),
-        ("run.second_peak.rectifier_c", "… rectifier plate", "°C", 0, ""),
-        ("run.second_peak.case_c", "… case", "°C", 0, ""),
+        ("run.alternators[0].peak.winding_c", "Winding", "°C", 0, ""),
+        ("run.alternators[0].peak.rectifier_c", "Rectifier plate", "°C", 0, ""),
+        ("run.alternators[0].peak.case_c", "Case", "°C", 0, ""),
+        ("run.peak_air_c", "Air of the space", "°C", 0, ""),
+        ("run.alternators[1].peak.winding_c", "Second alternator, winding", "°C", 0, ""),
+        ("run.alternators[1].peak.rectifier_c", "… rectifier plate", "°C", 0, ""),
+        ("run.alternators[1].peak.case_c", "… case", "°C", 0, ""),
         ("run.air_settles_min", "The air settles after", "min", 0, ""),
-        ("run.soak.peak.rectifier_c", "After stopping: rectifier", "°C", 0, ""),
-        ("run.soak.peak.air_c", "… air of the space", "°C", 0, ""),
+        ("run.alternators[0].soak_peak.rectifier_c", "After stopping: rectifier", "°C", 0, ""),
+        ("run.soak.air_peak_c", "… air of the space", "°C", 0, ""),
         ("run.soak.air_peak_min", "… after", "min", 0, ""),
     ], heat),
     ("engine", "The engine", &[
@@ -195,11 +195,11 @@ fn temperatures(figures: &mut Vec<Option<f64>>, temps: Option<PartTemperatures>)
     figures.extend(parts.map(|part| temps.map(part)));
 }
 
-fn machine(report: &Report) -> Vec<Option<f64>> {
-    let machine = &report.analyses.machine;
-    let mut figures = some(&[machine.shaft_rpm, machine.full_cold_a, machine.hot_a]);
-    temperatures(&mut figures, machine.hot);
-    figures.push(Some(machine.space_air_m3h));
+fn alternator(report: &Report) -> Vec<Option<f64>> {
+    let (output, first) = (&report.analyses.output, &report.analyses.alternators[0]);
+    let mut figures = some(&[first.shaft_rpm, output.full_cold_a, output.hot_a]);
+    temperatures(&mut figures, first.hot);
+    figures.push(Some(output.space_air_m3h));
     figures
 }
 
@@ -224,14 +224,15 @@ fn run(report: &Report) -> Vec<Option<f64>> {
 fn heat(report: &Report) -> Vec<Option<f64>> {
     let (run, soak) = (&report.analyses.run, &report.analyses.run.soak);
     let mut figures = Vec::new();
-    temperatures(&mut figures, Some(run.peak));
-    temperatures(&mut figures, run.second_peak);
+    let peak = |at: usize| run.alternators.get(at).map(|one| one.peak);
+    temperatures(&mut figures, peak(0));
+    temperatures(&mut figures, peak(1));
     // The air is the same one.
     figures.pop();
     figures.extend([
         run.air_settles_min,
-        Some(soak.peak.rectifier_c),
-        Some(soak.peak.air_c),
+        Some(run.alternators[0].soak_peak.rectifier_c),
+        Some(soak.air_peak_c),
         Some(soak.air_peak_min),
     ]);
     figures

@@ -128,9 +128,9 @@ fn fit(desk: Desk) {
         }
         let before_a = desk
             .report
-            .with_untracked(|report| report.analyses.machine.hot_a);
+            .with_untracked(|report| report.analyses.output.hot_a);
         Outcome {
-            hot_a: (before_a, report(&after).analyses.machine.hot_a),
+            hot_a: (before_a, report(&after).analyses.output.hot_a),
             found,
             unread: log.remarks,
             turn: desk.turn.get_untracked(),

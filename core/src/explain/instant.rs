@@ -211,7 +211,7 @@ impl<'a> Instant<'a> {
                 let rate = if self.turning {
                     space.rate(self.seconds, air_c, heat_w)
                 } else {
-                    space.rates_standing(air_c, self.engine_c, heat_w)[0]
+                    space.rates_stopped(air_c, self.engine_c, heat_w)[0]
                 };
                 (rate * space.heat_j_k, self.air_w_k())
             }

@@ -95,22 +95,22 @@ impl LoadDumpFinding {
 pub(super) fn load_dump_findings(sheet: &Worksheet, all: &LoadDump, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     unprotected(inputs, all, found);
-    if let Some(machine) = all.machines.iter().find(|machine| warned_alone(machine)) {
+    if let Some(report) = all.alternators.iter().find(|report| warned_alone(report)) {
         add(
             found,
             LoadDumpFinding::WarningAlone {
-                alternator: machine.alternator,
-                spike: machine.highest_peak(),
+                alternator: report.alternator,
+                spike: report.highest_peak(),
             },
         );
     }
     if inputs.guard.switch == Said::Yes {
         let left = all
-            .machines
+            .alternators
             .iter()
-            .filter_map(|machine| Some((machine, machine.switch_left_v()?)))
+            .filter_map(|report| Some((report, report.switch_left_v()?)))
             .reduce(|one, other| if other.1 > one.1 { other } else { one })
-            .map(|(machine, left_v)| machine.left_range(left_v));
+            .map(|(report, left_v)| report.left_range(left_v));
         add(found, LoadDumpFinding::SwitchInLead { left });
     }
     let charge_v = inputs.held_v();
@@ -123,10 +123,10 @@ pub(super) fn load_dump_findings(sheet: &Worksheet, all: &LoadDump, found: &mut 
 /// One finding for both alternators: of the one with the higher spike.
 fn unprotected(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
     let worst = all
-        .machines
+        .alternators
         .iter()
-        .filter_map(|machine| Some((machine, machine.bank_left_v()?)))
-        .filter(|(machine, left_v)| machine.too_much(*left_v))
+        .filter_map(|report| Some((report, report.bank_left_v()?)))
+        .filter(|(report, left_v)| report.too_much(*left_v))
         .reduce(|one, other| {
             if other.0.peak_v() > one.0.peak_v() {
                 other
@@ -134,21 +134,21 @@ fn unprotected(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
                 one
             }
         });
-    let Some((machine, left_v)) = worst else {
+    let Some((report, left_v)) = worst else {
         return;
     };
-    let (alternator, withstand_v) = (machine.alternator, machine.bear_v);
+    let (alternator, withstand_v) = (report.alternator, report.bear_v);
     let finding = if all.answered {
         LoadDumpFinding::DisconnectUnguarded {
             alternator,
-            left: machine.left_range(left_v),
+            left: report.left_range(left_v),
             withstand_v,
             external_regulator: inputs.reg.kind == RegulatorKind::External,
         }
     } else {
         LoadDumpFinding::DisconnectNotSaid {
             alternator,
-            spike: machine.highest_peak(),
+            spike: report.highest_peak(),
             withstand_v,
         }
     };
@@ -156,14 +156,14 @@ fn unprotected(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
 }
 
 /// Whether all depends on the charge-disable signal, and something does.
-fn warned_alone(machine: &DumpReport) -> bool {
+fn warned_alone(report: &DumpReport) -> bool {
     let there = |key: &str| {
-        machine
+        report
             .mitigations
             .iter()
             .any(|mitigation| mitigation.key == key && mitigation.standing == Standing::Present)
     };
-    there("warning") && !there("clamp") && !there("lead") && machine.too_much(machine.peak_v())
+    there("warning") && !there("clamp") && !there("lead") && report.too_much(report.peak_v())
 }
 
 /// Whether the surge suppressor that is entered lasts.
@@ -172,11 +172,11 @@ fn clamp(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
         return;
     };
     let (mut needs_j, mut charge_v) = (0.0_f64, inputs.held_v());
-    for machine in &all.machines {
-        if machine.exposure == Exposure::StartBattery {
+    for report in &all.alternators {
+        if report.exposure == Exposure::StartBattery {
             continue;
         }
-        for dump in [&machine.charging, &machine.top] {
+        for dump in [&report.charging, &report.top] {
             needs_j = needs_j.max(dump.clamp_j);
             charge_v = charge_v.max(dump.volts);
         }

@@ -80,31 +80,31 @@ impl SpaceAir {
     }
 
     /// Rate of change of the air's temperature \[K/s\] at a time \[s\] after
-    /// the start, the machines giving it some heat \[W\].
-    pub fn rate(&self, seconds: f64, air_c: f64, machine_w: f64) -> f64 {
+    /// the start, the alternators giving it some heat \[W\].
+    pub fn rate(&self, seconds: f64, air_c: f64, alternators_w: f64) -> f64 {
         match self.measured_hot_c {
             Some(hot_c) => (hot_c - air_c) / self.warm_up_s,
             None => {
-                self.balance_w(air_c, self.engine_c(seconds), machine_w, self.flow_w_k)
+                self.balance_w(air_c, self.engine_c(seconds), alternators_w, self.flow_w_k)
                     / self.heat_j_k
             }
         }
     }
 
-    /// Rates of change of air and engine block once the engine stands \[K/s\].
-    pub fn rates_standing(&self, air_c: f64, engine_c: f64, machine_w: f64) -> [f64; 2] {
+    /// Rates of change of air and engine block once the engine has stopped \[K/s\].
+    pub fn rates_stopped(&self, air_c: f64, engine_c: f64, alternators_w: f64) -> [f64; 2] {
         let cooling = self.engine_w_k * (air_c - engine_c) / self.engine_j_k;
-        let air_w = self.balance_w(air_c, engine_c, machine_w, self.after_w_k);
+        let air_w = self.balance_w(air_c, engine_c, alternators_w, self.after_w_k);
         [air_w / self.heat_j_k, cooling]
     }
 
-    fn balance_w(&self, air_c: f64, engine_c: f64, machine_w: f64, flow_w_k: f64) -> f64 {
-        self.engine_w_k * (engine_c - air_c) + machine_w
+    fn balance_w(&self, air_c: f64, engine_c: f64, alternators_w: f64, flow_w_k: f64) -> f64 {
+        self.engine_w_k * (engine_c - air_c) + alternators_w
             - flow_w_k * (air_c - self.outside_c)
             - self.wall_w_k * (air_c - self.cabin_c)
     }
 
-    /// The balance it comes to with the engine warm and other machines giving
+    /// The balance it comes to with the engine warm and other alternators giving
     /// it some heat \[W\].
     pub fn balance(&self, other_w: f64) -> AirBalance {
         match self.measured_hot_c {

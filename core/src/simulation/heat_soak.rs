@@ -153,7 +153,7 @@ fn rates(plant: &Plant, networks: &[ThermalNetwork], state: &Stopped) -> Stopped
         .collect();
     let [air_c, engine_c] = plant
         .space
-        .rates_standing(state.air_c, state.engine_c, to_air_w);
+        .rates_stopped(state.air_c, state.engine_c, to_air_w);
     Stopped {
         alternators,
         air_c,

@@ -56,7 +56,7 @@ pub fn check(says: &Says) {
         GroupCode::Management
     });
     if !lithium {
-        for machine in &says.disconnect().machines {
+        for machine in &says.disconnect().alternators {
             for said in &machine.sentences {
                 says.holds(
                     !said.contains("ithium") && !said.contains("management"),

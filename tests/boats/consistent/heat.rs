@@ -25,13 +25,9 @@ pub fn check(says: &Says) {
     let inputs = &says.sheet.inputs;
     let run = &says.report.analyses.run;
     let mut worst = [f64::NEG_INFINITY; 3];
-    let machines = [
-        (Some(run.peak), &inputs.alt),
-        (run.second_peak, &inputs.alt2),
-    ];
-    for (peak, machine) in machines {
-        let Some(peak) = peak else { continue };
-        for (worst, over) in worst.iter_mut().zip(over_k(&peak, machine)) {
+    for (installed, run) in inputs.alternators().zip(&run.alternators) {
+        let over_k = over_k(&run.peak, installed.alternator);
+        for (worst, over) in worst.iter_mut().zip(over_k) {
             *worst = worst.max(over);
         }
     }
@@ -62,7 +58,7 @@ pub fn check(says: &Says) {
         });
     }
     // A load dump kills diodes: an alternator that loses its battery is not safe.
-    let machines = &says.disconnect().machines;
+    let machines = &says.disconnect().alternators;
     let loses = machines
         .iter()
         .any(|machine| machine.bank_left_v().is_some());
@@ -87,7 +83,7 @@ pub fn check(says: &Says) {
         .fold(0.0, f64::max);
     let cut_a: f64 = says
         .disconnect()
-        .machines
+        .alternators
         .iter()
         .filter(|machine| machine.alternator == WhichAlternator::First || inputs.on_both())
         .map(|machine| machine.charging.amperes)
@@ -111,7 +107,9 @@ fn advice(says: &Says) {
     }
     // A limit that lies low enough is no comfort while a part is too hot.
     let (run, alternator) = (&says.report.analyses.run, &says.sheet.inputs.alt);
-    let over = over_k(&run.peak, alternator).into_iter().any(|k| k > 0.5);
+    let over = over_k(&run.alternators[0].peak, alternator)
+        .into_iter()
+        .any(|k| k > 0.5);
     let limit = says.setting(GroupCode::Regulator, SettingCode::SetPoint);
     let comfort = limit.filter(|limit| {
         let SettingReason::Alternator(reason) = limit.reason else {
@@ -128,12 +126,12 @@ fn advice(says: &Says) {
 /// is found.
 fn near(says: &Says, peak_over_k: [f64; 3]) {
     let inputs = &says.sheet.inputs;
-    let machine = &says.report.analyses.machine;
-    let second = machine.second.and_then(|second| second.hot);
+    let reports = &says.report.analyses.alternators;
     let mut settled = [f64::NEG_INFINITY; 3];
-    for (hot, alternator) in [(machine.hot, &inputs.alt), (second, &inputs.alt2)] {
-        let Some(hot) = hot else { continue };
-        for (settled, over) in settled.iter_mut().zip(over_k(&hot, alternator)) {
+    for (installed, report) in inputs.alternators().zip(reports) {
+        let Some(hot) = report.hot else { continue };
+        let over_k = over_k(&hot, installed.alternator);
+        for (settled, over) in settled.iter_mut().zip(over_k) {
             *settled = settled.max(over);
         }
     }
@@ -168,7 +166,7 @@ impl OnBoth for ampwright_core::Inputs {
 
 /// At no speed does a hot alternator give more than a cold one.
 fn output_curve(says: &Says) {
-    for point in &says.report.analyses.machine.by_engine_rpm {
+    for point in &says.report.analyses.output.by_engine_rpm {
         let (hot_a, cold_a) = (point.hot_a, point.cold_a);
         says.holds(hot_a <= cold_a + 1e-6, || {
             let rpm = point.engine_rpm;

@@ -113,7 +113,7 @@ fn check_honest(sheet: &Worksheet, text: &str) -> Result<(), TestCaseError> {
         "{rms} is not {}",
         fit.residual_k
     );
-    let hot_a = report(&corrected(sheet, &fit)).analyses.machine.hot_a;
+    let hot_a = report(&corrected(sheet, &fit)).analyses.output.hot_a;
     prop_assert!(hot_a.is_finite());
     Ok(())
 }

@@ -45,8 +45,8 @@ fn figures_taken_over_are_marked_measured_and_move_the_hot_current() {
         assert_eq!(after.knowledge(key), Confidence::Measured, "{name}");
     }
     let (before, after) = (
-        report(&unseen()).analyses.machine.hot_a,
-        report(&after).analyses.machine.hot_a,
+        report(&unseen()).analyses.output.hot_a,
+        report(&after).analyses.output.hot_a,
     );
     assert!(after < 0.95 * before, "{before} A became {after}");
 }
@@ -63,8 +63,8 @@ fn heat_capacity_moves_the_rise_and_not_the_hot_current() {
             &Fineness::USUAL,
         );
         (
-            trace.sample(300.0).temperatures.body_c,
-            report(&sheet).analyses.machine.hot_a,
+            trace.sample(300.0).thermal[0].t.body_c,
+            report(&sheet).analyses.output.hot_a,
         )
     };
     let ((light_c, light_a), (heavy_c, heavy_a)) = (at(0.7), at(1.4));
@@ -108,7 +108,7 @@ fn own_warm_air_is_left_alone_and_the_hot_current_right_all_the_same() {
     let fit = fitted(&unseen(), &log_of(&truth, HALF_AN_HOUR, 11));
     assert!(!has(&fit, "Own warm air"));
     assert!(remarks(&fit).contains("looks just like worse cooling"));
-    let hot_a = |sheet: &Worksheet| report(sheet).analyses.machine.hot_a;
+    let hot_a = |sheet: &Worksheet| report(sheet).analyses.output.hot_a;
     let (before, after) = (hot_a(&unseen()), hot_a(&corrected(&unseen(), &fit)));
     let true_a = hot_a(&truth);
     assert!(

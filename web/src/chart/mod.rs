@@ -224,8 +224,8 @@ fn table(run: &RunReport) -> String {
             m.alternator_a,
             m.bank_a,
             m.charge_pct,
-            m.winding_c,
-            m.case_c,
+            m.alternators[0].winding_c,
+            m.alternators[0].case_c,
             m.air_c,
         ];
         let cells = figures

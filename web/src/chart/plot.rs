@@ -30,9 +30,9 @@ const AMPS_LINES: [Line; 2] = [
     ("second", "into the bank", |m| m.bank_a),
 ];
 const HEAT_LINES: [Line; 4] = [
-    ("first", "winding", |m| m.winding_c),
-    ("third", "rectifier", |m| m.rectifier_c),
-    ("second", "case", |m| m.case_c),
+    ("first", "winding", |m| m.alternators[0].winding_c),
+    ("third", "rectifier", |m| m.alternators[0].rectifier_c),
+    ("second", "case", |m| m.alternators[0].case_c),
     ("fourth", "air", |m| m.air_c),
 ];
 const CHARGE_LINES: [Line; 1] = [("first", "state of charge", |m| m.charge_pct)];
@@ -205,7 +205,7 @@ fn band(drawing: &mut Drawing, run: &RunReport, time: &Scale) {
 /// Class of a limit in the band.
 fn limit_class(limit: Limit) -> &'static str {
     match limit {
-        Limit::Machine | Limit::WrongVoltage => "machine",
+        Limit::AlternatorOutput | Limit::WrongVoltage => "machine",
         Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed => "cap",
         Limit::Temperature => "heat",
         Limit::BankLimit => "bank",

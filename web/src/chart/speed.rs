@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use ampwright_core::analysis::{MachineReport, SpeedPoint};
+use ampwright_core::analysis::{OutputReport, SpeedPoint};
 
 use super::drawing::{Anchor, Drawing};
 use super::plot::{LEFT, RIGHT, WIDTH, sample};
@@ -26,24 +26,24 @@ pub const SPEED: Section = Section {
         (
             "speed-lead",
             Text::Late(|sheet, report| {
-                let machine = &report.analyses.machine;
+                let output = &report.analyses.output;
                 format!(
                     "At {} engine rpm the alternator turns {} and holds {} A hot, of {} A cold.",
                     figure(sheet.inputs.eng.rpm, 0),
-                    figure(machine.shaft_rpm, 0),
-                    figure(machine.hot_a, 0),
-                    figure(machine.full_cold_a, 0)
+                    figure(report.analyses.alternators[0].shaft_rpm, 0),
+                    figure(output.hot_a, 0),
+                    figure(output.full_cold_a, 0)
                 )
             }),
         ),
         (
             "speed-plot",
-            Text::Late(|sheet, report| drawing(&report.analyses.machine, sheet.inputs.eng.rpm)),
+            Text::Late(|sheet, report| drawing(&report.analyses.output, sheet.inputs.eng.rpm)),
         ),
         (
             "speed-table",
             Text::Own(|desk| {
-                desk.tell_open("speed-fold", |_, report| table(&report.analyses.machine))
+                desk.tell_open("speed-fold", |_, report| table(&report.analyses.output))
             }),
         ),
     ],
@@ -51,8 +51,8 @@ pub const SPEED: Section = Section {
     start: |_| (),
 };
 
-fn drawing(machine: &MachineReport, rpm: f64) -> String {
-    let points = &machine.by_engine_rpm;
+fn drawing(output: &OutputReport, rpm: f64) -> String {
+    let points = &output.by_engine_rpm;
     let (Some(first), Some(last)) = (points.first(), points.last()) else {
         return String::new();
     };
@@ -98,7 +98,7 @@ fn drawing(machine: &MachineReport, rpm: f64) -> String {
         "at full field, cold",
     );
     if (across.low..=across.high).contains(&rpm) {
-        let (x, y) = (across.place(rpm), up.place(machine.hot_a));
+        let (x, y) = (across.place(rpm), up.place(output.hot_a));
         drawing.line("cursor", (x, FIELD.0), (x, FIELD.1));
         drawing.path("dots", &format!("M{x:.1} {y:.1}h0"));
     }
@@ -106,8 +106,8 @@ fn drawing(machine: &MachineReport, rpm: f64) -> String {
 }
 
 /// The same figures, written as text: all of them our own.
-fn table(machine: &MachineReport) -> String {
-    let rows: String = machine
+fn table(output: &OutputReport) -> String {
+    let rows: String = output
         .by_engine_rpm
         .iter()
         .map(|point| {

@@ -11,7 +11,7 @@ use super::{found, heading};
 /// Warnings and notes, what is left, and every defence with its standing.
 pub fn told(_: &Worksheet, report: &Report) -> String {
     let mut text = found(report, |finding| matches!(finding, Finding::LoadDump(_)));
-    let all = &report.analyses.load_dump.machines;
+    let all = &report.analyses.load_dump.alternators;
     for machine in all {
         text += heading(all.len() > 1, machine.alternator);
         text += &left(machine);
@@ -76,7 +76,7 @@ fn left(machine: &DumpReport) -> String {
 
 /// The figures and the sentences.
 pub fn more(_: &Worksheet, report: &Report) -> String {
-    let all = &report.analyses.load_dump.machines;
+    let all = &report.analyses.load_dump.alternators;
     let mut text = String::new();
     for machine in all {
         text += heading(all.len() > 1, machine.alternator);

@@ -91,12 +91,12 @@ pub struct BeltLoad {
 }
 
 /// Every alternator's belt, the first one's first.
-pub(crate) fn belts(machines: &[AlternatorPeaks]) -> Vec<BeltReport> {
-    machines.iter().map(belt).collect()
+pub(crate) fn belts(peaks: &[AlternatorPeaks]) -> Vec<BeltReport> {
+    peaks.iter().map(belt).collect()
 }
 
-fn belt(machine: &AlternatorPeaks) -> BeltReport {
-    let installed = &machine.installed;
+fn belt(peaks: &AlternatorPeaks) -> BeltReport {
+    let installed = &peaks.installed;
     let table = installed.belt.kind.table();
     let (alternator_mm, engine_mm) = (installed.belt.pulley_mm, installed.engine_pulley_mm());
     let wrap_deg = installed.belt_wrap_deg();
@@ -106,8 +106,8 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
         tight_n: tight_n.unwrap_or(table.tight_n),
         ..table
     });
-    let charging = load(installed, fitted.as_ref(), &machine.charging);
-    let top = load(installed, fitted.as_ref(), &machine.top);
+    let charging = load(installed, fitted.as_ref(), &peaks.charging);
+    let top = load(installed, fitted.as_ref(), &peaks.top);
     let rule = fitted.map(|fitted| rule_a(installed, &fitted));
     let worst_pct = [&charging, &top]
         .iter()
@@ -115,7 +115,7 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
         .flatten()
         .reduce(f64::max);
     let mut belt = BeltReport {
-        alternator: machine.installed.which,
+        alternator: peaks.installed.which,
         belt: table.map(|_| installed.belt.kind.words()),
         engine_pulley_mm: engine_mm,
         wrap_deg,
@@ -123,8 +123,8 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
         slips_at_ratio: fitted.map(|fitted| ratio(installed, &fitted)),
         rule_low_a: rule.map(|rule| rule.0),
         rule_high_a: rule.map(|rule| rule.1),
-        asks_v: asked(installed, &BeltKind::V, &machine.charging, &machine.top),
-        asks_ribs: asked(installed, &BeltKind::RIBS, &machine.charging, &machine.top),
+        asks_v: asked(installed, &BeltKind::V, &peaks.charging, &peaks.top),
+        asks_ribs: asked(installed, &BeltKind::RIBS, &peaks.charging, &peaks.top),
         worst_pct,
         side_n: charging
             .side_n
@@ -140,7 +140,7 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
         top,
         sentences: Vec::new(),
     };
-    belt.sentences = words::sentences(machine, &belt);
+    belt.sentences = words::sentences(peaks, &belt);
     belt
 }
 

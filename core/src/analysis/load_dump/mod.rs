@@ -14,11 +14,11 @@ use crate::physics::dump::{
 
 pub use mitigation::{Mitigation, Standing};
 
-/// What a lead battery still on the machine resists a surge with, for each
+/// What a lead battery still on the alternator resists a surge with, for each
 /// 12 V block \[Ω\]: a start battery in fair health and its leads. Own reasoning.
 const LEAD_BLOCK_OHM: f64 = 0.02;
 
-/// What can part a machine from its battery.
+/// What can part an alternator from its battery.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Exposure {
@@ -34,7 +34,7 @@ pub enum Exposure {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct LoadDump {
     /// Every alternator, the first one first.
-    pub machines: Vec<DumpReport>,
+    pub alternators: Vec<DumpReport>,
     /// Whether anything has been said of what stands against it.
     pub answered: bool,
 }
@@ -187,19 +187,19 @@ fn worse(one: Option<f64>, other: Option<f64>) -> Option<f64> {
 }
 
 /// What happens when the alternators' batteries go.
-pub(crate) fn load_dump(machines: &[AlternatorPeaks]) -> LoadDump {
-    let machines: Vec<DumpReport> = machines.iter().map(dump).collect();
+pub(crate) fn load_dump(peaks: &[AlternatorPeaks]) -> LoadDump {
+    let alternators: Vec<DumpReport> = peaks.iter().map(dump).collect();
     LoadDump {
-        answered: machines
+        answered: alternators
             .iter()
-            .flat_map(|machine| &machine.mitigations)
+            .flat_map(|dump| &dump.mitigations)
             .any(|mitigation| matches!(mitigation.standing, Standing::Present | Standing::Missing)),
-        machines,
+        alternators,
     }
 }
 
-fn exposure(machine: &AlternatorPeaks) -> Exposure {
-    let installed = &machine.installed;
+fn exposure(peaks: &AlternatorPeaks) -> Exposure {
+    let installed = &peaks.installed;
     if !installed.connection.on_house() {
         return Exposure::StartBattery;
     }
@@ -209,9 +209,9 @@ fn exposure(machine: &AlternatorPeaks) -> Exposure {
     }
 }
 
-fn dump(machine: &AlternatorPeaks) -> DumpReport {
-    let installed = &machine.installed;
-    let exposure = exposure(machine);
+fn dump(peaks: &AlternatorPeaks) -> DumpReport {
+    let installed = &peaks.installed;
+    let exposure = exposure(peaks);
     let blocks = installed.blocks();
     let standard = standard_pulse(blocks);
     let on_house = exposure != Exposure::StartBattery;
@@ -219,7 +219,7 @@ fn dump(machine: &AlternatorPeaks) -> DumpReport {
     let same_volts = on_house || blocks == installed.boat.bank.nominal_v.blocks();
     let clamp_v = installed.boat.clamp_v().filter(|_| on_house);
     let mut dump = DumpReport {
-        alternator: machine.installed.which,
+        alternator: peaks.installed.which,
         exposure,
         bear_v: if same_volts {
             installed.boat.bear_v()
@@ -232,27 +232,27 @@ fn dump(machine: &AlternatorPeaks) -> DumpReport {
         standard_low_ohm: standard.map(|pulse| pulse.ohm.0),
         standard_high_ohm: standard.map(|pulse| pulse.ohm.1),
         clamp_v: clamp_v.unwrap_or_else(|| suppressed_v(blocks)),
-        charging: pulse(machine, &machine.charging, exposure, clamp_v),
-        top: pulse(machine, &machine.top, exposure, clamp_v),
-        opening: machine
+        charging: pulse(peaks, &peaks.charging, exposure, clamp_v),
+        top: pulse(peaks, &peaks.top, exposure, clamp_v),
+        opening: peaks
             .opening
             .as_ref()
-            .map(|most| pulse(machine, most, exposure, clamp_v)),
+            .map(|most| pulse(peaks, most, exposure, clamp_v)),
         mitigations: Vec::new(),
         sentences: Vec::new(),
     };
-    dump.mitigations = mitigation::mitigations(machine, &dump);
-    dump.sentences = words::sentences(machine, &dump);
+    dump.mitigations = mitigation::mitigations(peaks, &dump);
+    dump.sentences = words::sentences(peaks, &dump);
     dump
 }
 
 fn pulse(
-    machine: &AlternatorPeaks,
+    peaks: &AlternatorPeaks,
     most: &LoadAtSpeed,
     exposure: Exposure,
     clamp_v: Option<f64>,
 ) -> Dump {
-    let installed = &machine.installed;
+    let installed = &peaks.installed;
     let guard = &installed.boat.guard;
     let blocks = installed.blocks();
     let standard = standard_pulse(blocks);
@@ -267,7 +267,7 @@ fn pulse(
             installed.test_v(),
             installed.alternator.diode_v,
             most.shaft_rpm,
-            machine.zero_rpm,
+            peaks.zero_rpm,
             most.flux,
         )
         .max(volts)
@@ -308,12 +308,12 @@ fn pulse(
         standard_high_j: standard.map(|pulse| taken_j(pulse.peak_v.1)),
         // One that must not be connected has no bank to lose.
         bank_left_v: (exposure == Exposure::Bank && installed.fits()).then_some(bank_left_v),
-        // The switch parts the machine from contact and lead battery alike.
+        // The switch parts the alternator from contact and lead battery alike.
         switch_left_v: (guard.switch == Said::Yes).then_some(holds),
     }
 }
 
-/// What a lead battery on the machine lets the voltage rise to \[V\].
+/// What a lead battery on the alternator lets the voltage rise to \[V\].
 fn lead_left_v(most: &LoadAtSpeed, blocks: f64) -> f64 {
     most.volts + LEAD_BLOCK_OHM * blocks * most.amperes
 }

@@ -209,7 +209,7 @@ fn disconnecting(with: &Worksheet, report: &Report) -> (bool, String) {
     let all = &report.analyses.load_dump;
     let left_v = |dump: &DumpReport| dump.bank_left_v().unwrap_or(0.0);
     let worst = all
-        .machines
+        .alternators
         .iter()
         .filter(|dump| dump.exposure == Exposure::Bank && with.inputs.engine_charges())
         .reduce(|one, other| {

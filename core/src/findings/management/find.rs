@@ -74,33 +74,33 @@ fn not_held_by(inputs: &Inputs) -> NotHeldBy {
 /// The alternators that lose their load.
 fn load_lost(dumps: &LoadDump, opening: &Opening) -> Option<LoadLost> {
     let exposed: Vec<(&DumpReport, Dump)> = dumps
-        .machines
+        .alternators
         .iter()
-        .filter(|machine| machine.exposure == Exposure::Bank)
-        .filter_map(|machine| Some((machine, machine.opening?)))
+        .filter(|report| report.exposure == Exposure::Bank)
+        .filter_map(|report| Some((report, report.opening?)))
         .filter(|(_, dump)| dump.amperes > 0.0)
         .collect();
-    let (machine, dump) = exposed.iter().reduce(|one, other| {
+    let (report, dump) = exposed.iter().reduce(|one, other| {
         if other.1.peak_v > one.1.peak_v {
             other
         } else {
             one
         }
     })?;
-    let top = &machine.top;
+    let top = &report.top;
     let lost_a: f64 = exposed.iter().map(|(_, dump)| dump.amperes).sum();
     Some(LoadLost {
         both: exposed.len() > 1,
-        alternator: machine.alternator,
+        alternator: report.alternator,
         lost_a: lost_a.min(opening.alternator_a),
-        spike: machine.peak_range(dump),
+        spike: report.peak_range(dump),
         engine_rpm: dump.engine_rpm,
-        top_spike: (top.peak_v > dump.peak_v && top.amperes > 0.0).then(|| machine.peak_range(top)),
+        top_spike: (top.peak_v > dump.peak_v && top.amperes > 0.0).then(|| report.peak_range(top)),
         top_rpm: top.engine_rpm,
-        left_v: machine
+        left_v: report
             .bank_left_v()
-            .filter(|left_v| *left_v < machine.peak_v()),
-        withstand_v: machine.bear_v,
+            .filter(|left_v| *left_v < report.peak_v()),
+        withstand_v: report.bear_v,
     })
 }
 

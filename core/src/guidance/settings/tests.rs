@@ -186,7 +186,7 @@ fn set_points() {
             rectifier_c: 110.0,
             air_c: 50.0,
         };
-        set_point(inputs, &inputs.alt, &peak).celsius
+        set_point(&inputs.first_alternator(), &peak).celsius
     };
     assert_eq!(at(&inputs, 140.0), 105.0);
     assert_eq!(at(&inputs, 162.2), 97.0);
@@ -206,8 +206,8 @@ fn a_lower_set_point_helps() {
         "v=2&reg_set_point_c=128&alt_case_limit_c=150&alt_rated_a=160&bank_capacity_ah=800&space_outside_c=38&end",
     );
     let of = |sheet: &Worksheet| {
-        let peak = report(sheet).analyses.run.peak;
-        set_point(&sheet.inputs, &sheet.inputs.alt, &peak)
+        let peak = report(sheet).analyses.run.alternators[0].peak;
+        set_point(&sheet.inputs.first_alternator(), &peak)
     };
     let before = of(&sheet);
     sheet.inputs.reg.set_point_c = before.celsius;
