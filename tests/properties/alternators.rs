@@ -6,8 +6,9 @@ use ampwright_core::boat::{
     WhichAlternator, Worksheet,
 };
 use ampwright_core::physics::thermal::Temperatures;
-use ampwright_core::simulation::alternators::{Alternators, PerAlternator};
+use ampwright_core::simulation::alternators::Alternators;
 use ampwright_core::simulation::heat_soak::soak;
+use ampwright_core::simulation::per_alternator::PerAlternator;
 use ampwright_core::simulation::plant::Plant;
 use ampwright_core::simulation::run::{Fineness, Trace, charge};
 use ampwright_core::simulation::steady_state::settled;

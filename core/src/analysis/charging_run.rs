@@ -7,9 +7,9 @@ use crate::physics::charging::{kept_energy_pct, mean_bank_a};
 use crate::physics::drive::percent;
 use crate::physics::fuel::{marginal_l, run_l};
 use crate::simulation::Limit;
-use crate::simulation::alternators::PerAlternator;
 use crate::simulation::heat_soak::soak;
 use crate::simulation::opening::Opening;
+use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{PeakLoad, Sample, Trace};
 

@@ -6,9 +6,9 @@ use crate::explain::boat::Boat;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::{Temperatures, ThermalNetwork};
 use crate::simulation::alternator::AlternatorAtSpeed;
-use crate::simulation::alternators::PerAlternator;
 use crate::simulation::heat_soak::soak;
 use crate::simulation::moment::{Moment, ThermalState};
+use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::steady_state::LATE_S;
 
 /// When a figure is.

@@ -1,17 +1,8 @@
 //! The boat's alternators, calibrated once for all that is asked of them.
 
-use arrayvec::ArrayVec;
-
-use crate::boat::{Inputs, InstalledAlternator, WhichAlternator};
+use crate::boat::{Inputs, InstalledAlternator};
 use crate::simulation::alternator::CalibratedAlternator;
-
-/// The most alternators on one engine.
-pub const MOST_ALTERNATORS: usize = 3;
-
-const _: () = assert!(WhichAlternator::ALL.len() <= MOST_ALTERNATORS);
-
-/// Something of each alternator, in their order.
-pub type PerAlternator<T> = ArrayVec<T, MOST_ALTERNATORS>;
+use crate::simulation::per_alternator::PerAlternator;
 
 /// The alternators of a boat, at no speed yet. Plants for other engine speeds,
 /// blowers and banks come of the same ones: none of these changes what an

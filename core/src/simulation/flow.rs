@@ -8,11 +8,11 @@ use arrayvec::ArrayVec;
 use crate::boat::Connection;
 use crate::physics::charging::{after_services_a, bank_a, charger_input_a, charger_output_a};
 use crate::simulation::Limit;
-use crate::simulation::alternators::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::moment::{Flow, Output, ThermalState};
 use crate::simulation::operating_point::{
     AlternatorState, SourceCurve, Terminals, solve_operating_point,
 };
+use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::plant::{Converter, Plant};
 
 impl Plant {

@@ -4,7 +4,7 @@
 use crate::numerics::ode::{Point, Tolerance, between, solve};
 use crate::physics::losses::Losses;
 use crate::physics::thermal::{Temperatures, ThermalNetwork};
-use crate::simulation::alternators::{MOST_ALTERNATORS, PerAlternator};
+use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::plant::Plant;
 use crate::simulation::run::Trace;
 

@@ -21,6 +21,7 @@ pub mod moment;
 pub mod opening;
 mod operating_point;
 mod peaks;
+pub mod per_alternator;
 pub mod plant;
 pub mod run;
 mod run_state;

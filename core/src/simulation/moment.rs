@@ -4,7 +4,7 @@ use crate::physics::drive::power_w;
 use crate::physics::losses::Losses;
 use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
-use crate::simulation::alternators::PerAlternator;
+use crate::simulation::per_alternator::PerAlternator;
 
 /// Temperatures of an alternator and what its regulator's sensor feels.
 #[derive(Debug, Clone, Copy, PartialEq)]

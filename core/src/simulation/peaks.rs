@@ -3,8 +3,8 @@
 
 use serde::Serialize;
 
-use crate::simulation::alternators::PerAlternator;
 use crate::simulation::moment::Moment;
+use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::trace::{Trace, TracePoint};
 
 /// The most of one alternator in a run. Current and power may have their

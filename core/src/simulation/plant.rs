@@ -6,11 +6,12 @@ use crate::physics::charging::charger_input_a;
 use crate::physics::fuel::{Willans, marginal_l_kwh};
 use crate::physics::losses::OpenLosses;
 use crate::simulation::alternator::AlternatorAtSpeed;
-use crate::simulation::alternators::{Alternators, PerAlternator};
+use crate::simulation::alternators::Alternators;
 use crate::simulation::engine_fuel::engine_fuel;
 use crate::simulation::engine_space::SpaceAir;
 use crate::simulation::management::{Management, OpeningCause};
 use crate::simulation::moment::{Flow, Moment, ThermalState};
+use crate::simulation::per_alternator::PerAlternator;
 
 /// Everything the charging run needs, worked out once.
 #[derive(Debug, Clone, PartialEq)]

@@ -4,8 +4,8 @@
 use std::cell::RefCell;
 
 use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
-use crate::simulation::alternators::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::moment::{Moment, ThermalState};
+use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::plant::{Drive, Plant};
 use crate::simulation::run_state::{Nodes, ONE_WITHOUT_LAG, RunState, parts};
 use crate::simulation::trace::TracePoint;

@@ -3,8 +3,8 @@
 
 use crate::numerics::ode::Blend;
 use crate::physics::thermal::Temperatures;
-use crate::simulation::alternators::PerAlternator;
 use crate::simulation::moment::{Moment, ThermalState};
+use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::plant::Plant;
 
 /// Everything that changes in a run; or how fast it does, each a second.

@@ -3,8 +3,8 @@
 use crate::numerics::bracketed_root;
 use crate::physics::thermal::{AirBalance, Temperatures};
 use crate::simulation::alternator::AlternatorAtSpeed;
-use crate::simulation::alternators::PerAlternator;
 use crate::simulation::moment::{Flow, Output, ThermalState};
+use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::plant::Plant;
 
 /// The settled state of alternators that keep charging.

@@ -4,8 +4,8 @@ use crate::numerics::bracketed_root;
 use crate::numerics::ode::Blend;
 use crate::physics::thermal::Temperatures;
 use crate::simulation::Limit;
-use crate::simulation::alternators::PerAlternator;
 use crate::simulation::moment::{Flow, Moment, ThermalState};
+use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::plant::Plant;
 use crate::simulation::run_state::RunState;
 

@@ -2,8 +2,8 @@
 
 use crate::boat::{Alternator, Inputs, RegulatorKind};
 use crate::physics::battery::{Bank, Cells, lfp_rest_v};
-use crate::simulation::alternators::PerAlternator;
 use crate::simulation::moment::Output;
+use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::plant::Plant;
 use crate::simulation::steady_state::settled;
 use crate::units::down;

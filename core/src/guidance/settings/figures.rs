@@ -11,8 +11,8 @@ use crate::guidance::settings::cap::{holds_hot_a, own_a};
 use crate::guidance::settings::steps::{high_v, lead_low_v, lithium_low_v};
 use crate::physics::battery::LFP_CHARGE_V;
 use crate::schema::Confidence;
-use crate::simulation::alternators::PerAlternator;
 use crate::simulation::management::setting_within_a;
+use crate::simulation::per_alternator::PerAlternator;
 
 /// The numbers behind the settings.
 #[derive(Debug, Clone)]
