@@ -163,9 +163,9 @@ pub struct SoakReport {
 pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> RunReport {
     let opening = trace.opening(trace.last_s());
     let closed = |seconds: &f64| opening.is_none_or(|opening| opening.after_s > *seconds);
-    let minutes = |charge: f64| {
+    let minutes = |soc: f64| {
         trace
-            .reaches(charge)
+            .reaches(soc)
             .filter(closed)
             .map(|seconds| seconds / 60.0)
     };

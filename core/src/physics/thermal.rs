@@ -1,4 +1,4 @@
-//! The machine as three lumps that warm each other and give heat to the air:
+//! The alternator as three nodes that warm each other and give heat to the air:
 //! stator winding, body (stator iron, rotor, housing) and rectifier plate.
 //!
 //! A network of this kind, and how to measure one, is in S. C. Tang, T. A.
@@ -21,7 +21,7 @@ use crate::physics::thermal_shares::{
     RECTIFIER_CAPACITY_FIXED, STILL_AIR, WINDING_AIR, WINDING_BODY, WINDING_CAPACITY,
 };
 
-/// Temperatures of the machine and its air \[°C\].
+/// Temperatures of the alternator and its air \[°C\].
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Temperatures {
     /// Stator winding.
@@ -56,7 +56,7 @@ impl Temperatures {
     }
 }
 
-/// How a machine is built, as far as its heat goes. The rating says how large
+/// How an alternator is built, as far as its heat goes. The rating says how large
 /// the surfaces are that heat passes through; the mass says how much heat warms
 /// it by a kelvin, and so how long it takes to get hot, and nothing else.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -70,13 +70,13 @@ pub struct Build {
 }
 
 impl Build {
-    /// Its surfaces against those of the machine the conductances are given for.
+    /// Its surfaces against those of the alternator the conductances are given for.
     pub fn size(&self) -> f64 {
         size(self.rated_w)
     }
 }
 
-/// The three lumps at one shaft speed.
+/// The three nodes at one shaft speed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ThermalNetwork {
     /// To air \[W/K\].
@@ -97,16 +97,16 @@ pub struct ThermalNetwork {
     pub rectifier_j_k: f64,
     /// Part of the way from air to body at which air is drawn in, β.
     pub recirculation: f64,
-    /// Part of the cooling air a hose brings from outside, 0 to 1.
+    /// Part of the cooling air a duct brings from outside, 0 to 1.
     pub ducted: f64,
-    /// Air that hose brings \[°C\].
+    /// Air that duct brings \[°C\].
     pub duct_c: f64,
     /// Rotor above body \[K\].
     pub rotor_rise_k: f64,
 }
 
 impl ThermalNetwork {
-    /// A machine whose three air conductances are multiplied by `cooling`.
+    /// An alternator whose three air conductances are multiplied by `cooling`.
     pub fn new(build: &Build, cooling: f64) -> ThermalNetwork {
         let (size, mass_kg) = (build.size(), build.mass_kg);
         ThermalNetwork {
@@ -156,7 +156,7 @@ impl ThermalNetwork {
         rotor_c(body_c, self.rotor_rise_k)
     }
 
-    /// Air at the machine's inlet \[°C\]. (That the hose's air also airs the space
+    /// Air at the alternator's inlet \[°C\]. (That the duct's air also airs the space
     /// is left out.)
     pub fn inlet_c(&self, t: &Temperatures) -> f64 {
         inlet_c(
@@ -200,7 +200,7 @@ impl ThermalNetwork {
 
     /// Where all temperatures settle for given losses: the heat balance is
     /// linear in them, copper's rise with temperature included. `air` is the
-    /// engine space's own balance, `conductance·T_air = heat + machine's heat`.
+    /// engine space's own balance, `conductance·T_air = heat + alternator's heat`.
     ///
     /// `None` when there is no such state: copper loss grows faster with
     /// temperature than cooling.
@@ -269,9 +269,9 @@ impl ThermalNetwork {
 /// What the engine space's air does.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum AirBalance {
-    /// It is at this temperature \[°C\], whatever the machine does.
+    /// It is at this temperature \[°C\], whatever the alternator does.
     Fixed(f64),
-    /// It settles where `conductance·T = heat + machine's heat`.
+    /// It settles where `conductance·T = heat + alternator's heat`.
     Open {
         /// Of ventilation, walls and engine surface together \[W/K\].
         conductance_w_k: f64,
@@ -280,7 +280,7 @@ pub enum AirBalance {
     },
 }
 
-/// The temperature that scales a machine's cooling.
+/// The temperature that scales an alternator's cooling.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CalibrationPoint {
     /// Winding at full field \[°C\].
@@ -291,7 +291,7 @@ pub struct CalibrationPoint {
     pub air_c: f64,
 }
 
-/// The cooling factor that makes a machine at full field settle at its anchor,
+/// The cooling factor that makes an alternator at full field settle at its anchor,
 /// and whether there is one between a fiftieth and fifty; if not, the nearer end.
 ///
 /// With the winding's temperature given, a trial temperature of the body
@@ -318,15 +318,15 @@ pub fn calibrate_cooling(
     let left_w = |body_c: f64| {
         let losses = losses_at(body_c);
         let cooling = cooling_at(body_c, &losses).clamp(SPAN.0, SPAN.1);
-        let machine = ThermalNetwork::new(build, cooling);
-        let (air, body) = (machine.rectifier_air, machine.rectifier_body);
+        let network = ThermalNetwork::new(build, cooling);
+        let (air, body) = (network.rectifier_air, network.rectifier_body);
         let t = Temperatures {
             winding_c,
             body_c,
             rectifier_c: (losses.diode_w + body * body_c + air * anchor.air_c) / (air + body),
             air_c: anchor.air_c,
         };
-        machine.rates(&t, &losses)[1]
+        network.rates(&t, &losses)[1]
     };
     let body_c = bracketed_root(left_w, anchor.air_c, winding_c + 500.0, 1e-12);
     let cooling = cooling_at(body_c, &losses_at(body_c));

@@ -23,7 +23,7 @@ const SHORTEST_S: f64 = 1.0;
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Fineness {
     /// Error a step may make: state of charge.
-    pub charge: f64,
+    pub soc: f64,
     /// Error a step may make: temperature \[K\].
     pub kelvin: f64,
     /// Longest step \[s\].
@@ -33,7 +33,7 @@ pub struct Fineness {
 impl Fineness {
     /// For every day: well inside 0.2 % of a run ten times finer.
     pub const USUAL: Fineness = Fineness {
-        charge: 3e-6,
+        soc: 3e-6,
         kelvin: 0.003,
         longest_s: 900.0,
     };
@@ -41,7 +41,7 @@ impl Fineness {
     /// The same, finer by a factor.
     pub fn finer(self, factor: f64) -> Fineness {
         Fineness {
-            charge: self.charge / factor,
+            soc: self.soc / factor,
             kelvin: self.kelvin / factor,
             longest_s: self.longest_s / factor,
         }
@@ -164,9 +164,9 @@ fn step_through<const N: usize>(
         ..RunState::all(plant.start_c, count)
     };
     // What is carried along feeds nothing but is read off: as near as the charge.
-    let ampere_s = fineness.charge * plant.bank.capacity_ah * 3600.0;
+    let ampere_s = fineness.soc * plant.bank.capacity_ah * 3600.0;
     let per_step = RunState {
-        soc: fineness.charge,
+        soc: fineness.soc,
         given_as: ampere_s,
         shaft_j: ampere_s * plant.bank.rest_v(1.0),
         ..RunState::all(fineness.kelvin, count)

@@ -45,20 +45,20 @@ impl ShoreCharger {
     /// What the bank takes at a state of charge, 0 to 1, however large the
     /// charger \[A\]: the lesser of its charge limit and what its charge voltage
     /// drives into it, (V_charge − V_rest)/R.
-    fn accepted_a(&self, charge: f64) -> f64 {
-        let driven_a = (self.held_v - self.bank.rest_v(charge)) / self.bank.resistance_ohm(charge);
+    fn accepted_a(&self, soc: f64) -> f64 {
+        let driven_a = (self.held_v - self.bank.rest_v(soc)) / self.bank.resistance_ohm(soc);
         driven_a.min(self.limit_a).max(0.0)
     }
 
     /// What it gives the house side at a state of charge while the loads draw
     /// `load_a` \[A\].
-    pub fn given_a(&self, charge: f64, load_a: f64) -> f64 {
-        self.most_a.min(load_a + self.accepted_a(charge))
+    pub fn given_a(&self, soc: f64, load_a: f64) -> f64 {
+        self.most_a.min(load_a + self.accepted_a(soc))
     }
 
     /// Voltage at the bank at a state of charge for a current into it \[V\].
-    pub fn volts(&self, charge: f64, bank_a: f64) -> f64 {
-        self.bank.rest_v(charge) + bank_a.max(0.0) * self.bank.resistance_ohm(charge)
+    pub fn volts(&self, soc: f64, bank_a: f64) -> f64 {
+        self.bank.rest_v(soc) + bank_a.max(0.0) * self.bank.resistance_ohm(soc)
     }
 
     /// What it draws from the shore for a current onto the house side at a
@@ -75,13 +75,13 @@ impl ShoreCharger {
         let capacity_ah = self.bank.capacity_ah;
         let (mut hours, mut volts) = (0.0, 0.0);
         for at in 0..STEPS {
-            let charge = from + step * (f64::from(at) + 0.5);
-            let bank_a = self.given_a(charge, load_a) - load_a;
+            let soc = from + step * (f64::from(at) + 0.5);
+            let bank_a = self.given_a(soc, load_a) - load_a;
             if bank_a <= 0.0 {
                 return None;
             }
             hours += step * capacity_ah / (bank_a * self.bank.charge_efficiency);
-            volts += self.volts(charge, bank_a);
+            volts += self.volts(soc, bank_a);
         }
         Some(Fill {
             hours,

@@ -54,11 +54,11 @@ impl BuiltIn {
     /// What it drives onto the house side \[A\] at a time after the start \[h\] and
     /// a state of charge, 0 to 1. An alternator that a full bank leaves little to
     /// do cools again, to what it would settle at.
-    fn drives_a(&self, hours: f64, charge: f64) -> f64 {
+    fn drives_a(&self, hours: f64, soc: f64) -> f64 {
         let over_v =
-            interpolate_evenly(&self.held_v, hours * STEPS_AN_HOUR) - self.bank.rest_v(charge);
-        let driven_a = over_v / self.bank.resistance_ohm(charge) + self.load_a;
-        driven_a.max(interpolate_evenly(&self.settled_a, charge * CHARGES as f64))
+            interpolate_evenly(&self.held_v, hours * STEPS_AN_HOUR) - self.bank.rest_v(soc);
+        let driven_a = over_v / self.bank.resistance_ohm(soc) + self.load_a;
+        driven_a.max(interpolate_evenly(&self.settled_a, soc * CHARGES as f64))
     }
 }
 
@@ -149,33 +149,30 @@ impl Charger {
     /// Mean current onto the house side \[A\] from an age of the run (h, see
     /// [`Charger::ages_h`]) for `span_h` (more than 0), at a state of charge,
     /// 0 to 1.
-    pub fn mean_a(&self, age_h: f64, span_h: f64, charge: f64) -> f64 {
+    pub fn mean_a(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
         let held_a = self.built_in.as_ref().map_or(f64::INFINITY, |built_in| {
-            built_in.drives_a(age_h + 0.5 * span_h, charge)
+            built_in.drives_a(age_h + 0.5 * span_h, soc)
         });
-        let taken_a = interpolate_evenly(&self.taken_a, charge * CHARGES as f64);
-        self.warm_a(age_h, span_h, charge).min(taken_a).min(held_a)
+        let taken_a = interpolate_evenly(&self.taken_a, soc * CHARGES as f64);
+        self.warm_a(age_h, span_h, soc).min(taken_a).min(held_a)
     }
 
     /// How much older a run grows in `span_h` \[h\]. Into a bank that takes all
     /// there is, by just that; one that takes less leaves the alternator cooler,
     /// as if it had run for less time: copper's heat goes with the square of the
     /// current. Own reasoning.
-    pub fn ages_h(&self, age_h: f64, span_h: f64, charge: f64) -> f64 {
-        let warm_a = self.warm_a(age_h, span_h, charge);
+    pub fn ages_h(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
+        let warm_a = self.warm_a(age_h, span_h, soc);
         if warm_a <= 0.0 {
             return span_h;
         }
-        span_h
-            * (self.mean_a(age_h, span_h, charge) / warm_a)
-                .min(1.0)
-                .powi(2)
+        span_h * (self.mean_a(age_h, span_h, soc) / warm_a).min(1.0).powi(2)
     }
 
     /// What heat lets through \[A\].
-    fn warm_a(&self, age_h: f64, span_h: f64, charge: f64) -> f64 {
+    fn warm_a(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
         let given_ah = self.until_ah(age_h + span_h) - self.until_ah(age_h);
-        given_ah / span_h * interpolate_evenly(&self.filled, charge * CHARGES as f64)
+        given_ah / span_h * interpolate_evenly(&self.filled, soc * CHARGES as f64)
     }
 
     /// Ampere-hours until a time after the start \[h\].
@@ -216,11 +213,11 @@ mod tests {
     fn hours_by_table(plant: &Plant, from: f64, to: f64) -> f64 {
         const STEP_H: f64 = 0.01;
         let charger = Charger::of(plant, 0.5 * (from + to));
-        let (mut charge, mut hours, mut age_h) = (from, 0.0, 0.0);
-        while charge < to && hours < 100.0 {
-            let bank_a = charger.mean_a(age_h, STEP_H, charge) - plant.load_a;
-            age_h += charger.ages_h(age_h, STEP_H, charge);
-            charge += plant.bank.charge_rate(bank_a) * 3600.0 * STEP_H;
+        let (mut soc, mut hours, mut age_h) = (from, 0.0, 0.0);
+        while soc < to && hours < 100.0 {
+            let bank_a = charger.mean_a(age_h, STEP_H, soc) - plant.load_a;
+            age_h += charger.ages_h(age_h, STEP_H, soc);
+            soc += plant.bank.charge_rate(bank_a) * 3600.0 * STEP_H;
             hours += STEP_H;
         }
         hours

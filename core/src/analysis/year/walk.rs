@@ -194,14 +194,14 @@ impl<'a> YearWalk<'a> {
     }
 
     /// The same at a state of charge, 0 to 1 \[A\].
-    fn given_at_a(&self, hour: &Hour, charging: &Charging, span_h: f64, charge: f64) -> [f64; 2] {
-        let engine_a = charging.engine_age_h.map_or(0.0, |age_h| {
-            self.chargers.engine.mean_a(age_h, span_h, charge)
-        });
+    fn given_at_a(&self, hour: &Hour, charging: &Charging, span_h: f64, soc: f64) -> [f64; 2] {
+        let engine_a = charging
+            .engine_age_h
+            .map_or(0.0, |age_h| self.chargers.engine.mean_a(age_h, span_h, soc));
         let shore_a = if charging.shore {
             // What sun and engine leave of the loads, and what the bank takes.
             let load_a = hour.use_a - hour.sun_a - engine_a;
-            self.chargers.shore.given_a(charge, load_a).max(0.0)
+            self.chargers.shore.given_a(soc, load_a).max(0.0)
         } else {
             0.0
         };
@@ -219,7 +219,7 @@ impl<'a> YearWalk<'a> {
         let [engine_a, shore_a] = self.given_a(hour, charging, most_h);
         let steady_a = engine_a + shore_a - hour.use_a;
         let net_a = (hour.sun_a + steady_a).min(self.most_a(steady_a));
-        let until = |charge: f64| charge * self.capacity_ah - self.charge_ah;
+        let until = |soc: f64| soc * self.capacity_ah - self.charge_ah;
         let turn_h = if self.charging && net_a > 0.0 {
             until(self.orders.stop) / (net_a * self.kept)
         } else if idle && !hour.quiet && net_a < 0.0 {

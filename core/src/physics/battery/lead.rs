@@ -105,9 +105,9 @@ const FREEZING: [(f64, f64); 6] = [
 
 impl LeadKind {
     /// Rest voltage of a 12 V block \[V\].
-    pub fn rest_v(&self, charge: f64) -> f64 {
+    pub fn rest_v(&self, soc: f64) -> f64 {
         let (empty, full) = self.rest_v;
-        interpolate(&[(0.0, empty), (1.0, full)], charge).unwrap_or_default()
+        interpolate(&[(0.0, empty), (1.0, full)], soc).unwrap_or_default()
     }
 
     /// The same battery at a temperature \[°C\]: a cold one takes less at its
@@ -127,8 +127,8 @@ impl LeadKind {
     /// The falling part is the ampere-hour law, "amperes no more than the
     /// ampere-hours missing" (J. L. Woodbridge, 1935, as commonly restated),
     /// with a tail longer than its one hour, as practice finds.
-    pub fn acceptance_a(&self, capacity_ah: f64, charge: f64) -> f64 {
-        let missing_ah = capacity_ah * (1.0 - charge).max(0.0);
+    pub fn acceptance_a(&self, capacity_ah: f64, soc: f64) -> f64 {
+        let missing_ah = capacity_ah * (1.0 - soc).max(0.0);
         (self.acceptance_per_ah * capacity_ah).min(missing_ah / self.taper_h)
     }
 }
@@ -142,9 +142,9 @@ pub fn compensated_v(at_25c_v: f64, blocks: f64, mv: f64, temperature_c: f64) ->
 /// Temperature at which the electrolyte of a lead battery begins to freeze
 /// \[°C\] at a state of charge, 0 to 1: its density falls in step with its
 /// charge. Sealed batteries are taken for flooded ones.
-pub fn lead_freezes_c(charge: f64) -> f64 {
+pub fn lead_freezes_c(soc: f64) -> f64 {
     let (empty, full) = DENSITY;
-    acid_freezes_c(empty + (full - empty) * charge.clamp(0.0, 1.0))
+    acid_freezes_c(empty + (full - empty) * soc.clamp(0.0, 1.0))
 }
 
 /// Freezing point of sulphuric acid of a density \[kg/L\], \[°C\].

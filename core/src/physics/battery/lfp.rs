@@ -88,8 +88,8 @@ pub const LFP_LADDER: [LadderStep; 6] = [
 
 /// Rest voltage of one LFP cell \[V\] at a state of charge, 0 to 1; straight
 /// lines between the points, level outside.
-pub fn lfp_rest_v(charge: f64) -> f64 {
-    interpolate(&REST, charge).unwrap_or_default()
+pub fn lfp_rest_v(soc: f64) -> f64 {
+    interpolate(&REST, soc).unwrap_or_default()
 }
 
 /// How much more a cold bank resists than one at 25 °C.

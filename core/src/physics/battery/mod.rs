@@ -44,25 +44,25 @@ pub struct Bank {
 
 impl Bank {
     /// Voltage at rest \[V\] at a state of charge, 0 to 1.
-    pub fn rest_v(&self, charge: f64) -> f64 {
+    pub fn rest_v(&self, soc: f64) -> f64 {
         let block_v = match &self.cells {
-            Cells::Lfp(_) => 4.0 * lfp_rest_v(charge),
-            Cells::Lead(kind) => kind.rest_v(charge),
+            Cells::Lfp(_) => 4.0 * lfp_rest_v(soc),
+            Cells::Lead(kind) => kind.rest_v(soc),
         };
         bank_v(self.blocks, block_v)
     }
 
     /// Resistance to where the regulator measures \[Ω\]. A lead bank's is such
     /// that it takes what it accepts at its absorption voltage.
-    pub fn resistance_ohm(&self, charge: f64) -> f64 {
+    pub fn resistance_ohm(&self, soc: f64) -> f64 {
         let cells = match &self.cells {
             Cells::Lfp(ohm) => *ohm,
             Cells::Lead(kind) => {
                 // Nearly full, it takes next to nothing.
                 let least_a = 1e-4 * self.capacity_ah;
-                let accepted_a = kind.acceptance_a(self.capacity_ah, charge).max(least_a);
+                let accepted_a = kind.acceptance_a(self.capacity_ah, soc).max(least_a);
                 let absorption_v = self.blocks * kind.absorption_v + self.compensation_v;
-                lead_ohm(absorption_v, self.rest_v(charge), accepted_a)
+                lead_ohm(absorption_v, self.rest_v(soc), accepted_a)
             }
         };
         bank_ohm(cells, self.harness_ohm)
