@@ -6,10 +6,10 @@ use ampwright_core::text::{self, answer, sentence};
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
 
-use crate::desk::Desk;
 use crate::draft;
-use crate::findings::class;
-use crate::paper::{Section, Text, by_id, written};
+use crate::legacy::{Section, Text, by_id, written};
+use crate::sections::findings::class_of as class;
+use crate::state::AppState;
 use crate::sure;
 use crate::words::escape;
 use crate::working::{opened, opener};
@@ -133,7 +133,7 @@ fn runs(runs: u32) -> String {
     }
 }
 
-fn figure(desk: Desk, of: fn(&Report) -> Shown) -> String {
+fn figure(desk: AppState, of: fn(&Report) -> Shown) -> String {
     desk.aside.track();
     desk.report.track();
     desk.look(&|_, report| {

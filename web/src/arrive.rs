@@ -10,9 +10,9 @@ use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 
 use crate::come::{Arrival, read_link};
-use crate::desk::{Desk, Keeping, count};
-use crate::paper::{Section, Text, write, written};
+use crate::legacy::{Section, Text, write, written};
 use crate::shelf;
+use crate::state::{AppState, Keeping, count};
 use crate::store::{self, tell_browser};
 use crate::words::escape;
 
@@ -67,7 +67,7 @@ pub const SECTION: Section = Section {
             "elsewhere@class",
             Text::Own(|desk| {
                 desk.aside.track();
-                desk.turn.track();
+                desk.opened.track();
                 let elsewhere = store::elsewhere();
                 let copied = matches!(elsewhere, Some((_, true)));
                 notice(
@@ -95,7 +95,7 @@ pub const SECTION: Section = Section {
         (
             "welcome@class",
             Text::Own(|desk| {
-                desk.turn.track();
+                desk.opened.track();
                 // It goes with the next worksheet, not when this one is kept:
                 // then the page would move under the finger that types.
                 let fresh = desk.arrival.with(Option::is_none)
@@ -116,7 +116,7 @@ pub const SECTION: Section = Section {
                 return;
             };
             store::save_waiting(desk);
-            desk.lay(sheet, number, None);
+            desk.open(sheet, number, None);
             store::save_soon(desk);
         }),
         ("take-theirs", |desk, _, _| {
@@ -135,7 +135,7 @@ pub const SECTION: Section = Section {
 };
 
 /// Another worksheet is about to be laid over the one that lies open.
-pub fn remember(desk: Desk, coming: &Worksheet, arrival: Option<&Arrival>) {
+pub fn remember(desk: AppState, coming: &Worksheet, arrival: Option<&Arrival>) {
     let mut compared = Compared {
         before: None,
         came: Err("Paste the link it began with.".to_string()),
@@ -152,7 +152,7 @@ pub fn remember(desk: Desk, coming: &Worksheet, arrival: Option<&Arrival>) {
 }
 
 /// Compares with another worksheet kept here from now on.
-pub fn compare_kept(desk: Desk, number: u32) {
+pub fn compare_kept(desk: AppState, number: u32) {
     let came = shelf::read(number).unwrap_or_else(|| Err("It is no longer kept.".to_string()));
     let came = came.map(|(sheet, _)| Box::new(sheet));
     COMPARED.with_borrow_mut(|compared| compared.came = came);
@@ -160,7 +160,7 @@ pub fn compare_kept(desk: Desk, number: u32) {
 }
 
 /// Compares with another link from now on.
-pub fn compare_with(desk: Desk, link: &str) {
+pub fn compare_with(desk: AppState, link: &str) {
     let came = match read_link(link) {
         Ok(opened) => Ok(Box::new(opened.sheet)),
         Err(error) => Err(read_error(&error)),
@@ -216,7 +216,7 @@ pub fn rows(found: &[Difference]) -> String {
     text
 }
 
-fn said(desk: Desk) -> String {
+fn said(desk: AppState) -> String {
     let Some(arrival) = desk.arrival.get() else {
         return String::new();
     };
@@ -237,7 +237,7 @@ fn notice(shown: bool, more: &str) -> String {
 }
 
 /// Why worksheets are not kept; nothing if they are.
-fn why(desk: Desk) -> &'static str {
+fn why(desk: AppState) -> &'static str {
     match desk.keeping.get() {
         Keeping::MemoryOnly(why) => why,
         _ => "",

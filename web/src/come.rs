@@ -4,7 +4,7 @@ use ampwright_core::exchange::{Opened, ReadError, open_link};
 use ampwright_core::text::remarks::{read_error, remarks as told};
 use leptos::prelude::*;
 
-use crate::desk::{Desk, Keeping};
+use crate::state::{AppState, Keeping};
 use crate::store::{self, Store};
 
 /// How a worksheet came to lie on the desk.
@@ -27,7 +27,7 @@ impl Arrival {
     }
 }
 
-impl Desk {
+impl AppState {
     /// The worksheet last worked on.
     pub fn take_last(self) {
         let Ok(store) = Store::open() else { return };
@@ -36,10 +36,10 @@ impl Desk {
         };
         match store::read(&text) {
             Ok((sheet, remarks)) if remarks.is_empty() => {
-                self.lay(sheet, Some(number), None);
+                self.open(sheet, Some(number), None);
                 self.keeping.set(Keeping::Kept);
             }
-            Ok((sheet, remarks)) => self.lay(sheet, None, Some(Arrival::spoilt(remarks))),
+            Ok((sheet, remarks)) => self.open(sheet, None, Some(Arrival::spoilt(remarks))),
             Err(why) => self.arrival.set(Some(Arrival {
                 headline: "The worksheet kept last cannot be read. It is left as it is, and can be saved as a file from the list of worksheets; this is a fresh one.".into(),
                 remarks: vec![why],
@@ -89,7 +89,7 @@ impl Desk {
                     headline,
                     remarks: told(&remarks),
                 };
-                self.lay(sheet, None, Some(arrival));
+                self.open(sheet, None, Some(arrival));
                 store::save_soon(self);
             }
             Err(error) => self.arrival.set(Some(Arrival {

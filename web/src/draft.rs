@@ -10,10 +10,10 @@ use ampwright_core::text::errors::{quoted, span};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
-use crate::desk::{Desk, count};
 use crate::field;
+use crate::legacy::{by_id, focus};
 use crate::of::{Of, Shown, Standing};
-use crate::paper::{by_id, focus};
+use crate::state::{AppState, count};
 use crate::words::escape;
 
 /// An entry in which something was typed that is not settled yet.
@@ -37,7 +37,7 @@ thread_local! {
 }
 
 /// Leads to the entry that a link is about.
-pub fn go_to_entry(_: Desk, link: &Element, event: &Event) {
+pub fn go_to_entry(_: AppState, link: &Element, event: &Event) {
     // Goes there without touching the address, which is for links.
     event.prevent_default();
     let Some(entry) = link.get_attribute("data-entry").and_then(|id| by_id(&id)) else {
@@ -54,7 +54,7 @@ pub fn go_to_entry(_: Desk, link: &Element, event: &Event) {
 }
 
 /// A valid text was typed: it is in force at once.
-pub fn accept(desk: Desk, id: &str, of: Of, value: Value) {
+pub fn accept(desk: AppState, id: &str, of: Of, value: Value) {
     let before = match remove(desk, id, of) {
         Some(State::InForce { before }) => before,
         _ => desk.sheet.with_untracked(|sheet| of.standing(sheet)),
@@ -65,7 +65,7 @@ pub fn accept(desk: Desk, id: &str, of: Of, value: Value) {
 
 /// A text was typed that is not valid: what stood before the typing began
 /// stands again.
-pub fn refuse(desk: Desk, id: &str, of: Of, text: String, why: String) {
+pub fn refuse(desk: AppState, id: &str, of: Of, text: String, why: String) {
     let was = remove(desk, id, of);
     insert(id, of, State::Refused { text, why });
     if let Some(State::InForce { before }) = was {
@@ -83,13 +83,13 @@ pub fn leave(of: Of) {
 }
 
 /// The value was set by other means than typing; what is half typed is void.
-pub fn void(desk: Desk, of: Of) {
+pub fn void(desk: AppState, of: Of) {
     DRAFTS.with_borrow_mut(|drafts| drafts.retain(|draft| draft.of != of));
     count(desk.refused);
 }
 
 /// Another worksheet lies open.
-pub fn clear(desk: Desk) {
+pub fn clear(desk: AppState) {
     DRAFTS.take();
     count(desk.refused);
 }
@@ -97,7 +97,7 @@ pub fn clear(desk: Desk) {
 /// A load or an arrangement was deleted: those below it move up. `place` gives
 /// the place in its list of what an entry belongs to, `up` the entry one place
 /// further up.
-pub fn close_gap(desk: Desk, at: usize, place: fn(Of) -> Option<usize>, up: fn(Of) -> Of) {
+pub fn close_gap(desk: AppState, at: usize, place: fn(Of) -> Option<usize>, up: fn(Of) -> Of) {
     DRAFTS.with_borrow_mut(|drafts| {
         drafts.retain(|draft| place(draft.of) != Some(at));
         for draft in drafts {
@@ -137,7 +137,7 @@ pub fn sentence(spec: &FieldSpec, shown: &Shown, used: &str, text: &str, why: &s
 }
 
 /// What the answer does not include, as markup; nothing if it includes all.
-pub fn left_out(desk: Desk) -> String {
+pub fn left_out(desk: AppState) -> String {
     desk.refused.track();
     desk.sheet.with(|sheet| {
         DRAFTS.with_borrow(|drafts| {
@@ -171,7 +171,7 @@ fn link(sheet: &Worksheet, draft: &Draft) -> Option<String> {
 
 /// Takes away what was typed for an input. Typed in its other entry, that one
 /// shows what is in force again.
-fn remove(desk: Desk, id: &str, of: Of) -> Option<State> {
+fn remove(desk: AppState, id: &str, of: Of) -> Option<State> {
     let draft = DRAFTS.with_borrow_mut(|drafts| {
         let at = drafts.iter().position(|draft| draft.of == of)?;
         Some(drafts.remove(at))

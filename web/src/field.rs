@@ -10,11 +10,11 @@ use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent};
 use wasm_bindgen::JsCast;
 
-use crate::desk::Desk;
 use crate::draft;
 use crate::form;
+use crate::legacy::{Act, by_id, set_value, value};
 use crate::of::{Of, Shown};
-use crate::paper::{Act, by_id, set_value, value};
+use crate::state::AppState;
 use crate::words::escape;
 
 /// A row of the worksheet as text, as a fresh one has it. `place` tells apart
@@ -217,7 +217,7 @@ pub const ACTS: &[Act] = &[
     }),
 ];
 
-fn typed(desk: Desk, entry: &Element, _: &Event) {
+fn typed(desk: AppState, entry: &Element, _: &Event) {
     let Some(of) = of(entry) else { return };
     let Some(spec) = of.spec() else { return };
     let text = value(entry);
@@ -243,7 +243,7 @@ fn typed(desk: Desk, entry: &Element, _: &Event) {
 
 /// Arrow keys step a figure; `steps.js` presses them for a thumb. Enter is
 /// done with it.
-fn nudge(desk: Desk, entry: &Element, event: &Event) {
+fn nudge(desk: AppState, entry: &Element, event: &Event) {
     let up = match event.unchecked_ref::<KeyboardEvent>().key().as_str() {
         "ArrowUp" => true,
         "ArrowDown" => false,
@@ -262,7 +262,7 @@ fn nudge(desk: Desk, entry: &Element, event: &Event) {
 
 /// An entry loses the focus. A window that loses it leaves the entry as it is:
 /// the typing may go on.
-fn left(desk: Desk, entry: &Element, _: &Event) {
+fn left(desk: AppState, entry: &Element, _: &Event) {
     if !has_focus(entry) {
         settle(desk, entry);
     }
@@ -270,7 +270,7 @@ fn left(desk: Desk, entry: &Element, _: &Event) {
 
 /// A figure that was understood is written as figures are, and is what typing
 /// goes back to from now on.
-fn settle(desk: Desk, entry: &Element) {
+fn settle(desk: AppState, entry: &Element) {
     let Some(of) = of(entry) else { return };
     let Some(spec) = of.spec() else { return };
     if draft::refused(&entry.id(), of).is_none() {
@@ -280,11 +280,11 @@ fn settle(desk: Desk, entry: &Element) {
     }
 }
 
-fn shown(desk: Desk, of: Of) -> Shown {
+fn shown(desk: AppState, of: Of) -> Shown {
     desk.sheet.with_untracked(|sheet| Shown::of(sheet, of))
 }
 
-fn grade(desk: Desk, mark: &Element, _: &Event) {
+fn grade(desk: AppState, mark: &Element, _: &Event) {
     let word = value(mark);
     let known = Confidence::ALL
         .into_iter()

@@ -6,8 +6,8 @@ use ampwright_core::text::words::day_trouble;
 use ampwright_core::units::clock;
 use leptos::prelude::*;
 
-use crate::desk::Desk;
-use crate::paper::{Section, Text, written};
+use crate::legacy::{Section, Text, written};
+use crate::state::AppState;
 use crate::words::figure;
 use crate::working::{TICK, is_open, opener, panel};
 
@@ -117,7 +117,7 @@ static TABLES: [Table; 6] = [
 ];
 
 /// The rows of a table; under one of them the working that lies open.
-fn rows(desk: Desk, table: usize) -> String {
+fn rows(desk: AppState, table: usize) -> String {
     desk.aside.track();
     desk.track_later();
     let Some((at, _, lines, figures)) = TABLES.get(table) else {

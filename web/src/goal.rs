@@ -14,10 +14,11 @@ use leptos::prelude::*;
 use leptos::web_sys::HtmlInputElement;
 use wasm_bindgen::JsCast;
 
-use crate::desk::{Desk, after, count};
+use crate::legacy::after;
+use crate::legacy::{Section, Text, by_id, written};
 use crate::money::money;
 use crate::of::Of;
-use crate::paper::{Section, Text, by_id, written};
+use crate::state::{AppState, count};
 use crate::words::{escape, figure};
 use crate::{field, own};
 
@@ -172,7 +173,7 @@ fn tick(sheet: &Worksheet) {
 }
 
 /// A piece of the search, and the next one when the page has had its turn.
-fn go_on(desk: Desk, mut search: Search, turn: u32) {
+fn go_on(desk: AppState, mut search: Search, turn: u32) {
     if LOOKING.with_borrow(|looking| looking.turn) != turn {
         return;
     }
@@ -204,7 +205,7 @@ fn go_on(desk: Desk, mut search: Search, turn: u32) {
     }
 }
 
-fn progress(desk: Desk) -> String {
+fn progress(desk: AppState) -> String {
     desk.aside.track();
     desk.track_later();
     LOOKING.with_borrow(|looking| match (looking.share, &looking.found) {
@@ -216,7 +217,7 @@ fn progress(desk: Desk) -> String {
     })
 }
 
-fn told(desk: Desk) -> String {
+fn told(desk: AppState) -> String {
     desk.aside.track();
     desk.track_later();
     LOOKING.with_borrow(|looking| match &looking.found {

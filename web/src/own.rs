@@ -7,11 +7,12 @@ use ampwright_core::boat::{Arrangement, Key, SectionId, Worksheet};
 use leptos::prelude::*;
 
 use crate::arrange::changeable;
-use crate::desk::{Desk, after, count};
 use crate::draft;
 use crate::form::{self, Row};
+use crate::legacy::after;
+use crate::legacy::{Act, Section, Text, by_id, focus, set_value, value, written};
 use crate::of::Of;
-use crate::paper::{Act, Section, Text, by_id, focus, set_value, value, written};
+use crate::state::{AppState, count};
 use crate::words::escape;
 
 thread_local! {
@@ -84,7 +85,7 @@ fn at(element: &leptos::web_sys::Element) -> usize {
     at.and_then(|at| at.parse().ok()).unwrap_or(usize::MAX)
 }
 
-fn change(desk: Desk, at: usize, change: &mut dyn FnMut(&mut Arrangement)) {
+fn change(desk: AppState, at: usize, change: &mut dyn FnMut(&mut Arrangement)) {
     desk.edit(|sheet| {
         if let Some(own) = sheet.arrangements.get_mut(at) {
             change(own);
@@ -94,7 +95,7 @@ fn change(desk: Desk, at: usize, change: &mut dyn FnMut(&mut Arrangement)) {
 }
 
 /// Takes one into the worksheet, to be changed.
-pub fn add(desk: Desk, mut own: Arrangement) {
+pub fn add(desk: AppState, mut own: Arrangement) {
     let place = desk.sheet.with_untracked(|sheet| sheet.arrangements.len());
     own.name = match own.name.as_str() {
         "" => format!("My arrangement {}", place + 1),
@@ -112,9 +113,9 @@ fn focus_soon(id: String) {
 
 /// The list: names, changed inputs, and what else could be changed. Values are
 /// filled in by [`refresh`], so that typing is not disturbed.
-fn list(desk: Desk) -> String {
+fn list(desk: AppState) -> String {
     desk.aside.track();
-    desk.turn.track();
+    desk.opened.track();
     desk.sheet.with_untracked(all_of)
 }
 
@@ -179,7 +180,7 @@ fn options(sheet: &Worksheet) -> String {
 }
 
 /// Fills in names and values once the list is written.
-fn refresh(desk: Desk) {
+fn refresh(desk: AppState) {
     let wanted: Vec<(String, Of)> = desk.sheet.with_untracked(|sheet| {
         let mut wanted = Vec::new();
         for (at, own) in sheet.arrangements.iter().enumerate() {

@@ -14,9 +14,9 @@ use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 
 use crate::come::Arrival;
-use crate::desk::{Desk, count};
-use crate::paper::{Section, Text, by_id, offer, value, write, written};
+use crate::legacy::{Section, Text, by_id, offer, value, write, written};
 use crate::shelf::{number, title};
+use crate::state::{AppState, count};
 use crate::store::{self, Store, tell_browser};
 use crate::words::escape;
 use crate::{arrive, shelf, sure};
@@ -172,7 +172,7 @@ fn forum(sheet: &Worksheet, report: &Report) -> String {
     text
 }
 
-fn open(desk: Desk) {
+fn open(desk: AppState) {
     let text = by_id("open-link").map_or(String::new(), |area| value(&area));
     match text.trim_start().starts_with('{') {
         true => add(desk, &text),
@@ -184,7 +184,7 @@ fn open(desk: Desk) {
 }
 
 /// Adds the worksheets of a file to those kept; none is replaced.
-fn add(desk: Desk, text: &str) {
+fn add(desk: AppState, text: &str) {
     store::save_waiting(desk);
     let mut arrival = Arrival {
         headline: "The file could not be read; nothing was added.".to_string(),

@@ -9,8 +9,8 @@ use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
 use crate::come::Arrival;
-use crate::desk::{Desk, Keeping, count};
-use crate::paper::{Section, Text, value, written};
+use crate::legacy::{Section, Text, value, written};
+use crate::state::{AppState, Keeping, count};
 use crate::store::{self, Store};
 use crate::words::escape;
 
@@ -70,7 +70,7 @@ pub const SECTION: Section = Section {
         }),
         ("new-sheet", |desk, _, _| {
             store::save_waiting(desk);
-            desk.lay(Worksheet::default(), None, None);
+            desk.open(Worksheet::default(), None, None);
         }),
         ("copy-sheet", |desk, _, _| {
             store::save_waiting(desk);
@@ -78,7 +78,7 @@ pub const SECTION: Section = Section {
             let name = title(&sheet.name);
             let name = name.strip_suffix(COPY).unwrap_or(name);
             sheet.name = [name, COPY].concat();
-            desk.lay(sheet, None, None);
+            desk.open(sheet, None, None);
             store::save_soon(desk);
         }),
         ("open-sheet", |desk, button, _| open(desk, number(button))),
@@ -89,7 +89,7 @@ pub const SECTION: Section = Section {
 };
 
 /// The worksheets in the browser's storage, newest first.
-fn sheets(desk: Desk) -> String {
+fn sheets(desk: AppState) -> String {
     let here = desk.number.get();
     let mut text = String::new();
     for (number, name) in named(desk) {
@@ -105,7 +105,7 @@ fn sheets(desk: Desk) -> String {
 }
 
 /// The other worksheets kept here, as options of a list.
-pub fn others(desk: Desk) -> String {
+pub fn others(desk: AppState) -> String {
     let here = desk.number.get();
     let mut text = "<option value=''>–</option>".to_string();
     for (number, name) in named(desk) {
@@ -117,7 +117,7 @@ pub fn others(desk: Desk) -> String {
 }
 
 /// Numbers and names of the worksheets kept here, newest first.
-fn named(desk: Desk) -> Vec<(u32, String)> {
+fn named(desk: AppState) -> Vec<(u32, String)> {
     desk.shelved.track();
     let Ok(store) = Store::open() else {
         return Vec::new();
@@ -149,17 +149,17 @@ pub fn read(number: u32) -> Option<Result<(Worksheet, Vec<String>), String>> {
 }
 
 /// Opens a kept worksheet.
-pub fn open(desk: Desk, number: u32) {
+pub fn open(desk: AppState, number: u32) {
     store::save_waiting(desk);
     match read(number) {
         Some(Ok((sheet, remarks))) if !remarks.is_empty() => {
-            desk.lay(sheet, None, Some(Arrival::spoilt(remarks)));
+            desk.open(sheet, None, Some(Arrival::spoilt(remarks)));
         }
         Some(Ok((sheet, _))) => {
             if let Ok(store) = Store::open() {
                 store.make_last(number);
             }
-            desk.lay(sheet, Some(number), None);
+            desk.open(sheet, Some(number), None);
             desk.keeping.set(Keeping::Kept);
             window().scroll_to_with_x_and_y(0.0, 0.0);
         }
@@ -172,7 +172,7 @@ pub fn open(desk: Desk, number: u32) {
 }
 
 /// Takes a worksheet off the list; its text stays until the page closes.
-fn delete(desk: Desk, button: &Element, _: &Event) {
+fn delete(desk: AppState, button: &Element, _: &Event) {
     store::save_waiting(desk);
     let number = number(button);
     let Ok(store) = Store::open() else { return };
@@ -184,7 +184,7 @@ fn delete(desk: Desk, button: &Element, _: &Event) {
     if here {
         // What is typed next must not bring it back by itself.
         desk.keeping.set(Keeping::Fresh);
-        desk.lay(Worksheet::default(), None, None);
+        desk.open(Worksheet::default(), None, None);
     } else if let Keeping::MemoryOnly(_) = desk.keeping.get_untracked() {
         // There may be room now.
         store::save_soon(desk);
@@ -192,13 +192,13 @@ fn delete(desk: Desk, button: &Element, _: &Event) {
     remember(desk, (number, text));
 }
 
-fn remember(desk: Desk, gone: (u32, String)) {
+fn remember(desk: AppState, gone: (u32, String)) {
     GONE.set(Some(gone));
     count(desk.shelved);
 }
 
 /// What could not be kept and is about to leave the desk can be brought back.
-pub fn put_away(desk: Desk) {
+pub fn put_away(desk: AppState) {
     if let Keeping::MemoryOnly(_) = desk.keeping.get_untracked()
         && !desk.sheet.with_untracked(is_fresh)
     {
@@ -219,7 +219,7 @@ pub fn is_fresh(sheet: &Worksheet) -> bool {
         && sheet.done.is_empty()
 }
 
-fn gone(desk: Desk) -> String {
+fn gone(desk: AppState) -> String {
     desk.shelved.track();
     GONE.with_borrow(|gone| match gone {
         None => String::new(),
@@ -228,7 +228,7 @@ fn gone(desk: Desk) -> String {
 }
 
 /// Brings back what was taken off last.
-fn undo(desk: Desk) {
+fn undo(desk: AppState) {
     store::save_waiting(desk);
     let Some((number, text)) = GONE.take() else {
         return;
@@ -240,20 +240,20 @@ fn undo(desk: Desk) {
     });
     match (kept, store::read(&text)) {
         (Ok(number), _) => open(desk, number),
-        (Err(_), Ok((sheet, _))) => desk.lay(sheet, None, None),
+        (Err(_), Ok((sheet, _))) => desk.open(sheet, None, None),
         (Err(_), Err(_)) => remember(desk, (number, text)),
     }
     count(desk.shelved);
 }
 
 /// Lays the demo on the desk, unsaved and marked as one.
-pub fn show_demo(desk: Desk) {
+pub fn show_demo(desk: AppState) {
     store::save_waiting(desk);
     let arrival = Arrival {
         headline: "A demo: an invented boat. None of its figures was measured on any boat.".into(),
         remarks: Vec::new(),
     };
-    desk.lay(demo(), None, Some(arrival));
+    desk.open(demo(), None, Some(arrival));
     window().scroll_to_with_x_and_y(0.0, 0.0);
 }
 

@@ -11,8 +11,8 @@ use gloo_storage::{LocalStorage, Storage};
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
-use crate::desk::{Desk, Keeping, count};
-use crate::paper::write;
+use crate::legacy::write;
+use crate::state::{AppState, Keeping, count};
 
 const SHEET: &str = "ampwright.sheet.";
 const LAST: &str = "ampwright.last";
@@ -117,7 +117,7 @@ pub fn read(text: &str) -> Result<(Worksheet, Vec<String>), String> {
 }
 
 /// Keeps the worksheet soon; what is typed meanwhile is kept with it.
-pub fn save_soon(desk: Desk) {
+pub fn save_soon(desk: AppState) {
     WAITING.with_borrow_mut(|waiting| {
         if waiting.is_none() {
             *waiting = set_timeout_with_handle(move || save_now(desk), REST).ok();
@@ -126,7 +126,7 @@ pub fn save_soon(desk: Desk) {
 }
 
 /// Keeps the worksheet if a change is waiting, as when the page is left.
-pub fn save_waiting(desk: Desk) {
+pub fn save_waiting(desk: AppState) {
     let waiting = WAITING.with_borrow_mut(Option::take);
     if let Some(waiting) = waiting {
         waiting.clear();
@@ -134,7 +134,7 @@ pub fn save_waiting(desk: Desk) {
     }
 }
 
-fn save_now(desk: Desk) {
+fn save_now(desk: AppState) {
     WAITING.with_borrow_mut(Option::take);
     let text = desk.sheet.with_untracked(to_json).to_string();
     let kept = Store::open().and_then(|store| {
@@ -187,7 +187,7 @@ pub fn laid(number: Option<u32>) {
 }
 
 /// Another tab wrote to the storage.
-pub fn look(desk: Desk) {
+pub fn look(desk: AppState) {
     if let (Ok(store), Some(number)) = (Store::open(), desk.number.get_untracked())
         && changed(store, number)
     {
@@ -203,7 +203,7 @@ pub fn elsewhere() -> Option<(u32, bool)> {
 }
 
 /// Keeps the open worksheet under a number of its own.
-pub fn keep_mine(desk: Desk) {
+pub fn keep_mine(desk: AppState) {
     save_now(desk);
     ELSEWHERE.set(None);
     count(desk.aside);

@@ -9,8 +9,9 @@ use leptos::prelude::*;
 
 use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::scale::Scale;
-use crate::desk::{Desk, after, count};
-use crate::paper::{Section, Text, by_id, focus, written};
+use crate::legacy::after;
+use crate::legacy::{Section, Text, by_id, focus, written};
+use crate::state::{AppState, count};
 use crate::words::{axis_time, escape, figure};
 
 /// How long typing must rest before the reckoning begins.
@@ -74,7 +75,7 @@ pub const SECTION: Section = Section {
 };
 
 /// Gives up what is under way, and begins when typing rests.
-fn begin_soon(desk: Desk) {
+fn begin_soon(desk: AppState) {
     let turn = SURETY.with_borrow_mut(|surety| {
         surety.turn = surety.turn.wrapping_add(1);
         surety.turn
@@ -88,13 +89,13 @@ fn begin_soon(desk: Desk) {
     after(REST, Box::new(begin));
 }
 
-fn under_way(desk: Desk) -> Option<usize> {
+fn under_way(desk: AppState) -> Option<usize> {
     desk.surety.track();
     SURETY.with_borrow(|surety| surety.under_way)
 }
 
 /// The range of the engine time in a few words, once it is reckoned.
-pub fn engine_range(desk: Desk) -> Option<String> {
+pub fn engine_range(desk: AppState) -> Option<String> {
     match under_way(desk) {
         Some(_) => None,
         None => Some(certain(&|certainty| {
@@ -115,14 +116,14 @@ fn is_turn(turn: u32) -> bool {
     SURETY.with_borrow(|surety| surety.turn == turn)
 }
 
-fn show(desk: Desk, runs: Option<usize>) {
+fn show(desk: AppState, runs: Option<usize>) {
     let was = SURETY.with_borrow_mut(|surety| std::mem::replace(&mut surety.under_way, runs));
     if was != runs {
         count(desk.surety);
     }
 }
 
-fn go_on(desk: Desk, mut sure: Uncertainty, turn: u32) {
+fn go_on(desk: AppState, mut sure: Uncertainty, turn: u32) {
     if !is_turn(turn) {
         return;
     }

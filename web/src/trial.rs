@@ -14,9 +14,9 @@ use leptos::prelude::*;
 use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid, minutes, sample};
 use crate::chart::scale::Scale;
-use crate::desk::{Desk, count};
 use crate::fit::caution;
-use crate::paper::{Section, Text, by_id, offer, value, write, written};
+use crate::legacy::{Section, Text, by_id, offer, value, write, written};
+use crate::state::{AppState, count};
 use crate::words::{escape, figure};
 
 /// Top and bottom of the drawing's field, and its height.
@@ -117,7 +117,7 @@ pub const SECTION: Section = Section {
     start: |_| (),
 };
 
-fn fit(desk: Desk) {
+fn fit(desk: AppState) {
     let log = by_id("trial-log").map_or(String::new(), |area| value(&area));
     let log = calibration::read(&log);
     let outcome = desk.sheet.with_untracked(|sheet| {
@@ -133,7 +133,7 @@ fn fit(desk: Desk) {
             hot_a: (before_a, report(&after).analyses.machine.hot_a),
             found,
             unread: log.remarks,
-            turn: desk.turn.get_untracked(),
+            turn: desk.opened.get_untracked(),
             taken: false,
         }
     });
@@ -143,9 +143,9 @@ fn fit(desk: Desk) {
 
 /// A text about what was found, which belongs to the worksheet it was found
 /// with.
-fn with_outcome(desk: Desk, text: fn(&Outcome) -> String) -> String {
+fn with_outcome(desk: AppState, text: fn(&Outcome) -> String) -> String {
     desk.aside.track();
-    let turn = desk.turn.get();
+    let turn = desk.opened.get();
     OUTCOME.with_borrow(|outcome| match outcome {
         Some(outcome) if outcome.turn == turn => text(outcome),
         _ => String::new(),

@@ -3,7 +3,7 @@
 
 use ampwright_core::units::CHOICES;
 
-use crate::paper::Section;
+use crate::legacy::Section;
 
 /// The choice, one list for each kind of quantity.
 pub const SECTION: Section = Section::still(|| {

@@ -14,8 +14,8 @@ use leptos::prelude::*;
 use crate::chart::drawing::{Anchor, Drawing};
 use crate::chart::plot::{LEFT, RIGHT, WIDTH, grid, mark, minutes, sample};
 use crate::chart::scale::Scale;
-use crate::desk::{Desk, count};
-use crate::paper::{Section, Text, value, written};
+use crate::legacy::{Section, Text, value, written};
+use crate::state::{AppState, count};
 
 /// How long typing must rest before the year is reckoned anew.
 const REST: Duration = Duration::from_millis(250);
@@ -74,7 +74,7 @@ pub const SECTION: Section = Section {
 };
 
 /// Reckons the year if it lies open, unless something is typed meanwhile.
-fn reckon(desk: Desk, rest: Duration) {
+fn reckon(desk: AppState, rest: Duration) {
     desk.at_rest("year", rest, |desk| {
         let reckoned = desk.sheet.with_untracked(year);
         OPENED.with_borrow_mut(|opened| opened.reckoned = Some(reckoned));
@@ -82,13 +82,13 @@ fn reckon(desk: Desk, rest: Duration) {
 }
 
 /// The month whose day is drawn.
-fn month(desk: Desk) -> usize {
+fn month(desk: AppState) -> usize {
     let asked = desk.sheet.with(|sheet| sheet.inputs.sun.month as usize);
     OPENED.with_borrow(|opened| opened.chosen).unwrap_or(asked)
 }
 
 /// A text about the year, once it is reckoned.
-fn with_year(desk: Desk, text: fn(&Year, usize) -> Option<String>) -> String {
+fn with_year(desk: AppState, text: fn(&Year, usize) -> Option<String>) -> String {
     desk.aside.track();
     let at = month(desk);
     OPENED.with_borrow(|opened| {

@@ -97,6 +97,8 @@ pub const AMPERE_HOUR: &UnitOfMeasure = &plain("A·h");
 pub const VOLT: &UnitOfMeasure = &plain("V");
 /// Watt.
 pub const WATT: &UnitOfMeasure = &plain("W");
+/// Watt hour.
+pub const WATT_HOUR: &UnitOfMeasure = &plain("W·h");
 /// Hour.
 pub const HOUR: &UnitOfMeasure = &plain("h").by(0.5);
 /// Second.

@@ -6,7 +6,7 @@ use serde::{Serialize, Serializer};
 use crate::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, CUBIC_METRE_PER_HOUR, DEGREE, HOUR, JOULE, KELVIN, KILOAMPERE,
     KILOWATT, KILOWATT_HOUR, LITRE, METRE, MILLIMETRE, MILLIVOLT_PER_CELL_KELVIN, MINUTE, MONEY,
-    NEWTON, NONE, OHM, PERCENT, RPM, SECOND, UnitOfMeasure, VOLT, WATT,
+    NEWTON, NONE, OHM, PERCENT, RPM, SECOND, UnitOfMeasure, VOLT, WATT, WATT_HOUR,
 };
 
 /// What a figure is of. Each kind has one unit in which its value is kept.
@@ -32,6 +32,8 @@ pub enum QuantityKind {
     LargePower,
     /// Electric energy \[kW·h\].
     Energy,
+    /// Electric energy of a day \[W·h\].
+    DayEnergy,
     /// Energy of a voltage spike \[J\].
     SpikeEnergy,
     /// Resistance \[Ω\].
@@ -78,6 +80,7 @@ impl QuantityKind {
             QuantityKind::Power => WATT,
             QuantityKind::LargePower => KILOWATT,
             QuantityKind::Energy => KILOWATT_HOUR,
+            QuantityKind::DayEnergy => WATT_HOUR,
             QuantityKind::SpikeEnergy => JOULE,
             QuantityKind::Resistance => OHM,
             QuantityKind::Speed => RPM,

@@ -1,15 +1,17 @@
 //! How a reader wants figures: in which units, and with a decimal point or comma.
 
 use crate::units::quantity::{Quantity, QuantityKind};
-use crate::units::{CHOICES, Other, UnitOfMeasure, clock};
+use crate::units::{AMPERE_HOUR, CHOICES, Other, UnitOfMeasure, clock};
 
 /// How a reader wants figures.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Reader {
     /// For each group of [`CHOICES`], whether its other units are wanted.
     other: [bool; CHOICES.len()],
     /// Whether decimals stand behind a comma.
     decimal_comma: bool,
+    /// Charge is told as energy at this voltage \[V\].
+    energy_v: Option<f64>,
 }
 
 impl Default for Reader {
@@ -23,11 +25,13 @@ impl Reader {
     pub const METRIC: Reader = Reader {
         other: [false; CHOICES.len()],
         decimal_comma: false,
+        energy_v: None,
     };
     /// °F, feet, US gallons, cubic feet a minute, pounds, and a decimal point.
     pub const US: Reader = Reader {
         other: [true; CHOICES.len()],
         decimal_comma: false,
+        energy_v: None,
     };
 
     /// The same reader, who wants a group of [`CHOICES`], by its place there, in
@@ -45,8 +49,22 @@ impl Reader {
         self
     }
 
+    /// The same reader, who wants charge told as energy at a voltage \[V\]:
+    /// W·h in place of A·h.
+    pub const fn with_charge_as_energy(mut self, volts: Option<f64>) -> Reader {
+        self.energy_v = volts;
+        self
+    }
+
     /// The other unit, where this reader wants it.
-    fn other(&self, unit: &UnitOfMeasure) -> Option<Other> {
+    pub fn other(&self, unit: &UnitOfMeasure) -> Option<Other> {
+        if let (Some(scale), true) = (self.energy_v, unit == AMPERE_HOUR) {
+            return Some(Other {
+                symbol: "W·h",
+                scale,
+                offset: 0.0,
+            });
+        }
         let wanted = CHOICES
             .iter()
             .zip(self.other)
@@ -143,8 +161,8 @@ fn shortened(text: &str, most: usize) -> &str {
 #[cfg(test)]
 mod tests {
     use crate::units::quantity::{
-        Quantity, QuantityKind, amperes, celsius, count, kelvin, millimetres, minutes, percent,
-        volts,
+        Quantity, QuantityKind, ampere_hours, amperes, celsius, count, kelvin, millimetres,
+        minutes, percent, volts,
     };
     use crate::units::{CHOICES, Reader};
 
@@ -178,6 +196,13 @@ mod tests {
         assert_eq!(of(38.0, QuantityKind::Fuel), "10.0 US gal");
         assert_eq!(of(170.0, QuantityKind::AirFlow), "100 cfm");
         assert_eq!(Reader::US.show(amperes(70.0)), "70 A");
+    }
+
+    #[test]
+    fn charge_as_energy_is_told_at_the_voltage() {
+        let reader = Reader::METRIC.with_charge_as_energy(Some(24.0));
+        assert_eq!(reader.show(ampere_hours(100.0)), "2400 W·h");
+        assert_eq!(reader.show(amperes(100.0)), "100 A");
     }
 
     #[test]

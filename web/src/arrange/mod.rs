@@ -18,10 +18,10 @@ use leptos::web_sys::{Element, Event};
 use rows::{ROWS, Row};
 
 use crate::come::Arrival;
-use crate::desk::Desk;
 use crate::fit::caution;
+use crate::legacy::{Section, Text, written};
 use crate::money::{chart, money};
-use crate::paper::{Section, Text, written};
+use crate::state::AppState;
 use crate::words::escape;
 use crate::{field, own};
 
@@ -81,14 +81,14 @@ pub const SECTION: Section = Section {
 };
 
 /// Reckons them if they lie open, unless something is typed meanwhile.
-fn reckon(desk: Desk, rest: Duration) {
+fn reckon(desk: AppState, rest: Duration) {
     desk.at_rest("arrangements", rest, |desk| {
         RECKONED.set(Some(desk.sheet.with_untracked(compare)));
     });
 }
 
 /// A text about them, once they are reckoned.
-fn with(desk: Desk, text: fn(&Worksheet, &[Outcome]) -> String) -> String {
+fn with(desk: AppState, text: fn(&Worksheet, &[Outcome]) -> String) -> String {
     desk.aside.track();
     RECKONED.with_borrow(|reckoned| match reckoned {
         Some(compared) => desk
@@ -99,14 +99,14 @@ fn with(desk: Desk, text: fn(&Worksheet, &[Outcome]) -> String) -> String {
 }
 
 /// The arrangement a button belongs to.
-fn chosen(desk: Desk, button: &Element) -> Option<Arrangement> {
+fn chosen(desk: AppState, button: &Element) -> Option<Arrangement> {
     let at: usize = button.get_attribute("data-at")?.parse().ok()?;
     desk.sheet
         .with_untracked(|sheet| all(sheet).into_iter().nth(at))
 }
 
 /// The worksheet becomes the arrangement; the old one stays on the shelf.
-fn take_over(desk: Desk, button: &Element, _: &Event) {
+fn take_over(desk: AppState, button: &Element, _: &Event) {
     let Some(chosen) = chosen(desk, button) else {
         return;
     };
@@ -119,7 +119,7 @@ fn take_over(desk: Desk, button: &Element, _: &Event) {
                 .into(),
         remarks: Vec::new(),
     };
-    desk.lay(sheet, None, Some(arrival));
+    desk.open(sheet, None, Some(arrival));
     crate::store::save_soon(desk);
     window().scroll_to_with_x_and_y(0.0, 0.0);
 }
@@ -227,7 +227,7 @@ fn against(harm: &[Finding]) -> String {
 }
 
 /// Usual arrangements that are not proposed, and why.
-fn left_out(desk: Desk) -> String {
+fn left_out(desk: AppState) -> String {
     desk.aside.track();
     RECKONED.with_borrow(|reckoned| {
         let left_out = reckoned.as_ref().map_or(&[][..], |c| &c.left_out);

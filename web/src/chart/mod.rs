@@ -17,8 +17,8 @@ use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent, PointerEvent};
 use wasm_bindgen::JsCast;
 
-use crate::desk::{Desk, count};
-use crate::paper::{Section, Text, value, written};
+use crate::legacy::{Section, Text, value, written};
+use crate::state::{AppState, count};
 use crate::words::figure;
 use crate::working::opened;
 use reading::reading;
@@ -109,7 +109,7 @@ fn marks(sheet: &Worksheet) -> Vec<(f64, &'static str)> {
 }
 
 /// A text about the moment that is read off.
-fn with_moment(desk: Desk, text: fn(&RunReport, &Moment) -> String) -> String {
+fn with_moment(desk: AppState, text: fn(&RunReport, &Moment) -> String) -> String {
     desk.track_later();
     let at = desk.reading.get();
     desk.report.with_untracked(|report| {
@@ -119,7 +119,7 @@ fn with_moment(desk: Desk, text: fn(&RunReport, &Moment) -> String) -> String {
 }
 
 /// The place of a finger, or of the mouse, on the time axis.
-fn read_off(desk: Desk, drawing: &Element, event: &Event) {
+fn read_off(desk: AppState, drawing: &Element, event: &Event) {
     let event = event.unchecked_ref::<PointerEvent>();
     if event.type_() == "pointermove" && event.buttons() == 0 && event.pointer_type() != "mouse" {
         return;
@@ -133,7 +133,7 @@ fn read_off(desk: Desk, drawing: &Element, event: &Event) {
 }
 
 /// Arrow keys go from moment to moment.
-fn step(desk: Desk, _: &Element, event: &Event) {
+fn step(desk: AppState, _: &Element, event: &Event) {
     let by: isize = match event.unchecked_ref::<KeyboardEvent>().key().as_str() {
         "ArrowRight" | "ArrowUp" => 1,
         "ArrowLeft" | "ArrowDown" => -1,

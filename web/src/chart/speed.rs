@@ -7,7 +7,7 @@ use ampwright_core::analysis::{MachineReport, SpeedPoint};
 use super::drawing::{Anchor, Drawing};
 use super::plot::{LEFT, RIGHT, WIDTH, sample};
 use super::scale::Scale;
-use crate::paper::{Section, Text, written};
+use crate::legacy::{Section, Text, written};
 use crate::words::figure;
 
 const HEIGHT: f64 = 172.0;

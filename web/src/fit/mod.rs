@@ -21,8 +21,9 @@ use ampwright_core::{Report, Worksheet};
 use leptos::web_sys::HtmlInputElement;
 use wasm_bindgen::JsCast;
 
-use crate::paper::{Section, Text, by_id, focus, listen, written};
-use crate::{field, findings};
+use crate::field;
+use crate::legacy::finding;
+use crate::legacy::{Section, Text, by_id, focus, listen, written};
 
 /// A fold of the chapter.
 struct Fold {
@@ -228,7 +229,7 @@ fn rows(section: SectionId) -> String {
 fn found(report: &Report, belongs: fn(&Finding) -> bool) -> String {
     let mut list = String::new();
     for finding in report.findings.iter().filter(|finding| belongs(finding)) {
-        list += &findings::item(finding);
+        list += &finding::item(finding);
     }
     format!("<ul class=findings>{list}</ul>")
 }

@@ -5,14 +5,14 @@ use ampwright_core::exchange::to_link;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, js_sys::Date};
 
-use crate::desk::Desk;
-use crate::paper::write;
+use crate::legacy::write;
 use crate::shelf::title;
+use crate::state::AppState;
 use crate::words::escape;
 
 /// Prints the fold a button stands in; the style leaves out everything else
 /// while the root element has its class.
-pub fn print(desk: Desk, button: &Element) {
+pub fn print(desk: AppState, button: &Element) {
     let fold = button.get_attribute("data-fold").unwrap_or_default();
     let here = window().location().href().unwrap_or_default();
     let page = here.split('#').next().unwrap_or_default();

@@ -13,8 +13,9 @@ use leptos::web_sys::{Element, HtmlInputElement, KeyboardEvent};
 use wasm_bindgen::JsCast;
 
 use crate::chart::minute;
-use crate::desk::{Desk, after, count};
-use crate::paper::{Section, by_id, focus, listen, write, written};
+use crate::legacy::after;
+use crate::legacy::{Section, by_id, focus, listen, write, written};
+use crate::state::{AppState, count};
 use crate::sure;
 use told::{figured, tell};
 
@@ -92,7 +93,7 @@ pub fn is_open(at: &str, id: &str) -> bool {
 }
 
 /// Opens a figure's working, or closes it again.
-fn open(desk: Desk, button: &Element) {
+fn open(desk: AppState, button: &Element) {
     let (at, id) = (asked(button, "data-at"), asked(button, "data-how"));
     if is_open(&at, &id) {
         return close(desk);
@@ -102,7 +103,7 @@ fn open(desk: Desk, button: &Element) {
     show(desk, PANEL.to_string());
 }
 
-fn close(desk: Desk) {
+fn close(desk: AppState) {
     let chain = Vec::new();
     let was = OPEN.replace(Open {
         at: String::new(),
@@ -113,7 +114,7 @@ fn close(desk: Desk) {
 }
 
 /// Draws it as it is now, and puts the cursor there.
-fn show(desk: Desk, cursor: String) {
+fn show(desk: AppState, cursor: String) {
     count(desk.aside);
     after(std::time::Duration::ZERO, Box::new(move || focus(&cursor)));
 }
@@ -127,7 +128,7 @@ pub fn opener(at: &str, id: &str, words: &str, unit: &str) -> String {
 }
 
 /// What lies open at a place that shows several figures; nothing else.
-pub fn opened(desk: Desk, at: &str) -> String {
+pub fn opened(desk: AppState, at: &str) -> String {
     desk.aside.track();
     if !is_at(at) {
         return String::new();
@@ -138,7 +139,7 @@ pub fn opened(desk: Desk, at: &str) -> String {
 }
 
 /// The working that lies open.
-pub fn panel(desk: Desk, sheet: &Worksheet, report: &Report) -> String {
+pub fn panel(desk: AppState, sheet: &Worksheet, report: &Report) -> String {
     let (id, before) = OPEN.with_borrow(|open| {
         let mut chain = open.chain.iter().rev().cloned();
         (chain.next().unwrap_or_default(), chain.next())

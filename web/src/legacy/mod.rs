@@ -1,12 +1,17 @@
-//! The page as text: a section is a piece of markup, texts that follow the
-//! worksheet, and acts its elements ask for. See "How to show a result".
+//! Sections that are still text: a piece of markup, texts that follow the
+//! worksheet, and acts its elements ask for. Each becomes a component of
+//! `sections/`; when the last one has, this folder goes.
+
+pub mod finding;
+
+use std::time::Duration;
 
 use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, HtmlElement, HtmlInputElement};
 use wasm_bindgen::{JsCast, closure::Closure};
 
-use crate::desk::Desk;
+use crate::state::{AppState, count};
 
 /// Markup that the build writes into the page, see `print.rs`. The wasm knows
 /// nothing of it: what only writes markup is not compiled into it.
@@ -41,7 +46,7 @@ pub struct Section {
     /// What its elements do, by the name in `data-click`, `data-input` ….
     pub acts: &'static [Act],
     /// Called once, when the markup is on the page.
-    pub start: fn(Desk),
+    pub start: fn(AppState),
 }
 
 impl Section {
@@ -69,11 +74,11 @@ pub enum Text {
     /// Follows it when that frame is on screen.
     Late(fn(&Worksheet, &Report) -> String),
     /// Follows the signals it reads.
-    Own(fn(Desk) -> String),
+    Own(fn(AppState) -> String),
 }
 
 /// A name, and what is done when an element of that name is used.
-pub type Act = (&'static str, fn(Desk, &Element, &Event));
+pub type Act = (&'static str, fn(AppState, &Element, &Event));
 
 /// What of the user is heard; `data-` and this is the attribute that names
 /// the act.
@@ -89,7 +94,8 @@ const HEARD: [&str; 8] = [
 ];
 
 /// Begins to follow the worksheet and to hear the user.
-pub fn start(desk: Desk, sections: &[&'static Section]) {
+pub fn start(desk: AppState, sections: &[&'static Section]) {
+    desk.at_each_change(|_| CHANGES.set(CHANGES.get().wrapping_add(1)));
     for section in sections {
         for (at, text) in section.parts {
             follow(desk, at, *text);
@@ -100,20 +106,22 @@ pub fn start(desk: Desk, sections: &[&'static Section]) {
     for kind in HEARD {
         listen(desk, kind, heard);
     }
-    // What was opened while the page was opening.
-    let folds = document().query_selector_all("details[open][data-toggle]");
-    if let (Ok(folds), Ok(event)) = (folds, Event::new("toggle")) {
-        for at in 0..folds.length() {
-            let _ = folds.get(at).map(|fold| fold.dispatch_event(&event));
+    open_folds(desk);
+    listen(desk, "toggle", |desk, event| {
+        let target = event
+            .target()
+            .and_then(|target| target.dyn_into::<Element>().ok());
+        if let Some(fold) = target.filter(|fold| fold.matches(FOLDS).unwrap_or_default()) {
+            desk.folds.set(&fold.id(), fold.has_attribute("open"));
         }
-    }
+    });
 }
 
 thread_local! {
     static ACTS: std::cell::RefCell<Vec<&'static [Act]>> = const { std::cell::RefCell::new(Vec::new()) };
 }
 
-fn follow(desk: Desk, at: &'static str, text: Text) {
+fn follow(desk: AppState, at: &'static str, text: Text) {
     Effect::new(move |shown: Option<String>| {
         let now = match text {
             Text::Soon(text) => desk.tell(text),
@@ -188,7 +196,7 @@ pub fn offer(button: &str, text: &str) {
 }
 
 /// Hears an event wherever on the page it happens.
-pub fn listen(desk: Desk, kind: &str, act: fn(Desk, &Event)) {
+pub fn listen(desk: AppState, kind: &str, act: fn(AppState, &Event)) {
     let heard = Closure::<dyn Fn(Event)>::new(move |event: Event| act(desk, &event));
     // A fold's event does not rise to the window by itself.
     let _ = window().add_event_listener_with_callback_and_bool(
@@ -200,7 +208,7 @@ pub fn listen(desk: Desk, kind: &str, act: fn(Desk, &Event)) {
 }
 
 /// Does what the element, or the nearest one around it, asks for.
-fn heard(desk: Desk, event: &Event) {
+fn heard(desk: AppState, event: &Event) {
     let attribute = format!("data-{}", event.type_());
     let Some(element) = event
         .target()
@@ -217,4 +225,104 @@ fn heard(desk: Desk, event: &Event) {
     if let Some(act) = act {
         act(desk, &element, event);
     }
+}
+
+/// Folds of these sections.
+const FOLDS: &str = ".legacy details[id]:not(.load)";
+
+/// Opens the folds that were left open.
+fn open_folds(desk: AppState) {
+    let Ok(folds) = document().query_selector_all(FOLDS) else {
+        return;
+    };
+    for at in 0..folds.length() {
+        let fold = folds
+            .get(at)
+            .and_then(|fold| fold.dyn_into::<Element>().ok());
+        if let Some(fold) = fold.filter(|fold| desk.folds.is_open(&fold.id())) {
+            let _ = fold.set_attribute("open", "");
+        }
+    }
+}
+
+/// A section of text in the place that the printed page has for it.
+#[component]
+pub fn LegacySection(of: &'static Section) -> impl IntoView {
+    view! { <div class="legacy" inner_html=of.paper.text()></div> }
+}
+
+thread_local! {
+    /// Counts changes of the worksheet.
+    static CHANGES: std::cell::Cell<u32> = const { std::cell::Cell::new(0) };
+}
+
+/// Text of worksheet and report.
+type Telling = fn(&Worksheet, &Report) -> String;
+
+impl AppState {
+    /// Does something now and whenever the worksheet has changed.
+    pub fn at_each_change(self, act: fn(AppState)) {
+        Effect::new(move |_| {
+            self.opened.track();
+            self.sheet.track();
+            untrack(|| act(self));
+        });
+    }
+
+    /// Does something long for a fold that lies open, once the worksheet has
+    /// rested so long; not if it changes meanwhile.
+    pub fn at_rest(self, fold: &str, rest: Duration, act: fn(AppState)) {
+        if !is_open(fold) {
+            return;
+        }
+        let changes = CHANGES.get();
+        after(
+            rest,
+            Box::new(move || {
+                if CHANGES.get() == changes {
+                    act(self);
+                    count(self.aside);
+                }
+            }),
+        );
+    }
+
+    /// A text that follows worksheet and report.
+    pub fn tell(self, text: Telling) -> String {
+        self.now(text)
+    }
+
+    /// The same, once the frame that shows the answer is on screen.
+    pub fn tell_later(self, text: Telling) -> String {
+        self.settled(text)
+    }
+
+    /// The same, while a fold of the page lies open; nothing while it is closed.
+    pub fn tell_open(self, fold: &str, text: Telling) -> String {
+        self.aside.track();
+        if is_open(fold) {
+            self.settled(text)
+        } else {
+            String::new()
+        }
+    }
+
+    /// Follows the frames that show a changed worksheet.
+    pub fn track_later(self) {
+        self.track_settled();
+    }
+
+    /// A text about worksheet and report as they are, without following them.
+    pub fn look(self, text: &dyn Fn(&Worksheet, &Report) -> String) -> String {
+        self.glance(|sheet, report| text(sheet, report))
+    }
+}
+
+fn is_open(fold: &str) -> bool {
+    by_id(fold).is_some_and(|fold| fold.has_attribute("open"))
+}
+
+/// Does something later.
+pub fn after(rest: Duration, act: Box<dyn FnOnce()>) {
+    set_timeout(act, rest);
 }

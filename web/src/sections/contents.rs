@@ -1,7 +1,9 @@
 //! The table of contents, at the lower right edge like the thumb index of an
-//! almanac: in reach wherever one reads. `folds.js` leads to what is chosen.
+//! almanac: in reach wherever one reads.
 
-use crate::paper::Section;
+use leptos::prelude::*;
+
+use crate::state::AppState;
 
 /// Places of the page, in its order on a phone: an id, and its name.
 const PLACES: [(&str, &str); 17] = [
@@ -25,15 +27,34 @@ const PLACES: [(&str, &str); 17] = [
 ];
 
 /// A button that shows the list above the page, and the list.
-pub const SECTION: Section = Section::still(|| {
-    let mut text = r#"<button type="button" class="thumb" popovertarget="contents">Contents</button><nav class="contents" id="contents" popover aria-label="Contents"><ol>"#.to_string();
-    for (id, name) in PLACES {
-        text += &format!(
-            "<li><button type=button class=plain data-to={id} popovertarget=contents popovertargetaction=hide>{name}</button></li>"
-        );
+#[component]
+pub fn Contents() -> impl IntoView {
+    let state = AppState::expect();
+    let place = |(id, name): (&'static str, &'static str)| {
+        view! {
+            <li>
+                <button
+                    type="button"
+                    class="plain"
+                    data-to=id
+                    popovertarget="contents"
+                    popovertargetaction="hide"
+                    on:click=move |_| state.show_place(id)
+                >
+                    {name}
+                </button>
+            </li>
+        }
+    };
+    view! {
+        <button type="button" class="thumb" popovertarget="contents">
+            "Contents"
+        </button>
+        <nav class="contents" id="contents" popover aria-label="Contents">
+            <ol>{PLACES.map(place).collect_view()}</ol>
+        </nav>
     }
-    text + "</ol></nav>"
-});
+}
 
 #[cfg(test)]
 mod tests {
@@ -42,7 +63,7 @@ mod tests {
     /// Every place is on the page, and every chapter of the page in the list.
     #[test]
     fn nothing_is_missing() {
-        let page = crate::print::page();
+        let page = crate::prerender::page();
         for (id, _) in PLACES {
             assert!(page.contains(&format!("id=\"{id}\"")), "{id}");
         }

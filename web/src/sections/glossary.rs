@@ -1,19 +1,41 @@
-//! The words of the trade, in a fold one tap away: `folds.js` opens it from the
-//! masthead and leads back to where it was asked for.
+//! The words of the trade, in a fold one tap away from the masthead.
 
-use crate::paper::Section;
+use ampwright_core::text::glossary::GLOSSARY;
+use leptos::prelude::*;
+
+use crate::browser::page;
+use crate::components::Fold;
+use crate::state::AppState;
+
+/// The fold's name.
+pub const ID: &str = "words";
 
 /// The fold, a list of words and what they mean.
-pub const SECTION: Section = Section::still(|| {
-    let list: String = ampwright_core::text::glossary::GLOSSARY
-        .iter()
-        .map(|entry| format!("<dt>{}</dt><dd>{}</dd>", entry.word, entry.means))
-        .collect();
-    format!(
-        r#"<details class="section words" id="words"><summary><span class=title>Words</span><span class=leader></span><span class=said>what they mean here</span></summary>
-<p class="buttons back hidden"><button type="button" data-back="words">Back to where you were</button></p><dl>{list}</dl></details>"#
-    )
-});
+#[component]
+pub fn Glossary() -> impl IntoView {
+    let state = AppState::expect();
+    let go_back = move |_| {
+        state.folds.set(ID, false);
+        if let Some(place) = state.asked_from.try_update(Option::take).flatten() {
+            page::return_to(&place);
+        }
+    };
+    view! {
+        <Fold id=ID title="Words" class="section" note="what they mean here">
+            <p class="buttons" class:hidden=move || state.asked_from.read().is_none()>
+                <button type="button" data-back="words" on:click=go_back>
+                    "Back to where you were"
+                </button>
+            </p>
+            <dl>
+                {GLOSSARY
+                    .iter()
+                    .map(|entry| view! { <dt>{entry.word}</dt> <dd>{entry.means}</dd> })
+                    .collect_view()}
+            </dl>
+        </Fold>
+    }
+}
 
 #[cfg(test)]
 mod tests {
@@ -27,7 +49,7 @@ mod tests {
 
     /// Everything the page says but the glossary, small letters only.
     fn page() -> String {
-        let page = crate::print::page();
+        let page = crate::prerender::page();
         let (before, rest) = page.split_once("id=\"words\"").unwrap();
         let (_, after) = rest.split_once("</details>").unwrap();
         let mut said = format!("{before}{after}");

@@ -3,31 +3,18 @@
 //! Runs natively only; `cargo xtask stamp` puts it into `index.html`.
 
 use ampwright_core::{Worksheet, report};
+use leptos::prelude::*;
 
-use crate::app::{COLUMNS, TOP, sections};
-use crate::paper::Text;
+use crate::app::{App, LEGACY};
+use crate::legacy::Text;
 use crate::words::escape;
 
-/// Everything within `#app`. Its entries are of no use until the worksheet has
-/// started; `boot.js` enables them.
+/// Everything within `#app`.
 pub fn page() -> String {
-    let [masthead, answer, contents, notices] = TOP.map(|section| section.paper.text());
-    let mut page = format!(
-        "<fieldset id=paper role=none disabled>{masthead}{answer}{contents}<main>{notices}<div class=columns>"
-    );
-    for (column, of) in COLUMNS {
-        page += &format!("<div class={column}>");
-        for section in of {
-            page += &section.paper.text();
-        }
-        page += "</div>";
-    }
-    page += "</div></main><footer><p>A reckoning from published formulas and your own figures. The battery maker's sheet, local code and a licensed electrician come first.</p>";
-    page += COLOPHON;
-    page += "</footer></fieldset>";
+    let mut page = Owner::new_root(None).with(|| view! { <App /> }.to_html());
     let sheet = Worksheet::default();
     let report = report(&sheet);
-    for (at, text) in sections().into_iter().flat_map(|section| section.parts) {
+    for (at, text) in LEGACY.into_iter().flat_map(|section| section.parts) {
         let (Text::Soon(text) | Text::Late(text)) = text else {
             continue;
         };
@@ -40,12 +27,7 @@ pub fn page() -> String {
     page.replace("href='#findings' ", "")
 }
 
-/// Which build this is, and the page as one file. `boot.js` does the rest; the
-/// words in capitals are filled in by `cargo xtask stamp`.
-const COLOPHON: &str = r#"<p>Build <span id="build">BUILD</span>. <span id="offline"></span></p>
-<!--served--><p class="buttons"><button type="button" id="aboard" data-js="aboard.js">Keep a copy aboard (one file, about WEIGHT MB)</button> <span class="said" role="status" id="aboard-said"></span></p><!--/served-->"#;
-
-/// Writes a text to its place in the markup, as [`crate::paper::write`] does on
+/// Writes a text to its place in the markup, as [`crate::legacy::write`] does on
 /// the page; a place that is drawn later is passed over.
 fn fill(page: &mut String, at: &str, text: &str) {
     let (id, attribute) = at.split_once('@').unwrap_or((at, ""));

@@ -1,0 +1,5 @@
+//! What only the browser can do, each behind a small module with types of its
+//! own. Nothing here runs while the page is printed.
+
+pub mod locale;
+pub mod page;

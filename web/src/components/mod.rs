@@ -1,0 +1,9 @@
+//! The parts the page is built of.
+
+mod entry_link;
+mod field;
+mod fold;
+
+pub use entry_link::EntryLink;
+pub use field::{Entered, Entry, FieldRow};
+pub use fold::Fold;
