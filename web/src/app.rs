@@ -1,25 +1,33 @@
 //! The page from top to bottom.
 
-use leptos::prelude::*;
+use std::time::Duration;
 
-use crate::browser;
-use crate::legacy::{self, LegacySection, Section, listen};
+use leptos::ev;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::StorageEvent;
+
+use crate::browser::{page, printing};
+use crate::legacy::{self, LegacySection, Section};
 use crate::sections::cautions::Cautions;
 use crate::sections::contents::Contents;
 use crate::sections::findings::Findings;
+use crate::sections::foot::Foot;
 use crate::sections::glossary::Glossary;
 use crate::sections::masthead::Masthead;
+use crate::sections::notices::Notices;
 use crate::sections::questions::Questions;
+use crate::sections::saved_boats::SavedBoatsSection;
+use crate::sections::share::Share;
 use crate::sections::worksheet::WorksheetForm;
-use crate::state::{AppState, Keeping, count};
-use crate::store::{self, Store};
-use crate::{answer, arrange, arrive, chart, figures, fit, form};
-use crate::{goal, own, share, shelf, sure, trial, units, working, year};
+use crate::state::AppState;
+use crate::state::saved_boats::{Keeping, KeptTexts};
+use crate::{answer, arrange, chart, figures, fit, form};
+use crate::{goal, own, sure, trial, units, working, year};
 
 /// Every section that is still text, in the order of the page.
-pub const LEGACY: [&Section; 17] = [
+pub const LEGACY: [&Section; 14] = [
     &answer::SECTION,
-    &arrive::SECTION,
     &sure::SECTION,
     &chart::RUN,
     &chart::SPEED,
@@ -32,25 +40,25 @@ pub const LEGACY: [&Section; 17] = [
     &units::SECTION,
     &form::SECTION,
     &trial::SECTION,
-    &shelf::SECTION,
-    &share::SECTION,
     &working::SECTION,
 ];
 
-/// The whole page. Its entries are of no use until the worksheet has started;
-/// `boot.js` enables them.
+/// How long the page waits for the journal of what is kept.
+const JOURNAL: Duration = Duration::from_millis(500);
+
+/// The whole page. Its entries are of no use until it is at work.
 #[component]
 pub fn App() -> impl IntoView {
     let state = AppState::provide();
     // Runs in the browser only, once the printed page was taken over.
-    Effect::new(move || start(state));
+    Effect::new(move || open(state));
     view! {
-        <fieldset id="paper" role="none" disabled>
+        <fieldset id="paper" role="none" disabled=move || !state.is_started.get()>
             <Masthead />
             <LegacySection of=&answer::SECTION />
             <Contents />
             <main>
-                <LegacySection of=&arrive::SECTION />
+                <Notices />
                 <div class="columns">
                     <div class="ask">
                         <Questions />
@@ -73,8 +81,8 @@ pub fn App() -> impl IntoView {
                         <LegacySection of=&units::SECTION />
                         <WorksheetForm />
                         <LegacySection of=&trial::SECTION />
-                        <LegacySection of=&shelf::SECTION />
-                        <LegacySection of=&share::SECTION />
+                        <SavedBoatsSection />
+                        <Share />
                         <Cautions />
                         <Glossary />
                         <LegacySection of=&working::SECTION />
@@ -86,41 +94,54 @@ pub fn App() -> impl IntoView {
     }
 }
 
-/// Brings the printed page to life.
+/// Brings the printed page to life, once the journal has given back what a
+/// killed browser did not write to disk. One that is slow is not waited for.
+fn open(state: AppState) {
+    // What follows the worksheet from then on lives as long as the page.
+    let page = Owner::current().unwrap_or_default();
+    let go = move || {
+        if !state.is_started.get_untracked() {
+            page.with(|| start(state));
+        }
+    };
+    set_timeout(go.clone(), JOURNAL);
+    spawn_local(async move {
+        state
+            .saved
+            .recover(move || state.is_started.get_untracked())
+            .await;
+        go();
+    });
+}
+
+/// Opens what lay open last and what the address brings, and listens.
 fn start(state: AppState) {
-    if let Err(why) = Store::open() {
-        state.keeping.set(Keeping::MemoryOnly(why));
+    if let Err(why) = KeptTexts::open() {
+        state.saved.keeping.set(Keeping::MemoryOnly(why));
     }
-    state.is_touched.set(browser::page::is_touched());
+    state.is_touched.set(page::is_touched());
     state.preferences.restore();
     state.folds.restore();
     state.settle_after_answer();
-    state.take_last();
-    state.take_fragment();
-    // A phone may never come back from another app: keep what is waiting.
-    for leaving in ["pagehide", "visibilitychange", "blur"] {
-        listen(state, leaving, |state, _| store::save_waiting(state));
-    }
-    listen(state, "storage", |state, _| store::look(state));
-    listen(state, "hashchange", |state, _| state.take_fragment());
-    listen(state, "ampwright:update", |state, _| count(state.aside));
-    listen(state, "beforeprint", |state, _| state.printing.set(true));
-    listen(state, "afterprint", |state, _| state.printing.set(false));
+    state.saved.refresh_list();
+    state.open_last();
+    state.open_fragment();
+    listen(state);
     legacy::start(state, &LEGACY);
+    state.installed.keep_page();
+    page::hide_opening();
+    state.is_started.set(true);
 }
 
-/// Which build this is, and the page as one file. `boot.js` does the rest; the
-/// words in capitals are filled in by `cargo xtask stamp`.
-#[component]
-fn Foot() -> impl IntoView {
-    const COLOPHON: &str = r#"<p>Build <span id="build">BUILD</span>. <span id="offline"></span></p>
-<!--served--><p class="buttons"><button type="button" id="aboard" data-js="aboard.js">Keep a copy aboard (one file, about WEIGHT MB)</button> <span class="said" role="status" id="aboard-said"></span></p><!--/served-->"#;
-    view! {
-        <footer>
-            <p>
-                "A reckoning from published formulas and your own figures. The battery maker's sheet, local code and a licensed electrician come first."
-            </p>
-            <div inner_html=COLOPHON></div>
-        </footer>
+/// Hears what concerns the whole page, for as long as it is open.
+fn listen(state: AppState) {
+    // A phone may never come back from another app: keep what is waiting.
+    for leaving in ["pagehide", "visibilitychange", "blur"] {
+        let _ = window_event_listener_untyped(leaving, move |_| state.save_waiting());
     }
+    let _ = window_event_listener(ev::storage, move |event: StorageEvent| {
+        state.saved.look(event.key().as_deref());
+    });
+    let _ = window_event_listener(ev::hashchange, move |_| state.open_fragment());
+    printing::follow(state.printing);
 }

@@ -98,12 +98,7 @@ impl Reader {
         } else {
             ""
         };
-        let text = format!("{minus}{text}");
-        if self.decimal_comma {
-            text.replace('.', ",")
-        } else {
-            text
-        }
+        self.with_decimal_sign(format!("{minus}{text}"))
     }
 
     /// The figure with its unit.
@@ -121,6 +116,28 @@ impl Reader {
     pub fn both(&self, one: Quantity, other: Quantity) -> String {
         let numbers = format!("{} and {}", self.number(one), self.number(other));
         self.with_unit(numbers, other.kind)
+    }
+
+    /// A number that was entered, with every decimal it has, in this reader's
+    /// unit: "2.4", "120 A".
+    pub fn entered(&self, number: f64, unit: &UnitOfMeasure) -> String {
+        let (number, symbol) = match self.other(unit) {
+            Some(other) => (other.to(number), other.symbol),
+            None => (number, unit.symbol),
+        };
+        let text = self.with_decimal_sign(number.to_string());
+        match symbol {
+            "" => text,
+            symbol => format!("{text} {symbol}"),
+        }
+    }
+
+    fn with_decimal_sign(&self, text: String) -> String {
+        if self.decimal_comma {
+            text.replace('.', ",")
+        } else {
+            text
+        }
     }
 
     fn with_unit(&self, text: String, kind: QuantityKind) -> String {

@@ -17,11 +17,10 @@ use leptos::web_sys::{Element, Event};
 
 use rows::{ROWS, Row};
 
-use crate::come::Arrival;
 use crate::fit::caution;
 use crate::legacy::{Section, Text, written};
 use crate::money::{chart, money};
-use crate::state::AppState;
+use crate::state::{AppState, Arrival};
 use crate::words::escape;
 use crate::{field, own};
 
@@ -110,9 +109,13 @@ fn take_over(desk: AppState, button: &Element, _: &Event) {
     let Some(chosen) = chosen(desk, button) else {
         return;
     };
-    crate::store::save_waiting(desk);
+    desk.save_waiting();
     let mut sheet = desk.sheet.with_untracked(|sheet| chosen.on(sheet));
-    sheet.name = format!("{}: {}", crate::shelf::title(&sheet.name), chosen.name);
+    sheet.name = format!(
+        "{}: {}",
+        crate::state::saved_boats::title(&sheet.name),
+        chosen.name
+    );
     let arrival = Arrival {
         headline:
             "This is a copy, set up the other way. The worksheet it came from is kept as it was."
@@ -120,7 +123,7 @@ fn take_over(desk: AppState, button: &Element, _: &Event) {
         remarks: Vec::new(),
     };
     desk.open(sheet, None, Some(arrival));
-    crate::store::save_soon(desk);
+    desk.save_soon();
     window().scroll_to_with_x_and_y(0.0, 0.0);
 }
 

@@ -1,5 +1,13 @@
 //! What only the browser can do, each behind a small module with types of its
 //! own. Nothing here runs while the page is printed.
 
+pub mod clipboard;
+pub mod files;
+pub mod journal;
 pub mod locale;
 pub mod page;
+pub mod printing;
+pub mod share;
+pub mod single_file;
+pub mod storage;
+pub mod worker;

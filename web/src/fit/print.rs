@@ -6,8 +6,8 @@ use leptos::prelude::*;
 use leptos::web_sys::{Element, js_sys::Date};
 
 use crate::legacy::write;
-use crate::shelf::title;
 use crate::state::AppState;
+use crate::state::saved_boats::title;
 use crate::words::escape;
 
 /// Prints the fold a button stands in; the style leaves out everything else

@@ -1,11 +1,16 @@
 //! What all parts of the page share: the open boat, what follows from it, how
 //! its reader wants figures, and which folds lie open.
 
+mod arrival;
+mod comparison;
 mod drafts;
 mod folds;
+mod installed;
+mod opening;
 mod places;
 mod preferences;
 mod rows;
+pub mod saved_boats;
 mod target;
 
 use ampwright_core::units::{Other, Quantity, Reader, UnitOfMeasure};
@@ -13,14 +18,16 @@ use ampwright_core::{Report, Worksheet, report};
 use leptos::prelude::*;
 
 use crate::browser::page::PlaceOnPage;
-use crate::come::Arrival;
-use crate::store;
-use crate::{arrive, draft, shelf};
+use crate::draft;
+pub use arrival::Arrival;
+pub use comparison::{Comparison, Earlier};
 use drafts::Drafts;
 pub use drafts::Refusal;
 pub use folds::Folds;
+pub use installed::{Installed, Offline};
 pub use preferences::{Preferences, UnitChoice};
 use rows::RowIds;
+use saved_boats::SavedBoats;
 pub use target::{RowId, Target};
 
 /// One for the whole page, handed down by context. Every part of it is a
@@ -31,17 +38,19 @@ pub struct AppState {
     pub sheet: RwSignal<Worksheet>,
     /// What follows from it, within the same frame: for the answer.
     pub report: Memo<Report>,
-    /// Under which number it is kept in the browser; none until it is.
-    pub number: RwSignal<Option<u32>>,
+    /// The boats kept in this browser, and how the open one is.
+    pub saved: SavedBoats,
     /// Counts how often another worksheet was opened: what was half typed in
     /// the one before is gone then.
     pub opened: RwSignal<u32>,
     /// How this worksheet came here, where that needs saying.
     pub arrival: RwSignal<Option<Arrival>>,
-    /// Whether and how worksheets are kept.
-    pub keeping: RwSignal<Keeping>,
-    /// Counts changes of the worksheets that are kept.
-    pub shelved: RwSignal<u32>,
+    /// What the open boat is compared with.
+    pub comparison: Comparison,
+    /// The page itself, kept for use without a network.
+    pub installed: Installed,
+    /// Whether the page is at work: until then nothing can be entered.
+    pub is_started: RwSignal<bool>,
     /// Where the run is read off, as a share of it, so that the place holds
     /// while figures change.
     pub reading: RwSignal<f64>,
@@ -76,17 +85,6 @@ pub struct AppState {
     pub surety: RwSignal<u32>,
 }
 
-/// How worksheets are kept.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub enum Keeping {
-    /// Nothing to keep yet.
-    Fresh,
-    /// In this browser.
-    Kept,
-    /// Only until the page is closed; why, in a sentence.
-    MemoryOnly(&'static str),
-}
-
 impl AppState {
     /// Begins with a fresh worksheet, as the printed page has it, and hands it
     /// to every component below.
@@ -97,11 +95,12 @@ impl AppState {
             sheet,
             // A changed worksheet has another report: no need to compare them.
             report: Memo::new_with_compare(move |_| sheet.with(report), |_, _| true),
-            number: RwSignal::new(None),
+            saved: SavedBoats::new(),
             opened: RwSignal::new(0),
             arrival: RwSignal::new(None),
-            keeping: RwSignal::new(Keeping::Fresh),
-            shelved: RwSignal::new(0),
+            comparison: Comparison::new(),
+            installed: Installed::new(),
+            is_started: RwSignal::new(false),
             reading: RwSignal::new(0.5),
             preferences,
             reader: Memo::new(move |_| {
@@ -168,18 +167,17 @@ impl AppState {
     /// Changes the worksheet, as the user does, and keeps it soon.
     pub fn edit(self, change: impl FnOnce(&mut Worksheet)) {
         self.sheet.update(change);
-        store::save_soon(self);
+        self.save_soon();
     }
 
     /// Opens another worksheet in place of this one.
     pub fn open(self, sheet: Worksheet, number: Option<u32>, arrival: Option<Arrival>) {
-        arrive::remember(self, &sheet, arrival.as_ref());
-        shelf::put_away(self);
-        store::laid(number);
+        self.remember_before(&sheet, arrival.as_ref());
+        self.put_away_unkept();
+        self.saved.opened(number);
         draft::clear(self);
         self.drafts.clear();
         self.name_rows(&sheet);
-        self.number.set(number);
         self.sheet.set(sheet);
         self.arrival.set(arrival);
         count(self.opened);
