@@ -3,27 +3,28 @@
 use leptos::prelude::*;
 
 use crate::browser;
+use crate::components::explanation::Appendix;
 use crate::legacy::{self, LegacySection, Section, listen};
+use crate::sections::answer::Answer;
 use crate::sections::cautions::Cautions;
+use crate::sections::charging_run::ChargingRun;
 use crate::sections::contents::Contents;
+use crate::sections::figures::Figures;
 use crate::sections::findings::Findings;
 use crate::sections::glossary::Glossary;
 use crate::sections::masthead::Masthead;
+use crate::sections::output_by_speed::OutputBySpeed;
 use crate::sections::questions::Questions;
 use crate::sections::worksheet::WorksheetForm;
 use crate::state::{AppState, Keeping, count};
 use crate::store::{self, Store};
-use crate::{answer, arrange, arrive, chart, figures, fit, form};
-use crate::{goal, own, share, shelf, sure, trial, units, working, year};
+use crate::{arrange, arrive, fit, form};
+use crate::{goal, own, share, shelf, sure, trial, units, year};
 
 /// Every section that is still text, in the order of the page.
-pub const LEGACY: [&Section; 17] = [
-    &answer::SECTION,
+pub const LEGACY: [&Section; 12] = [
     &arrive::SECTION,
     &sure::SECTION,
-    &chart::RUN,
-    &chart::SPEED,
-    &figures::SECTION,
     &year::SECTION,
     &arrange::SECTION,
     &own::SECTION,
@@ -34,7 +35,6 @@ pub const LEGACY: [&Section; 17] = [
     &trial::SECTION,
     &shelf::SECTION,
     &share::SECTION,
-    &working::SECTION,
 ];
 
 /// The whole page. Its entries are of no use until the worksheet has started;
@@ -47,7 +47,7 @@ pub fn App() -> impl IntoView {
     view! {
         <fieldset id="paper" role="none" disabled>
             <Masthead />
-            <LegacySection of=&answer::SECTION />
+            <Answer />
             <Contents />
             <main>
                 <LegacySection of=&arrive::SECTION />
@@ -58,9 +58,9 @@ pub fn App() -> impl IntoView {
                     <div class="results">
                         <Findings />
                         <LegacySection of=&sure::SECTION />
-                        <LegacySection of=&chart::RUN />
-                        <LegacySection of=&chart::SPEED />
-                        <LegacySection of=&figures::SECTION />
+                        <ChargingRun />
+                        <OutputBySpeed />
+                        <Figures />
                         <LegacySection of=&year::SECTION />
                     </div>
                     <div class="wide">
@@ -77,7 +77,7 @@ pub fn App() -> impl IntoView {
                         <LegacySection of=&share::SECTION />
                         <Cautions />
                         <Glossary />
-                        <LegacySection of=&working::SECTION />
+                        <Appendix />
                     </div>
                 </div>
             </main>

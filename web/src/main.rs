@@ -16,14 +16,12 @@ mod prerender;
 mod sections;
 mod state;
 
-mod answer;
 mod arrange;
 mod arrive;
 mod chart;
 mod come;
 mod draft;
 mod field;
-mod figures;
 mod fit;
 mod form;
 mod goal;
@@ -37,7 +35,6 @@ mod sure;
 mod trial;
 mod units;
 mod words;
-mod working;
 mod year;
 
 /// Prints the page as it stands before anything was filled in.

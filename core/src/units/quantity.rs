@@ -5,8 +5,8 @@ use serde::{Serialize, Serializer};
 
 use crate::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, CUBIC_METRE_PER_HOUR, DEGREE, HOUR, JOULE, KELVIN, KILOAMPERE,
-    KILOWATT, KILOWATT_HOUR, LITRE, METRE, MILLIMETRE, MILLIVOLT_PER_CELL_KELVIN, MINUTE, MONEY,
-    NEWTON, NONE, OHM, PERCENT, RPM, SECOND, UnitOfMeasure, VOLT, WATT, WATT_HOUR,
+    KILOWATT, KILOWATT_HOUR, LITRE, LITRE_PER_HOUR, METRE, MILLIMETRE, MILLIVOLT_PER_CELL_KELVIN,
+    MINUTE, MONEY, NEWTON, NONE, OHM, PERCENT, RPM, SECOND, UnitOfMeasure, VOLT, WATT, WATT_HOUR,
 };
 
 /// What a figure is of. Each kind has one unit in which its value is kept.
@@ -52,6 +52,8 @@ pub enum QuantityKind {
     AirFlow,
     /// Fuel \[L\].
     Fuel,
+    /// Fuel burnt in an hour \[L/h\].
+    FuelRate,
     /// Time as a clock has it \[min\]: "2 h 05 min".
     Time,
     /// Time in seconds \[s\].
@@ -90,6 +92,7 @@ impl QuantityKind {
             QuantityKind::Angle => DEGREE,
             QuantityKind::AirFlow => CUBIC_METRE_PER_HOUR,
             QuantityKind::Fuel => LITRE,
+            QuantityKind::FuelRate => LITRE_PER_HOUR,
             QuantityKind::Time => MINUTE,
             QuantityKind::Seconds => SECOND,
             QuantityKind::Hours => HOUR,

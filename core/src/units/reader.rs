@@ -98,12 +98,21 @@ impl Reader {
         } else {
             ""
         };
-        let text = format!("{minus}{text}");
+        self.decimal(&format!("{minus}{text}"))
+    }
+
+    /// A number that was written with a decimal point.
+    pub fn decimal(&self, number: &str) -> String {
         if self.decimal_comma {
-            text.replace('.', ",")
+            number.replace('.', ",")
         } else {
-            text
+            number.to_string()
         }
+    }
+
+    /// Whether decimals stand behind a comma.
+    pub const fn has_decimal_comma(&self) -> bool {
+        self.decimal_comma
     }
 
     /// The figure with its unit.

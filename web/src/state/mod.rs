@@ -2,9 +2,11 @@
 //! its reader wants figures, and which folds lie open.
 
 mod drafts;
+mod explanation;
 mod folds;
 mod places;
 mod preferences;
+mod reading;
 mod rows;
 mod target;
 
@@ -17,7 +19,8 @@ use crate::come::Arrival;
 use crate::store;
 use crate::{arrive, draft, shelf};
 use drafts::Drafts;
-pub use drafts::Refusal;
+pub use drafts::{LeftOut, Refusal};
+pub use explanation::{ExplainedAt, Explanations, PANEL};
 pub use folds::Folds;
 pub use preferences::{Preferences, UnitChoice};
 use rows::RowIds;
@@ -49,6 +52,8 @@ pub struct AppState {
     pub preferences: Preferences,
     /// How figures are told: by the preferences and the boat's voltage.
     pub reader: Memo<Reader>,
+    /// Which figure explains itself.
+    pub explanations: Explanations,
     /// What is being typed and not settled yet.
     pub drafts: Drafts,
     /// The rows of the list of loads.
@@ -108,6 +113,7 @@ impl AppState {
                 let system_v = sheet.with(|sheet| sheet.inputs.bank.nominal_v.blocks() * 12.0);
                 preferences.reader(system_v)
             }),
+            explanations: Explanations::new(),
             drafts: Drafts::new(),
             loads: RwSignal::new(Vec::new()),
             arrangements: RwSignal::new(Vec::new()),
