@@ -2,6 +2,7 @@
 
 use std::time::Duration;
 
+use leptos::ev;
 use leptos::prelude::*;
 
 use crate::browser;
@@ -118,6 +119,16 @@ fn start(state: AppState) {
     listen(state, "storage", |state, _| store::look(state));
     listen(state, "hashchange", |state, _| state.take_fragment());
     listen(state, "ampwright:update", |state, _| count(state.aside));
+    let _ = window_event_listener(ev::keydown, move |event| {
+        if event.key() == "f" && (event.ctrl_key() || event.meta_key()) {
+            state.folds.search.set(true);
+        }
+    });
+    let _ = window_event_listener(ev::input, move |_| {
+        if state.folds.search.get_untracked() {
+            state.folds.search.set(false);
+        }
+    });
     listen(state, "beforeprint", |state, _| state.printing.set(true));
     listen(state, "afterprint", |state, _| state.printing.set(false));
     legacy::start(state, &LEGACY);
