@@ -1,5 +1,8 @@
 //! The page from top to bottom.
 
+use std::time::Duration;
+
+use leptos::ev;
 use leptos::prelude::*;
 
 use crate::browser;
@@ -37,15 +40,26 @@ pub const LEGACY: [&Section; 12] = [
     &share::SECTION,
 ];
 
-/// The whole page. Its entries are of no use until the worksheet has started;
-/// `boot.js` enables them.
+/// The whole page.
 #[component]
 pub fn App() -> impl IntoView {
     let state = AppState::provide();
     // Runs in the browser only, once the printed page was taken over.
-    Effect::new(move || start(state));
+    Effect::new(move || {
+        let early = browser::early::collect();
+        untrack(|| start(state));
+        browser::page::say_ready();
+        // What is kept, and what lies open, is on the page by then.
+        set_timeout(
+            || {
+                browser::early::enter(early);
+                browser::place::restore();
+            },
+            Duration::ZERO,
+        );
+    });
     view! {
-        <fieldset id="paper" role="none" disabled>
+        <div id="paper">
             <Masthead />
             <Answer />
             <Contents />
@@ -82,7 +96,7 @@ pub fn App() -> impl IntoView {
                 </div>
             </main>
             <Foot />
-        </fieldset>
+        </div>
     }
 }
 
@@ -101,9 +115,20 @@ fn start(state: AppState) {
     for leaving in ["pagehide", "visibilitychange", "blur"] {
         listen(state, leaving, |state, _| store::save_waiting(state));
     }
+    listen(state, "pagehide", |_, _| browser::place::remember());
     listen(state, "storage", |state, _| store::look(state));
     listen(state, "hashchange", |state, _| state.take_fragment());
     listen(state, "ampwright:update", |state, _| count(state.aside));
+    let _ = window_event_listener(ev::keydown, move |event| {
+        if event.key() == "f" && (event.ctrl_key() || event.meta_key()) {
+            state.folds.search.set(true);
+        }
+    });
+    let _ = window_event_listener(ev::input, move |_| {
+        if state.folds.search.get_untracked() {
+            state.folds.search.set(false);
+        }
+    });
     listen(state, "beforeprint", |state, _| state.printing.set(true));
     listen(state, "afterprint", |state, _| state.printing.set(false));
     legacy::start(state, &LEGACY);

@@ -111,3 +111,10 @@ pub fn is_touched() -> bool {
     let coarse = window().match_media("(any-pointer: coarse)").ok().flatten();
     coarse.is_some_and(|query| query.matches())
 }
+
+/// Says that the worksheet has started: the style and the loader go by it.
+pub fn say_ready() {
+    if let Some(root) = document().document_element() {
+        let _ = root.set_attribute("data-ready", "");
+    }
+}
