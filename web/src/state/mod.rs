@@ -1,11 +1,13 @@
 //! What all parts of the page share: the open boat, what follows from it, how
 //! its reader wants figures, and which folds lie open.
 
+mod at_rest;
 mod drafts;
 mod folds;
 mod places;
 mod preferences;
 mod rows;
+mod slices;
 mod target;
 
 use ampwright_core::units::{Other, Quantity, Reader, UnitOfMeasure};
@@ -21,6 +23,7 @@ pub use drafts::Refusal;
 pub use folds::Folds;
 pub use preferences::{Preferences, UnitChoice};
 use rows::RowIds;
+pub use slices::Slices;
 pub use target::{RowId, Target};
 
 /// One for the whole page, handed down by context. Every part of it is a
