@@ -4,20 +4,22 @@ use leptos::prelude::*;
 
 use crate::browser;
 use crate::legacy::{self, LegacySection, Section, listen};
+use crate::sections::arrangements::Arrangements;
 use crate::sections::cautions::Cautions;
 use crate::sections::contents::Contents;
 use crate::sections::findings::Findings;
 use crate::sections::glossary::Glossary;
+use crate::sections::goal_search::GoalSearch;
 use crate::sections::masthead::Masthead;
 use crate::sections::questions::Questions;
 use crate::sections::worksheet::WorksheetForm;
 use crate::state::{AppState, Keeping, count};
 use crate::store::{self, Store};
-use crate::{answer, arrange, arrive, chart, figures, fit, form};
-use crate::{goal, own, share, shelf, sure, trial, units, working, year};
+use crate::{answer, arrive, chart, figures, fit, form};
+use crate::{share, shelf, sure, trial, units, working, year};
 
 /// Every section that is still text, in the order of the page.
-pub const LEGACY: [&Section; 17] = [
+pub const LEGACY: [&Section; 14] = [
     &answer::SECTION,
     &arrive::SECTION,
     &sure::SECTION,
@@ -25,9 +27,6 @@ pub const LEGACY: [&Section; 17] = [
     &chart::SPEED,
     &figures::SECTION,
     &year::SECTION,
-    &arrange::SECTION,
-    &own::SECTION,
-    &goal::SECTION,
     &fit::SECTION,
     &units::SECTION,
     &form::SECTION,
@@ -64,9 +63,8 @@ pub fn App() -> impl IntoView {
                         <LegacySection of=&year::SECTION />
                     </div>
                     <div class="wide">
-                        <LegacySection of=&arrange::SECTION />
-                        <LegacySection of=&own::SECTION />
-                        <LegacySection of=&goal::SECTION />
+                        <Arrangements />
+                        <GoalSearch />
                         <LegacySection of=&fit::SECTION />
                     </div>
                     <div class="rest">

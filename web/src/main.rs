@@ -17,7 +17,6 @@ mod sections;
 mod state;
 
 mod answer;
-mod arrange;
 mod arrive;
 mod chart;
 mod come;
@@ -26,10 +25,7 @@ mod field;
 mod figures;
 mod fit;
 mod form;
-mod goal;
-mod money;
 mod of;
-mod own;
 mod share;
 mod shelf;
 mod store;

@@ -1,9 +1,11 @@
 //! One folder or file for each part of the page, named as the page names it.
 
+pub mod arrangements;
 pub mod cautions;
 pub mod contents;
 pub mod findings;
 pub mod glossary;
+pub mod goal_search;
 pub mod loads;
 pub mod masthead;
 pub mod questions;

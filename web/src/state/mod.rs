@@ -108,8 +108,14 @@ impl AppState {
             reading: RwSignal::new(0.5),
             preferences,
             reader: Memo::new(move |_| {
-                let system_v = sheet.with(|sheet| sheet.inputs.bank.nominal_v.blocks() * 12.0);
-                preferences.reader(system_v)
+                let (system_v, sign) = sheet.with(|sheet| {
+                    let inputs = &sheet.inputs;
+                    (
+                        inputs.bank.nominal_v.blocks() * 12.0,
+                        inputs.cost.currency.sign(),
+                    )
+                });
+                preferences.reader(system_v).with_currency(sign)
             }),
             drafts: Drafts::new(),
             loads: RwSignal::new(Vec::new()),

@@ -39,12 +39,8 @@ impl Slices {
     /// Begins a work in place of the one before, after a rest. `begin` makes its
     /// first state and gives what does one step of it; a slice is so many steps
     /// as fit into the budget \[ms\], one at least.
-    pub fn start<Step>(
-        self,
-        rest: Duration,
-        budget_ms: f64,
-        begin: impl FnOnce() -> Step + 'static,
-    ) where
+    pub fn start<Step>(self, rest: Duration, budget_ms: f64, begin: impl FnOnce() -> Step + 'static)
+    where
         Step: FnMut() -> ControlFlow<()> + 'static,
     {
         let turn = self.next_turn();
