@@ -9,29 +9,28 @@ use crate::browser;
 use crate::components::explanation::Appendix;
 use crate::legacy::{self, LegacySection, Section, listen};
 use crate::sections::answer::Answer;
+use crate::sections::arrangements::Arrangements;
 use crate::sections::cautions::Cautions;
 use crate::sections::charging_run::ChargingRun;
 use crate::sections::contents::Contents;
 use crate::sections::figures::Figures;
 use crate::sections::findings::Findings;
 use crate::sections::glossary::Glossary;
+use crate::sections::goal_search::GoalSearch;
 use crate::sections::masthead::Masthead;
 use crate::sections::output_by_speed::OutputBySpeed;
 use crate::sections::questions::Questions;
 use crate::sections::worksheet::WorksheetForm;
 use crate::state::{AppState, Keeping, count};
 use crate::store::{self, Store};
-use crate::{arrange, arrive, fit, form};
-use crate::{goal, own, share, shelf, sure, trial, units, year};
+use crate::{arrive, fit, form};
+use crate::{share, shelf, sure, trial, units, year};
 
 /// Every section that is still text, in the order of the page.
-pub const LEGACY: [&Section; 12] = [
+pub const LEGACY: [&Section; 9] = [
     &arrive::SECTION,
     &sure::SECTION,
     &year::SECTION,
-    &arrange::SECTION,
-    &own::SECTION,
-    &goal::SECTION,
     &fit::SECTION,
     &units::SECTION,
     &form::SECTION,
@@ -78,9 +77,8 @@ pub fn App() -> impl IntoView {
                         <LegacySection of=&year::SECTION />
                     </div>
                     <div class="wide">
-                        <LegacySection of=&arrange::SECTION />
-                        <LegacySection of=&own::SECTION />
-                        <LegacySection of=&goal::SECTION />
+                        <Arrangements />
+                        <GoalSearch />
                         <LegacySection of=&fit::SECTION />
                     </div>
                     <div class="rest">

@@ -16,7 +16,6 @@ mod prerender;
 mod sections;
 mod state;
 
-mod arrange;
 mod arrive;
 mod chart;
 mod come;
@@ -24,10 +23,7 @@ mod draft;
 mod field;
 mod fit;
 mod form;
-mod goal;
-mod money;
 mod of;
-mod own;
 mod share;
 mod shelf;
 mod store;

@@ -75,7 +75,7 @@ pub const SECTION: Section = Section {
 
 /// Reckons the year if it lies open, unless something is typed meanwhile.
 fn reckon(desk: AppState, rest: Duration) {
-    desk.at_rest("year", rest, |desk| {
+    desk.once_rested("year", rest, |desk| {
         let reckoned = desk.sheet.with_untracked(year);
         OPENED.with_borrow_mut(|opened| opened.reckoned = Some(reckoned));
     });

@@ -226,6 +226,11 @@ pub const fn millimetres(value: f64) -> Quantity {
     Quantity::new(value, QuantityKind::Size)
 }
 
+/// An amount of money, in whole units of the worksheet's currency.
+pub const fn money(amount: f64) -> Quantity {
+    Quantity::new(amount, QuantityKind::Money)
+}
+
 /// A number without a unit.
 pub const fn count(value: f64) -> Quantity {
     Quantity::new(value, QuantityKind::Count)

@@ -2,6 +2,7 @@
 //! own. Nothing here runs while the page is printed.
 
 pub mod early;
+pub mod clock;
 pub mod locale;
 pub mod page;
 pub mod place;

@@ -271,7 +271,7 @@ impl AppState {
 
     /// Does something long for a fold that lies open, once the worksheet has
     /// rested so long; not if it changes meanwhile.
-    pub fn at_rest(self, fold: &str, rest: Duration, act: fn(AppState)) {
+    pub fn once_rested(self, fold: &str, rest: Duration, act: fn(AppState)) {
         if !is_open(fold) {
             return;
         }

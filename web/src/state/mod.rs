@@ -1,6 +1,7 @@
 //! What all parts of the page share: the open boat, what follows from it, how
 //! its reader wants figures, and which folds lie open.
 
+mod at_rest;
 mod drafts;
 mod explanation;
 mod folds;
@@ -8,6 +9,7 @@ mod places;
 mod preferences;
 mod reading;
 mod rows;
+mod slices;
 mod target;
 
 use ampwright_core::units::{Other, Quantity, Reader, UnitOfMeasure};
@@ -24,6 +26,7 @@ pub use explanation::{ExplainedAt, Explanations, PANEL};
 pub use folds::Folds;
 pub use preferences::{Preferences, UnitChoice};
 use rows::RowIds;
+pub use slices::Slices;
 pub use target::{RowId, Target};
 
 /// One for the whole page, handed down by context. Every part of it is a
@@ -110,8 +113,14 @@ impl AppState {
             reading: RwSignal::new(0.5),
             preferences,
             reader: Memo::new(move |_| {
-                let system_v = sheet.with(|sheet| sheet.inputs.bank.nominal_v.blocks() * 12.0);
-                preferences.reader(system_v)
+                let (system_v, sign) = sheet.with(|sheet| {
+                    let inputs = &sheet.inputs;
+                    (
+                        inputs.bank.nominal_v.blocks() * 12.0,
+                        inputs.cost.currency.sign(),
+                    )
+                });
+                preferences.reader(system_v).with_currency(sign)
             }),
             explanations: Explanations::new(),
             drafts: Drafts::new(),
