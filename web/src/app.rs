@@ -8,30 +8,30 @@ use crate::sections::cautions::Cautions;
 use crate::sections::contents::Contents;
 use crate::sections::findings::Findings;
 use crate::sections::glossary::Glossary;
+use crate::sections::installation::Installation;
 use crate::sections::masthead::Masthead;
 use crate::sections::questions::Questions;
+use crate::sections::sea_trial::SeaTrial;
+use crate::sections::uncertainty::HowCertain;
 use crate::sections::worksheet::WorksheetForm;
+use crate::sections::year::ThroughTheYear;
 use crate::state::{AppState, Keeping, count};
 use crate::store::{self, Store};
-use crate::{answer, arrange, arrive, chart, figures, fit, form};
-use crate::{goal, own, share, shelf, sure, trial, units, working, year};
+use crate::{answer, arrange, arrive, chart, figures, form};
+use crate::{goal, own, share, shelf, units, working};
 
 /// Every section that is still text, in the order of the page.
-pub const LEGACY: [&Section; 17] = [
+pub const LEGACY: [&Section; 13] = [
     &answer::SECTION,
     &arrive::SECTION,
-    &sure::SECTION,
     &chart::RUN,
     &chart::SPEED,
     &figures::SECTION,
-    &year::SECTION,
     &arrange::SECTION,
     &own::SECTION,
     &goal::SECTION,
-    &fit::SECTION,
     &units::SECTION,
     &form::SECTION,
-    &trial::SECTION,
     &shelf::SECTION,
     &share::SECTION,
     &working::SECTION,
@@ -57,22 +57,22 @@ pub fn App() -> impl IntoView {
                     </div>
                     <div class="results">
                         <Findings />
-                        <LegacySection of=&sure::SECTION />
+                        <HowCertain />
                         <LegacySection of=&chart::RUN />
                         <LegacySection of=&chart::SPEED />
                         <LegacySection of=&figures::SECTION />
-                        <LegacySection of=&year::SECTION />
+                        <ThroughTheYear />
                     </div>
                     <div class="wide">
                         <LegacySection of=&arrange::SECTION />
                         <LegacySection of=&own::SECTION />
                         <LegacySection of=&goal::SECTION />
-                        <LegacySection of=&fit::SECTION />
+                        <Installation />
                     </div>
                     <div class="rest">
                         <LegacySection of=&units::SECTION />
                         <WorksheetForm />
-                        <LegacySection of=&trial::SECTION />
+                        <SeaTrial />
                         <LegacySection of=&shelf::SECTION />
                         <LegacySection of=&share::SECTION />
                         <Cautions />
@@ -95,6 +95,7 @@ fn start(state: AppState) {
     state.preferences.restore();
     state.folds.restore();
     state.settle_after_answer();
+    state.follow_uncertainty();
     state.take_last();
     state.take_fragment();
     // A phone may never come back from another app: keep what is waiting.

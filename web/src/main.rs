@@ -24,7 +24,6 @@ mod come;
 mod draft;
 mod field;
 mod figures;
-mod fit;
 mod form;
 mod goal;
 mod money;
@@ -33,12 +32,12 @@ mod own;
 mod share;
 mod shelf;
 mod store;
-mod sure;
-mod trial;
 mod units;
 mod words;
 mod working;
-mod year;
+
+// For sections that are still text.
+use legacy::{fit, sure};
 
 /// Prints the page as it stands before anything was filled in.
 #[cfg(not(target_arch = "wasm32"))]

@@ -82,7 +82,7 @@ pub const SECTION: Section = Section {
 
 /// Reckons them if they lie open, unless something is typed meanwhile.
 fn reckon(desk: AppState, rest: Duration) {
-    desk.at_rest("arrangements", rest, |desk| {
+    desk.once_rested("arrangements", rest, |desk| {
         RECKONED.set(Some(desk.sheet.with_untracked(compare)));
     });
 }

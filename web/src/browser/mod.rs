@@ -1,5 +1,7 @@
 //! What only the browser can do, each behind a small module with types of its
 //! own. Nothing here runs while the page is printed.
 
+pub mod clock;
 pub mod locale;
 pub mod page;
+pub mod print;

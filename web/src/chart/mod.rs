@@ -4,7 +4,7 @@
 pub(crate) mod drawing;
 pub(crate) mod plot;
 mod reading;
-pub(crate) mod scale;
+pub(crate) use crate::components::chart::scale;
 mod speed;
 
 use ampwright_core::Worksheet;
