@@ -17,24 +17,24 @@ use crate::sections::figures::Figures;
 use crate::sections::findings::Findings;
 use crate::sections::glossary::Glossary;
 use crate::sections::goal_search::GoalSearch;
+use crate::sections::installation::Installation;
 use crate::sections::masthead::Masthead;
 use crate::sections::output_by_speed::OutputBySpeed;
 use crate::sections::questions::Questions;
+use crate::sections::sea_trial::SeaTrial;
+use crate::sections::uncertainty::HowCertain;
 use crate::sections::worksheet::WorksheetForm;
+use crate::sections::year::ThroughTheYear;
 use crate::state::{AppState, Keeping, count};
 use crate::store::{self, Store};
-use crate::{arrive, fit, form};
-use crate::{share, shelf, sure, trial, units, year};
+use crate::{arrive, form};
+use crate::{share, shelf, units};
 
 /// Every section that is still text, in the order of the page.
-pub const LEGACY: [&Section; 9] = [
+pub const LEGACY: [&Section; 5] = [
     &arrive::SECTION,
-    &sure::SECTION,
-    &year::SECTION,
-    &fit::SECTION,
     &units::SECTION,
     &form::SECTION,
-    &trial::SECTION,
     &shelf::SECTION,
     &share::SECTION,
 ];
@@ -70,21 +70,21 @@ pub fn App() -> impl IntoView {
                     </div>
                     <div class="results">
                         <Findings />
-                        <LegacySection of=&sure::SECTION />
+                        <HowCertain />
                         <ChargingRun />
                         <OutputBySpeed />
                         <Figures />
-                        <LegacySection of=&year::SECTION />
+                        <ThroughTheYear />
                     </div>
                     <div class="wide">
                         <Arrangements />
                         <GoalSearch />
-                        <LegacySection of=&fit::SECTION />
+                        <Installation />
                     </div>
                     <div class="rest">
                         <LegacySection of=&units::SECTION />
                         <WorksheetForm />
-                        <LegacySection of=&trial::SECTION />
+                        <SeaTrial />
                         <LegacySection of=&shelf::SECTION />
                         <LegacySection of=&share::SECTION />
                         <Cautions />
@@ -107,6 +107,7 @@ fn start(state: AppState) {
     state.preferences.restore();
     state.folds.restore();
     state.settle_after_answer();
+    state.follow_uncertainty();
     state.take_last();
     state.take_fragment();
     // A phone may never come back from another app: keep what is waiting.

@@ -17,21 +17,19 @@ mod sections;
 mod state;
 
 mod arrive;
-mod chart;
 mod come;
 mod draft;
 mod field;
-mod fit;
 mod form;
 mod of;
 mod share;
 mod shelf;
 mod store;
-mod sure;
-mod trial;
 mod units;
 mod words;
-mod year;
+
+// For sections that are still text.
+use legacy::sure;
 
 /// Prints the page as it stands before anything was filled in.
 #[cfg(not(target_arch = "wasm32"))]

@@ -26,6 +26,11 @@ impl UnitOfMeasure {
         self.least_step = least_step;
         self
     }
+
+    /// The unit that differences of its figures are told in.
+    pub fn of_differences(&self) -> &UnitOfMeasure {
+        if self == CELSIUS { KELVIN } else { self }
+    }
 }
 
 /// The other unit of a [`UnitOfMeasure`].
@@ -175,6 +180,10 @@ pub const MONEY_PER_KILOWATT_HOUR: &UnitOfMeasure = &plain("/kW·h");
 pub const METRE: &UnitOfMeasure = &paired("m", "ft", 1.0 / 0.3048, 0.0);
 /// Newton.
 pub const NEWTON: &UnitOfMeasure = &plain("N");
+/// Newton metre.
+pub const NEWTON_METRE: &UnitOfMeasure = &plain("N·m");
+/// Metre per second, told in these everywhere.
+pub const METRE_PER_SECOND: &UnitOfMeasure = &plain("m/s");
 /// Joule.
 pub const JOULE: &UnitOfMeasure = &plain("J");
 

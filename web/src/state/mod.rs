@@ -11,6 +11,7 @@ mod reading;
 mod rows;
 mod slices;
 mod target;
+mod uncertainty;
 
 use ampwright_core::units::{Other, Quantity, Reader, UnitOfMeasure};
 use ampwright_core::{Report, Worksheet, report};
@@ -28,6 +29,7 @@ pub use preferences::{Preferences, UnitChoice};
 use rows::RowIds;
 pub use slices::Slices;
 pub use target::{RowId, Target};
+pub use uncertainty::UncertaintyState;
 
 /// One for the whole page, handed down by context. Every part of it is a
 /// signal, so that a component follows only what it reads.
@@ -71,6 +73,8 @@ pub struct AppState {
     pub folds: Folds,
     /// Where the words of the trade were asked for.
     pub asked_from: RwSignal<Option<PlaceOnPage>>,
+    /// How certain the answer is.
+    pub uncertainty: UncertaintyState,
     /// Whether the page is being printed: every fold shows what it holds.
     pub printing: RwSignal<bool>,
     /// Counts frames that show a changed worksheet: all but the answer follows
@@ -130,6 +134,7 @@ impl AppState {
             stepping: RwSignal::new(String::new()),
             folds: Folds::new(),
             asked_from: RwSignal::new(None),
+            uncertainty: UncertaintyState::new(),
             printing: RwSignal::new(false),
             settled: RwSignal::new(0),
             aside: RwSignal::new(0),
