@@ -18,7 +18,7 @@ function broke(reason, file) {
   const ours = file?.startsWith(document.baseURI.replace(/[^/]*$/, ''));
   if (by('wrong').open || !(ours || reason instanceof WebAssembly.RuntimeError)) return;
   by('wrong-text').value = by('link').value || kept();
-  by('wrong-fresh').hidden = !by('paper').disabled;
+  by('wrong-fresh').hidden = 'ready' in document.documentElement.dataset;
   by('wrong').showModal();
 }
 window.addEventListener('error', (event) => broke(event.error, event.filename));

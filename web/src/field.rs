@@ -173,13 +173,6 @@ fn stand_in(shown: &Shown, other: Option<Other>) -> String {
     })
 }
 
-/// The help text of an input, which stands on the page.
-pub fn how(name: &str) -> String {
-    let css = format!("#sheet-{name}-help .how");
-    let how = document().query_selector(&css).ok().flatten();
-    how.map_or(String::new(), |how| how.inner_html())
-}
-
 fn complain(entry: &Element, words: &str) {
     if entry.has_attribute("aria-invalid") {
         let invalid = if words.is_empty() { "false" } else { "true" };

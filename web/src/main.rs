@@ -16,24 +16,15 @@ mod prerender;
 mod sections;
 mod state;
 
-mod answer;
-mod arrange;
-mod chart;
 mod draft;
 mod field;
-mod figures;
-mod fit;
 mod form;
-mod goal;
-mod money;
 mod of;
-mod own;
-mod sure;
-mod trial;
 mod units;
 mod words;
-mod working;
-mod year;
+
+// For sections that are still text.
+use legacy::sure;
 
 /// Prints the page as it stands before anything was filled in.
 #[cfg(not(target_arch = "wasm32"))]
@@ -41,13 +32,38 @@ fn main() {
     println!("{}", prerender::page());
 }
 
-/// Takes over what was printed.
+/// How long the page waits for the journal of what is kept.
+#[cfg(target_arch = "wasm32")]
+const JOURNAL: std::time::Duration = std::time::Duration::from_millis(500);
+
+/// Takes over what was printed, once the journal has given back what a killed
+/// browser did not write to disk. One that is slow is not waited for.
 #[cfg(target_arch = "wasm32")]
 fn main() {
-    use wasm_bindgen::JsCast;
+    use leptos::prelude::*;
+    use state::AppState;
 
-    let place = leptos::prelude::document().get_element_by_id("app");
-    if let Some(place) = place {
-        leptos::mount::hydrate_from(place.unchecked_into(), app::App).forget();
-    }
+    // The state is there before the page, and lives as long.
+    let owner = Owner::new();
+    let state = owner.with(AppState::provide);
+    std::mem::forget(owner);
+    let take_over = move || {
+        let place = document().get_element_by_id("app");
+        let Some(place) = place.filter(|_| !state.is_taken_over.get_untracked()) else {
+            return;
+        };
+        state.is_taken_over.set(true);
+        let place = wasm_bindgen::JsCast::unchecked_into(place);
+        let page = move || {
+            provide_context(state);
+            view! { <app::App /> }
+        };
+        leptos::mount::hydrate_from(place, page).forget();
+    };
+    set_timeout(take_over, JOURNAL);
+    wasm_bindgen_futures::spawn_local(async move {
+        let is_late = move || state.is_taken_over.get_untracked();
+        state.saved.recover(is_late).await;
+        take_over();
+    });
 }

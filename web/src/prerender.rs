@@ -7,11 +7,15 @@ use leptos::prelude::*;
 
 use crate::app::{App, LEGACY};
 use crate::legacy::Text;
+use crate::state::AppState;
 use crate::words::escape;
 
 /// Everything within `#app`.
 pub fn page() -> String {
-    let mut page = Owner::new_root(None).with(|| view! { <App /> }.to_html());
+    let mut page = Owner::new_root(None).with(|| {
+        AppState::provide();
+        view! { <App /> }.to_html()
+    });
     let sheet = Worksheet::default();
     let report = report(&sheet);
     for (at, text) in LEGACY.into_iter().flat_map(|section| section.parts) {

@@ -53,13 +53,6 @@ pub fn mark(name: &str, value: &str) {
     }
 }
 
-/// Takes what stood there before the start off the page.
-pub fn hide_opening() {
-    if let Some(opening) = by_id("static") {
-        opening.unchecked_ref::<HtmlElement>().set_hidden(true);
-    }
-}
-
 /// The element of that id.
 pub fn by_id(id: &str) -> Option<Element> {
     document().get_element_by_id(id)
@@ -72,6 +65,18 @@ pub fn focus(id: &str) {
         .is_some_and(|focused| focused.id() == id);
     if !there && let Some(element) = by_id(id) {
         let _ = element.unchecked_ref::<HtmlElement>().focus();
+    }
+}
+
+/// Puts the cursor there once it is on the page.
+pub fn focus_soon(id: String) {
+    set_timeout(move || focus(&id), Duration::ZERO);
+}
+
+/// Scrolls to the element of an id.
+pub fn show(id: &str) {
+    if let Some(element) = by_id(id) {
+        element.scroll_into_view();
     }
 }
 
@@ -135,4 +140,9 @@ fn focus_in_place(element: &Element) {
 pub fn is_touched() -> bool {
     let coarse = window().match_media("(any-pointer: coarse)").ok().flatten();
     coarse.is_some_and(|query| query.matches())
+}
+
+/// Says that the worksheet has started: the style and the loader go by it.
+pub fn say_ready() {
+    mark("ready", "");
 }

@@ -2,7 +2,8 @@
 //! worksheet, and acts its elements ask for. Each becomes a component of
 //! `sections/`; when the last one has, this folder goes.
 
-pub mod finding;
+pub mod fit;
+pub mod sure;
 
 use std::time::Duration;
 
@@ -271,7 +272,7 @@ impl AppState {
 
     /// Does something long for a fold that lies open, once the worksheet has
     /// rested so long; not if it changes meanwhile.
-    pub fn at_rest(self, fold: &str, rest: Duration, act: fn(AppState)) {
+    pub fn once_rested(self, fold: &str, rest: Duration, act: fn(AppState)) {
         if !is_open(fold) {
             return;
         }

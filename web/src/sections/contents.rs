@@ -9,7 +9,7 @@ use crate::state::AppState;
 const PLACES: [(&str, &str); 17] = [
     ("questions-title", "Eight questions"),
     ("findings-title", "Warnings and notes"),
-    ("sure-title", "How sure is this?"),
+    ("sure-title", "How certain is this?"),
     ("chart-title", "The charging run"),
     ("speed-title", "Amperes by speed"),
     ("figures-title", "Figures"),

@@ -2,16 +2,21 @@
 //! its reader wants figures, and which folds lie open.
 
 mod arrival;
+mod at_rest;
 mod comparison;
 mod drafts;
+mod explanation;
 mod folds;
 mod installed;
 mod opening;
 mod places;
 mod preferences;
+mod reading;
 mod rows;
 pub mod saved_boats;
+mod slices;
 mod target;
+mod uncertainty;
 
 use ampwright_core::units::{Other, Quantity, Reader, UnitOfMeasure};
 use ampwright_core::{Report, Worksheet, report};
@@ -22,13 +27,16 @@ use crate::draft;
 pub use arrival::Arrival;
 pub use comparison::{Comparison, Earlier};
 use drafts::Drafts;
-pub use drafts::Refusal;
+pub use drafts::{LeftOut, Refusal};
+pub use explanation::{ExplainedAt, Explanations, PANEL};
 pub use folds::Folds;
 pub use installed::{Installed, Offline};
 pub use preferences::{Preferences, UnitChoice};
 use rows::RowIds;
 use saved_boats::SavedBoats;
+pub use slices::Slices;
 pub use target::{RowId, Target};
+pub use uncertainty::UncertaintyState;
 
 /// One for the whole page, handed down by context. Every part of it is a
 /// signal, so that a component follows only what it reads.
@@ -49,8 +57,8 @@ pub struct AppState {
     pub comparison: Comparison,
     /// The page itself, kept for use without a network.
     pub installed: Installed,
-    /// Whether the page is at work: until then nothing can be entered.
-    pub is_started: RwSignal<bool>,
+    /// Whether the printed page was taken over.
+    pub is_taken_over: RwSignal<bool>,
     /// Where the run is read off, as a share of it, so that the place holds
     /// while figures change.
     pub reading: RwSignal<f64>,
@@ -58,6 +66,8 @@ pub struct AppState {
     pub preferences: Preferences,
     /// How figures are told: by the preferences and the boat's voltage.
     pub reader: Memo<Reader>,
+    /// Which figure explains itself.
+    pub explanations: Explanations,
     /// What is being typed and not settled yet.
     pub drafts: Drafts,
     /// The rows of the list of loads.
@@ -72,6 +82,8 @@ pub struct AppState {
     pub folds: Folds,
     /// Where the words of the trade were asked for.
     pub asked_from: RwSignal<Option<PlaceOnPage>>,
+    /// How certain the answer is.
+    pub uncertainty: UncertaintyState,
     /// Whether the page is being printed: every fold shows what it holds.
     pub printing: RwSignal<bool>,
     /// Counts frames that show a changed worksheet: all but the answer follows
@@ -100,13 +112,20 @@ impl AppState {
             arrival: RwSignal::new(None),
             comparison: Comparison::new(),
             installed: Installed::new(),
-            is_started: RwSignal::new(false),
+            is_taken_over: RwSignal::new(false),
             reading: RwSignal::new(0.5),
             preferences,
             reader: Memo::new(move |_| {
-                let system_v = sheet.with(|sheet| sheet.inputs.bank.nominal_v.blocks() * 12.0);
-                preferences.reader(system_v)
+                let (system_v, sign) = sheet.with(|sheet| {
+                    let inputs = &sheet.inputs;
+                    (
+                        inputs.bank.nominal_v.blocks() * 12.0,
+                        inputs.cost.currency.sign(),
+                    )
+                });
+                preferences.reader(system_v).with_currency(sign)
             }),
+            explanations: Explanations::new(),
             drafts: Drafts::new(),
             loads: RwSignal::new(Vec::new()),
             arrangements: RwSignal::new(Vec::new()),
@@ -114,6 +133,7 @@ impl AppState {
             stepping: RwSignal::new(String::new()),
             folds: Folds::new(),
             asked_from: RwSignal::new(None),
+            uncertainty: UncertaintyState::new(),
             printing: RwSignal::new(false),
             settled: RwSignal::new(0),
             aside: RwSignal::new(0),

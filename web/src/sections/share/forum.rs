@@ -14,12 +14,10 @@ use crate::state::AppState;
 pub fn ForumText(link: Signal<String>, since: Since, style: RwSignal<Style>) -> impl IntoView {
     let state = AppState::expect();
     let text = Memo::new(move |_| {
-        state.surety.track();
+        let certainty = state.uncertainty.certainty();
         let (style, link) = (style.get(), link.read());
         state.settled(|sheet, report| {
-            let mut text = crate::sure::certain(&|certainty| {
-                forum_text(sheet, report, certainty, &link, style)
-            });
+            let mut text = forum_text(sheet, report, certainty.as_deref(), &link, style);
             let changes = since.with(|since| {
                 let since = since.as_ref().ok()?;
                 Some(since.differences(sheet, report, &Reader::METRIC))

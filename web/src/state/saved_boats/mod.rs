@@ -2,6 +2,8 @@
 //! what another tab did to it, and what was deleted.
 
 mod delete;
+// Only the browser asks for all of it.
+#[cfg_attr(not(target_arch = "wasm32"), allow(dead_code))]
 mod journal;
 mod kept;
 mod save;
