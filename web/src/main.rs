@@ -10,26 +10,10 @@
 mod app;
 mod browser;
 mod components;
-mod legacy;
 #[cfg(not(target_arch = "wasm32"))]
 mod prerender;
 mod sections;
 mod state;
-
-mod arrive;
-mod come;
-mod draft;
-mod field;
-mod form;
-mod of;
-mod share;
-mod shelf;
-mod store;
-mod units;
-mod words;
-
-// For sections that are still text.
-use legacy::sure;
 
 /// Prints the page as it stands before anything was filled in.
 #[cfg(not(target_arch = "wasm32"))]

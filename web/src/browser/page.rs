@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
+use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlElement};
 
 /// Where on the page something was asked for, to come back to.
@@ -20,6 +20,36 @@ impl PlaceOnPage {
     pub fn here(pressed: &'static str) -> PlaceOnPage {
         let top = window().scroll_y().unwrap_or_default();
         PlaceOnPage { top, pressed }
+    }
+}
+
+/// The address of the page, without what a link adds to it.
+pub fn address() -> String {
+    let here = window().location().href().unwrap_or_default();
+    let end = here.find(['?', '#']).unwrap_or(here.len());
+    here[..end].to_string()
+}
+
+/// What a link added to the address; nothing if it is bare.
+pub fn fragment() -> Option<String> {
+    let hash = window().location().hash().ok()?;
+    let fragment = hash.strip_prefix('#').unwrap_or(&hash);
+    (!fragment.is_empty()).then(|| fragment.to_string())
+}
+
+/// Takes what a link added off the address, without a step back to it.
+pub fn drop_fragment() {
+    let bare = window().location().pathname().unwrap_or_default();
+    if let Ok(history) = window().history() {
+        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&bare));
+    }
+}
+
+/// Says something of the whole page where style and scripts look it up, as
+/// `data-` and this name.
+pub fn mark(name: &str, value: &str) {
+    if let Some(root) = document().document_element() {
+        let _ = root.set_attribute(&format!("data-{name}"), value);
     }
 }
 

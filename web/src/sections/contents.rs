@@ -20,8 +20,8 @@ const PLACES: [(&str, &str); 17] = [
     ("units", "Units"),
     ("form-title", "The worksheet"),
     ("trial-title", "Sea trial"),
-    ("shelf-title", "Worksheets"),
-    ("share-title", "Take it along"),
+    ("shelf-title", "Saved boats"),
+    ("share-title", "Share and print"),
     ("cautions-title", "Cautions"),
     ("words", "Words"),
 ];

@@ -4,9 +4,9 @@
 use ampwright_core::exchange::to_link;
 use leptos::prelude::*;
 
-use crate::browser::print;
-use crate::shelf::title;
+use crate::browser::printing;
 use crate::state::AppState;
+use crate::state::saved_boats::title;
 
 /// The head of a printed fold.
 #[derive(Clone)]
@@ -32,13 +32,13 @@ pub fn PrintAlone(
             .with_untracked(|sheet| (title(&sheet.name).to_string(), to_link(sheet)));
         head.set(Some(Head {
             boat,
-            date: print::today(),
-            link: format!("{}#{link}", print::page_address()),
+            date: printing::today(),
+            link: format!("{}#{link}", printing::page_address()),
         }));
-        print::print_only(format!("print-{fold}"));
+        printing::print_only(format!("print-{fold}"));
     };
     // A fold's body is only ever made in the browser.
-    let printed = window_event_listener_untyped("afterprint", |_| print::leave_nothing_out());
+    let printed = window_event_listener_untyped("afterprint", |_| printing::leave_nothing_out());
     on_cleanup(move || printed.remove());
     view! {
         <p class="buttons">

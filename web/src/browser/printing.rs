@@ -1,8 +1,21 @@
-//! Printing a part of the page.
+//! Paper: the whole page, or a part of it by itself.
 
 use std::time::Duration;
 
 use leptos::prelude::*;
+
+/// Opens the browser's dialogue for printing.
+pub fn print() {
+    let _ = window().print();
+}
+
+/// Says in a signal whether the page is being printed, from now on.
+pub fn follow(printing: RwSignal<bool>) {
+    for (event, is_printed) in [("beforeprint", true), ("afterprint", false)] {
+        // They are heard for as long as the page is there.
+        let _ = window_event_listener_untyped(event, move |_| printing.set(is_printed));
+    }
+}
 
 /// Prints what the style leaves in while the root element has a class, once
 /// what was changed for it is on the page.
