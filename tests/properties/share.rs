@@ -154,7 +154,10 @@ proptest! {
 #[test]
 fn results_differ_where_boats_do() {
     let (cool, mut hot) = (demo(), demo());
-    assert_eq!(outcomes(&report(&cool), &report(&cool), &Reader::METRIC), []);
+    assert_eq!(
+        outcomes(&report(&cool), &report(&cool), &Reader::METRIC),
+        []
+    );
     hot.name = "Another name alone".into();
     assert_eq!(outcomes(&report(&cool), &report(&hot), &Reader::METRIC), []);
     hot.inputs.space.outside_c += 10.0;

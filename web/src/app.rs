@@ -6,10 +6,9 @@ use leptos::ev;
 use leptos::prelude::*;
 use web_sys::StorageEvent;
 
+use crate::browser::early::Early;
 use crate::browser::{early, page, place, printing};
 use crate::components::explanation::Appendix;
-use crate::form;
-use crate::legacy::{self, LegacySection, Section};
 use crate::sections::answer::Answer;
 use crate::sections::arrangements::Arrangements;
 use crate::sections::cautions::Cautions;
@@ -29,33 +28,19 @@ use crate::sections::saved_boats::SavedBoatsSection;
 use crate::sections::sea_trial::SeaTrial;
 use crate::sections::share::Share;
 use crate::sections::uncertainty::HowCertain;
+use crate::sections::units::Units;
 use crate::sections::worksheet::WorksheetForm;
 use crate::sections::year::ThroughTheYear;
 use crate::state::AppState;
 use crate::state::saved_boats::{Keeping, KeptTexts};
-use crate::units;
 
-/// Every section that is still text, in the order of the page.
-pub const LEGACY: [&Section; 2] = [&units::SECTION, &form::SECTION];
-
-/// The whole page; [`AppState`] is there before it.
+/// The whole page: columns of a wide screen, one under the other on a phone.
+/// [`AppState`] is there before it.
 #[component]
 pub fn App() -> impl IntoView {
     let state = AppState::expect();
     // Runs in the browser only, once the printed page was taken over.
-    Effect::new(move || {
-        let early = early::collect();
-        untrack(|| start(state));
-        page::say_ready();
-        // What is kept, and what lies open, is on the page by then.
-        set_timeout(
-            || {
-                early::enter(early);
-                place::restore();
-            },
-            Duration::ZERO,
-        );
-    });
+    Effect::new(move || untrack(|| start(state)));
     view! {
         <div id="paper">
             <Masthead />
@@ -81,7 +66,7 @@ pub fn App() -> impl IntoView {
                         <Installation />
                     </div>
                     <div class="rest">
-                        <LegacySection of=&units::SECTION />
+                        <Units />
                         <WorksheetForm />
                         <SeaTrial />
                         <SavedBoatsSection />
@@ -100,6 +85,7 @@ pub fn App() -> impl IntoView {
 /// Brings the printed page to life: opens what lay open last and what the
 /// address brings, and listens.
 fn start(state: AppState) {
+    let typed = early::collect();
     if let Err(why) = KeptTexts::open() {
         state.saved.keeping.set(Keeping::MemoryOnly(why));
     }
@@ -112,8 +98,16 @@ fn start(state: AppState) {
     state.open_last();
     state.open_fragment();
     listen(state);
-    legacy::start(state, &LEGACY);
     state.installed.keep_page();
+    // What is kept, and what lies open, is on the page by then.
+    set_timeout(move || settle_in(typed), Duration::ZERO);
+}
+
+/// Takes up what the reader did before the page came to life.
+fn settle_in(typed: Vec<Early>) {
+    page::say_ready();
+    early::enter(typed);
+    place::restore();
 }
 
 /// Hears what concerns the whole page, for as long as it is open.
@@ -127,6 +121,7 @@ fn listen(state: AppState) {
         state.saved.look(event.key().as_deref());
     });
     let _ = window_event_listener(ev::hashchange, move |_| state.open_fragment());
+    // The browser's search finds only what is on the page.
     let _ = window_event_listener(ev::keydown, move |event| {
         if event.key() == "f" && (event.ctrl_key() || event.meta_key()) {
             state.folds.search.set(true);

@@ -10,21 +10,10 @@
 mod app;
 mod browser;
 mod components;
-mod legacy;
 #[cfg(not(target_arch = "wasm32"))]
 mod prerender;
 mod sections;
 mod state;
-
-mod draft;
-mod field;
-mod form;
-mod of;
-mod units;
-mod words;
-
-// For sections that are still text.
-use legacy::sure;
 
 /// Prints the page as it stands before anything was filled in.
 #[cfg(not(target_arch = "wasm32"))]
@@ -42,28 +31,29 @@ const JOURNAL: std::time::Duration = std::time::Duration::from_millis(500);
 fn main() {
     use leptos::prelude::*;
     use state::AppState;
+    use std::{cell::Cell, rc::Rc};
+    use wasm_bindgen::JsCast;
 
     // The state is there before the page, and lives as long.
     let owner = Owner::new();
     let state = owner.with(AppState::provide);
     std::mem::forget(owner);
+    let is_taken_over = Rc::new(Cell::new(false));
+    let is_late = is_taken_over.clone();
     let take_over = move || {
         let place = document().get_element_by_id("app");
-        let Some(place) = place.filter(|_| !state.is_taken_over.get_untracked()) else {
+        let Some(place) = place.filter(|_| !is_taken_over.replace(true)) else {
             return;
         };
-        state.is_taken_over.set(true);
-        let place = wasm_bindgen::JsCast::unchecked_into(place);
         let page = move || {
             provide_context(state);
             view! { <app::App /> }
         };
-        leptos::mount::hydrate_from(place, page).forget();
+        leptos::mount::hydrate_from(place.unchecked_into(), page).forget();
     };
-    set_timeout(take_over, JOURNAL);
+    set_timeout(take_over.clone(), JOURNAL);
     wasm_bindgen_futures::spawn_local(async move {
-        let is_late = move || state.is_taken_over.get_untracked();
-        state.saved.recover(is_late).await;
+        state.saved.recover(|| is_late.get()).await;
         take_over();
     });
 }

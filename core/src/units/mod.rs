@@ -6,7 +6,7 @@ pub mod quantity;
 mod reader;
 
 pub(crate) use format::{after, down};
-pub use format::{brief_clock, clock};
+pub use format::{axis_clock, brief_clock, clock};
 pub use quantity::{Decimals, Quantity, QuantityKind};
 pub use reader::Reader;
 

@@ -11,10 +11,8 @@ use leptos::prelude::*;
 use crate::browser::page;
 use crate::components::EntryLink;
 use crate::components::explanation::{Explanation, Opener};
-use crate::draft;
 use crate::sections::findings::class_of;
 use crate::state::{AppState, ExplainedAt, LeftOut};
-use crate::sure;
 
 const AT: ExplainedAt = ExplainedAt::Answer;
 
@@ -75,7 +73,9 @@ fn EngineTime(time: Signal<String>) -> impl IntoView {
     let range = Memo::new(move |_| {
         // Where no engine runs there is no range of its hours.
         let runs = state.now(|_, report| report.analyses.day.engine_hours > Some(0.0));
-        let range = sure::engine_range(state)
+        let range = state
+            .uncertainty
+            .engine_range()
             .filter(|_| runs)
             .unwrap_or_default();
         // A blank keeps the line while the range is worked out.
@@ -175,7 +175,7 @@ fn Tally() -> impl IntoView {
 fn NotIncluded() -> impl IntoView {
     let state = AppState::expect();
     let links = move || {
-        let left_out = state.left_out().into_iter().chain(draft::left_out(state));
+        let left_out = state.left_out().into_iter();
         left_out.enumerate().map(not_included).collect::<Vec<_>>()
     };
     move || {

@@ -23,7 +23,6 @@ use ampwright_core::{Report, Worksheet, report};
 use leptos::prelude::*;
 
 use crate::browser::page::PlaceOnPage;
-use crate::draft;
 pub use arrival::Arrival;
 pub use comparison::{Comparison, Earlier};
 use drafts::Drafts;
@@ -57,8 +56,6 @@ pub struct AppState {
     pub comparison: Comparison,
     /// The page itself, kept for use without a network.
     pub installed: Installed,
-    /// Whether the printed page was taken over.
-    pub is_taken_over: RwSignal<bool>,
     /// Where the run is read off, as a share of it, so that the place holds
     /// while figures change.
     pub reading: RwSignal<f64>,
@@ -89,12 +86,6 @@ pub struct AppState {
     /// Counts frames that show a changed worksheet: all but the answer follows
     /// these.
     settled: RwSignal<u32>,
-    /// Counts what else changes beside the worksheet, for sections of text.
-    pub aside: RwSignal<u32>,
-    /// Counts changes of what entries hold that is not in force, for those.
-    pub refused: RwSignal<u32>,
-    /// Counts what is worked out of how sure the answer is, for those.
-    pub surety: RwSignal<u32>,
 }
 
 impl AppState {
@@ -112,7 +103,6 @@ impl AppState {
             arrival: RwSignal::new(None),
             comparison: Comparison::new(),
             installed: Installed::new(),
-            is_taken_over: RwSignal::new(false),
             reading: RwSignal::new(0.5),
             preferences,
             reader: Memo::new(move |_| {
@@ -136,9 +126,6 @@ impl AppState {
             uncertainty: UncertaintyState::new(),
             printing: RwSignal::new(false),
             settled: RwSignal::new(0),
-            aside: RwSignal::new(0),
-            refused: RwSignal::new(0),
-            surety: RwSignal::new(0),
         };
         provide_context(state);
         state
@@ -195,7 +182,6 @@ impl AppState {
         self.remember_before(&sheet, arrival.as_ref());
         self.put_away_unkept();
         self.saved.opened(number);
-        draft::clear(self);
         self.drafts.clear();
         self.name_rows(&sheet);
         self.sheet.set(sheet);
@@ -212,11 +198,6 @@ impl AppState {
                 after_frame(move || count(self.settled));
             }
         });
-    }
-
-    /// Follows the frames that show a changed worksheet.
-    pub fn track_settled(self) {
-        self.settled.track();
     }
 }
 

@@ -8,7 +8,7 @@ use std::time::Duration;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
 use leptos::prelude::*;
 
-use crate::state::{AppState, Slices, count};
+use crate::state::{AppState, Slices};
 
 /// How long typing must rest before it begins.
 const REST: Duration = Duration::from_millis(400);
@@ -96,12 +96,6 @@ impl AppState {
             self.opened.track();
             self.sheet.track();
             self.uncertainty.begin(self);
-        });
-        // For the sections that are still text.
-        Effect::new(move |_| {
-            self.uncertainty.latest.track();
-            self.uncertainty.under_way.track();
-            count(self.surety);
         });
     }
 }

@@ -8,7 +8,7 @@ mod marks;
 mod path;
 pub mod scale;
 
-pub use axis::{Axis, Tick};
+pub use axis::Axis;
 pub use grid::{AxisTicks, Field, Grid, TimeTicks};
 pub use legend::Legend;
 pub use marks::{Cursor, LevelMark};

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use crate::components::chart::{Scale, tenths};
 use crate::state::AppState;
-use crate::words::axis_time;
+use ampwright_core::units::axis_clock;
 
 /// Where the rule begins and ends across.
 const ENDS: (f64, f64) = (8.0, 352.0);
@@ -65,7 +65,7 @@ pub fn RangeBar(range: DrawnRange) -> impl IntoView {
     let tick = |figure: f64| {
         let x = tenths(axis.place(figure));
         let words = move || match range.of {
-            RangeOf::EngineTime => axis_time(figure),
+            RangeOf::EngineTime => axis_clock(figure),
             RangeOf::HotCurrent => state.show(amperes(figure)),
         };
         let anchor = if figure == 0.0 { "start" } else { "middle" };
