@@ -1,14 +1,15 @@
 //! What a line of a table says.
 
 use ampwright_core::Report;
+use ampwright_core::explain::label;
 use ampwright_core::units::QuantityKind;
 
 /// A line of a table.
 pub struct Line {
     /// The figure's name in the report.
     pub id: &'static str,
-    /// What it is; "…" goes on from the line above.
-    pub what: &'static str,
+    /// What this table calls it, where that is not what every table does.
+    pub called: Option<&'static str>,
     /// What kind of figure it is.
     pub kind: QuantityKind,
     /// The figure in the unit of its kind; none where it does not happen.
@@ -36,17 +37,15 @@ pub enum Runs {
     Lead,
 }
 
-/// A line by the figure's name in the report, what it is, its kind, and where
-/// it stands.
+/// A line by the figure's name in the report, its kind, and where it stands.
 pub const fn line(
     id: &'static str,
-    what: &'static str,
     kind: QuantityKind,
     figure: fn(&Report) -> Option<f64>,
 ) -> Line {
     Line {
         id,
-        what,
+        called: None,
         kind,
         figure,
         decimals: 0,
@@ -58,6 +57,17 @@ pub const fn line(
 }
 
 impl Line {
+    /// What it is; "…" goes on from the line above.
+    pub fn label(&self) -> &'static str {
+        self.called.unwrap_or_else(|| label(self.id))
+    }
+
+    /// Called otherwise than in other tables.
+    pub const fn called(mut self, label: &'static str) -> Line {
+        self.called = Some(label);
+        self
+    }
+
     /// With so many decimals.
     pub const fn to(mut self, decimals: usize) -> Line {
         self.decimals = decimals;

@@ -99,7 +99,7 @@ fn FigureRow(
     };
     view! {
         <tr class:hidden=move || written.read().is_none()>
-            <th scope="row">{line.what}</th>
+            <th scope="row">{line.label()}</th>
             <td class="figure">
                 <Opener at id=line.id words unit />
             </td>
