@@ -83,8 +83,6 @@ function offerCopy() {
 
 try {
   await start();
-  document.getElementById('static').hidden = true;
-  document.getElementById('paper').disabled = false;
   offerCopy();
   keep().catch(() => tellOffline('unavailable'));
 } catch (reason) {

@@ -161,7 +161,7 @@ function broke(reason, file) {
   const ours = file?.startsWith(document.baseURI.replace(/[^/]*$/, ''));
   if (panel.open || !(ours || reason instanceof WebAssembly.RuntimeError)) return;
   by('wrong-text').value = by('link').value || kept(SHEET + kept(LAST));
-  by('wrong-fresh').hidden = !by('paper').disabled;
+  by('wrong-fresh').hidden = 'ready' in document.documentElement.dataset;
   panel.showModal();
 }
 window.addEventListener('error', (event) => broke(event.error, event.filename));

@@ -1,15 +1,25 @@
 //! The page from top to bottom.
 
+use std::time::Duration;
+
+use leptos::ev;
 use leptos::prelude::*;
 
 use crate::browser;
+use crate::components::explanation::Appendix;
 use crate::legacy::{self, LegacySection, Section, listen};
+use crate::sections::answer::Answer;
+use crate::sections::arrangements::Arrangements;
 use crate::sections::cautions::Cautions;
+use crate::sections::charging_run::ChargingRun;
 use crate::sections::contents::Contents;
+use crate::sections::figures::Figures;
 use crate::sections::findings::Findings;
 use crate::sections::glossary::Glossary;
+use crate::sections::goal_search::GoalSearch;
 use crate::sections::installation::Installation;
 use crate::sections::masthead::Masthead;
+use crate::sections::output_by_speed::OutputBySpeed;
 use crate::sections::questions::Questions;
 use crate::sections::sea_trial::SeaTrial;
 use crate::sections::uncertainty::HowCertain;
@@ -17,37 +27,40 @@ use crate::sections::worksheet::WorksheetForm;
 use crate::sections::year::ThroughTheYear;
 use crate::state::{AppState, Keeping, count};
 use crate::store::{self, Store};
-use crate::{answer, arrange, arrive, chart, figures, form};
-use crate::{goal, own, share, shelf, units, working};
+use crate::{arrive, form};
+use crate::{share, shelf, units};
 
 /// Every section that is still text, in the order of the page.
-pub const LEGACY: [&Section; 13] = [
-    &answer::SECTION,
+pub const LEGACY: [&Section; 5] = [
     &arrive::SECTION,
-    &chart::RUN,
-    &chart::SPEED,
-    &figures::SECTION,
-    &arrange::SECTION,
-    &own::SECTION,
-    &goal::SECTION,
     &units::SECTION,
     &form::SECTION,
     &shelf::SECTION,
     &share::SECTION,
-    &working::SECTION,
 ];
 
-/// The whole page. Its entries are of no use until the worksheet has started;
-/// `boot.js` enables them.
+/// The whole page.
 #[component]
 pub fn App() -> impl IntoView {
     let state = AppState::provide();
     // Runs in the browser only, once the printed page was taken over.
-    Effect::new(move || start(state));
+    Effect::new(move || {
+        let early = browser::early::collect();
+        untrack(|| start(state));
+        browser::page::say_ready();
+        // What is kept, and what lies open, is on the page by then.
+        set_timeout(
+            || {
+                browser::early::enter(early);
+                browser::place::restore();
+            },
+            Duration::ZERO,
+        );
+    });
     view! {
-        <fieldset id="paper" role="none" disabled>
+        <div id="paper">
             <Masthead />
-            <LegacySection of=&answer::SECTION />
+            <Answer />
             <Contents />
             <main>
                 <LegacySection of=&arrive::SECTION />
@@ -58,15 +71,14 @@ pub fn App() -> impl IntoView {
                     <div class="results">
                         <Findings />
                         <HowCertain />
-                        <LegacySection of=&chart::RUN />
-                        <LegacySection of=&chart::SPEED />
-                        <LegacySection of=&figures::SECTION />
+                        <ChargingRun />
+                        <OutputBySpeed />
+                        <Figures />
                         <ThroughTheYear />
                     </div>
                     <div class="wide">
-                        <LegacySection of=&arrange::SECTION />
-                        <LegacySection of=&own::SECTION />
-                        <LegacySection of=&goal::SECTION />
+                        <Arrangements />
+                        <GoalSearch />
                         <Installation />
                     </div>
                     <div class="rest">
@@ -77,12 +89,12 @@ pub fn App() -> impl IntoView {
                         <LegacySection of=&share::SECTION />
                         <Cautions />
                         <Glossary />
-                        <LegacySection of=&working::SECTION />
+                        <Appendix />
                     </div>
                 </div>
             </main>
             <Foot />
-        </fieldset>
+        </div>
     }
 }
 
@@ -102,9 +114,20 @@ fn start(state: AppState) {
     for leaving in ["pagehide", "visibilitychange", "blur"] {
         listen(state, leaving, |state, _| store::save_waiting(state));
     }
+    listen(state, "pagehide", |_, _| browser::place::remember());
     listen(state, "storage", |state, _| store::look(state));
     listen(state, "hashchange", |state, _| state.take_fragment());
     listen(state, "ampwright:update", |state, _| count(state.aside));
+    let _ = window_event_listener(ev::keydown, move |event| {
+        if event.key() == "f" && (event.ctrl_key() || event.meta_key()) {
+            state.folds.search.set(true);
+        }
+    });
+    let _ = window_event_listener(ev::input, move |_| {
+        if state.folds.search.get_untracked() {
+            state.folds.search.set(false);
+        }
+    });
     listen(state, "beforeprint", |state, _| state.printing.set(true));
     listen(state, "afterprint", |state, _| state.printing.set(false));
     legacy::start(state, &LEGACY);

@@ -4,17 +4,13 @@
 
 use std::cell::RefCell;
 
-use ampwright_core::Worksheet;
 use ampwright_core::schema::{FieldSpec, Value};
-use ampwright_core::text::errors::{quoted, span};
+use ampwright_core::text::errors::span;
 use leptos::prelude::*;
-use leptos::web_sys::{Element, Event};
 
 use crate::field;
-use crate::legacy::{by_id, focus};
 use crate::of::{Of, Shown, Standing};
-use crate::state::{AppState, count};
-use crate::words::escape;
+use crate::state::{AppState, LeftOut, count};
 
 /// An entry in which something was typed that is not settled yet.
 struct Draft {
@@ -34,23 +30,6 @@ enum State {
 thread_local! {
     /// At most one for each input.
     static DRAFTS: RefCell<Vec<Draft>> = const { RefCell::new(Vec::new()) };
-}
-
-/// Leads to the entry that a link is about.
-pub fn go_to_entry(_: AppState, link: &Element, event: &Event) {
-    // Goes there without touching the address, which is for links.
-    event.prevent_default();
-    let Some(entry) = link.get_attribute("data-entry").and_then(|id| by_id(&id)) else {
-        return;
-    };
-    let mut around = entry.closest("details").ok().flatten();
-    while let Some(fold) = around {
-        let _ = fold.set_attribute("open", "");
-        let outside = fold.parent_element();
-        around = outside.and_then(|outside| outside.closest("details").ok().flatten());
-    }
-    focus(&entry.id());
-    entry.scroll_into_view();
 }
 
 /// A valid text was typed: it is in force at once.
@@ -136,37 +115,24 @@ pub fn sentence(spec: &FieldSpec, shown: &Shown, used: &str, text: &str, why: &s
     }
 }
 
-/// What the answer does not include, as markup; nothing if it includes all.
-pub fn left_out(desk: AppState) -> String {
+/// What of these entries the answer does not include.
+pub fn left_out(desk: AppState) -> Vec<LeftOut> {
     desk.refused.track();
     desk.sheet.with(|sheet| {
         DRAFTS.with_borrow(|drafts| {
-            let links: Vec<String> = drafts
-                .iter()
-                .filter(|draft| draft.of.matters(sheet))
-                .filter_map(|draft| link(sheet, draft))
-                .collect();
-            match links.is_empty() {
-                true => String::new(),
-                false => format!("Not included: {}", links.join(", ")),
-            }
+            let drafts = drafts.iter().filter(|draft| draft.of.matters(sheet));
+            drafts
+                .filter_map(|draft| match &draft.state {
+                    State::InForce { .. } => None,
+                    State::Refused { text, .. } => Some(LeftOut {
+                        entry: draft.id.clone(),
+                        label: draft.of.label(sheet),
+                        text: text.clone(),
+                    }),
+                })
+                .collect()
         })
     })
-}
-
-fn link(sheet: &Worksheet, draft: &Draft) -> Option<String> {
-    let State::Refused { text, .. } = &draft.state else {
-        return None;
-    };
-    let id = &draft.id;
-    let typed = match text.trim() {
-        "" => "(empty)".to_string(),
-        text => format!("<kbd>{}</kbd>", escape(&quoted(text))),
-    };
-    Some(format!(
-        "<a href='#{id}' data-click=to-entry data-entry={id}>{} {typed}</a>",
-        escape(&draft.of.label(sheet))
-    ))
 }
 
 /// Takes away what was typed for an input. Typed in its other entry, that one

@@ -16,28 +16,20 @@ mod prerender;
 mod sections;
 mod state;
 
-mod answer;
-mod arrange;
 mod arrive;
-mod chart;
 mod come;
 mod draft;
 mod field;
-mod figures;
 mod form;
-mod goal;
-mod money;
 mod of;
-mod own;
 mod share;
 mod shelf;
 mod store;
 mod units;
 mod words;
-mod working;
 
 // For sections that are still text.
-use legacy::{fit, sure};
+use legacy::sure;
 
 /// Prints the page as it stands before anything was filled in.
 #[cfg(not(target_arch = "wasm32"))]

@@ -17,8 +17,12 @@ pub const SECTION: Section = Section::still(|| {
                 "{}={}={}={}",
                 unit.symbol, other.symbol, other.scale, other.offset
             ));
-            // A difference is told in the same degrees.
-            if !names.1.contains(&other.symbol) {
+            // A difference is told in the same degrees, a rate by the same measure.
+            let known = names
+                .1
+                .iter()
+                .any(|name: &&str| other.symbol.starts_with(name));
+            if !known {
                 names.0.push(unit.symbol);
                 names.1.push(other.symbol);
             }

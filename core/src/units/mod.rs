@@ -138,6 +138,8 @@ pub const KELVIN: &UnitOfMeasure = &paired("K", "°F", 1.8, 0.0).by(1.0);
 pub const CUBIC_METRE_PER_HOUR: &UnitOfMeasure = &paired("m³/h", "cfm", 0.588_578, 0.0);
 /// Litre.
 pub const LITRE: &UnitOfMeasure = &paired("L", "US gal", 1.0 / 3.785_411_784, 0.0);
+/// Litre per hour.
+pub const LITRE_PER_HOUR: &UnitOfMeasure = &paired("L/h", "US gal/h", 1.0 / 3.785_411_784, 0.0);
 /// What an engine sweeps is nowhere told in gallons.
 pub const LITRE_SWEPT: &UnitOfMeasure = &plain("litres");
 /// Millimetre.
@@ -190,7 +192,7 @@ pub const JOULE: &UnitOfMeasure = &plain("J");
 pub const CHOICES: &[(&str, &[&UnitOfMeasure])] = &[
     ("Temperature", &[CELSIUS, KELVIN]),
     ("Length", &[METRE, MILLIMETRE]),
-    ("Fuel", &[LITRE]),
+    ("Fuel", &[LITRE, LITRE_PER_HOUR]),
     ("Air flow", &[CUBIC_METRE_PER_HOUR]),
     ("Weight", &[KILOGRAM]),
 ];

@@ -5,9 +5,9 @@ use serde::{Serialize, Serializer};
 
 use crate::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, CUBIC_METRE_PER_HOUR, DEGREE, HOUR, JOULE, KELVIN, KILOAMPERE,
-    KILOWATT, KILOWATT_HOUR, LITRE, METRE, METRE_PER_SECOND, MILLIMETRE, MILLIVOLT_PER_CELL_KELVIN,
-    MINUTE, MONEY, NEWTON, NEWTON_METRE, NONE, OHM, PERCENT, RPM, SECOND, UnitOfMeasure, VOLT,
-    WATT, WATT_HOUR,
+    KILOWATT, KILOWATT_HOUR, LITRE, LITRE_PER_HOUR, METRE, METRE_PER_SECOND, MILLIMETRE,
+    MILLIVOLT_PER_CELL_KELVIN, MINUTE, MONEY, NEWTON, NEWTON_METRE, NONE, OHM, PERCENT, RPM,
+    SECOND, UnitOfMeasure, VOLT, WATT, WATT_HOUR,
 };
 
 /// What a figure is of. Each kind has one unit in which its value is kept.
@@ -57,6 +57,8 @@ pub enum QuantityKind {
     AirFlow,
     /// Fuel \[L\].
     Fuel,
+    /// Fuel burnt in an hour \[L/h\].
+    FuelRate,
     /// Time as a clock has it \[min\]: "2 h 05 min".
     Time,
     /// Time in seconds \[s\].
@@ -97,6 +99,7 @@ impl QuantityKind {
             QuantityKind::Angle => DEGREE,
             QuantityKind::AirFlow => CUBIC_METRE_PER_HOUR,
             QuantityKind::Fuel => LITRE,
+            QuantityKind::FuelRate => LITRE_PER_HOUR,
             QuantityKind::Time => MINUTE,
             QuantityKind::Seconds => SECOND,
             QuantityKind::Hours => HOUR,
@@ -233,6 +236,11 @@ pub const fn seconds(value: f64) -> Quantity {
 /// The size of a part, in whole millimetres \[mm\].
 pub const fn millimetres(value: f64) -> Quantity {
     Quantity::new(value, QuantityKind::Size)
+}
+
+/// An amount of money, in whole units of the worksheet's currency.
+pub const fn money(amount: f64) -> Quantity {
+    Quantity::new(amount, QuantityKind::Money)
 }
 
 /// A number without a unit.

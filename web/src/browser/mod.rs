@@ -2,6 +2,8 @@
 //! own. Nothing here runs while the page is printed.
 
 pub mod clock;
+pub mod early;
 pub mod locale;
 pub mod page;
+pub mod place;
 pub mod print;

@@ -38,6 +38,18 @@ pub fn focus(id: &str) {
     }
 }
 
+/// Puts the cursor there once it is on the page.
+pub fn focus_soon(id: String) {
+    set_timeout(move || focus(&id), Duration::ZERO);
+}
+
+/// Scrolls to the element of an id.
+pub fn show(id: &str) {
+    if let Some(element) = by_id(id) {
+        element.scroll_into_view();
+    }
+}
+
 /// Scrolls to a heading or a fold and puts the cursor there.
 pub fn lead_to(id: &'static str) {
     let Some(place) = by_id(id) else { return };
@@ -98,4 +110,11 @@ fn focus_in_place(element: &Element) {
 pub fn is_touched() -> bool {
     let coarse = window().match_media("(any-pointer: coarse)").ok().flatten();
     coarse.is_some_and(|query| query.matches())
+}
+
+/// Says that the worksheet has started: the style and the loader go by it.
+pub fn say_ready() {
+    if let Some(root) = document().document_element() {
+        let _ = root.set_attribute("data-ready", "");
+    }
 }

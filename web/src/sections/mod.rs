@@ -1,12 +1,18 @@
 //! One folder or file for each part of the page, named as the page names it.
 
+pub mod answer;
+pub mod arrangements;
 pub mod cautions;
+pub mod charging_run;
 pub mod contents;
+pub mod figures;
 pub mod findings;
 pub mod glossary;
+pub mod goal_search;
 pub mod installation;
 pub mod loads;
 pub mod masthead;
+pub mod output_by_speed;
 pub mod questions;
 pub mod sea_trial;
 pub mod uncertainty;

@@ -3,9 +3,11 @@
 
 mod at_rest;
 mod drafts;
+mod explanation;
 mod folds;
 mod places;
 mod preferences;
+mod reading;
 mod rows;
 mod slices;
 mod target;
@@ -20,7 +22,8 @@ use crate::come::Arrival;
 use crate::store;
 use crate::{arrive, draft, shelf};
 use drafts::Drafts;
-pub use drafts::Refusal;
+pub use drafts::{LeftOut, Refusal};
+pub use explanation::{ExplainedAt, Explanations, PANEL};
 pub use folds::Folds;
 pub use preferences::{Preferences, UnitChoice};
 use rows::RowIds;
@@ -54,6 +57,8 @@ pub struct AppState {
     pub preferences: Preferences,
     /// How figures are told: by the preferences and the boat's voltage.
     pub reader: Memo<Reader>,
+    /// Which figure explains itself.
+    pub explanations: Explanations,
     /// What is being typed and not settled yet.
     pub drafts: Drafts,
     /// The rows of the list of loads.
@@ -112,9 +117,16 @@ impl AppState {
             reading: RwSignal::new(0.5),
             preferences,
             reader: Memo::new(move |_| {
-                let system_v = sheet.with(|sheet| sheet.inputs.bank.nominal_v.blocks() * 12.0);
-                preferences.reader(system_v)
+                let (system_v, sign) = sheet.with(|sheet| {
+                    let inputs = &sheet.inputs;
+                    (
+                        inputs.bank.nominal_v.blocks() * 12.0,
+                        inputs.cost.currency.sign(),
+                    )
+                });
+                preferences.reader(system_v).with_currency(sign)
             }),
+            explanations: Explanations::new(),
             drafts: Drafts::new(),
             loads: RwSignal::new(Vec::new()),
             arrangements: RwSignal::new(Vec::new()),

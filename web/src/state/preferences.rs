@@ -40,8 +40,9 @@ impl UnitChoice {
         let mut names: (Vec<&str>, Vec<&str>) = (Vec::new(), Vec::new());
         for unit in CHOICES.get(at).map_or(&[][..], |(_, units)| units) {
             let Some(other) = unit.other else { continue };
-            // A difference is told in the same degrees.
-            if !names.1.contains(&other.symbol) {
+            // A difference is told in the same degrees, a rate by the same measure.
+            let known = names.1.iter().any(|name| other.symbol.starts_with(name));
+            if !known {
                 names.0.push(unit.symbol);
                 names.1.push(other.symbol);
             }

@@ -11,12 +11,11 @@ use crate::state::target::{RowId, Rows, Target};
 /// The names of the rows of one list, in their order.
 pub type RowIds = RwSignal<Vec<RowId>>;
 
-/// Names for rows that are put at the end.
-fn append(ids: RowIds, count: usize) {
-    ids.update(|ids| {
-        let next = ids.iter().max().map_or(0, |last| last + 1);
-        ids.extend(next..next + count as RowId);
-    });
+/// Names for rows that are put at the end; the first of them.
+fn append(ids: RowIds, count: usize) -> RowId {
+    let next = ids.with_untracked(|ids| ids.iter().max().map_or(0, |last| last + 1));
+    ids.update(|ids| ids.extend(next..next + count as RowId));
+    next
 }
 
 fn place(ids: RowIds, row: RowId) -> Option<usize> {
@@ -85,10 +84,11 @@ impl AppState {
         });
     }
 
-    /// Puts one of the user's own arrangements at the end of the list.
-    pub fn add_arrangement(self, own: Arrangement) {
-        append(self.arrangements, 1);
+    /// Puts one of the user's own arrangements at the end of the list; its row.
+    pub fn add_arrangement(self, own: Arrangement) -> RowId {
+        let row = append(self.arrangements, 1);
         self.edit(|sheet| sheet.arrangements.push(own));
+        row
     }
 
     /// Gives up one of the user's own arrangements.
