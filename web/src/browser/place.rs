@@ -31,7 +31,11 @@ fn nearest() -> Option<Element> {
     (0..marks.length())
         .filter_map(|at| marks.get(at)?.dyn_into::<Element>().ok())
         // What stands in a closed fold has no place.
-        .filter(|mark| mark.unchecked_ref::<HtmlElement>().offset_parent().is_some())
+        .filter(|mark| {
+            mark.unchecked_ref::<HtmlElement>()
+                .offset_parent()
+                .is_some()
+        })
         .min_by(|a, b| away(a).total_cmp(&away(b)))
 }
 
@@ -49,7 +53,9 @@ pub fn remember() {
 /// Brings the page back to where it lay, if it was asked for again.
 pub fn restore() {
     const NAVIGATE: u16 = 0;
-    let navigation = window().performance().map(|clock| clock.navigation().type_());
+    let navigation = window()
+        .performance()
+        .map(|clock| clock.navigation().type_());
     if navigation == Some(NAVIGATE) {
         return;
     }

@@ -2,7 +2,6 @@
 //! worksheet, and acts its elements ask for. Each becomes a component of
 //! `sections/`; when the last one has, this folder goes.
 
-pub mod fit;
 pub mod sure;
 
 use std::time::Duration;

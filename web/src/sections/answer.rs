@@ -14,7 +14,6 @@ use crate::components::explanation::{Explanation, Opener};
 use crate::draft;
 use crate::sections::findings::class_of;
 use crate::state::{AppState, ExplainedAt, LeftOut};
-use crate::sure;
 
 const AT: ExplainedAt = ExplainedAt::Answer;
 
@@ -75,7 +74,9 @@ fn EngineTime(time: Signal<String>) -> impl IntoView {
     let range = Memo::new(move |_| {
         // Where no engine runs there is no range of its hours.
         let runs = state.now(|_, report| report.analyses.day.engine_hours > Some(0.0));
-        let range = sure::engine_range(state)
+        let range = state
+            .uncertainty
+            .engine_range()
             .filter(|_| runs)
             .unwrap_or_default();
         // A blank keeps the line while the range is worked out.
