@@ -16,10 +16,9 @@ fn wires(sheet: &Worksheet) -> Cables {
     report(sheet).analyses.cables
 }
 
-/// What is written to a fold's places.
+/// What a fold holds.
 fn written(desk: &Desk, fold: &str) -> String {
-    let code = "return ['told', 'more'].map(part =>
-        document.getElementById(`fit-${arguments[0]}-${part}`).innerHTML).join('')";
+    let code = "return document.querySelector(`#fit-${arguments[0]} > .body`).innerHTML";
     let written = desk.browser.script(code, &[fold.into()]).unwrap();
     written.as_str().unwrap().to_string()
 }
@@ -40,7 +39,7 @@ fn a_longer_lead_asks_for_a_thicker_cable() {
     let before = wires(&sheet);
     let pick = before.runs[0].metric.unwrap();
     assert_eq!(size(&desk, "alternator"), pick.words());
-    let caution = desk.text("#fit-cable > .caution");
+    let caution = desk.text("#fit-cable .caution");
     assert!(caution.contains("dropped spanner"), "{caution}");
 
     // Answered in the fold, shown in the fold, and in the worksheet.

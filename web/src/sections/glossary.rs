@@ -39,7 +39,7 @@ pub fn Glossary() -> impl IntoView {
 
 #[cfg(test)]
 mod tests {
-    use ampwright_core::boat::demo;
+    use ampwright_core::boat::{SectionId, demo};
     use ampwright_core::exchange::{commissioning_json, settings_json};
     use ampwright_core::guidance::{commissioning, settings};
     use ampwright_core::text::findings;
@@ -53,6 +53,11 @@ mod tests {
         let (before, rest) = page.split_once("id=\"words\"").unwrap();
         let (_, after) = rest.split_once("</details>").unwrap();
         let mut said = format!("{before}{after}");
+        // What lies in a closed fold is not printed.
+        for key in SectionId::ALL.iter().flat_map(|section| section.keys()) {
+            let spec = key.spec();
+            said += &format!("{} {}\n{:?}\n", spec.label, spec.help, spec.kind);
+        }
         for sheet in [Worksheet::default(), demo()] {
             let report = report(&sheet);
             said += &format!("{:?}", report.analyses.cables);

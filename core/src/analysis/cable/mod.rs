@@ -17,6 +17,7 @@ use crate::physics::battery::{LFP_SHORT_OHM_AH, lfp_resistance_ohm};
 use crate::physics::cable;
 use crate::physics::fuse;
 use crate::simulation::alternators::Alternators;
+use crate::units::Reader;
 
 pub use choose::{CableChoice, CableRequest, SizingReason, Table, choose};
 
@@ -129,7 +130,7 @@ pub(crate) fn cables(sheet: &Worksheet, alternators: &Alternators, charging: &Ru
         sources: words::SOURCES,
         remarks: Vec::new(),
     };
-    wiring.remarks = words::remarks(&wiring);
+    wiring.remarks = words::remarks(&wiring, &Reader::METRIC);
     wiring
 }
 
@@ -186,7 +187,7 @@ fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> 
         notes: lead.notes,
     };
     words::notes(inputs, &mut run, nominal_v);
-    run.asks = words::asks(&run);
+    run.asks = words::asks(&run, &Reader::METRIC);
     run.fuse_for = words::fuse_for(&run);
     run
 }

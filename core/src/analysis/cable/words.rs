@@ -4,6 +4,8 @@ use crate::analysis::cable::{CableChoice, CableRun, Cables, SizingReason};
 use crate::boat::{Flag, Inputs, RegulatorKind, WayKind};
 use crate::physics::ampacity::{ENGINE_AIR_C, engine_factor};
 use crate::physics::fuse::{BARE_MM, SHEATHED_MM, STRICT_V};
+use crate::units::quantity::{amperes, celsius, percent, volts};
+use crate::units::{Quantity, QuantityKind, Reader};
 
 /// Where the figures come from.
 pub(super) const SOURCES: &[&str] = &[
@@ -91,22 +93,22 @@ fn sentence(pick: &CableChoice) -> String {
 }
 
 /// What is asked of a run's cable.
-pub(super) fn asks(run: &CableRun) -> String {
+pub(super) fn asks(run: &CableRun, reader: &Reader) -> String {
     let place = if run.engine_space {
         "through the engine space"
     } else {
         "outside the engine space"
     };
     format!(
-        "From {} to {}, {:.1} m one way {place}, in air of {:.0} °C; it must carry {:.0} A, {}, and may lose {:.2} V ({:.1} %).",
+        "From {} to {}, {} one way {place}, in air of {}; it must carry {}, {}, and may lose {} ({}).",
         run.from,
         run.to,
-        run.length_m,
-        run.air_c,
-        run.carries_a,
+        reader.show(Quantity::new(run.length_m, QuantityKind::Length).to(1)),
+        reader.show(celsius(run.air_c)),
+        reader.show(amperes(run.carries_a)),
         run.carries,
-        run.allowed_v,
-        run.allowed_pct
+        reader.show(volts(run.allowed_v).to(2)),
+        reader.show(percent(run.allowed_pct).to(1))
     )
 }
 
@@ -126,6 +128,11 @@ pub(super) fn fuse_for(run: &CableRun) -> String {
 }
 
 impl CableRun {
+    /// What is asked of its cable, as a reader wants it.
+    pub fn asks_for(&self, reader: &Reader) -> String {
+        asks(self, reader)
+    }
+
     /// The whole of it in words.
     pub fn says(&self) -> String {
         let mut text = self.asks.clone();
@@ -141,14 +148,23 @@ fn picks(run: &CableRun) -> impl Iterator<Item = &CableChoice> {
     run.metric.iter().chain(&run.gauge)
 }
 
+impl Cables {
+    /// How the figures differ from the tables', as a reader wants it.
+    pub fn remarks_for(&self, reader: &Reader) -> Vec<String> {
+        remarks(self, reader)
+    }
+}
+
 /// How the figures differ from the tables'.
-pub(super) fn remarks(wiring: &Cables) -> Vec<String> {
+pub(super) fn remarks(wiring: &Cables, reader: &Reader) -> Vec<String> {
     let mut remarks = Vec::new();
     let (air_c, rated_c) = (wiring.engine_air_c, wiring.insulation_c);
     if air_c > ENGINE_AIR_C + 0.5 && air_c < rated_c {
         remarks.push(format!(
-            "The engine space reaches {air_c:.0} °C, more than the {ENGINE_AIR_C:.0} °C of the table for engine spaces; cables there are counted at {:.0} % of the table.",
-            100.0 * engine_factor(rated_c, air_c)
+            "The engine space reaches {}, more than the {} of the table for engine spaces; cables there are counted at {} of the table.",
+            reader.show(celsius(air_c)),
+            reader.show(celsius(ENGINE_AIR_C)),
+            reader.show(percent(100.0 * engine_factor(rated_c, air_c)))
         ));
     }
     if wiring.runs.iter().any(|run| run.fuse_v >= STRICT_V) {

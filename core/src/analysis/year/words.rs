@@ -2,7 +2,8 @@
 
 use crate::analysis::year::{MonthReport, Year};
 use crate::boat::Month;
-use crate::units::clock;
+use crate::units::quantity::ampere_hours;
+use crate::units::{Reader, clock};
 
 impl MonthReport {
     /// "January".
@@ -62,6 +63,11 @@ impl MonthReport {
 impl Year {
     /// What there is to say, most telling first, one sentence each.
     pub fn sentences(&self) -> Vec<String> {
+        self.sentences_for(&Reader::METRIC)
+    }
+
+    /// The same as [`Year::sentences`], as a reader wants it.
+    pub fn sentences_for(&self, reader: &Reader) -> Vec<String> {
         let mut said = Vec::new();
         // An engine that is never asked for is no trouble.
         let asked = |m: &MonthReport| m.lowest_pct <= self.start_pct + 0.5;
@@ -85,10 +91,10 @@ impl Year {
             .collect();
         if let Some(worst) = most(&empty, |month| month.short_ah_day) {
             said.push(format!(
-                "The bank runs empty in {}; in {} the boat goes short of {:.0} A·h a day.{}",
+                "The bank runs empty in {}; in {} the boat goes short of {} a day.{}",
                 months(empty.len()),
                 worst.name(),
-                worst.short_ah_day.max(1.0),
+                reader.show(ampere_hours(worst.short_ah_day.max(1.0))),
                 match (self.at_dock, self.trouble) {
                     (true, _) =>
                         " The shore charger is too small for this use, or cannot charge this bank.",

@@ -88,7 +88,7 @@ impl RunWords {
             key: run.key,
             ends: format!("{} – {}", run.from, run.to),
             carries: reader.show(amperes(run.carries_a)),
-            asks: run.asks.clone(),
+            asks: run.asks_for(reader),
             sizes: sizes.map(|choice| SizeWords::of(choice, reader)).collect(),
             fuse_for: run.fuse_for.clone(),
             fuse_at: run.fuse_at.clone(),
@@ -209,8 +209,10 @@ fn RestsOn() -> impl IntoView {
             )
         })
     };
-    let remarks =
-        Memo::new(move |_| state.settled(|_, report| report.analyses.cables.remarks.clone()));
+    let remarks = Memo::new(move |_| {
+        let reader = state.reader.get();
+        state.settled(|_, report| report.analyses.cables.remarks_for(&reader))
+    });
     let lists = Memo::new(move |_| {
         state.settled(|_, report| {
             let cables = &report.analyses.cables;

@@ -11,7 +11,7 @@ use ampwright_core::guidance::CautionTopic;
 use ampwright_core::text::calibration::HOW_TO;
 use leptos::prelude::*;
 
-use crate::components::{Caution, Fold};
+use crate::components::{Caution, Fold, OnDemand};
 use crate::state::AppState;
 use outcome::{Found, Outcome, OutcomeShown};
 
@@ -40,10 +40,11 @@ pub fn SeaTrial() -> impl IntoView {
             taken.set(true);
         }
     };
-    let is_fit = move || {
+    let is_there = Memo::new(move |_| outcome.read().is_some());
+    let is_fit = Memo::new(move |_| {
         let outcome = outcome.read();
         matches!(outcome.as_deref(), Some(outcome) if outcome.found.is_fit())
-    };
+    });
     view! {
         <section class="trial" id="trial" aria-labelledby="trial-title">
             <h2 id="trial-title">"Sea trial"</h2>
@@ -87,10 +88,12 @@ pub fn SeaTrial() -> impl IntoView {
                 </button>
             </p>
             <div id="trial-outcome" role="status">
-                {move || outcome.get().map(|outcome| view! { <OutcomeShown outcome /> })}
+                <OnDemand wanted=is_there>
+                    {move || outcome.get().map(|outcome| view! { <OutcomeShown outcome /> })}
+                </OnDemand>
             </div>
             <div id="trial-take">
-                <Show when=is_fit>
+                <OnDemand wanted=is_fit>
                     <p class="buttons">
                         <button
                             type="button"
@@ -107,7 +110,7 @@ pub fn SeaTrial() -> impl IntoView {
                             }}
                         </span>
                     </p>
-                </Show>
+                </OnDemand>
             </div>
         </section>
     }

@@ -11,6 +11,7 @@ use ampwright_core::units::quantity::percent;
 use leptos::either::Either;
 use leptos::prelude::*;
 
+use crate::components::OnDemand;
 use crate::state::AppState;
 use range_bar::{RangeBar, RangeOf};
 
@@ -23,6 +24,7 @@ pub fn HowCertain() -> impl IntoView {
         let runs = uncertainty.runs_done();
         runs.map(|runs| format!("Calculating: {runs} of {RUNS}."))
     };
+    let is_known = Memo::new(move |_| uncertainty.latest().is_some());
     view! {
         <section class="sure" id="sure" aria-labelledby="sure-title">
             <h2 id="sure-title">"How certain is this?"</h2>
@@ -32,7 +34,9 @@ pub fn HowCertain() -> impl IntoView {
                 )} <span id="sure-progress">{progress}</span>
             </p>
             <div id="sure-told" class:stale=move || uncertainty.runs_done().is_some()>
-                {move || uncertainty.latest().map(|certainty| view! { <Ranges certainty /> })}
+                <OnDemand wanted=is_known>
+                    {move || uncertainty.latest().map(|certainty| view! { <Ranges certainty /> })}
+                </OnDemand>
             </div>
             <p class="about">
                 "A guess moves within its plausible range, a figure off a nameplate by 5 % or 5 K, one you measured by 2 % or 2 K. What you decide, such as the temperature limit the regulator holds, stays put. What the formulas themselves get wrong comes on top."

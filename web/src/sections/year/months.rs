@@ -88,7 +88,7 @@ pub fn MonthTable(year: Arc<Year>, reader: Reader) -> impl IntoView {
     };
     let alike = "Every month is alike here. For summer and winter enter solar panels, and let their yield be calculated from latitude, month and sky.";
     view! {
-        <p class="told">{year.sentences().join(" ")}</p>
+        <p class="told">{year.sentences_for(&reader).join(" ")}</p>
         <p class="lead">{(!year.sun_by_month).then_some(alike)}</p>
         <div class="scroll" tabindex="0" role="region" aria-label="The months as a table">
             <table class="run months">
