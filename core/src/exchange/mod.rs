@@ -6,6 +6,7 @@
 
 mod collection;
 mod csv;
+mod decision_json;
 mod differences;
 mod file;
 mod forum;
@@ -22,6 +23,7 @@ mod version1;
 pub use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
 pub use collection::{Collected, MOST_SHEETS, collect_texts, read_file, to_collection};
 pub use csv::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
+pub use decision_json::{arrangements_json, goal_search_json};
 pub use differences::{Difference, differences};
 pub use file::{Reading, read_json, read_value, to_json};
 pub use forum::{differences_text, forum_text};

@@ -14,13 +14,15 @@ pub mod findings;
 pub mod glossary;
 mod goal_search;
 mod headline;
+mod purchase;
 mod questions;
 pub mod remarks;
 pub mod settings;
 mod verdict;
 pub mod words;
 
-pub use goal_search::goal_search;
+pub use goal_search::{goal_search, plan_step, step_change};
 pub use headline::{Answer, answer, in_runs, sentence};
+pub use purchase::purchase;
 pub use questions::question;
 pub use verdict::verdict;

@@ -3,6 +3,7 @@
 
 use ampwright_core::exchange::{commissioning_json, settings_json};
 use ampwright_core::guidance::commissioning;
+use ampwright_core::text::plan_step;
 use ampwright_core::units::Reader;
 use serde_json::Value as Json;
 
@@ -72,7 +73,7 @@ fn steps(says: &Says) -> Vec<String> {
     found
         .flat_map(|found| &found.plans)
         .flat_map(|plan| &plan.steps)
-        .map(|step| step.sentence())
+        .map(|step| plan_step(step, &Reader::METRIC))
         .collect()
 }
 

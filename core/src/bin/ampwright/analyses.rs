@@ -6,7 +6,8 @@ use ampwright_core::decision::arrangements::{all, compare};
 use ampwright_core::decision::goal_search::Search;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
 use ampwright_core::exchange::{
-    commissioning_json, forum_text, report_json, settings_json, to_link,
+    arrangements_json, commissioning_json, forum_text, goal_search_json, report_json,
+    settings_json, to_link,
 };
 use ampwright_core::explain;
 use ampwright_core::findings::Severity;
@@ -56,7 +57,7 @@ pub fn year(sheet: &Worksheet) -> Result<(), Error> {
 }
 
 pub fn arrangements(sheet: &Worksheet) -> Result<(), Error> {
-    print_json(&compare(sheet))
+    print_json(&arrangements_json(&compare(sheet), &Reader::METRIC))
 }
 
 pub fn goal(sheet: &Worksheet) -> Result<(), Error> {
@@ -66,7 +67,7 @@ pub fn goal(sheet: &Worksheet) -> Result<(), Error> {
     while !search.done() {
         search.step(AT_ONCE);
     }
-    print_json(&search.found())
+    print_json(&goal_search_json(&search.found(), &Reader::METRIC))
 }
 
 /// How what an arrangement costs came about.

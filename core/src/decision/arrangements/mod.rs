@@ -27,7 +27,7 @@ pub(crate) use changes::{
 pub(crate) use harm::harm;
 pub use outcome::{Hottest, Outcome};
 pub(crate) use parts::price;
-pub use parts::{Part, parts};
+pub use parts::{Part, Purchase, parts};
 pub use year_cost::YearCost;
 
 /// The arrangements of a boat beside each other.

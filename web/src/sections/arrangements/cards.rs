@@ -3,7 +3,7 @@
 
 use ampwright_core::boat::Arrangement;
 use ampwright_core::decision::arrangements::Outcome;
-use ampwright_core::text::findings;
+use ampwright_core::text::{findings, purchase};
 use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::money;
 use leptos::prelude::*;
@@ -96,7 +96,7 @@ fn Bought<'a>(outcome: &'a Outcome, reader: &'a Reader) -> impl IntoView + use<>
         .collect();
     view! {
         <table>
-            <tbody>{cost_lines(outcome).into_iter().map(line).collect_view()}</tbody>
+            <tbody>{cost_lines(outcome, reader).into_iter().map(line).collect_view()}</tbody>
         </table>
         {(!changes.is_empty())
             .then(|| view! { <p class="margin">{changes.join("; ")} "."</p> })}
@@ -104,10 +104,10 @@ fn Bought<'a>(outcome: &'a Outcome, reader: &'a Reader) -> impl IntoView + use<>
 }
 
 /// What the money goes to, with its price.
-fn cost_lines(outcome: &Outcome) -> Vec<(String, Option<f64>)> {
+fn cost_lines(outcome: &Outcome, reader: &Reader) -> Vec<(String, Option<f64>)> {
     let parts = outcome.parts.iter();
     let mut lines: Vec<_> = parts
-        .map(|part| (part.what.clone(), Some(part.price)))
+        .map(|part| (purchase(part, reader), Some(part.price)))
         .collect();
     if lines.is_empty() {
         lines.push(("Nothing to buy".to_string(), None));

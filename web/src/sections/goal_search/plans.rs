@@ -116,7 +116,7 @@ fn Flag(best: bool, meets: bool) -> impl IntoView {
 fn told(step: &Step, reader: &Reader) -> String {
     format!(
         "{}, for {}",
-        step.sentence(),
+        text::plan_step(step, reader),
         reader.show(money(step.price))
     )
 }
