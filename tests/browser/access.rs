@@ -1,7 +1,7 @@
 //! The page for everybody: nothing that axe-core finds fault with, text twice
 //! as large, a screen 320 px wide, and targets that a thumb finds.
 
-use crate::desk::Desk;
+use crate::desk::{Desk, lay_out, unfold};
 use ampwright_tests::driver::{Browser, Screen};
 use ampwright_tests::places;
 use serde_json::{Value, json};
@@ -11,28 +11,13 @@ use std::{fs, thread, time::Duration};
 /// stay hidden.
 const BOAT: &str = "#v=2&name=Turnstone&daily_basis=listed&two_role=house&guard_clamp=avalanche&load=Lights~15&load=Refrigerator~45~~~24~45&way=Larger~alt_rated~180&cost_currency=eur&end";
 
-/// Opens every fold, waits until what they hold is drawn, and lays all of it
-/// out, in sight or not.
-fn unfold(browser: &Browser) {
-    let open = "for (const fold of document.querySelectorAll('details')) fold.open = true;
-        const style = document.createElement('style');
-        style.id = 'lay-out';
-        const sheet = new CSSStyleSheet();
-        sheet.replaceSync('* { content-visibility: visible !important }');
-        document.adoptedStyleSheets = [sheet];";
-    // What is drawn in a fold may hold folds.
-    for _ in 0..3 {
-        browser.script(open, &[]).unwrap();
-        thread::sleep(Duration::from_millis(700));
-    }
-}
-
 fn open(screen: Screen) -> Desk {
     let desk = Desk::open(screen);
     let url = format!("{}{BOAT}", desk.site.url());
     desk.browser.go(&url).unwrap();
     desk.browser.wait_text(".notice", "from a link").unwrap();
     unfold(&desk.browser);
+    lay_out(&desk.browser);
     desk
 }
 

@@ -131,3 +131,45 @@ pub fn answer(browser: &Browser) -> Answer {
         limit: text("#answer-limit"),
     }
 }
+
+/// Opens every fold, and the folds in them, and waits until all they hold is
+/// drawn.
+pub fn unfold(browser: &Browser) {
+    // Drawn is what no longer changes for a while, once the ranges are reckoned.
+    let open = "return new Promise((done) => {
+        const quiet = () => setTimeout(() => { watch.disconnect(); done(); }, 400);
+        let timer;
+        const watch = new MutationObserver(() => {
+            for (const fold of document.querySelectorAll('details:not([open])')) fold.open = true;
+            clearTimeout(timer);
+            timer = quiet();
+        });
+        watch.observe(document.body, { subtree: true, childList: true, characterData: true });
+        for (const fold of document.querySelectorAll('details')) fold.open = true;
+        timer = quiet();
+    })";
+    browser.script(open, &[]).unwrap();
+}
+
+/// Lays all of the page out, in sight or not.
+pub fn lay_out(browser: &Browser) {
+    let style = "const sheet = new CSSStyleSheet();
+        sheet.replaceSync('* { content-visibility: visible !important }');
+        document.adoptedStyleSheets = [sheet];";
+    browser.script(style, &[]).unwrap();
+}
+
+/// Waits until the journal of what is kept holds this text.
+pub fn wait_journal(browser: &Browser, text: &str) {
+    let held = format!(
+        "return new Promise((done) => {{
+            indexedDB.open('ampwright').onsuccess = ({{ target: {{ result: base }} }}) => {{
+                base.transaction('kept').objectStore('kept').getAll().onsuccess = ({{ target }}) => {{
+                    base.close();
+                    done(target.result.some((kept) => kept.text.includes({text:?})));
+                }};
+            }};
+        }})"
+    );
+    browser.wait_script(&held).unwrap();
+}

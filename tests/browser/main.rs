@@ -15,6 +15,7 @@ mod folds;
 mod job;
 mod keep;
 mod offline;
+mod role;
 mod service;
 mod shell;
 mod site;
