@@ -3,9 +3,9 @@
 
 use crate::desk::{Desk, lay_out, unfold};
 use ampwright_tests::driver::{Browser, Screen};
-use ampwright_tests::places;
 use serde_json::{Value, json};
 use std::{fs, thread, time::Duration};
+use xtask::places;
 
 /// A boat with two machines, loads and an arrangement of its own: few inputs
 /// stay hidden.

@@ -3,10 +3,10 @@
 
 use crate::desk::OPENED;
 use crate::site::{Site, part};
-use ampwright_tests::bundle::integrity;
 use ampwright_tests::driver::{Browser, Screen};
 use serde_json::json;
 use std::{fs, path::Path};
+use xtask::bundle::integrity;
 
 const TAKE: &str = "#update button";
 const TITLE: &str = "return document.title";
@@ -100,7 +100,7 @@ fn nothing_is_kept_until_all_of_it_arrives() {
     browser.shot("offline-partly").unwrap();
 
     // There, but not as it was built.
-    let right = fs::read(ampwright_tests::places::dist().join(icon)).unwrap();
+    let right = fs::read(xtask::places::dist().join(icon)).unwrap();
     let (_, cut) = right.split_first().unwrap();
     fs::write(site.folder().join(icon), cut).unwrap();
     visit("partly", "not kept");

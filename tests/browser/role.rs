@@ -26,13 +26,17 @@ fn names_are_those_a_screen_reader_says() {
     let desk = Desk::open(Screen::Desk);
     unfold(&desk.browser);
     lay_out(&desk.browser);
-    let tree = desk
-        .browser
-        .devtools("Accessibility.getFullAXTree", json!({}));
-    let tree = tree.unwrap();
+    // Between two looks at the page between which nothing was drawn anew.
+    let look = || ROLES.map(|(role, _)| (&desk.browser).names(role).unwrap());
+    let still = (0..20).find_map(|_| {
+        let names = look();
+        let tree = "Accessibility.getFullAXTree";
+        let tree = desk.browser.devtools(tree, json!({})).unwrap();
+        (look() == names).then_some((names, tree))
+    });
+    let (names, tree) = still.expect("the page comes to rest");
     let heard = tree["nodes"].as_array().unwrap();
-    for (role, told) in ROLES {
-        let mut names = (&desk.browser).names(role).unwrap();
+    for ((role, told), mut names) in ROLES.into_iter().zip(names) {
         let mut heard: Vec<String> = heard
             .iter()
             .filter(|node| node["ignored"] != json!(true) && node["role"]["value"] == told)

@@ -1,10 +1,10 @@
 //! Pictures of the page, for a person to look at.
 
 use super::{Browser, Result};
-use crate::places;
 use base64::{Engine, engine::general_purpose::STANDARD};
 use serde_json::{Value, json};
 use std::{fs, path::PathBuf};
+use xtask::places;
 
 impl Browser {
     /// Takes a picture of what is on screen, as `target/shots/NAME.png`.

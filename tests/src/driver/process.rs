@@ -1,7 +1,6 @@
 //! The driver process and the browser it starts.
 
 use super::Result;
-use crate::programs;
 use std::{
     fs,
     io::{BufRead, BufReader},
@@ -11,6 +10,7 @@ use std::{
     thread,
     time::{Duration, Instant},
 };
+use xtask::programs;
 
 /// One driver process of our own.
 pub struct Driver {

@@ -1,9 +1,9 @@
 //! On what kind of screen the page is tried.
 
 use super::Result;
-use crate::programs;
 use serde_json::{Map, Value, json};
 use std::path::Path;
+use xtask::programs;
 
 /// A screen to try the page on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
