@@ -1,14 +1,16 @@
 //! The page as a user meets it: open it, type into a field, read the answer.
 
+use crate::pool::Lent;
 use crate::site::Site;
 use ampwright_core::Worksheet;
 use ampwright_core::exchange::open_link;
-use ampwright_tests::driver::{Browser, Element, Screen};
+use ampwright_tests::driver::{Browser, Element, Scope, Screen};
+use serde_json::Value;
 
 /// A browser with the page open on a phone, and the server behind it.
 pub struct Desk {
     pub site: Site,
-    pub browser: Browser,
+    pub browser: Lent,
 }
 
 /// What stands in the strip at the top.
@@ -22,12 +24,18 @@ pub struct Answer {
 /// The answer, once the worksheet has started.
 pub const OPENED: &str = "#paper:enabled #answer";
 
+impl<'b> Scope<'b> for &'b Desk {
+    fn scope(self) -> (&'b Browser, Value) {
+        self.browser.scope()
+    }
+}
+
 impl Desk {
     /// A fresh visitor.
     pub fn open(screen: Screen) -> Desk {
         let desk = Desk {
             site: Site::start(),
-            browser: Browser::open(screen).unwrap(),
+            browser: Lent::new(screen),
         };
         desk.browser.go(&desk.site.url()).unwrap();
         desk.browser.wait_for(OPENED).unwrap();
@@ -44,23 +52,10 @@ impl Desk {
         self.in_sight(css).click().unwrap();
     }
 
-    /// An element, scrolled to the middle: the strip covers the top.
+    /// An element, brought to where a person would look at it.
     fn in_sight(&self, css: &str) -> Element<'_> {
         let element = self.browser.find(css).unwrap();
-        // What comes into sight only now is laid out with the next frame, and
-        // moves what follows.
-        // A person turns the wheel, which ends what the page does by itself.
-        let scroll = "const element = arguments[0];
-            dispatchEvent(new WheelEvent('wheel'));
-            return new Promise((done) => {
-                let looks = 6;
-                (function look() {
-                    element.scrollIntoView({ block: 'center' });
-                    looks -= 1;
-                    requestAnimationFrame(looks ? look : done);
-                })();
-            })";
-        self.browser.script(scroll, &[element.as_arg()]).unwrap();
+        in_sight(&element);
         element
     }
 
@@ -101,15 +96,14 @@ impl Desk {
         self.browser.find(css).unwrap().text().unwrap()
     }
 
-    /// Waits until the worksheet is kept in the browser.
-    pub fn wait_kept(&self) {
-        self.browser
-            .wait_script(
-                "return Object.keys(localStorage).some(k => k.startsWith('ampwright.sheet.'))",
-            )
-            .unwrap();
-        // The last half second of typing is kept after it rests.
-        std::thread::sleep(std::time::Duration::from_millis(600));
+    /// Waits until a worksheet with this text is kept in the browser: what was
+    /// typed last, as typing is kept when it rests.
+    pub fn wait_kept(&self, text: &str) {
+        let held = format!(
+            "return Object.entries(localStorage).some(([key, kept]) =>
+                key.startsWith('ampwright.sheet.') && kept.includes({text:?}))"
+        );
+        self.browser.wait_script(&held).unwrap();
     }
 
     /// Nothing was complained of, and nobody else was asked.
@@ -120,6 +114,29 @@ impl Desk {
             [""; 0]
         );
     }
+}
+
+/// Scrolls an element to the middle, as the strip covers the top.
+pub fn in_sight(element: &Element) {
+    // What comes into sight only now is laid out with the next frame, and moves
+    // what follows: done when it lies still for two frames.
+    // A person turns the wheel, which ends what the page does by itself.
+    let scroll = "const element = arguments[0];
+        dispatchEvent(new WheelEvent('wheel'));
+        return new Promise((done) => {
+            let [still, before] = [0, NaN];
+            (function look() {
+                element.scrollIntoView({ block: 'center' });
+                const now = element.getBoundingClientRect().top;
+                still = now === before ? still + 1 : 0;
+                before = now;
+                if (still < 2) requestAnimationFrame(look); else done();
+            })();
+        })";
+    element
+        .browser()
+        .script(scroll, &[element.as_arg()])
+        .unwrap();
 }
 
 /// The answer in a browser's page.

@@ -1,12 +1,10 @@
 //! A text that an entry does not take leaves no other value in force.
 
-use std::time::Duration;
-
 use ampwright_core::boat::{Key, LoadRow, Section as _, typical_loads};
 use ampwright_core::schema::Value;
 use ampwright_tests::driver::{Screen, keys};
 
-use crate::desk::Desk;
+use crate::desk::{Desk, wait_journal};
 
 const LEFT_OUT: &str = "#answer-left-out";
 /// Both showings of one input.
@@ -20,15 +18,6 @@ fn entered(desk: &Desk, css: &str) -> String {
 /// What the link carries, which is what is in force.
 fn linked(desk: &Desk, key: &str) -> Value {
     desk.linked().inputs.get(Key::named(key).unwrap())
-}
-
-/// What is kept of the open worksheet, as text.
-fn kept(desk: &Desk) -> String {
-    std::thread::sleep(Duration::from_millis(600));
-    let text =
-        "return localStorage.getItem('ampwright.sheet.' + localStorage.getItem('ampwright.last'))";
-    let text = desk.browser.script(text, &[]).unwrap();
-    text.as_str().unwrap_or_default().to_string()
 }
 
 /// Opens the whole worksheet.
@@ -191,15 +180,8 @@ fn pasted_stepped_and_interrupted_it_is_the_same() {
         .unwrap();
     assert_eq!(linked(&desk, "alt_pulley_ratio"), Value::Number(2.22));
     // Nothing of it is kept.
-    assert!(kept(&desk).contains("\"alt_pulley_ratio\":2.22"));
-    let journal = "return new Promise((done) => {
-        indexedDB.open('ampwright').onsuccess = ({ target }) => {
-            const table = target.result.transaction('kept').objectStore('kept');
-            table.getAll().onsuccess = ({ target }) => done(target.result.map(({ text }) => text).join());
-        };
-    })";
-    let journal = desk.browser.script(journal, &[]).unwrap().to_string();
-    assert!(journal.contains("alt_pulley_ratio\\\":2.22"), "{journal}");
+    desk.wait_kept(r#""alt_pulley_ratio":2.22"#);
+    wait_journal(&desk.browser, r#""alt_pulley_ratio":2.22"#);
     desk.browser.refresh().unwrap();
     desk.browser.wait_for(crate::desk::OPENED).unwrap();
     assert_eq!(entered(&desk, ratio), "2.22");

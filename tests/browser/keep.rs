@@ -1,14 +1,15 @@
 //! Worksheets that are kept, and worksheets that travel as links.
 
 use crate::desk::{Desk, answer};
-use ampwright_tests::driver::{Browser, Screen};
+use crate::pool::Lent;
+use ampwright_tests::driver::Screen;
 
 #[test]
 fn a_worksheet_is_still_there_after_a_reload() {
     let desk = Desk::open(Screen::Phone);
     desk.fill("#ask-alt_rated_a", "85");
     desk.fill("#sheet-name", "Plover");
-    desk.wait_kept();
+    desk.wait_kept("Plover");
     let before = desk.answer();
     desk.browser.refresh().unwrap();
     desk.browser.wait_text("#title", "Plover").unwrap();
@@ -22,7 +23,7 @@ fn a_worksheet_is_still_there_after_a_reload() {
 fn two_worksheets_are_kept_apart() {
     let desk = Desk::open(Screen::Desk);
     desk.fill("#sheet-name", "First");
-    desk.wait_kept();
+    desk.wait_kept("First");
     desk.press("#new-sheet");
     desk.fill("#sheet-name", "Second");
     desk.fill("#ask-eng_rpm", "1111");
@@ -46,7 +47,7 @@ fn a_link_gives_the_same_numbers_in_another_browser() {
     let (link, before) = (desk.link(), desk.answer());
     assert!(link.contains("#v=2&"), "{link}");
 
-    let other = Browser::open(Screen::Desk).unwrap();
+    let other = Lent::new(Screen::Desk);
     other.go(&link).unwrap();
     other.wait_text("#arrival", "as a copy").unwrap();
     assert_eq!(answer(&other), before);
@@ -59,7 +60,7 @@ fn a_link_never_replaces_ones_own_worksheet() {
     let desk = Desk::open(Screen::Phone);
     desk.fill("#sheet-name", "Mine");
     desk.fill("#ask-alt_rated_a", "77");
-    desk.wait_kept();
+    desk.wait_kept(r#""alt_rated_a":77"#);
     let foreign = format!("{}#v=2&name=Theirs&alt_rated_a=150&end", desk.site.url());
     desk.browser.go(&foreign).unwrap();
     desk.browser.wait_text("#title", "Theirs").unwrap();
@@ -89,7 +90,7 @@ fn a_link_that_was_cut_says_so() {
 fn kept_worksheets_open_without_a_server() {
     let mut desk = Desk::open(Screen::Phone);
     desk.fill("#sheet-name", "Offshore");
-    desk.wait_kept();
+    desk.wait_kept("Offshore");
     desk.browser.wait_data("offline", "ready").unwrap();
     let before = desk.answer();
     desk.site.stop();

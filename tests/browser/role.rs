@@ -27,7 +27,7 @@ fn names_are_those_a_screen_reader_says() {
     unfold(&desk.browser);
     lay_out(&desk.browser);
     // Between two looks at the page between which nothing was drawn anew.
-    let look = || ROLES.map(|(role, _)| (&desk.browser).names(role).unwrap());
+    let look = || ROLES.map(|(role, _)| desk.browser.names(role).unwrap());
     let still = (0..20).find_map(|_| {
         let names = look();
         let tree = "Accessibility.getFullAXTree";

@@ -75,7 +75,7 @@ fn a_deleted_worksheet_comes_back() {
     desk.browser.script(count, &[]).unwrap();
     desk.fill("#sheet-name", "Plover");
     desk.fill("#ask-alt_rated_a", "85");
-    desk.wait_kept();
+    desk.wait_kept(r#""alt_rated_a":85"#);
     // The browser is asked once not to clear it away.
     desk.browser.wait_script("return asked === 1").unwrap();
     let before = kept(&desk, "ampwright.sheet.1");
@@ -94,7 +94,7 @@ fn a_deleted_worksheet_comes_back() {
 fn two_tabs_never_overwrite_each_other() {
     let desk = Desk::open(Screen::Phone);
     desk.fill("#sheet-name", "Mine");
-    desk.wait_kept();
+    desk.wait_kept("Mine");
     let theirs = kept(&desk, "ampwright.sheet.1").replace("Mine", "Theirs");
     let write = [json!("ampwright.sheet.1"), json!(theirs)];
     desk.browser.script(WRITE, &write).unwrap();
@@ -116,7 +116,7 @@ fn two_tabs_never_overwrite_each_other() {
 fn full_storage_says_so_and_work_goes_on() {
     let desk = Desk::open(Screen::Phone);
     desk.fill("#sheet-name", "Plover");
-    desk.wait_kept();
+    desk.wait_kept("Plover");
     let fill = "let text = 'x'.repeat(1 << 20);
         for (let at = 0; text; at++) try { localStorage.setItem('other' + at, text) } catch { text = text.slice(1 + text.length / 2) }";
     desk.browser.script(fill, &[]).unwrap();
@@ -179,7 +179,7 @@ fn a_breakdown_hands_over_the_worksheet() {
         .devtools("Page.addScriptToEvaluateOnNewDocument", trap)
         .unwrap();
     desk.fill("#sheet-name", "Plover");
-    desk.wait_kept();
+    desk.wait_kept("Plover");
     desk.browser.refresh().unwrap();
     desk.browser.wait_text("#title", "Plover").unwrap();
     let link = desk.link();

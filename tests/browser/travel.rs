@@ -34,7 +34,7 @@ fn a_link_shows_what_differs_and_leads_back() {
     let desk = Desk::open(Screen::Phone);
     desk.fill("#sheet-name", "Mine");
     desk.fill("#ask-alt_rated_a", "77");
-    desk.wait_kept();
+    desk.wait_kept(r#""alt_rated_a":77"#);
     let foreign = format!("{}#v=2&name=Theirs&alt_rated=150&end", desk.site.url());
     desk.browser.go(&foreign).unwrap();
     desk.browser.wait_text("#arrival", "as a copy").unwrap();
@@ -175,7 +175,7 @@ fn two_kept_worksheets_are_compared() {
     let desk = Desk::open(Screen::Desk);
     desk.fill("#sheet-name", "Before the refit");
     desk.fill("#ask-alt_rated_a", "60");
-    desk.wait_kept();
+    desk.wait_kept(r#""alt_rated_a":60"#);
     desk.press("#copy-sheet");
     desk.fill("#sheet-name", "After the refit");
     desk.fill("#ask-alt_rated_a", "200");
@@ -198,7 +198,7 @@ fn two_kept_worksheets_are_compared() {
 fn a_link_of_a_newer_program_changes_nothing() {
     let desk = Desk::open(Screen::Phone);
     desk.fill("#sheet-name", "Mine");
-    desk.wait_kept();
+    desk.wait_kept("Mine");
     let newer = format!("{}#v=9&alt_rated=150&end", desk.site.url());
     desk.browser.go(&newer).unwrap();
     desk.browser.wait_text("#arrival", "version 9").unwrap();
@@ -236,7 +236,7 @@ fn worksheets_go_out_as_a_file_and_come_back_beside_the_others() {
     let desk = Desk::open(Screen::Desk);
     desk.fill("#sheet-name", "Plover");
     desk.fill("#ask-alt_rated_a", "85");
-    desk.wait_kept();
+    desk.wait_kept(r#""alt_rated_a":85"#);
     desk.press("#new-sheet");
     desk.fill("#sheet-name", "Curlew");
     desk.browser.wait_text("#sheets", "Curlew").unwrap();
@@ -250,7 +250,7 @@ fn worksheets_go_out_as_a_file_and_come_back_beside_the_others() {
 
     let other = Desk::open(Screen::Phone);
     other.fill("#sheet-name", "Already here");
-    other.wait_kept();
+    other.wait_kept("Already here");
     import(&other, &text);
     other.browser.wait_text("#arrival", "2 of 2").unwrap();
     other.browser.wait_text("#sheets", "Already here").unwrap();

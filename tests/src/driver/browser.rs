@@ -4,11 +4,17 @@ use super::{Profile, Result, Screen, command::Command, process::Driver, screen};
 use fantoccini::{Client, ClientBuilder, error::CmdError};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
-use std::{future::Future, time::Duration};
+use std::{
+    cell::{Cell, RefCell},
+    collections::BTreeSet,
+    future::Future,
+    time::Duration,
+};
 use tokio::{
     runtime::{self, Runtime},
     time::timeout,
 };
+use url::Url;
 
 /// How long the browser may take over one command. A script that looks at
 /// every element takes its time on a busy machine.
@@ -22,13 +28,17 @@ pub struct Browser {
     driver: Driver,
     /// Taken away with the browser, when it is the browser's own.
     _own: Option<Profile>,
+    /// Where it has been.
+    origins: RefCell<BTreeSet<String>>,
+    /// Whether its own debugging protocol was used, which may last.
+    changed: Cell<bool>,
 }
 
 impl Browser {
     /// Opens a browser with a fresh profile.
     pub fn open(screen: Screen) -> Result<Browser> {
         let profile = Profile::new()?;
-        let mut browser = Browser::open_in(screen, &profile)?;
+        let mut browser = Browser::start(screen, &profile, true)?;
         browser._own = Some(profile);
         Ok(browser)
     }
@@ -37,7 +47,11 @@ impl Browser {
     /// service workers) is there again in the next browser with it. One
     /// browser at a time: close the one before first.
     pub fn open_in(screen: Screen, profile: &Profile) -> Result<Browser> {
-        let driver = Driver::start(profile.folder())?;
+        Browser::start(screen, profile, false)
+    }
+
+    fn start(screen: Screen, profile: &Profile, litter: bool) -> Result<Browser> {
+        let driver = Driver::start(profile.folder(), litter)?;
         let runtime = runtime::Builder::new_current_thread()
             .enable_all()
             .build()
@@ -57,12 +71,35 @@ impl Browser {
             runtime,
             driver,
             _own: None,
+            origins: RefCell::default(),
+            changed: Cell::new(false),
         };
-        // What the browser's own first page did is not about ours.
-        browser.go("about:blank")?;
-        browser.console()?;
-        browser.requests()?;
+        browser.rest()?;
         Ok(browser)
+    }
+
+    /// Shows an empty page. What was logged until now is not about the next one.
+    fn rest(&self) -> Result<()> {
+        self.go("about:blank")?;
+        self.console()?;
+        self.requests()?;
+        Ok(())
+    }
+
+    /// Makes it as good as new for somebody else's page; `false` when it cannot
+    /// be sure of that.
+    pub fn forget(&self) -> Result<bool> {
+        let windows = self.ask(|client| async move { client.windows().await })?;
+        if self.changed.get() || windows.len() != 1 {
+            return Ok(false);
+        }
+        self.rest()?;
+        for origin in self.origins.take() {
+            let all = json!({ "origin": origin, "storageTypes": "all" });
+            self.devtools("Storage.clearDataForOrigin", all)?;
+        }
+        self.changed.set(false);
+        Ok(true)
     }
 
     /// Closes the browser the orderly way, so that everything is stored.
@@ -115,6 +152,11 @@ impl Browser {
 
     /// Opens an address and waits until it has loaded.
     pub fn go(&self, url: &str) -> Result<()> {
+        let origin =
+            Url::parse(url).map_or("null".into(), |url| url.origin().ascii_serialization());
+        if origin != "null" {
+            self.origins.borrow_mut().insert(origin);
+        }
         self.ask(|client| async move { client.goto(url).await })
     }
 
@@ -149,6 +191,7 @@ impl Browser {
     /// Sends a command of the browser's own debugging protocol, such as
     /// `Emulation.setCPUThrottlingRate`.
     pub fn devtools(&self, command: &str, params: Value) -> Result<Value> {
+        self.changed.set(true);
         let body = json!({ "cmd": command, "params": params });
         self.send(Command::post("goog/cdp/execute", body))
     }

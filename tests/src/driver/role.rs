@@ -49,14 +49,13 @@ impl Role {
 /// Where something is looked for: on the whole page, or in an element. A name
 /// that ends in `…` stands for all that begin so; any other must be met in full.
 /// What cannot be seen is not found.
-pub trait Scope<'b> {
-    /// The browser, and the element to look in.
-    fn scope(&self) -> (&'b Browser, Option<&Element<'b>>);
+pub trait Scope<'b>: Copy {
+    /// The browser, and the element to look in as an argument for a script.
+    fn scope(self) -> (&'b Browser, Value);
 
     /// All that have this role and name, now, with their names.
-    fn named(&self, role: Role, name: Option<&str>) -> Result<Vec<(Element<'b>, String)>> {
+    fn named(self, role: Role, name: Option<&str>) -> Result<Vec<(Element<'b>, String)>> {
         let (browser, within) = self.scope();
-        let within = within.map_or(Value::Null, Element::as_arg);
         let args = [json!(role.aria()), json!(name), within];
         let found = browser.script(include_str!("role.js"), &args)?;
         let found = found.as_array().ok_or("The script found no list.")?;
@@ -68,19 +67,19 @@ pub trait Scope<'b> {
     }
 
     /// The names of all that have this role, now, from top to bottom.
-    fn names(&self, role: Role) -> Result<Vec<String>> {
+    fn names(self, role: Role) -> Result<Vec<String>> {
         let all = self.named(role, None)?;
         Ok(all.into_iter().map(|(_, name)| name).collect())
     }
 
     /// Whether there is one or more of this role and name, now.
-    fn has(&self, role: Role, name: &str) -> Result<bool> {
+    fn has(self, role: Role, name: &str) -> Result<bool> {
         Ok(!self.named(role, Some(name))?.is_empty())
     }
 
     /// Waits for the one that has this role and name. Several are a mistake of
     /// who looks: say in which region.
-    fn by_role(&self, role: Role, name: &str) -> Result<Element<'b>> {
+    fn by_role(self, role: Role, name: &str) -> Result<Element<'b>> {
         patiently(|| {
             let mut found = self.named(role, Some(name))?;
             match found.len() {
@@ -96,66 +95,66 @@ pub trait Scope<'b> {
     }
 
     /// Waits until nothing of this role and name can be seen.
-    fn wait_without(&self, role: Role, name: &str) -> Result<()> {
+    fn wait_without(self, role: Role, name: &str) -> Result<()> {
         patiently(|| match self.has(role, name)? {
             true => Err(format!("{} {name:?} can still be seen.", role.aria())),
             false => Ok(()),
         })
     }
 
-    fn button(&self, name: &str) -> Result<Element<'b>> {
+    fn button(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Button, name)
     }
 
-    fn checkbox(&self, name: &str) -> Result<Element<'b>> {
+    fn checkbox(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Checkbox, name)
     }
 
-    fn choice(&self, name: &str) -> Result<Element<'b>> {
+    fn choice(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Choice, name)
     }
 
-    fn field(&self, name: &str) -> Result<Element<'b>> {
+    fn field(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Field, name)
     }
 
-    fn fold(&self, name: &str) -> Result<Element<'b>> {
+    fn fold(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Fold, name)
     }
 
-    fn group(&self, name: &str) -> Result<Element<'b>> {
+    fn group(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Group, name)
     }
 
-    fn heading(&self, name: &str) -> Result<Element<'b>> {
+    fn heading(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Heading, name)
     }
 
-    fn link(&self, name: &str) -> Result<Element<'b>> {
+    fn link(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Link, name)
     }
 
-    fn region(&self, name: &str) -> Result<Element<'b>> {
+    fn region(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Region, name)
     }
 
-    fn slider(&self, name: &str) -> Result<Element<'b>> {
+    fn slider(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Slider, name)
     }
 
-    fn table(&self, name: &str) -> Result<Element<'b>> {
+    fn table(self, name: &str) -> Result<Element<'b>> {
         self.by_role(Role::Table, name)
     }
 }
 
 impl<'b> Scope<'b> for &'b Browser {
-    fn scope(&self) -> (&'b Browser, Option<&Element<'b>>) {
-        (self, None)
+    fn scope(self) -> (&'b Browser, Value) {
+        (self, Value::Null)
     }
 }
 
-impl<'b> Scope<'b> for Element<'b> {
-    fn scope(&self) -> (&'b Browser, Option<&Element<'b>>) {
-        (self.browser(), Some(self))
+impl<'b> Scope<'b> for &Element<'b> {
+    fn scope(self) -> (&'b Browser, Value) {
+        (self.browser(), self.as_arg())
     }
 }

@@ -16,8 +16,10 @@ pub enum Screen {
     Touch { width: u32, height: u32 },
 }
 
-const SWITCHES: [&str; 11] = [
+const SWITCHES: [&str; 12] = [
     "--headless=new",
+    // The browser ends when nobody drives it any more.
+    "--remote-debugging-pipe",
     "--no-sandbox",
     "--disable-gpu",
     "--disable-quic",
