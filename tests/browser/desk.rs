@@ -4,7 +4,7 @@ use crate::pool::Lent;
 use crate::site::Site;
 use ampwright_core::Worksheet;
 use ampwright_core::exchange::open_link;
-use ampwright_tests::driver::{Browser, Element, Scope, Screen};
+use ampwright_tests::driver::{Browser, Scope, Screen};
 use serde_json::Value;
 
 /// A browser with the page open on a phone, and the server behind it.
@@ -44,19 +44,12 @@ impl Desk {
 
     /// Types a text into a field in place of what stands there.
     pub fn fill(&self, css: &str, text: &str) {
-        self.in_sight(css).fill(text).unwrap();
+        self.browser.find(css).unwrap().fill(text).unwrap();
     }
 
     /// Presses a button.
     pub fn press(&self, css: &str) {
-        self.in_sight(css).click().unwrap();
-    }
-
-    /// An element, brought to where a person would look at it.
-    fn in_sight(&self, css: &str) -> Element<'_> {
-        let element = self.browser.find(css).unwrap();
-        in_sight(&element);
-        element
+        self.browser.find(css).unwrap().press().unwrap();
     }
 
     /// Chooses an option as a user's choice is heard.
@@ -114,29 +107,6 @@ impl Desk {
             [""; 0]
         );
     }
-}
-
-/// Scrolls an element to the middle, as the strip covers the top.
-pub fn in_sight(element: &Element) {
-    // What comes into sight only now is laid out with the next frame, and moves
-    // what follows: done when it lies still for two frames.
-    // A person turns the wheel, which ends what the page does by itself.
-    let scroll = "const element = arguments[0];
-        dispatchEvent(new WheelEvent('wheel'));
-        return new Promise((done) => {
-            let [still, before] = [0, NaN];
-            (function look() {
-                element.scrollIntoView({ block: 'center' });
-                const now = element.getBoundingClientRect().top;
-                still = now === before ? still + 1 : 0;
-                before = now;
-                if (still < 2) requestAnimationFrame(look); else done();
-            })();
-        })";
-    element
-        .browser()
-        .script(scroll, &[element.as_arg()])
-        .unwrap();
 }
 
 /// The answer in a browser's page.

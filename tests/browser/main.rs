@@ -16,6 +16,7 @@ mod folds;
 mod job;
 mod keep;
 mod offline;
+mod page;
 mod pool;
 mod role;
 mod service;

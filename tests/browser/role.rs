@@ -6,7 +6,7 @@ use ampwright_tests::driver::{Role, Scope, Screen};
 use serde_json::{Value, json};
 
 /// Each role, and what the browser's own tree of accessibility calls it.
-const ROLES: [(Role, &str); 12] = [
+const ROLES: [(Role, &str); 13] = [
     (Role::Button, "button"),
     (Role::Checkbox, "checkbox"),
     (Role::Choice, "combobox"),
@@ -16,6 +16,7 @@ const ROLES: [(Role, &str); 12] = [
     (Role::Heading, "heading"),
     (Role::Link, "link"),
     (Role::Navigation, "navigation"),
+    (Role::Radio, "radio"),
     (Role::Region, "region"),
     (Role::Slider, "slider"),
     (Role::Table, "table"),

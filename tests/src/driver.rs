@@ -13,6 +13,7 @@ mod process;
 mod profile;
 mod role;
 mod screen;
+mod touch;
 mod waiting;
 mod windows;
 

@@ -103,13 +103,6 @@ impl<'b> Element<'b> {
         self.ask(|element| async move { element.send_keys(text).await })
     }
 
-    /// Replaces what a field holds, key by key as a person does.
-    pub fn fill(&self, text: &str) -> Result<()> {
-        self.click()?;
-        let all = format!("{}a{}", keys::CONTROL, keys::CONTROL);
-        self.type_text(&format!("{all}{}{text}", keys::BACKSPACE))
-    }
-
     /// The text as a person sees it.
     pub fn text(&self) -> Result<String> {
         self.ask(|element| async move { element.text().await })

@@ -13,6 +13,7 @@ const TAGS = {
     heading: 'h1, h2, h3, h4, h5, h6',
     link: 'a[href]',
     navigation: 'nav',
+    radio: 'input[type=radio]',
     region: 'section',
     slider: 'input[type=range]',
     table: 'table',

@@ -20,6 +20,8 @@ pub enum Role {
     Heading,
     Link,
     Navigation,
+    /// One of a few kinds.
+    Radio,
     /// A section with a name.
     Region,
     Slider,
@@ -39,6 +41,7 @@ impl Role {
             Role::Heading => "heading",
             Role::Link => "link",
             Role::Navigation => "navigation",
+            Role::Radio => "radio",
             Role::Region => "region",
             Role::Slider => "slider",
             Role::Table => "table",
