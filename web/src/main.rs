@@ -1,54 +1,33 @@
 #![forbid(unsafe_code)]
 //! The worksheet on screen. All figures come from `ampwright_core`; this crate
 //! shows inputs, shows results, and keeps worksheets in the browser. Built for
-//! this computer instead of the browser, it prints the page's markup.
+//! this computer it prints the page; built for the browser it takes over what
+//! was printed.
 
-mod answer;
+// The type of a view in a view in a view is long.
+#![recursion_limit = "256"]
+
 mod app;
-mod arrange;
-mod arrive;
-mod chart;
-mod come;
-mod contents;
-mod desk;
-mod draft;
-mod field;
-mod figures;
-mod findings;
-mod fit;
-mod form;
-mod glossary;
-mod goal;
-mod loads;
-mod look;
-mod money;
-mod of;
-mod own;
-mod paper;
-mod print;
-mod questions;
-mod share;
-mod shelf;
-mod store;
-mod sure;
-mod trial;
-mod units;
-mod words;
-mod working;
-mod year;
+mod browser;
+mod components;
+#[cfg(not(target_arch = "wasm32"))]
+mod prerender;
+mod sections;
+mod state;
 
-use leptos::{mount::mount_to, prelude::*, web_sys::HtmlElement};
-use wasm_bindgen::JsCast;
-
+/// Prints the page as it stands before anything was filled in.
+#[cfg(not(target_arch = "wasm32"))]
 fn main() {
-    if cfg!(not(target_arch = "wasm32")) {
-        println!("{}", print::page());
-        return;
-    }
-    let place = document()
-        .get_element_by_id("app")
-        .and_then(|element| element.dyn_into::<HtmlElement>().ok());
+    println!("{}", prerender::page());
+}
+
+/// Takes over what was printed.
+#[cfg(target_arch = "wasm32")]
+fn main() {
+    use wasm_bindgen::JsCast;
+
+    let place = leptos::prelude::document().get_element_by_id("app");
     if let Some(place) = place {
-        mount_to(place, app::App).forget();
+        leptos::mount::hydrate_from(place.unchecked_into(), app::App).forget();
     }
 }

@@ -20,7 +20,7 @@ mod ticks;
 mod version1;
 
 pub use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
-pub use collection::{MOST_SHEETS, read_file, to_collection};
+pub use collection::{Collected, MOST_SHEETS, collect_texts, read_file, to_collection};
 pub use csv::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
 pub use differences::{Difference, differences};
 pub use file::{Reading, read_json, read_value, to_json};

@@ -5,7 +5,7 @@ use serde::Serialize;
 use crate::analysis::PartTemperatures;
 use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::load_dump::{DumpReport, Exposure};
-use crate::boat::{Alternator, Key, SectionId, Worksheet};
+use crate::boat::{Alternator, Arrangement, Key, SectionId, Worksheet};
 use crate::decision::arrangements::WorkedOut;
 use crate::decision::arrangements::harm::harm;
 use crate::decision::arrangements::parts::{Part, parts};
@@ -21,6 +21,9 @@ use crate::simulation::Limit;
 pub struct Outcome {
     /// Its name.
     pub name: String,
+    /// The arrangement itself, to set a boat up like it.
+    #[serde(skip)]
+    pub arrangement: Arrangement,
     /// What speaks against it: each Danger, and what overheats, overloads or
     /// wears out a part. Only the worksheet as it stands and the user's own
     /// arrangements ever have any.
@@ -123,6 +126,12 @@ impl Hottest {
 }
 
 impl Outcome {
+    /// Inputs that differ from the worksheet, with their values: those of
+    /// [`Outcome::changes`].
+    pub fn changed(&self) -> impl Iterator<Item = (Key, Value)> {
+        changed(&self.arrangement).copied()
+    }
+
     /// What comes of an arrangement; `today` is the worksheet as it stands.
     pub(super) fn of(sheet: &Worksheet, one: &WorkedOut, today: Option<&Outcome>) -> Outcome {
         let WorkedOut {
@@ -147,14 +156,9 @@ impl Outcome {
         let used_wh = over_year(report.analyses.energy.anchor.use_wh, days);
         Outcome {
             name: arrangement.name.clone(),
+            arrangement: arrangement.clone(),
             harm: harm(report),
-            changes: arrangement
-                .changes
-                .iter()
-                // A machine that only moved to the second place is no change.
-                .filter(|(key, _)| key.section != SectionId::alt2)
-                .map(said)
-                .collect(),
+            changes: changed(arrangement).map(said).collect(),
             hours_day: report.analyses.day.engine_hours,
             runs: report.analyses.day.runs,
             trouble: report.analyses.day.trouble,
@@ -194,6 +198,13 @@ impl Outcome {
             fixes: count(Severity::Fix),
         }
     }
+}
+
+/// What an arrangement changes, but for an alternator that only moved to the
+/// second place.
+fn changed(arrangement: &Arrangement) -> impl Iterator<Item = &(Key, Value)> {
+    let changes = arrangement.changes.iter();
+    changes.filter(|(key, _)| key.section != SectionId::alt2)
 }
 
 /// "Pulley ratio: 2.6", "Rated current: 180 A".
