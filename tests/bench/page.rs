@@ -14,8 +14,9 @@ mod watch;
 use std::time::Duration;
 
 use ampwright_tests::driver::{Browser, Screen};
-use ampwright_tests::{places, server::Server};
+use ampwright_tests::server::Server;
 use serde_json::{Value, json};
+use xtask::places;
 
 /// Types a figure; notes when the frame with the answer is drawn, and when
 /// that with all the rest is.

@@ -2,19 +2,20 @@
 //! none, and none by force.
 
 use crate::desk::OPENED;
+use crate::pool::Lent;
 use crate::site::{Site, part};
-use ampwright_tests::bundle::integrity;
 use ampwright_tests::driver::{Browser, Screen};
 use serde_json::json;
 use std::{fs, path::Path};
+use xtask::bundle::integrity;
 
 const TAKE: &str = "#update button";
 const TITLE: &str = "return document.title";
 const CACHES: &str = "return caches.keys()";
 
 /// A visitor who has the page kept, and opens it from there.
-fn kept(site: &Site) -> Browser {
-    let browser = Browser::open(Screen::Desk).unwrap();
+fn kept(site: &Site) -> Lent {
+    let browser = Lent::new(Screen::Desk);
     browser.go(&site.url()).unwrap();
     browser.wait_data("offline", "ready").unwrap();
     browser.refresh().unwrap();
@@ -30,7 +31,7 @@ fn caches(browser: &Browser) -> usize {
 #[test]
 fn the_second_visit_needs_no_network() {
     let mut site = Site::start();
-    let browser = Browser::open(Screen::Phone).unwrap();
+    let browser = Lent::new(Screen::Phone);
     browser.go(&site.url()).unwrap();
     browser.wait_data("offline", "ready").unwrap();
     browser.wait_text("#offline", "without a network").unwrap();
@@ -67,7 +68,7 @@ fn it_works_and_installs_in_a_folder_and_leaves_the_others_alone() {
         .unwrap();
     });
     let url = format!("{}some/deep/path/", site.url());
-    let browser = Browser::open(Screen::Phone).unwrap();
+    let browser = Lent::new(Screen::Phone);
     browser.go(&url).unwrap();
     browser.wait_data("offline", "ready").unwrap();
     let ask = |command: &str| browser.devtools(command, json!({})).unwrap();
@@ -88,7 +89,7 @@ fn it_works_and_installs_in_a_folder_and_leaves_the_others_alone() {
 fn nothing_is_kept_until_all_of_it_arrives() {
     let icon = Path::new("icons/mark-512.png");
     let site = Site::changed(|folder| fs::remove_file(folder.join(icon)).unwrap());
-    let browser = Browser::open(Screen::Phone).unwrap();
+    let browser = Lent::new(Screen::Phone);
     let visit = |offline: &str, told: &str| {
         browser.go(&site.url()).unwrap();
         browser.wait_for(OPENED).unwrap();
@@ -100,7 +101,7 @@ fn nothing_is_kept_until_all_of_it_arrives() {
     browser.shot("offline-partly").unwrap();
 
     // There, but not as it was built.
-    let right = fs::read(ampwright_tests::places::dist().join(icon)).unwrap();
+    let right = fs::read(xtask::places::dist().join(icon)).unwrap();
     let (_, cut) = right.split_first().unwrap();
     fs::write(site.folder().join(icon), cut).unwrap();
     visit("partly", "not kept");

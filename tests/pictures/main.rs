@@ -10,10 +10,10 @@ use std::{fs, thread, time::Duration};
 
 use ampwright_tests::{
     driver::{Browser, Screen},
-    places,
     server::Server,
 };
 use serde_json::json;
+use xtask::places;
 
 type Result<T> = std::result::Result<T, String>;
 

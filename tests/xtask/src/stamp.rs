@@ -7,11 +7,10 @@ use crate::{
     Result,
     run::{cargo_command, shown},
 };
-use ampwright_tests::bundle::{START, bundle, integrity, short_sum};
-use std::{
-    env, fs,
-    path::{Path, PathBuf},
-    process::Stdio,
+use std::{env, fs, path::PathBuf, process::Stdio};
+use xtask::{
+    bundle::{START, bundle, integrity, short_sum},
+    files,
 };
 
 /// Where the markup goes in the start page.
@@ -36,8 +35,7 @@ pub fn stamp() -> Result<()> {
         &PLACE.replace("></", &format!(">{}</", markup()?.trim())),
     )?;
 
-    let mut names = Vec::new();
-    list(&folder, "", &mut names).map_err(failed)?;
+    let mut names = files::names(&folder).map_err(failed)?;
     for name in &mut names {
         let Some((stem, kind)) = ours(name) else {
             continue;
@@ -135,20 +133,6 @@ fn markup() -> Result<String> {
     String::from_utf8(output.stdout).map_err(|e| format!("The page's markup: {e}."))
 }
 
-/// The names of all files in a folder, with `/` between the parts.
-fn list(folder: &Path, before: &str, names: &mut Vec<String>) -> std::io::Result<()> {
-    for entry in fs::read_dir(folder)? {
-        let entry = entry?;
-        let name = format!("{before}{}", entry.file_name().to_string_lossy());
-        if entry.file_type()?.is_dir() {
-            list(&entry.path(), &format!("{name}/"), names)?;
-        } else {
-            names.push(name);
-        }
-    }
-    Ok(())
-}
-
 fn stamped(worker: &str, version: &str, files: &[(&str, String)]) -> Result<String> {
     for line in [VERSION, FILES] {
         if worker.matches(line).count() != 1 {
@@ -174,7 +158,7 @@ mod tests {
 
     #[test]
     fn the_worker_gets_version_and_files() {
-        let worker = include_str!("../../web/shell/sw.js");
+        let worker = include_str!("../../../web/shell/sw.js");
         let files = ["boot-1.js", "index.html"].map(|name| (name, format!("sum of {name}")));
         let text = stamped(worker, "00ff", &files).unwrap();
         assert!(text.contains("const VERSION = '00ff';"), "{text}");
@@ -184,7 +168,7 @@ mod tests {
 
     #[test]
     fn the_markup_goes_into_the_start_page_once() {
-        let page = include_str!("../../index.html");
+        let page = include_str!("../../../index.html");
         let text = put(page, PLACE, "<p>A</p>").unwrap();
         assert!(text.contains("<p>A</p>"), "{text}");
         assert!(put(&text, PLACE, "<p>B</p>").is_err());

@@ -1,13 +1,13 @@
 //! Runs other programs, in the top folder of the working copy.
 
 use crate::Result;
-use ampwright_tests::places;
 use std::{
     env,
     ffi::OsString,
     path::Path,
     process::{Command, Stdio},
 };
+use xtask::places;
 
 /// A command with the build tools first on the search path and nothing to read.
 pub fn command(program: impl AsRef<Path>) -> Command {

@@ -5,14 +5,14 @@ use crate::{
     Result,
     run::{answer, cargo_command, command, say, succeed},
     tools,
+    versions::CARGO_FUZZ,
 };
-use ampwright_tests::{places, programs};
 use std::{fs, path::Path};
+use xtask::{places, programs};
 
-const CARGO_FUZZ: &str = "0.13.2";
 const TARGETS: [&str; 3] = ["link", "file", "log"];
 /// How long each one runs when nobody says \[s\].
-const SECONDS: &str = "60";
+const SECONDS: u64 = 60;
 /// Logs to begin with; links and files come from those kept for ever.
 const LOGS: [&str; 2] = [
     "min\tamps\tcase\tair\trpm\tvolts\n0\t95\t30\t30\t1400\t13.9\n5\t80\t70\t40\t1400\t14.0\n",
@@ -20,7 +20,7 @@ const LOGS: [&str; 2] = [
 ];
 
 /// Texts that each reader is tried with in every check.
-const BOUNDED: &str = "30000";
+const BOUNDED: u64 = 30_000;
 
 /// A short run that always begins alike, as a part of every check.
 pub fn bounded() -> Result<()> {
@@ -28,21 +28,22 @@ pub fn bounded() -> Result<()> {
         say("LEFT OUT: libFuzzer needs a C++ compiler, and there is none.");
         return Ok(());
     }
-    fuzz(&[BOUNDED, "runs"])
+    fuzz(Bound::Runs(BOUNDED))
 }
 
-/// Tries each reader for so many seconds, or with so many texts.
-pub fn fuzz(words: &[&str]) -> Result<()> {
-    let bound = match words {
-        [] => format!("-max_total_time={SECONDS}"),
-        [seconds] => format!("-max_total_time={}", number(seconds)?),
-        [runs, "runs"] => format!("-runs={}", number(runs)?),
-        other => {
-            return Err(format!(
-                "\"{}\" is neither seconds nor runs.",
-                other.join(" ")
-            ));
-        }
+/// How long each reader is tried.
+pub enum Bound {
+    /// So many seconds; as usual when nobody says.
+    Seconds(Option<u64>),
+    /// So many texts.
+    Runs(u64),
+}
+
+/// Tries each reader.
+pub fn fuzz(bound: Bound) -> Result<()> {
+    let bound = match bound {
+        Bound::Seconds(number) => format!("-max_total_time={}", number.unwrap_or(SECONDS)),
+        Bound::Runs(number) => format!("-runs={number}"),
     };
     ready()?;
     let home = places::target().join("fuzz");
@@ -79,11 +80,6 @@ pub fn fuzz(words: &[&str]) -> Result<()> {
         })?;
     }
     Ok(())
-}
-
-fn number(word: &str) -> Result<u64> {
-    word.parse()
-        .map_err(|_| format!("\"{word}\" is not a number of seconds or runs."))
 }
 
 /// cargo-fuzz in the pinned version.

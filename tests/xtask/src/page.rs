@@ -5,8 +5,8 @@ use crate::{
     run::{cargo, cargo_command, command, say, succeed},
     tools,
 };
-use ampwright_tests::{bundle, places};
 use std::{env, fs, path::PathBuf, time::Instant};
+use xtask::{bundle, places};
 
 /// Builds the page into `dist`.
 pub fn build() -> Result<()> {

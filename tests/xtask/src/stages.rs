@@ -107,7 +107,7 @@ const IN_BROWSER: Stage = Stage {
         let done = browser::ready()
             .and_then(|()| {
                 let mut args = IN_BROWSER_ARGS.to_vec();
-                args.extend(["--lib", "--", "driver::"]);
+                args.push("--lib");
                 count(&args, &mut tally)
             })
             .and_then(|()| {

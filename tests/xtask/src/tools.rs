@@ -3,15 +3,15 @@
 use crate::{
     Result,
     run::{answer, cargo, cargo_command, command, say, succeed},
+    versions::TRUNK,
 };
-use ampwright_tests::{places, programs};
 use std::{
     env, fs,
     path::{Path, PathBuf},
 };
+use xtask::{places, programs};
 
 const TARGET: &str = "wasm32-unknown-unknown";
-const TRUNK: &str = "0.21.14";
 
 /// Makes everything ready and says where trunk is.
 pub fn ready() -> Result<PathBuf> {

@@ -6,8 +6,8 @@ use crate::{
     Result,
     run::{command, say, succeed},
 };
-use ampwright_tests::{places, programs};
 use std::fs;
+use xtask::{places, programs};
 
 /// Makes sure that it is there.
 pub fn ready() -> Result<()> {

@@ -4,7 +4,7 @@ use crate::{
     Result,
     run::{answer, command, say, succeed},
 };
-use ampwright_tests::programs;
+use xtask::programs;
 
 const PACKAGES: [&str; 3] = ["chromium", "chromium-driver", "fonts-dejavu-core"];
 

@@ -7,8 +7,8 @@ use std::{
 
 /// The top folder of the working copy.
 pub fn root() -> PathBuf {
-    let tests = Path::new(env!("CARGO_MANIFEST_DIR"));
-    tests.parent().unwrap_or(tests).to_path_buf()
+    let here = Path::new(env!("CARGO_MANIFEST_DIR"));
+    here.ancestors().nth(2).unwrap_or(here).to_path_buf()
 }
 
 /// The finished page.
