@@ -114,7 +114,7 @@ fn standing(machine: &DumpReport, key: &str) -> Option<Standing> {
     let found = machine
         .mitigations
         .iter()
-        .find(|mitigation| mitigation.key == key);
+        .find(|mitigation| mitigation.code.name() == key);
     found.map(|mitigation| mitigation.standing)
 }
 
@@ -130,7 +130,7 @@ fn who_is_exposed() {
     let machine = &through.machines[0];
     assert_eq!(machine.exposure, Exposure::StartBattery);
     assert_eq!(machine.bank_left_v(), None);
-    let keys: Vec<_> = machine.mitigations.iter().map(|d| d.key).collect();
+    let keys: Vec<_> = machine.mitigations.iter().map(|d| d.code.name()).collect();
     assert_eq!(keys, ["no_switch"]);
     // The second one only, and not that of the start battery.
     let two = boat(&[("way_kind", converter), ("two_role", house)]);

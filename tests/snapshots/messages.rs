@@ -6,6 +6,7 @@ use ampwright_core::exchange::{open_link, read_file};
 use ampwright_core::guidance::CAUTIONS;
 use ampwright_core::report::report;
 use ampwright_core::schema::Value;
+use ampwright_core::text;
 use ampwright_core::text::calibration::log_remarks;
 use ampwright_core::text::cautions;
 use ampwright_core::text::errors::input_error;
@@ -189,15 +190,24 @@ fn fitting() {
         let report = report(&sheet);
         lines.push(boat.to_string());
         for belt in &report.analyses.belts {
-            lines.extend(belt.sentences.iter().map(|said| format!("  {said}")));
+            lines.extend(
+                text::belt::sentences(belt, &Reader::METRIC)
+                    .iter()
+                    .map(|said| format!("  {said}")),
+            );
         }
         for machine in &report.analyses.load_dump.machines {
-            lines.extend(machine.sentences.iter().map(|said| format!("  {said}")));
+            lines.extend(
+                text::load_dump::sentences(machine, &Reader::METRIC)
+                    .iter()
+                    .map(|said| format!("  {said}")),
+            );
             for mitigation in &machine.mitigations {
-                let stands = mitigation.standing.word();
+                let stands = text::load_dump::standing(mitigation.standing);
                 lines.push(format!(
                     "  {}, {stands}: {}",
-                    mitigation.what, mitigation.says
+                    text::load_dump::mitigation(mitigation.code),
+                    text::load_dump::advice(machine, mitigation, &Reader::METRIC)
                 ));
             }
         }

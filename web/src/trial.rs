@@ -8,7 +8,9 @@ use ampwright_core::decision::calibration;
 use ampwright_core::decision::calibration::{Fit, Fitted, LogRemark, Refusal, SAMPLE, apply};
 use ampwright_core::guidance::CautionTopic;
 use ampwright_core::report;
-use ampwright_core::text::calibration::{HOW_TO, fit_remarks, log_remarks, refusal};
+use ampwright_core::text::calibration::{
+    HOW_TO, fit_remarks, fitted as called, log_remarks, refusal,
+};
 use leptos::prelude::*;
 
 use crate::chart::drawing::{Anchor, Drawing};
@@ -189,7 +191,7 @@ fn row(fitted: &Fitted) -> [String; 4] {
     let Fitted { unit, decimals, .. } = *fitted;
     let gap = if unit.is_empty() { "" } else { " " };
     [
-        fitted.label.to_string(),
+        called(fitted.what).to_string(),
         format!("{}{gap}{unit}", figure(fitted.value, decimals)),
         figure(fitted.deviation, decimals),
         fitted

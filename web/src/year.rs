@@ -9,6 +9,8 @@ use ampwright_core::analysis::year;
 use ampwright_core::analysis::year::Year;
 use ampwright_core::analysis::year::{HourReport, MonthReport};
 use ampwright_core::boat::Month;
+use ampwright_core::text::year::{month as month_name, sentences, settled_day};
+use ampwright_core::units::Reader;
 use leptos::prelude::*;
 
 use crate::chart::drawing::{Anchor, Drawing};
@@ -119,7 +121,7 @@ fn table(year: &Year) -> String {
         let _ = write!(
             rows,
             "<tr><th scope=row>{:.3}</th><td>{:.0}</td><td><b>{:.1}</b></td>{dock}<td class='{below}'>{:.0}</td><td>{:.0}</td><td>{}</td></tr>",
-            m.name(),
+            month_name(m.month),
             m.sun_ah_day,
             m.engine_h_week,
             m.lowest_pct,
@@ -151,7 +153,7 @@ fn table(year: &Year) -> String {
     );
     format!(
         r#"<p class="told">{}</p><p class="lead">{alike}</p><div class="scroll" tabindex="0" role="region" aria-label="The months as a table"><table class="run months"><thead><tr><th scope="col">Month</th><th scope="col">Sun A·h/day</th><th scope="col">Engine h/week</th>{dock}<th scope="col">Lowest %</th><th scope="col">Wasted %</th><th scope="col">A·h a day</th></tr></thead><tbody>{rows}</tbody></table></div><p class="margin bars">{legend}</p>"#,
-        year.sentences().join(" ")
+        sentences(year, &Reader::METRIC).join(" ")
     )
 }
 
@@ -258,8 +260,8 @@ fn day(year: &Year, month: &MonthReport) -> String {
     minutes(&mut drawing, &time, 244.0);
     format!(
         r#"<div class="chart"><svg viewBox="0 0 {WIDTH} 252" role="img" aria-label="A settled day in {}">{}</svg><p class="told" id="year-day">{}</p></div>"#,
-        month.name(),
+        month_name(month.month),
         drawing.finish(),
-        month.day_words()
+        settled_day(month, &Reader::METRIC)
     )
 }

@@ -39,19 +39,6 @@ impl BeltKind {
             BeltKind::Ribs10 => Some(RIBS_10),
         }
     }
-
-    /// Within a sentence: "a 13 mm V-belt".
-    pub fn words(self) -> &'static str {
-        match self {
-            BeltKind::Unsaid => "a belt not named yet",
-            BeltKind::V10 => "one 10 mm V-belt",
-            BeltKind::V13 => "one 13 mm V-belt",
-            BeltKind::TwoV13 => "two 13 mm V-belts",
-            BeltKind::Ribs6 => "a multi-rib belt of 6 ribs",
-            BeltKind::Ribs8 => "a multi-rib belt of 8 ribs",
-            BeltKind::Ribs10 => "a multi-rib belt of 10 ribs",
-        }
-    }
 }
 
 section! {

@@ -4,6 +4,7 @@
 //! is not understood is remarked on and left out, and nothing else is lost. Version 1
 //! keeps its meaning, see `version1`.
 
+mod analyses_json;
 mod collection;
 mod csv;
 mod differences;
@@ -20,6 +21,7 @@ mod ticks;
 mod version1;
 
 pub use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
+pub use analyses_json::{arrangements_json, belts_json, cables_json, load_dump_json, year_json};
 pub use collection::{MOST_SHEETS, read_file, to_collection};
 pub use csv::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
 pub use differences::{Difference, differences};

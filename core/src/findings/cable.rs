@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::analysis::Analyses;
-use crate::analysis::cable::{CableRun, Cables};
+use crate::analysis::cable::{CableRun, Cables, RunEnd};
 use crate::boat::{Basis, Current, LoadRow, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
 use crate::physics::fuse::LITHIUM_KA;
@@ -15,9 +15,9 @@ pub enum CableFinding {
     /// The air is as hot as the insulation may get.
     CableInsulationTooHot {
         /// Where the cable comes from.
-        from: &'static str,
+        from: RunEnd,
         /// Where it leads.
-        to: &'static str,
+        to: RunEnd,
         /// Air along it \[°C\].
         air_c: f64,
         /// What its insulation is rated for \[°C\].
@@ -26,9 +26,9 @@ pub enum CableFinding {
     /// No cable of the tables is enough.
     CableNone {
         /// Where it comes from.
-        from: &'static str,
+        from: RunEnd,
         /// Where it leads.
-        to: &'static str,
+        to: RunEnd,
         /// Current it must carry \[A\].
         carries_a: f64,
         /// Length one way \[m\].
@@ -39,9 +39,9 @@ pub enum CableFinding {
     /// Several cables side by side are needed.
     CableParallel {
         /// Where they come from.
-        from: &'static str,
+        from: RunEnd,
         /// Where they lead.
-        to: &'static str,
+        to: RunEnd,
         /// How many.
         cables: u8,
         /// Size of each.

@@ -171,6 +171,10 @@ pub const MONEY_PER_KILOWATT_HOUR: &UnitOfMeasure = &plain("/kW·h");
 pub const METRE: &UnitOfMeasure = &paired("m", "ft", 1.0 / 0.3048, 0.0);
 /// Newton.
 pub const NEWTON: &UnitOfMeasure = &plain("N");
+/// Newton metre.
+pub const NEWTON_METRE: &UnitOfMeasure = &plain("N·m");
+/// Metre per second.
+pub const METRE_PER_SECOND: &UnitOfMeasure = &plain("m/s");
 /// Joule.
 pub const JOULE: &UnitOfMeasure = &plain("J");
 

@@ -5,8 +5,9 @@ use serde::{Serialize, Serializer};
 
 use crate::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, CUBIC_METRE_PER_HOUR, DEGREE, HOUR, JOULE, KELVIN, KILOAMPERE,
-    KILOWATT, KILOWATT_HOUR, LITRE, METRE, MILLIMETRE, MILLIVOLT_PER_CELL_KELVIN, MINUTE, MONEY,
-    NEWTON, NONE, OHM, PERCENT, RPM, SECOND, UnitOfMeasure, VOLT, WATT,
+    KILOWATT, KILOWATT_HOUR, LITRE, METRE, METRE_PER_SECOND, MILLIMETRE, MILLIVOLT_PER_CELL_KELVIN,
+    MINUTE, MONEY, NEWTON, NEWTON_METRE, NONE, OHM, PERCENT, RPM, SECOND, UnitOfMeasure, VOLT,
+    WATT,
 };
 
 /// What a figure is of. Each kind has one unit in which its value is kept.
@@ -38,8 +39,12 @@ pub enum QuantityKind {
     Resistance,
     /// Speed of a shaft \[rpm\].
     Speed,
+    /// Speed of a belt \[m/s\].
+    BeltSpeed,
     /// Force \[N\].
     Force,
+    /// Torque of a shaft \[N·m\].
+    Torque,
     /// Length of a cable \[m\].
     Length,
     /// Size of a part \[mm\].
@@ -81,7 +86,9 @@ impl QuantityKind {
             QuantityKind::SpikeEnergy => JOULE,
             QuantityKind::Resistance => OHM,
             QuantityKind::Speed => RPM,
+            QuantityKind::BeltSpeed => METRE_PER_SECOND,
             QuantityKind::Force => NEWTON,
+            QuantityKind::Torque => NEWTON_METRE,
             QuantityKind::Length => METRE,
             QuantityKind::Size => MILLIMETRE,
             QuantityKind::Angle => DEGREE,

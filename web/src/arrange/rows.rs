@@ -2,8 +2,9 @@
 
 use ampwright_core::boat::Worksheet;
 use ampwright_core::decision::arrangements::Outcome;
+use ampwright_core::text::arrangements::disconnect;
 use ampwright_core::text::words;
-use ampwright_core::units::clock;
+use ampwright_core::units::{Reader, clock};
 
 use crate::money::{cents, money};
 use crate::words::figure;
@@ -62,7 +63,7 @@ pub const ROWS: [Row; 18] = [
         let hottest = &o.hottest;
         let text = format!(
             "{} {} of {} °C",
-            hottest.part,
+            words::part(hottest.part),
             figure(hottest.celsius, 0),
             figure(hottest.limit_c, 0)
         );
@@ -84,7 +85,7 @@ pub const ROWS: [Row; 18] = [
         ),
     }),
     ("When the bank disconnects", |_, o| {
-        plain(o.disconnect.clone())
+        plain(disconnect(&o.disconnect, &Reader::METRIC))
     }),
     ("Findings", |_, o| {
         let text = format!("{} danger, {} to fix", o.dangers, o.fixes);

@@ -177,7 +177,13 @@ fn shares(run: &RunReport) -> String {
     let parts: Vec<String> = run
         .limit_shares
         .iter()
-        .map(|share| format!("{} {} %", share.limit.words(), figure(share.share_pct, 0)))
+        .map(|share| {
+            format!(
+                "{} {} %",
+                words::limited_by(share.limit),
+                figure(share.share_pct, 0)
+            )
+        })
         .collect();
     format!("Limited by {}.{}", parts.join(", "), opening(run))
 }

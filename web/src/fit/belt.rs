@@ -47,19 +47,19 @@ pub fn told(_: &Worksheet, report: &Report) -> String {
 /// The figures and the sentences.
 pub fn more(_: &Worksheet, report: &Report) -> String {
     let belts = &report.analyses.belts;
-    let mut text = String::new();
+    let mut said = String::new();
     for belt in belts {
-        text += heading(belts.len() > 1, belt.second);
+        said += heading(belts.len() > 1, belt.second);
         for (when, load) in [
             ("While charging", &belt.charging),
             ("Cold, engine at its highest", &belt.top),
         ] {
-            text += &side_by_side(when, belt, load);
+            said += &side_by_side(when, belt, load);
         }
-        text += &both(belt);
-        text += &sentences(&belt.sentences);
+        said += &both(belt);
+        said += &sentences(&text::belt::sentences(belt, &Reader::METRIC));
     }
-    text
+    said
 }
 
 /// At one engine speed: the formula beside the rule of thumb.

@@ -3,6 +3,9 @@
 
 use ampwright_core::analysis::cable::{CableChoice, CableRun};
 use ampwright_core::findings::Finding;
+use ampwright_core::text::cable as told;
+use ampwright_core::text::words::run_end;
+use ampwright_core::units::Reader;
 use ampwright_core::{Report, Worksheet};
 
 use super::found;
@@ -30,17 +33,22 @@ pub fn told(_: &Worksheet, report: &Report) -> String {
 fn entry(run: &CableRun) -> String {
     let mut text = format!(
         "<tbody role=rowgroup id=fit-run-{}><tr role=row class=name><th scope=rowgroup role=rowheader colspan=5><span>{} – {}</span> <b>{:.0}\u{a0}A</b></th></tr><tr role=row class=whole><td role=cell colspan=5>{}</td></tr>",
-        run.key, run.from, run.to, run.carries_a, run.asks
+        run.code,
+        run_end(run.from),
+        run_end(run.to),
+        run.carries_a,
+        told::asks(run, &Reader::METRIC)
     );
     for pick in run.metric.iter().chain(&run.gauge) {
         text += &row(pick);
     }
     text += &format!(
         "<tr role=row class=whole><td role=cell colspan=5><p><b>{}</b> {}</p>",
-        run.fuse_for, run.fuse_at
+        told::fuse(run, &Reader::METRIC),
+        told::fuse_place(run, &Reader::METRIC)
     );
     for note in &run.notes {
-        text += &format!("<p>{note}</p>");
+        text += &format!("<p>{}</p>", told::note(note, &Reader::METRIC));
     }
     let mut beside = String::new();
     if let Some(gauge) = run.gauge_from_memory {
@@ -71,14 +79,14 @@ fn row(pick: &CableChoice) -> String {
         with_unit(pick.spare_pct, 0, "% to spare"),
         with_unit(pick.drop_v, 2, "V"),
         with_unit(pick.spare_v, 2, "V to spare"),
-        pick.bound.words().to_string(),
+        told::sized_by(pick.bound).to_string(),
         String::new(),
         with_unit(pick.fuse_a, halves, each),
         in_words(fuse, 0, "A"),
     ];
     let mut text = format!(
         "<tr role=row class=size><th scope=row role=rowheader>{}</th>",
-        pick.words()
+        told::size(pick)
     );
     for (head, cell) in HEADS.iter().skip(1).zip(cells.chunks_exact(2)) {
         text += &format!("<td role=cell data-head='{head}'><span>");
@@ -101,11 +109,14 @@ pub fn more(_: &Worksheet, report: &Report) -> String {
         wiring.short_circuit_a / 1000.0,
     );
     for remark in &wiring.remarks {
-        text += &format!("<p class=margin>{remark}</p>");
+        text += &format!(
+            "<p class=margin>{}</p>",
+            told::remark(remark, &Reader::METRIC)
+        );
     }
     for (heading, said) in [
-        ("The rule", wiring.rule.as_slice()),
-        ("Where this comes from", wiring.sources),
+        ("The rule", told::rule(wiring.flag)),
+        ("Where this comes from", told::SOURCES),
     ] {
         text += &format!("<h3>{heading}</h3><ul class='remarks margin'>");
         for words in said {

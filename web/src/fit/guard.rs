@@ -2,6 +2,8 @@
 
 use ampwright_core::analysis::load_dump::DumpReport;
 use ampwright_core::findings::Finding;
+use ampwright_core::text::load_dump as words;
+use ampwright_core::units::Reader;
 use ampwright_core::{Report, Worksheet};
 
 use super::table::{Bar, Line, bars, in_words, line, sentences, table, with_unit};
@@ -16,13 +18,13 @@ pub fn told(_: &Worksheet, report: &Report) -> String {
         text += &left(machine);
         text += "<ul class=defences>";
         for mitigation in &machine.mitigations {
-            let word = mitigation.standing.word();
+            let word = words::standing(mitigation.standing);
             text += &format!(
                 "<li id=fit-defence-{}{} data-stands='{word}'><span class=standing>{word}</span><span><b>{}.</b> {}</span></li>",
-                mitigation.key,
+                mitigation.code,
                 if machine.second { "-second" } else { "" },
-                mitigation.what,
-                mitigation.says
+                words::mitigation(mitigation.code),
+                words::advice(machine, mitigation, &Reader::METRIC)
             );
         }
         text += "</ul>";
@@ -77,7 +79,7 @@ pub fn more(_: &Worksheet, report: &Report) -> String {
     for machine in all {
         text += heading(all.len() > 1, machine.second);
         text += &figures(machine);
-        text += &sentences(&machine.sentences);
+        text += &sentences(&words::sentences(machine, &Reader::METRIC));
     }
     text
 }

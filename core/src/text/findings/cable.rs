@@ -1,11 +1,13 @@
 //! What is said of cables and fuses.
 
 use crate::findings::CableFinding;
+use crate::text::words;
 use crate::units::Reader;
 use crate::units::quantity::{Quantity, QuantityKind, amperes, celsius, volts};
 
 pub(super) fn sentence(finding: &CableFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
+    let between = |from, to| format!("from {} to {}", words::run_end(from), words::run_end(to));
     let kiloamperes = |value| Quantity::new(value, QuantityKind::ShortCircuitCurrent);
     match *finding {
         CableFinding::CableInsulationTooHot {
@@ -14,7 +16,8 @@ pub(super) fn sentence(finding: &CableFinding, reader: &Reader) -> String {
             air_c,
             rated_c,
         } => format!(
-            "The air along the cable from {from} to {to} reaches {} and its insulation is rated for {}: it may carry nothing. Use cable of a higher rating, lead it another way, or bring the space air.",
+            "The air along the cable {} reaches {} and its insulation is rated for {}: it may carry nothing. Use cable of a higher rating, lead it another way, or bring the space air.",
+            between(from, to),
             show(celsius(air_c)),
             show(celsius(rated_c))
         ),
@@ -25,9 +28,10 @@ pub(super) fn sentence(finding: &CableFinding, reader: &Reader) -> String {
             length_m,
             drop_v,
         } => format!(
-            "No cable of the tables, nor three side by side, takes {} over {} from {from} to {to} with a voltage drop of {}. Shorten the run, allow a larger voltage drop, or raise the system voltage.",
+            "No cable of the tables, nor three side by side, takes {} over {} {} with a voltage drop of {}. Shorten the run, allow a larger voltage drop, or raise the system voltage.",
             show(amperes(carries_a)),
             show(Quantity::new(length_m, QuantityKind::Length).to(1)),
+            between(from, to),
             show(volts(drop_v).to(2))
         ),
         CableFinding::CableParallel {
@@ -37,7 +41,8 @@ pub(super) fn sentence(finding: &CableFinding, reader: &Reader) -> String {
             size,
             fuse_a,
         } => format!(
-            "One cable is not enough from {from} to {to}: lay {cables} × {size}, each with its own fuse of {}.",
+            "One cable is not enough {}: lay {cables} × {size}, each with its own fuse of {}.",
+            between(from, to),
             show(amperes(fuse_a))
         ),
         CableFinding::CableInverterUnsaid => "The list of loads has mains appliances, and no inverter is entered under “Cable and fuse”: its cable, mostly the thickest aboard, is not sized. Enter the inverter's power.".to_string(),

@@ -1,8 +1,6 @@
 //! Belt and shaft: what each alternator takes, what its belt carries, and what
 //! it pulls at.
 
-pub(crate) mod words;
-
 use serde::Serialize;
 
 use crate::analysis::peak_loads::{AlternatorPeaks, LoadAtSpeed};
@@ -25,8 +23,8 @@ pub const SHARED_WITH_PUMP_A: f64 = 80.0;
 pub struct BeltReport {
     /// Whether it turns the second alternator.
     pub second: bool,
-    /// Which belt it is, in words; none as long as it is not said.
-    pub belt: Option<&'static str>,
+    /// Which belt it is; none as long as it is not entered.
+    pub belt: Option<BeltKind>,
     /// Engine pulley \[mm\].
     pub engine_pulley_mm: f64,
     /// Wrap on the smaller pulley \[°\].
@@ -44,9 +42,9 @@ pub struct BeltReport {
     /// Cold, with the engine at its highest speed.
     pub top: BeltLoad,
     /// Smallest V-belts that carry both; none when none does.
-    pub asks_v: Option<&'static str>,
-    /// Smallest multi-rib belt that carries both.
-    pub asks_ribs: Option<&'static str>,
+    pub asks_v: Option<BeltKind>,
+    /// Smallest multi-rib belt that carries both; none when none does.
+    pub asks_ribs: Option<BeltKind>,
     /// The worst of the shares below \[%\].
     pub worst_pct: Option<f64>,
     /// Larger pull on the crankshaft of the two \[N\].
@@ -57,8 +55,9 @@ pub struct BeltReport {
     pub wrap_too_small: bool,
     /// Whether pulleys of that size do not fit side by side.
     pub pulleys_overlap: bool,
-    /// What there is to say, one sentence each.
-    pub sentences: Vec<String>,
+    /// Where it turns the water pump too, what one belt for both is good for
+    /// \[A\]: [`SHARED_WITH_PUMP_A`] in this system; none where it does not.
+    pub shared_with_pump_a: Option<f64>,
 }
 
 /// A belt at one engine speed.
@@ -114,9 +113,9 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
         .flat_map(|load| [load.formula_pct, load.rule_pct])
         .flatten()
         .reduce(f64::max);
-    let mut belt = BeltReport {
+    BeltReport {
         second: machine.second,
-        belt: table.map(|_| seen.belt.kind.words()),
+        belt: table.map(|_| seen.belt.kind),
         engine_pulley_mm: engine_mm,
         wrap_deg,
         tight_n,
@@ -136,12 +135,15 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
         wrap_too_small: table.is_some_and(|table| wrap_deg < table.least_wrap_deg),
         pulleys_overlap: table.is_some()
             && 0.5 * (alternator_mm + engine_mm) >= seen.belt.centres_mm,
+        shared_with_pump_a: (seen.belt.pump == Said::Yes).then(|| shared_with_pump_a(seen)),
         charging,
         top,
-        sentences: Vec::new(),
-    };
-    belt.sentences = words::sentences(machine, &belt);
-    belt
+    }
+}
+
+/// What one belt for alternator and water pump is good for in this system \[A\].
+fn shared_with_pump_a(seen: &Inputs) -> f64 {
+    SHARED_WITH_PUMP_A / seen.alternator_blocks()
 }
 
 /// Tight over slack pull at which a belt slips here.
@@ -162,7 +164,7 @@ fn rule_a(seen: &Inputs, belt: &BeltType) -> (f64, f64) {
 pub(crate) fn trusted_a(seen: &Inputs) -> Option<f64> {
     let (_, most_a) = rule_a(seen, &seen.belt.kind.table()?);
     Some(match seen.belt.pump {
-        Said::Yes => most_a.min(SHARED_WITH_PUMP_A / seen.alternator_blocks()),
+        Said::Yes => most_a.min(shared_with_pump_a(seen)),
         Said::No | Said::Unsaid => most_a,
     })
 }
@@ -185,7 +187,7 @@ fn asked(
     family: &[BeltKind],
     one: &LoadAtSpeed,
     other: &LoadAtSpeed,
-) -> Option<&'static str> {
+) -> Option<BeltKind> {
     let carries = |kind: &&BeltKind| {
         kind.table().is_some_and(|belt| {
             [one, other].iter().all(|most| {
@@ -194,7 +196,7 @@ fn asked(
             })
         })
     };
-    family.iter().find(carries).map(|kind| kind.words())
+    family.iter().find(carries).copied()
 }
 
 fn load(seen: &Inputs, belt: Option<&BeltType>, most: &LoadAtSpeed) -> BeltLoad {
