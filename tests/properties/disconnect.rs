@@ -14,6 +14,7 @@ const MAY_BE_NULL: &[&str] = &[
     "standard_low_v",
     "standard_high_v",
     "standard_low_ohm",
+    "clamp_rated_j",
     "standard_high_ohm",
     "standard_low_j",
     "standard_high_j",

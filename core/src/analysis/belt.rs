@@ -6,7 +6,8 @@ use serde::Serialize;
 use crate::analysis::peak_loads::{AlternatorPeaks, LoadAtSpeed};
 use crate::boat::{BeltKind, Inputs, Said};
 use crate::physics::belt::{
-    BeltType, carries_w, grip, own_pull_n, rule_w, side_n, speed_m_s, torque_nm, wrap_factor,
+    self, BeltType, carries_w, engine_w, grip, own_pull_n, radians, rule_w, side_n, speed_m_s,
+    torque_nm, transmits_n, used_pct,
 };
 
 /// Pull on the crankshaft's end up to which nobody asks \[N\]: about what one
@@ -148,15 +149,16 @@ fn shared_with_pump_a(seen: &Inputs) -> f64 {
 
 /// Tight over slack pull at which a belt slips here.
 fn ratio(seen: &Inputs, belt: &BeltType) -> f64 {
-    let wrap = seen.belt_wrap_deg().to_radians();
+    let wrap = radians(seen.belt_wrap_deg());
     grip(seen.belt.friction, belt.groove_deg, wrap)
 }
 
 /// What the trade trusts a belt with in this system: less current the higher
 /// its voltage, less the less it is wrapped \[A\].
-fn rule_a(seen: &Inputs, belt: &BeltType) -> (f64, f64) {
-    let factor = wrap_factor(seen.belt_wrap_deg()) / seen.alternator_blocks();
-    (belt.rule_a.0 * factor, belt.rule_a.1 * factor)
+fn rule_a(seen: &Inputs, kind: &BeltType) -> (f64, f64) {
+    let here =
+        |rule_12v_a| belt::rule_a(rule_12v_a, seen.belt_wrap_deg(), seen.alternator_blocks());
+    (here(kind.rule_a.0), here(kind.rule_a.1))
 }
 
 /// The most current that the trade trusts this alternator's belt with \[A\], less
@@ -201,36 +203,24 @@ fn asked(
 
 fn load(seen: &Inputs, belt: Option<&BeltType>, most: &LoadAtSpeed) -> BeltLoad {
     let m_s = speed_m_s(seen.belt.pulley_mm, most.shaft_rpm);
-    let wrap = seen.belt_wrap_deg().to_radians();
+    let wrap = radians(seen.belt_wrap_deg());
     let carried = belt.map(|belt| carried_w(seen, belt, most.shaft_rpm));
     BeltLoad {
         engine_rpm: most.engine_rpm,
         shaft_rpm: most.shaft_rpm,
         amperes: most.amperes,
         shaft_w: most.shaft_w,
-        engine_w: most.shaft_w / (seen.eng.belt_efficiency_pct / 100.0),
+        engine_w: engine_w(most.shaft_w, seen.eng.belt_efficiency_pct / 100.0),
         rule_w: rule_w(most.amperes, seen.alternator_blocks()),
         shaft_nm: torque_nm(most.shaft_w, most.shaft_rpm),
         belt_m_s: m_s,
         carries_w: carried,
         // A belt that carries nothing is used many times over.
-        formula_pct: carried.map(|carried| share_pct(most.shaft_w, carried)),
-        rule_pct: belt.map(|belt| share_pct(most.amperes, rule_a(seen, belt).1)),
+        formula_pct: carried.map(|carried| used_pct(most.shaft_w, carried)),
+        rule_pct: belt.map(|belt| used_pct(most.amperes, rule_a(seen, belt).1)),
         side_n: belt.map(|belt| {
             let ratio = ratio(seen, belt).min(belt.usual_ratio);
-            side_n(most.shaft_w / m_s, ratio, wrap)
+            side_n(transmits_n(most.shaft_w, m_s), ratio, wrap)
         }),
-    }
-}
-
-/// A share in per cent, at most a thousandfold.
-fn share_pct(used: f64, most: f64) -> f64 {
-    const MOST: f64 = 1e5;
-    if used <= 0.0 {
-        0.0
-    } else if most > 0.0 {
-        (100.0 * used / most).min(MOST)
-    } else {
-        MOST
     }
 }

@@ -135,6 +135,11 @@ fn write(node: &Node, figure: &dyn Fn(usize) -> String) -> String {
         Node::Root(a) => format!("<msqrt>{}</msqrt>", write(a, figure)),
         Node::Exponential(a) => format!("<msup><mi>e</mi>{}</msup>", write(a, figure)),
         Node::Logarithm(a) => row(&format!("<mi>ln</mi>{}", bracketed(&write(a, figure)))),
+        Node::Function(function, a) => row(&format!(
+            "<mi>{}</mi>{}",
+            function.name(),
+            bracketed(&write(a, figure))
+        )),
         Node::Least(parts) => list("min", parts),
         Node::Greatest(parts) => list("max", parts),
     }

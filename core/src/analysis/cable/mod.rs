@@ -133,13 +133,17 @@ pub(crate) fn cables(sheet: &Worksheet, alternators: &Alternators, charging: &Ru
 /// For lithium the low end of the cells' ohmic resistance counts: what they
 /// resist a long charge with is several times that.
 fn short_circuit_a(inputs: &Inputs) -> f64 {
+    fuse::short_circuit_a(inputs.house_bank().rest_v(1.0), cells_ohm(inputs), 0.0)
+}
+
+/// What the house bank's cells resist a short circuit with \[Ω\].
+pub(crate) fn cells_ohm(inputs: &Inputs) -> f64 {
     let bank = inputs.house_bank();
     let ohm_ah = match inputs.bank.chemistry {
         Chemistry::Lfp => inputs.bank.resistance_ohm_ah.min(LFP_SHORT_OHM_AH),
         _ => LEAD_OHM_AH,
     };
-    let cells_ohm = lfp_resistance_ohm(ohm_ah, bank.blocks, bank.capacity_ah);
-    fuse::short_circuit_a(bank.rest_v(1.0), cells_ohm, 0.0)
+    lfp_resistance_ohm(ohm_ah, bank.blocks, bank.capacity_ah)
 }
 
 fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> CableRun {

@@ -2,6 +2,8 @@
 
 use crate::analysis::cable::{Carries, RunCode, RunEnd, RunNote};
 use crate::boat::{CablePlace, Inputs, SecondRole, WayKind, Worksheet};
+use crate::physics::cable::{allowed_v, inverter_a};
+use crate::physics::charging::charger_input_a;
 use crate::physics::full_field::COLD_ROTOR_C;
 use crate::simulation::alternator::CalibratedAlternator;
 use crate::simulation::alternators::Alternators;
@@ -62,7 +64,7 @@ pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
         },
         length_m: cable.bus_m,
         engine_space: engine(cable.bus_place),
-        allowed_v: cable.drop_pct / 100.0 * 12.0 * inputs.bank.nominal_v.blocks(),
+        allowed_v: allowed_v(cable.drop_pct / 100.0, inputs.bank.nominal_v.blocks()),
         blocks: inputs.bank.nominal_v.blocks(),
         volts: house_v(inputs),
         on_house: true,
@@ -77,7 +79,7 @@ pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
             code: RunCode::ChargerIn,
             from: RunEnd::StartBattery,
             to: RunEnd::Charger,
-            amperes: out_a * house_v / (efficiency_pct / 100.0 * start_v),
+            amperes: charger_input_a(out_a, house_v, efficiency_pct / 100.0, start_v),
             carries: Carries::ChargerInput {
                 output_a: out_a,
                 house_v,
@@ -86,7 +88,7 @@ pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
             },
             length_m: cable.converter_in_m,
             engine_space: engine(cable.converter_in_place),
-            allowed_v: cable.drop_pct / 100.0 * 12.0 * inputs.start_blocks(),
+            allowed_v: allowed_v(cable.drop_pct / 100.0, inputs.start_blocks()),
             blocks: inputs.start_blocks(),
             volts: start_v,
             on_house: false,
@@ -112,7 +114,7 @@ pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
         Lead {
             code: RunCode::Inverter,
             to: RunEnd::Inverter,
-            amperes: (cable.inverter_w / (efficiency_pct / 100.0 * low_v)).max(LEAST_A),
+            amperes: inverter_a(cable.inverter_w, efficiency_pct / 100.0, low_v).max(LEAST_A),
             carries: Carries::InverterInput {
                 power_w: cable.inverter_w,
                 low_v,

@@ -6,7 +6,7 @@
 
 mod left;
 mod mitigation;
-mod spike;
+pub(crate) mod spike;
 
 use serde::Serialize;
 
@@ -71,6 +71,10 @@ pub struct DumpReport {
     pub mitigations: Vec<Mitigation>,
     /// Nominal voltage of the system it works on \[V\].
     pub nominal_v: f64,
+    /// Voltage that the alternator's output is rated at \[V\].
+    pub test_v: f64,
+    /// Speed at which its output curve begins \[rpm\].
+    pub cut_in_rpm: f64,
     /// Whether it is built for the battery its cable leads to. Where it is not
     /// there is nothing to lose: it must not be connected.
     pub fits: bool,
@@ -94,6 +98,8 @@ pub struct Dump {
     pub amperes: f64,
     /// Voltage before \[V\].
     pub volts: f64,
+    /// Flux over that of the rating.
+    pub flux: f64,
     /// Internal resistance by ISO 16750-2 \[Ω\].
     pub internal_ohm: f64,
     /// Peak with nothing against it, our own estimate \[V\].
@@ -164,6 +170,8 @@ fn dump(machine: &AlternatorPeaks) -> DumpReport {
             .map(|most| spike(machine, most, exposure, clamp_v)),
         mitigations: mitigation::mitigations(seen, exposure),
         nominal_v: 12.0 * blocks,
+        test_v: seen.alternator_test_v(),
+        cut_in_rpm: machine.zero_rpm,
         fits: seen.alternator_fits(),
         external_regulator: seen.reg.kind == RegulatorKind::External,
         clamp_rated_j: seen.guard.clamp_j.filter(|_| clamped(seen.guard.clamp)),

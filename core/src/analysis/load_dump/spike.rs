@@ -3,11 +3,11 @@
 use crate::analysis::load_dump::{Dump, Exposure};
 use crate::analysis::peak_loads::{AlternatorPeaks, LoadAtSpeed};
 use crate::boat::{ClampKind, RegulatorKind, Said};
-use crate::physics::dump::{Pulse, internal_ohm, open_peak_v, standard_pulse, suppressed_v};
+use crate::physics::dump::{self, Pulse, internal_ohm, standard_pulse, suppressed_v};
 
 /// What a lead battery still on the machine resists a surge with, for each
 /// 12 V block \[Ω\]: a start battery in fair health and its leads. Own reasoning.
-const LEAD_BLOCK_OHM: f64 = 0.02;
+pub(crate) const LEAD_BLOCK_OHM: f64 = 0.02;
 
 /// The spike, and what is left of it with what is entered to stand against it.
 pub(super) fn spike(
@@ -23,14 +23,14 @@ pub(super) fn spike(
     let ohm = internal_ohm(seen.alternator_test_v(), most.shaft_rpm, seen.alt.rated_a);
     let volts = most.volts;
     let peak_v = if most.amperes > 0.0 {
-        open_peak_v(
+        dump::peak_v(
             seen.alternator_test_v(),
             seen.alt.diode_v,
             most.shaft_rpm,
             machine.zero_rpm,
             most.flux,
+            volts,
         )
-        .max(volts)
     } else {
         volts
     };
@@ -61,6 +61,7 @@ pub(super) fn spike(
         shaft_rpm: most.shaft_rpm,
         amperes: most.amperes,
         volts,
+        flux: most.flux,
         internal_ohm: ohm,
         peak_v,
         clamp_j,
@@ -75,7 +76,7 @@ pub(super) fn spike(
 
 /// What a lead battery on the machine lets the voltage rise to \[V\].
 pub(super) fn lead_left_v(most: &LoadAtSpeed, blocks: f64) -> f64 {
-    most.volts + LEAD_BLOCK_OHM * blocks * most.amperes
+    dump::lead_left_v(most.volts, most.amperes, LEAD_BLOCK_OHM, blocks)
 }
 
 /// Whether a clamp is said to be there.
