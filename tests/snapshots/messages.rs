@@ -36,13 +36,16 @@ fn complaints() {
         .iter()
         .map(|(name, text)| {
             let complaint = Key::named(name).expect("a key").spec().read(text);
-            let complaint = input_error(&complaint.expect_err("refused"));
+            let complaint = input_error(&complaint.expect_err("refused"), &Reader::METRIC);
             format!("{name} “{text}”: {complaint}")
         })
         .collect();
     let choice = Key::named("reg_kind").expect("a key").spec();
     let wrong = choice.accept(Value::Number(1.0)).expect_err("refused");
-    lines.push(format!("reg_kind, a number: {}", input_error(&wrong)));
+    lines.push(format!(
+        "reg_kind, a number: {}",
+        input_error(&wrong, &Reader::METRIC)
+    ));
     insta::assert_snapshot!(lines.join("\n"));
 }
 

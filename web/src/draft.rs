@@ -7,6 +7,7 @@ use std::cell::RefCell;
 use ampwright_core::Worksheet;
 use ampwright_core::schema::{FieldSpec, Value};
 use ampwright_core::text::errors::{quoted, span};
+use ampwright_core::units::Reader;
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event};
 
@@ -129,7 +130,7 @@ pub fn sentence(spec: &FieldSpec, shown: &Shown, used: &str, text: &str, why: &s
     match (text.trim().is_empty(), shown.value) {
         (true, _) => format!(
             "Empty: {used} is used until you enter a figure, {}.",
-            span(spec)
+            span(spec, &Reader::METRIC)
         ),
         (false, Value::Absent) => format!("{why} It counts as left empty until you correct it."),
         (false, _) => format!("{why} {used} is used until you correct it."),

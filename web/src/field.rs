@@ -5,7 +5,7 @@ use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, is_asked};
 use ampwright_core::schema::{Confidence, FieldSpec, Kind, Value};
 use ampwright_core::text::errors::input_error;
-use ampwright_core::units::Other;
+use ampwright_core::units::{Other, Reader};
 use leptos::prelude::*;
 use leptos::web_sys::{Element, Event, KeyboardEvent};
 use wasm_bindgen::JsCast;
@@ -231,7 +231,7 @@ fn typed(desk: Desk, entry: &Element, _: &Event) {
             }
         }
         Err(wrong) => {
-            let why = input_error(&wrong);
+            let why = input_error(&wrong, &Reader::METRIC);
             draft::refuse(desk, &entry.id(), of, text.clone(), why.clone());
             let shown = shown(desk, of);
             let used = used(entry, spec, shown.value);

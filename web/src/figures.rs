@@ -2,6 +2,7 @@
 
 use ampwright_core::Report;
 use ampwright_core::analysis::PartTemperatures;
+use ampwright_core::explain;
 use ampwright_core::text::words::day_trouble;
 use ampwright_core::units::clock;
 use leptos::prelude::*;
@@ -11,7 +12,8 @@ use crate::paper::{Section, Text, written};
 use crate::words::figure;
 use crate::working::{TICK, is_open, opener, panel};
 
-/// A line of a table: its name in the report, what it is, its unit, decimals,
+/// A line of a table: its name in the report, what it is called where that is not
+/// [`explain::label`], its unit, decimals,
 /// and what stands there without a figure; the line is left out if nothing does.
 /// Hours and minutes are written as a clock has them.
 type Line = (Word, Word, Word, usize, Word);
@@ -50,60 +52,60 @@ const NEVER: &str = "not reached";
 #[rustfmt::skip]
 static TABLES: [Table; 6] = [
     ("day", "The day at anchor", &[
-        ("energy.anchor.use_ah", "Used", "A·h", 0, ""),
-        ("energy.anchor.use_wh", "… as energy", "W·h", 0, ""),
-        ("energy.anchor.night_share_pct", "… of that at night", "%", 0, ""),
-        ("energy.sun_ah", "From the sun", "A·h", 0, ""),
-        ("energy.engine_ah", "Left to the engine", "A·h", 0, ""),
-        ("energy.autonomy_days", "Without the engine", "days", 1, "no end"),
-        ("day.engine_hours", "Engine", "h", 2, LONG),
-        ("day.fuel_l", "Fuel for it", "L", 1, "–"),
-        ("day.marginal_fuel_l", "… while motoring anyway", "L", 1, "–"),
+        ("energy.anchor.use_ah", "", "A·h", 0, ""),
+        ("energy.anchor.use_wh", "", "W·h", 0, ""),
+        ("energy.anchor.night_share_pct", "", "%", 0, ""),
+        ("energy.sun_ah", "", "A·h", 0, ""),
+        ("energy.engine_ah", "", "A·h", 0, ""),
+        ("energy.autonomy_days", "", "days", 1, "no end"),
+        ("day.engine_hours", "", "h", 2, LONG),
+        ("day.fuel_l", "", "L", 1, "–"),
+        ("day.marginal_fuel_l", "", "L", 1, "–"),
     ], day),
     ("machine", "The alternator", &[
-        ("machine.shaft_rpm", "Its own speed", "rpm", 0, ""),
-        ("machine.full_cold_a", "Full field, cold", "A", 0, ""),
-        ("machine.hot_a", "Held, hot", "A", 0, ""),
-        ("machine.hot.winding_c", "… winding", "°C", 0, "never settles"),
-        ("machine.hot.rectifier_c", "… rectifier plate", "°C", 0, ""),
-        ("machine.hot.case_c", "… case", "°C", 0, ""),
-        ("machine.hot.air_c", "… air of the space", "°C", 0, ""),
-        ("machine.space_air_m3h", "Air through the space", "m³/h", 0, ""),
+        ("machine.shaft_rpm", "", "rpm", 0, ""),
+        ("machine.full_cold_a", "", "A", 0, ""),
+        ("machine.hot_a", "", "A", 0, ""),
+        ("machine.hot.winding_c", "", "°C", 0, "never settles"),
+        ("machine.hot.rectifier_c", "", "°C", 0, ""),
+        ("machine.hot.case_c", "", "°C", 0, ""),
+        ("machine.hot.air_c", "", "°C", 0, ""),
+        ("machine.space_air_m3h", "", "m³/h", 0, ""),
     ], machine),
     ("run", "The charging run", &[
-        ("run.minutes_to_target", "To the target", "min", 0, NEVER),
-        ("run.minutes_to_80", "To 80 %", "min", 0, NEVER),
-        ("run.minutes_to_90", "To 90 %", "min", 0, NEVER),
-        ("run.minutes_to_100", "To 100 %", "min", 0, NEVER),
-        ("run.start_a", "Alternator, at the start", "A", 0, ""),
-        ("run.mid_a", "… half-way", "A", 0, ""),
-        ("run.mean_bank_a", "Into the bank, mean", "A", 0, ""),
-        ("run.bank_energy_pct", "Energy kept of what went in", "%", 0, ""),
-        ("run.house_load_a", "House load meanwhile", "A", 1, ""),
-        ("run.peak_shaft_w", "Most power at its shaft", "kW", 2, ""),
-        ("run.fuel_l", "Fuel, run for charging", "L", 1, ""),
-        ("run.marginal_fuel_l", "… while motoring anyway", "L", 1, ""),
+        ("run.minutes_to_target", "", "min", 0, NEVER),
+        ("run.minutes_to_80", "", "min", 0, NEVER),
+        ("run.minutes_to_90", "", "min", 0, NEVER),
+        ("run.minutes_to_100", "", "min", 0, NEVER),
+        ("run.start_a", "", "A", 0, ""),
+        ("run.mid_a", "", "A", 0, ""),
+        ("run.mean_bank_a", "", "A", 0, ""),
+        ("run.bank_energy_pct", "", "%", 0, ""),
+        ("run.house_load_a", "", "A", 1, ""),
+        ("run.peak_shaft_w", "", "kW", 2, ""),
+        ("run.fuel_l", "", "L", 1, ""),
+        ("run.marginal_fuel_l", "", "L", 1, ""),
     ], run),
     ("heat", "Hottest in the run, and after", &[
-        ("run.peak.winding_c", "Winding", "°C", 0, ""),
-        ("run.peak.rectifier_c", "Rectifier plate", "°C", 0, ""),
-        ("run.peak.case_c", "Case", "°C", 0, ""),
-        ("run.peak.air_c", "Air of the space", "°C", 0, ""),
-        ("run.second_peak.winding_c", "Second machine, winding", "°C", 0, ""),
-        ("run.second_peak.rectifier_c", "… rectifier plate", "°C", 0, ""),
-        ("run.second_peak.case_c", "… case", "°C", 0, ""),
-        ("run.air_settles_min", "The air settles after", "min", 0, ""),
-        ("run.soak.peak.rectifier_c", "After stopping: rectifier", "°C", 0, ""),
-        ("run.soak.peak.air_c", "… air of the space", "°C", 0, ""),
-        ("run.soak.air_peak_min", "… after", "min", 0, ""),
+        ("run.peak.winding_c", "", "°C", 0, ""),
+        ("run.peak.rectifier_c", "", "°C", 0, ""),
+        ("run.peak.case_c", "", "°C", 0, ""),
+        ("run.peak.air_c", "", "°C", 0, ""),
+        ("run.second_peak.winding_c", "", "°C", 0, ""),
+        ("run.second_peak.rectifier_c", "", "°C", 0, ""),
+        ("run.second_peak.case_c", "", "°C", 0, ""),
+        ("run.air_settles_min", "", "min", 0, ""),
+        ("run.soak.peak.rectifier_c", "", "°C", 0, ""),
+        ("run.soak.peak.air_c", "", "°C", 0, ""),
+        ("run.soak.air_peak_min", "", "min", 0, ""),
     ], heat),
     ("engine", "The engine", &[
-        ("engine.available_kw", "It has, at this speed", "kW", 1, ""),
-        ("engine.peak_kw", "The belts take at most", "kW", 2, ""),
-        ("engine.peak_share_pct", "… of what it has", "%", 0, ""),
-        ("engine.mean_share_pct", "… mean of the run", "%", 0, ""),
-        ("engine.idle_l_h", "To turn itself", "L/h", 2, ""),
-        ("engine.marginal_l_kwh", "For a kW·h at the shaft", "L", 2, ""),
+        ("engine.available_kw", "", "kW", 1, ""),
+        ("engine.peak_kw", "", "kW", 2, ""),
+        ("engine.peak_share_pct", "", "%", 0, ""),
+        ("engine.mean_share_pct", "", "%", 0, ""),
+        ("engine.idle_l_h", "", "L/h", 2, ""),
+        ("engine.marginal_l_kwh", "", "L", 2, ""),
     ], engine),
     // What flooded lead of the same ampere-hours would have done.
     ("lead", "Beside a lead bank", &[
@@ -111,8 +113,8 @@ static TABLES: [Table; 6] = [
         ("lead.engine_hours", "… flooded lead", "h", 2, LONG),
         ("run.minutes_to_target", "To the target, this bank", "min", 0, NEVER),
         ("lead.minutes_to_target", "… flooded lead", "min", 0, NEVER),
-        ("run.mid_bank_a", "Half-way, into this bank", "A", 0, ""),
-        ("lead.mid_bank_a", "… into flooded lead", "A", 0, ""),
+        ("run.mid_bank_a", "", "A", 0, ""),
+        ("lead.mid_bank_a", "", "A", 0, ""),
     ], lead),
 ];
 
@@ -132,6 +134,7 @@ fn rows(desk: Desk, table: usize) -> String {
             if number.is_none() && none.is_empty() {
                 continue;
             }
+            let what = if what.is_empty() { explain::label(id) } else { what };
             let runs = match *id {
                 "day.engine_hours" => report.analyses.day.runs,
                 "lead.engine_hours" => report.analyses.lead.map_or(0, |lead| lead.runs),

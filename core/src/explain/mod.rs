@@ -83,7 +83,15 @@ pub fn working_at(sheet: &Worksheet, report: &Report, minute: f64, id: &str) -> 
     explain(&Boat::new(sheet, report, minute), figure)
 }
 
-/// What the page calls a figure, in a line that stands alone.
+/// What a figure is called in a table: "…" goes on from the line above. Nothing
+/// for an unknown name. Every table takes its labels from here.
+pub fn label(id: &str) -> &'static str {
+    figures::all()
+        .find(|figure| figure.id == id)
+        .map_or("", |figure| figure.what)
+}
+
+/// What a figure is called in a line that stands alone.
 pub fn name(id: &str) -> String {
     figures::all()
         .find(|figure| figure.id == id)

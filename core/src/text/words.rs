@@ -184,17 +184,14 @@ pub(super) fn as_entered(quantity: Quantity) -> Quantity {
 }
 
 /// A current to set at most, never rounded up: whole from 10 A, in tenths below.
-pub(super) fn at_most(amperes_a: f64, reader: &Reader) -> String {
-    let (parts, decimals) = if amperes_a < 10.0 {
-        (10.0, 1)
-    } else {
-        (1.0, 0)
-    };
-    let down_a = (amperes_a * parts).floor() / parts;
-    if amperes_a > 0.0 && down_a <= 0.0 {
+pub(super) fn at_most(current: Quantity, reader: &Reader) -> String {
+    let a = current.value;
+    let (parts, decimals) = if a < 10.0 { (10.0, 1) } else { (1.0, 0) };
+    let floored_a = (a * parts).floor() / parts;
+    if a > 0.0 && floored_a <= 0.0 {
         return format!("less than {}", reader.show(amperes(0.1).to(1)));
     }
-    reader.show(amperes(down_a).to(decimals))
+    reader.show(amperes(floored_a).to(decimals))
 }
 
 /// Where an estimated voltage lies: "68 to 86 V", or one figure.
@@ -204,5 +201,23 @@ pub(super) fn voltage_range(range: VoltageRange, reader: &Reader) -> String {
         reader.show(low)
     } else {
         reader.range(low, high)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::text::words::at_most;
+    use crate::units::Reader;
+    use crate::units::quantity::amperes;
+
+    #[test]
+    fn a_limit_is_never_rounded_up() {
+        let show = |a| at_most(amperes(a), &Reader::METRIC);
+        assert_eq!(
+            [0.0, 0.04, 0.38, 9.97, 10.0, 99.9].map(show),
+            ["0.0 A", "less than 0.1 A", "0.3 A", "9.9 A", "10 A", "99 A"]
+        );
+        let comma = Reader::METRIC.with_decimal_comma(true);
+        assert_eq!(at_most(amperes(9.97), &comma), "9,9 A");
     }
 }

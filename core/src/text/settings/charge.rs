@@ -1,7 +1,7 @@
 //! Why the house bank is charged so.
 
 use crate::guidance::settings::ChargeReason;
-use crate::text::settings::words::limit;
+use crate::text::words::at_most;
 use crate::units::Reader;
 
 pub(super) fn reason(reason: &ChargeReason, reader: &Reader) -> String {
@@ -106,7 +106,7 @@ pub(super) fn reason(reason: &ChargeReason, reader: &Reader) -> String {
         }
         ChargeReason::Sulphates { full_below } => format!(
             "Until it takes less than {} at the charge voltage; otherwise it sulphates.",
-            limit(full_below, reader)
+            at_most(full_below, reader)
         ),
         ChargeReason::PlatesCovered => {
             "Distilled, after charging, up to the mark; the plates must stay covered.".to_string()
