@@ -35,7 +35,10 @@ pub const BREAKS_KA: [f64; 6] = [2.0, 5.0, 10.0, 20.0, 50.0, 100.0];
 
 /// Least a fuse on a lithium bank should be able to break \[kA\]: common practice.
 pub const LITHIUM_KA: f64 = 10.0;
-/// The same on a start battery of lead: common practice.
+/// What the largest fuses commonly sold for boats can break \[kA\], ceramic ones of
+/// class T: common practice.
+pub const CLASS_T_KA: f64 = 20.0;
+/// Least a fuse on a start battery of lead should be able to break \[kA\]: common practice.
 pub const START_KA: f64 = 5.0;
 
 /// Smallest and largest rating \[A\] for a current \[A\] in a cable that bears

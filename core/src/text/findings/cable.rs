@@ -1,6 +1,7 @@
 //! What is said of cables and fuses.
 
 use crate::findings::CableFinding;
+use crate::physics::fuse::CLASS_T_KA;
 use crate::text::words;
 use crate::units::Reader;
 use crate::units::quantity::{Quantity, QuantityKind, amperes, celsius, volts};
@@ -54,9 +55,10 @@ pub(super) fn sentence(finding: &CableFinding, reader: &Reader) -> String {
             short_ka,
             breaks_ka,
         } => format!(
-            "A short circuit at the bank's posts draws up to {}. Fit fuses there that can break {}: strip and blade fuses break {} and would burn on.",
+            "A short circuit at the bank's posts draws up to {}. Fit fuses there that can break {}: the usual class T fuses break {}, strip and blade fuses {}, and would burn on. Or fuse each battery of the bank at its own post.",
             show(kiloamperes(short_ka)),
             show(kiloamperes(breaks_ka)),
+            show(kiloamperes(CLASS_T_KA)),
             reader.range(kiloamperes(1.0), kiloamperes(5.0))
         ),
     }

@@ -143,7 +143,12 @@ fn part_too_hot(part: Part, too_hot: &PartTooHot, reader: &Reader) -> String {
     // A tenth where whole degrees would say that it is at its limit.
     let decimals = usize::from(whole(reached_c) == whole(too_hot.limit_c));
     let show = |celsius_c| reader.show(celsius(celsius_c).to(decimals));
-    let reaches = if in_this_run {
+    let reaches = if too_hot.after_disconnect {
+        format!(
+            "would reach {} in this run if the battery management system did not disconnect the bank first",
+            show(reached_c)
+        )
+    } else if in_this_run {
         format!("reaches {} in this run", show(reached_c))
     } else {
         format!("would settle at {} in a longer run", show(reached_c))

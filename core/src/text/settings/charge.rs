@@ -37,12 +37,16 @@ pub(super) fn reason(reason: &ChargeReason, reader: &Reader) -> String {
             share,
             capacity,
             house_load,
-        } => format!(
-            "{} of {}: full by then. A sensor on the alternator also counts the {} the house draws.",
-            show(share),
-            show(capacity),
-            show(house_load)
-        ),
+        } => {
+            let full = format!("{} of {}: full by then.", show(share), show(capacity));
+            match house_load {
+                Some(house_load) => format!(
+                    "{full} A sensor on the alternator also counts the {} the house draws.",
+                    show(house_load)
+                ),
+                None => full,
+            }
+        }
         ChargeReason::RestsWhenFull { cell } => format!(
             "A full bank rests at {} a cell; more holds it at the top.",
             show(cell)
