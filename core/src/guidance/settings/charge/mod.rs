@@ -3,8 +3,8 @@
 mod reason;
 
 use crate::boat::Chemistry;
+use crate::guidance::settings::amount::set_a;
 use crate::guidance::settings::temperature::allowed;
-use crate::guidance::settings::value::set_a;
 use crate::guidance::settings::{
     Case, Device, Group, Period, Setting, SettingCode, SettingValue, Source, Terminals,
 };
