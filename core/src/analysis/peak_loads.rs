@@ -42,22 +42,6 @@ pub(crate) struct AlternatorPeaks {
     pub(crate) opening: Option<LoadAtSpeed>,
 }
 
-impl AlternatorPeaks {
-    /// What to call it.
-    pub(crate) fn name(&self) -> &'static str {
-        called(self.second)
-    }
-}
-
-/// What a machine is called: the first or the second one.
-pub(crate) const fn called(second: bool) -> &'static str {
-    if second {
-        "second alternator"
-    } else {
-        "alternator"
-    }
-}
-
 /// Long after any slow start \[s\].
 const LATE_S: f64 = 1e9;
 

@@ -9,13 +9,19 @@ use crate::text;
 use crate::units::Reader;
 
 /// The arrangements beside each other as one JSON object. Each part to buy has
-/// its `item` and `amount`, and as `what` both in words.
+/// its `item` and `amount`, and as `what` both in words; `disconnect`
+/// and each finding have their sentence as `text`.
 pub fn arrangements_json(comparison: &Comparison, reader: &Reader) -> Value {
     let mut json = json!(comparison);
     for (at, outcome) in comparison.outcomes.iter().enumerate() {
-        for (place, part) in outcome.parts.iter().enumerate() {
-            let part_json = &mut json["outcomes"][at]["parts"][place];
-            part_json["what"] = text::purchase(part, reader).into();
+        let one = &mut json["outcomes"][at];
+        one["disconnect"]["text"] =
+            text::arrangements::disconnect(&outcome.disconnect, reader).into();
+        for (at, finding) in outcome.harm.iter().enumerate() {
+            one["harm"][at]["text"] = text::findings::sentence(finding, reader).into();
+        }
+        for (at, part) in outcome.parts.iter().enumerate() {
+            one["parts"][at]["what"] = text::purchase(part, reader).into();
         }
     }
     json

@@ -115,7 +115,10 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
         },
     };
     let day = match report.analyses.day.trouble {
-        Some(trouble) => format!("Engine time a day: none does. {}", trouble.sentence()),
+        Some(trouble) => format!(
+            "Engine time a day: none does. {}",
+            text::words::why_not_charged(trouble)
+        ),
         None => format!(
             "Engine time a day: {}{}{}, for {:.0} A·h",
             answer.engine_time,

@@ -4,6 +4,7 @@
 //! is not understood is remarked on and left out, and nothing else is lost. Version 1
 //! keeps its meaning, see `version1`.
 
+mod analyses_json;
 mod collection;
 mod csv;
 mod decision_json;
@@ -21,6 +22,7 @@ mod ticks;
 mod version1;
 
 pub use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
+pub use analyses_json::{belts_json, cables_json, load_dump_json, year_json};
 pub use collection::{Collected, MOST_SHEETS, collect_texts, read_file, to_collection};
 pub use csv::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
 pub use decision_json::{arrangements_json, goal_search_json};

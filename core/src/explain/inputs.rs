@@ -1,7 +1,8 @@
 //! The inputs that formulas use, each section's beside each other.
 
 use crate::boat::{
-    Alternator, Bank, Cost, Daily, Engine, Key, Regulator, Run, SectionId, Space, Sun, Way,
+    Alternator, Bank, Belt, Cable, Cost, Daily, Engine, Guard, Key, Regulator, Run, SectionId,
+    Space, Sun, Way,
 };
 
 macro_rules! keys {
@@ -130,6 +131,36 @@ keys! {
         CURVE = curve;
         ZERO_RPM = zero_rpm;
         PULLEY_RATIO = pulley_ratio;
+    }
+    belt, belt, Belt {
+        PULLEY_MM = pulley_mm;
+        ENGINE_MM = engine_mm;
+        CENTRES_MM = centres_mm;
+        WRAP_DEG = wrap_deg;
+        FRICTION = friction;
+        KIND = kind;
+        TIGHT_N = tight_n;
+    }
+    second_belt, belt2, Belt {
+        PULLEY_MM = pulley_mm;
+        ENGINE_MM = engine_mm;
+        CENTRES_MM = centres_mm;
+        WRAP_DEG = wrap_deg;
+        FRICTION = friction;
+        KIND = kind;
+        TIGHT_N = tight_n;
+    }
+    cable, cable, Cable {
+        DROP_PCT = drop_pct;
+        CHARGE_DROP_V = charge_drop_v;
+        BUS_PEAK_A = bus_peak_a;
+        INVERTER_W = inverter_w;
+    }
+    inverter, daily, Daily {
+        EFFICIENCY_PCT = inverter_efficiency_pct;
+    }
+    guard, guard, Guard {
+        DECAY_S = decay_s;
     }
     cost, cost, Cost {
         DAYS = days;

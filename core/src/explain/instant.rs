@@ -72,6 +72,9 @@ pub(super) struct Instant<'a> {
     pub(super) when: When,
     /// The part that is looked at.
     pub(super) part: Part,
+    /// The place in its list of the figure that is looked at: which belt, which
+    /// run of cable, which month.
+    pub(super) place: usize,
     /// Since the start of the run \[s\].
     pub(super) seconds: f64,
     /// State of charge, 0 to 1.
@@ -137,6 +140,7 @@ impl<'a> Instant<'a> {
             boat,
             when,
             part,
+            place: 0,
             seconds,
             soc,
             states,
@@ -174,6 +178,12 @@ impl<'a> Instant<'a> {
         if let Some(place) = self.heat_w.get_mut(alternator).filter(|_| there) {
             *place = heat_w;
         }
+    }
+
+    /// The same, looked at for one place of a list.
+    pub(super) fn nth(mut self, place: usize) -> Instant<'a> {
+        self.place = place;
+        self
     }
 
     /// Whether it is a settled state that does not come about.

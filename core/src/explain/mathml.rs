@@ -219,6 +219,10 @@ fn set(node: &Node, figure: &dyn Fn(usize) -> MathNode) -> MathNode {
         Node::Logarithm(a) => {
             MathNode::Row(vec![identifier("ln"), bracketed(vec![set(a, figure)])])
         }
+        Node::Function(function, a) => MathNode::Row(vec![
+            identifier(function.name()),
+            bracketed(vec![set(a, figure)]),
+        ]),
         Node::Least(parts) => list("min", parts),
         Node::Greatest(parts) => list("max", parts),
     }

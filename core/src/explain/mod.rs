@@ -160,7 +160,7 @@ fn explain(boat: &Boat, figure: &'static Figure) -> Option<Working> {
     if !figure.is_there(boat) {
         return None;
     }
-    let instant = boat.instant(figure.when, figure.part);
+    let instant = boat.instant(figure.when, figure.part).nth(figure.place);
     let explanation = figure.explained(&instant);
     let value = figure.value_of(&instant, &explanation);
     let term = explanation.term.as_ref().filter(|_| value.is_some());

@@ -182,7 +182,7 @@ pub const METRE: &UnitOfMeasure = &paired("m", "ft", 1.0 / 0.3048, 0.0);
 pub const NEWTON: &UnitOfMeasure = &plain("N");
 /// Newton metre.
 pub const NEWTON_METRE: &UnitOfMeasure = &plain("N·m");
-/// Metre per second, told in these everywhere.
+/// Metre per second.
 pub const METRE_PER_SECOND: &UnitOfMeasure = &plain("m/s");
 /// Joule.
 pub const JOULE: &UnitOfMeasure = &plain("J");

@@ -41,12 +41,12 @@ pub enum QuantityKind {
     Resistance,
     /// Speed of a shaft \[rpm\].
     Speed,
+    /// Speed of a belt \[m/s\].
+    BeltSpeed,
     /// Force \[N\].
     Force,
     /// Torque of a shaft \[N·m\].
     Torque,
-    /// Speed of a belt \[m/s\].
-    BeltSpeed,
     /// Length of a cable \[m\].
     Length,
     /// Size of a part \[mm\].
@@ -91,9 +91,9 @@ impl QuantityKind {
             QuantityKind::SpikeEnergy => JOULE,
             QuantityKind::Resistance => OHM,
             QuantityKind::Speed => RPM,
+            QuantityKind::BeltSpeed => METRE_PER_SECOND,
             QuantityKind::Force => NEWTON,
             QuantityKind::Torque => NEWTON_METRE,
-            QuantityKind::BeltSpeed => METRE_PER_SECOND,
             QuantityKind::Length => METRE,
             QuantityKind::Size => MILLIMETRE,
             QuantityKind::Angle => DEGREE,

@@ -160,6 +160,19 @@ impl Reader {
         self.with_unit(numbers, other.kind)
     }
 
+    /// The range of an input in the unit this reader types it in: "20 to 4000 A·h",
+    /// "−40 to 140 °F". As many decimals as the bounds have.
+    pub fn input_range(&self, low: f64, high: f64, unit: &UnitOfMeasure) -> String {
+        let other = self.other(unit);
+        let bound = |value: f64| {
+            let value = other.map_or(value, |other| other.to(value));
+            self.decimal(&value.to_string().replace('-', "−"))
+        };
+        let symbol = other.map_or(unit.symbol, |other| other.symbol);
+        let gap = if symbol.is_empty() { "" } else { " " };
+        format!("{} to {}{gap}{symbol}", bound(low), bound(high))
+    }
+
     /// A number that was entered, with every decimal it has, in this reader's
     /// unit: "2.4", "120 A".
     pub fn entered(&self, number: f64, unit: &UnitOfMeasure) -> String {
@@ -309,6 +322,21 @@ mod tests {
         assert_eq!(comma.show(count(2.5).to(2)), "2,50");
         assert_eq!(comma.show(minutes(125.0)), "2 h 05 min");
         assert_eq!(comma.show(amperes(100.0).up_to(1)), "100 A");
+    }
+
+    #[test]
+    fn ranges_of_inputs_are_in_the_unit_they_are_typed_in() {
+        let (celsius, none) = (crate::units::CELSIUS, crate::units::NONE);
+        assert_eq!(
+            Reader::METRIC.input_range(-40.0, 60.0, celsius),
+            "−40 to 60 °C"
+        );
+        assert_eq!(
+            Reader::US.input_range(-40.0, 60.0, celsius),
+            "−40 to 140 °F"
+        );
+        let comma = Reader::METRIC.with_decimal_comma(true);
+        assert_eq!(comma.input_range(0.1, 0.6, none), "0,1 to 0,6");
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::analysis;
 use crate::analysis::PartTemperatures;
 use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::load_dump::{DumpReport, Exposure};
@@ -73,9 +74,9 @@ pub struct Outcome {
     /// The hardest worked belt, of what it carries \[%\]; none as long as no
     /// belt is named.
     pub belt_pct: Option<f64>,
-    /// What happens when the bank disconnects, in a few words.
-    pub disconnect: String,
-    /// Whether that leaves more volts than the electronics bear.
+    /// What happens when the bank disconnects under load.
+    pub disconnect: Disconnect,
+    /// Whether that leaves more volts than the electronics withstand.
     pub exposed: bool,
     /// Findings that mean danger.
     pub dangers: usize,
@@ -83,11 +84,48 @@ pub struct Outcome {
     pub fixes: usize,
 }
 
+/// What happens when the bank disconnects under load.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum Disconnect {
+    /// Nothing: a battery stays on the alternator, or the engine does not charge.
+    BatteryStays,
+    /// The electronics withstand what is left.
+    Withstood {
+        /// Voltage left for a moment \[V\].
+        left_v: f64,
+        /// What the electronics withstand \[V\].
+        withstand_v: f64,
+    },
+    /// The protection that is entered leaves too much.
+    TooMuchLeft {
+        /// Voltage left for a moment \[V\].
+        left_v: f64,
+        /// What the electronics withstand \[V\].
+        withstand_v: f64,
+    },
+    /// No protection is entered, and there would be too much.
+    NoProtection {
+        /// Voltage for a moment \[V\].
+        left_v: f64,
+    },
+}
+
+impl Disconnect {
+    /// Whether it leaves more volts than the electronics withstand.
+    pub const fn exposes(&self) -> bool {
+        matches!(
+            self,
+            Disconnect::TooMuchLeft { .. } | Disconnect::NoProtection { .. }
+        )
+    }
+}
+
 /// The part that comes closest to its limit.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Hottest {
     /// Which.
-    pub part: &'static str,
+    pub part: analysis::Part,
     /// How hot it gets \[°C\].
     pub celsius: f64,
     /// What it bears \[°C\].
@@ -103,14 +141,14 @@ impl Hottest {
     /// The part of one machine that comes closest to its limit.
     fn of(temps: &PartTemperatures, machine: &Alternator) -> Hottest {
         let parts = [
-            ("winding", temps.winding_c, machine.class.limit_c()),
-            ("rectifier", temps.rectifier_c, machine.rectifier_limit_c),
-            ("case", temps.case_c, machine.case_limit_c),
+            (analysis::Part::Winding, temps.winding_c),
+            (analysis::Part::Rectifier, temps.rectifier_c),
+            (analysis::Part::Case, temps.case_c),
         ]
-        .map(|(part, celsius, limit_c)| Hottest {
+        .map(|(part, celsius)| Hottest {
             part,
             celsius,
-            limit_c,
+            limit_c: part.limit_c(machine),
         });
         let [winding, rest @ ..] = parts;
         rest.into_iter().fold(winding, Hottest::worse)
@@ -151,7 +189,7 @@ impl Outcome {
             let same = report.findings.iter().filter(|f| f.severity() == severity);
             same.count()
         };
-        let (exposed, words) = disconnecting(with, report);
+        let disconnect = disconnect(with, report);
         let days = inputs.cost.days;
         let used_wh = over_year(report.analyses.energy.anchor.use_wh, days);
         Outcome {
@@ -192,8 +230,8 @@ impl Outcome {
                 .iter()
                 .filter_map(|belt| belt.worst_pct)
                 .reduce(f64::max),
-            disconnect: words,
-            exposed,
+            disconnect,
+            exposed: disconnect.exposes(),
             dangers: count(Severity::Danger),
             fixes: count(Severity::Fix),
         }
@@ -213,9 +251,9 @@ fn said((key, value): &(Key, Value)) -> String {
     format!("{}: {}", spec.label, spec.shown(*value))
 }
 
-/// Whether a load dump leaves more volts than the electronics withstand, and
-/// what happens in a few words.
-fn disconnecting(with: &Worksheet, report: &Report) -> (bool, String) {
+/// What happens when the bank disconnects under load, at the alternator where
+/// that is worst.
+fn disconnect(with: &Worksheet, report: &Report) -> Disconnect {
     let all = &report.analyses.load_dump;
     let left_v = |dump: &DumpReport| dump.bank_left_v().unwrap_or(0.0);
     let worst = all
@@ -227,16 +265,18 @@ fn disconnecting(with: &Worksheet, report: &Report) -> (bool, String) {
             if rank(other) > rank(one) { other } else { one }
         });
     let Some(worst) = worst else {
-        return (false, "nothing: a battery stays on the alternator".into());
+        return Disconnect::BatteryStays;
     };
     let (left_v, withstand_v) = (left_v(worst), worst.bear_v);
-    let exposed = worst.too_much(left_v);
-    let words = if !exposed {
-        format!("{left_v:.0} V for a moment, electronics withstand {withstand_v:.0} V")
-    } else if worst.defended() {
-        format!("{left_v:.0} V left, electronics withstand only {withstand_v:.0} V")
-    } else {
-        format!("up to {left_v:.0} V, no protection stated")
-    };
-    (exposed, words)
+    match (worst.too_much(left_v), worst.defended()) {
+        (false, _) => Disconnect::Withstood {
+            left_v,
+            withstand_v,
+        },
+        (true, true) => Disconnect::TooMuchLeft {
+            left_v,
+            withstand_v,
+        },
+        (true, false) => Disconnect::NoProtection { left_v },
+    }
 }

@@ -11,6 +11,7 @@ use crate::explain::instant::{Instant, When};
 use crate::explain::term::Term;
 use crate::physics::charging::{after_services_a, charger_input_a, charger_output_a};
 use crate::physics::drive::power_w;
+use crate::text::words;
 
 /// Whether the alternator charges the house bank without a DC-DC charger.
 fn is_direct(s: &Instant) -> bool {
@@ -92,7 +93,7 @@ pub(super) fn held(s: &Instant) -> Term {
 
 /// What may flow, and what keeps it there.
 pub(super) fn limited_by(s: &Instant) -> String {
-    let limit = s.moment.flow.limit.words();
+    let limit = words::limited_by(s.moment.flow.limit);
     format!("The least of what may flow. Limited by {limit}.")
 }
 

@@ -6,7 +6,7 @@ macro_rules! codes {
         $(#[$doc])*
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
         pub enum $name {
-            $($(#[$about])* $variant,)+
+            $($(#[$about])* #[doc = ""] #[doc = concat!("JSON has `", $text, "`.")] $variant,)+
         }
 
         impl $name {
@@ -21,6 +21,12 @@ macro_rules! codes {
             /// The code of that name; none where there is none.
             pub fn named(name: &str) -> Option<$name> {
                 $name::ALL.iter().copied().find(|code| code.name() == name)
+            }
+        }
+
+        impl std::fmt::Display for $name {
+            fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+                to.write_str(self.name())
             }
         }
 

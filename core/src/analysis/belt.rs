@@ -1,14 +1,13 @@
 //! Belt and shaft: what each alternator takes, what its belt carries, and what
 //! it pulls at.
 
-pub(crate) mod words;
-
 use serde::Serialize;
 
 use crate::analysis::peak_loads::{AlternatorPeaks, LoadAtSpeed};
 use crate::boat::{BeltKind, Inputs, Said};
 use crate::physics::belt::{
-    BeltType, carries_w, grip, own_pull_n, rule_w, side_n, speed_m_s, torque_nm, wrap_factor,
+    self, BeltType, carries_w, engine_w, grip, own_pull_n, radians, rule_w, side_n, speed_m_s,
+    torque_nm, transmits_n, used_pct,
 };
 
 /// Pull on the crankshaft's end up to which nobody asks \[N\]: about what one
@@ -25,8 +24,8 @@ pub const SHARED_WITH_PUMP_A: f64 = 80.0;
 pub struct BeltReport {
     /// Whether it turns the second alternator.
     pub second: bool,
-    /// Which belt it is, in words; none as long as it is not said.
-    pub belt: Option<&'static str>,
+    /// Which belt it is; none as long as it is not entered.
+    pub belt: Option<BeltKind>,
     /// Engine pulley \[mm\].
     pub engine_pulley_mm: f64,
     /// Wrap on the smaller pulley \[°\].
@@ -44,9 +43,9 @@ pub struct BeltReport {
     /// Cold, with the engine at its highest speed.
     pub top: BeltLoad,
     /// Smallest V-belts that carry both; none when none does.
-    pub asks_v: Option<&'static str>,
-    /// Smallest multi-rib belt that carries both.
-    pub asks_ribs: Option<&'static str>,
+    pub asks_v: Option<BeltKind>,
+    /// Smallest multi-rib belt that carries both; none when none does.
+    pub asks_ribs: Option<BeltKind>,
     /// The worst of the shares below \[%\].
     pub worst_pct: Option<f64>,
     /// Larger pull on the crankshaft of the two \[N\].
@@ -57,8 +56,9 @@ pub struct BeltReport {
     pub wrap_too_small: bool,
     /// Whether pulleys of that size do not fit side by side.
     pub pulleys_overlap: bool,
-    /// What there is to say, one sentence each.
-    pub sentences: Vec<String>,
+    /// Where it turns the water pump too, what one belt for both is good for
+    /// \[A\]: [`SHARED_WITH_PUMP_A`] in this system; none where it does not.
+    pub shared_with_pump_a: Option<f64>,
 }
 
 /// A belt at one engine speed.
@@ -114,9 +114,9 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
         .flat_map(|load| [load.formula_pct, load.rule_pct])
         .flatten()
         .reduce(f64::max);
-    let mut belt = BeltReport {
+    BeltReport {
         second: machine.second,
-        belt: table.map(|_| seen.belt.kind.words()),
+        belt: table.map(|_| seen.belt.kind),
         engine_pulley_mm: engine_mm,
         wrap_deg,
         tight_n,
@@ -136,25 +136,29 @@ fn belt(machine: &AlternatorPeaks) -> BeltReport {
         wrap_too_small: table.is_some_and(|table| wrap_deg < table.least_wrap_deg),
         pulleys_overlap: table.is_some()
             && 0.5 * (alternator_mm + engine_mm) >= seen.belt.centres_mm,
+        shared_with_pump_a: (seen.belt.pump == Said::Yes).then(|| shared_with_pump_a(seen)),
         charging,
         top,
-        sentences: Vec::new(),
-    };
-    belt.sentences = words::sentences(machine, &belt);
-    belt
+    }
+}
+
+/// What one belt for alternator and water pump is good for in this system \[A\].
+fn shared_with_pump_a(seen: &Inputs) -> f64 {
+    SHARED_WITH_PUMP_A / seen.alternator_blocks()
 }
 
 /// Tight over slack pull at which a belt slips here.
 fn ratio(seen: &Inputs, belt: &BeltType) -> f64 {
-    let wrap = seen.belt_wrap_deg().to_radians();
+    let wrap = radians(seen.belt_wrap_deg());
     grip(seen.belt.friction, belt.groove_deg, wrap)
 }
 
 /// What the trade trusts a belt with in this system: less current the higher
 /// its voltage, less the less it is wrapped \[A\].
-fn rule_a(seen: &Inputs, belt: &BeltType) -> (f64, f64) {
-    let factor = wrap_factor(seen.belt_wrap_deg()) / seen.alternator_blocks();
-    (belt.rule_a.0 * factor, belt.rule_a.1 * factor)
+fn rule_a(seen: &Inputs, kind: &BeltType) -> (f64, f64) {
+    let here =
+        |rule_12v_a| belt::rule_a(rule_12v_a, seen.belt_wrap_deg(), seen.alternator_blocks());
+    (here(kind.rule_a.0), here(kind.rule_a.1))
 }
 
 /// The most current that the trade trusts this alternator's belt with \[A\], less
@@ -162,7 +166,7 @@ fn rule_a(seen: &Inputs, belt: &BeltType) -> (f64, f64) {
 pub(crate) fn trusted_a(seen: &Inputs) -> Option<f64> {
     let (_, most_a) = rule_a(seen, &seen.belt.kind.table()?);
     Some(match seen.belt.pump {
-        Said::Yes => most_a.min(SHARED_WITH_PUMP_A / seen.alternator_blocks()),
+        Said::Yes => most_a.min(shared_with_pump_a(seen)),
         Said::No | Said::Unsaid => most_a,
     })
 }
@@ -185,7 +189,7 @@ fn asked(
     family: &[BeltKind],
     one: &LoadAtSpeed,
     other: &LoadAtSpeed,
-) -> Option<&'static str> {
+) -> Option<BeltKind> {
     let carries = |kind: &&BeltKind| {
         kind.table().is_some_and(|belt| {
             [one, other].iter().all(|most| {
@@ -194,41 +198,29 @@ fn asked(
             })
         })
     };
-    family.iter().find(carries).map(|kind| kind.words())
+    family.iter().find(carries).copied()
 }
 
 fn load(seen: &Inputs, belt: Option<&BeltType>, most: &LoadAtSpeed) -> BeltLoad {
     let m_s = speed_m_s(seen.belt.pulley_mm, most.shaft_rpm);
-    let wrap = seen.belt_wrap_deg().to_radians();
+    let wrap = radians(seen.belt_wrap_deg());
     let carried = belt.map(|belt| carried_w(seen, belt, most.shaft_rpm));
     BeltLoad {
         engine_rpm: most.engine_rpm,
         shaft_rpm: most.shaft_rpm,
         amperes: most.amperes,
         shaft_w: most.shaft_w,
-        engine_w: most.shaft_w / (seen.eng.belt_efficiency_pct / 100.0),
+        engine_w: engine_w(most.shaft_w, seen.eng.belt_efficiency_pct / 100.0),
         rule_w: rule_w(most.amperes, seen.alternator_blocks()),
         shaft_nm: torque_nm(most.shaft_w, most.shaft_rpm),
         belt_m_s: m_s,
         carries_w: carried,
         // A belt that carries nothing is used many times over.
-        formula_pct: carried.map(|carried| share_pct(most.shaft_w, carried)),
-        rule_pct: belt.map(|belt| share_pct(most.amperes, rule_a(seen, belt).1)),
+        formula_pct: carried.map(|carried| used_pct(most.shaft_w, carried)),
+        rule_pct: belt.map(|belt| used_pct(most.amperes, rule_a(seen, belt).1)),
         side_n: belt.map(|belt| {
             let ratio = ratio(seen, belt).min(belt.usual_ratio);
-            side_n(most.shaft_w / m_s, ratio, wrap)
+            side_n(transmits_n(most.shaft_w, m_s), ratio, wrap)
         }),
-    }
-}
-
-/// A share in per cent, at most a thousandfold.
-fn share_pct(used: f64, most: f64) -> f64 {
-    const MOST: f64 = 1e5;
-    if used <= 0.0 {
-        0.0
-    } else if most > 0.0 {
-        (100.0 * used / most).min(MOST)
-    } else {
-        MOST
     }
 }
