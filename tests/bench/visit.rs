@@ -24,8 +24,7 @@ let words;
 const look = () => {
     const now = performance.now();
     if (document.querySelector('.questions h3')?.offsetHeight) words ??= now;
-    const paper = document.getElementById('paper');
-    if (paper && !paper.disabled) window.took = [words, now];
+    if ('ready' in document.documentElement.dataset) window.took = [words, now];
     else requestAnimationFrame(look);
 };
 requestAnimationFrame(look);";

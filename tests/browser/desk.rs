@@ -20,7 +20,7 @@ pub struct Answer {
 }
 
 /// The answer, once the worksheet has started.
-pub const OPENED: &str = "#paper:enabled #answer";
+pub const OPENED: &str = "[data-ready] #answer";
 
 impl Desk {
     /// A fresh visitor.

@@ -243,7 +243,7 @@ fn in_other_units_the_figure_used_is_told_in_them() {
     let other = "localStorage.setItem('ampwright.units', 'unit-temperature'); location.reload()";
     desk.browser.script(other, &[]).unwrap();
     let fahrenheit =
-        "return document.querySelector('#paper:enabled #ask-space_outside_c')?.value === '82.4'";
+        "return document.querySelector('[data-ready] #ask-space_outside_c')?.value === '82.4'";
     desk.browser.wait_script(fahrenheit).unwrap();
     desk.fill("#ask-space_outside_c", "");
     let said = "#ask-space_outside_c-complaint";
@@ -254,7 +254,7 @@ fn in_other_units_the_figure_used_is_told_in_them() {
     let back = "localStorage.setItem('ampwright.units', ''); location.reload()";
     desk.browser.script(back, &[]).unwrap();
     let celsius =
-        "return document.querySelector('#paper:enabled #ask-space_outside_c')?.value === '28'";
+        "return document.querySelector('[data-ready] #ask-space_outside_c')?.value === '28'";
     desk.browser.wait_script(celsius).unwrap();
     assert_eq!(linked(&desk, "space_outside_c"), Value::Number(28.0));
     desk.assert_quiet();

@@ -178,8 +178,8 @@ fn each_window_takes_a_new_version_by_itself() {
     browser.wait_for(TAKE).unwrap();
     let link = browser.find("#open-link").unwrap().property("value");
     assert_eq!(link.unwrap(), json!("half typed"));
-    let module = "return import(new URL(document.getElementById('aboard').dataset.js, document.baseURI)).then(() => true)";
-    assert_eq!(browser.script(module, &[]).unwrap(), json!(true));
+    let part = "return fetch(document.querySelector('script[src*=rescue]').src).then((answer) => answer.ok)";
+    assert_eq!(browser.script(part, &[]).unwrap(), json!(true));
     assert_eq!(caches(&browser), 2);
     browser.find(TAKE).unwrap().click().unwrap();
     browser.wait_script(new).unwrap();
@@ -193,15 +193,15 @@ fn each_window_takes_a_new_version_by_itself() {
 /// Turns a served copy into the next version of the page: another title, and a
 /// part under another name.
 fn next_version(folder: &Path) {
-    let old = part(folder, "aboard-");
-    fs::rename(&old, folder.join("aboard-new.js")).unwrap();
+    let old = part(folder, "rescue-");
+    fs::rename(&old, folder.join("rescue-new.js")).unwrap();
     let old = old.file_name().unwrap().to_str().unwrap();
     let start = folder.join("index.html");
     let before = integrity(&fs::read(&start).unwrap());
     change(&start, "<title>Ampwright", "<title>New");
-    change(&start, old, "aboard-new.js");
+    change(&start, old, "rescue-new.js");
     let worker = folder.join("sw.js");
-    change(&worker, old, "aboard-new.js");
+    change(&worker, old, "rescue-new.js");
     change(&worker, &before, &integrity(&fs::read(&start).unwrap()));
     change(&worker, "';\nconst FILES", "-new';\nconst FILES");
 }

@@ -15,7 +15,7 @@ fn the_page_opens_on_a_phone_and_asks_nobody_else() {
     let site = Site::start();
     let browser = Browser::open(Screen::Phone).unwrap();
     browser.go(&site.url()).unwrap();
-    browser.wait_for("#paper:enabled h1").unwrap();
+    browser.wait_for("[data-ready] h1").unwrap();
     browser.wait_gone("#static").unwrap();
     browser.wait_data("offline", "ready").unwrap();
     browser.shot("shell-phone").unwrap();

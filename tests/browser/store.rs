@@ -16,7 +16,7 @@ fn kept(desk: &Desk, key: &str) -> String {
     text.as_str().unwrap().to_string()
 }
 
-/// What is kept reaches the disk late; the journal in `hand.js` does not.
+/// What is kept reaches the disk late; the journal does not.
 #[test]
 fn a_killed_browser_takes_at_most_half_a_second() {
     let site = Site::start();
@@ -100,7 +100,7 @@ fn two_tabs_never_overwrite_each_other() {
         .unwrap();
     assert_eq!(kept(&desk, "ampwright.sheet.1"), theirs);
     assert!(kept(&desk, "ampwright.sheet.2").contains("Mine"));
-    desk.press("#elsewhere [data-click=take-theirs]");
+    desk.press("#take-theirs");
     desk.browser.wait_text("#title", "Theirs").unwrap();
     desk.browser.wait_gone("#elsewhere").unwrap();
     desk.assert_quiet();

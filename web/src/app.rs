@@ -1,124 +1,159 @@
 //! The page from top to bottom.
 
-use leptos::prelude::*;
+use std::time::Duration;
 
-use crate::browser;
-use crate::legacy::{self, LegacySection, Section, listen};
+use leptos::ev;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::StorageEvent;
+
+use crate::browser::early::Early;
+use crate::browser::{early, page, place, printing};
+use crate::components::explanation::Appendix;
+use crate::sections::answer::Answer;
 use crate::sections::arrangements::Arrangements;
 use crate::sections::cautions::Cautions;
+use crate::sections::charging_run::ChargingRun;
 use crate::sections::contents::Contents;
+use crate::sections::figures::Figures;
 use crate::sections::findings::Findings;
+use crate::sections::foot::Foot;
 use crate::sections::glossary::Glossary;
 use crate::sections::goal_search::GoalSearch;
+use crate::sections::installation::Installation;
 use crate::sections::masthead::Masthead;
+use crate::sections::notices::Notices;
+use crate::sections::output_by_speed::OutputBySpeed;
 use crate::sections::questions::Questions;
+use crate::sections::saved_boats::SavedBoatsSection;
+use crate::sections::sea_trial::SeaTrial;
+use crate::sections::share::Share;
+use crate::sections::uncertainty::HowCertain;
+use crate::sections::units::Units;
 use crate::sections::worksheet::WorksheetForm;
-use crate::state::{AppState, Keeping, count};
-use crate::store::{self, Store};
-use crate::{answer, arrive, chart, figures, fit, form};
-use crate::{share, shelf, sure, trial, units, working, year};
+use crate::sections::year::ThroughTheYear;
+use crate::state::AppState;
+use crate::state::saved_boats::{Keeping, KeptTexts};
 
-/// Every section that is still text, in the order of the page.
-pub const LEGACY: [&Section; 14] = [
-    &answer::SECTION,
-    &arrive::SECTION,
-    &sure::SECTION,
-    &chart::RUN,
-    &chart::SPEED,
-    &figures::SECTION,
-    &year::SECTION,
-    &fit::SECTION,
-    &units::SECTION,
-    &form::SECTION,
-    &trial::SECTION,
-    &shelf::SECTION,
-    &share::SECTION,
-    &working::SECTION,
-];
+/// How long the page waits for the journal of what is kept.
+const JOURNAL: Duration = Duration::from_millis(500);
 
-/// The whole page. Its entries are of no use until the worksheet has started;
-/// `boot.js` enables them.
+/// The whole page: columns of a wide screen, one under the other on a phone.
 #[component]
 pub fn App() -> impl IntoView {
     let state = AppState::provide();
     // Runs in the browser only, once the printed page was taken over.
-    Effect::new(move || start(state));
+    Effect::new(move || open(state));
     view! {
-        <fieldset id="paper" role="none" disabled>
+        <div id="paper">
             <Masthead />
-            <LegacySection of=&answer::SECTION />
+            <Answer />
             <Contents />
             <main>
-                <LegacySection of=&arrive::SECTION />
+                <Notices />
                 <div class="columns">
                     <div class="ask">
                         <Questions />
                     </div>
                     <div class="results">
                         <Findings />
-                        <LegacySection of=&sure::SECTION />
-                        <LegacySection of=&chart::RUN />
-                        <LegacySection of=&chart::SPEED />
-                        <LegacySection of=&figures::SECTION />
-                        <LegacySection of=&year::SECTION />
+                        <HowCertain />
+                        <ChargingRun />
+                        <OutputBySpeed />
+                        <Figures />
+                        <ThroughTheYear />
                     </div>
                     <div class="wide">
                         <Arrangements />
                         <GoalSearch />
-                        <LegacySection of=&fit::SECTION />
+                        <Installation />
                     </div>
                     <div class="rest">
-                        <LegacySection of=&units::SECTION />
+                        <Units />
                         <WorksheetForm />
-                        <LegacySection of=&trial::SECTION />
-                        <LegacySection of=&shelf::SECTION />
-                        <LegacySection of=&share::SECTION />
+                        <SeaTrial />
+                        <SavedBoatsSection />
+                        <Share />
                         <Cautions />
                         <Glossary />
-                        <LegacySection of=&working::SECTION />
+                        <Appendix />
                     </div>
                 </div>
             </main>
             <Foot />
-        </fieldset>
+        </div>
     }
 }
 
-/// Brings the printed page to life.
+/// Brings the printed page to life, once the journal has given back what a
+/// killed browser did not write to disk. One that is slow is not waited for.
+fn open(state: AppState) {
+    // What follows the worksheet from then on lives as long as the page.
+    let page = Owner::current().unwrap_or_default();
+    let go = move || {
+        if !state.is_started.get_untracked() {
+            page.with(|| untrack(|| start(state)));
+        }
+    };
+    set_timeout(go.clone(), JOURNAL);
+    spawn_local(async move {
+        state
+            .saved
+            .recover(move || state.is_started.get_untracked())
+            .await;
+        go();
+    });
+}
+
+/// Opens what lay open last and what the address brings, and listens.
 fn start(state: AppState) {
-    if let Err(why) = Store::open() {
-        state.keeping.set(Keeping::MemoryOnly(why));
+    let typed = early::collect();
+    if let Err(why) = KeptTexts::open() {
+        state.saved.keeping.set(Keeping::MemoryOnly(why));
     }
-    state.is_touched.set(browser::page::is_touched());
+    state.is_touched.set(page::is_touched());
     state.preferences.restore();
     state.folds.restore();
     state.settle_after_answer();
-    state.take_last();
-    state.take_fragment();
-    // A phone may never come back from another app: keep what is waiting.
-    for leaving in ["pagehide", "visibilitychange", "blur"] {
-        listen(state, leaving, |state, _| store::save_waiting(state));
-    }
-    listen(state, "storage", |state, _| store::look(state));
-    listen(state, "hashchange", |state, _| state.take_fragment());
-    listen(state, "ampwright:update", |state, _| count(state.aside));
-    listen(state, "beforeprint", |state, _| state.printing.set(true));
-    listen(state, "afterprint", |state, _| state.printing.set(false));
-    legacy::start(state, &LEGACY);
+    state.follow_uncertainty();
+    state.saved.refresh_list();
+    state.open_last();
+    state.open_fragment();
+    listen(state);
+    state.installed.keep_page();
+    state.is_started.set(true);
+    // What is kept, and what lies open, is on the page by then.
+    set_timeout(move || settle_in(typed), Duration::ZERO);
 }
 
-/// Which build this is, and the page as one file. `boot.js` does the rest; the
-/// words in capitals are filled in by `cargo xtask stamp`.
-#[component]
-fn Foot() -> impl IntoView {
-    const COLOPHON: &str = r#"<p>Build <span id="build">BUILD</span>. <span id="offline"></span></p>
-<!--served--><p class="buttons"><button type="button" id="aboard" data-js="aboard.js">Keep a copy aboard (one file, about WEIGHT MB)</button> <span class="said" role="status" id="aboard-said"></span></p><!--/served-->"#;
-    view! {
-        <footer>
-            <p>
-                "A reckoning from published formulas and your own figures. The battery maker's sheet, local code and a licensed electrician come first."
-            </p>
-            <div inner_html=COLOPHON></div>
-        </footer>
+/// Takes up what the reader did before the page came to life.
+fn settle_in(typed: Vec<Early>) {
+    page::say_ready();
+    early::enter(typed);
+    place::restore();
+}
+
+/// Hears what concerns the whole page, for as long as it is open.
+fn listen(state: AppState) {
+    // A phone may never come back from another app: keep what is waiting.
+    for leaving in ["pagehide", "visibilitychange", "blur"] {
+        let _ = window_event_listener_untyped(leaving, move |_| state.save_waiting());
     }
+    let _ = window_event_listener_untyped("pagehide", |_| place::remember());
+    let _ = window_event_listener(ev::storage, move |event: StorageEvent| {
+        state.saved.look(event.key().as_deref());
+    });
+    let _ = window_event_listener(ev::hashchange, move |_| state.open_fragment());
+    // The browser's search finds only what is on the page.
+    let _ = window_event_listener(ev::keydown, move |event| {
+        if event.key() == "f" && (event.ctrl_key() || event.meta_key()) {
+            state.folds.search.set(true);
+        }
+    });
+    let _ = window_event_listener(ev::input, move |_| {
+        if state.folds.search.get_untracked() {
+            state.folds.search.set(false);
+        }
+    });
+    printing::follow(state.printing);
 }

@@ -10,31 +10,10 @@
 mod app;
 mod browser;
 mod components;
-mod legacy;
 #[cfg(not(target_arch = "wasm32"))]
 mod prerender;
 mod sections;
 mod state;
-
-mod answer;
-mod arrive;
-mod chart;
-mod come;
-mod draft;
-mod field;
-mod figures;
-mod fit;
-mod form;
-mod of;
-mod share;
-mod shelf;
-mod store;
-mod sure;
-mod trial;
-mod units;
-mod words;
-mod working;
-mod year;
 
 /// Prints the page as it stands before anything was filled in.
 #[cfg(not(target_arch = "wasm32"))]

@@ -76,7 +76,11 @@ fn known(sheet: &Worksheet) -> Vec<String> {
                 continue;
             }
             if lines.len() < MOST {
-                lines.push(format!("{}: {}", key.spec().label, told(sheet, key, true)));
+                lines.push(format!(
+                    "{}: {}",
+                    key.spec().label,
+                    told(sheet, key, true, &Reader::METRIC)
+                ));
             } else {
                 more += 1;
             }

@@ -21,7 +21,7 @@ mod ticks;
 mod version1;
 
 pub use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
-pub use collection::{MOST_SHEETS, read_file, to_collection};
+pub use collection::{Collected, MOST_SHEETS, collect_texts, read_file, to_collection};
 pub use csv::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
 pub use decision_json::{arrangements_json, goal_search_json};
 pub use differences::{Difference, differences};

@@ -18,6 +18,7 @@ mod inputs;
 mod instant;
 mod mathml;
 mod node;
+mod reader;
 mod term;
 #[cfg(test)]
 mod tests;
@@ -32,7 +33,7 @@ use crate::report::Report;
 use boat::Boat;
 use figure::{Beside, Figure};
 use instant::When;
-pub use mathml::MathMl;
+pub use mathml::{MathMl, MathNode};
 use term::Shown;
 pub use used::Used;
 
@@ -86,6 +87,7 @@ pub fn working_at(sheet: &Worksheet, report: &Report, minute: f64, id: &str) -> 
 /// What the page calls a figure, in a line that stands alone.
 pub fn name(id: &str) -> String {
     figures::all()
+        .chain(figures::of_arrangement())
         .find(|figure| figure.id == id)
         .map_or_else(String::new, |figure| figure.name.to_string())
 }
@@ -121,6 +123,21 @@ pub fn arrangement_workings(
     figures::of_arrangement()
         .filter_map(|figure| explain(&boat, figure))
         .collect()
+}
+
+/// How one figure of an arrangement came about, or of the boat set up like that;
+/// see [`arrangement_workings`].
+pub fn arrangement_working(
+    with: &Worksheet,
+    report: &Report,
+    outcome: &Outcome,
+    today: &Outcome,
+    id: &str,
+) -> Option<Working> {
+    let mut known = figures::of_arrangement().chain(figures::all());
+    let figure = known.find(|figure| figure.id == id)?;
+    let boat = Boat::new(with, report, 0.0).costing(outcome, today);
+    explain(&boat, figure)
 }
 
 fn all(sheet: &Worksheet, report: &Report, minute: f64, of_moment: bool) -> Vec<Working> {

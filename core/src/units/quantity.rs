@@ -5,8 +5,9 @@ use serde::{Serialize, Serializer};
 
 use crate::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, CUBIC_METRE_PER_HOUR, DEGREE, HOUR, JOULE, KELVIN, KILOAMPERE,
-    KILOWATT, KILOWATT_HOUR, LITRE, METRE, MILLIMETRE, MILLIVOLT_PER_CELL_KELVIN, MINUTE, MONEY,
-    NEWTON, NONE, OHM, PERCENT, RPM, SECOND, UnitOfMeasure, VOLT, WATT, WATT_HOUR,
+    KILOWATT, KILOWATT_HOUR, LITRE, LITRE_PER_HOUR, METRE, METRE_PER_SECOND, MILLIMETRE,
+    MILLIVOLT_PER_CELL_KELVIN, MINUTE, MONEY, NEWTON, NEWTON_METRE, NONE, OHM, PERCENT, RPM,
+    SECOND, UnitOfMeasure, VOLT, WATT, WATT_HOUR,
 };
 
 /// What a figure is of. Each kind has one unit in which its value is kept.
@@ -42,6 +43,10 @@ pub enum QuantityKind {
     Speed,
     /// Force \[N\].
     Force,
+    /// Torque of a shaft \[N·m\].
+    Torque,
+    /// Speed of a belt \[m/s\].
+    BeltSpeed,
     /// Length of a cable \[m\].
     Length,
     /// Size of a part \[mm\].
@@ -52,6 +57,8 @@ pub enum QuantityKind {
     AirFlow,
     /// Fuel \[L\].
     Fuel,
+    /// Fuel burnt in an hour \[L/h\].
+    FuelRate,
     /// Time as a clock has it \[min\]: "2 h 05 min".
     Time,
     /// Time in seconds \[s\].
@@ -85,11 +92,14 @@ impl QuantityKind {
             QuantityKind::Resistance => OHM,
             QuantityKind::Speed => RPM,
             QuantityKind::Force => NEWTON,
+            QuantityKind::Torque => NEWTON_METRE,
+            QuantityKind::BeltSpeed => METRE_PER_SECOND,
             QuantityKind::Length => METRE,
             QuantityKind::Size => MILLIMETRE,
             QuantityKind::Angle => DEGREE,
             QuantityKind::AirFlow => CUBIC_METRE_PER_HOUR,
             QuantityKind::Fuel => LITRE,
+            QuantityKind::FuelRate => LITRE_PER_HOUR,
             QuantityKind::Time => MINUTE,
             QuantityKind::Seconds => SECOND,
             QuantityKind::Hours => HOUR,
@@ -191,6 +201,11 @@ pub const fn volts(value: f64) -> Quantity {
 /// A power given in watts, told in kilowatts to a tenth.
 pub const fn kilowatts_of(watts: f64) -> Quantity {
     Quantity::new(watts / 1000.0, QuantityKind::LargePower).to(1)
+}
+
+/// A short circuit's current given in amperes, told in kiloamperes to a tenth.
+pub const fn kiloamperes_of(amperes: f64) -> Quantity {
+    Quantity::new(amperes / 1000.0, QuantityKind::ShortCircuitCurrent).to(1)
 }
 
 /// A speed, in whole turns a minute \[rpm\].

@@ -1,6 +1,6 @@
 //! How a reader wants figures: in which units, and with a decimal point or comma.
 
-use crate::units::quantity::{Quantity, QuantityKind};
+use crate::units::quantity::{Decimals, Quantity, QuantityKind};
 use crate::units::{AMPERE_HOUR, CHOICES, Other, UnitOfMeasure, clock};
 
 /// How a reader wants figures.
@@ -99,9 +99,31 @@ impl Reader {
             let kind = QuantityKind::Count;
             return by_thousands(&self.number(Quantity { kind, ..quantity }));
         }
-        let (mut least, mut most) = (quantity.decimals.least, quantity.decimals.most);
-        let mut value = quantity.value;
-        if let Some(other) = self.other(quantity.kind.unit()) {
+        self.written(quantity.kind.unit(), quantity.value, quantity.decimals)
+    }
+
+    /// A figure of a unit that no [`QuantityKind`] has, without its unit.
+    pub fn number_in(&self, unit: &UnitOfMeasure, value: f64, decimals: usize) -> String {
+        let decimals = Decimals {
+            least: decimals,
+            most: decimals,
+        };
+        self.written(unit, value, decimals)
+    }
+
+    /// A figure of a unit that no [`QuantityKind`] has, with its unit.
+    pub fn show_in(&self, unit: &UnitOfMeasure, value: f64, decimals: usize) -> String {
+        let number = self.number_in(unit, value, decimals);
+        match self.other(unit).map_or(unit.symbol, |other| other.symbol) {
+            "" => number,
+            symbol => format!("{number} {symbol}"),
+        }
+    }
+
+    fn written(&self, unit: &UnitOfMeasure, value: f64, decimals: Decimals) -> String {
+        let (mut least, mut most) = (decimals.least, decimals.most);
+        let mut value = value;
+        if let Some(other) = self.other(unit) {
             value = value * other.scale + other.offset;
             let more = more_decimals(&other);
             (least, most) = (least + more, most + more);
@@ -113,7 +135,12 @@ impl Reader {
         } else {
             ""
         };
-        self.with_decimal_sign(format!("{minus}{text}"))
+        self.decimal(&format!("{minus}{text}"))
+    }
+
+    /// Whether decimals stand behind a comma.
+    pub const fn has_decimal_comma(&self) -> bool {
+        self.decimal_comma
     }
 
     /// The figure with its unit.
@@ -140,18 +167,19 @@ impl Reader {
             Some(other) => (other.to(number), other.symbol),
             None => (number, unit.symbol),
         };
-        let text = self.with_decimal_sign(number.to_string());
+        let text = self.decimal(&number.to_string());
         match symbol {
             "" => text,
             symbol => format!("{text} {symbol}"),
         }
     }
 
-    fn with_decimal_sign(&self, text: String) -> String {
+    /// A number that was written with a decimal point, with this reader's sign.
+    pub fn decimal(&self, number: &str) -> String {
         if self.decimal_comma {
-            text.replace('.', ",")
+            number.replace('.', ",")
         } else {
-            text
+            number.to_string()
         }
     }
 

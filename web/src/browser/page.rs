@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
+use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlElement};
 
 /// Where on the page something was asked for, to come back to.
@@ -23,6 +23,36 @@ impl PlaceOnPage {
     }
 }
 
+/// The address of the page, without what a link adds to it.
+pub fn address() -> String {
+    let here = window().location().href().unwrap_or_default();
+    let end = here.find(['?', '#']).unwrap_or(here.len());
+    here[..end].to_string()
+}
+
+/// What a link added to the address; nothing if it is bare.
+pub fn fragment() -> Option<String> {
+    let hash = window().location().hash().ok()?;
+    let fragment = hash.strip_prefix('#').unwrap_or(&hash);
+    (!fragment.is_empty()).then(|| fragment.to_string())
+}
+
+/// Takes what a link added off the address, without a step back to it.
+pub fn drop_fragment() {
+    let bare = window().location().pathname().unwrap_or_default();
+    if let Ok(history) = window().history() {
+        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&bare));
+    }
+}
+
+/// Says something of the whole page where style and scripts look it up, as
+/// `data-` and this name.
+pub fn mark(name: &str, value: &str) {
+    if let Some(root) = document().document_element() {
+        let _ = root.set_attribute(&format!("data-{name}"), value);
+    }
+}
+
 /// The element of that id.
 pub fn by_id(id: &str) -> Option<Element> {
     document().get_element_by_id(id)
@@ -35,6 +65,18 @@ pub fn focus(id: &str) {
         .is_some_and(|focused| focused.id() == id);
     if !there && let Some(element) = by_id(id) {
         let _ = element.unchecked_ref::<HtmlElement>().focus();
+    }
+}
+
+/// Puts the cursor there once it is on the page.
+pub fn focus_soon(id: String) {
+    set_timeout(move || focus(&id), Duration::ZERO);
+}
+
+/// Scrolls to the element of an id.
+pub fn show(id: &str) {
+    if let Some(element) = by_id(id) {
+        element.scroll_into_view();
     }
 }
 
@@ -98,4 +140,11 @@ fn focus_in_place(element: &Element) {
 pub fn is_touched() -> bool {
     let coarse = window().match_media("(any-pointer: coarse)").ok().flatten();
     coarse.is_some_and(|query| query.matches())
+}
+
+/// Says that the worksheet has started: the style and the loader go by it.
+pub fn say_ready() {
+    if let Some(root) = document().document_element() {
+        let _ = root.set_attribute("data-ready", "");
+    }
 }

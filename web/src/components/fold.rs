@@ -28,6 +28,9 @@ pub fn Fold<C>(
     /// What is told of it beside the heading.
     #[prop(optional, into)]
     note: MaybeProp<String>,
+    /// Whether it lies open on paper, whatever the screen shows; sections do.
+    #[prop(optional)]
+    printed: Option<bool>,
     /// Whether it concerns this boat at all.
     #[prop(default = true.into(), into)]
     applies: Signal<bool>,
@@ -42,10 +45,12 @@ where
         let id = id.clone();
         move |_| state.folds.is_open(&id)
     });
+    let printed = printed.unwrap_or(class == "section");
+    let on_paper = move || printed && state.printing.get();
     let body = NodeRef::<Div>::new();
     // What the effect holds leaves the page when it runs again.
     Effect::new(move |_| {
-        let wanted = open.get() || state.folds.search.get() || state.printing.get();
+        let wanted = open.get() || state.folds.search.get() || on_paper();
         let body = body.get().filter(|_| wanted)?;
         let children = children.clone();
         Some(mount_to(body.unchecked_into(), move || children()))
@@ -55,7 +60,7 @@ where
         <details
             class=class
             class:hidden=move || !applies.get()
-            prop:open=move || open.get() || state.printing.get()
+            prop:open=move || open.get() || on_paper()
             on:toggle:target={
                 let id = id.clone();
                 move |event| {

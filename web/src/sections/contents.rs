@@ -9,7 +9,7 @@ use crate::state::AppState;
 const PLACES: [(&str, &str); 17] = [
     ("questions-title", "Eight questions"),
     ("findings-title", "Warnings and notes"),
-    ("sure-title", "How sure is this?"),
+    ("sure-title", "How certain is this?"),
     ("chart-title", "The charging run"),
     ("speed-title", "Amperes by speed"),
     ("figures-title", "Figures"),
@@ -20,8 +20,8 @@ const PLACES: [(&str, &str); 17] = [
     ("units", "Units"),
     ("form-title", "The worksheet"),
     ("trial-title", "Sea trial"),
-    ("shelf-title", "Worksheets"),
-    ("share-title", "Take it along"),
+    ("shelf-title", "Saved boats"),
+    ("share-title", "Share and print"),
     ("cautions-title", "Cautions"),
     ("words", "Words"),
 ];

@@ -1,13 +1,12 @@
 //! The head of the page: whose boat it is, the words of the trade, and the
 //! switch between day look and night look.
 
-use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::*;
 
+use crate::browser::{page, storage};
 use crate::sections::glossary;
-use crate::shelf::title;
 use crate::state::AppState;
-use crate::store::Store;
+use crate::state::saved_boats::title;
 
 const KEPT: &str = "ampwright.look";
 
@@ -58,11 +57,7 @@ fn is_night() -> bool {
 
 fn set_look(night: bool) {
     let look = if night { "night" } else { "day" };
-    if let Some(root) = document().document_element() {
-        let _ = root.set_attribute("data-look", look);
-    }
-    if Store::open().is_ok() {
-        // look.js reads the bare word; a full storage forgets it.
-        let _ = LocalStorage::raw().set_item(KEPT, look);
-    }
+    page::mark("look", look);
+    // look.js reads the bare word.
+    storage::remember(KEPT, look);
 }

@@ -52,7 +52,7 @@ fn Part(of: SectionId) -> impl IntoView {
                 .next()
                 .map(|_| {
                     view! {
-                        <Fold id=format!("{prefix}-finer") title="Finer points" applies=finer>
+                        <Fold id=format!("{prefix}-finer") title="Finer points" printed=true applies=finer>
                             <FieldRows of place=Place::Advanced />
                         </Fold>
                     }

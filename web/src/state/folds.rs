@@ -2,10 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::*;
 
-use crate::store::Store;
+use crate::browser::storage;
 
 const KEPT: &str = "ampwright.folds";
 
@@ -29,11 +28,7 @@ impl Folds {
 
     /// Opens those that were left open. Runs in the browser only.
     pub fn restore(self) {
-        if Store::open().is_err() {
-            return;
-        }
-        let kept = LocalStorage::raw().get_item(KEPT).ok().flatten();
-        let kept = kept.unwrap_or_default();
+        let kept = storage::recall(KEPT).unwrap_or_default();
         self.open.update(|open| {
             open.extend(kept.split_whitespace().map(str::to_string));
         });
@@ -56,19 +51,11 @@ impl Folds {
                 folds.remove(id);
             }
         });
-        if Store::open().is_err() {
-            return;
-        }
         let ids: Vec<String> = self.open.with_untracked(|open| {
             // A load is another one next time.
             let lasting = open.iter().filter(|id| !id.contains("-load-"));
             lasting.cloned().collect()
         });
-        // A full storage forgets it; the page goes on.
-        let raw = LocalStorage::raw();
-        let _ = match ids.is_empty() {
-            true => raw.remove_item(KEPT),
-            false => raw.set_item(KEPT, &ids.join(" ")),
-        };
+        storage::remember(KEPT, &ids.join(" "));
     }
 }

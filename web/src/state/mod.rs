@@ -1,30 +1,41 @@
 //! What all parts of the page share: the open boat, what follows from it, how
 //! its reader wants figures, and which folds lie open.
 
+mod arrival;
 mod at_rest;
+mod comparison;
 mod drafts;
+mod explanation;
 mod folds;
+mod installed;
+mod opening;
 mod places;
 mod preferences;
+mod reading;
 mod rows;
+pub mod saved_boats;
 mod slices;
 mod target;
+mod uncertainty;
 
 use ampwright_core::units::{Other, Quantity, Reader, UnitOfMeasure};
 use ampwright_core::{Report, Worksheet, report};
 use leptos::prelude::*;
 
 use crate::browser::page::PlaceOnPage;
-use crate::come::Arrival;
-use crate::store;
-use crate::{arrive, draft, shelf};
+pub use arrival::Arrival;
+pub use comparison::{Comparison, Earlier};
 use drafts::Drafts;
-pub use drafts::Refusal;
+pub use drafts::{LeftOut, Refusal};
+pub use explanation::{ExplainedAt, Explanations, PANEL};
 pub use folds::Folds;
+pub use installed::{Installed, Offline};
 pub use preferences::{Preferences, UnitChoice};
 use rows::RowIds;
+use saved_boats::SavedBoats;
 pub use slices::Slices;
 pub use target::{RowId, Target};
+pub use uncertainty::UncertaintyState;
 
 /// One for the whole page, handed down by context. Every part of it is a
 /// signal, so that a component follows only what it reads.
@@ -34,17 +45,19 @@ pub struct AppState {
     pub sheet: RwSignal<Worksheet>,
     /// What follows from it, within the same frame: for the answer.
     pub report: Memo<Report>,
-    /// Under which number it is kept in the browser; none until it is.
-    pub number: RwSignal<Option<u32>>,
+    /// The boats kept in this browser, and how the open one is.
+    pub saved: SavedBoats,
     /// Counts how often another worksheet was opened: what was half typed in
     /// the one before is gone then.
     pub opened: RwSignal<u32>,
     /// How this worksheet came here, where that needs saying.
     pub arrival: RwSignal<Option<Arrival>>,
-    /// Whether and how worksheets are kept.
-    pub keeping: RwSignal<Keeping>,
-    /// Counts changes of the worksheets that are kept.
-    pub shelved: RwSignal<u32>,
+    /// What the open boat is compared with.
+    pub comparison: Comparison,
+    /// The page itself, kept for use without a network.
+    pub installed: Installed,
+    /// Whether the page is at work: until then nothing can be entered.
+    pub is_started: RwSignal<bool>,
     /// Where the run is read off, as a share of it, so that the place holds
     /// while figures change.
     pub reading: RwSignal<f64>,
@@ -52,6 +65,8 @@ pub struct AppState {
     pub preferences: Preferences,
     /// How figures are told: by the preferences and the boat's voltage.
     pub reader: Memo<Reader>,
+    /// Which figure explains itself.
+    pub explanations: Explanations,
     /// What is being typed and not settled yet.
     pub drafts: Drafts,
     /// The rows of the list of loads.
@@ -66,28 +81,13 @@ pub struct AppState {
     pub folds: Folds,
     /// Where the words of the trade were asked for.
     pub asked_from: RwSignal<Option<PlaceOnPage>>,
+    /// How certain the answer is.
+    pub uncertainty: UncertaintyState,
     /// Whether the page is being printed: every fold shows what it holds.
     pub printing: RwSignal<bool>,
     /// Counts frames that show a changed worksheet: all but the answer follows
     /// these.
     settled: RwSignal<u32>,
-    /// Counts what else changes beside the worksheet, for sections of text.
-    pub aside: RwSignal<u32>,
-    /// Counts changes of what entries hold that is not in force, for those.
-    pub refused: RwSignal<u32>,
-    /// Counts what is worked out of how sure the answer is, for those.
-    pub surety: RwSignal<u32>,
-}
-
-/// How worksheets are kept.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub enum Keeping {
-    /// Nothing to keep yet.
-    Fresh,
-    /// In this browser.
-    Kept,
-    /// Only until the page is closed; why, in a sentence.
-    MemoryOnly(&'static str),
 }
 
 impl AppState {
@@ -100,11 +100,12 @@ impl AppState {
             sheet,
             // A changed worksheet has another report: no need to compare them.
             report: Memo::new_with_compare(move |_| sheet.with(report), |_, _| true),
-            number: RwSignal::new(None),
+            saved: SavedBoats::new(),
             opened: RwSignal::new(0),
             arrival: RwSignal::new(None),
-            keeping: RwSignal::new(Keeping::Fresh),
-            shelved: RwSignal::new(0),
+            comparison: Comparison::new(),
+            installed: Installed::new(),
+            is_started: RwSignal::new(false),
             reading: RwSignal::new(0.5),
             preferences,
             reader: Memo::new(move |_| {
@@ -117,6 +118,7 @@ impl AppState {
                 });
                 preferences.reader(system_v).with_currency(sign)
             }),
+            explanations: Explanations::new(),
             drafts: Drafts::new(),
             loads: RwSignal::new(Vec::new()),
             arrangements: RwSignal::new(Vec::new()),
@@ -124,11 +126,9 @@ impl AppState {
             stepping: RwSignal::new(String::new()),
             folds: Folds::new(),
             asked_from: RwSignal::new(None),
+            uncertainty: UncertaintyState::new(),
             printing: RwSignal::new(false),
             settled: RwSignal::new(0),
-            aside: RwSignal::new(0),
-            refused: RwSignal::new(0),
-            surety: RwSignal::new(0),
         };
         provide_context(state);
         state
@@ -177,18 +177,16 @@ impl AppState {
     /// Changes the worksheet, as the user does, and keeps it soon.
     pub fn edit(self, change: impl FnOnce(&mut Worksheet)) {
         self.sheet.update(change);
-        store::save_soon(self);
+        self.save_soon();
     }
 
     /// Opens another worksheet in place of this one.
     pub fn open(self, sheet: Worksheet, number: Option<u32>, arrival: Option<Arrival>) {
-        arrive::remember(self, &sheet, arrival.as_ref());
-        shelf::put_away(self);
-        store::laid(number);
-        draft::clear(self);
+        self.remember_before(&sheet, arrival.as_ref());
+        self.put_away_unkept();
+        self.saved.opened(number);
         self.drafts.clear();
         self.name_rows(&sheet);
-        self.number.set(number);
         self.sheet.set(sheet);
         self.arrival.set(arrival);
         count(self.opened);
@@ -203,11 +201,6 @@ impl AppState {
                 after_frame(move || count(self.settled));
             }
         });
-    }
-
-    /// Follows the frames that show a changed worksheet.
-    pub fn track_settled(self) {
-        self.settled.track();
     }
 }
 

@@ -34,6 +34,7 @@ fn folds_over(entry: &str) -> Vec<String> {
     let (place, name) = entry.split_once('-').unwrap_or((entry, ""));
     match (place, Key::named(name)) {
         ("sheet", Some(key)) => over_input(key),
+        ("fit", Some(key)) => over_question(key),
         ("goal", _) => vec!["goal-fold".to_string()],
         ("money", _) => vec!["arrangements".to_string(), "arrange-prices".to_string()],
         ("own", _) => vec!["arrangements".to_string()],
@@ -55,6 +56,17 @@ fn over_input(key: Key) -> Vec<String> {
     let mut folds = vec![format!("section-{prefix}")];
     if key.spec().place == Place::Advanced {
         folds.push(format!("{prefix}-finer"));
+    }
+    folds
+}
+
+/// Over an input where "Fit it safely" asks for it.
+fn over_question(key: Key) -> Vec<String> {
+    let prefix = key.section.prefix();
+    // Both belts are asked for in one fold.
+    let mut folds = vec![format!("fit-{}", prefix.trim_end_matches('2'))];
+    if key.spec().place == Place::Advanced {
+        folds.push(format!("fit-{prefix}-finer"));
     }
     folds
 }

@@ -2,10 +2,9 @@
 //! No worksheet and no link knows of it.
 
 use ampwright_core::units::{CHOICES, Reader};
-use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::*;
 
-use crate::store::Store;
+use crate::browser::{locale, storage};
 
 const KEPT: &str = "ampwright.units";
 
@@ -40,8 +39,9 @@ impl UnitChoice {
         let mut names: (Vec<&str>, Vec<&str>) = (Vec::new(), Vec::new());
         for unit in CHOICES.get(at).map_or(&[][..], |(_, units)| units) {
             let Some(other) = unit.other else { continue };
-            // A difference is told in the same degrees.
-            if !names.1.contains(&other.symbol) {
+            // A difference is told in the same degrees, a rate by the same measure.
+            let known = names.1.iter().any(|name| other.symbol.starts_with(name));
+            if !known {
                 names.0.push(unit.symbol);
                 names.1.push(other.symbol);
             }
@@ -74,13 +74,8 @@ impl Preferences {
 
     /// Takes up what this device remembers. Runs in the browser only.
     pub fn restore(self) {
-        self.decimal_comma
-            .set(crate::browser::locale::has_decimal_comma());
-        if Store::open().is_err() {
-            return;
-        }
-        let kept = LocalStorage::raw().get_item(KEPT).ok().flatten();
-        let kept = kept.unwrap_or_default();
+        self.decimal_comma.set(locale::has_decimal_comma());
+        let kept = storage::recall(KEPT).unwrap_or_default();
         let others = UnitChoice::all()
             .filter(|choice| kept.split(' ').any(|id| id == choice.id()))
             .collect();
@@ -104,10 +99,7 @@ impl Preferences {
             let ids: Vec<String> = others.iter().map(|one| one.id()).collect();
             ids.join(" ")
         });
-        if Store::open().is_ok() {
-            // A full storage forgets it; the page goes on.
-            let _ = LocalStorage::raw().set_item(KEPT, &ids);
-        }
+        storage::remember(KEPT, &ids);
     }
 
     /// Whether decimals stand behind a comma.

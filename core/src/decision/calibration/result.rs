@@ -11,6 +11,7 @@ use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::output::Output;
 use crate::decision::calibration::refuse::spread;
 use crate::schema::{Confidence, FieldType, Value};
+use crate::units::{NONE, UnitOfMeasure};
 
 /// A figure a log gave.
 #[derive(Debug, Clone, PartialEq)]
@@ -18,7 +19,7 @@ pub struct Fitted {
     /// What it is.
     pub label: &'static str,
     /// Its unit.
-    pub unit: &'static str,
+    pub unit: &'static UnitOfMeasure,
     /// Decimals worth showing.
     pub decimals: usize,
     /// What the worksheet had; none if it did without.
@@ -89,7 +90,7 @@ impl Fit {
         let inside = |number: f64| rounded(number.max(low).min(high), decimals);
         self.figures.push(Fitted {
             label: spec.label,
-            unit: spec.unit().map_or("", |unit| unit.symbol),
+            unit: spec.unit().unwrap_or(NONE),
             decimals,
             was,
             value: inside(value),
@@ -197,7 +198,7 @@ fn cooling(fit: &mut Fit, trial: &Trial, factor: f64, log: f64) {
     let beyond = |deviations: f64| factor * (deviations * log).exp();
     fit.figures.push(Fitted {
         label: "Cooling, times the worksheet's",
-        unit: "",
+        unit: NONE,
         decimals: 2,
         was: Some(1.0),
         value: rounded(factor, 2),

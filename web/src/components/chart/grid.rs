@@ -7,7 +7,7 @@ use super::legend::Legend;
 use super::path::tenths;
 use super::scale::Scale;
 use super::{LEFT, RIGHT};
-use crate::words::axis_time;
+use ampwright_core::units::axis_clock;
 
 /// A field over an axis of time: its rules and figures, and above it the names
 /// of the lines that are drawn into it.
@@ -112,7 +112,7 @@ pub fn TimeTicks(#[prop(into)] time: Signal<Scale>, y: f64) -> impl IntoView {
                 let x = time.place(minute);
                 view! {
                     <text class="tick" x=tenths(x) y=y text-anchor=anchor(x)>
-                        {axis_time(minute)}
+                        {axis_clock(minute)}
                     </text>
                 }
             })

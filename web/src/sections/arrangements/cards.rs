@@ -12,9 +12,8 @@ use super::rows::JudgedRow;
 use super::table::Cell;
 use super::{custom, letter};
 use crate::browser::page;
-use crate::come::Arrival;
-use crate::state::AppState;
-use crate::{shelf, store};
+use crate::state::saved_boats::title;
+use crate::state::{AppState, Arrival};
 
 /// Each on a card of its own.
 #[component]
@@ -156,16 +155,13 @@ fn Choose(at: usize, arrangement: Arrangement) -> impl IntoView {
 /// Opens a copy of the worksheet that is set up like an arrangement; the one it
 /// came from is kept.
 fn set_up(state: AppState, chosen: &Arrangement) {
-    store::save_waiting(state);
+    state.save_waiting();
     let mut sheet = state.sheet.with_untracked(|sheet| chosen.on(sheet));
-    sheet.name = format!("{}: {}", shelf::title(&sheet.name), chosen.name);
-    let arrival = Arrival {
-        headline:
-            "This is a copy, set up the other way. The worksheet it came from is kept as it was."
-                .to_string(),
-        remarks: Vec::new(),
-    };
+    sheet.name = format!("{}: {}", title(&sheet.name), chosen.name);
+    let arrival = Arrival::of(
+        "This is a copy, set up the other way. The worksheet it came from is kept as it was.",
+    );
     state.open(sheet, None, Some(arrival));
-    store::save_soon(state);
+    state.save_soon();
     page::to_top();
 }

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 
 use super::letter;
 use crate::components::chart::{LEFT, RIGHT, Scale, WIDTH, tenths};
-use crate::words::axis_time;
+use ampwright_core::units::axis_clock;
 
 const TOP: f64 = 18.0;
 const BOTTOM: f64 = 168.0;
@@ -31,7 +31,7 @@ pub fn PriceChart<'a>(outcomes: &'a [Outcome], reader: &'a Reader) -> impl IntoV
         view! {
             <line class="rule" x1=BEGIN y1=tenths(y) x2=RIGHT y2=tenths(y) />
             <text class="tick" x=BEGIN - 4.0 y=tenths(y + 3.5) text-anchor="end">
-                {axis_time(minutes)}
+                {axis_clock(minutes)}
             </text>
         }
     };
