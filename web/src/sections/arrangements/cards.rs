@@ -3,14 +3,14 @@
 
 use ampwright_core::boat::Arrangement;
 use ampwright_core::decision::arrangements::Outcome;
-use ampwright_core::text::{findings, purchase};
+use ampwright_core::text::findings;
 use ampwright_core::units::Reader;
-use ampwright_core::units::quantity::money;
 use leptos::prelude::*;
 
+use super::costs::Costs;
 use super::rows::JudgedRow;
 use super::table::Cell;
-use super::{custom, letter};
+use super::{Compared, custom, letter};
 use crate::browser::page;
 use crate::state::saved_boats::title;
 use crate::state::{AppState, Arrival};
@@ -21,6 +21,7 @@ pub fn Cards<'a>(
     outcomes: &'a [Outcome],
     rows: &'a [JudgedRow],
     reader: &'a Reader,
+    compared: Compared,
 ) -> impl IntoView + use<> {
     let card = |(at, outcome): (usize, &Outcome)| {
         let line = |row: &JudgedRow| {
@@ -43,7 +44,8 @@ pub fn Cards<'a>(
                 </h3>
                 <Harm outcome reader />
                 <dl>{rows.iter().map(line).collect_view()}</dl>
-                <Bought outcome reader />
+                <Costs at outcome reader compared />
+                <Changes outcome reader />
                 {(at > 0)
                     .then(|| view! { <Choose at arrangement=outcome.arrangement.clone() /> })}
             </article>
@@ -76,54 +78,15 @@ fn Harm<'a>(outcome: &'a Outcome, reader: &'a Reader) -> impl IntoView + use<> {
     })
 }
 
-/// What is to be bought, and what a year's cost is made of.
+/// Inputs that differ from the worksheet.
 #[component]
-fn Bought<'a>(outcome: &'a Outcome, reader: &'a Reader) -> impl IntoView + use<> {
-    let line = |(what, price): (String, Option<f64>)| {
-        view! {
-            <tr>
-                <th scope="row">{what}</th>
-                <td class="figure">{price.map(|price| reader.show(money(price)))}</td>
-            </tr>
-        }
-    };
-    let changes: Vec<String> = outcome
-        .changed()
-        .map(|(key, value)| {
-            let spec = key.spec();
-            format!("{}: {}", spec.label, spec.shown_to(reader, value))
-        })
-        .collect();
-    view! {
-        <table>
-            <tbody>{cost_lines(outcome, reader).into_iter().map(line).collect_view()}</tbody>
-        </table>
-        {(!changes.is_empty())
-            .then(|| view! { <p class="margin">{changes.join("; ")} "."</p> })}
-    }
-}
-
-/// What the money goes to, with its price.
-fn cost_lines(outcome: &Outcome, reader: &Reader) -> Vec<(String, Option<f64>)> {
-    let parts = outcome.parts.iter();
-    let mut lines: Vec<_> = parts
-        .map(|part| (purchase(part, reader), Some(part.price)))
-        .collect();
-    if lines.is_empty() {
-        lines.push(("Nothing to buy".to_string(), None));
-    }
-    if let Some(year) = &outcome.year {
-        let of_year = [
-            ("A year: fuel", year.fuel),
-            ("… engine, service and wear", year.engine),
-            ("… shore power", year.shore),
-            ("… wear of the bank", year.bank),
-            ("… the purchase, spread", year.capital),
-        ];
-        let of_year = of_year.into_iter().filter(|(_, price)| *price > 0.0);
-        lines.extend(of_year.map(|(what, price)| (what.to_string(), Some(price))));
-    }
-    lines
+fn Changes<'a>(outcome: &'a Outcome, reader: &'a Reader) -> impl IntoView + use<> {
+    let changes = outcome.changed().map(|(key, value)| {
+        let spec = key.spec();
+        format!("{}: {}", spec.label, spec.shown_to(reader, value))
+    });
+    let changes: Vec<String> = changes.collect();
+    (!changes.is_empty()).then(|| view! { <p class="margin">{changes.join("; ")} "."</p> })
 }
 
 /// What can be done with an arrangement.

@@ -3,12 +3,14 @@
 //! typing rests.
 
 mod cards;
+mod costs;
 mod custom;
 mod price_chart;
 mod prices;
 mod rows;
 mod table;
 
+use std::sync::Arc;
 use std::time::Duration;
 
 use ampwright_core::decision::arrangements::{Comparison, LeftOut, compare};
@@ -27,6 +29,9 @@ use prices::Prices;
 use rows::judged_rows;
 use table::Table;
 
+/// What comes of each arrangement; none until it is first worked out.
+type Compared = Signal<Option<Arc<Comparison>>>;
+
 /// How long typing must rest before they are worked out anew.
 const REST: Duration = Duration::from_millis(300);
 
@@ -41,7 +46,7 @@ pub fn Arrangements() -> impl IntoView {
             </p>
             <Caution topic=CautionTopic::Exhaust />
             <Fold id="arrangements" title="Compare">
-                <Compared />
+                <SideBySide />
                 <CustomArrangements />
                 <Fold id="arrange-prices" title="Prices and what an hour costs">
                     <Prices />
@@ -56,13 +61,13 @@ pub fn Arrangements() -> impl IntoView {
 
 /// What comes of each arrangement, once that is worked out.
 #[component]
-fn Compared() -> impl IntoView {
+fn SideBySide() -> impl IntoView {
     let state = AppState::expect();
     let compared = state.at_rest(REST, compare);
     move || {
-        let compared = compared.get()?;
+        let all = compared.get()?;
         let reader = state.reader.get();
-        let Comparison { outcomes, left_out } = &*compared;
+        let Comparison { outcomes, left_out } = &*all;
         let rows = judged_rows(outcomes, &reader);
         Some(view! {
             <div id="arrange-table">
@@ -74,7 +79,7 @@ fn Compared() -> impl IntoView {
             <div class="chart" id="arrange-chart">
                 <PriceChart outcomes reader=&reader />
             </div>
-            <Cards outcomes rows=&rows reader=&reader />
+            <Cards outcomes rows=&rows reader=&reader compared />
         })
     }
 }
