@@ -5,12 +5,28 @@ use ampwright_core::explain::MathNode;
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
 
-/// What follows the sign of equality.
+use super::lines::{Piece, pieces};
+
+/// What follows the sign of equality, in pieces between which the line may
+/// break.
 pub fn formula(node: &MathNode, reader: &Reader) -> impl IntoView + use<> {
+    let piece = |piece: Piece| {
+        let parts = piece.parts.iter().map(|part| match part {
+            // Its other bracket may stand on another line.
+            MathNode::Operator(sign) => view! { <mo stretchy="false">{*sign}</mo> }.into_any(),
+            _ => set(part, reader),
+        });
+        view! {
+            <mrow>
+                {piece.sign.map(|sign| view! { <mo form="infix">{sign}</mo> })}
+                {parts.collect::<Vec<_>>()}
+            </mrow>
+        }
+    };
     view! {
         <math displaystyle="true">
-            <mo>"="</mo>
-            {set(node, reader)}
+            <mo form="infix">"="</mo>
+            {pieces(node).into_iter().map(piece).collect_view()}
         </math>
     }
 }

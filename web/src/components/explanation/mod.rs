@@ -3,6 +3,7 @@
 
 mod appendix;
 mod formula;
+mod lines;
 mod panel;
 mod steps;
 mod uses;
