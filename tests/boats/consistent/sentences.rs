@@ -85,7 +85,7 @@ fn steps(says: &Says) -> Vec<String> {
     found
         .flat_map(|found| &found.plans)
         .flat_map(|plan| &plan.steps)
-        .map(|step| plan_step(step, &Reader::METRIC))
+        .map(|step| text::plan_step(step, &Reader::METRIC))
         .collect()
 }
 

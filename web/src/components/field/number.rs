@@ -74,18 +74,22 @@ pub fn NumberEntry(
         let value = entered.read().value;
         let used = format!("{} {}", written(value), symbol());
         let used = used.trim_end();
+        let reader = state.preferences.entries();
         Some(match (text.trim().is_empty(), value) {
             (true, _) => format!(
                 "Empty: {used} is used until you enter a figure, {}.",
-                span(spec)
+                span(spec, &reader)
             ),
             (false, Value::Absent) => {
                 format!(
                     "{} It counts as left empty until you correct it.",
-                    input_error(&why)
+                    input_error(&why, &reader)
                 )
             }
-            (false, _) => format!("{} {used} is used until you correct it.", input_error(&why)),
+            (false, _) => format!(
+                "{} {used} is used until you correct it.",
+                input_error(&why, &reader)
+            ),
         })
     };
     let stand_in = move || match spec.kind {

@@ -1,7 +1,7 @@
 //! What is told of each arrangement: the rows of the table, and of the cards.
 
 use ampwright_core::decision::arrangements::Outcome;
-use ampwright_core::text::words;
+use ampwright_core::text::{self, words};
 use ampwright_core::units::quantity::{amperes, celsius, minutes, money, percent};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 
@@ -140,7 +140,7 @@ static ROWS: [Row; 18] = [
         let hottest = &o.hottest;
         let text = format!(
             "{} {} of {}",
-            hottest.part,
+            words::part(hottest.part),
             r.number(celsius(hottest.celsius)),
             r.show(celsius(hottest.limit_c))
         );
@@ -158,8 +158,8 @@ static ROWS: [Row; 18] = [
         None => plain("no belt entered".to_string()),
         Some(load) => (format!("{} of its capacity", r.show(percent(load))), load),
     }),
-    row("When the bank disconnects", |_, o| {
-        plain(o.disconnect.clone())
+    row("When the bank disconnects", |r, o| {
+        plain(text::arrangements::disconnect(&o.disconnect, r))
     }),
     row("Findings", |_, o| {
         let text = format!("{} danger, {} to fix", o.dangers, o.fixes);

@@ -7,6 +7,7 @@ mod reading;
 mod table;
 
 use ampwright_core::analysis::RunReport;
+use ampwright_core::text::words;
 use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::{percent, seconds};
 use leptos::prelude::*;
@@ -59,7 +60,7 @@ fn limited_by(run: &RunReport, reader: &Reader) -> String {
     let shares: Vec<String> = shares
         .map(|share| {
             let share_pct = reader.show(percent(share.share_pct));
-            format!("{} {share_pct}", share.limit.words())
+            format!("{} {share_pct}", words::limited_by(share.limit))
         })
         .collect();
     let disconnects = run.opening.map_or(String::new(), |opening| {

@@ -83,7 +83,7 @@ impl BeltWords {
                 side_by_side("Cold, engine at its highest", belt, top, reader),
                 both(belt, reader),
             ],
-            sentences: belt.sentences.clone(),
+            sentences: text::belt::sentences(belt, reader),
         }
     }
 }

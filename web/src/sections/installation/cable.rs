@@ -5,6 +5,8 @@ use ampwright_core::analysis::cable::{CableChoice, CableRun};
 use ampwright_core::boat::SectionId;
 use ampwright_core::findings::Finding;
 use ampwright_core::guidance::CautionTopic;
+use ampwright_core::text;
+use ampwright_core::text::words::run_end;
 use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::{amperes, celsius, kiloamperes_of, percent, volts};
 use leptos::prelude::*;
@@ -61,7 +63,7 @@ pub fn CableAndFuse() -> impl IntoView {
 /// A run as it is told.
 #[derive(Clone, PartialEq)]
 struct RunWords {
-    key: &'static str,
+    code: &'static str,
     ends: String,
     carries: String,
     asks: String,
@@ -82,16 +84,17 @@ struct SizeWords {
 impl RunWords {
     fn of(run: &CableRun, reader: &Reader) -> RunWords {
         let sizes = run.metric.iter().chain(&run.gauge);
-        let mut notes = run.notes.clone();
+        let notes = run.notes.iter();
+        let mut notes: Vec<String> = notes.map(|note| text::cable::note(note, reader)).collect();
         notes.extend(from_memory(run, reader));
         RunWords {
-            key: run.key,
-            ends: format!("{} – {}", run.from, run.to),
+            code: run.code.name(),
+            ends: format!("{} – {}", run_end(run.from), run_end(run.to)),
             carries: reader.show(amperes(run.carries_a)),
-            asks: run.asks_for(reader),
+            asks: text::cable::asks(run, reader),
             sizes: sizes.map(|choice| SizeWords::of(choice, reader)).collect(),
-            fuse_for: run.fuse_for.clone(),
-            fuse_at: run.fuse_at.clone(),
+            fuse_for: text::cable::fuse(run, reader),
+            fuse_at: text::cable::fuse_place(run, reader),
             notes,
         }
     }
@@ -118,7 +121,7 @@ impl SizeWords {
             amperes(choice.fuse_most_a.floor()),
         );
         SizeWords {
-            size: choice.words(),
+            size: text::cable::size(choice),
             cells: [
                 (
                     reader.show(amperes(choice.ampacity_a)) + each,
@@ -128,7 +131,10 @@ impl SizeWords {
                     reader.show(volts(choice.drop_v).to(2)),
                     reader.show(volts(choice.spare_v).to(2)) + " to spare",
                 ),
-                (choice.bound.words().to_string(), String::new()),
+                (
+                    text::cable::sized_by(choice.bound).to_string(),
+                    String::new(),
+                ),
                 // One rating that is sold has a half.
                 (
                     reader.show(amperes(choice.fuse_a).up_to(1)) + each,
@@ -143,7 +149,7 @@ impl SizeWords {
 #[component]
 fn Run(run: RunWords) -> impl IntoView {
     view! {
-        <tbody role="rowgroup" id=format!("fit-run-{}", run.key)>
+        <tbody role="rowgroup" id=format!("fit-run-{}", run.code)>
             <tr role="row" class="name">
                 <th scope="rowgroup" role="rowheader" colspan="5">
                     <span>{run.ends}</span>
@@ -211,13 +217,21 @@ fn RestsOn() -> impl IntoView {
     };
     let remarks = Memo::new(move |_| {
         let reader = state.reader.get();
-        state.settled(|_, report| report.analyses.cables.remarks_for(&reader))
+        state.settled(|_, report| {
+            let remarks = report.analyses.cables.remarks.iter();
+            remarks
+                .map(|remark| text::cable::remark(remark, &reader))
+                .collect::<Vec<_>>()
+        })
     });
     let lists = Memo::new(move |_| {
         state.settled(|_, report| {
             let cables = &report.analyses.cables;
             let owned = |all: &[&str]| all.iter().map(|one| one.to_string()).collect::<Vec<_>>();
-            [owned(&cables.rule), owned(cables.sources)]
+            [
+                owned(text::cable::rule(cables.flag)),
+                owned(text::cable::SOURCES),
+            ]
         })
     });
     let list = |(heading, sentences)| {

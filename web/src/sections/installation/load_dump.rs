@@ -5,6 +5,7 @@ use ampwright_core::analysis::load_dump::{DumpReport, Mitigation};
 use ampwright_core::boat::SectionId;
 use ampwright_core::findings::Finding;
 use ampwright_core::guidance::CautionTopic;
+use ampwright_core::text::load_dump as words;
 use ampwright_core::units::quantity::{amperes, rpm, volts};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::prelude::*;
@@ -49,9 +50,29 @@ struct DumpWords {
     /// What is left, in sentences.
     left: Vec<String>,
     bars: Bars,
-    mitigations: Vec<Mitigation>,
+    protections: Vec<Protection>,
     figures: Figures,
     sentences: Vec<String>,
+}
+
+/// Something that protects, as it is told.
+#[derive(Clone, PartialEq)]
+struct Protection {
+    code: &'static str,
+    standing: &'static str,
+    what: &'static str,
+    advice: String,
+}
+
+impl Protection {
+    fn of(dump: &DumpReport, mitigation: &Mitigation, reader: &Reader) -> Protection {
+        Protection {
+            code: mitigation.code.name(),
+            standing: words::standing(mitigation.standing),
+            what: words::mitigation(mitigation.code),
+            advice: words::advice(dump, mitigation, reader),
+        }
+    }
 }
 
 /// A voltage, whole \[V\].
@@ -81,9 +102,13 @@ impl DumpWords {
                 limit_words: format!("withstand: {withstand}"),
                 bars: bars(dump, reader),
             },
-            mitigations: dump.mitigations.clone(),
+            protections: dump
+                .mitigations
+                .iter()
+                .map(|mitigation| Protection::of(dump, mitigation, reader))
+                .collect(),
             figures: figures(dump, reader),
-            sentences: dump.sentences.clone(),
+            sentences: words::sentences(dump, reader),
         }
     }
 }
@@ -172,15 +197,15 @@ fn figures(dump: &DumpReport, reader: &Reader) -> Figures {
 #[component]
 fn Left(dump: DumpWords) -> impl IntoView {
     let suffix = if dump.second { "-second" } else { "" };
-    let protection = |mitigation: Mitigation| {
-        let word = mitigation.standing.word();
+    let protection = |protection: Protection| {
+        let standing = protection.standing;
         view! {
-            <li id=format!("fit-defence-{}{suffix}", mitigation.key) data-stands=word>
-                <span class="standing">{word}</span>
+            <li id=format!("fit-defence-{}{suffix}", protection.code) data-stands=standing>
+                <span class="standing">{standing}</span>
                 <span>
-                    <b>{mitigation.what} "."</b>
+                    <b>{protection.what} "."</b>
                     " "
-                    {mitigation.says}
+                    {protection.advice}
                 </span>
             </li>
         }
@@ -189,7 +214,7 @@ fn Left(dump: DumpWords) -> impl IntoView {
         {dump.heading.map(|heading| view! { <h3>{heading}</h3> })}
         {dump.left.into_iter().map(|left| view! { <p class="told">{left}</p> }).collect_view()}
         <BarChart bars=dump.bars />
-        <ul class="defences">{dump.mitigations.into_iter().map(protection).collect_view()}</ul>
+        <ul class="defences">{dump.protections.into_iter().map(protection).collect_view()}</ul>
     }
 }
 

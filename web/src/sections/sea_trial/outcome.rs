@@ -5,6 +5,7 @@ use std::sync::Arc;
 use ampwright_core::decision::calibration;
 use ampwright_core::decision::calibration::{Fit, Fitted, LogRemark, Refusal, apply};
 use ampwright_core::report;
+use ampwright_core::text;
 use ampwright_core::text::calibration::{fit_remarks, log_remarks, refusal};
 use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::{amperes, kelvin};
@@ -152,7 +153,7 @@ fn row(fitted: &Fitted, reader: &Reader) -> [String; 4] {
     let Fitted { unit, decimals, .. } = *fitted;
     let number = |value| reader.number_in(unit, value, decimals);
     [
-        fitted.label.to_string(),
+        text::calibration::fitted(fitted.what).to_string(),
         reader.show_in(unit, fitted.value, decimals),
         reader.number_in(unit.of_differences(), fitted.deviation, decimals),
         fitted.was.map_or("–".to_string(), number),

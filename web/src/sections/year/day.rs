@@ -5,6 +5,7 @@ use std::fmt::Write;
 use std::sync::Arc;
 
 use ampwright_core::analysis::year::{HourReport, Year};
+use ampwright_core::text;
 use ampwright_core::units::quantity::percent;
 use ampwright_core::units::{QuantityKind, Reader};
 use leptos::prelude::*;
@@ -62,7 +63,7 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
             <svg
                 viewBox=format!("0 0 {WIDTH} {HEIGHT}")
                 role="img"
-                aria-label=format!("A settled day in {}", month.name())
+                aria-label=format!("A settled day in {}", text::year::month(month.month))
             >
                 <Field field=CHARGE ticks=2.0 time axis=charge names=vec![("first", "bank")] />
                 <Field
@@ -81,7 +82,7 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
                 <TimeTicks time y=244.0 />
             </svg>
             <p class="told" id="year-day">
-                {month.day_words()}
+                {text::year::settled_day(month, &reader)}
             </p>
         </div>
     })

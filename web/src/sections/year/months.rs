@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use ampwright_core::analysis::year::{MonthReport, Year};
+use ampwright_core::text;
 use ampwright_core::units::quantity::{ampere_hours, percent};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::prelude::*;
@@ -78,7 +79,7 @@ pub fn MonthTable(year: Arc<Year>, reader: Reader) -> impl IntoView {
         ];
         view! {
             <tr>
-                <th scope="row">{month.name().chars().take(3).collect::<String>()}</th>
+                <th scope="row">{text::year::month(month.month).chars().take(3).collect::<String>()}</th>
                 {columns.iter().map(cell).collect_view()}
                 <td>
                     <Bar most parts />
@@ -88,7 +89,7 @@ pub fn MonthTable(year: Arc<Year>, reader: Reader) -> impl IntoView {
     };
     let alike = "Every month is alike here. For summer and winter enter solar panels, and let their yield be calculated from latitude, month and sky.";
     view! {
-        <p class="told">{year.sentences_for(&reader).join(" ")}</p>
+        <p class="told">{text::year::sentences(&year, &reader).join(" ")}</p>
         <p class="lead">{(!year.sun_by_month).then_some(alike)}</p>
         <div class="scroll" tabindex="0" role="region" aria-label="The months as a table">
             <table class="run months">
