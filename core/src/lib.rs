@@ -21,8 +21,8 @@
 //! 10. [`mod@report`]: analyses, findings and the verdict as one
 //! 11. [`decision`]: arrangements, goal search, uncertainty, calibration
 //! 12. [`guidance`]: settings, commissioning, cautions
-//! 13. [`explain`]: how each figure came about
-//! 14. [`text`]: findings, verdict and headline as sentences, and the glossary
+//! 13. [`text`]: every sentence: findings, verdict, headline, guidance; the glossary
+//! 14. [`explain`]: how each figure came about
 //! 15. [`exchange`]: link, file, forum text, table and JSON to take along
 
 // The formulas of the physics name this crate by its full name.

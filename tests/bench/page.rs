@@ -14,8 +14,9 @@ mod watch;
 use std::time::Duration;
 
 use ampwright_tests::driver::{Browser, Screen};
-use ampwright_tests::{places, server::Server};
+use ampwright_tests::server::Server;
 use serde_json::{Value, json};
+use xtask::places;
 
 /// Types a figure; notes when the frame with the answer is drawn, and when
 /// that with all the rest is.
@@ -58,7 +59,7 @@ fn main() -> Result<()> {
     for (boat, rate) in [("demo", 1), ("demo", 4), ("fresh", 4)] {
         let browser = Browser::open(Screen::Phone)?;
         browser.go(&server.url())?;
-        let demo = browser.wait_for("#paper:enabled #demo")?;
+        let demo = browser.wait_for("[data-ready] #demo")?;
         if boat == "demo" {
             demo.click()?;
         }

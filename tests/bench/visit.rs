@@ -9,10 +9,10 @@ use std::{
 
 use ampwright_tests::{
     driver::{Browser, Screen},
-    places,
     server::Server,
 };
 use serde_json::json;
+use xtask::{files, places};
 
 use crate::{Result, median, took, watch};
 
@@ -24,8 +24,7 @@ let words;
 const look = () => {
     const now = performance.now();
     if (document.querySelector('.questions h3')?.offsetHeight) words ??= now;
-    const paper = document.getElementById('paper');
-    if (paper && !paper.disabled) window.took = [words, now];
+    if ('ready' in document.documentElement.dataset) window.took = [words, now];
     else requestAnimationFrame(look);
 };
 requestAnimationFrame(look);";
@@ -68,24 +67,16 @@ pub fn first_visits() -> Result<()> {
 fn packed() -> Result<PathBuf> {
     let folder = places::target().join("bench/page");
     fs::remove_dir_all(&folder).ok();
-    pack(&places::dist(), &folder).map_err(|e| format!("{}: {e}.", folder.display()))?;
+    pack(&folder).map_err(|e| format!("{}: {e}.", folder.display()))?;
     Ok(folder)
 }
 
-fn pack(from: &Path, to: &Path) -> std::io::Result<()> {
-    fs::create_dir_all(to)?;
-    for entry in fs::read_dir(from)? {
-        let entry = entry?;
-        let (file, copy) = (entry.path(), to.join(entry.file_name()));
-        if file.is_dir() {
-            pack(&file, &copy)?;
-            continue;
-        }
-        let bytes = fs::read(&file)?;
+fn pack(folder: &Path) -> std::io::Result<()> {
+    files::copy(&places::dist(), folder)?;
+    for name in files::names(folder)? {
         let mut brotli = brotli::CompressorWriter::new(Vec::new(), 4096, 11, 22);
-        brotli.write_all(&bytes)?;
-        fs::write(format!("{}.br", copy.display()), brotli.into_inner())?;
-        fs::write(copy, bytes)?;
+        brotli.write_all(&fs::read(folder.join(&name))?)?;
+        fs::write(folder.join(format!("{name}.br")), brotli.into_inner())?;
     }
     Ok(())
 }

@@ -2,9 +2,9 @@
 
 use ampwright_tests::{
     driver::{Browser, Screen},
-    places,
     server::Server,
 };
+use xtask::places;
 
 use crate::{Result, boat, median, watch};
 

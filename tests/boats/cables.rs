@@ -7,7 +7,7 @@ use crate::says::Says;
 /// Copper of the metric cable of a run, all side by side \[mm²\].
 fn mm2(says: &Says, key: &str) -> Option<f64> {
     let runs = &says.wiring().runs;
-    let run = runs.iter().find(|run| run.key == key)?;
+    let run = runs.iter().find(|run| run.code.name() == key)?;
     let pick = run.metric?;
     Some(pick.mm2 * f64::from(pick.cables))
 }
@@ -56,7 +56,7 @@ fn a_large_inverter_at_12_v() {
         .check(|says| {
             says.must_not_find("cable_inverter_unsaid");
             let runs = &says.wiring().runs;
-            let run = runs.iter().find(|run| run.key == "inverter");
+            let run = runs.iter().find(|run| run.code.name() == "inverter");
             let carries_a = run.map(|run| run.carries_a);
             says.some_between("A to the inverter", carries_a, 270.0, 340.0);
         });
@@ -75,7 +75,7 @@ fn the_same_inverter_at_48_v() {
         .mains_w("cooker", 2000.0, 0.5)
         .check(|says| {
             let runs = &says.wiring().runs;
-            let run = runs.iter().find(|run| run.key == "inverter");
+            let run = runs.iter().find(|run| run.code.name() == "inverter");
             let carries_a = run.map(|run| run.carries_a);
             says.some_between("A to the inverter", carries_a, 66.0, 86.0);
         });

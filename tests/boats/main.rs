@@ -37,6 +37,7 @@ mod odd_mixes;
 mod searches;
 mod shore_and_sun;
 mod small_and_large;
+mod text;
 mod through_dcdc;
 mod two_alternators;
 mod well_fitted;

@@ -1,6 +1,8 @@
 //! Arrangements, rules and figures that few boats have together.
 
 use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+use ampwright_core::text::year::sentences;
+use ampwright_core::units::Reader;
 
 use crate::boat::Boat;
 
@@ -99,7 +101,7 @@ fn quiet_day_and_night() {
         .set("rule_under_way_days_week", 0.0)
         .check(|says| {
             says.year_hours_between(0.0, 0.5);
-            let said = says.year().sentences().join(" ");
+            let said = sentences(says.year(), &Reader::METRIC).join(" ");
             says.holds(said.contains("empty") || said.contains("short"), || {
                 said.clone()
             });

@@ -4,9 +4,9 @@
 use crate::desk::{Desk, OPENED, answer};
 use crate::site::Site;
 use ampwright_tests::driver::{Browser, Screen};
-use ampwright_tests::{bundle::bundle, places};
 use serde_json::json;
 use std::{env, fs, path::PathBuf, process, thread, time::Duration};
+use xtask::{bundle::bundle, places};
 
 /// A folder to download to, gone at the end.
 struct Downloads(PathBuf);

@@ -1,31 +1,15 @@
 //! The page for everybody: nothing that axe-core finds fault with, text twice
 //! as large, a screen 320 px wide, and targets that a thumb finds.
 
-use crate::desk::Desk;
+use crate::desk::{Desk, lay_out, unfold};
 use ampwright_tests::driver::{Browser, Screen};
-use ampwright_tests::places;
 use serde_json::{Value, json};
-use std::{fs, thread, time::Duration};
+use std::fs;
+use xtask::places;
 
 /// A boat with two machines, loads and an arrangement of its own: few inputs
 /// stay hidden.
 const BOAT: &str = "#v=2&name=Turnstone&daily_basis=listed&two_role=house&guard_clamp=avalanche&load=Lights~15&load=Refrigerator~45~~~24~45&way=Larger~alt_rated~180&cost_currency=eur&end";
-
-/// Opens every fold, waits until what they hold is drawn, and lays all of it
-/// out, in sight or not.
-fn unfold(browser: &Browser) {
-    let open = "for (const fold of document.querySelectorAll('details')) fold.open = true;
-        const style = document.createElement('style');
-        style.id = 'lay-out';
-        const sheet = new CSSStyleSheet();
-        sheet.replaceSync('* { content-visibility: visible !important }');
-        document.adoptedStyleSheets = [sheet];";
-    // What is drawn in a fold may hold folds.
-    for _ in 0..3 {
-        browser.script(open, &[]).unwrap();
-        thread::sleep(Duration::from_millis(700));
-    }
-}
 
 fn open(screen: Screen) -> Desk {
     let desk = Desk::open(screen);
@@ -33,6 +17,7 @@ fn open(screen: Screen) -> Desk {
     desk.browser.go(&url).unwrap();
     desk.browser.wait_text(".notice", "from a link").unwrap();
     unfold(&desk.browser);
+    lay_out(&desk.browser);
     desk
 }
 
@@ -111,8 +96,9 @@ fn nothing_is_lost_with_text_twice_as_large() {
         let usual = text_px(&desk.browser);
         let twice = "document.documentElement.style.setProperty('font-size', '200%')";
         desk.browser.script(twice, &[]).unwrap();
-        thread::sleep(Duration::from_millis(500));
         assert_eq!(text_px(&desk.browser), 2.0 * usual);
+        // What follows the width of its place is drawn anew in the next frames.
+        unfold(&desk.browser);
         assert_eq!(found(&desk.browser, LOST), [""; 0], "{name}");
         desk.browser.shot(&format!("access-twice-{name}")).unwrap();
     }

@@ -72,7 +72,7 @@ fn one_of_ones_own_is_changed_kept_and_sent() {
 fn setting_up_a_copy_leaves_the_old_worksheet() {
     let desk = Desk::open(Screen::Phone);
     desk.fill("#ask-bank_capacity_ah", "300");
-    desk.wait_kept();
+    desk.wait_kept(r#""bank_capacity_ah":300"#);
     desk.press("#arrangements > summary");
     desk.browser.wait_for("#way-use-1").unwrap();
     desk.press("#way-use-1");

@@ -1,14 +1,16 @@
 //! The page as a user meets it: open it, type into a field, read the answer.
 
+use crate::pool::Lent;
 use crate::site::Site;
 use ampwright_core::Worksheet;
 use ampwright_core::exchange::open_link;
-use ampwright_tests::driver::{Browser, Element, Screen};
+use ampwright_tests::driver::{Browser, Scope, Screen};
+use serde_json::Value;
 
 /// A browser with the page open on a phone, and the server behind it.
 pub struct Desk {
     pub site: Site,
-    pub browser: Browser,
+    pub browser: Lent,
 }
 
 /// What stands in the strip at the top.
@@ -20,14 +22,20 @@ pub struct Answer {
 }
 
 /// The answer, once the worksheet has started.
-pub const OPENED: &str = "#paper:enabled #answer";
+pub const OPENED: &str = "[data-ready] #answer";
+
+impl<'b> Scope<'b> for &'b Desk {
+    fn scope(self) -> (&'b Browser, Value) {
+        self.browser.scope()
+    }
+}
 
 impl Desk {
     /// A fresh visitor.
     pub fn open(screen: Screen) -> Desk {
         let desk = Desk {
             site: Site::start(),
-            browser: Browser::open(screen).unwrap(),
+            browser: Lent::new(screen),
         };
         desk.browser.go(&desk.site.url()).unwrap();
         desk.browser.wait_for(OPENED).unwrap();
@@ -36,32 +44,12 @@ impl Desk {
 
     /// Types a text into a field in place of what stands there.
     pub fn fill(&self, css: &str, text: &str) {
-        self.in_sight(css).fill(text).unwrap();
+        self.browser.find(css).unwrap().fill(text).unwrap();
     }
 
     /// Presses a button.
     pub fn press(&self, css: &str) {
-        self.in_sight(css).click().unwrap();
-    }
-
-    /// An element, scrolled to the middle: the strip covers the top.
-    fn in_sight(&self, css: &str) -> Element<'_> {
-        let element = self.browser.find(css).unwrap();
-        // What comes into sight only now is laid out with the next frame, and
-        // moves what follows.
-        // A person turns the wheel, which ends what the page does by itself.
-        let scroll = "const element = arguments[0];
-            dispatchEvent(new WheelEvent('wheel'));
-            return new Promise((done) => {
-                let looks = 6;
-                (function look() {
-                    element.scrollIntoView({ block: 'center' });
-                    looks -= 1;
-                    requestAnimationFrame(looks ? look : done);
-                })();
-            })";
-        self.browser.script(scroll, &[element.as_arg()]).unwrap();
-        element
+        self.browser.find(css).unwrap().press().unwrap();
     }
 
     /// Chooses an option as a user's choice is heard.
@@ -101,15 +89,14 @@ impl Desk {
         self.browser.find(css).unwrap().text().unwrap()
     }
 
-    /// Waits until the worksheet is kept in the browser.
-    pub fn wait_kept(&self) {
-        self.browser
-            .wait_script(
-                "return Object.keys(localStorage).some(k => k.startsWith('ampwright.sheet.'))",
-            )
-            .unwrap();
-        // The last half second of typing is kept after it rests.
-        std::thread::sleep(std::time::Duration::from_millis(600));
+    /// Waits until a worksheet with this text is kept in the browser: what was
+    /// typed last, as typing is kept when it rests.
+    pub fn wait_kept(&self, text: &str) {
+        let held = format!(
+            "return Object.entries(localStorage).some(([key, kept]) =>
+                key.startsWith('ampwright.sheet.') && kept.includes({text:?}))"
+        );
+        self.browser.wait_script(&held).unwrap();
     }
 
     /// Nothing was complained of, and nobody else was asked.
@@ -130,4 +117,46 @@ pub fn answer(browser: &Browser) -> Answer {
         amps: text("#answer-amps"),
         limit: text("#answer-limit"),
     }
+}
+
+/// Opens every fold, and the folds in them, and waits until all they hold is
+/// drawn.
+pub fn unfold(browser: &Browser) {
+    // Drawn is what no longer changes for a while, once the ranges are reckoned.
+    let open = "return new Promise((done) => {
+        const quiet = () => setTimeout(() => { watch.disconnect(); done(); }, 400);
+        let timer;
+        const watch = new MutationObserver(() => {
+            for (const fold of document.querySelectorAll('details:not([open])')) fold.open = true;
+            clearTimeout(timer);
+            timer = quiet();
+        });
+        watch.observe(document.body, { subtree: true, childList: true, characterData: true });
+        for (const fold of document.querySelectorAll('details')) fold.open = true;
+        timer = quiet();
+    })";
+    browser.script(open, &[]).unwrap();
+}
+
+/// Lays all of the page out, in sight or not.
+pub fn lay_out(browser: &Browser) {
+    let style = "const sheet = new CSSStyleSheet();
+        sheet.replaceSync('* { content-visibility: visible !important }');
+        document.adoptedStyleSheets = [sheet];";
+    browser.script(style, &[]).unwrap();
+}
+
+/// Waits until the journal of what is kept holds this text.
+pub fn wait_journal(browser: &Browser, text: &str) {
+    let held = format!(
+        "return new Promise((done) => {{
+            indexedDB.open('ampwright').onsuccess = ({{ target: {{ result: base }} }}) => {{
+                base.transaction('kept').objectStore('kept').getAll().onsuccess = ({{ target }}) => {{
+                    base.close();
+                    done(target.result.some((kept) => kept.text.includes({text:?})));
+                }};
+            }};
+        }})"
+    );
+    browser.wait_script(&held).unwrap();
 }

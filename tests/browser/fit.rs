@@ -6,6 +6,8 @@ use ampwright_core::analysis::cable::Cables;
 use ampwright_core::boat::{Key, Worksheet};
 use ampwright_core::report;
 use ampwright_core::schema::Value;
+use ampwright_core::text::cable;
+use ampwright_core::units::Reader;
 use ampwright_tests::driver::Screen;
 
 fn state(sheet: &mut Worksheet, name: &str, value: Value) {
@@ -16,10 +18,9 @@ fn wires(sheet: &Worksheet) -> Cables {
     report(sheet).analyses.cables
 }
 
-/// What is written to a fold's places.
+/// What a fold holds.
 fn written(desk: &Desk, fold: &str) -> String {
-    let code = "return ['told', 'more'].map(part =>
-        document.getElementById(`fit-${arguments[0]}-${part}`).innerHTML).join('')";
+    let code = "return document.querySelector(`#fit-${arguments[0]} > .body`).innerHTML";
     let written = desk.browser.script(code, &[fold.into()]).unwrap();
     written.as_str().unwrap().to_string()
 }
@@ -39,8 +40,8 @@ fn a_longer_lead_asks_for_a_thicker_cable() {
     let mut sheet = Worksheet::default();
     let before = wires(&sheet);
     let pick = before.runs[0].metric.unwrap();
-    assert_eq!(size(&desk, "alternator"), pick.words());
-    let caution = desk.text("#fit-cable > .caution");
+    assert_eq!(size(&desk, "alternator"), cable::size(&pick));
+    let caution = desk.text("#fit-cable .caution");
     assert!(caution.contains("dropped spanner"), "{caution}");
 
     // Answered in the fold, shown in the fold, and in the worksheet.
@@ -50,15 +51,17 @@ fn a_longer_lead_asks_for_a_thicker_cable() {
     let thicker = after.runs[0].metric.unwrap();
     assert!(thicker.mm2 * f64::from(thicker.cables) > pick.mm2);
     let shown = "#fit-run-alternator .size th";
-    desk.browser.wait_text(shown, &thicker.words()).unwrap();
+    desk.browser
+        .wait_text(shown, &cable::size(&thicker))
+        .unwrap();
     let whole = desk.browser.find("#sheet-cable_machine_m").unwrap();
     assert_eq!(whole.property("value").unwrap(), "6.5");
     let entry = desk.text("#fit-run-alternator");
     for part in [
         format!("{:.2}\u{a0}V", thicker.drop_v),
         format!("{}\u{a0}A", thicker.fuse_a),
-        after.runs[0].fuse_for.clone(),
-        after.runs[0].asks.clone(),
+        cable::fuse(&after.runs[0], &Reader::METRIC),
+        cable::asks(&after.runs[0], &Reader::METRIC),
     ] {
         let part = part.replace('\u{a0}', " ");
         let entry = entry.replace('\u{a0}', " ");
@@ -84,7 +87,7 @@ fn a_longer_lead_asks_for_a_thicker_cable() {
     let complaint = desk.text("#fit-cable_machine_m-complaint");
     assert!(complaint.contains("not a number"), "{complaint}");
     assert_eq!(desk.text("#sheet-cable_machine_m-complaint"), "");
-    assert_eq!(size(&desk, "alternator"), thicker.words());
+    assert_eq!(size(&desk, "alternator"), cable::size(&thicker));
 
     desk.press("#fit-cable > summary");
     desk.browser.wait_gone("#fit-run-alternator").unwrap();

@@ -1,12 +1,13 @@
 //! The main job: put in a boat, read how long the engine must run.
 
 use crate::desk::Desk;
+use crate::page::label;
 use ampwright_core::boat::{Key, Worksheet};
 use ampwright_core::report;
 use ampwright_core::schema::Value;
 use ampwright_core::text::answer;
 use ampwright_core::units::Reader;
-use ampwright_tests::driver::Screen;
+use ampwright_tests::driver::{Role, Scope, Screen};
 
 /// A boat of our own invention, through the short path.
 const BOAT: [(&str, f64); 5] = [
@@ -19,7 +20,7 @@ const BOAT: [(&str, f64); 5] = [
 
 fn boat_on(desk: &Desk) {
     for (key, number) in BOAT {
-        desk.fill(&format!("#ask-{key}"), &number.to_string());
+        desk.questions().fill(label(key), &number.to_string());
     }
 }
 
@@ -27,9 +28,10 @@ fn boat_on(desk: &Desk) {
 fn the_short_path_gives_the_answer_of_the_core() {
     let desk = Desk::open(Screen::Phone);
     boat_on(&desk);
-    desk.choose("#ask-space_basis", "measured");
-    desk.fill("#ask-space_hot_c", "52,5");
-    desk.choose("#ask-reg_kind", "internal");
+    let questions = desk.questions();
+    questions.choose("Air temperature there", "I have measured it");
+    questions.fill("Hot, near the alternator", "52,5");
+    questions.choose("Regulator", "Built in, without a temperature limit");
     desk.browser.shot("job-short-path").unwrap();
 
     let mut sheet = Worksheet::default();
@@ -47,7 +49,7 @@ fn the_short_path_gives_the_answer_of_the_core() {
     assert_eq!(shown.time, expected.engine_time);
     assert_eq!(shown.amps, expected.hot_amps);
     // Nothing watches the heat: the first finding says so.
-    let first = desk.text("#findings li:first-child");
+    let first = desk.part("Warnings and notes").items().remove(0);
     assert!(first.contains("temperature"), "{first}");
     desk.assert_quiet();
 }
@@ -56,14 +58,14 @@ fn the_short_path_gives_the_answer_of_the_core() {
 fn a_changed_rpm_moves_the_answer_at_once_and_it_stays_in_sight() {
     let desk = Desk::open(Screen::Phone);
     let before = desk.answer();
-    desk.fill("#ask-eng_rpm", "1100");
+    let questions = desk.questions();
+    questions.fill("Engine speed while charging", "1100");
     let after = desk.answer();
     assert_ne!(before.amps, after.amps);
     assert_ne!(before.time, after.time);
 
-    let field = desk.browser.find("#ask-reg_set_point_c").unwrap();
-    field.fill("95").unwrap();
-    let strip = desk.browser.find("#answer").unwrap();
+    questions.fill("Temperature set-point", "95");
+    let strip = desk.region("The answer").unwrap();
     let [_, top, _, height] = strip.rect().unwrap();
     let scrolled = desk.browser.script("return window.scrollY", &[]).unwrap();
     let top = top - scrolled.as_f64().unwrap();
@@ -74,12 +76,12 @@ fn a_changed_rpm_moves_the_answer_at_once_and_it_stays_in_sight() {
 #[test]
 fn the_day_is_added_up_from_a_list() {
     let desk = Desk::open(Screen::Phone);
-    desk.press("#add-it-up");
-    let rows = desk.browser.find_all(".questions .load").unwrap();
-    assert!(rows.len() >= 8, "{} loads", rows.len());
+    let questions = desk.questions();
+    questions.press("Help me add it up");
+    let loads = questions.names(Role::Fold).unwrap();
+    assert!(loads.len() >= 8, "{loads:?}");
     let before = desk.text(".questions .total");
-    desk.press(".questions .load summary");
-    desk.fill("#ask-load-0-draw", "90");
+    questions.opened(&loads[0]).fill("Draw", "90");
     let after = desk.text(".questions .total");
     assert_ne!(before, after);
     desk.browser.shot("job-list-of-loads").unwrap();
@@ -89,7 +91,7 @@ fn the_day_is_added_up_from_a_list() {
 #[test]
 fn the_chart_is_read_off_with_the_keyboard() {
     let desk = Desk::open(Screen::Desk);
-    let slider = desk.browser.find("#reading").unwrap();
+    let slider = desk.slider("Read off at").unwrap();
     let before = desk.text("#reading-values");
     slider
         .type_text(ampwright_tests::driver::keys::RIGHT)
@@ -105,7 +107,8 @@ fn the_chart_is_read_off_with_the_keyboard() {
 fn wrong_figures_are_answered_in_a_sentence_and_nothing_is_lost() {
     let desk = Desk::open(Screen::Phone);
     let done = format!("444{}", ampwright_tests::driver::keys::ENTER);
-    desk.fill("#ask-bank_capacity_ah", &done);
+    let questions = desk.questions();
+    questions.fill("Capacity", &done);
     let answer = desk.answer();
     for (typed, said) in [
         ("", "Empty: 444 A·h is used"),
@@ -113,17 +116,16 @@ fn wrong_figures_are_answered_in_a_sentence_and_nothing_is_lost() {
         ("-5", "too little"),
         ("1e99", "too much"),
     ] {
-        desk.fill("#ask-bank_capacity_ah", typed);
-        let complaint = desk.text("#ask-bank_capacity_ah-complaint");
+        questions.fill("Capacity", typed);
+        let complaint = questions.complaint("Capacity");
         assert!(complaint.contains(said), "{typed:?}: {complaint}");
         assert!(complaint.contains("10 to 5000 A·h"), "{complaint}");
         assert_eq!(desk.answer(), answer, "after {typed:?}");
-        let field = desk.browser.find("#ask-bank_capacity_ah").unwrap();
-        assert_eq!(field.property("value").unwrap(), typed);
+        assert_eq!(questions.value("Capacity"), typed);
     }
     desk.browser.shot("job-wrong-figure").unwrap();
-    desk.fill("#ask-bank_capacity_ah", "444,0");
-    assert_eq!(desk.text("#ask-bank_capacity_ah-complaint"), "");
+    questions.fill("Capacity", "444,0");
+    assert_eq!(questions.complaint("Capacity"), "");
     assert_eq!(desk.answer(), answer);
     desk.assert_quiet();
 }

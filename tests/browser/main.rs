@@ -2,7 +2,8 @@
 //! The finished page in a real browser.
 //!
 //! Run with `cargo xtask test browser`, which builds the page first. Every test
-//! opens its own browser and its own server, so that none depends on another.
+//! has its own server and so a page at an address of its own, and a browser
+//! that knows nothing of it yet, so that none depends on another.
 
 mod aboard;
 mod access;
@@ -15,6 +16,9 @@ mod folds;
 mod job;
 mod keep;
 mod offline;
+mod page;
+mod pool;
+mod role;
 mod service;
 mod shell;
 mod site;

@@ -2,19 +2,20 @@
 //! none, and none by force.
 
 use crate::desk::OPENED;
+use crate::pool::Lent;
 use crate::site::{Site, part};
-use ampwright_tests::bundle::integrity;
 use ampwright_tests::driver::{Browser, Screen};
 use serde_json::json;
 use std::{fs, path::Path};
+use xtask::bundle::integrity;
 
 const TAKE: &str = "#update button";
 const TITLE: &str = "return document.title";
 const CACHES: &str = "return caches.keys()";
 
 /// A visitor who has the page kept, and opens it from there.
-fn kept(site: &Site) -> Browser {
-    let browser = Browser::open(Screen::Desk).unwrap();
+fn kept(site: &Site) -> Lent {
+    let browser = Lent::new(Screen::Desk);
     browser.go(&site.url()).unwrap();
     browser.wait_data("offline", "ready").unwrap();
     browser.refresh().unwrap();
@@ -30,7 +31,7 @@ fn caches(browser: &Browser) -> usize {
 #[test]
 fn the_second_visit_needs_no_network() {
     let mut site = Site::start();
-    let browser = Browser::open(Screen::Phone).unwrap();
+    let browser = Lent::new(Screen::Phone);
     browser.go(&site.url()).unwrap();
     browser.wait_data("offline", "ready").unwrap();
     browser.wait_text("#offline", "without a network").unwrap();
@@ -67,7 +68,7 @@ fn it_works_and_installs_in_a_folder_and_leaves_the_others_alone() {
         .unwrap();
     });
     let url = format!("{}some/deep/path/", site.url());
-    let browser = Browser::open(Screen::Phone).unwrap();
+    let browser = Lent::new(Screen::Phone);
     browser.go(&url).unwrap();
     browser.wait_data("offline", "ready").unwrap();
     let ask = |command: &str| browser.devtools(command, json!({})).unwrap();
@@ -88,7 +89,7 @@ fn it_works_and_installs_in_a_folder_and_leaves_the_others_alone() {
 fn nothing_is_kept_until_all_of_it_arrives() {
     let icon = Path::new("icons/mark-512.png");
     let site = Site::changed(|folder| fs::remove_file(folder.join(icon)).unwrap());
-    let browser = Browser::open(Screen::Phone).unwrap();
+    let browser = Lent::new(Screen::Phone);
     let visit = |offline: &str, told: &str| {
         browser.go(&site.url()).unwrap();
         browser.wait_for(OPENED).unwrap();
@@ -100,7 +101,7 @@ fn nothing_is_kept_until_all_of_it_arrives() {
     browser.shot("offline-partly").unwrap();
 
     // There, but not as it was built.
-    let right = fs::read(ampwright_tests::places::dist().join(icon)).unwrap();
+    let right = fs::read(xtask::places::dist().join(icon)).unwrap();
     let (_, cut) = right.split_first().unwrap();
     fs::write(site.folder().join(icon), cut).unwrap();
     visit("partly", "not kept");
@@ -178,8 +179,8 @@ fn each_window_takes_a_new_version_by_itself() {
     browser.wait_for(TAKE).unwrap();
     let link = browser.find("#open-link").unwrap().property("value");
     assert_eq!(link.unwrap(), json!("half typed"));
-    let module = "return import(new URL(document.getElementById('aboard').dataset.js, document.baseURI)).then(() => true)";
-    assert_eq!(browser.script(module, &[]).unwrap(), json!(true));
+    let part = "return fetch(document.querySelector('script[src*=rescue]').src).then((answer) => answer.ok)";
+    assert_eq!(browser.script(part, &[]).unwrap(), json!(true));
     assert_eq!(caches(&browser), 2);
     browser.find(TAKE).unwrap().click().unwrap();
     browser.wait_script(new).unwrap();
@@ -193,15 +194,15 @@ fn each_window_takes_a_new_version_by_itself() {
 /// Turns a served copy into the next version of the page: another title, and a
 /// part under another name.
 fn next_version(folder: &Path) {
-    let old = part(folder, "aboard-");
-    fs::rename(&old, folder.join("aboard-new.js")).unwrap();
+    let old = part(folder, "rescue-");
+    fs::rename(&old, folder.join("rescue-new.js")).unwrap();
     let old = old.file_name().unwrap().to_str().unwrap();
     let start = folder.join("index.html");
     let before = integrity(&fs::read(&start).unwrap());
     change(&start, "<title>Ampwright", "<title>New");
-    change(&start, old, "aboard-new.js");
+    change(&start, old, "rescue-new.js");
     let worker = folder.join("sw.js");
-    change(&worker, old, "aboard-new.js");
+    change(&worker, old, "rescue-new.js");
     change(&worker, &before, &integrity(&fs::read(&start).unwrap()));
     change(&worker, "';\nconst FILES", "-new';\nconst FILES");
 }

@@ -28,7 +28,7 @@ fn a_tick_is_kept_and_no_link_carries_it() {
     desk.browser.wait_text("#first-count", "1 of ").unwrap();
     assert_eq!(desk.link(), link);
     desk.browser.wait_script(FITS).unwrap();
-    desk.wait_kept();
+    desk.wait_kept("isolate");
 
     desk.browser.go(&desk.site.url()).unwrap();
     desk.browser.wait_for("#answer").unwrap();

@@ -1,6 +1,7 @@
 //! Opening the page: on a phone, in the night, before it starts, and when part
 //! of it is missing.
 
+use crate::pool::Lent;
 use crate::site::{Site, part};
 use ampwright_core::boat::{Key, QUESTIONS};
 use ampwright_core::text::findings::sentence;
@@ -13,9 +14,9 @@ use std::fs;
 #[test]
 fn the_page_opens_on_a_phone_and_asks_nobody_else() {
     let site = Site::start();
-    let browser = Browser::open(Screen::Phone).unwrap();
+    let browser = Lent::new(Screen::Phone);
     browser.go(&site.url()).unwrap();
-    browser.wait_for("#paper:enabled h1").unwrap();
+    browser.wait_for("[data-ready] h1").unwrap();
     browser.wait_gone("#static").unwrap();
     browser.wait_data("offline", "ready").unwrap();
     browser.shot("shell-phone").unwrap();
@@ -48,7 +49,7 @@ fn the_night_colours_are_there_at_the_next_opening() {
 fn the_page_can_be_read_before_it_starts() {
     // A loader that never comes to its end.
     let site = Site::changed(|folder| fs::write(part(folder, "boot-"), "").unwrap());
-    let browser = Browser::open(Screen::Phone).unwrap();
+    let browser = Lent::new(Screen::Phone);
     browser.go(&site.url()).unwrap();
     browser.wait_text("#static", "opening").unwrap();
     let text = |css: &str| browser.find(css).unwrap().text().unwrap();
@@ -78,7 +79,7 @@ fn the_page_can_be_read_before_it_starts() {
 #[test]
 fn a_page_that_cannot_start_says_so() {
     let site = Site::changed(|folder| fs::remove_file(part(folder, ".wasm")).unwrap());
-    let browser = Browser::open(Screen::Phone).unwrap();
+    let browser = Lent::new(Screen::Phone);
     browser.go(&site.url()).unwrap();
     let said = browser.wait_for("#no-start").unwrap().text().unwrap();
     browser.shot("shell-no-start").unwrap();

@@ -1,12 +1,13 @@
 //! The finished page, served for one test.
 
-use ampwright_tests::{places, server::Server};
+use ampwright_tests::server::Server;
 use std::{
-    env, fs, io,
+    env, fs,
     path::{Path, PathBuf},
     process,
     sync::atomic::{AtomicU32, Ordering},
 };
+use xtask::{files, places};
 
 /// A running copy of the page.
 pub struct Site {
@@ -27,7 +28,7 @@ impl Site {
         let name = format!("ampwright-site-{}-{number}", process::id());
         let copy = env::temp_dir().join(name);
         fs::remove_dir_all(&copy).ok();
-        copy_folder(&finished(), &copy).expect("the page can be copied");
+        files::copy(&finished(), &copy).expect("the page can be copied");
         change(&copy);
         Site::serve(copy.clone(), Some(copy))
     }
@@ -84,18 +85,4 @@ fn finished() -> PathBuf {
         "There is no finished page yet: run `cargo xtask build` first."
     );
     dist
-}
-
-fn copy_folder(from: &Path, to: &Path) -> io::Result<()> {
-    fs::create_dir_all(to)?;
-    for entry in fs::read_dir(from)? {
-        let entry = entry?;
-        let target = to.join(entry.file_name());
-        if entry.file_type()?.is_dir() {
-            copy_folder(&entry.path(), &target)?;
-        } else {
-            fs::copy(entry.path(), target)?;
-        }
-    }
-    Ok(())
 }

@@ -79,7 +79,7 @@ fn arrow_keys_step_in_the_unit_shown_and_mend_what_was_mistyped() {
     let other = "localStorage.setItem('ampwright.units', 'unit-temperature'); location.reload()";
     desk.browser.script(other, &[]).unwrap();
     let fahrenheit =
-        "return document.querySelector('#paper:enabled #ask-space_outside_c')?.value === '82.4'";
+        "return document.querySelector('[data-ready] #ask-space_outside_c')?.value === '82.4'";
     desk.browser.wait_script(fahrenheit).unwrap();
     assert!(press("#ask-space_outside_c", "ArrowDown"));
     assert_eq!(value(&desk, "#ask-space_outside_c"), "82");

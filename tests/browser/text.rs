@@ -1,9 +1,8 @@
 //! What somebody wrote stays text, wherever the page shows it.
 
-use crate::desk::Desk;
+use crate::desk::{Desk, unfold};
 use ampwright_tests::driver::Screen;
 use serde_json::json;
-use std::{thread, time::Duration};
 
 /// Would leave a mark if any of it were taken for markup.
 const EVIL: &str = "%3Cimg%20src%3Dx%20onerror%3D%22window.marked%3D1%22%20class%3Dmarked%3E%22%27%3E%3C%2Ftextarea%3E%3Cb%20class%3Dmarked%3Ex%3C%2Fb%3E";
@@ -30,7 +29,7 @@ fn script_in_a_name_stays_text() {
     desk.browser.wait_text(".notice", "<img").unwrap();
     look_everywhere(&desk);
     // From the storage, where both are kept.
-    desk.wait_kept();
+    desk.wait_kept("window.marked");
     desk.browser.go(&desk.site.url()).unwrap();
     desk.browser.wait_for(crate::desk::OPENED).unwrap();
     let sheets = "return document.querySelector('#sheets').textContent.includes('<img')";
@@ -41,10 +40,6 @@ fn script_in_a_name_stays_text() {
 
 /// Opens all folds and looks for what markup would have left.
 fn look_everywhere(desk: &Desk) {
-    let open = "for (const fold of document.querySelectorAll('details')) fold.open = true";
-    for _ in 0..2 {
-        desk.browser.script(open, &[]).unwrap();
-        thread::sleep(Duration::from_millis(700));
-    }
+    unfold(&desk.browser);
     assert_eq!(desk.browser.script(MARKS, &[]).unwrap(), json!(0));
 }

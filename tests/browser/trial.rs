@@ -13,8 +13,9 @@ use ampwright_tests::driver::Screen;
 fn readings_correct_the_worksheet() {
     let desk = Desk::open(Screen::Phone);
     let before = desk.answer();
-    desk.press("#trial-sample");
-    desk.press("#trial-fit");
+    let trial = desk.part("Sea trial");
+    trial.press("Fill in an invented log");
+    trial.press("Fit the model");
     let table = desk.text("#trial-figures");
     assert!(table.contains("Winding at full field"), "{table}");
     assert!(table.contains("Amps held hot"), "{table}");
@@ -30,7 +31,7 @@ fn readings_correct_the_worksheet() {
     assert_ne!(after.amps, before.amps);
     assert_eq!(after.amps, expected.hot_amps);
     assert_eq!(after.time, expected.engine_time);
-    assert!(desk.text("#trial").contains("marked as measured"));
+    trial.wait_text("marked as measured");
     let linked = desk.linked();
     for name in ["alt_anchor_winding_c", "space_hot_c"] {
         let key = Key::named(name).expect("an input");
@@ -42,16 +43,17 @@ fn readings_correct_the_worksheet() {
 #[test]
 fn readings_that_say_nothing_are_answered_in_a_sentence() {
     let desk = Desk::open(Screen::Phone);
-    desk.fill("#trial-log", "0; 80; 31\nhello\n3; 81; 44\n");
-    desk.press("#trial-fit");
+    let trial = desk.part("Sea trial");
+    trial.fill("Your readings…", "0; 80; 31\nhello\n3; 81; 44\n");
+    trial.press("Fit the model");
     let said = desk.text("#trial-outcome");
     assert!(said.contains("Line 2 was left out"), "{said}");
     assert!(said.contains("at least 6 are needed"), "{said}");
     assert!(desk.browser.find("#trial-use").is_err());
     // A log belongs to the worksheet it was fitted to.
-    desk.press("#trial-sample");
-    desk.press("#trial-fit");
-    desk.press("#new-sheet");
+    trial.press("Fill in an invented log");
+    trial.press("Fit the model");
+    desk.shelf().press("New worksheet");
     assert!(desk.browser.find("#trial-use").is_err());
     desk.browser.shot("trial-refused").unwrap();
     desk.assert_quiet();

@@ -14,7 +14,7 @@ fn choose(desk: &Desk, list: &str, what: &str) {
     let mark = "window.before = true; document.getElementById('units').open = true";
     browser.script(mark, &[]).unwrap();
     desk.choose(list, what);
-    let afresh = "return !window.before && document.getElementById('paper')?.disabled === false";
+    let afresh = "return !window.before && document.documentElement.dataset.ready === ''";
     browser.wait_script(afresh).unwrap();
 }
 

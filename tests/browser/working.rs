@@ -52,7 +52,7 @@ fn the_hot_amperes_explain_themselves_follow_and_lead_on() {
     let hot = told("output.hot_a", None);
     // Closed, there is none.
     assert!(desk.browser.find("#working").is_err());
-    desk.press(&by_id("machine.output.hot_a"));
+    desk.press(&by_id("alternator.output.hot_a"));
     desk.browser
         .wait_text("#working-title", &format!("{} A", figure(&hot)))
         .unwrap();

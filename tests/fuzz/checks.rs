@@ -11,6 +11,7 @@ use ampwright_core::exchange::{
 use ampwright_core::exchange::{Style, differences, differences_text};
 use ampwright_core::text::calibration::log_remarks;
 use ampwright_core::text::remarks::{read_error, remarks};
+use ampwright_core::units::Reader;
 
 /// A link opens or is refused with a sentence, and what was understood comes
 /// back whole.
@@ -107,7 +108,7 @@ pub fn unticked(sheet: &Worksheet) -> Worksheet {
 
 fn same(again: &Worksheet, sheet: &Worksheet, text: &str) {
     if again != sheet {
-        let changed = differences_text(&differences(sheet, again), Style::Plain);
+        let changed = differences_text(&differences(sheet, again, &Reader::METRIC), Style::Plain);
         panic!("{text} comes back with changes.\n{changed}");
     }
 }

@@ -21,8 +21,8 @@ const LAYERS: [&str; 15] = [
     "report",
     "decision",
     "guidance",
-    "explain",
     "text",
+    "explain",
     "exchange",
 ];
 

@@ -10,10 +10,10 @@ use std::{fs, thread, time::Duration};
 
 use ampwright_tests::{
     driver::{Browser, Screen},
-    places,
     server::Server,
 };
 use serde_json::json;
+use xtask::places;
 
 type Result<T> = std::result::Result<T, String>;
 
@@ -82,7 +82,7 @@ fn main() -> Result<()> {
 fn take(picture: &Picture, server: &Server) -> Result<Vec<u8>> {
     let browser = Browser::open(picture.screen)?;
     browser.go(&server.url())?;
-    browser.wait_for("#paper:enabled #demo")?.click()?;
+    browser.wait_for("[data-ready] #demo")?.click()?;
     if picture.night {
         browser.wait_for("#look")?.click()?;
     }

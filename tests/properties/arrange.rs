@@ -4,10 +4,12 @@ use ampwright_core::boat::{
     AlternatorVolts, Arrangement, ClampKind, Inputs, InstalledAlternator, Key, RegulatorKind,
     SecondRole, WayKind, WhichAlternator, Worksheet, demo,
 };
-use ampwright_core::decision::arrangements::{all, compare, parts, proposals};
+use ampwright_core::decision::arrangements::{Purchase, all, compare, parts, proposals};
 use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
+use ampwright_core::text::purchase;
+use ampwright_core::units::Reader;
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -230,6 +232,15 @@ fn below_its_lock_out_a_converter_passes_nothing() {
     assert_eq!(report.analyses.day.engine_hours, None);
 }
 
+/// What there is to buy, in words.
+fn bought(now: &Worksheet, with: &Worksheet) -> Vec<String> {
+    let parts = parts(now, with);
+    parts
+        .iter()
+        .map(|part| purchase(part, &Reader::METRIC))
+        .collect()
+}
+
 /// A second machine on the house bank brings a lead of its own, whatever the
 /// first one feeds.
 #[test]
@@ -239,7 +250,7 @@ fn a_second_machine_on_the_bank_brings_its_lead() {
     let mut with = now.clone();
     with.inputs.two.role = SecondRole::House;
     with.inputs.alt2.rated_a = 180.0;
-    let bought: Vec<String> = parts(&now, &with).into_iter().map(|p| p.what).collect();
+    let bought = bought(&now, &with);
     for what in ["Alternator, 180 A", "Cable and fuses of a charge lead"] {
         assert!(bought.iter().any(|part| part == what), "{bought:?}");
     }
@@ -259,7 +270,7 @@ fn a_direct_boat_with_a_built_in_regulator_is_offered_an_external_one() {
     let cap_a = with.inputs.reg.current_cap_a.expect("a cap");
     assert!(cap_a <= 50.0 && cap_a > 40.0, "{cap_a}");
     // The regulator and nothing else: the lead is there.
-    let bought: Vec<String> = parts(&sheet, &with).into_iter().map(|p| p.what).collect();
+    let bought = bought(&sheet, &with);
     assert_eq!(bought, ["External regulator with sensors"]);
 }
 
@@ -280,7 +291,7 @@ fn a_12_v_alternator_is_not_proposed_for_a_48_v_bank() {
     assert!(
         parts(&sheet, &with)
             .iter()
-            .any(|p| p.what.starts_with("Alternator"))
+            .any(|part| part.item == Purchase::Alternator)
     );
 }
 
@@ -347,14 +358,11 @@ fn a_charger_suits_its_alternator() {
 /// What the parts come to, as an electrician would write the bill.
 #[test]
 fn parts_are_what_a_yard_would_bill() {
-    let what = |now: &Worksheet, with: &Worksheet| -> Vec<String> {
-        parts(now, with).into_iter().map(|p| p.what).collect()
-    };
     // A second alternator beside one that is regulated and led to the bank.
     let now = boat("way_kind=direct");
     let with = proposal_of(&now, SECOND).expect("a second one");
     assert_eq!(
-        what(&now, &with),
+        bought(&now, &with),
         [
             "Alternator, 180 A",
             "Bracket, pulleys and belt",
@@ -364,21 +372,21 @@ fn parts_are_what_a_yard_would_bill() {
     );
     // In its place the regulator moves over.
     let with = proposal_of(&now, LARGER).expect("a larger one");
-    assert!(!what(&now, &with).contains(&"External regulator with sensors".to_string()));
+    assert!(!bought(&now, &with).contains(&"External regulator with sensors".to_string()));
     // The same figures at another voltage are another alternator.
     let mut with = now.clone();
     with.inputs.bank.nominal_v = ampwright_core::boat::NominalVolts::V24;
     with.inputs.alt.nominal_v = AlternatorVolts::V24;
-    assert!(what(&now, &with).contains(&"Alternator, 100 A".to_string()));
+    assert!(bought(&now, &with).contains(&"Alternator, 100 A".to_string()));
     // A suppressor that is there is not bought again.
     let mut now = boat("way_kind=converter&reg_kind=internal");
     now.inputs.guard.clamp = ClampKind::Clamp;
     let with = proposal_of(&now, DIRECT).expect("direct");
-    assert!(what(&now, &with).contains(&"Protection against a load dump".to_string()));
+    assert!(bought(&now, &with).contains(&"Protection against a load dump".to_string()));
     let mut guarded = with.clone();
     guarded.inputs.reg.kind = RegulatorKind::Internal;
-    let bought = what(&guarded, &with);
-    assert_eq!(bought, ["External regulator with sensors"]);
+    let gained = bought(&guarded, &with);
+    assert_eq!(gained, ["External regulator with sensors"]);
 }
 
 #[test]
@@ -390,7 +398,7 @@ fn a_charger_is_turned_round_between_like_voltages_only() {
         with.inputs.way.start_kept = ampwright_core::boat::StartKept::House;
         let charger = parts(&now, &with)
             .into_iter()
-            .find(|p| p.what.starts_with("DC-DC"));
+            .find(|part| part.item == Purchase::Charger);
         charger.map(|part| part.price)
     };
     assert_eq!(back("way_kind=converter"), None);

@@ -18,6 +18,7 @@ const MAY_BE_NULL: &[&str] = &[
     "rule_high_a",
     "asks_v",
     "asks_ribs",
+    "shared_with_pump_a",
     "worst_pct",
     "side_n",
     "carries_w",
@@ -30,8 +31,8 @@ fn of(sheet: &Worksheet) -> Vec<BeltReport> {
 }
 
 /// Place in its family; behind the largest where none is large enough.
-fn place(family: &[BeltKind], asked: Option<&str>) -> usize {
-    let at = asked.and_then(|words| family.iter().position(|kind| kind.words() == words));
+fn place(family: &[BeltKind], asked: Option<BeltKind>) -> usize {
+    let at = asked.and_then(|asked| family.iter().position(|kind| *kind == asked));
     at.unwrap_or(family.len())
 }
 

@@ -14,6 +14,7 @@ const MAY_BE_NULL: &[&str] = &[
     "standard_low_v",
     "standard_high_v",
     "standard_low_ohm",
+    "clamp_rated_j",
     "standard_high_ohm",
     "standard_low_j",
     "standard_high_j",
@@ -114,7 +115,7 @@ fn standing(machine: &DumpReport, key: &str) -> Option<Standing> {
     let found = machine
         .mitigations
         .iter()
-        .find(|mitigation| mitigation.key == key);
+        .find(|mitigation| mitigation.code.name() == key);
     found.map(|mitigation| mitigation.standing)
 }
 
@@ -130,7 +131,7 @@ fn who_is_exposed() {
     let machine = &through.alternators[0];
     assert_eq!(machine.exposure, Exposure::StartBattery);
     assert_eq!(machine.bank_left_v(), None);
-    let keys: Vec<_> = machine.mitigations.iter().map(|d| d.key).collect();
+    let keys: Vec<_> = machine.mitigations.iter().map(|d| d.code.name()).collect();
     assert_eq!(keys, ["no_switch"]);
     // The second one only, and not that of the start battery.
     let two = boat(&[("way_kind", converter), ("two_role", house)]);

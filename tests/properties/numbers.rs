@@ -3,6 +3,7 @@
 use ampwright_core::boat::Key;
 use ampwright_core::schema::{Value, parse_number};
 use ampwright_core::text::errors::input_error;
+use ampwright_core::units::Reader;
 use proptest::prelude::*;
 
 /// What is typed, and what it means.
@@ -63,7 +64,10 @@ fn refused_numbers() {
     for text in [
         "1e99", "1e999", "-1e999", "-5", "0", "9.999", "5000.001", "", "abc",
     ] {
-        let complaint = input_error(&capacity.spec().read(text).expect_err(text));
+        let complaint = input_error(
+            &capacity.spec().read(text).expect_err(text),
+            &Reader::METRIC,
+        );
         assert!(complaint.contains("10 to 5000"), "{complaint}");
         assert!(complaint.ends_with('.'), "{complaint}");
     }

@@ -10,6 +10,7 @@ use ampwright_core::exchange::{
     output_csv, run_csv, year_csv,
 };
 use ampwright_core::report::{Report, report};
+use ampwright_core::units::Reader;
 use proptest::prelude::*;
 use std::sync::LazyLock;
 
@@ -121,8 +122,8 @@ proptest! {
                 }
             }
             prop_assert!(text.contains(&link));
-            let changed = differences_text(&differences(&usual, &sheet), style);
-            let other = differences_text(&differences(&usual, &named("Other")), style);
+            let changed = differences_text(&differences(&usual, &sheet, &Reader::METRIC), style);
+            let other = differences_text(&differences(&usual, &named("Other"), &Reader::METRIC), style);
             if !name.is_empty() && name != "Turnstone" {
                 prop_assert_eq!(changed.lines().count(), other.lines().count());
                 prop_assert_eq!(bare(&changed) == bare(&other) || style != Style::Markdown, true);
@@ -142,9 +143,9 @@ proptest! {
 
     #[test]
     fn nothing_changed_only_when_alike(one in any_sheet(), other in any_sheet()) {
-        prop_assert_eq!(differences(&one.0, &one.0), []);
+        prop_assert_eq!(differences(&one.0, &one.0, &Reader::METRIC), []);
         if to_link(&one.0) != to_link(&other.0) {
-            prop_assert!(!differences(&one.0, &other.0).is_empty());
+            prop_assert!(!differences(&one.0, &other.0, &Reader::METRIC).is_empty());
         }
     }
 }
@@ -153,11 +154,14 @@ proptest! {
 #[test]
 fn results_differ_where_boats_do() {
     let (cool, mut hot) = (demo(), demo());
-    assert_eq!(outcomes(&report(&cool), &report(&cool)), []);
+    assert_eq!(
+        outcomes(&report(&cool), &report(&cool), &Reader::METRIC),
+        []
+    );
     hot.name = "Another name alone".into();
-    assert_eq!(outcomes(&report(&cool), &report(&hot)), []);
+    assert_eq!(outcomes(&report(&cool), &report(&hot), &Reader::METRIC), []);
     hot.inputs.space.outside_c += 10.0;
-    let found = outcomes(&report(&cool), &report(&hot));
+    let found = outcomes(&report(&cool), &report(&hot), &Reader::METRIC);
     let amps = found.iter().find(|one| one.label == "Alternator, hot");
     let amps = amps.expect("hotter air costs amperes");
     let number = |told: &str| -> f64 { told.trim_end_matches(" A").parse().unwrap() };

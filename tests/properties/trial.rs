@@ -16,6 +16,7 @@ use ampwright_core::decision::calibration::{Fit, apply};
 use ampwright_core::schema::{Confidence, Value};
 use ampwright_core::simulation::plant::Plant;
 use ampwright_core::simulation::run::{Fineness, charge};
+use ampwright_core::text::calibration as calibration_text;
 use ampwright_core::text::calibration::{fit_remarks, refusal as refusal_sentence};
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
@@ -110,7 +111,7 @@ fn corrected(sheet: &Worksheet, fit: &Fit) -> Worksheet {
 fn has(fit: &Fit, label: &str) -> bool {
     fit.figures
         .iter()
-        .any(|figure| figure.label.contains(label))
+        .any(|figure| calibration_text::fitted(figure.what).contains(label))
 }
 
 fn remarks(fit: &Fit) -> String {

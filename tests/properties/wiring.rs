@@ -1,12 +1,15 @@
 //! Cables and fuses: what asks more never gets less, and every choice keeps
 //! its own bounds.
 
-use ampwright_core::analysis::cable::{CableChoice, CableRequest, SizingReason, Table, choose};
+use ampwright_core::analysis::cable::{
+    CableChoice, CableRequest, RunCode, RunEnd, SizingReason, Table, choose,
+};
 use ampwright_core::boat::{SecondRole, WayKind};
-use ampwright_core::exchange::open_link;
+use ampwright_core::exchange::{cables_json, open_link};
 use ampwright_core::physics::ampacity::{RATINGS_C, air_factor, engine_factor, gauge_a};
 use ampwright_core::physics::cable::{GAUGES, Gauge, copper_c, drop_v};
 use ampwright_core::physics::fuse;
+use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
@@ -168,21 +171,21 @@ proptest! {
         let keys: Vec<_> = report(&drawn.0).analyses.cables
             .runs
             .iter()
-            .map(|run| (run.key, run.to))
+            .map(|run| (run.code, run.to))
             .collect();
         let converter = inputs.way.kind == WayKind::Converter;
-        let mut expected = vec![("alternator", if converter { "start battery" } else { "house bank" })];
+        let mut expected = vec![(RunCode::Alternator, if converter { RunEnd::StartBattery } else { RunEnd::HouseBank })];
         match inputs.two.role {
             SecondRole::None => {}
-            SecondRole::Start => expected.push(("second_alternator", "start battery")),
-            SecondRole::House => expected.push(("second_alternator", "house bank")),
+            SecondRole::Start => expected.push((RunCode::SecondAlternator, RunEnd::StartBattery)),
+            SecondRole::House => expected.push((RunCode::SecondAlternator, RunEnd::HouseBank)),
         }
         if converter {
-            expected.extend([("converter_in", "converter"), ("converter_out", "house bank")]);
+            expected.extend([(RunCode::ChargerIn, RunEnd::Charger), (RunCode::ChargerOut, RunEnd::HouseBank)]);
         }
-        expected.push(("bus", "switch panel"));
+        expected.push((RunCode::Bus, RunEnd::SwitchPanel));
         if inputs.cable.inverter_w > 0.0 {
-            expected.push(("inverter", "inverter"));
+            expected.push((RunCode::Inverter, RunEnd::Inverter));
         }
         prop_assert_eq!(keys, expected);
     }
@@ -241,7 +244,8 @@ fn hot_spaces_and_high_volts_are_remarked() {
         ("bank_nominal_v=48", "50 V or more"),
     ] {
         let sheet = opened(&format!("v=1&{said}&end"));
-        let remarks = report(&sheet).analyses.cables.remarks.join(" ");
+        let cables = report(&sheet).analyses.cables;
+        let remarks = cables_json(&cables, &Reader::METRIC)["text"]["remarks"].to_string();
         assert!(remarks.contains(remark), "{remarks}");
     }
 }

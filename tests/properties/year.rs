@@ -8,6 +8,8 @@ use ampwright_core::boat::{
     Basis, Chemistry, Key, NominalVolts, RegulatorKind, Rest, SunBasis, WayKind,
 };
 use ampwright_core::schema::{FieldType, Value};
+use ampwright_core::text::year::{sentences, settled_day};
+use ampwright_core::units::Reader;
 use proptest::prelude::*;
 use serde_json::Value as Json;
 
@@ -96,8 +98,8 @@ proptest! {
         let year = year(&drawn.0);
         no_null("", &serde_json::to_value(&year).expect("a year is JSON"))?;
         prop_assert_eq!(year.months.len(), 12);
-        let days = year.months.iter().map(MonthReport::day_words);
-        for words in year.sentences().into_iter().chain(days) {
+        let days = year.months.iter().map(|month| settled_day(month, &Reader::METRIC));
+        for words in sentences(&year, &Reader::METRIC).into_iter().chain(days) {
             let odd = ["NaN", "inf ", "-0 ", "-0.", "  "].iter().any(|odd| words.contains(odd));
             prop_assert!(!odd && words.ends_with('.'), "{words}");
         }

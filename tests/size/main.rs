@@ -1,14 +1,13 @@
 #![forbid(unsafe_code)]
 //! Weighs the finished page, as it is and compressed, against its budget.
 
-use ampwright_tests::places;
 use flate2::{Compression, write::GzEncoder};
 use std::{
     fs,
     io::{self, Write},
-    path::Path,
     process::ExitCode,
 };
+use xtask::{files, places};
 
 /// All that a first visit loads, compressed with brotli, in bytes.
 const WHOLE_BUDGET: usize = 570_000;
@@ -60,12 +59,9 @@ impl Weight {
 }
 
 fn weigh_all() -> io::Result<bool> {
-    let mut files = Vec::new();
-    list(&places::dist(), "", &mut files)?;
-    files.sort();
     println!("{:>9} {:>9} {:>9}  bytes of", "raw", "gzip", "brotli");
     let (mut whole, mut wasm) = (Weight::default(), Weight::default());
-    for name in files {
+    for name in files::names(&places::dist())? {
         let weight = Weight::of(&fs::read(places::dist().join(&name))?)?;
         weight.row(&name);
         whole.add(weight);
@@ -85,17 +81,4 @@ fn check(what: &str, bytes: usize, budget: usize) -> bool {
     let verdict = if bytes <= budget { "within" } else { "OVER" };
     println!("{what} takes {bytes} bytes with brotli, {verdict} the budget of {budget}.");
     bytes <= budget
-}
-
-fn list(folder: &Path, before: &str, names: &mut Vec<String>) -> io::Result<()> {
-    for entry in fs::read_dir(folder)? {
-        let entry = entry?;
-        let name = format!("{before}{}", entry.file_name().to_string_lossy());
-        if entry.file_type()?.is_dir() {
-            list(&entry.path(), &format!("{name}/"), names)?;
-        } else {
-            names.push(name);
-        }
-    }
-    Ok(())
 }

@@ -4,6 +4,7 @@ use ampwright_core::boat::{Field, Section};
 use ampwright_core::boat::{Key, LoadRow};
 use ampwright_core::schema::{FieldSpec, Kind, Place};
 use ampwright_core::text::errors::span;
+use ampwright_core::units::Reader;
 
 fn line(name: &str, spec: &FieldSpec) -> String {
     let takes = match spec.kind {
@@ -11,7 +12,7 @@ fn line(name: &str, spec: &FieldSpec) -> String {
             let keys: Vec<_> = options.iter().map(|option| option.key).collect();
             keys.join(", ")
         }
-        _ => span(spec),
+        _ => span(spec, &Reader::METRIC),
     };
     let default = match spec.kind {
         Kind::Optional { empty_says, .. } => format!("empty: {empty_says}"),

@@ -6,6 +6,7 @@ use ampwright_core::exchange::{open_link, read_file};
 use ampwright_core::guidance::CAUTIONS;
 use ampwright_core::report::report;
 use ampwright_core::schema::Value;
+use ampwright_core::text;
 use ampwright_core::text::calibration::log_remarks;
 use ampwright_core::text::cautions;
 use ampwright_core::text::errors::input_error;
@@ -35,13 +36,16 @@ fn complaints() {
         .iter()
         .map(|(name, text)| {
             let complaint = Key::named(name).expect("a key").spec().read(text);
-            let complaint = input_error(&complaint.expect_err("refused"));
+            let complaint = input_error(&complaint.expect_err("refused"), &Reader::METRIC);
             format!("{name} “{text}”: {complaint}")
         })
         .collect();
     let choice = Key::named("reg_kind").expect("a key").spec();
     let wrong = choice.accept(Value::Number(1.0)).expect_err("refused");
-    lines.push(format!("reg_kind, a number: {}", input_error(&wrong)));
+    lines.push(format!(
+        "reg_kind, a number: {}",
+        input_error(&wrong, &Reader::METRIC)
+    ));
     insta::assert_snapshot!(lines.join("\n"));
 }
 
@@ -189,15 +193,24 @@ fn fitting() {
         let report = report(&sheet);
         lines.push(boat.to_string());
         for belt in &report.analyses.belts {
-            lines.extend(belt.sentences.iter().map(|said| format!("  {said}")));
+            lines.extend(
+                text::belt::sentences(belt, &Reader::METRIC)
+                    .iter()
+                    .map(|said| format!("  {said}")),
+            );
         }
         for machine in &report.analyses.load_dump.alternators {
-            lines.extend(machine.sentences.iter().map(|said| format!("  {said}")));
+            lines.extend(
+                text::load_dump::sentences(machine, &Reader::METRIC)
+                    .iter()
+                    .map(|said| format!("  {said}")),
+            );
             for mitigation in &machine.mitigations {
-                let stands = mitigation.standing.word();
+                let stands = text::load_dump::standing(mitigation.standing);
                 lines.push(format!(
                     "  {}, {stands}: {}",
-                    mitigation.what, mitigation.says
+                    text::load_dump::mitigation(mitigation.code),
+                    text::load_dump::advice(machine, mitigation, &Reader::METRIC)
                 ));
             }
         }

@@ -58,7 +58,10 @@ fn demo_forum() {
     let mut changed = sheet.clone();
     changed.name = "Turnstone_2".to_string();
     changed.inputs.reg.kind = RegulatorKind::Internal;
-    let (report, change) = (report(&changed), differences(&sheet, &changed));
+    let (report, change) = (
+        report(&changed),
+        differences(&sheet, &changed, &Reader::METRIC),
+    );
     let texts: Vec<String> = Style::ALL
         .into_iter()
         .map(|style| {

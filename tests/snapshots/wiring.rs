@@ -2,6 +2,7 @@
 
 use ampwright_core::boat::demo;
 use ampwright_core::exchange::open_link;
+use ampwright_core::text::cable;
 use ampwright_core::text::findings::sentence;
 use ampwright_core::text::words::severity;
 use ampwright_core::units::Reader;
@@ -12,11 +13,25 @@ fn told(sheet: &Worksheet) -> String {
     let wiring = &report.analyses.cables;
     let mut lines = vec![format!("short circuit {:.0} A", wiring.short_circuit_a)];
     for run in &wiring.runs {
-        lines.push(format!("{}: {}\n  {}", run.key, run.says(), run.fuse_at));
-        lines.extend(run.notes.iter().map(|note| format!("  {note}")));
+        lines.push(format!(
+            "{}: {}\n  {}",
+            run.code,
+            cable::run(run, &Reader::METRIC),
+            cable::fuse_place(run, &Reader::METRIC)
+        ));
+        lines.extend(
+            run.notes
+                .iter()
+                .map(|note| format!("  {}", cable::note(note, &Reader::METRIC))),
+        );
     }
-    lines.extend(wiring.rule.iter().map(ToString::to_string));
-    lines.extend(wiring.remarks.iter().cloned());
+    lines.extend(cable::rule(wiring.flag).iter().map(ToString::to_string));
+    lines.extend(
+        wiring
+            .remarks
+            .iter()
+            .map(|remark| cable::remark(remark, &Reader::METRIC)),
+    );
     let cable = |key: &str| key.starts_with("cable_") || key.starts_with("fuse_");
     for found in report
         .findings

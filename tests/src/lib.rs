@@ -1,10 +1,8 @@
 #![forbid(unsafe_code)]
-//! What the task runner and the browser tests share.
+//! What the tests and the programs around them share.
 
-pub mod bundle;
 #[cfg(feature = "browser")]
 pub mod driver;
-pub mod places;
-pub mod programs;
+#[cfg(feature = "server")]
 pub mod server;
 pub mod troubled;

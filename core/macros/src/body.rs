@@ -161,6 +161,10 @@ impl<'a> Names<'a> {
             ("sqrt", []) => Ok(node("Root", quote!(&#of))),
             ("exp", []) => Ok(node("Exponential", quote!(&#of))),
             ("ln", []) => Ok(node("Logarithm", quote!(&#of))),
+            ("sin", []) => Ok(function("Sine", &of)),
+            ("cos", []) => Ok(function("Cosine", &of)),
+            ("asin", []) => Ok(function("Arcsine", &of)),
+            ("abs", []) => Ok(function("Magnitude", &of)),
             ("powi", [power]) => {
                 let power = whole(power)?;
                 Ok(node("Power", quote!(&#of, &#power)))
@@ -184,7 +188,7 @@ impl<'a> Names<'a> {
             }
             _ => Err(Error::new(
                 call.method.span(),
-                "a formula knows sqrt, exp, ln, powi, powf, min, max and clamp",
+                "a formula knows sqrt, exp, ln, sin, cos, asin, abs, powi, powf, min, max and clamp",
             )),
         }
     }
@@ -223,10 +227,19 @@ pub(crate) fn node(kind: &str, inner: TokenStream) -> TokenStream {
     quote!(::ampwright_core::formula::Expr::#kind(#inner))
 }
 
+/// A function of one argument by its name in `ampwright_core::formula::Function`.
+fn function(name: &str, of: &TokenStream) -> TokenStream {
+    let name = Ident::new(name, of.span());
+    node(
+        "Function",
+        quote!(::ampwright_core::formula::Function::#name, &#of),
+    )
+}
+
 fn not_known(of: &impl ToTokens) -> Error {
     Error::new_spanned(
         of,
-        "a formula is made of numbers, constants, arguments, + - * /, powers, roots, exp, ln, min, \
-         max, clamp, `let`, `if … else` and calls of other formulas",
+        "a formula is made of numbers, constants, arguments, + - * /, powers, roots, exp, ln, \
+         sin, cos, asin, abs, min, max, clamp, `let`, `if … else` and calls of other formulas",
     )
 }

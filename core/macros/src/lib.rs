@@ -23,7 +23,8 @@
 //! arguments through both and holds them equal.
 //!
 //! A body may hold numbers, constants, arguments, `+ − * /`, `powi`, `powf`,
-//! `sqrt`, `exp`, `ln`, `min`, `max`, `clamp`, `let` steps, `if … else` and
+//! `sqrt`, `exp`, `ln`, `sin`, `cos`, `asin`, `abs`, `min`, `max`, `clamp`, `let`
+//! steps, `if … else` and
 //! `if … { return … }` on comparisons, and calls of other formulas. Anything
 //! else does not compile. A constant is shown as its number, or with a symbol
 //! of its own when `constants(NAME("symbol", "what it is", "unit"))` names it.

@@ -4,7 +4,7 @@
 
 use crate::analysis::RunReport;
 use crate::boat::house_load_a;
-use crate::boat::{InstalledAlternator, WhichAlternator, Worksheet};
+use crate::boat::{InstalledAlternator, Worksheet};
 use crate::simulation::alternator::CalibratedAlternator;
 use crate::simulation::alternators::Alternators;
 use crate::simulation::moment::Moment;
@@ -37,21 +37,6 @@ pub(crate) struct AlternatorPeaks<'a> {
     /// When the bank's management system opens in the run; none where it does
     /// not, and for an alternator that does not lie on that bank.
     pub(crate) opening: Option<LoadAtSpeed>,
-}
-
-impl AlternatorPeaks<'_> {
-    /// What to call it.
-    pub(crate) fn name(&self) -> &'static str {
-        called(self.installed.which)
-    }
-}
-
-/// What an alternator is called within a sentence.
-pub(crate) const fn called(alternator: WhichAlternator) -> &'static str {
-    match alternator {
-        WhichAlternator::First => "alternator",
-        WhichAlternator::Second => "second alternator",
-    }
 }
 
 /// Long after any slow start \[s\].

@@ -1,6 +1,6 @@
 //! Another way to set up the same boat: a name, and the inputs that differ.
 
-use crate::boat::{Inputs, Key, Worksheet};
+use crate::boat::{Inputs, Key, SectionId, Worksheet};
 use crate::schema::Value;
 
 /// Another way to set up the same boat.
@@ -31,6 +31,16 @@ impl Arrangement {
             let place = self.changes.partition_point(|(before, _)| *before < key);
             self.changes.insert(place, (key, value));
         }
+    }
+
+    /// Every input it may change, of those that matter when the worksheet is set
+    /// up this way; goal and engine rule are the same for all arrangements.
+    pub fn changeable(&self, sheet: &Worksheet) -> Vec<Key> {
+        let with = self.on(sheet);
+        let same = [SectionId::goal, SectionId::rule];
+        Key::all()
+            .filter(|key| !same.contains(&key.section) && key.applies(&with.inputs))
+            .collect()
     }
 
     /// The worksheet set up this way, under its own name.

@@ -4,7 +4,7 @@ use crate::boat::InstalledAlternator;
 use crate::boat::guard::Said;
 use crate::boat::section;
 use crate::boat::{choose, number, optional_of_alternator};
-use crate::physics::belt::{BeltType, RIBS_6, RIBS_8, RIBS_10, TWO_V13, V10, V13, wrap_rad};
+use crate::physics::belt::{self, BeltType, RIBS_6, RIBS_8, RIBS_10, TWO_V13, V10, V13};
 use crate::schema::{choice, effects};
 use crate::units::{DEGREE, MILLIMETRE, NEWTON, NONE};
 
@@ -37,19 +37,6 @@ impl BeltKind {
             BeltKind::Ribs6 => Some(RIBS_6),
             BeltKind::Ribs8 => Some(RIBS_8),
             BeltKind::Ribs10 => Some(RIBS_10),
-        }
-    }
-
-    /// Within a sentence: "a 13 mm V-belt".
-    pub fn words(self) -> &'static str {
-        match self {
-            BeltKind::Unsaid => "a belt not named yet",
-            BeltKind::V10 => "one 10 mm V-belt",
-            BeltKind::V13 => "one 13 mm V-belt",
-            BeltKind::TwoV13 => "two 13 mm V-belts",
-            BeltKind::Ribs6 => "a multi-rib belt of 6 ribs",
-            BeltKind::Ribs8 => "a multi-rib belt of 8 ribs",
-            BeltKind::Ribs10 => "a multi-rib belt of 10 ribs",
         }
     }
 }
@@ -92,19 +79,17 @@ fn said(installed: &InstalledAlternator) -> bool {
 }
 
 fn usual_engine_mm(installed: &InstalledAlternator) -> f64 {
-    installed.alternator.pulley_ratio * installed.belt.pulley_mm
+    belt::engine_pulley_mm(installed.alternator.pulley_ratio, installed.belt.pulley_mm)
 }
 
 /// Never less than the field takes: pulleys that near do not fit side by side,
 /// and a finding says so.
 fn usual_wrap_deg(installed: &InstalledAlternator) -> f64 {
-    let belt = installed.belt;
-    let wrap = wrap_rad(
+    belt::usual_wrap_deg(
         installed.engine_pulley_mm(),
-        belt.pulley_mm,
-        belt.centres_mm,
-    );
-    wrap.to_degrees().max(30.0)
+        installed.belt.pulley_mm,
+        installed.belt.centres_mm,
+    )
 }
 
 impl InstalledAlternator<'_> {

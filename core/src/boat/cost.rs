@@ -22,6 +22,18 @@ choice! {
     }
 }
 
+impl Currency {
+    /// The sign that stands before an amount; none where no currency is named.
+    pub fn sign(self) -> Option<&'static str> {
+        match self {
+            Currency::Plain => None,
+            _ => Currency::OPTIONS
+                .get(self as usize)
+                .map(|option| option.label),
+        }
+    }
+}
+
 section! {
     /// Money.
     Cost {

@@ -1,9 +1,9 @@
 //! The goal a cheapest way is searched for, and what may be changed for it.
 
-use crate::boat::section;
+use crate::boat::{Key, SectionId, section};
 use crate::boat::{RegulatorKind, SecondRole, WayKind};
 use crate::boat::{choose, number};
-use crate::schema::{choice, effects};
+use crate::schema::{Kind, choice, effects};
 use crate::units::{HOUR, LITRE, MONEY};
 
 choice! {
@@ -21,6 +21,22 @@ choice! {
         Change = "yes", "may change";
         Stay = "no", "stays as it is";
     }
+}
+
+impl Goal {
+    /// Inputs that say what is wanted.
+    pub fn wanted() -> impl Iterator<Item = Key> {
+        SectionId::goal.keys().filter(|key| !is_lever(*key))
+    }
+
+    /// Inputs that each say whether something may be changed: a [`May`].
+    pub fn levers() -> impl Iterator<Item = Key> {
+        SectionId::goal.keys().filter(|key| is_lever(*key))
+    }
+}
+
+fn is_lever(key: Key) -> bool {
+    matches!(key.spec().kind, Kind::Choice { options, .. } if options == May::OPTIONS)
 }
 
 section! {

@@ -7,6 +7,7 @@
 use crate::analysis::year::{DayReport, Year};
 use crate::decision::arrangements::Comparison;
 use crate::report::Report;
+use crate::text::words;
 
 /// A table being written; a comma follows each cell until the line ends.
 struct Table(String);
@@ -104,7 +105,7 @@ pub fn run_csv(report: &Report) -> String {
             of(1, |second| second.case_c),
             moment.shaft_w,
         ]);
-        table.word(moment.limit.words());
+        table.word(words::limited_by(moment.limit));
         table.end();
     }
     table.0
@@ -182,8 +183,8 @@ pub fn arrangements_csv(comparison: &Comparison) -> String {
             outcome.start_a,
             outcome.hot_a,
         ]);
-        table.word(outcome.limit.words());
-        table.word(outcome.hottest.part);
+        table.word(words::limited_by(outcome.limit));
+        table.word(words::part(outcome.hottest.part));
         table.line(&[
             outcome.hottest.celsius,
             outcome.hottest.limit_c,

@@ -3,6 +3,7 @@
 use crate::boat::Section;
 use crate::boat::{Arrangement, Key, Load, LoadRow, Worksheet};
 use crate::schema::Value;
+use crate::units::Reader;
 
 /// One thing that changed.
 #[derive(Debug, Clone, PartialEq)]
@@ -21,9 +22,10 @@ pub struct Difference {
 /// Stands where there was, or is, nothing of that name.
 const NOTHING: &str = "not there";
 
-/// What changed between two worksheets, in worksheet order. Loads and
-/// arrangements are matched by their names; their order is no difference.
-pub fn differences(from: &Worksheet, to: &Worksheet) -> Vec<Difference> {
+/// What changed between two worksheets, in worksheet order and in a reader's
+/// units. Loads and arrangements are matched by their names; their order is no
+/// difference.
+pub fn differences(from: &Worksheet, to: &Worksheet, reader: &Reader) -> Vec<Difference> {
     let mut found = Vec::new();
     let mut note = |section: &'static str, label: &str, was: String, is: String| {
         found.push(Difference {
@@ -44,15 +46,17 @@ pub fn differences(from: &Worksheet, to: &Worksheet) -> Vec<Difference> {
         let same_figure = from.inputs.get(key) == to.inputs.get(key);
         let same_known = from.knowledge(key) == to.knowledge(key);
         if !same_figure || !same_known {
-            let said = |sheet: &Worksheet| told(sheet, key, !same_known);
+            let said = |sheet: &Worksheet| told(sheet, key, !same_known, reader);
             note(key.section.title(), key.spec().label, said(from), said(to));
         }
     }
-    let loads =
-        |sheet: &Worksheet| -> Vec<Described> { sheet.loads.iter().map(described_load).collect() };
+    let loads = |sheet: &Worksheet| -> Vec<Described> {
+        let all = sheet.loads.iter();
+        all.map(|load| described_load(load, reader)).collect()
+    };
     let arrangements = |sheet: &Worksheet| -> Vec<Described> {
         let all = sheet.arrangements.iter();
-        all.map(described_arrangement).collect()
+        all.map(|one| described_arrangement(one, reader)).collect()
     };
     for (section, before, after) in [
         ("Loads", loads(from), loads(to)),
@@ -66,8 +70,8 @@ pub fn differences(from: &Worksheet, to: &Worksheet) -> Vec<Difference> {
 }
 
 /// An input's value with its unit, and where asked how well it is known.
-pub(super) fn told(sheet: &Worksheet, key: Key, with_mark: bool) -> String {
-    let value = key.spec().shown(sheet.inputs.get(key));
+pub(super) fn told(sheet: &Worksheet, key: Key, with_mark: bool, reader: &Reader) -> String {
+    let value = key.spec().shown_to(reader, sheet.inputs.get(key));
     match with_mark {
         true => format!("{value} ({})", sheet.knowledge(key).word()),
         false => value,
@@ -88,10 +92,10 @@ struct Change {
     is: String,
 }
 
-fn described_load(load: &Load) -> Described {
+fn described_load(load: &Load, reader: &Reader) -> Described {
     let figures = LoadRow::FIELDS.iter().map(|field| {
         let value = field.get(&load.row);
-        let shown = field.spec.shown(value);
+        let shown = field.spec.shown_to(reader, value);
         match (field.name, value) {
             // Its unit is the next column, so a comma would part them.
             ("draw", _) => shown,
@@ -106,11 +110,14 @@ fn described_load(load: &Load) -> Described {
     }
 }
 
-fn described_arrangement(arrangement: &Arrangement) -> Described {
+fn described_arrangement(arrangement: &Arrangement, reader: &Reader) -> Described {
     let changes: Vec<String> = arrangement
         .changes
         .iter()
-        .map(|(key, value)| format!("{}: {}", key.spec().label, key.spec().shown(*value)))
+        .map(|(key, value)| {
+            let spec = key.spec();
+            format!("{}: {}", spec.label, spec.shown_to(reader, *value))
+        })
         .collect();
     Described {
         name: arrangement.name.clone(),
@@ -153,11 +160,22 @@ mod tests {
     use crate::boat::{Arrangement, Key, demo};
     use crate::exchange::differences::differences;
     use crate::schema::{Confidence, Value};
+    use crate::units::Reader;
+
+    #[test]
+    fn figures_are_told_in_the_units_of_the_reader() {
+        let (from, mut to) = (demo(), demo());
+        let limit = Key::named("reg_set_point_c").expect("a key");
+        to.state(limit, Value::Number(100.0)).expect("in range");
+        let us = Reader::US.with_decimal_comma(true);
+        let found = differences(&from, &to, &us);
+        assert_eq!(found[0].is, "212 °F", "{found:?}");
+    }
 
     #[test]
     fn each_change_is_one_line() {
         let (from, mut to) = (demo(), demo());
-        assert_eq!(differences(&from, &to), []);
+        assert_eq!(differences(&from, &to, &Reader::METRIC), []);
         to.name.clear();
         let capacity = Key::named("bank_capacity_ah").expect("a key");
         to.state(capacity, Value::Number(600.0)).expect("in range");
@@ -170,7 +188,7 @@ mod tests {
             name: "More".to_string(),
             changes: vec![(rated, Value::Number(200.0))],
         });
-        let found: Vec<String> = differences(&from, &to)
+        let found: Vec<String> = differences(&from, &to, &Reader::METRIC)
             .iter()
             .map(|d| format!("{} | {} | {} | {}", d.section, d.label, d.was, d.is))
             .collect();

@@ -27,7 +27,7 @@ use crate::exchange::version1::NEWEST;
 use crate::schema::{FieldSpec, Value};
 
 pub use read::{Reading, read_json, read_value};
-pub(super) use read::{check_version, dropped, parsed};
+pub(super) use read::{check_version, dropped, is_worksheet, parsed};
 
 /// What the envelope calls itself.
 const TYPE: &str = "ampwright-worksheet";

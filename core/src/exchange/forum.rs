@@ -76,7 +76,11 @@ fn known(sheet: &Worksheet) -> Vec<String> {
                 continue;
             }
             if lines.len() < MOST {
-                lines.push(format!("{}: {}", key.spec().label, told(sheet, key, true)));
+                lines.push(format!(
+                    "{}: {}",
+                    key.spec().label,
+                    told(sheet, key, true, &Reader::METRIC)
+                ));
             } else {
                 more += 1;
             }
@@ -111,7 +115,10 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
         },
     };
     let day = match report.analyses.day.trouble {
-        Some(trouble) => format!("Engine time a day: none does. {}", trouble.sentence()),
+        Some(trouble) => format!(
+            "Engine time a day: none does. {}",
+            text::words::why_not_charged(trouble)
+        ),
         None => format!(
             "Engine time a day: {}{}{}, for {:.0} A·h",
             answer.engine_time,

@@ -4,8 +4,10 @@
 //! is not understood is remarked on and left out, and nothing else is lost. Version 1
 //! keeps its meaning, see `version1`.
 
+mod analyses_json;
 mod collection;
 mod csv;
+mod decision_json;
 mod differences;
 mod file;
 mod forum;
@@ -20,8 +22,10 @@ mod ticks;
 mod version1;
 
 pub use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
-pub use collection::{MOST_SHEETS, read_file, to_collection};
+pub use analyses_json::{belts_json, cables_json, load_dump_json, year_json};
+pub use collection::{Collected, MOST_SHEETS, collect_texts, read_file, to_collection};
 pub use csv::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
+pub use decision_json::{arrangements_json, goal_search_json};
 pub use differences::{Difference, differences};
 pub use file::{Reading, read_json, read_value, to_json};
 pub use forum::{differences_text, forum_text};

@@ -4,12 +4,13 @@ use crate::exchange::Difference;
 use crate::report::Report;
 use crate::text::{answer, in_runs};
 use crate::units::Reader;
+use crate::units::quantity::{ampere_hours, amperes, celsius};
 
-/// The main results that differ as they are written, one report's before the
-/// other's.
-pub fn outcomes(from: &Report, to: &Report) -> Vec<Difference> {
-    let before = told(from);
-    let pairs = before.into_iter().zip(told(to));
+/// The main results that differ as they are written in a reader's units, one
+/// report's before the other's.
+pub fn outcomes(from: &Report, to: &Report, reader: &Reader) -> Vec<Difference> {
+    let before = told(from, reader);
+    let pairs = before.into_iter().zip(told(to, reader));
     pairs
         .filter(|((_, was), (_, is))| was != is)
         .map(|((label, was), (_, is))| Difference {
@@ -21,11 +22,9 @@ pub fn outcomes(from: &Report, to: &Report) -> Vec<Difference> {
         .collect()
 }
 
-fn told(report: &Report) -> [(&'static str, String); 8] {
-    let reader = &Reader::METRIC;
+fn told(report: &Report, reader: &Reader) -> [(&'static str, String); 8] {
     let answer = answer(report, reader);
     let peak = &report.analyses.run.alternators[0].peak;
-    let whole = |number: f64, unit: &str| format!("{number:.0} {unit}");
     [
         ("Does the alternator survive", answer.verdict),
         (
@@ -37,15 +36,15 @@ fn told(report: &Report) -> [(&'static str, String); 8] {
         ),
         (
             "To put back a day",
-            whole(report.analyses.day.need_ah, "A·h"),
+            reader.show(ampere_hours(report.analyses.day.need_ah)),
         ),
         ("Alternator, hot", answer.hot_amps),
         (
             "Alternator, cold",
-            whole(report.analyses.output.full_cold_a, "A"),
+            reader.show(amperes(report.analyses.output.full_cold_a)),
         ),
         ("Limited by", answer.limit.to_string()),
-        ("Winding up to", whole(peak.winding_c, "°C")),
-        ("Case up to", whole(peak.case_c, "°C")),
+        ("Winding up to", reader.show(celsius(peak.winding_c))),
+        ("Case up to", reader.show(celsius(peak.case_c))),
     ]
 }

@@ -3,6 +3,7 @@
 use serde_json::{Value, json};
 
 use crate::boat::Worksheet;
+use crate::exchange::analyses_json::{belts_json, cables_json, load_dump_json};
 use crate::report::Report;
 use crate::text;
 use crate::units::Reader;
@@ -12,7 +13,7 @@ pub const REPORT_SCHEMA: u32 = 2;
 
 /// The report as one JSON object: `schema`, the analyses, and `verdict`,
 /// `findings` and `questions`, each with its code, its figures and, as `text`,
-/// its sentence. `sentence` is the headline. Names of figures end in their unit,
+/// its sentence. Belts, cables and load dump have theirs too. `sentence` is the headline. Names of figures end in their unit,
 /// `null` means "does not happen". Figures are always metric; the sentences are
 /// written for the reader.
 pub fn report_json(sheet: &Worksheet, report: &Report, reader: &Reader) -> Value {
@@ -20,6 +21,10 @@ pub fn report_json(sheet: &Worksheet, report: &Report, reader: &Reader) -> Value
     json["schema"] = REPORT_SCHEMA.into();
     json["sentence"] = text::sentence(sheet, report, reader).into();
     json["verdict"]["text"] = text::verdict(&report.verdict, reader).into();
+    let analyses = &report.analyses;
+    json["belts"] = belts_json(&analyses.belts, reader);
+    json["cables"] = cables_json(&analyses.cables, reader);
+    json["load_dump"] = load_dump_json(&analyses.load_dump, reader);
     for (at, finding) in report.findings.iter().enumerate() {
         json["findings"][at]["text"] = text::findings::sentence(finding, reader).into();
     }

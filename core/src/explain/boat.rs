@@ -3,7 +3,7 @@
 
 use crate::analysis::flooded;
 use crate::analysis::solar_day::{SolarDay, solar_day};
-use crate::boat::{Inputs, InstalledAlternator, Worksheet};
+use crate::boat::{Inputs, InstalledAlternator, WhichAlternator, Worksheet};
 use crate::decision::arrangements::Outcome;
 use crate::physics::battery::Bank;
 use crate::report::Report;
@@ -61,6 +61,14 @@ impl<'a> Boat<'a> {
     /// The alternator that every boat has.
     pub(super) fn first(&self) -> &AlternatorAtSpeed {
         &self.plant.alternators[0]
+    }
+
+    /// One of them by its place in the list of alternators, as the worksheet
+    /// describes it; the first one beyond the list's end.
+    pub(super) fn installed(&self, place: usize) -> InstalledAlternator<'_> {
+        let which = WhichAlternator::ALL.get(place);
+        let which = which.copied().unwrap_or(WhichAlternator::First);
+        self.inputs().as_described(which)
     }
 
     /// Every other one.

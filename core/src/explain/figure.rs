@@ -31,6 +31,9 @@ pub(super) struct Figure {
     value: Option<fn(&Instant) -> Option<f64>>,
     explain: fn(&Instant) -> Explanation,
     there: fn(&Boat) -> bool,
+    /// Its place among those of its list, where it is one of a list.
+    pub(super) place: usize,
+    listed: fn(&Boat, usize) -> bool,
 }
 
 /// How a figure came about on a boat.
@@ -109,6 +112,8 @@ impl Figure {
             value: None,
             explain,
             there: |_| true,
+            place: 0,
+            listed: |_, _| true,
         }
     }
 
@@ -149,9 +154,16 @@ impl Figure {
         self
     }
 
+    /// One of a list, at a place; only where the boat's list has that place.
+    pub(super) const fn nth(mut self, place: usize, listed: fn(&Boat, usize) -> bool) -> Figure {
+        self.place = place;
+        self.listed = listed;
+        self
+    }
+
     /// Whether this boat has it.
     pub(super) fn is_there(&self, boat: &Boat) -> bool {
-        (self.there)(boat)
+        (self.there)(boat) && (self.listed)(boat, self.place)
     }
 
     /// How it came about.

@@ -1,7 +1,8 @@
 //! The inputs that formulas use, each section's beside each other.
 
 use crate::boat::{
-    Alternator, Bank, Cost, Daily, Engine, Key, Regulator, Run, SectionId, Space, Sun, Way,
+    Alternator, Bank, Cable, Cost, Daily, Engine, Guard, Key, Regulator, Run, SectionId, Space,
+    Sun, Way,
 };
 
 macro_rules! keys {
@@ -130,6 +131,18 @@ keys! {
         CURVE = curve;
         ZERO_RPM = zero_rpm;
         PULLEY_RATIO = pulley_ratio;
+    }
+    cable, cable, Cable {
+        DROP_PCT = drop_pct;
+        CHARGE_DROP_V = charge_drop_v;
+        BUS_PEAK_A = bus_peak_a;
+        INVERTER_W = inverter_w;
+    }
+    inverter, daily, Daily {
+        EFFICIENCY_PCT = inverter_efficiency_pct;
+    }
+    guard, guard, Guard {
+        DECAY_S = decay_s;
     }
     cost, cost, Cost {
         DAYS = days;

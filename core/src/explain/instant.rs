@@ -73,6 +73,9 @@ pub(super) struct Instant<'a> {
     pub(super) when: When,
     /// The part that is looked at.
     pub(super) part: Part,
+    /// The place in its list of the figure that is looked at: which belt, which
+    /// run of cable, which month.
+    pub(super) place: usize,
     /// Since the start of the run \[s\].
     pub(super) seconds: f64,
     /// State of charge, 0 to 1.
@@ -149,6 +152,7 @@ impl<'a> Instant<'a> {
             boat,
             when,
             part,
+            place: 0,
             seconds,
             soc,
             alternator,
@@ -161,6 +165,12 @@ impl<'a> Instant<'a> {
             engine_c,
             heat_w,
         }
+    }
+
+    /// The same, looked at for one place of a list.
+    pub(super) fn nth(mut self, place: usize) -> Instant<'a> {
+        self.place = place;
+        self
     }
 
     /// Whether it is a settled state that does not come about.

@@ -18,6 +18,7 @@ mod inputs;
 mod instant;
 mod mathml;
 mod node;
+mod reader;
 mod term;
 #[cfg(test)]
 mod tests;
@@ -32,7 +33,7 @@ use crate::report::Report;
 use boat::Boat;
 use figure::{Beside, Figure};
 use instant::When;
-pub use mathml::MathMl;
+pub use mathml::{MathMl, MathNode};
 use term::Shown;
 pub use used::Used;
 
@@ -83,9 +84,18 @@ pub fn working_at(sheet: &Worksheet, report: &Report, minute: f64, id: &str) -> 
     explain(&Boat::new(sheet, report, minute), figure)
 }
 
-/// What the page calls a figure, in a line that stands alone.
+/// What a figure is called in a table: "…" goes on from the line above. Nothing
+/// for an unknown name. Every table takes its labels from here.
+pub fn label(id: &str) -> &'static str {
+    figures::all()
+        .find(|figure| figure.id == id)
+        .map_or("", |figure| figure.what)
+}
+
+/// What a figure is called in a line that stands alone.
 pub fn name(id: &str) -> String {
     figures::all()
+        .chain(figures::of_arrangement())
         .find(|figure| figure.id == id)
         .map_or_else(String::new, |figure| figure.name.to_string())
 }
@@ -123,6 +133,21 @@ pub fn arrangement_workings(
         .collect()
 }
 
+/// How one figure of an arrangement came about, or of the boat set up like that;
+/// see [`arrangement_workings`].
+pub fn arrangement_working(
+    with: &Worksheet,
+    report: &Report,
+    outcome: &Outcome,
+    today: &Outcome,
+    id: &str,
+) -> Option<Working> {
+    let mut known = figures::of_arrangement().chain(figures::all());
+    let figure = known.find(|figure| figure.id == id)?;
+    let boat = Boat::new(with, report, 0.0).costing(outcome, today);
+    explain(&boat, figure)
+}
+
 fn all(sheet: &Worksheet, report: &Report, minute: f64, of_moment: bool) -> Vec<Working> {
     let boat = Boat::new(sheet, report, minute);
     figures::all()
@@ -135,7 +160,7 @@ fn explain(boat: &Boat, figure: &'static Figure) -> Option<Working> {
     if !figure.is_there(boat) {
         return None;
     }
-    let instant = boat.instant(figure.when, figure.part);
+    let instant = boat.instant(figure.when, figure.part).nth(figure.place);
     let explanation = figure.explained(&instant);
     let value = figure.value_of(&instant, &explanation);
     let term = explanation.term.as_ref().filter(|_| value.is_some());

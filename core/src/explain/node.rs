@@ -1,6 +1,8 @@
 //! A formula as it is shown for one boat: cases decided, calls and steps put in
 //! their places, bounds that do not act left out.
 
+use crate::formula::Function;
+
 /// A part of a shown formula. A figure is named by its place in the list of
 /// what the formula used.
 #[derive(Debug, Clone, PartialEq)]
@@ -27,6 +29,8 @@ pub(super) enum Node {
     Exponential(Box<Node>),
     /// ln a
     Logarithm(Box<Node>),
+    /// A function of one argument.
+    Function(Function, Box<Node>),
     /// The least of several.
     Least(Vec<Node>),
     /// The greatest of several.
@@ -66,6 +70,7 @@ impl Node {
             Node::Root(a) => of(a).sqrt(),
             Node::Exponential(a) => of(a).exp(),
             Node::Logarithm(a) => of(a).ln(),
+            Node::Function(function, a) => function.value(of(a)),
             Node::Least(parts) => best(parts, f64::min),
             Node::Greatest(parts) => best(parts, f64::max),
         }
@@ -76,7 +81,11 @@ impl Node {
         match self {
             Node::Number(_) => {}
             Node::Figure(at) => see(at),
-            Node::Negative(a) | Node::Root(a) | Node::Exponential(a) | Node::Logarithm(a) => {
+            Node::Negative(a)
+            | Node::Root(a)
+            | Node::Exponential(a)
+            | Node::Logarithm(a)
+            | Node::Function(_, a) => {
                 a.visit(see);
             }
             Node::Sum(a, b)
@@ -100,9 +109,11 @@ impl Node {
         match self {
             Node::Number(_) => true,
             Node::Figure(_) => false,
-            Node::Negative(a) | Node::Root(a) | Node::Exponential(a) | Node::Logarithm(a) => {
-                a.is_plain()
-            }
+            Node::Negative(a)
+            | Node::Root(a)
+            | Node::Exponential(a)
+            | Node::Logarithm(a)
+            | Node::Function(_, a) => a.is_plain(),
             Node::Sum(a, b)
             | Node::Difference(a, b)
             | Node::Product(a, b)

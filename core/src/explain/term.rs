@@ -206,6 +206,9 @@ impl Shown {
             Expr::Root(a) => Node::Root(Box::new(self.expression(a, given))),
             Expr::Exponential(a) => Node::Exponential(Box::new(self.expression(a, given))),
             Expr::Logarithm(a) => Node::Logarithm(Box::new(self.expression(a, given))),
+            Expr::Function(function, a) => {
+                Node::Function(*function, Box::new(self.expression(a, given)))
+            }
             Expr::Least(a, b) => {
                 let (a, b) = two(a, b, self);
                 Node::least(a, b, &|at| self.exact(at))

@@ -89,6 +89,7 @@ fn write(node: &Node, figure: &dyn Fn(usize) -> String) -> String {
         Node::Root(a) => format!("√({})", write(a, figure)),
         Node::Exponential(a) => format!("exp({})", write(a, figure)),
         Node::Logarithm(a) => format!("ln({})", write(a, figure)),
+        Node::Function(function, a) => format!("{}({})", function.name(), write(a, figure)),
         Node::Least(parts) => list("min", parts),
         Node::Greatest(parts) => list("max", parts),
     }

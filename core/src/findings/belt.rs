@@ -3,8 +3,8 @@
 use serde::Serialize;
 
 use crate::analysis::Analyses;
-use crate::analysis::belt::{BeltReport, SHARED_WITH_PUMP_A, USUAL_SIDE_N};
-use crate::boat::{BeltKind, InstalledAlternator, Said, WhichAlternator, Worksheet};
+use crate::analysis::belt::{BeltReport, USUAL_SIDE_N};
+use crate::boat::{BeltKind, InstalledAlternator, WhichAlternator, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
 
 /// Pulleys and a ratio that differ by more than this share disagree; own reasoning.
@@ -23,9 +23,9 @@ pub enum BeltFinding {
         /// Current that goes with it \[A\].
         alternator_a: f64,
         /// Smallest V-belts that carry it; none where none listed does.
-        v_belts: Option<&'static str>,
+        v_belts: Option<BeltKind>,
         /// Smallest multi-rib belt that carries it.
-        ribs: Option<&'static str>,
+        ribs: Option<BeltKind>,
     },
     /// A belt has to carry more than it can.
     BeltTooSmall {
@@ -40,9 +40,9 @@ pub enum BeltFinding {
         /// Current that goes with it \[A\].
         alternator_a: f64,
         /// Smallest V-belts that carry it; none where none listed does.
-        v_belts: Option<&'static str>,
+        v_belts: Option<BeltKind>,
         /// Smallest multi-rib belt that carries it.
-        ribs: Option<&'static str>,
+        ribs: Option<BeltKind>,
     },
     /// The pulleys do not fit side by side.
     PulleysOverlap {
@@ -158,7 +158,7 @@ pub(super) fn belt_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
 fn carried_by_one(belt: &BeltReport) -> bool {
     [BeltKind::V10, BeltKind::V13]
         .iter()
-        .any(|kind| belt.asks_v == Some(kind.words()))
+        .any(|kind| belt.asks_v == Some(*kind))
 }
 
 /// Most power at the shaft, at either speed \[W\].
@@ -235,8 +235,9 @@ fn of_one(installed: &InstalledAlternator, report: &BeltReport, found: &mut Vec<
         let pulley_mm = pulley_mm.min(engine_pulley_mm);
         add(found, BeltFinding::BeltPulleySmall { belt, pulley_mm });
     }
-    let shared_a = SHARED_WITH_PUMP_A / installed.blocks();
-    if installed.belt.pump == Said::Yes && alternator_a > shared_a {
+    if let Some(shared_a) = report.shared_with_pump_a
+        && alternator_a > shared_a
+    {
         add(
             found,
             BeltFinding::BeltSharedPump {

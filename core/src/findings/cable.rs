@@ -3,10 +3,10 @@
 use serde::Serialize;
 
 use crate::analysis::Analyses;
-use crate::analysis::cable::{CableRun, Cables};
+use crate::analysis::cable::{CableRun, Cables, RunEnd};
 use crate::boat::{Basis, Current, LoadRow, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
-use crate::physics::fuse::LITHIUM_KA;
+use crate::physics::fuse::CLASS_T_KA;
 
 /// A cable or fuse cannot be had, or needs care.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -15,9 +15,9 @@ pub enum CableFinding {
     /// The air is as hot as the insulation may get.
     CableInsulationTooHot {
         /// Where the cable comes from.
-        from: &'static str,
+        from: RunEnd,
         /// Where it leads.
-        to: &'static str,
+        to: RunEnd,
         /// Air along it \[°C\].
         air_c: f64,
         /// What its insulation is rated for \[°C\].
@@ -26,9 +26,9 @@ pub enum CableFinding {
     /// No cable of the tables is enough.
     CableNone {
         /// Where it comes from.
-        from: &'static str,
+        from: RunEnd,
         /// Where it leads.
-        to: &'static str,
+        to: RunEnd,
         /// Current it must carry \[A\].
         carries_a: f64,
         /// Length one way \[m\].
@@ -39,9 +39,9 @@ pub enum CableFinding {
     /// Several cables side by side are needed.
     CableParallel {
         /// Where they come from.
-        from: &'static str,
+        from: RunEnd,
         /// Where they lead.
-        to: &'static str,
+        to: RunEnd,
         /// How many.
         cables: u8,
         /// Size of each.
@@ -56,7 +56,8 @@ pub enum CableFinding {
         /// Current of a short circuit \[kA\].
         short_ka: f64,
     },
-    /// Fuses at the bank must break a large short circuit.
+    /// Fuses at the bank must break more than those of class T, which each run
+    /// of cable names already, can.
     FuseMustBreak {
         /// Current of a short circuit \[kA\].
         short_ka: f64,
@@ -149,7 +150,7 @@ fn short_circuit(wiring: &Cables, found: &mut Vec<Finding>) {
     let short_ka = wiring.short_circuit_a / 1000.0;
     match wiring.breaks_ka {
         None => add(found, CableFinding::FuseCannotBreak { short_ka }),
-        Some(breaks_ka) if breaks_ka > LITHIUM_KA => add(
+        Some(breaks_ka) if breaks_ka > CLASS_T_KA => add(
             found,
             CableFinding::FuseMustBreak {
                 short_ka,

@@ -1,120 +1,87 @@
 //! The names of the findings: stable, so that tests, files and readers of the
 //! JSON can rely on them.
 
-use serde::{Serialize, Serializer};
-
-macro_rules! codes {
-    ($($variant:ident = $name:literal,)+) => {
-        /// The name of a finding. It stays the same from version to version.
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-        pub enum Code {
-            $(#[doc = $name] $variant,)+
-        }
-
-        impl Code {
-            /// Every one of them.
-            pub const ALL: &'static [Code] = &[$(Code::$variant,)+];
-
-            /// The code of that name; none where there is none.
-            pub fn named(name: &str) -> Option<Code> {
-                Code::ALL.iter().copied().find(|code| code.name() == name)
-            }
-
-            /// The name in small letters, as JSON has it.
-            pub const fn name(self) -> &'static str {
-                match self { $(Code::$variant => $name,)+ }
-            }
-        }
-    };
-}
+use crate::schema::codes;
 
 codes! {
-    ManagementOpens = "management_opens",
-    LimitHeldByLoads = "limit_held_by_loads",
-    AlternatorVoltageMismatch = "alternator_voltage_mismatch",
-    AlternatorVoltageAssumed = "alternator_voltage_assumed",
-    AlternatorVoltageContradiction = "alternator_voltage_contradiction",
-    CurvePoints = "curve_points",
-    EfficiencyTooHigh = "efficiency_too_high",
-    AnchorOutOfReach = "anchor_out_of_reach",
-    TargetBelowStart = "target_below_start",
-    EmptyWindow = "empty_window",
-    NothingWatchesHeat = "nothing_watches_heat",
-    WindingTooHot = "winding_too_hot",
-    RectifierTooHot = "rectifier_too_hot",
-    CaseTooHot = "case_too_hot",
-    NearLimit = "near_limit",
-    CaseSensorLags = "case_sensor_lags",
-    SetPointHigh = "set_point_high",
-    SoakRectifier = "soak_rectifier",
-    SoakAir = "soak_air",
-    Overspeed = "overspeed",
-    FasterThanTop = "faster_than_top",
-    SecondTooSlow = "second_too_slow",
-    TooSlow = "too_slow",
-    LowOnTheCurve = "low_on_the_curve",
-    CannotBeCharged = "cannot_be_charged",
-    DayDisconnects = "day_disconnects",
-    DayNotCovered = "day_not_covered",
-    BankTooSmall = "bank_too_small",
-    SeveralRunsADay = "several_runs_a_day",
-    DayBelowWindow = "day_below_window",
-    BankIsEmptied = "bank_is_emptied",
-    TargetNotReached = "target_not_reached",
-    BankLimitBinds = "bank_limit_binds",
-    LeadOverCurrent = "lead_over_current",
-    ConverterLockedOut = "converter_locked_out",
-    ConverterStarves = "converter_starves",
-    ConverterLarge = "converter_large",
-    LithiumCompensated = "lithium_compensated",
-    LithiumFrozen = "lithium_frozen",
-    LithiumTooHot = "lithium_too_hot",
-    LithiumCold = "lithium_cold",
-    LithiumHot = "lithium_hot",
-    LithiumOvervoltage = "lithium_overvoltage",
-    ChargeVoltageNoRoom = "charge_voltage_no_room",
-    LeadHot = "lead_hot",
-    LeadFrozen = "lead_frozen",
-    LeadMayFreeze = "lead_may_freeze",
-    LeadOvervoltage = "lead_overvoltage",
-    LeadUndervoltage = "lead_undervoltage",
-    LeadNeverFull = "lead_never_full",
-    EngineOverloaded = "engine_overloaded",
-    EngineLowLoad = "engine_low_load",
-    BlowerForWanted = "blower_for_wanted",
-    NoBlowerForWanted = "no_blower_for_wanted",
-    BeltNotSaid = "belt_not_said",
-    BeltTooSmall = "belt_too_small",
-    PulleysOverlap = "pulleys_overlap",
-    RatioDisagrees = "ratio_disagrees",
-    BeltWrapSmall = "belt_wrap_small",
-    BeltPulleySmall = "belt_pulley_small",
-    BeltSharedPump = "belt_shared_pump",
-    CrankSideLoad = "crank_side_load",
-    DisconnectNotSaid = "disconnect_not_said",
-    DisconnectUnguarded = "disconnect_unguarded",
-    WarningAlone = "warning_alone",
-    SwitchInLead = "switch_in_lead",
-    TouchVoltage = "touch_voltage",
-    ClampTooLow = "clamp_too_low",
-    ClampTooSmall = "clamp_too_small",
-    CableInsulationTooHot = "cable_insulation_too_hot",
-    CableNone = "cable_none",
-    CableParallel = "cable_parallel",
-    CableInverterUnsaid = "cable_inverter_unsaid",
-    FuseCannotBreak = "fuse_cannot_break",
-    FuseMustBreak = "fuse_must_break",
-}
-
-impl std::fmt::Display for Code {
-    fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        to.write_str(self.name())
-    }
-}
-
-impl Serialize for Code {
-    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
-        to.serialize_str(self.name())
+    /// The name of a finding. It stays the same from version to version. What each
+    /// stands for is told at the variant of its subject.
+    Code {
+        ManagementOpens = "management_opens",
+        LimitHeldByLoads = "limit_held_by_loads",
+        AlternatorVoltageMismatch = "alternator_voltage_mismatch",
+        AlternatorVoltageAssumed = "alternator_voltage_assumed",
+        AlternatorVoltageContradiction = "alternator_voltage_contradiction",
+        CurvePoints = "curve_points",
+        EfficiencyTooHigh = "efficiency_too_high",
+        AnchorOutOfReach = "anchor_out_of_reach",
+        TargetBelowStart = "target_below_start",
+        EmptyWindow = "empty_window",
+        NothingWatchesHeat = "nothing_watches_heat",
+        WindingTooHot = "winding_too_hot",
+        RectifierTooHot = "rectifier_too_hot",
+        CaseTooHot = "case_too_hot",
+        NearLimit = "near_limit",
+        CaseSensorLags = "case_sensor_lags",
+        SetPointHigh = "set_point_high",
+        SoakRectifier = "soak_rectifier",
+        SoakAir = "soak_air",
+        Overspeed = "overspeed",
+        FasterThanTop = "faster_than_top",
+        SecondTooSlow = "second_too_slow",
+        TooSlow = "too_slow",
+        LowOnTheCurve = "low_on_the_curve",
+        CannotBeCharged = "cannot_be_charged",
+        DayDisconnects = "day_disconnects",
+        DayNotCovered = "day_not_covered",
+        BankTooSmall = "bank_too_small",
+        SeveralRunsADay = "several_runs_a_day",
+        DayBelowWindow = "day_below_window",
+        BankIsEmptied = "bank_is_emptied",
+        TargetNotReached = "target_not_reached",
+        BankLimitBinds = "bank_limit_binds",
+        LeadOverCurrent = "lead_over_current",
+        ConverterLockedOut = "converter_locked_out",
+        ConverterStarves = "converter_starves",
+        ConverterLarge = "converter_large",
+        LithiumCompensated = "lithium_compensated",
+        LithiumFrozen = "lithium_frozen",
+        LithiumTooHot = "lithium_too_hot",
+        LithiumCold = "lithium_cold",
+        LithiumHot = "lithium_hot",
+        LithiumOvervoltage = "lithium_overvoltage",
+        ChargeVoltageNoRoom = "charge_voltage_no_room",
+        LeadHot = "lead_hot",
+        LeadFrozen = "lead_frozen",
+        LeadMayFreeze = "lead_may_freeze",
+        LeadOvervoltage = "lead_overvoltage",
+        LeadUndervoltage = "lead_undervoltage",
+        LeadNeverFull = "lead_never_full",
+        EngineOverloaded = "engine_overloaded",
+        EngineLowLoad = "engine_low_load",
+        BlowerForWanted = "blower_for_wanted",
+        NoBlowerForWanted = "no_blower_for_wanted",
+        BeltNotSaid = "belt_not_said",
+        BeltTooSmall = "belt_too_small",
+        PulleysOverlap = "pulleys_overlap",
+        RatioDisagrees = "ratio_disagrees",
+        BeltWrapSmall = "belt_wrap_small",
+        BeltPulleySmall = "belt_pulley_small",
+        BeltSharedPump = "belt_shared_pump",
+        CrankSideLoad = "crank_side_load",
+        DisconnectNotSaid = "disconnect_not_said",
+        DisconnectUnguarded = "disconnect_unguarded",
+        WarningAlone = "warning_alone",
+        SwitchInLead = "switch_in_lead",
+        TouchVoltage = "touch_voltage",
+        ClampTooLow = "clamp_too_low",
+        ClampTooSmall = "clamp_too_small",
+        CableInsulationTooHot = "cable_insulation_too_hot",
+        CableNone = "cable_none",
+        CableParallel = "cable_parallel",
+        CableInverterUnsaid = "cable_inverter_unsaid",
+        FuseCannotBreak = "fuse_cannot_break",
+        FuseMustBreak = "fuse_must_break",
     }
 }
 

@@ -118,6 +118,9 @@ pub struct PartTooHot {
     pub hottest_c: f64,
     /// What it withstands for long \[°C\].
     pub limit_c: f64,
+    /// Whether the battery management system disconnects the bank in this run
+    /// before the part passes its limit.
+    pub after_disconnect: bool,
     /// What to do; said once for each alternator, with its worst part.
     pub remedy: Option<HeatRemedy>,
 }

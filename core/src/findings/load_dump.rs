@@ -2,7 +2,9 @@
 
 use serde::Serialize;
 
-use crate::analysis::load_dump::{DumpReport, Exposure, LoadDump, Standing, VoltageRange};
+use crate::analysis::load_dump::{
+    DumpReport, Exposure, LoadDump, MitigationCode, Standing, VoltageRange,
+};
 use crate::boat::{Inputs, RegulatorKind, Said, WhichAlternator, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
 use crate::physics::dump::TOUCH_V;
@@ -157,13 +159,16 @@ fn unprotected(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
 
 /// Whether all depends on the charge-disable signal, and something does.
 fn warned_alone(report: &DumpReport) -> bool {
-    let there = |key: &str| {
+    let there = |code| {
         report
             .mitigations
             .iter()
-            .any(|mitigation| mitigation.key == key && mitigation.standing == Standing::Present)
+            .any(|mitigation| mitigation.code == code && mitigation.standing == Standing::Present)
     };
-    there("warning") && !there("clamp") && !there("lead") && report.too_much(report.peak_v())
+    there(MitigationCode::ChargeDisable)
+        && !there(MitigationCode::SurgeSuppressor)
+        && !there(MitigationCode::LeadBattery)
+        && report.too_much(report.peak_v())
 }
 
 /// Whether the surge suppressor that is entered lasts.

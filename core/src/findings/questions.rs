@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::analysis::belt::BeltReport;
-use crate::boat::{Belt, Key, WhichAlternator};
+use crate::boat::{Belt, BeltKind, Key, WhichAlternator};
 
 /// A question that nobody has answered yet.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -20,9 +20,9 @@ pub enum OpenQuestion {
         /// Current that goes with it \[A\].
         amperes: f64,
         /// Smallest V-belts that carry it; none where none listed does.
-        v_belts: Option<&'static str>,
+        v_belts: Option<BeltKind>,
         /// Smallest multi-rib belt that carries it.
-        ribs: Option<&'static str>,
+        ribs: Option<BeltKind>,
     },
 }
 

@@ -91,6 +91,8 @@ pub enum Expr {
     Exponential(&'static Expr),
     /// Natural logarithm.
     Logarithm(&'static Expr),
+    /// A function of one argument.
+    Function(Function, &'static Expr),
     /// The lesser of two.
     Least(&'static Expr, &'static Expr),
     /// The greater of two.
@@ -99,6 +101,41 @@ pub enum Expr {
     Call(&'static Body, &'static [Expr]),
     /// What holds when a condition is met, and otherwise.
     Case(&'static Condition, &'static Expr, &'static Expr),
+}
+
+/// A function of one argument. Angles are in radians.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Function {
+    /// Sine.
+    Sine,
+    /// Cosine.
+    Cosine,
+    /// The angle of a sine.
+    Arcsine,
+    /// Without its sign.
+    Magnitude,
+}
+
+impl Function {
+    /// As it is written before its brackets.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Function::Sine => "sin",
+            Function::Cosine => "cos",
+            Function::Arcsine => "asin",
+            Function::Magnitude => "abs",
+        }
+    }
+
+    /// What it makes of a number; "not a number" beyond its domain.
+    pub fn value(self, of: f64) -> f64 {
+        match self {
+            Function::Sine => of.sin(),
+            Function::Cosine => of.cos(),
+            Function::Arcsine => of.asin(),
+            Function::Magnitude => of.abs(),
+        }
+    }
 }
 
 /// What decides a case.

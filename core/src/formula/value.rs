@@ -27,6 +27,7 @@ impl Expr {
             Expr::Root(a) => of(a).sqrt(),
             Expr::Exponential(a) => of(a).exp(),
             Expr::Logarithm(a) => of(a).ln(),
+            Expr::Function(function, a) => function.value(of(a)),
             Expr::Least(a, b) => of(a).min(of(b)),
             Expr::Greatest(a, b) => of(a).max(of(b)),
             Expr::Call(body, given) => {

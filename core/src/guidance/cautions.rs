@@ -3,7 +3,7 @@
 //! `text::cautions`.
 
 use crate::boat::{Chemistry, Inputs};
-use crate::guidance::codes::codes;
+use crate::schema::codes;
 
 codes! {
     /// A caution.

@@ -6,7 +6,6 @@
 //! the layers above have not decided.
 
 mod cautions;
-mod codes;
 pub mod commissioning;
 pub mod settings;
 

@@ -5,7 +5,9 @@
 //! is rated for. Binding for boats with petrol engines under the flag of the
 //! United States; a published table for everybody else.
 
+use crate::formula::formula;
 use crate::physics::cable::{GAUGES, Gauge};
+use crate::physics::sources;
 
 /// Air that table 5 is for \[°C\].
 pub const TABLE_AIR_C: f64 = 30.0;
@@ -92,7 +94,8 @@ pub fn metric_a(mm2: f64, rated_c: f64) -> f64 {
 /// goes with what is left to its insulation's rating \[°C\] and the heat made
 /// in it with the square of the current, √((T_rated − T_air)/(T_rated − 30)).
 /// Own reasoning; 1 up to 30 °C, 0 from the rating on.
-pub fn air_factor(rated_c: f64, air_c: f64) -> f64 {
+#[formula(symbol = "k_air", unit = "", source = sources::AMPACITY)]
+pub fn air_factor(#[symbol("T_ins")] rated_c: f64, #[symbol("T_air")] air_c: f64) -> f64 {
     let left_k = (rated_c - air_c.max(TABLE_AIR_C)).max(0.0);
     (left_k / (rated_c - TABLE_AIR_C)).sqrt()
 }
@@ -100,8 +103,29 @@ pub fn air_factor(rated_c: f64, air_c: f64) -> f64 {
 /// Part of the amperage left in an engine space: note 1 of table 5, or less
 /// where its air is hotter than the 50 °C of that note.
 pub fn engine_factor(rated_c: f64, air_c: f64) -> f64 {
-    let note = NOTE_1.get(column(rated_c)).copied().unwrap_or(0.0);
+    engine_share(rated_c, air_c, note_1(rated_c))
+}
+
+/// Note 1 of table 5 for insulation of a rating \[°C\].
+pub fn note_1(rated_c: f64) -> f64 {
+    NOTE_1.get(column(rated_c)).copied().unwrap_or(0.0)
+}
+
+/// Part of the ampacity left in an engine space: `note`, that of note 1, or less
+/// where its air is hotter than the 50 °C of that note.
+#[formula(symbol = "k_engine", unit = "", source = sources::AMPACITY)]
+pub fn engine_share(
+    #[symbol("T_ins")] rated_c: f64,
+    #[symbol("T_air")] air_c: f64,
+    #[symbol("k_note")] note: f64,
+) -> f64 {
     air_factor(rated_c, air_c.max(ENGINE_AIR_C)).min(note)
+}
+
+/// Ampacity \[A\] of a cable of the table \[A\] where a part of it is left.
+#[formula(symbol = "I_z", unit = "A", source = sources::AMPACITY)]
+pub fn ampacity_a(#[symbol("k_air")] factor: f64, #[symbol("I_table")] table_a: f64) -> f64 {
+    factor * table_a
 }
 
 /// What ISO 10133 would give a metric size with insulation of 105 °C, outside

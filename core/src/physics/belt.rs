@@ -8,6 +8,9 @@
 
 use std::f64::consts::PI;
 
+use crate::formula::formula;
+use crate::physics::sources;
+
 /// A kind of belt: what one takes from tables.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BeltType {
@@ -76,52 +79,126 @@ pub const RIBS_8: BeltType = ribs(8.0, (250.0, 300.0));
 /// Ten ribs; its rule is that of eight, by the rib: own reasoning.
 pub const RIBS_10: BeltType = ribs(10.0, (312.5, 375.0));
 
+/// Radians in degrees.
+#[formula(symbol = "θ", unit = "°", source = sources::ARITHMETIC, constants(PI("π", "Half a turn in radians", "")))]
+pub fn degrees(#[symbol("θ")] angle_rad: f64) -> f64 {
+    angle_rad * 180.0 / PI
+}
+
+/// Degrees in radians.
+#[formula(symbol = "θ", unit = "", source = sources::ARITHMETIC, constants(PI("π", "Half a turn in radians", "")))]
+pub fn radians(#[symbol("θ")] angle_deg: f64) -> f64 {
+    angle_deg * PI / 180.0
+}
+
+/// Engine pulley \[mm\] that makes a pulley ratio with an alternator pulley \[mm\].
+#[formula(symbol = "D", unit = "mm", source = sources::ARITHMETIC)]
+pub fn engine_pulley_mm(#[symbol("i")] pulley_ratio: f64, #[symbol("d")] pulley_mm: f64) -> f64 {
+    pulley_ratio * pulley_mm
+}
+
 /// Speed of a belt \[m/s\] on a pulley \[mm, at the belt's middle line\]: π·d·n/60.
-pub fn speed_m_s(pulley_mm: f64, rpm: f64) -> f64 {
+#[formula(symbol = "v", unit = "m/s", source = sources::ARITHMETIC, constants(PI("π", "Half a turn in radians", "")))]
+pub fn speed_m_s(#[symbol("d")] pulley_mm: f64, #[symbol("n")] rpm: f64) -> f64 {
     PI * pulley_mm / 1000.0 * rpm / 60.0
 }
 
 /// Torque of a power \[W\] at a speed \[rpm, above 0\], \[N·m\]: P/(2π·n/60).
-pub fn torque_nm(power_w: f64, rpm: f64) -> f64 {
+#[formula(symbol = "M", unit = "N·m", source = sources::ARITHMETIC, constants(PI("π", "Half a turn in radians", "")))]
+pub fn torque_nm(#[symbol("P")] power_w: f64, #[symbol("n")] rpm: f64) -> f64 {
     power_w / (2.0 * PI * rpm / 60.0)
+}
+
+/// What the engine gives \[W\] for a power at a shaft \[W\]; efficiency of the belt
+/// 0 to 1.
+#[formula(symbol = "P_engine", unit = "W", source = sources::ARITHMETIC)]
+pub fn engine_w(#[symbol("P")] shaft_w: f64, #[symbol("η_belt")] belt_efficiency: f64) -> f64 {
+    shaft_w / belt_efficiency
 }
 
 /// Wrap on the smaller of two pulleys \[rad\], diameters and centre distance
 /// in the same unit: π − 2·asin((D − d)/(2C)); 0 where the centres are too
 /// near for that. Shigley, open belt.
-pub fn wrap_rad(one: f64, other: f64, centres: f64) -> f64 {
+#[formula(symbol = "θ", unit = "", source = sources::BELTS, constants(PI("π", "Half a turn in radians", "")))]
+pub fn wrap_rad(
+    #[symbol("D")] one: f64,
+    #[symbol("d")] other: f64,
+    #[symbol("C")] centres: f64,
+) -> f64 {
     PI - 2.0 * (0.5 * (one - other).abs() / centres).min(1.0).asin()
 }
 
+/// The same wrap in degrees \[°\], at least [`LEAST_WRAP_DEG`]: pulleys that near do
+/// not fit side by side.
+#[formula(symbol = "θ", unit = "°", source = sources::BELTS)]
+pub fn usual_wrap_deg(
+    #[symbol("D")] one: f64,
+    #[symbol("d")] other: f64,
+    #[symbol("C")] centres: f64,
+) -> f64 {
+    degrees(wrap_rad(one, other, centres)).max(LEAST_WRAP_DEG)
+}
+
+/// The least wrap that is calculated with \[°\].
+pub const LEAST_WRAP_DEG: f64 = 30.0;
+
 /// Tight over slack pull at which a belt begins to slip, both less the pull
 /// from its own weight: exp(μ·θ/sin(β/2)), friction μ (0.2 wet or cold to
-/// 0.4), wrap θ \[rad\], groove β \[°\].
-pub fn grip(friction: f64, groove_deg: f64, wrap_rad: f64) -> f64 {
-    (friction * wrap_rad / (0.5 * groove_deg.to_radians()).sin()).exp()
+/// 0.4), groove β \[°\], wrap θ \[rad\].
+#[formula(symbol = "r", unit = "", source = sources::BELTS)]
+pub fn grip(
+    #[symbol("μ")] friction: f64,
+    #[symbol("β")] groove_deg: f64,
+    #[symbol("θ")] wrap_rad: f64,
+) -> f64 {
+    (friction * wrap_rad / radians(0.5 * groove_deg).sin()).exp()
 }
 
 /// Pull a running belt has from its own weight \[N\]: m'·v².
-pub fn own_pull_n(kg_m: f64, speed_m_s: f64) -> f64 {
+#[formula(symbol = "T_c", unit = "N", source = sources::STATICS)]
+pub fn own_pull_n(#[symbol("m")] kg_m: f64, #[symbol("v")] speed_m_s: f64) -> f64 {
     kg_m * speed_m_s * speed_m_s
 }
 
 /// Pull of the slack side when the tight side has all it may \[N\] and the
 /// belt is about to slip: Tc + (T₁ − Tc)/ratio.
-pub fn slack_n(tight_n: f64, own_n: f64, ratio: f64) -> f64 {
+#[formula(symbol = "T₂", unit = "N", source = sources::BELTS)]
+pub fn slack_n(
+    #[symbol("T₁")] tight_n: f64,
+    #[symbol("T_c")] own_n: f64,
+    #[symbol("r")] ratio: f64,
+) -> f64 {
     own_n + (tight_n - own_n) / ratio
 }
 
 /// Most power a belt carries \[W\]: (T₁ − T₂)·v; 0 where its own weight takes
 /// all the pull it may have.
-pub fn carries_w(tight_n: f64, own_n: f64, ratio: f64, speed_m_s: f64) -> f64 {
+#[formula(symbol = "P_most", unit = "W", source = sources::BELTS)]
+pub fn carries_w(
+    #[symbol("T₁")] tight_n: f64,
+    #[symbol("T_c")] own_n: f64,
+    #[symbol("r")] ratio: f64,
+    #[symbol("v")] speed_m_s: f64,
+) -> f64 {
     ((tight_n - slack_n(tight_n, own_n, ratio)) * speed_m_s).max(0.0)
+}
+
+/// Pull that transmits a power \[W\] at the speed of a belt \[m/s\], \[N\].
+#[formula(symbol = "F", unit = "N", source = sources::STATICS)]
+pub fn transmits_n(#[symbol("P")] shaft_w: f64, #[symbol("v")] speed_m_s: f64) -> f64 {
+    shaft_w / speed_m_s
 }
 
 /// Pull on a shaft \[N\] from a belt that transmits `pull_n` \[N\] at a ratio
 /// of tight over slack side, with a wrap \[rad\]: the sum, as arrows, of
 /// F·r/(r − 1) and F/(r − 1), which have the angle π − θ between them. The
 /// pull from the belt's own weight loads no shaft. Statics.
-pub fn side_n(pull_n: f64, ratio: f64, wrap_rad: f64) -> f64 {
+#[formula(symbol = "F_side", unit = "N", source = sources::STATICS)]
+pub fn side_n(
+    #[symbol("F")] pull_n: f64,
+    #[symbol("r")] ratio: f64,
+    #[symbol("θ")] wrap_rad: f64,
+) -> f64 {
     let square = ratio * ratio + 1.0 - 2.0 * ratio * wrap_rad.cos();
     pull_n * square.max(0.0).sqrt() / (ratio - 1.0)
 }
@@ -130,15 +207,47 @@ pub fn side_n(pull_n: f64, ratio: f64, wrap_rad: f64) -> f64 {
 /// 180\]; lower wraps follow the same curve, higher ones count as 180°:
 /// 0.143543 + 0.007468·θ − 0.000015052·θ². Shigley, fit below the table of
 /// the angle-of-contact factor K₁ (from memory).
-pub fn wrap_factor(wrap_deg: f64) -> f64 {
+#[formula(symbol = "k_θ", unit = "", source = sources::BELTS)]
+pub fn wrap_factor(#[symbol("θ")] wrap_deg: f64) -> f64 {
     let wrap_deg = wrap_deg.clamp(0.0, 180.0);
     (0.143_543 + 0.007_468 * wrap_deg - 0.000_015_052 * wrap_deg * wrap_deg).min(1.0)
 }
 
+/// What the trade trusts a belt with \[A\]: what it trusts it with in a 12 V system
+/// and half round the pulley \[A\], less the less it is wrapped \[°\], and less
+/// current the higher the voltage, in 12 V blocks. Common practice, no source.
+#[formula(symbol = "I_rule", unit = "A", source = sources::COMMON_PRACTICE)]
+pub fn rule_a(
+    #[symbol("I₁₂")] rule_12v_a: f64,
+    #[symbol("θ")] wrap_deg: f64,
+    #[symbol("N")] blocks: f64,
+) -> f64 {
+    rule_12v_a * wrap_factor(wrap_deg) / blocks
+}
+
+/// How much of what a belt carries is used \[%\]; at most a thousandfold, also where
+/// it carries nothing.
+#[formula(symbol = "f", unit = "%", source = sources::ARITHMETIC)]
+pub fn used_pct(#[symbol("a")] used: f64, #[symbol("b")] most: f64) -> f64 {
+    if used <= 0.0 {
+        return 0.0;
+    }
+    if most <= 0.0 {
+        return MOST_USED_PCT;
+    }
+    (100.0 * used / most).min(MOST_USED_PCT)
+}
+
+/// The most that is told of how much of a belt is used \[%\].
+const MOST_USED_PCT: f64 = 1e5;
+
 /// Power of an alternator by the rule of the trade \[W\]: a horsepower for
 /// each 25 A at 12 V; in a system of several 12 V blocks for each 25 A and
 /// block. Common practice, no source.
-pub fn rule_w(amperes: f64, blocks: f64) -> f64 {
-    const HORSEPOWER_W: f64 = 745.7;
+#[formula(symbol = "P_rule", unit = "W", source = sources::COMMON_PRACTICE, constants(HORSEPOWER_W("P_hp", "A horsepower", "W")))]
+pub fn rule_w(#[symbol("I")] amperes: f64, #[symbol("N")] blocks: f64) -> f64 {
     HORSEPOWER_W * amperes * blocks / 25.0
 }
+
+/// A horsepower \[W\].
+const HORSEPOWER_W: f64 = 745.7;

@@ -1,6 +1,8 @@
 //! Copper cable: its sizes, what it resists and what is lost along it.
 
+use crate::formula::formula;
 use crate::physics::copper;
+use crate::physics::sources;
 
 /// Resistivity of annealed copper at 20 °C \[Ω·mm²/km\]: IEC 60028:1925,
 /// International standard of resistance for copper (from memory).
@@ -132,7 +134,13 @@ impl Metric {
 /// Volts lost along a run, out and back \[V\]: 2·l·I·R′(T), with the length one
 /// way \[m\], the current \[A\], the resistance at 20 °C \[Ω/km\] and the
 /// copper's temperature \[°C\]; Ohm's law.
-pub fn drop_v(length_m: f64, amperes: f64, ohm_km_20c: f64, copper_c: f64) -> f64 {
+#[formula(symbol = "U_drop", unit = "V", source = sources::OHM)]
+pub fn drop_v(
+    #[symbol("l")] length_m: f64,
+    #[symbol("I")] amperes: f64,
+    #[symbol("R₂₀")] ohm_km_20c: f64,
+    #[symbol("T_Cu")] copper_c: f64,
+) -> f64 {
     2.0 * length_m / 1000.0 * amperes * ohm_km_20c * copper::ratio(copper_c)
 }
 
@@ -140,15 +148,61 @@ pub fn drop_v(length_m: f64, amperes: f64, ohm_km_20c: f64, copper_c: f64) -> f6
 /// from that of the place to that of its insulation: the heat goes with the
 /// square of the current, T = T_place + (T_insulation − T_place)·(I/I_most)².
 /// Own reasoning; from 0 to 1 of what it bears, held at the ends.
-pub fn copper_c(place_c: f64, insulation_c: f64, share: f64) -> f64 {
+#[formula(symbol = "T_Cu", unit = "°C", source = sources::OWN_REASONING)]
+pub fn copper_c(
+    #[symbol("T_air")] place_c: f64,
+    #[symbol("T_ins")] insulation_c: f64,
+    #[symbol("s")] share: f64,
+) -> f64 {
     place_c + (insulation_c - place_c).max(0.0) * share.clamp(0.0, 1.0).powi(2)
 }
 
 /// Circular mils by the rule of the trade CM = K·I·L/E with K = 10.75, I in A,
 /// L out and back in ft and E in V: ABYC E-11, DC and AC electrical systems on
 /// boats (from memory). Shown beside; nothing is chosen by it.
-pub fn circular_mils(amperes: f64, length_m: f64, allowed_v: f64) -> f64 {
+#[formula(symbol = "CM", unit = "", source = sources::CIRCULAR_MILS)]
+pub fn circular_mils(
+    #[symbol("I")] amperes: f64,
+    #[symbol("l")] length_m: f64,
+    #[symbol("U_allowed")] allowed_v: f64,
+) -> f64 {
     10.75 * amperes * (2.0 * length_m / 0.3048) / allowed_v
+}
+
+/// What each of several cables side by side carries \[A\].
+#[formula(symbol = "I", unit = "A", source = sources::ARITHMETIC)]
+pub fn each_a(#[symbol("I_all")] amperes: f64, #[symbol("N")] cables: f64) -> f64 {
+    amperes / cables
+}
+
+/// What a cable carries \[A\] over its ampacity \[A\].
+#[formula(symbol = "s", unit = "", source = sources::ARITHMETIC)]
+pub fn load_share(#[symbol("I")] amperes: f64, #[symbol("I_z")] ampacity_a: f64) -> f64 {
+    amperes / ampacity_a
+}
+
+/// What a cable's ampacity \[A\] leaves over what it carries \[A\], of that \[%\].
+#[formula(symbol = "f", unit = "%", source = sources::ARITHMETIC)]
+pub fn spare_pct(#[symbol("I_z")] ampacity_a: f64, #[symbol("I")] amperes: f64) -> f64 {
+    100.0 * (ampacity_a / amperes - 1.0)
+}
+
+/// What an inverter takes of a bank \[A\] for a power \[W\], at an efficiency from 0 to 1
+/// and a voltage \[V\].
+#[formula(symbol = "I", unit = "A", source = sources::ARITHMETIC)]
+pub fn inverter_a(
+    #[symbol("P")] power_w: f64,
+    #[symbol("η")] efficiency: f64,
+    #[symbol("V")] volts: f64,
+) -> f64 {
+    power_w / (efficiency * volts)
+}
+
+/// Voltage drop allowed \[V\] as a share (0 to 1) of the nominal voltage of a system
+/// of so many 12 V blocks.
+#[formula(symbol = "U_allowed", unit = "V", source = sources::ARITHMETIC)]
+pub fn allowed_v(#[symbol("p")] share: f64, #[symbol("N")] blocks: f64) -> f64 {
+    share * 12.0 * blocks
 }
 
 /// The smallest gauge with so many circular mils; none beyond 4/0.

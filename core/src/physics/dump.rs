@@ -5,6 +5,11 @@
 //! electrical and electronic equipment, part 2", tests A and B, as several
 //! makers of test equipment restate it; the standard's text was not at hand.
 
+use std::f64::consts::LN_10;
+
+use crate::formula::formula;
+use crate::physics::sources;
+
 /// The pulse of the standard for one system voltage.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct StandardPulse {
@@ -77,7 +82,12 @@ pub const TOUCH_V: f64 = 60.0;
 /// Internal resistance of the pulse \[Ω\]: 10·U·n/(0.8·I·12 000), for an
 /// alternator voltage \[V\], its speed \[rpm\] and the current \[A, above 0\]
 /// it is rated for at 6000 rpm. ISO 16750-2, load dump.
-pub fn internal_ohm(alternator_v: f64, shaft_rpm: f64, rated_a: f64) -> f64 {
+#[formula(symbol = "R_i", unit = "Ω", source = sources::LOAD_DUMP)]
+pub fn internal_ohm(
+    #[symbol("U")] alternator_v: f64,
+    #[symbol("n")] shaft_rpm: f64,
+    #[symbol("I_rated")] rated_a: f64,
+) -> f64 {
     10.0 * alternator_v * shaft_rpm / (0.8 * rated_a * 12_000.0)
 }
 
@@ -88,10 +98,68 @@ pub fn internal_ohm(alternator_v: f64, shaft_rpm: f64, rated_a: f64) -> f64 {
 /// Own reasoning: the voltage behind the machine's reactance stays when the
 /// current stops, and the bridge then shows the peak between two phases. Iron
 /// that saturates keeps the true peak lower; an order of magnitude only.
-pub fn open_peak_v(test_v: f64, diode_v: f64, shaft_rpm: f64, zero_rpm: f64, flux: f64) -> f64 {
-    let per_speed = 3f64.sqrt() * std::f64::consts::FRAC_2_PI;
+#[formula(symbol = "U_peak", unit = "V", source = sources::OWN_REASONING, constants(PER_SPEED("k_bridge", "√3 · 2/π: the peak between two phases over the mean behind the bridge", "")))]
+pub fn open_peak_v(
+    #[symbol("V")] test_v: f64,
+    #[symbol("V_d")] diode_v: f64,
+    #[symbol("n")] shaft_rpm: f64,
+    #[symbol("n₀")] zero_rpm: f64,
+    #[symbol("φ")] flux: f64,
+) -> f64 {
     let drop_v = 2.0 * diode_v;
-    per_speed * flux * (test_v + drop_v) * shaft_rpm / zero_rpm - drop_v
+    PER_SPEED * flux * (test_v + drop_v) * shaft_rpm / zero_rpm - drop_v
+}
+
+/// The same, never below the voltage before \[V\].
+#[formula(symbol = "U_peak", unit = "V", source = sources::OWN_REASONING)]
+pub fn peak_v(
+    #[symbol("V")] test_v: f64,
+    #[symbol("V_d")] diode_v: f64,
+    #[symbol("n")] shaft_rpm: f64,
+    #[symbol("n₀")] zero_rpm: f64,
+    #[symbol("φ")] flux: f64,
+    #[symbol("U")] volts: f64,
+) -> f64 {
+    open_peak_v(test_v, diode_v, shaft_rpm, zero_rpm, flux).max(volts)
+}
+
+/// √3·2/π: the peak between two phases over the mean that the bridge gives.
+const PER_SPEED: f64 = 1.732_050_807_568_877_2 * std::f64::consts::FRAC_2_PI;
+
+/// What a lead battery left on the alternator lets the voltage rise to \[V\]: the
+/// voltage before \[V\], and what the current \[A\] adds over the resistance of each
+/// of so many 12 V blocks \[Ω\].
+#[formula(symbol = "U_lead", unit = "V", source = sources::OHM)]
+pub fn lead_left_v(
+    #[symbol("U")] volts: f64,
+    #[symbol("I")] amperes: f64,
+    #[symbol("R_block")] block_ohm: f64,
+    #[symbol("N")] blocks: f64,
+) -> f64 {
+    volts + block_ohm * blocks * amperes
+}
+
+/// Energy that a suppressor of a voltage \[V\] takes of a pulse \[J\]: see
+/// [`Pulse::clamp_j`]. Peak and rest \[V\], internal resistance \[Ω, above 0\] and the
+/// time until a tenth is left \[s\].
+#[formula(symbol = "E", unit = "J", source = sources::LOAD_DUMP)]
+pub fn clamp_j(
+    #[symbol("U_c")] clamp_v: f64,
+    #[symbol("U_peak")] peak_v: f64,
+    #[symbol("U")] rest_v: f64,
+    #[symbol("R_i")] ohm: f64,
+    #[symbol("t_d")] decay_s: f64,
+) -> f64 {
+    let above = peak_v - rest_v;
+    let below = (clamp_v - rest_v).max(0.0);
+    if above <= below {
+        return 0.0;
+    }
+    let whole = clamp_v / ohm * (decay_s / LN_10);
+    if below <= 0.0 {
+        return whole * above;
+    }
+    whole * (above - below - below * (above / below).ln()).max(0.0)
 }
 
 /// A pulse that dies away as e^(−t/τ) above a resting voltage.
@@ -113,16 +181,6 @@ impl Pulse {
     /// B = clamp − rest; 0 where the pulse stays below it. A clamp at or below
     /// rest takes the whole pulse, B = 0. The integral of Uc·(u − Uc)/Ri.
     pub fn clamp_j(&self, clamp_v: f64) -> f64 {
-        let (above, below) = (self.peak_v - self.rest_v, (clamp_v - self.rest_v).max(0.0));
-        if above <= below {
-            return 0.0;
-        }
-        let tau_s = self.decay_s / std::f64::consts::LN_10;
-        let tail = if below > 0.0 {
-            below * (above / below).ln()
-        } else {
-            0.0
-        };
-        clamp_v / self.ohm * tau_s * (above - below - tail).max(0.0)
+        clamp_j(clamp_v, self.peak_v, self.rest_v, self.ohm, self.decay_s)
     }
 }

@@ -1,5 +1,8 @@
 //! Fuses: how large, how much they must be able to break, and where they go.
 
+use crate::formula::formula;
+use crate::physics::sources;
+
 /// Ratings that fuses and breakers are commonly sold in \[A\]: common practice,
 /// no source.
 pub const RATINGS_A: [f64; 26] = [
@@ -32,7 +35,10 @@ pub const BREAKS_KA: [f64; 6] = [2.0, 5.0, 10.0, 20.0, 50.0, 100.0];
 
 /// Least a fuse on a lithium bank should be able to break \[kA\]: common practice.
 pub const LITHIUM_KA: f64 = 10.0;
-/// The same on a start battery of lead: common practice.
+/// What the largest fuses commonly sold for boats can break \[kA\], ceramic ones of
+/// class T: common practice.
+pub const CLASS_T_KA: f64 = 20.0;
+/// Least a fuse on a start battery of lead should be able to break \[kA\]: common practice.
 pub const START_KA: f64 = 5.0;
 
 /// Smallest and largest rating \[A\] for a current \[A\] in a cable that bears
@@ -42,7 +48,7 @@ pub const START_KA: f64 = 5.0;
 /// it bears, or the next rating up where that is no rating, within 150 %:
 /// 33 CFR 183.455(c).
 pub fn bounds_a(amperes: f64, ampacity_a: f64, volts: f64) -> (f64, f64) {
-    let most_a = OVER_CABLE * ampacity_a;
+    let most_a = most_rating_a(ampacity_a);
     let most_a = if volts < STRICT_V {
         most_a
     } else {
@@ -51,7 +57,19 @@ pub fn bounds_a(amperes: f64, ampacity_a: f64, volts: f64) -> (f64, f64) {
             .filter(|next_a| *next_a <= most_a)
             .unwrap_or(ampacity_a)
     };
-    (OVER_LOAD * amperes, most_a)
+    (least_rating_a(amperes), most_a)
+}
+
+/// Least rating of a fuse \[A\] for a current \[A\].
+#[formula(symbol = "I_least", unit = "A", source = sources::FUSES)]
+pub fn least_rating_a(#[symbol("I")] amperes: f64) -> f64 {
+    OVER_LOAD * amperes
+}
+
+/// Largest rating of a fuse \[A\] for a cable's ampacity \[A\], under 50 V.
+#[formula(symbol = "I_most", unit = "A", source = sources::FUSES)]
+pub fn most_rating_a(#[symbol("I_z")] ampacity_a: f64) -> f64 {
+    OVER_CABLE * ampacity_a
 }
 
 /// The smallest rating sold not below so much \[A\]; none beyond the largest.
@@ -61,7 +79,12 @@ pub fn next_a(amperes: f64) -> Option<f64> {
 
 /// Current of a short right at the posts \[A\]: rest voltage \[V\] over the
 /// resistance of the cells and of what lies between \[Ω\]; Ohm's law.
-pub fn short_circuit_a(rest_v: f64, cells_ohm: f64, lead_ohm: f64) -> f64 {
+#[formula(symbol = "I_short", unit = "A", source = sources::OHM)]
+pub fn short_circuit_a(
+    #[symbol("V₀")] rest_v: f64,
+    #[symbol("R_cells")] cells_ohm: f64,
+    #[symbol("R_lead")] lead_ohm: f64,
+) -> f64 {
     rest_v / (cells_ohm + lead_ohm).max(1e-6)
 }
 

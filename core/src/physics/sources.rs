@@ -42,5 +42,22 @@ pub const TORQUE: Source = Source(
 pub const CELLS: Source = Source(
     "Tables of typical cells, from memory; the falling charge acceptance of lead is common practice.",
 );
+/// What a belt grips with, and how far it lies round a pulley.
+pub const BELTS: Source = Source(
+    "Belt friction after Euler and Eytelwein, in a groove; open belt and angle-of-contact factor from J. E. Shigley, Mechanical Engineering Design, from memory.",
+);
+/// The balance of forces.
+pub const STATICS: Source = Source("Statics.");
+/// Ohm's law.
+pub const OHM: Source = Source("Ohm's law.");
+/// What a fuse may be for its cable.
+pub const FUSES: Source = Source("33 CFR 183.455; a quarter above the current is common practice.");
+/// What a cable may carry.
+pub const AMPACITY: Source =
+    Source("33 CFR 183.425, table 5; less in hotter air is own reasoning.");
+/// Circular mils.
+pub const CIRCULAR_MILS: Source = Source("ABYC E-11, from memory. Shown for comparison only.");
+/// The pulse of a load dump.
+pub const LOAD_DUMP: Source = Source("ISO 16750-2, load dump.");
 /// Money over time.
 pub const ECONOMY: Source = Source("L. Blank, A. Tarquin, Engineering Economy, from memory.");

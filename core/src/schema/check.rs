@@ -1,7 +1,7 @@
 //! Reading what a user typed: a value, or what is wrong with it.
 
 use crate::schema::{Choice, Excerpt, FieldSpec, InputError, InputRange, KeptValue, Kind, Value};
-use crate::units::Other;
+use crate::units::{Other, Reader};
 
 /// Reads a number as people type it: a comma or a dot for decimals, blanks
 /// around it, a leading plus or a typographic minus. Anything else is `None`.
@@ -187,10 +187,13 @@ impl FieldSpec {
 
     /// A value in words: "2.4", "120 A", "On the case", "empty".
     pub fn shown(&self, value: Value) -> String {
+        self.shown_to(&Reader::METRIC, value)
+    }
+
+    /// A value in words, in a reader's units: "250 °F".
+    pub fn shown_to(&self, reader: &Reader, value: Value) -> String {
         match (self.kind, self.unit(), value) {
-            (_, Some(unit), Value::Number(number)) if !unit.symbol.is_empty() => {
-                format!("{number} {}", unit.symbol)
-            }
+            (_, Some(unit), Value::Number(number)) => reader.entered(number, unit),
             (Kind::Choice { options, .. }, _, Value::Choice(at)) => options
                 .get(at)
                 .map_or("", |option| option.label)

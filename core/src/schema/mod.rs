@@ -4,6 +4,7 @@
 
 mod check;
 mod choice;
+mod codes;
 mod effect;
 mod error;
 mod excerpt;
@@ -13,6 +14,7 @@ mod value;
 
 pub use check::parse_number;
 pub(crate) use choice::choice;
+pub(crate) use codes::codes;
 pub(crate) use effect::effects;
 pub use effect::{Direction, Effect, Effects};
 pub use error::{InputError, InputRange};

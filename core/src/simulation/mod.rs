@@ -69,19 +69,4 @@ impl Limit {
         Limit::ChargeVoltage,
         Limit::WrongVoltage,
     ];
-
-    /// In a few words.
-    pub const fn words(self) -> &'static str {
-        match self {
-            Limit::AlternatorOutput => "the alternator, at full field",
-            Limit::CurrentCap => "the current cap",
-            Limit::Temperature => "heat: the regulator holds back",
-            Limit::Ramp => "the slow start",
-            Limit::LowSpeed => "the low-speed cap",
-            Limit::BankLimit => "the bank's current limit",
-            Limit::ChargeVoltage => "the charge voltage",
-            Limit::Converter => "the converter's size",
-            Limit::WrongVoltage => "an alternator of another voltage, not to be connected",
-        }
-    }
 }

@@ -1,6 +1,8 @@
 //! What is said of readings of a real charging run and of the fit to them.
 
-use crate::decision::calibration::{FitRemark, LineError, LogRemark, OutputUntold, Refusal};
+use crate::decision::calibration::{
+    FitRemark, FittedFigure, LineError, LogRemark, OutputUntold, Refusal,
+};
 
 /// How to take the readings, a sentence each.
 pub const HOW_TO: [&str; 4] = [
@@ -9,6 +11,14 @@ pub const HOW_TO: [&str; 4] = [
     "Stick black tape on the rear of the case and always aim a thermometer gun at it: it reads tape and paint right (emissivity 0.95) and bare aluminium far too cold (0.2 to 0.4). Common practice.",
     "Keep hands, sleeves and leads off belts and hot metal.",
 ];
+
+/// What a figure is that a log gave.
+pub fn fitted(what: FittedFigure) -> &'static str {
+    match what {
+        FittedFigure::Cooling => "Cooling, as a multiple of yours",
+        FittedFigure::Input(key) => key.spec().label,
+    }
+}
 
 /// Why nothing can be learnt from a log, and what to do.
 pub fn refusal(refusal: &Refusal) -> String {

@@ -1,20 +1,22 @@
 //! What is said of a value that an input does not take.
 
 use crate::schema::{Excerpt, FieldSpec, InputError, InputRange};
+use crate::units::Reader;
 
 /// Why an input does not take a value: what was typed, what is wrong with it and
-/// what the input takes.
-pub fn input_error(error: &InputError) -> String {
+/// what the input takes, in the unit that the reader types it in.
+pub fn input_error(error: &InputError, reader: &Reader) -> String {
+    let span = |range: &InputRange| reader.input_range(range.low, range.high, range.unit);
     match error {
         InputError::Empty { label, range } => {
-            format!("{label} is empty; it takes {}.", span_of(range))
+            format!("{label} is empty; it takes {}.", span(range))
         }
         InputError::NotANumber {
             label,
             typed,
             range,
         } => {
-            let span = span_of(range);
+            let span = span(range);
             format!("“{typed}” is not a number; {label} takes {span}.")
         }
         InputError::NotFinite {
@@ -22,19 +24,19 @@ pub fn input_error(error: &InputError) -> String {
             typed,
             range,
         } => {
-            let span = span_of(range);
+            let span = span(range);
             format!("{typed} is not a number that can be worked with; {label} takes {span}.")
         }
         InputError::TooLow {
             label,
             typed,
             range,
-        } => format!("{typed} is too little; {label} takes {}.", span_of(range)),
+        } => format!("{typed} is too little; {label} takes {}.", span(range)),
         InputError::TooHigh {
             label,
             typed,
             range,
-        } => format!("{typed} is too much; {label} takes {}.", span_of(range)),
+        } => format!("{typed} is too much; {label} takes {}.", span(range)),
         InputError::NotAnOption {
             label,
             typed,
@@ -48,14 +50,10 @@ pub fn input_error(error: &InputError) -> String {
 }
 
 /// The numbers an input takes: "20 to 4000 A·h"; nothing for a choice.
-pub fn span(spec: &FieldSpec) -> String {
-    spec.accepted().as_ref().map_or(String::new(), span_of)
-}
-
-fn span_of(range: &InputRange) -> String {
-    let InputRange { low, high, unit } = range;
-    let gap = if unit.symbol.is_empty() { "" } else { " " };
-    format!("{low} to {high}{gap}{}", unit.symbol)
+pub fn span(spec: &FieldSpec, reader: &Reader) -> String {
+    spec.accepted().map_or(String::new(), |range| {
+        reader.input_range(range.low, range.high, range.unit)
+    })
 }
 
 /// The beginning of what somebody wrote, in quotes.

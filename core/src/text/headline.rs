@@ -1,7 +1,6 @@
 //! The answer in a few words: what stands at the top of the first screen.
 
 use crate::analysis::DayReport;
-use crate::analysis::engine_day::DayTrouble;
 use crate::boat::Worksheet;
 use crate::findings::Verdict;
 use crate::report::Report;
@@ -32,7 +31,7 @@ pub fn answer(report: &Report, reader: &Reader) -> Answer {
             Some(hours) => reader.show(minutes(60.0 * hours)),
         },
         hot_amps: reader.show(amperes(output.hot_a)),
-        limit: output.hot_limit.words().to_string(),
+        limit: words::limited_by(output.hot_limit).to_string(),
         verdict: verdict(&report.verdict, reader),
     }
 }
@@ -61,7 +60,7 @@ pub fn sentence(sheet: &Worksheet, report: &Report, reader: &Reader) -> String {
         None => analyses
             .day
             .trouble
-            .map_or("", DayTrouble::sentence)
+            .map_or("", words::why_not_charged)
             .to_string(),
         Some(0.0) if rest_ah > 0.0 => format!(
             "The engine is not run for charging; {} a day are left to shore power.",

@@ -6,6 +6,9 @@
 //! A sentence is made of quantities, each shown by the
 //! [`Reader`](crate::units::Reader): nobody has to search a text for figures.
 
+pub mod arrangements;
+pub mod belt;
+pub mod cable;
 pub mod calibration;
 pub mod cautions;
 pub mod commissioning;
@@ -14,13 +17,17 @@ pub mod findings;
 pub mod glossary;
 mod goal_search;
 mod headline;
+pub mod load_dump;
+mod purchase;
 mod questions;
 pub mod remarks;
 pub mod settings;
 mod verdict;
 pub mod words;
+pub mod year;
 
-pub use goal_search::goal_search;
+pub use goal_search::{goal_search, plan_step, step_change};
 pub use headline::{Answer, answer, in_runs, sentence};
+pub use purchase::purchase;
 pub use questions::question;
 pub use verdict::verdict;

@@ -19,7 +19,7 @@ pub fn question(question: &OpenQuestion, reader: &Reader) -> String {
             words::alternator(alternator),
             reader.show(kilowatts_of(shaft_w)),
             reader.show(amperes(alternator_a)),
-            words::belt_asked(v_belts, ribs)
+            words::belt_needed(v_belts, ribs)
         ),
     }
 }

@@ -1,9 +1,11 @@
 //! What is said of a link or a file that is no worksheet, and of what in one was
-//! not understood.
+//! not understood. Links and files hold figures in the first unit of their input, and
+//! so are the ranges told.
 
 use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
 use crate::schema::KeptValue;
 use crate::text::errors::input_error;
+use crate::units::Reader;
 
 /// Why nothing was taken from a link or a file.
 pub fn read_error(error: &ReadError) -> String {
@@ -63,7 +65,7 @@ pub fn remark(remark: &Remark) -> String {
     match remark {
         Remark::UnknownKey { name } => format!("No input is called “{name}”; it is left out."),
         Remark::ValueRefused { error, kept, .. } => {
-            format!("{} {}", input_error(error), stays(kept))
+            format!("{} {}", input_error(error, &Reader::METRIC), stays(kept))
         }
         Remark::InputTwice { key } => {
             format!("{} is said twice; the last counts.", key.spec().label)
@@ -107,7 +109,7 @@ pub fn remark(remark: &Remark) -> String {
         ),
         Remark::LoadValueRefused { load, error, kept } => format!(
             "In the load “{load}”: {} {}",
-            input_error(error),
+            input_error(error, &Reader::METRIC),
             stays(kept)
         ),
         Remark::ArrangementNotUnderstood => {
@@ -123,7 +125,7 @@ pub fn remark(remark: &Remark) -> String {
             arrangement, error, ..
         } => format!(
             "In the arrangement “{arrangement}”: {} It is left out.",
-            input_error(error)
+            input_error(error, &Reader::METRIC)
         ),
         Remark::UnknownTick { step } => {
             format!("No commissioning step is called “{step}”; its tick is left out.")

@@ -1,16 +1,60 @@
 //! What things are called within a sentence.
 
 use crate::analysis::Part;
+use crate::analysis::cable::RunEnd;
 use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::load_dump::VoltageRange;
-use crate::boat::Chemistry;
+use crate::boat::{BeltKind, Chemistry, WhichAlternator};
 use crate::findings::Severity;
 use crate::simulation::Limit;
 use crate::units::Reader;
 use crate::units::quantity::{Quantity, amperes, volts};
 
-pub(super) use crate::analysis::belt::words::asks as belt_asked;
-pub(super) use crate::analysis::peak_loads::called as alternator;
+/// Which alternator: the first or the second one.
+pub const fn alternator(alternator: WhichAlternator) -> &'static str {
+    match alternator {
+        WhichAlternator::First => "alternator",
+        WhichAlternator::Second => "second alternator",
+    }
+}
+
+/// Where a cable begins or ends.
+pub const fn run_end(end: RunEnd) -> &'static str {
+    match end {
+        RunEnd::HouseBank => "house bank",
+        RunEnd::StartBattery => "start battery",
+        RunEnd::Alternator => "alternator",
+        RunEnd::SecondAlternator => "second alternator",
+        RunEnd::Charger => "DC-DC charger",
+        RunEnd::SwitchPanel => "switch panel",
+        RunEnd::Inverter => "inverter",
+    }
+}
+
+/// A belt: "one 13 mm V-belt".
+pub const fn belt(kind: BeltKind) -> &'static str {
+    match kind {
+        BeltKind::Unsaid => "a belt not entered yet",
+        BeltKind::V10 => "one 10 mm V-belt",
+        BeltKind::V13 => "one 13 mm V-belt",
+        BeltKind::TwoV13 => "two 13 mm V-belts",
+        BeltKind::Ribs6 => "a multi-rib belt with 6 ribs",
+        BeltKind::Ribs8 => "a multi-rib belt with 8 ribs",
+        BeltKind::Ribs10 => "a multi-rib belt with 10 ribs",
+    }
+}
+
+/// "That needs two 13 mm V-belts or a multi-rib belt with 6 ribs."
+pub(super) fn belt_needed(v_belts: Option<BeltKind>, ribs: Option<BeltKind>) -> String {
+    match (v_belts, ribs) {
+        (Some(v), Some(ribs)) => format!("That needs {} or {}.", belt(v), belt(ribs)),
+        (Some(one), None) | (None, Some(one)) => format!("That needs {}.", belt(one)),
+        (None, None) => {
+            "No belt listed here carries that: cap the current, or share it between two alternators."
+                .to_string()
+        }
+    }
+}
 
 /// How bad a finding is, in a word: "Danger", "Fix", "Note".
 pub const fn severity(severity: Severity) -> &'static str {
@@ -47,6 +91,43 @@ pub const fn limit(limit: Limit) -> &'static str {
     }
 }
 
+/// What limits the current, after "limited by".
+pub const fn limited_by(limit: Limit) -> &'static str {
+    match limit {
+        Limit::AlternatorOutput => "alternator output",
+        Limit::CurrentCap => "the current cap",
+        Limit::Temperature => "alternator temperature",
+        Limit::Ramp => "soft start",
+        Limit::LowSpeed => "the low-speed limit",
+        Limit::BankLimit => "the battery charge limit",
+        Limit::ChargeVoltage => "charge voltage",
+        Limit::Converter => "the size of the DC-DC charger",
+        Limit::WrongVoltage => "an alternator built for another voltage",
+    }
+}
+
+/// Why a day's need is not met, as one sentence.
+pub const fn why_not_charged(trouble: DayTrouble) -> &'static str {
+    match trouble {
+        DayTrouble::CannotBeCharged => "The engine cannot charge the bank to its target.",
+        DayTrouble::NothingLeft => {
+            "The engine cannot charge the bank: the boat uses all that the alternator gives it."
+        }
+        DayTrouble::ManagementOpens => {
+            "The engine cannot charge the bank: the battery management system disconnects it."
+        }
+        DayTrouble::WrongVoltage => {
+            "The engine cannot charge the bank: the alternator is built for another voltage than the battery it is connected to."
+        }
+        DayTrouble::TooSlow => {
+            "The engine charges too slowly: a whole day does not put back what the boat uses."
+        }
+        DayTrouble::BankTooSmall => {
+            "The bank is too small for a day's use, however often you run the engine."
+        }
+    }
+}
+
 /// Why a day's need is not met, in a few words, where the engine time would stand.
 pub const fn day_trouble(trouble: DayTrouble) -> &'static str {
     match trouble {
@@ -69,7 +150,7 @@ pub const fn part(part: Part) -> &'static str {
 }
 
 /// What a part's limit is that of.
-pub(super) const fn limited_by(part: Part) -> &'static str {
+pub(super) const fn limit_of(part: Part) -> &'static str {
     match part {
         Part::Winding => "its insulation class",
         Part::Rectifier => "what its diodes withstand for long",
@@ -102,17 +183,14 @@ pub(super) fn as_entered(quantity: Quantity) -> Quantity {
 }
 
 /// A current to set at most, never rounded up: whole from 10 A, in tenths below.
-pub(super) fn at_most(amperes_a: f64, reader: &Reader) -> String {
-    let (parts, decimals) = if amperes_a < 10.0 {
-        (10.0, 1)
-    } else {
-        (1.0, 0)
-    };
-    let down_a = (amperes_a * parts).floor() / parts;
-    if amperes_a > 0.0 && down_a <= 0.0 {
+pub(super) fn at_most(current: Quantity, reader: &Reader) -> String {
+    let a = current.value;
+    let (parts, decimals) = if a < 10.0 { (10.0, 1) } else { (1.0, 0) };
+    let floored_a = (a * parts).floor() / parts;
+    if a > 0.0 && floored_a <= 0.0 {
         return format!("less than {}", reader.show(amperes(0.1).to(1)));
     }
-    reader.show(amperes(down_a).to(decimals))
+    reader.show(amperes(floored_a).to(decimals))
 }
 
 /// Where an estimated voltage lies: "68 to 86 V", or one figure.
@@ -122,5 +200,23 @@ pub(super) fn voltage_range(range: VoltageRange, reader: &Reader) -> String {
         reader.show(low)
     } else {
         reader.range(low, high)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::text::words::at_most;
+    use crate::units::Reader;
+    use crate::units::quantity::amperes;
+
+    #[test]
+    fn a_limit_is_never_rounded_up() {
+        let show = |a| at_most(amperes(a), &Reader::METRIC);
+        assert_eq!(
+            [0.0, 0.04, 0.38, 9.97, 10.0, 99.9].map(show),
+            ["0.0 A", "less than 0.1 A", "0.3 A", "9.9 A", "10 A", "99 A"]
+        );
+        let comma = Reader::METRIC.with_decimal_comma(true);
+        assert_eq!(at_most(amperes(9.97), &comma), "9,9 A");
     }
 }

@@ -34,6 +34,15 @@ pub fn brief_clock(minutes: f64) -> String {
     }
 }
 
+/// Minutes as an axis names its ticks: as [`brief_clock`] has them, and nought
+/// bare: "0", "30 min", "2 h".
+pub fn axis_clock(minutes: f64) -> String {
+    if minutes.round() == 0.0 {
+        return "0".to_string();
+    }
+    brief_clock(minutes)
+}
+
 /// Amperes cut to what [`amperes`] writes.
 pub(crate) fn down(a: f64) -> f64 {
     let step = if a < 10.0 { 10.0 } else { 1.0 };
@@ -42,7 +51,7 @@ pub(crate) fn down(a: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use crate::units::format::{after, brief_clock};
+    use crate::units::format::{after, axis_clock, brief_clock};
 
     #[test]
     fn times() {
@@ -54,5 +63,6 @@ mod tests {
             [-3.0, 0.4, 59.4, 59.6, 125.0].map(brief_clock),
             ["0 min", "0 min", "59 min", "1 h", "2 h 05"]
         );
+        assert_eq!([0.2, 30.0, 120.0].map(axis_clock), ["0", "30 min", "2 h"]);
     }
 }

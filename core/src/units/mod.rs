@@ -6,7 +6,7 @@ pub mod quantity;
 mod reader;
 
 pub(crate) use format::{after, down};
-pub use format::{brief_clock, clock};
+pub use format::{axis_clock, brief_clock, clock};
 pub use quantity::{Decimals, Quantity, QuantityKind};
 pub use reader::Reader;
 
@@ -25,6 +25,11 @@ impl UnitOfMeasure {
     const fn by(mut self, least_step: f64) -> UnitOfMeasure {
         self.least_step = least_step;
         self
+    }
+
+    /// The unit that differences of its figures are told in.
+    pub fn of_differences(&self) -> &UnitOfMeasure {
+        if self == CELSIUS { KELVIN } else { self }
     }
 }
 
@@ -97,6 +102,8 @@ pub const AMPERE_HOUR: &UnitOfMeasure = &plain("A·h");
 pub const VOLT: &UnitOfMeasure = &plain("V");
 /// Watt.
 pub const WATT: &UnitOfMeasure = &plain("W");
+/// Watt hour.
+pub const WATT_HOUR: &UnitOfMeasure = &plain("W·h");
 /// Hour.
 pub const HOUR: &UnitOfMeasure = &plain("h").by(0.5);
 /// Second.
@@ -131,6 +138,8 @@ pub const KELVIN: &UnitOfMeasure = &paired("K", "°F", 1.8, 0.0).by(1.0);
 pub const CUBIC_METRE_PER_HOUR: &UnitOfMeasure = &paired("m³/h", "cfm", 0.588_578, 0.0);
 /// Litre.
 pub const LITRE: &UnitOfMeasure = &paired("L", "US gal", 1.0 / 3.785_411_784, 0.0);
+/// Litre per hour.
+pub const LITRE_PER_HOUR: &UnitOfMeasure = &paired("L/h", "US gal/h", 1.0 / 3.785_411_784, 0.0);
 /// What an engine sweeps is nowhere told in gallons.
 pub const LITRE_SWEPT: &UnitOfMeasure = &plain("litres");
 /// Millimetre.
@@ -171,6 +180,10 @@ pub const MONEY_PER_KILOWATT_HOUR: &UnitOfMeasure = &plain("/kW·h");
 pub const METRE: &UnitOfMeasure = &paired("m", "ft", 1.0 / 0.3048, 0.0);
 /// Newton.
 pub const NEWTON: &UnitOfMeasure = &plain("N");
+/// Newton metre.
+pub const NEWTON_METRE: &UnitOfMeasure = &plain("N·m");
+/// Metre per second.
+pub const METRE_PER_SECOND: &UnitOfMeasure = &plain("m/s");
 /// Joule.
 pub const JOULE: &UnitOfMeasure = &plain("J");
 
@@ -179,7 +192,7 @@ pub const JOULE: &UnitOfMeasure = &plain("J");
 pub const CHOICES: &[(&str, &[&UnitOfMeasure])] = &[
     ("Temperature", &[CELSIUS, KELVIN]),
     ("Length", &[METRE, MILLIMETRE]),
-    ("Fuel", &[LITRE]),
+    ("Fuel", &[LITRE, LITRE_PER_HOUR]),
     ("Air flow", &[CUBIC_METRE_PER_HOUR]),
     ("Weight", &[KILOGRAM]),
 ];

@@ -5,8 +5,9 @@ use serde::{Serialize, Serializer};
 
 use crate::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, CUBIC_METRE_PER_HOUR, DEGREE, HOUR, JOULE, KELVIN, KILOAMPERE,
-    KILOWATT, KILOWATT_HOUR, LITRE, METRE, MILLIMETRE, MILLIVOLT_PER_CELL_KELVIN, MINUTE, MONEY,
-    NEWTON, NONE, OHM, PERCENT, RPM, SECOND, UnitOfMeasure, VOLT, WATT,
+    KILOWATT, KILOWATT_HOUR, LITRE, LITRE_PER_HOUR, METRE, METRE_PER_SECOND, MILLIMETRE,
+    MILLIVOLT_PER_CELL_KELVIN, MINUTE, MONEY, NEWTON, NEWTON_METRE, NONE, OHM, PERCENT, RPM,
+    SECOND, UnitOfMeasure, VOLT, WATT, WATT_HOUR,
 };
 
 /// What a figure is of. Each kind has one unit in which its value is kept.
@@ -32,14 +33,20 @@ pub enum QuantityKind {
     LargePower,
     /// Electric energy \[kW·h\].
     Energy,
+    /// Electric energy of a day \[W·h\].
+    DayEnergy,
     /// Energy of a voltage spike \[J\].
     SpikeEnergy,
     /// Resistance \[Ω\].
     Resistance,
     /// Speed of a shaft \[rpm\].
     Speed,
+    /// Speed of a belt \[m/s\].
+    BeltSpeed,
     /// Force \[N\].
     Force,
+    /// Torque of a shaft \[N·m\].
+    Torque,
     /// Length of a cable \[m\].
     Length,
     /// Size of a part \[mm\].
@@ -50,6 +57,8 @@ pub enum QuantityKind {
     AirFlow,
     /// Fuel \[L\].
     Fuel,
+    /// Fuel burnt in an hour \[L/h\].
+    FuelRate,
     /// Time as a clock has it \[min\]: "2 h 05 min".
     Time,
     /// Time in seconds \[s\].
@@ -78,15 +87,19 @@ impl QuantityKind {
             QuantityKind::Power => WATT,
             QuantityKind::LargePower => KILOWATT,
             QuantityKind::Energy => KILOWATT_HOUR,
+            QuantityKind::DayEnergy => WATT_HOUR,
             QuantityKind::SpikeEnergy => JOULE,
             QuantityKind::Resistance => OHM,
             QuantityKind::Speed => RPM,
+            QuantityKind::BeltSpeed => METRE_PER_SECOND,
             QuantityKind::Force => NEWTON,
+            QuantityKind::Torque => NEWTON_METRE,
             QuantityKind::Length => METRE,
             QuantityKind::Size => MILLIMETRE,
             QuantityKind::Angle => DEGREE,
             QuantityKind::AirFlow => CUBIC_METRE_PER_HOUR,
             QuantityKind::Fuel => LITRE,
+            QuantityKind::FuelRate => LITRE_PER_HOUR,
             QuantityKind::Time => MINUTE,
             QuantityKind::Seconds => SECOND,
             QuantityKind::Hours => HOUR,
@@ -190,6 +203,11 @@ pub const fn kilowatts_of(watts: f64) -> Quantity {
     Quantity::new(watts / 1000.0, QuantityKind::LargePower).to(1)
 }
 
+/// A short circuit's current given in amperes, told in kiloamperes to a tenth.
+pub const fn kiloamperes_of(amperes: f64) -> Quantity {
+    Quantity::new(amperes / 1000.0, QuantityKind::ShortCircuitCurrent).to(1)
+}
+
 /// A speed, in whole turns a minute \[rpm\].
 pub const fn rpm(value: f64) -> Quantity {
     Quantity::new(value, QuantityKind::Speed)
@@ -218,6 +236,11 @@ pub const fn seconds(value: f64) -> Quantity {
 /// The size of a part, in whole millimetres \[mm\].
 pub const fn millimetres(value: f64) -> Quantity {
     Quantity::new(value, QuantityKind::Size)
+}
+
+/// An amount of money, in whole units of the worksheet's currency.
+pub const fn money(amount: f64) -> Quantity {
+    Quantity::new(amount, QuantityKind::Money)
 }
 
 /// A number without a unit.

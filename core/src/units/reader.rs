@@ -1,15 +1,19 @@
 //! How a reader wants figures: in which units, and with a decimal point or comma.
 
-use crate::units::quantity::{Quantity, QuantityKind};
-use crate::units::{CHOICES, Other, UnitOfMeasure, clock};
+use crate::units::quantity::{Decimals, Quantity, QuantityKind};
+use crate::units::{AMPERE_HOUR, CHOICES, Other, UnitOfMeasure, clock};
 
 /// How a reader wants figures.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Reader {
     /// For each group of [`CHOICES`], whether its other units are wanted.
     other: [bool; CHOICES.len()],
     /// Whether decimals stand behind a comma.
     decimal_comma: bool,
+    /// Charge is told as energy at this voltage \[V\].
+    energy_v: Option<f64>,
+    /// The sign of the worksheet's currency, where it has one.
+    currency: Option<&'static str>,
 }
 
 impl Default for Reader {
@@ -23,11 +27,15 @@ impl Reader {
     pub const METRIC: Reader = Reader {
         other: [false; CHOICES.len()],
         decimal_comma: false,
+        energy_v: None,
+        currency: None,
     };
     /// °F, feet, US gallons, cubic feet a minute, pounds, and a decimal point.
     pub const US: Reader = Reader {
         other: [true; CHOICES.len()],
         decimal_comma: false,
+        energy_v: None,
+        currency: None,
     };
 
     /// The same reader, who wants a group of [`CHOICES`], by its place there, in
@@ -45,8 +53,29 @@ impl Reader {
         self
     }
 
+    /// The same reader, who wants charge told as energy at a voltage \[V\]:
+    /// W·h in place of A·h.
+    pub const fn with_charge_as_energy(mut self, volts: Option<f64>) -> Reader {
+        self.energy_v = volts;
+        self
+    }
+
+    /// The same reader, before whose money stands the sign of a currency; none
+    /// where amounts are in no named one.
+    pub const fn with_currency(mut self, sign: Option<&'static str>) -> Reader {
+        self.currency = sign;
+        self
+    }
+
     /// The other unit, where this reader wants it.
-    fn other(&self, unit: &UnitOfMeasure) -> Option<Other> {
+    pub fn other(&self, unit: &UnitOfMeasure) -> Option<Other> {
+        if let (Some(scale), true) = (self.energy_v, unit == AMPERE_HOUR) {
+            return Some(Other {
+                symbol: "W·h",
+                scale,
+                offset: 0.0,
+            });
+        }
         let wanted = CHOICES
             .iter()
             .zip(self.other)
@@ -61,14 +90,40 @@ impl Reader {
     }
 
     /// The figure without its unit. Nothing is never minus nought, and the minus
-    /// sign is a true one.
+    /// sign is a true one. Money is grouped by thousands.
     pub fn number(&self, quantity: Quantity) -> String {
         if quantity.kind == QuantityKind::Time {
             return clock(quantity.value);
         }
-        let (mut least, mut most) = (quantity.decimals.least, quantity.decimals.most);
-        let mut value = quantity.value;
-        if let Some(other) = self.other(quantity.kind.unit()) {
+        if quantity.kind == QuantityKind::Money {
+            let kind = QuantityKind::Count;
+            return by_thousands(&self.number(Quantity { kind, ..quantity }));
+        }
+        self.written(quantity.kind.unit(), quantity.value, quantity.decimals)
+    }
+
+    /// A figure of a unit that no [`QuantityKind`] has, without its unit.
+    pub fn number_in(&self, unit: &UnitOfMeasure, value: f64, decimals: usize) -> String {
+        let decimals = Decimals {
+            least: decimals,
+            most: decimals,
+        };
+        self.written(unit, value, decimals)
+    }
+
+    /// A figure of a unit that no [`QuantityKind`] has, with its unit.
+    pub fn show_in(&self, unit: &UnitOfMeasure, value: f64, decimals: usize) -> String {
+        let number = self.number_in(unit, value, decimals);
+        match self.other(unit).map_or(unit.symbol, |other| other.symbol) {
+            "" => number,
+            symbol => format!("{number} {symbol}"),
+        }
+    }
+
+    fn written(&self, unit: &UnitOfMeasure, value: f64, decimals: Decimals) -> String {
+        let (mut least, mut most) = (decimals.least, decimals.most);
+        let mut value = value;
+        if let Some(other) = self.other(unit) {
             value = value * other.scale + other.offset;
             let more = more_decimals(&other);
             (least, most) = (least + more, most + more);
@@ -80,12 +135,12 @@ impl Reader {
         } else {
             ""
         };
-        let text = format!("{minus}{text}");
-        if self.decimal_comma {
-            text.replace('.', ",")
-        } else {
-            text
-        }
+        self.decimal(&format!("{minus}{text}"))
+    }
+
+    /// Whether decimals stand behind a comma.
+    pub const fn has_decimal_comma(&self) -> bool {
+        self.decimal_comma
     }
 
     /// The figure with its unit.
@@ -105,14 +160,72 @@ impl Reader {
         self.with_unit(numbers, other.kind)
     }
 
+    /// The range of an input in the unit this reader types it in: "20 to 4000 A·h",
+    /// "−40 to 140 °F". As many decimals as the bounds have.
+    pub fn input_range(&self, low: f64, high: f64, unit: &UnitOfMeasure) -> String {
+        let other = self.other(unit);
+        let bound = |value: f64| {
+            let value = other.map_or(value, |other| other.to(value));
+            self.decimal(&value.to_string().replace('-', "−"))
+        };
+        let symbol = other.map_or(unit.symbol, |other| other.symbol);
+        let gap = if symbol.is_empty() { "" } else { " " };
+        format!("{} to {}{gap}{symbol}", bound(low), bound(high))
+    }
+
+    /// A number that was entered, with every decimal it has, in this reader's
+    /// unit: "2.4", "120 A".
+    pub fn entered(&self, number: f64, unit: &UnitOfMeasure) -> String {
+        let (number, symbol) = match self.other(unit) {
+            Some(other) => (other.to(number), other.symbol),
+            None => (number, unit.symbol),
+        };
+        let text = self.decimal(&number.to_string());
+        match symbol {
+            "" => text,
+            symbol => format!("{text} {symbol}"),
+        }
+    }
+
+    /// A number that was written with a decimal point, with this reader's sign.
+    pub fn decimal(&self, number: &str) -> String {
+        if self.decimal_comma {
+            number.replace('.', ",")
+        } else {
+            number.to_string()
+        }
+    }
+
     fn with_unit(&self, text: String, kind: QuantityKind) -> String {
         match (kind, self.unit(kind)) {
+            (QuantityKind::Money, _) => self
+                .currency
+                .map_or(text.clone(), |sign| format!("{sign}{THIN}{text}")),
             // A clock says its units itself.
             (QuantityKind::Time, _) | (_, "") => text,
             (QuantityKind::Angle, degree) => format!("{text}{degree}"),
             (_, unit) => format!("{text} {unit}"),
         }
     }
+}
+
+/// A narrow space that keeps together what it stands between.
+const THIN: char = '\u{202f}';
+
+/// The digits before the decimal sign in groups of three.
+fn by_thousands(number: &str) -> String {
+    let is_digit = |letter: char| letter.is_ascii_digit();
+    let first = number.find(is_digit).unwrap_or(number.len());
+    let (minus, digits) = number.split_at(first);
+    let whole = digits.chars().take_while(|digit| is_digit(*digit)).count();
+    let mut grouped = minus.to_string();
+    for (at, digit) in digits.chars().enumerate() {
+        if at > 0 && at < whole && (whole - at).is_multiple_of(3) {
+            grouped.push(THIN);
+        }
+        grouped.push(digit);
+    }
+    grouped
 }
 
 /// How many more decimals the other unit needs so that its last digit is not
@@ -143,8 +256,8 @@ fn shortened(text: &str, most: usize) -> &str {
 #[cfg(test)]
 mod tests {
     use crate::units::quantity::{
-        Quantity, QuantityKind, amperes, celsius, count, kelvin, millimetres, minutes, percent,
-        volts,
+        Quantity, QuantityKind, ampere_hours, amperes, celsius, count, kelvin, millimetres,
+        minutes, money, percent, volts,
     };
     use crate::units::{CHOICES, Reader};
 
@@ -181,6 +294,13 @@ mod tests {
     }
 
     #[test]
+    fn charge_as_energy_is_told_at_the_voltage() {
+        let reader = Reader::METRIC.with_charge_as_energy(Some(24.0));
+        assert_eq!(reader.show(ampere_hours(100.0)), "2400 W·h");
+        assert_eq!(reader.show(amperes(100.0)), "100 A");
+    }
+
+    #[test]
     fn one_group_changes_alone() {
         let lengths = CHOICES
             .iter()
@@ -202,6 +322,43 @@ mod tests {
         assert_eq!(comma.show(count(2.5).to(2)), "2,50");
         assert_eq!(comma.show(minutes(125.0)), "2 h 05 min");
         assert_eq!(comma.show(amperes(100.0).up_to(1)), "100 A");
+    }
+
+    #[test]
+    fn ranges_of_inputs_are_in_the_unit_they_are_typed_in() {
+        let (celsius, none) = (crate::units::CELSIUS, crate::units::NONE);
+        assert_eq!(
+            Reader::METRIC.input_range(-40.0, 60.0, celsius),
+            "−40 to 60 °C"
+        );
+        assert_eq!(
+            Reader::US.input_range(-40.0, 60.0, celsius),
+            "−40 to 140 °F"
+        );
+        let comma = Reader::METRIC.with_decimal_comma(true);
+        assert_eq!(comma.input_range(0.1, 0.6, none), "0,1 to 0,6");
+    }
+
+    #[test]
+    fn money_has_its_sign_and_thousands() {
+        let euro = Reader::METRIC.with_currency(Some("€"));
+        let show = |amount| euro.show(money(amount));
+        assert_eq!(
+            [0.4, 999.6, 12_345.0, 1_234_567.0, -90.0, -1234.0].map(show),
+            [
+                "€ 0",
+                "€ 1 000",
+                "€ 12 345",
+                "€ 1 234 567",
+                "€ −90",
+                "€ −1 234"
+            ]
+            .map(|text| text.replace(' ', "\u{202f}"))
+        );
+        let comma = Reader::METRIC.with_decimal_comma(true);
+        assert_eq!(comma.show(money(0.456).to(2)), "0,46");
+        assert_eq!(comma.show(money(1234.5).to(2)), "1\u{202f}234,50");
+        assert_eq!(euro.range(money(5.0), money(20.0)), "€\u{202f}5 to 20");
     }
 
     #[test]

@@ -1,6 +1,8 @@
 //! A lead bank gets no lithium advice, a lithium bank none for lead.
 
 use ampwright_core::guidance::settings::GroupCode;
+use ampwright_core::text;
+use ampwright_core::units::Reader;
 
 use crate::answers::said;
 use crate::says::{Says, setting_said};
@@ -57,7 +59,7 @@ pub fn check(says: &Says) {
     });
     if !lithium {
         for machine in &says.disconnect().alternators {
-            for said in &machine.sentences {
+            for said in &text::load_dump::sentences(machine, &Reader::METRIC) {
                 says.holds(
                     !said.contains("ithium") && !said.contains("management"),
                     || format!("a lead bank's disconnect: {said}"),

@@ -99,7 +99,7 @@ pub fn plans(says: &Says, found: &Found) {
         let answers = Answers::of(plan.arrangement.on(&says.sheet));
         let dangers = answers.codes(Weight::Danger);
         says.holds(dangers.is_empty(), || {
-            let steps: Vec<&str> = plan.steps.iter().map(|step| step.what.as_str()).collect();
+            let steps: Vec<_> = plan.steps.iter().map(|step| step.change).collect();
             format!("a plan has {dangers:?}: {steps:?}")
         });
         says.holds(

@@ -1,8 +1,11 @@
 //! Every sentence is finished: figures in it are figures, nothing of a
 //! template is left.
 
-use ampwright_core::exchange::{commissioning_json, settings_json};
+use ampwright_core::exchange::{
+    arrangements_json, belts_json, cables_json, commissioning_json, load_dump_json, settings_json,
+};
 use ampwright_core::guidance::commissioning;
+use ampwright_core::text;
 use ampwright_core::units::Reader;
 use serde_json::Value as Json;
 
@@ -21,11 +24,17 @@ pub fn check(says: &Says) {
     for (part, json) in [
         ("findings", json(&report.findings)),
         ("settings", settings_json(says.settings(), &Reader::METRIC)),
-        ("disconnect", json(says.disconnect())),
-        ("wiring", json(says.wiring())),
-        ("belts", json(&report.analyses.belts)),
+        (
+            "disconnect",
+            load_dump_json(says.disconnect(), &Reader::METRIC),
+        ),
+        ("wiring", cables_json(says.wiring(), &Reader::METRIC)),
+        ("belts", belts_json(&report.analyses.belts, &Reader::METRIC)),
         ("first run", first_run(says)),
-        ("arrangements", json(says.comparison())),
+        (
+            "arrangements",
+            arrangements_json(says.comparison(), &Reader::METRIC),
+        ),
         ("plans", json(&says.found())),
         ("verdict", Json::String(says.verdict())),
         ("year", json(&year(says))),
@@ -61,8 +70,12 @@ fn json(value: &impl serde::Serialize) -> Json {
 /// The year in words.
 fn year(says: &Says) -> Vec<String> {
     let year = says.year();
-    let mut all = year.sentences();
-    all.extend(year.months.iter().map(|month| month.day_words()));
+    let mut all = text::year::sentences(year, &Reader::METRIC);
+    all.extend(
+        year.months
+            .iter()
+            .map(|month| text::year::settled_day(month, &Reader::METRIC)),
+    );
     all
 }
 
@@ -72,7 +85,7 @@ fn steps(says: &Says) -> Vec<String> {
     found
         .flat_map(|found| &found.plans)
         .flat_map(|plan| &plan.steps)
-        .map(|step| step.sentence())
+        .map(|step| text::plan_step(step, &Reader::METRIC))
         .collect()
 }
 

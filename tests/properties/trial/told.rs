@@ -24,7 +24,7 @@ proptest! {
         prop_assert!((c - 1.0).abs() < 0.10, "capacity {c} of the true one");
         prop_assert!((0.5..1.6).contains(&fit.residual_k), "residual {} K", fit.residual_k);
         for (label, value) in [("Winding at full", anchor_c), ("Heat capacity", capacity)] {
-            let figure = fit.figures.iter().find(|figure| figure.label.contains(label));
+            let figure = fit.figures.iter().find(|figure| calibration_text::fitted(figure.what).contains(label));
             let (low, high) = figure.expect("fitted").range;
             prop_assert!((low..=high).contains(&value), "{label} {value} outside {low} to {high}");
         }

@@ -1,6 +1,6 @@
 //! What the page wrote to the console, and what it asked the network for.
 
-use super::{Browser, Result};
+use super::{Browser, Result, command::Command};
 use serde_json::{Value, json};
 
 /// A line of the console.
@@ -63,7 +63,7 @@ impl Browser {
     }
 
     fn log(&self, kind: &str) -> Result<Vec<Value>> {
-        match self.post("/se/log", json!({ "type": kind }))? {
+        match self.send(Command::post("se/log", json!({ "type": kind })))? {
             Value::Array(entries) => Ok(entries),
             other => Err(format!("The driver sent no log but {other}.")),
         }

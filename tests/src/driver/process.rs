@@ -1,41 +1,57 @@
 //! The driver process and the browser it starts.
 
 use super::Result;
-use crate::programs;
 use std::{
     fs,
-    io::{BufRead, BufReader},
+    io::{BufRead, BufReader, Write},
     path::{Path, PathBuf},
     process::{Child, Command, Stdio},
     sync::mpsc,
     thread,
     time::{Duration, Instant},
 };
+use xtask::programs;
+
+/// Starts the driver and ends it when it is told so, or when whoever started
+/// this is gone, however that came about; then it clears up. The browser ends
+/// with the driver.
+const KEEPER: &str = r#""$DRIVER" --port=0 &
+read -r told
+kill -KILL $!
+if [ -z "$told" ] && [ -n "$LITTER" ]; then sleep 2; rm -rf "$LITTER"; fi"#;
 
 /// One driver process of our own.
 pub struct Driver {
-    child: Child,
+    keeper: Child,
     port: u16,
     profile: PathBuf,
 }
 
 impl Driver {
-    /// Starts a driver on a port that it picks itself.
-    pub fn start(profile: &Path) -> Result<Driver> {
+    /// Starts a driver on a port that it picks itself. A profile that is
+    /// `litter` goes with it, should there be nobody left to take it away.
+    pub fn start(profile: &Path, litter: bool) -> Result<Driver> {
         let program = programs::chromedriver().ok_or(
             "The program chromedriver is not on the search path; \
              `cargo xtask test` says how to install it.",
         )?;
-        let mut child = Command::new(&program)
-            .arg("--port=0")
-            .stdin(Stdio::null())
+        let litter = if litter {
+            profile.as_os_str()
+        } else {
+            "".as_ref()
+        };
+        let mut keeper = Command::new("sh")
+            .args(["-c", KEEPER])
+            .env("DRIVER", &program)
+            .env("LITTER", litter)
+            .stdin(Stdio::piped())
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
             .spawn()
             .map_err(|e| format!("{} does not start: {e}", program.display()))?;
-        let output = child.stdout.take();
+        let output = keeper.stdout.take();
         let mut driver = Driver {
-            child,
+            keeper,
             port: 0,
             profile: profile.to_path_buf(),
         };
@@ -71,12 +87,14 @@ impl Driver {
 
     /// The same without a moment to store anything.
     pub fn kill(&mut self) {
-        self.child.kill().ok();
-        self.child.wait().ok();
         let left = self.browsers();
         if !left.is_empty() {
             Command::new("kill").arg("-KILL").args(left).status().ok();
         }
+        if let Some(mut told) = self.keeper.stdin.take() {
+            writeln!(told, "end").ok();
+        }
+        self.keeper.wait().ok();
     }
 
     /// The process ids of the browser, told by its profile folder, which no

@@ -1,9 +1,9 @@
 //! On what kind of screen the page is tried.
 
 use super::Result;
-use crate::programs;
-use serde_json::{Value, json};
+use serde_json::{Map, Value, json};
 use std::path::Path;
+use xtask::programs;
 
 /// A screen to try the page on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -16,8 +16,10 @@ pub enum Screen {
     Touch { width: u32, height: u32 },
 }
 
-const SWITCHES: [&str; 11] = [
+const SWITCHES: [&str; 12] = [
     "--headless=new",
+    // The browser ends when nobody drives it any more.
+    "--remote-debugging-pipe",
     "--no-sandbox",
     "--disable-gpu",
     "--disable-quic",
@@ -31,7 +33,7 @@ const SWITCHES: [&str; 11] = [
 ];
 
 /// The wishes with which the driver opens a browser.
-pub fn options(screen: Screen, profile: &Path) -> Result<Value> {
+pub fn options(screen: Screen, profile: &Path) -> Result<Map<String, Value>> {
     let browser = programs::browser()
         .ok_or("No Chromium is on the search path; `cargo xtask test` says how to install it.")?;
     let mut switches: Vec<String> = SWITCHES.iter().map(|s| s.to_string()).collect();
@@ -47,13 +49,14 @@ pub fn options(screen: Screen, profile: &Path) -> Result<Value> {
     }
     switches.push("about:blank".to_string());
     options["args"] = json!(switches);
-    Ok(json!({ "capabilities": { "alwaysMatch": {
-        "goog:chromeOptions": options,
-        "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
-        "unhandledPromptBehavior": "ignore",
-        // A script that looks at every element takes its time on a busy machine.
-        "timeouts": { "script": 180_000 },
-    } } }))
+    let mut wishes = Map::new();
+    let logs = json!({ "browser": "ALL", "performance": "ALL" });
+    wishes.insert("goog:chromeOptions".into(), options);
+    wishes.insert("goog:loggingPrefs".into(), logs);
+    wishes.insert("unhandledPromptBehavior".into(), json!("ignore"));
+    // A script that looks at every element takes its time on a busy machine.
+    wishes.insert("timeouts".into(), json!({ "script": 180_000 }));
+    Ok(wishes)
 }
 
 fn touch(width: u32, height: u32) -> Value {

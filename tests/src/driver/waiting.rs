@@ -19,7 +19,7 @@ impl Browser {
 
     /// The same with another limit.
     pub fn wait_for_within(&self, css: &str, limit: Duration) -> Result<Element<'_>> {
-        patiently(limit, || {
+        within(limit, || {
             let element = self.find(css)?;
             match element.shown()? {
                 true => Ok(element),
@@ -30,7 +30,7 @@ impl Browser {
 
     /// Waits until no element that matches can be seen.
     pub fn wait_gone(&self, css: &str) -> Result<()> {
-        patiently(PATIENCE, || {
+        patiently(|| {
             for element in self.find_all(css)? {
                 if element.shown()? {
                     return Err(format!("{css} can still be seen."));
@@ -42,7 +42,7 @@ impl Browser {
 
     /// Waits until an element that matches holds this text.
     pub fn wait_text(&self, css: &str, part: &str) -> Result<Element<'_>> {
-        patiently(PATIENCE, || {
+        patiently(|| {
             let element = self.find(css)?;
             let text = element.text()?;
             match text.contains(part) {
@@ -55,7 +55,7 @@ impl Browser {
     /// Waits until JavaScript, as the body of a function, returns something
     /// true, and returns that.
     pub fn wait_script(&self, code: &str) -> Result<Value> {
-        patiently(PATIENCE, || {
+        patiently(|| {
             let value = self.script(code, &[])?;
             let empty = [json!(null), json!(false), json!(0), json!("")].contains(&value);
             match empty {
@@ -67,7 +67,7 @@ impl Browser {
 
     /// Waits until a `data-NAME` of the whole page has this value.
     pub fn wait_data(&self, name: &str, value: &str) -> Result<()> {
-        patiently(PATIENCE, || {
+        patiently(|| {
             let now = self.script(
                 "return document.documentElement.dataset[arguments[0]] ?? null",
                 &[json!(name)],
@@ -80,8 +80,13 @@ impl Browser {
     }
 }
 
-/// Tries again until it works or the time is over; then the last reason.
-fn patiently<T>(limit: Duration, mut step: impl FnMut() -> Result<T>) -> Result<T> {
+/// Tries again until it works or the usual time is over; then the last reason.
+pub(super) fn patiently<T>(step: impl FnMut() -> Result<T>) -> Result<T> {
+    within(PATIENCE, step)
+}
+
+/// The same with another limit.
+fn within<T>(limit: Duration, mut step: impl FnMut() -> Result<T>) -> Result<T> {
     let end = Instant::now() + limit;
     loop {
         match step() {

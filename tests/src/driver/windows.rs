@@ -1,30 +1,31 @@
 //! Several windows of one browser.
 
-use super::{Browser, Result, wire};
+use super::{Browser, Result};
+use fantoccini::wd::WindowHandle;
 use serde_json::json;
 
 impl Browser {
     /// The name of the window in use.
-    pub fn window(&self) -> Result<String> {
-        wire::text(self.get("/window")?)
+    pub fn window(&self) -> Result<WindowHandle> {
+        self.ask(|client| async move { client.window().await })
     }
 
     /// Opens another window, goes on in it, and says its name.
-    pub fn open_window(&self) -> Result<String> {
-        let new = self.post("/window/new", json!({ "type": "tab" }))?;
-        let name = wire::text(new["handle"].clone())?;
-        self.use_window(&name)?;
-        Ok(name)
+    pub fn open_window(&self) -> Result<WindowHandle> {
+        let new = self.ask(|client| async move { client.new_window(true).await })?;
+        self.use_window(&new.handle)?;
+        Ok(new.handle)
     }
 
     /// Goes on in this window.
-    pub fn use_window(&self, name: &str) -> Result<()> {
-        self.post("/window", json!({ "handle": name })).map(|_| ())
+    pub fn use_window(&self, window: &WindowHandle) -> Result<()> {
+        let window = window.clone();
+        self.ask(|client| async move { client.switch_to_window(window).await })
     }
 
     /// Closes the window in use and goes on in this one.
-    pub fn close_window(&self, next: &str) -> Result<()> {
-        self.wire.delete(&self.path("/window"))?;
+    pub fn close_window(&self, next: &WindowHandle) -> Result<()> {
+        self.ask(|client| async move { client.close_window().await })?;
         self.use_window(next)
     }
 

@@ -3,8 +3,10 @@
 
 use serde::Serialize;
 
-use crate::physics::ampacity::{air_factor, engine_factor, gauge_a, iso_10133_a, metric_a};
-use crate::physics::cable::{GAUGES, METRICS, copper_c, drop_v};
+use crate::physics::ampacity::{
+    air_factor, ampacity_a, engine_factor, gauge_a, iso_10133_a, metric_a,
+};
+use crate::physics::cable::{GAUGES, METRICS, copper_c, drop_v, each_a, load_share, spare_pct};
 use crate::physics::fuse;
 
 /// Most cables laid side by side.
@@ -67,6 +69,10 @@ pub struct CableChoice {
     pub size: &'static str,
     /// Copper of one cable \[mm²\].
     pub mm2: f64,
+    /// What the table gives to one cable in air of 30 °C \[A\].
+    pub table_a: f64,
+    /// Resistance of one cable at 20 °C \[Ω/km\].
+    pub ohm_km: f64,
     /// How many side by side, each with its own fuse.
     pub cables: u8,
     /// What one of them bears \[A\].
@@ -152,16 +158,16 @@ fn judge(
     cables: u8,
     bound: SizingReason,
 ) -> Result<CableChoice, SizingReason> {
-    let each_a = ask.amperes / f64::from(cables);
+    let each_a = each_a(ask.amperes, f64::from(cables));
     let factor = if ask.engine_space {
         engine_factor(ask.insulation_c, ask.air_c)
     } else {
         air_factor(ask.insulation_c, ask.air_c)
     };
-    let ampacity_a = factor * size.table_a;
+    let ampacity_a = ampacity_a(factor, size.table_a);
     // The copper is as hot as its insulation allows when the cable carries all it may.
     let share = if ampacity_a > 0.0 {
-        each_a / ampacity_a
+        load_share(each_a, ampacity_a)
     } else {
         1.0
     };
@@ -180,9 +186,11 @@ fn judge(
     Ok(CableChoice {
         size: size.name,
         mm2: size.mm2,
+        table_a: size.table_a,
+        ohm_km: size.ohm_km,
         cables,
         ampacity_a,
-        spare_pct: 100.0 * (ampacity_a / each_a - 1.0),
+        spare_pct: spare_pct(ampacity_a, each_a),
         copper_c,
         drop_v,
         spare_v: ask.allowed_v - drop_v,

@@ -1,17 +1,18 @@
 //! Cable and fuse for each run of the arrangement.
 //!
 //! `runs` says which runs there are and what each must carry, `choose` finds
-//! the smallest cable and its fuse, `words` says it. Not part of the report but
-//! for its findings: it is asked for by itself.
+//! the smallest cable and its fuse, `notes` what else to know, `told` names all
+//! of it. The sentences stand in [`crate::text`].
 
 mod choose;
+mod notes;
 mod runs;
-mod words;
+mod told;
 
 use serde::Serialize;
 
 use crate::analysis::RunReport;
-use crate::boat::{Chemistry, Inputs, Worksheet};
+use crate::boat::{Chemistry, Flag, Inputs, Worksheet};
 use crate::physics::ampacity::{ENGINE_AIR_C, TABLE_AIR_C};
 use crate::physics::battery::{LFP_SHORT_OHM_AH, lfp_resistance_ohm};
 use crate::physics::cable;
@@ -19,6 +20,7 @@ use crate::physics::fuse;
 use crate::simulation::alternators::Alternators;
 
 pub use choose::{CableChoice, CableRequest, SizingReason, Table, choose};
+pub use told::{AlternatorFuse, CableRemark, Carries, RunCode, RunEnd, RunNote};
 
 /// Cables and fuses of a boat.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -36,27 +38,25 @@ pub struct Cables {
     pub insulation_c: f64,
     /// Every run there is.
     pub runs: Vec<CableRun>,
-    /// What the rule says, and what another flag's may change.
-    pub rule: Vec<&'static str>,
-    /// Where the figures come from.
-    pub sources: &'static [&'static str],
-    /// How these figures differ from the tables', in sentences.
-    pub remarks: Vec<String>,
+    /// The boat's flag, which decides whose rule comes first.
+    pub flag: Flag,
+    /// How these figures differ from those of the tables.
+    pub remarks: Vec<CableRemark>,
 }
 
 /// One run.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct CableRun {
-    /// Its name, the same for ever.
-    pub key: &'static str,
-    /// Where it comes from.
-    pub from: &'static str,
-    /// Where it leads.
-    pub to: &'static str,
-    /// Current it must carry for ever \[A\].
+    /// Which run it is.
+    pub code: RunCode,
+    /// Where it begins.
+    pub from: RunEnd,
+    /// Where it ends.
+    pub to: RunEnd,
+    /// Current it must carry continuously \[A\].
     pub carries_a: f64,
     /// What current that is.
-    pub carries: String,
+    pub carries: Carries,
     /// Length one way \[m\].
     pub length_m: f64,
     /// Whether it goes through the engine space.
@@ -79,14 +79,13 @@ pub struct CableRun {
     pub breaks_ka: Option<f64>,
     /// Least direct voltage its fuse must be rated for \[V\].
     pub fuse_v: f64,
-    /// Where the fuse goes.
-    pub fuse_at: String,
-    /// What is asked of its cable, in words.
-    pub asks: String,
-    /// Volts and breaking capacity of its fuse in words, or that there is no cable.
-    pub fuse_for: String,
+    /// Whether the fuse goes to the house bank; to the start battery otherwise.
+    pub fuse_at_house: bool,
+    /// Whether the alternator's end wants a fuse too; none where no alternator
+    /// is at the other end.
+    pub alternator_fuse: Option<AlternatorFuse>,
     /// What else to know about it.
-    pub notes: Vec<String>,
+    pub notes: Vec<RunNote>,
 }
 
 /// What lead-acid resists, of a 12 V block times its ampere-hours \[Ω·A·h\]:
@@ -107,7 +106,7 @@ pub(crate) fn cables(sheet: &Worksheet, alternators: &Alternators, charging: &Ru
     let engine_air_c = charging.peak_air_c.max(ENGINE_AIR_C);
     let other_air_c = inputs.cabin_c().max(TABLE_AIR_C);
     let insulation_c = inputs.cable.insulation.rated_c();
-    let runs = runs::leads(sheet, alternators)
+    let runs: Vec<CableRun> = runs::leads(sheet, alternators)
         .into_iter()
         .map(|lead| {
             let air_c = if lead.engine_space {
@@ -118,32 +117,33 @@ pub(crate) fn cables(sheet: &Worksheet, alternators: &Alternators, charging: &Ru
             run(inputs, lead, air_c, breaks_ka)
         })
         .collect();
-    let mut wiring = Cables {
+    Cables {
+        remarks: notes::remarks(engine_air_c, insulation_c, &runs),
         short_circuit_a,
         breaks_ka,
         engine_air_c,
         other_air_c,
         insulation_c,
         runs,
-        rule: words::rule(inputs.cable.flag),
-        sources: words::SOURCES,
-        remarks: Vec::new(),
-    };
-    wiring.remarks = words::remarks(&wiring);
-    wiring
+        flag: inputs.cable.flag,
+    }
 }
 
 /// Current of a short at the house bank's posts \[A\], its cells warm and full.
 /// For lithium the low end of the cells' ohmic resistance counts: what they
 /// resist a long charge with is several times that.
 fn short_circuit_a(inputs: &Inputs) -> f64 {
+    fuse::short_circuit_a(inputs.house_bank().rest_v(1.0), cells_ohm(inputs), 0.0)
+}
+
+/// What the house bank's cells resist a short circuit with \[Ω\].
+pub(crate) fn cells_ohm(inputs: &Inputs) -> f64 {
     let bank = inputs.house_bank();
     let ohm_ah = match inputs.bank.chemistry {
         Chemistry::Lfp => inputs.bank.resistance_ohm_ah.min(LFP_SHORT_OHM_AH),
         _ => LEAD_OHM_AH,
     };
-    let cells_ohm = lfp_resistance_ohm(ohm_ah, bank.blocks, bank.capacity_ah);
-    fuse::short_circuit_a(bank.rest_v(1.0), cells_ohm, 0.0)
+    lfp_resistance_ohm(ohm_ah, bank.blocks, bank.capacity_ah)
 }
 
 fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> CableRun {
@@ -160,7 +160,7 @@ fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> 
     let mils = cable::circular_mils(ask.amperes, ask.length_m, ask.allowed_v);
     let nominal_v = 12.0 * lead.blocks;
     let mut run = CableRun {
-        key: lead.key,
+        code: lead.code,
         from: lead.from,
         to: lead.to,
         carries_a: ask.amperes,
@@ -180,13 +180,19 @@ fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> 
             Some(fuse::START_KA)
         },
         fuse_v: ask.volts,
-        fuse_at: words::fuse_at(lead.on_house, lead.from_machine, ask.length_m),
-        asks: String::new(),
-        fuse_for: String::new(),
+        fuse_at_house: lead.on_house,
+        alternator_fuse: lead.from_alternator.then(|| alternator_fuse(ask.length_m)),
         notes: lead.notes,
     };
-    words::notes(inputs, &mut run, nominal_v);
-    run.asks = words::asks(&run);
-    run.fuse_for = words::fuse_for(&run);
+    notes::add(inputs, &mut run, nominal_v);
     run
+}
+
+/// Whether the alternator's end of a lead of that length \[m\] wants a fuse.
+fn alternator_fuse(length_m: f64) -> AlternatorFuse {
+    if 1000.0 * length_m < fuse::SHEATHED_MM {
+        AlternatorFuse::NotNeeded
+    } else {
+        AlternatorFuse::Wanted
+    }
 }

@@ -38,28 +38,6 @@ impl DayTrouble {
         DayTrouble::TooSlow,
         DayTrouble::BankTooSmall,
     ];
-
-    /// As one sentence.
-    pub const fn sentence(self) -> &'static str {
-        match self {
-            DayTrouble::CannotBeCharged => "The engine cannot charge the bank to its target.",
-            DayTrouble::NothingLeft => {
-                "The engine cannot charge the bank: the boat draws all that the alternator gives it."
-            }
-            DayTrouble::ManagementOpens => {
-                "The engine cannot charge the bank: the battery management system disconnects it."
-            }
-            DayTrouble::WrongVoltage => {
-                "The engine cannot charge the bank: the alternator is built for another voltage than the battery it is led to."
-            }
-            DayTrouble::TooSlow => {
-                "The engine charges too slowly: a whole day does not put back what the boat uses."
-            }
-            DayTrouble::BankTooSmall => {
-                "The bank is too small for a day's use, however often the engine is run."
-            }
-        }
-    }
 }
 
 /// Why the engine can never bring the bank to a state of charge, 0 to 1; none

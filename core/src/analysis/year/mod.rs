@@ -11,7 +11,6 @@ mod charger;
 mod rule;
 mod walk;
 mod weather;
-mod words;
 
 use serde::Serialize;
 

@@ -1,12 +1,12 @@
 //! What follows from a worksheet, one function for each analysis.
 
-use ampwright_core::analysis::belt::BeltReport;
 use ampwright_core::boat::Worksheet;
 use ampwright_core::decision::arrangements::{all, compare};
 use ampwright_core::decision::goal_search::Search;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
 use ampwright_core::exchange::{
-    commissioning_json, forum_text, report_json, settings_json, to_link,
+    arrangements_json, belts_json, cables_json, commissioning_json, forum_text, goal_search_json,
+    load_dump_json, report_json, settings_json, to_link, year_json,
 };
 use ampwright_core::explain;
 use ampwright_core::findings::Severity;
@@ -52,11 +52,12 @@ pub fn report(options: &ReportOptions) -> Result<Outcome, Error> {
 }
 
 pub fn year(sheet: &Worksheet) -> Result<(), Error> {
-    print_json(&ampwright_core::analysis::year(sheet))
+    let year = ampwright_core::analysis::year(sheet);
+    print_json(&year_json(&year, &Reader::METRIC))
 }
 
 pub fn arrangements(sheet: &Worksheet) -> Result<(), Error> {
-    print_json(&compare(sheet))
+    print_json(&arrangements_json(&compare(sheet), &Reader::METRIC))
 }
 
 pub fn goal(sheet: &Worksheet) -> Result<(), Error> {
@@ -66,7 +67,7 @@ pub fn goal(sheet: &Worksheet) -> Result<(), Error> {
     while !search.done() {
         search.step(AT_ONCE);
     }
-    print_json(&search.found())
+    print_json(&goal_search_json(&search.found(), &Reader::METRIC))
 }
 
 /// How what an arrangement costs came about.
@@ -111,22 +112,18 @@ fn certainty(sheet: &Worksheet) -> Certainty {
 }
 
 pub fn cables(sheet: &Worksheet) -> Result<(), Error> {
-    print_json(&ampwright_core::report(sheet).analyses.cables)
-}
-
-/// The belt of each alternator.
-#[derive(Serialize)]
-struct Belts {
-    belts: Vec<BeltReport>,
+    let cables = ampwright_core::report(sheet).analyses.cables;
+    print_json(&cables_json(&cables, &Reader::METRIC))
 }
 
 pub fn belts(sheet: &Worksheet) -> Result<(), Error> {
     let belts = ampwright_core::report(sheet).analyses.belts;
-    print_json(&Belts { belts })
+    print_json(&json!({ "belts": belts_json(&belts, &Reader::METRIC) }))
 }
 
 pub fn load_dump(sheet: &Worksheet) -> Result<(), Error> {
-    print_json(&ampwright_core::report(sheet).analyses.load_dump)
+    let load_dump = ampwright_core::report(sheet).analyses.load_dump;
+    print_json(&load_dump_json(&load_dump, &Reader::METRIC))
 }
 
 pub fn settings(sheet: &Worksheet) -> Result<(), Error> {

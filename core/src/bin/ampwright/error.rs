@@ -7,6 +7,7 @@ use ampwright_core::exchange::ReadError;
 use ampwright_core::schema::InputError;
 use ampwright_core::text::errors::input_error;
 use ampwright_core::text::remarks::read_error;
+use ampwright_core::units::Reader;
 
 /// Why a command gave no answer.
 #[derive(Debug)]
@@ -106,7 +107,7 @@ impl fmt::Display for Error {
                 "No input has the key “{key}”; “ampwright inputs” lists them."
             ),
             Error::BadValue { key, reason } => {
-                write!(f, "--set {key}: {}", input_error(reason))
+                write!(f, "--set {key}: {}", input_error(reason, &Reader::METRIC))
             }
             Error::NoSuchFigure(id) => write!(
                 f,

@@ -25,9 +25,9 @@ pub(crate) use changes::{
     Stated, add_second, cap_wanted_a, direct, hold_current, may_pass_limit, regulate, replace,
 };
 pub(crate) use harm::harm;
-pub use outcome::{Hottest, Outcome};
+pub use outcome::{Disconnect, Hottest, Outcome};
 pub(crate) use parts::price;
-pub use parts::{Part, parts};
+pub use parts::{Part, Purchase, parts};
 pub use year_cost::YearCost;
 
 /// The arrangements of a boat beside each other.

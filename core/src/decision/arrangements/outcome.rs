@@ -2,10 +2,11 @@
 
 use serde::Serialize;
 
+use crate::analysis;
 use crate::analysis::PartTemperatures;
 use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::load_dump::{DumpReport, Exposure};
-use crate::boat::{Alternator, Key, SectionId, Worksheet};
+use crate::boat::{Alternator, Arrangement, Key, SectionId, Worksheet};
 use crate::decision::arrangements::WorkedOut;
 use crate::decision::arrangements::harm::harm;
 use crate::decision::arrangements::parts::{Part, parts};
@@ -21,6 +22,9 @@ use crate::simulation::Limit;
 pub struct Outcome {
     /// Its name.
     pub name: String,
+    /// The arrangement itself, to set a boat up like it.
+    #[serde(skip)]
+    pub arrangement: Arrangement,
     /// What speaks against it: each Danger, and what overheats, overloads or
     /// wears out a part. Only the worksheet as it stands and the user's own
     /// arrangements ever have any.
@@ -70,9 +74,9 @@ pub struct Outcome {
     /// The hardest worked belt, of what it carries \[%\]; none as long as no
     /// belt is named.
     pub belt_pct: Option<f64>,
-    /// What happens when the bank disconnects, in a few words.
-    pub disconnect: String,
-    /// Whether that leaves more volts than the electronics bear.
+    /// What happens when the bank disconnects under load.
+    pub disconnect: Disconnect,
+    /// Whether that leaves more volts than the electronics withstand.
     pub exposed: bool,
     /// Findings that mean danger.
     pub dangers: usize,
@@ -80,11 +84,48 @@ pub struct Outcome {
     pub fixes: usize,
 }
 
+/// What happens when the bank disconnects under load.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum Disconnect {
+    /// Nothing: a battery stays on the alternator, or the engine does not charge.
+    BatteryStays,
+    /// The electronics withstand what is left.
+    Withstood {
+        /// Voltage left for a moment \[V\].
+        left_v: f64,
+        /// What the electronics withstand \[V\].
+        withstand_v: f64,
+    },
+    /// The protection that is entered leaves too much.
+    TooMuchLeft {
+        /// Voltage left for a moment \[V\].
+        left_v: f64,
+        /// What the electronics withstand \[V\].
+        withstand_v: f64,
+    },
+    /// No protection is entered, and there would be too much.
+    NoProtection {
+        /// Voltage for a moment \[V\].
+        left_v: f64,
+    },
+}
+
+impl Disconnect {
+    /// Whether it leaves more volts than the electronics withstand.
+    pub const fn exposes(&self) -> bool {
+        matches!(
+            self,
+            Disconnect::TooMuchLeft { .. } | Disconnect::NoProtection { .. }
+        )
+    }
+}
+
 /// The part that comes closest to its limit.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Hottest {
     /// Which.
-    pub part: &'static str,
+    pub part: analysis::Part,
     /// How hot it gets \[°C\].
     pub celsius: f64,
     /// What it bears \[°C\].
@@ -100,14 +141,14 @@ impl Hottest {
     /// That of one alternator.
     fn of(temps: &PartTemperatures, alternator: &Alternator) -> Hottest {
         let parts = [
-            ("winding", temps.winding_c, alternator.class.limit_c()),
-            ("rectifier", temps.rectifier_c, alternator.rectifier_limit_c),
-            ("case", temps.case_c, alternator.case_limit_c),
+            (analysis::Part::Winding, temps.winding_c),
+            (analysis::Part::Rectifier, temps.rectifier_c),
+            (analysis::Part::Case, temps.case_c),
         ]
-        .map(|(part, celsius, limit_c)| Hottest {
+        .map(|(part, celsius)| Hottest {
             part,
             celsius,
-            limit_c,
+            limit_c: part.limit_c(alternator),
         });
         let [winding, rest @ ..] = parts;
         rest.into_iter().fold(winding, Hottest::worse)
@@ -123,6 +164,12 @@ impl Hottest {
 }
 
 impl Outcome {
+    /// Inputs that differ from the worksheet, with their values: those of
+    /// [`Outcome::changes`].
+    pub fn changed(&self) -> impl Iterator<Item = (Key, Value)> {
+        changed(&self.arrangement).copied()
+    }
+
     /// What comes of an arrangement; `today` is the worksheet as it stands.
     pub(super) fn of(sheet: &Worksheet, one: &WorkedOut, today: Option<&Outcome>) -> Outcome {
         let WorkedOut {
@@ -143,19 +190,14 @@ impl Outcome {
             let same = report.findings.iter().filter(|f| f.severity() == severity);
             same.count()
         };
-        let (exposed, words) = disconnecting(with, report);
+        let disconnect = disconnect(with, report);
         let days = inputs.cost.days;
         let used_wh = over_year(report.analyses.energy.anchor.use_wh, days);
         Outcome {
             name: arrangement.name.clone(),
+            arrangement: arrangement.clone(),
             harm: harm(report),
-            changes: arrangement
-                .changes
-                .iter()
-                // A machine that only moved to the second place is no change.
-                .filter(|(key, _)| key.section != SectionId::alt2)
-                .map(said)
-                .collect(),
+            changes: changed(arrangement).map(said).collect(),
             hours_day: report.analyses.day.engine_hours,
             runs: report.analyses.day.runs,
             trouble: report.analyses.day.trouble,
@@ -189,12 +231,19 @@ impl Outcome {
                 .iter()
                 .filter_map(|belt| belt.worst_pct)
                 .reduce(f64::max),
-            disconnect: words,
-            exposed,
+            disconnect,
+            exposed: disconnect.exposes(),
             dangers: count(Severity::Danger),
             fixes: count(Severity::Fix),
         }
     }
+}
+
+/// What an arrangement changes, but for an alternator that only moved to the
+/// second place.
+fn changed(arrangement: &Arrangement) -> impl Iterator<Item = &(Key, Value)> {
+    let changes = arrangement.changes.iter();
+    changes.filter(|(key, _)| key.section != SectionId::alt2)
 }
 
 /// "Pulley ratio: 2.6", "Rated current: 180 A".
@@ -203,9 +252,9 @@ fn said((key, value): &(Key, Value)) -> String {
     format!("{}: {}", spec.label, spec.shown(*value))
 }
 
-/// Whether a load dump leaves more volts than the electronics withstand, and
-/// what happens in a few words.
-fn disconnecting(with: &Worksheet, report: &Report) -> (bool, String) {
+/// What happens when the bank disconnects under load, at the alternator where
+/// that is worst.
+fn disconnect(with: &Worksheet, report: &Report) -> Disconnect {
     let all = &report.analyses.load_dump;
     let left_v = |dump: &DumpReport| dump.bank_left_v().unwrap_or(0.0);
     let worst = all
@@ -217,16 +266,18 @@ fn disconnecting(with: &Worksheet, report: &Report) -> (bool, String) {
             if rank(other) > rank(one) { other } else { one }
         });
     let Some(worst) = worst else {
-        return (false, "nothing: a battery stays on the alternator".into());
+        return Disconnect::BatteryStays;
     };
     let (left_v, withstand_v) = (left_v(worst), worst.bear_v);
-    let exposed = worst.too_much(left_v);
-    let words = if !exposed {
-        format!("{left_v:.0} V for a moment, electronics withstand {withstand_v:.0} V")
-    } else if worst.defended() {
-        format!("{left_v:.0} V left, electronics withstand only {withstand_v:.0} V")
-    } else {
-        format!("up to {left_v:.0} V, no protection stated")
-    };
-    (exposed, words)
+    match (worst.too_much(left_v), worst.defended()) {
+        (false, _) => Disconnect::Withstood {
+            left_v,
+            withstand_v,
+        },
+        (true, true) => Disconnect::TooMuchLeft {
+            left_v,
+            withstand_v,
+        },
+        (true, false) => Disconnect::NoProtection { left_v },
+    }
 }

@@ -30,7 +30,7 @@ pub use fit_remark::{FitRemark, OutputUntold};
 pub use log::{Log, read};
 pub use log_remark::{LineError, LogRemark};
 pub use refusal::Refusal;
-pub use result::{Compared, Fit, Fitted, apply};
+pub use result::{Compared, Fit, Fitted, FittedFigure, apply};
 pub use sample::SAMPLE;
 
 use model::Trial;

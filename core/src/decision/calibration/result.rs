@@ -11,14 +11,15 @@ use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::output::Output;
 use crate::decision::calibration::refuse::spread;
 use crate::schema::{Confidence, FieldType, Value};
+use crate::units::{NONE, UnitOfMeasure};
 
 /// A figure a log gave.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fitted {
     /// What it is.
-    pub label: &'static str,
+    pub what: FittedFigure,
     /// Its unit.
-    pub unit: &'static str,
+    pub unit: &'static UnitOfMeasure,
     /// Decimals worth showing.
     pub decimals: usize,
     /// What the worksheet had; none if it did without.
@@ -29,6 +30,15 @@ pub struct Fitted {
     pub deviation: f64,
     /// Range that holds it in about nineteen cases of twenty.
     pub range: (f64, f64),
+}
+
+/// What a log gives a figure for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FittedFigure {
+    /// The cooling, as a multiple of the worksheet's.
+    Cooling,
+    /// An input.
+    Input(Key),
 }
 
 /// A reading of the case thermometer against the model.
@@ -88,8 +98,8 @@ impl Fit {
         let (low, high) = spec.range().unwrap_or((f64::MIN, f64::MAX));
         let inside = |number: f64| rounded(number.max(low).min(high), decimals);
         self.figures.push(Fitted {
-            label: spec.label,
-            unit: spec.unit().map_or("", |unit| unit.symbol),
+            what: FittedFigure::Input(key),
+            unit: spec.unit().unwrap_or(NONE),
             decimals,
             was,
             value: inside(value),
@@ -196,8 +206,8 @@ fn cooling(fit: &mut Fit, trial: &Trial, factor: f64, log: f64) {
     let of = |factor: f64| anchor_c(inputs, unit, unit.cooling * factor);
     let beyond = |deviations: f64| factor * (deviations * log).exp();
     fit.figures.push(Fitted {
-        label: "Cooling, times the worksheet's",
-        unit: "",
+        what: FittedFigure::Cooling,
+        unit: NONE,
         decimals: 2,
         was: Some(1.0),
         value: rounded(factor, 2),

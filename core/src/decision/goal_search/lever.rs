@@ -1,17 +1,71 @@
 //! What may be changed, and by how much.
 
+use serde::Serialize;
+
 use crate::boat::{AirBasis, Goal, Inputs, May, RegulatorKind, SecondRole, SensorPlace, WayKind};
 use crate::decision::arrangements::{
     Stated, add_second, cap_wanted_a, direct, hold_current, larger_a, regulate, replace, second_a,
 };
+use crate::units::QuantityKind;
 
 /// How many kinds of change there are.
 pub(super) const COUNT: usize = 13;
 
+/// A kind of change.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Change {
+    /// A stronger blower, by so much more air \[m³/h\].
+    Blower,
+    /// A cool-air duct to the alternator.
+    Duct,
+    /// A higher temperature limit at the regulator \[°C\].
+    TemperatureLimit,
+    /// A current cap at the regulator \[A\].
+    CurrentCap,
+    /// A DC-DC charger of another size \[A\].
+    Charger,
+    /// The alternator led to the house bank, with an external regulator.
+    Direct,
+    /// An external regulator with a temperature sensor.
+    Regulator,
+    /// A larger alternator in place of the one there is \[A\].
+    LargerAlternator,
+    /// A second alternator for the bank \[A\].
+    SecondAlternator,
+    /// A smaller pulley on the alternator, by how much the ratio rises.
+    Pulley,
+    /// More solar panels, by their power \[W\].
+    Panels,
+    /// A bank of another size \[A·h\].
+    Bank,
+    /// Lighter loads, by their share of the day's use \[%\].
+    LighterLoads,
+}
+
+impl Change {
+    /// What its amounts are of; none where there is only one way to do it.
+    pub(super) const fn amounts_of(self) -> Option<QuantityKind> {
+        match self {
+            Change::Blower => Some(QuantityKind::AirFlow),
+            Change::TemperatureLimit => Some(QuantityKind::Temperature),
+            Change::CurrentCap
+            | Change::Charger
+            | Change::LargerAlternator
+            | Change::SecondAlternator => Some(QuantityKind::Current),
+            Change::Pulley => Some(QuantityKind::Count),
+            Change::Panels => Some(QuantityKind::Power),
+            Change::Bank => Some(QuantityKind::Charge),
+            Change::LighterLoads => Some(QuantityKind::Percent),
+            Change::Duct | Change::Direct | Change::Regulator => None,
+        }
+    }
+}
+
 /// One kind of change.
 pub(super) struct Lever {
-    /// What it is, with `#` where the amount stands.
-    pub says: &'static str,
+    /// What it is.
+    pub change: Change,
     /// Whether the user lets it be changed.
     pub open: fn(&Goal) -> May,
     /// The amounts that make sense on these inputs.
@@ -33,7 +87,7 @@ pub(super) const PULLEY: usize = 9;
 /// pulley that goes on it.
 pub(super) static LEVERS: [Lever; COUNT] = [
     Lever {
-        says: "a blower with # m³/h more",
+        change: Change::Blower,
         open: |goal| goal.blower,
         amounts: |i| {
             some(
@@ -44,13 +98,13 @@ pub(super) static LEVERS: [Lever; COUNT] = [
         apply: |i, m3h, _| i.space.blower_m3h += m3h,
     },
     Lever {
-        says: "a cool-air duct to the alternator",
+        change: Change::Duct,
         open: |goal| goal.duct,
         amounts: |i| some(i.space.cold_air_pct < 40.0, &[50.0]),
         apply: |i, percent, _| i.space.cold_air_pct = percent,
     },
     Lever {
-        says: "a temperature limit of # °C at the regulator",
+        change: Change::TemperatureLimit,
         open: |goal| goal.set_point,
         amounts: |i| {
             let limit_c = match i.reg.sensor {
@@ -65,19 +119,19 @@ pub(super) static LEVERS: [Lever; COUNT] = [
         apply: |i, celsius, _| i.reg.set_point_c = celsius,
     },
     Lever {
-        says: "a current cap of # A at the regulator",
+        change: Change::CurrentCap,
         open: |goal| goal.cap,
         amounts: |i| cap_wanted_a(i).into_iter().collect(),
         apply: |i, _, _| hold_current(i),
     },
     Lever {
-        says: "a DC-DC charger of # A",
+        change: Change::Charger,
         open: |goal| goal.converter,
         amounts: chargers_a,
         apply: |i, amperes, _| i.way.converter_a = amperes,
     },
     Lever {
-        says: "direct to the bank, with an external regulator",
+        change: Change::Direct,
         open: |goal| goal.straight,
         amounts: |i| {
             let of_bank = i.first_alternator().blocks() == i.bank.nominal_v.blocks();
@@ -86,7 +140,7 @@ pub(super) static LEVERS: [Lever; COUNT] = [
         apply: |i, _, _| direct(i),
     },
     Lever {
-        says: "an external regulator with a temperature sensor",
+        change: Change::Regulator,
         open: |goal| goal.regulator,
         amounts: |i| {
             let built_in = i.reg.kind == RegulatorKind::Internal;
@@ -95,31 +149,31 @@ pub(super) static LEVERS: [Lever; COUNT] = [
         apply: |i, _, _| regulate(i),
     },
     Lever {
-        says: "an alternator of # A in its place",
+        change: Change::LargerAlternator,
         open: |goal| goal.machine,
         amounts: larger_a,
         apply: |i, amperes, _| replace(i, amperes),
     },
     Lever {
-        says: "a second alternator of # A for the bank",
+        change: Change::SecondAlternator,
         open: |goal| goal.second,
         amounts: |i| some(i.two.role == SecondRole::None, &second_a(i)),
         apply: add_second,
     },
     Lever {
-        says: "a smaller alternator pulley: ratio higher by #",
+        change: Change::Pulley,
         open: |goal| goal.pulley,
         amounts: |i| some(i.alt.pulley_ratio + 0.8 <= MOST_RATIO, &[0.4, 0.8]),
         apply: |i, more, _| smaller_pulley(i, more),
     },
     Lever {
-        says: "# W more of solar panels",
+        change: Change::Panels,
         open: |goal| goal.panels,
         amounts: |i| some(i.sun.panel_w <= 19_000.0, &[200.0, 400.0, 600.0]),
         apply: |i, watts, _| i.sun.panel_w += watts,
     },
     Lever {
-        says: "a bank of # A·h",
+        change: Change::Bank,
         open: |goal| goal.bank,
         amounts: |i| {
             let now_ah = i.bank.capacity_ah;
@@ -131,7 +185,7 @@ pub(super) static LEVERS: [Lever; COUNT] = [
         apply: |i, ah, _| i.bank.capacity_ah = ah,
     },
     Lever {
-        says: "loads lighter by # %",
+        change: Change::LighterLoads,
         open: |goal| goal.loads,
         amounts: |i| some(i.daily.saved_pct == 0.0, &[10.0, 20.0]),
         apply: |i, percent, _| i.daily.saved_pct = percent,

@@ -20,5 +20,6 @@ mod search;
 mod weigh;
 
 pub use found::{Found, Unmet};
+pub use lever::Change;
 pub use plan::{Plan, Step};
 pub use search::Search;

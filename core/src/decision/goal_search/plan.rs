@@ -3,11 +3,12 @@
 use serde::Serialize;
 
 use crate::boat::Arrangement;
-use crate::decision::goal_search::lever::{CAP, COUNT, LEVERS};
+use crate::decision::goal_search::lever::{CAP, COUNT, Change, LEVERS};
 use crate::decision::goal_search::search::Search;
 use crate::decision::goal_search::weigh::{Levels, Tried};
 use crate::simulation::steady_state::settled;
-use crate::units::clock;
+use crate::units::Quantity;
+use crate::units::quantity::amperes;
 
 /// A set of changes.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -33,34 +34,19 @@ pub struct Plan {
 /// One change.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Step {
-    /// What: "a blower with 200 m³/h more".
-    pub what: String,
+    /// What is changed.
+    pub change: Change,
+    /// To or by how much; none where there is only one way to do it.
+    pub amount: Option<Quantity>,
+    /// The current cap that the regulator gets with it; none where that stays
+    /// or is itself what is changed.
+    pub cap: Option<Quantity>,
     /// Its price.
     pub price: f64,
     /// Engine time a day that it saves after the steps before it \[h\].
     pub saves_h: f64,
     /// Current, hot, that it adds after the steps before it \[A\].
     pub adds_a: f64,
-}
-
-impl Step {
-    /// Amounts and hours in a sentence; the price is the page's to write.
-    pub fn sentence(&self) -> String {
-        let amps = if self.adds_a.round() != 0.0 {
-            format!("{:+.0} A hot, ", self.adds_a.round()).replace('-', "−")
-        } else {
-            String::new()
-        };
-        let minutes = 60.0 * self.saves_h;
-        let time = if minutes.abs() < 0.5 {
-            "no time by itself".to_string()
-        } else if minutes > 0.0 {
-            format!("{} a day less", clock(minutes))
-        } else {
-            format!("{} a day more", clock(-minutes))
-        };
-        format!("{}: {amps}{time}", self.what)
-    }
 }
 
 pub(super) fn plan(search: &Search, tried: &Tried) -> Plan {
@@ -114,8 +100,13 @@ fn steps(search: &Search, levels: &Levels) -> Vec<Step> {
         let Some((_, lever, next)) = chosen else {
             break;
         };
+        let Some(change) = LEVERS.get(lever).map(|lever| lever.change) else {
+            break;
+        };
         steps.push(Step {
-            what: words(search, lever, &at, &next.levels),
+            change,
+            amount: amount(search, lever, &next.levels),
+            cap: cap(search, lever, &at, &next.levels),
             price: next.bought - now.bought,
             saves_h: hours(&now) - hours(&next),
             adds_a: hot_a(search, &next.levels) - hot_a(search, &at),
@@ -126,19 +117,17 @@ fn steps(search: &Search, levels: &Levels) -> Vec<Step> {
     steps
 }
 
-/// What a step changes, and the current cap that comes with it.
-fn words(search: &Search, lever: usize, before: &Levels, after: &Levels) -> String {
-    let says = LEVERS.get(lever).map_or("", |lever| lever.says);
-    let amount = after
-        .get(lever)
-        .and_then(|level| usize::from(*level).checked_sub(1))
-        .and_then(|at| search.scales.amounts.get(lever)?.get(at));
-    let what = says.replace('#', &amount.map_or(String::new(), f64::to_string));
+/// To or by how much a lever is moved.
+fn amount(search: &Search, lever: usize, levels: &Levels) -> Option<Quantity> {
+    let kind = LEVERS.get(lever)?.change.amounts_of()?;
+    let at = usize::from(*levels.get(lever)?).checked_sub(1)?;
+    let amount = search.scales.amounts.get(lever)?.get(at)?;
+    Some(Quantity::new(*amount, kind).up_to(2))
+}
+
+/// The current cap that comes with a step, where it is another than before.
+fn cap(search: &Search, lever: usize, before: &Levels, after: &Levels) -> Option<Quantity> {
     let cap_a = |levels| search.scales.with(levels).reg.current_cap_a;
-    match cap_a(after) {
-        Some(now_a) if lever != CAP && cap_a(before) != Some(now_a) => {
-            format!("{what}, its current cap set to {now_a} A")
-        }
-        _ => what,
-    }
+    let now_a = cap_a(after).filter(|_| lever != CAP)?;
+    (cap_a(before) != Some(now_a)).then(|| amperes(now_a).up_to(2))
 }

@@ -45,6 +45,11 @@ pub(in crate::exchange) fn parsed(text: &str) -> Result<Json, ReadError> {
     })
 }
 
+/// Whether parsed JSON says that it is a worksheet, of whatever version.
+pub(in crate::exchange) fn is_worksheet(json: &Json) -> bool {
+    json.get("type").and_then(Json::as_str) == Some(TYPE)
+}
+
 /// Reads a worksheet from parsed JSON.
 ///
 /// # Errors
@@ -53,7 +58,7 @@ pub fn read_value(json: &Json) -> Result<Reading, ReadError> {
     let Some(envelope) = json.as_object() else {
         return Err(ReadError::NotAWorksheet);
     };
-    if envelope.get("type").and_then(Json::as_str) != Some(TYPE) {
+    if !is_worksheet(json) {
         return Err(ReadError::WrongType { expected: TYPE });
     }
     let version = check_version(envelope, TextKind::Worksheet)?;

@@ -12,6 +12,8 @@ use crate::explain::term::Term;
 use crate::physics::charging::energy_wh;
 use crate::physics::drive::kilo;
 use crate::physics::money::{each_kwh, engine_each_kwh, made_up_years, over_year};
+use crate::text::purchase;
+use crate::units::Reader;
 
 /// What a year with it takes, and what has to be bought.
 pub(super) const TAKEN: &[&Figure] = &[&HOURS_YEAR, &FUEL_YEAR_L, &BOUGHT];
@@ -69,7 +71,7 @@ pub(super) static BOUGHT: Figure = Figure::new("arrangement.bought", "To buy", "
     }
     let parts = parts.iter().enumerate().map(|(at, part)| {
         let number = at + 1;
-        told(&part.what, "", part.price).symbol(&format!("K_{number}"))
+        told(&purchase(part, &Reader::METRIC), "", part.price).symbol(&format!("K_{number}"))
     });
     Explanation::of(Term::Sum(parts.collect()))
         .note("Each part at the price of your list; what is aboard already is not bought again.")

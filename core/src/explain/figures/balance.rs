@@ -1,6 +1,5 @@
 //! The heat balance that a temperature meets.
 
-use crate::analysis::peak_loads::called;
 use crate::boat::WhichAlternator;
 use crate::explain::figure::Explanation;
 use crate::explain::figures::heat::HOT_CARRIED_W;
@@ -13,6 +12,7 @@ use crate::explain::term::Term;
 use crate::physics::heat_balance::{
     body_c, body_heat_w, rectifier_c, space_air_c, warming_c, winding_c,
 };
+use crate::text::words;
 use crate::units::clock;
 
 /// Why the balance holds.
@@ -149,7 +149,10 @@ fn alternators_heat(s: &Instant) -> Term {
     };
     let mut all = vec![first.symbol("P_alt")];
     for ((installed, _), heat_w) in s.boat.others().zip(s.heat_w.iter().skip(1)) {
-        let name = format!("Heat the {} gives the air then", called(installed.which));
+        let name = format!(
+            "Heat the {} gives the air then",
+            words::alternator(installed.which)
+        );
         all.push(told(&name, "W", *heat_w).symbol("P_alt").of_second());
     }
     Term::Sum(all)

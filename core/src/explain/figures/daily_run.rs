@@ -1,6 +1,5 @@
 //! The engine's daily run: how long, and its fuel.
 
-use crate::analysis::engine_day::DayTrouble;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::day::NEED_AH;
 use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
@@ -12,6 +11,7 @@ use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::engine_hours;
 use crate::physics::fuel::{marginal_l, run_l};
+use crate::text::words;
 
 pub(super) const FIGURES: &[&Figure] = &[&ENGINE_HOURS, &FUEL_L, &MARGINAL_FUEL_L];
 
@@ -25,7 +25,7 @@ fn no_run(s: &Instant) -> Option<&'static str> {
                 .analyses
                 .day
                 .trouble
-                .map_or("", DayTrouble::sentence),
+                .map_or("", words::why_not_charged),
         ),
     }
 }

@@ -1,7 +1,6 @@
 //! Currents and powers at an instant: what may flow, what flows into the bank,
 //! what the shafts take.
 
-use crate::analysis::peak_loads::called;
 use crate::boat::{InstalledAlternator, WayKind};
 use crate::explain::figures::moment::ALTERNATOR_A;
 use crate::explain::figures::run::{BANK_LIMIT_A, MID_A};
@@ -14,6 +13,7 @@ use crate::physics::charging::{after_services_a, charger_input_a, charger_output
 use crate::physics::drive::power_w;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::moment::{Output, ThermalState};
+use crate::text::words;
 
 /// Whether the alternator charges the house bank without a DC-DC charger.
 fn is_direct(s: &Instant) -> bool {
@@ -33,7 +33,7 @@ fn others_a(s: &Instant) -> Vec<Term> {
     let others = s.boat.others_on_house();
     others
         .map(|(installed, _)| {
-            let name = format!("The {}'s current then", called(installed.which));
+            let name = format!("The {}'s current then", words::alternator(installed.which));
             told(&name, "A", output(s, &installed).amperes)
                 .symbol("I")
                 .of_second()
@@ -54,7 +54,10 @@ pub(super) fn held(s: &Instant) -> Term {
     if is_direct(s) {
         let mut sources = vec![can.symbol("I_can")];
         for (installed, alternator) in s.boat.others_on_house() {
-            let name = format!("What the {} may give then", called(installed.which));
+            let name = format!(
+                "What the {} may give then",
+                words::alternator(installed.which)
+            );
             let can_a = can_a(s, alternator, &s.states[installed.which.index()]);
             sources.push(told(&name, "A", can_a).symbol("I_can").of_second());
         }
@@ -101,7 +104,7 @@ pub(super) fn held(s: &Instant) -> Term {
 
 /// What may flow, and what keeps it there.
 pub(super) fn limited_by(s: &Instant) -> String {
-    let limit = s.moment.flow.limit.words();
+    let limit = words::limited_by(s.moment.flow.limit);
     format!("The least of what may flow. Limited by {limit}.")
 }
 
@@ -160,7 +163,7 @@ pub(super) fn given_w(s: &Instant) -> Term {
     let first = [own_amperes(s), s.own_volts()];
     let mut all = vec![Term::of(power_w::FORMULA, first)];
     for (installed, _) in s.boat.others() {
-        let (name, output) = (called(installed.which), output(s, &installed));
+        let (name, output) = (words::alternator(installed.which), output(s, &installed));
         let given = [
             told(&format!("The {name}'s current then"), "A", output.amperes),
             told(&format!("At the {name} then"), "V", output.volts),
@@ -175,7 +178,7 @@ pub(super) fn taken_w(s: &Instant) -> Term {
     let mut all = vec![given_w(s), s.step(Step::LossesW).symbol("P_loss")];
     for (installed, _) in s.boat.others() {
         let lost_w = s.moment.losses[installed.which.index()].total_w();
-        let name = format!("Lost in the {} then", called(installed.which));
+        let name = format!("Lost in the {} then", words::alternator(installed.which));
         all.push(told(&name, "W", lost_w).symbol("P_loss").of_second());
     }
     Term::Sum(all)

@@ -6,6 +6,8 @@
 mod arrangement;
 mod balance;
 mod bank;
+mod belt;
+mod cable;
 mod daily_run;
 mod day;
 mod engine;
@@ -13,6 +15,7 @@ mod field;
 mod flow;
 mod heat;
 mod lead;
+mod load_dump;
 mod losses;
 mod moment;
 mod notes;
@@ -56,4 +59,7 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
     .into_iter()
     .flat_map(|group| group.iter().copied())
     .chain(steps::all())
+    .chain(belt::all())
+    .chain(cable::all())
+    .chain(load_dump::all())
 }

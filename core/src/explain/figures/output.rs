@@ -1,6 +1,5 @@
 //! The alternator: its curve, its rated losses, the air of its space.
 
-use crate::analysis::peak_loads::called;
 use crate::boat::{Breathing, Curve};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::flow;
@@ -20,6 +19,7 @@ use crate::physics::full_field::{
 };
 use crate::physics::sources::{OUTPUT_CURVE, OWN_REASONING};
 use crate::simulation::alternator::AlternatorAtSpeed;
+use crate::text::words;
 
 /// Its output, up to what it holds when hot.
 pub(super) const OUTPUT: &[&Figure] = &[
@@ -35,7 +35,7 @@ pub(super) const OUTPUT: &[&Figure] = &[
 pub(super) const SPACE: &[&Figure] = &[&SPACE_AIR_M3H, &AIR_W_K];
 
 pub(super) static SHAFT_RPM: Figure =
-    Figure::new("alternators[0].shaft_rpm", "Its own speed", "rpm", 0, |s| {
+    Figure::new("alternators.0.shaft_rpm", "Its own speed", "rpm", 0, |s| {
         let given = [s.input(alternator::PULLEY_RATIO), s.input(engine::RPM)];
         Explanation::of(Term::of(shaft_rpm::FORMULA, given))
     })
@@ -57,7 +57,7 @@ fn through_points(s: &Instant) -> Option<Term> {
 }
 
 pub(super) static INFINITE_A: Figure = Figure::new(
-    "alternators[0].infinite_a",
+    "alternators.0.infinite_a",
     "Output at endless speed",
     "A",
     1,
@@ -81,7 +81,7 @@ pub(super) static INFINITE_A: Figure = Figure::new(
 .is(|s| Some(s.report().analyses.alternators[0].infinite_a));
 
 pub(super) static ZERO_RPM: Figure = Figure::new(
-    "alternators[0].zero_rpm",
+    "alternators.0.zero_rpm",
     "Curve begins at",
     "rpm",
     0,
@@ -116,7 +116,7 @@ static FULL_COLD_A: Figure = Figure::new("output.full_cold_a", "Full field, cold
     let mut all = vec![Term::of(full_field_a::FORMULA, given)];
     let mut beside = Vec::new();
     for (installed, alternator) in s.boat.others_on_house() {
-        all.push(other_cold_a(called(installed.which), alternator));
+        all.push(other_cold_a(words::alternator(installed.which), alternator));
         beside.extend([
             second::RATED_A,
             second::RATED_RPM,

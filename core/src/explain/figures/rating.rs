@@ -10,7 +10,7 @@ use crate::physics::sources::THERMAL_NETWORK;
 pub(super) const FIGURES: &[&Figure] = &[&COOLING_FACTOR, &PHASE_20C_OHM, &RATED_LOSS_W];
 
 pub(super) static COOLING_FACTOR: Figure = Figure::new(
-    "alternators[0].cooling_factor",
+    "alternators.0.cooling_factor",
     "Cooling factor that meets the anchor",
     "",
     3,
@@ -29,7 +29,7 @@ pub(super) static COOLING_FACTOR: Figure = Figure::new(
 .is(|s| Some(s.report().analyses.alternators[0].cooling_factor));
 
 pub(super) static PHASE_20C_OHM: Figure = Figure::new(
-    "alternators[0].phase_20c_ohm",
+    "alternators.0.phase_20c_ohm",
     "Resistance of one phase at 20 °C",
     "Ω",
     5,

@@ -47,49 +47,49 @@ const fn temperature(
 }
 
 pub(super) static HOT_WINDING: Figure = temperature(
-    "alternators[0].hot.winding_c",
+    "alternators.0.hot.winding_c",
     "… winding",
     "Held, hot, winding",
     When::Hot,
     Part::Winding,
 );
 pub(super) static HOT_RECTIFIER: Figure = temperature(
-    "alternators[0].hot.rectifier_c",
+    "alternators.0.hot.rectifier_c",
     "… rectifier plate",
     "Held, hot, rectifier plate",
     When::Hot,
     Part::Rectifier,
 );
 pub(super) static HOT_CASE: Figure = temperature(
-    "alternators[0].hot.case_c",
+    "alternators.0.hot.case_c",
     "… case",
     "Held, hot, case",
     When::Hot,
     Part::Case,
 );
 pub(super) static HOT_AIR: Figure = temperature(
-    "alternators[0].hot.air_c",
+    "alternators.0.hot.air_c",
     "… air of the space",
     "Held, hot, air of the space",
     When::Hot,
     Part::Air,
 );
 static PEAK_WINDING: Figure = temperature(
-    "run.alternators[0].peak.winding_c",
+    "run.alternators.0.peak.winding_c",
     "Winding",
     "Winding",
     When::Peak(WhichAlternator::First),
     Part::Winding,
 );
 static PEAK_RECTIFIER: Figure = temperature(
-    "run.alternators[0].peak.rectifier_c",
+    "run.alternators.0.peak.rectifier_c",
     "Rectifier plate",
     "Rectifier plate",
     When::Peak(WhichAlternator::First),
     Part::Rectifier,
 );
 static PEAK_CASE: Figure = temperature(
-    "run.alternators[0].peak.case_c",
+    "run.alternators.0.peak.case_c",
     "Case",
     "Case",
     When::Peak(WhichAlternator::First),
@@ -108,7 +108,7 @@ fn has_second(boat: &Boat) -> bool {
 }
 
 static SECOND_WINDING: Figure = temperature(
-    "run.alternators[1].peak.winding_c",
+    "run.alternators.1.peak.winding_c",
     "Second alternator, winding",
     "Second alternator, winding",
     When::Peak(WhichAlternator::Second),
@@ -116,7 +116,7 @@ static SECOND_WINDING: Figure = temperature(
 )
 .only(has_second);
 static SECOND_RECTIFIER: Figure = temperature(
-    "run.alternators[1].peak.rectifier_c",
+    "run.alternators.1.peak.rectifier_c",
     "… rectifier plate",
     "Second alternator, rectifier plate",
     When::Peak(WhichAlternator::Second),
@@ -124,7 +124,7 @@ static SECOND_RECTIFIER: Figure = temperature(
 )
 .only(has_second);
 static SECOND_CASE: Figure = temperature(
-    "run.alternators[1].peak.case_c",
+    "run.alternators.1.peak.case_c",
     "… case",
     "Second alternator, case",
     When::Peak(WhichAlternator::Second),
@@ -132,7 +132,7 @@ static SECOND_CASE: Figure = temperature(
 )
 .only(has_second);
 static SOAK_RECTIFIER: Figure = temperature(
-    "run.alternators[0].soak_peak.rectifier_c",
+    "run.alternators.0.soak_peak.rectifier_c",
     "After stopping: rectifier",
     "After stopping: rectifier",
     When::Soak,

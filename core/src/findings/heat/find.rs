@@ -1,7 +1,7 @@
 //! Finds what gets too hot.
 
 use crate::analysis::Analyses;
-use crate::analysis::{NEAR_K, Part, PartLimit, nearest, part_limits};
+use crate::analysis::{NEAR_K, Part, PartLimit, first_passed, nearest, part_limits};
 use crate::boat::{Chemistry, Connection, Inputs, RegulatorKind, SensorPlace, Worksheet};
 use crate::findings::heat::{
     HeatFinding, HeatRemedy, PartTooHot, ROOM_C, SET_POINT_ROOM_K, Settled,
@@ -28,7 +28,7 @@ pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
             .copied()
             .filter(|one| one.alternator == limit.alternator);
         let worst = nearest(&own.collect::<Vec<_>>());
-        too_hot(inputs, limit, worst == Some(*limit), found);
+        too_hot(inputs, report, limit, worst == Some(*limit), found);
     }
     near_limit(inputs, &limits, found);
     after_stop(inputs, report, found);
@@ -75,12 +75,22 @@ fn unwatched(inputs: &Inputs, report: &Analyses, limits: &[PartLimit], found: &m
 }
 
 /// A part that passes its limit in the run, or would in a longer one.
-fn too_hot(inputs: &Inputs, limit: &PartLimit, worst: bool, found: &mut Vec<Finding>) {
+fn too_hot(
+    inputs: &Inputs,
+    report: &Analyses,
+    limit: &PartLimit,
+    worst: bool,
+    found: &mut Vec<Finding>,
+) {
+    let disconnected_first = |after_s| first_passed(&[*limit], &report.trace, after_s).is_none();
+    let opening = report.run.opening.as_ref();
     let part = PartTooHot {
         alternator: limit.alternator,
         peak_c: limit.peak_c,
         hottest_c: limit.hottest_c(),
         limit_c: limit.limit_c,
+        after_disconnect: limit.passed()
+            && opening.is_some_and(|opening| disconnected_first(opening.after_s)),
         remedy: worst.then(|| remedy(inputs, limit)),
     };
     add(

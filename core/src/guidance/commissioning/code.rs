@@ -1,7 +1,7 @@
 //! The names of the stages and steps of the commissioning list: stable, as ticks
 //! are kept under those of the steps.
 
-use crate::guidance::codes::codes;
+use crate::schema::codes;
 
 codes! {
     /// A stage of the commissioning list.

@@ -116,7 +116,7 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
         },
         StepCode::ConverterOn => StepFigure::DcDcCharger {
             from: volts(inputs.way.lockout_v),
-            most: amperes(f.settings.converter_a.min(f.settings.bank_limit_a)),
+            most: amperes(f.settings.converter_setting_a()),
         },
         StepCode::StartVolts => StepFigure::StartBattery {
             voltage: volts(inputs.way.start_v),

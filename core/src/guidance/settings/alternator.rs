@@ -5,10 +5,10 @@ use serde::Serialize;
 
 use crate::analysis::{Part, PartTemperatures};
 use crate::boat::{Inputs, InstalledAlternator, WhichAlternator};
+use crate::guidance::settings::amount::set_a;
 use crate::guidance::settings::cap::{Decided, MARGIN, cap};
 use crate::guidance::settings::charger::profile;
 use crate::guidance::settings::figures::set_point;
-use crate::guidance::settings::value::set_a;
 use crate::guidance::settings::{Case, Setting, SettingCode, SettingValue, Source, Terminals};
 use crate::simulation::management::setting_within_a;
 use crate::units::Quantity;

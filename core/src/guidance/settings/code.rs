@@ -1,7 +1,7 @@
 //! The names of the groups of settings and of the settings in them: stable, so
 //! that tests and readers of the JSON can rely on them.
 
-use crate::guidance::codes::codes;
+use crate::schema::codes;
 
 codes! {
     /// A group of settings, by the device they are made in.

@@ -117,7 +117,7 @@ pub(super) fn to_house(case: Case) -> Group {
 fn output(case: Case) -> Setting {
     let (way, f) = (&case.inputs.way, case.figures);
     let alone_a = down(f.converter_a);
-    let may_a = (f.converter_a * f.share).min(f.bank_limit_a);
+    let may_a = f.converter_setting_a();
     let out_a = down(may_a);
     let hot = amperes(f.hot_a_of(WhichAlternator::First));
     let reason = if out_a < alone_a {

@@ -93,6 +93,12 @@ fn bank_figure(sheet: &Worksheet, name: &'static str) -> Source {
 }
 
 impl Figures {
+    /// Most output to set at the DC-DC charger to the house bank, beside what else
+    /// charges it \[A\].
+    pub(crate) fn converter_setting_a(&self) -> f64 {
+        (self.converter_a * self.share).min(self.bank_limit_a)
+    }
+
     pub(crate) fn of(sheet: &Worksheet) -> Figures {
         let inputs = &sheet.inputs;
         let chemistry = inputs.bank.chemistry;

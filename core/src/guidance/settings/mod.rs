@@ -10,6 +10,7 @@
 //! that shows or prints it.
 
 mod alternator;
+mod amount;
 mod built_in;
 mod cap;
 mod charge;

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::boat::{ChargeStep, Inputs, WayKind};
-use crate::guidance::settings::value::set_a;
+use crate::guidance::settings::amount::set_a;
 use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
 use crate::units::Quantity;
 use crate::units::quantity::{celsius, count};

@@ -1,7 +1,8 @@
 //! This boat's figures in a step.
 
 use crate::guidance::commissioning::StepFigure;
-use crate::text::settings::words::{cell_step, limit, sensor_on};
+use crate::text::settings::words::{cell_step, sensor_on};
+use crate::text::words::at_most;
 use crate::units::Reader;
 
 pub(super) fn sentence(figure: &StepFigure, reader: &Reader) -> String {
@@ -40,12 +41,12 @@ pub(super) fn sentence(figure: &StepFigure, reader: &Reader) -> String {
         StepFigure::DcDcCharger { from, most } => format!(
             "On from {} up; its output no more than {}.",
             show(from),
-            limit(*most, reader)
+            at_most(*most, reader)
         ),
         StepFigure::StartBattery { voltage } => format!("{} by your figures.", show(voltage)),
         StepFigure::ShoreCharger { current, voltage } => format!(
             "No more than {} and {}.",
-            limit(*current, reader),
+            at_most(*current, reader),
             show(voltage)
         ),
         StepFigure::BeginAt {
@@ -68,7 +69,7 @@ pub(super) fn sentence(figure: &StepFigure, reader: &Reader) -> String {
             show(plate)
         ),
         StepFigure::SmallCurrent { below } => {
-            format!("Below a tenth of the rating, {}.", limit(*below, reader))
+            format!("Below a tenth of the rating, {}.", at_most(*below, reader))
         }
         StepFigure::HighVoltage {
             warning,
@@ -103,7 +104,7 @@ pub(super) fn sentence(figure: &StepFigure, reader: &Reader) -> String {
             format!("Densities differ by no more than {}.", show(most))
         }
         StepFigure::Full { below, at } => {
-            format!("Below {} at {}.", limit(*below, reader), show(at))
+            format!("Below {} at {}.", at_most(*below, reader), show(at))
         }
         StepFigure::EqualiseFrom { difference } => {
             format!("Only if densities differ by {} or more.", show(difference))

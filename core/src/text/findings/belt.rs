@@ -3,14 +3,12 @@
 use crate::analysis::belt::USUAL_SIDE_N;
 use crate::boat::BeltKind;
 use crate::findings::BeltFinding;
+use crate::text::belt::MOST_TOLD_PCT;
 use crate::text::words;
 use crate::units::Reader;
 use crate::units::quantity::{
     Quantity, QuantityKind, amperes, count, kilowatts_of, millimetres, percent,
 };
-
-/// More than this share of what a belt carries is not told any finer \[%\].
-const MOST_TOLD_PCT: f64 = 999.0;
 
 pub(super) fn sentence(finding: &BeltFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
@@ -28,7 +26,7 @@ pub(super) fn sentence(finding: &BeltFinding, reader: &Reader) -> String {
             words::alternator(*alternator),
             show(kilowatts_of(*shaft_w)),
             show(amperes(*alternator_a)),
-            words::belt_asked(*v_belts, *ribs)
+            words::belt_needed(*v_belts, *ribs)
         ),
         BeltFinding::BeltTooSmall {
             alternator,
@@ -41,11 +39,11 @@ pub(super) fn sentence(finding: &BeltFinding, reader: &Reader) -> String {
         } => format!(
             "The {}'s belt, {}, has to carry {} of what the belt formula or the rule of thumb allows, with up to {} and {}: it will slip, heat up and wear. {}",
             words::alternator(*alternator),
-            belt.words(),
+            words::belt(*belt),
             show(percent(used_pct.min(MOST_TOLD_PCT))),
             show(kilowatts_of(*shaft_w)),
             show(amperes(*alternator_a)),
-            words::belt_asked(*v_belts, *ribs)
+            words::belt_needed(*v_belts, *ribs)
         ),
         BeltFinding::PulleysOverlap {
             alternator,
@@ -84,7 +82,7 @@ pub(super) fn sentence(finding: &BeltFinding, reader: &Reader) -> String {
         BeltFinding::BeltPulleySmall { belt, pulley_mm } => format!(
             "A pulley of {} bends {} so sharply that it heats up and cracks early. A larger pair with the same ratio makes it last.",
             show(millimetres(*pulley_mm)),
-            belt.words()
+            words::belt(*belt)
         ),
         BeltFinding::BeltSharedPump {
             alternator_a,
@@ -102,7 +100,7 @@ pub(super) fn sentence(finding: &BeltFinding, reader: &Reader) -> String {
                 "The alternator's belt pulls"
             },
             newtons(*side_n),
-            BeltKind::V13.words(),
+            words::belt(BeltKind::V13),
             newtons(USUAL_SIDE_N)
         ),
     }

@@ -53,7 +53,7 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
             words::part(*part),
             show(celsius(*hottest_c)),
             show(celsius(*limit_c)),
-            words::limited_by(*part),
+            words::limit_of(*part),
             show(kelvin(NEAR_K)),
             to_do(*remedy)
         ),
@@ -98,7 +98,7 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
             },
             show(celsius(*rectifier_c)),
             show(celsius(*limit_c)),
-            words::limited_by(Part::Rectifier)
+            words::limit_of(Part::Rectifier)
         ),
         HeatFinding::SoakAir {
             air_c,
@@ -149,7 +149,12 @@ fn part_too_hot(part: Part, too_hot: &PartTooHot, reader: &Reader) -> String {
     // A tenth where whole degrees would say that it is at its limit.
     let decimals = usize::from(whole(reached_c) == whole(too_hot.limit_c));
     let show = |celsius_c| reader.show(celsius(celsius_c).to(decimals));
-    let reaches = if in_this_run {
+    let reaches = if too_hot.after_disconnect {
+        format!(
+            "would reach {} in this run if the battery management system did not disconnect the bank first",
+            show(reached_c)
+        )
+    } else if in_this_run {
         format!("reaches {} in this run", show(reached_c))
     } else {
         format!("would settle at {} in a longer run", show(reached_c))
@@ -163,7 +168,7 @@ fn part_too_hot(part: Part, too_hot: &PartTooHot, reader: &Reader) -> String {
         words::alternator(too_hot.alternator),
         words::part(part),
         show(too_hot.limit_c),
-        words::limited_by(part)
+        words::limit_of(part)
     )
 }
 

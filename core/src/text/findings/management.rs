@@ -144,7 +144,7 @@ fn remedy(cause: &OpensFor, reader: &Reader) -> String {
 }
 
 fn less_current(remedy: LessCurrent, reader: &Reader) -> String {
-    let most = |a| words::at_most(a, reader);
+    let most = |a| words::at_most(amperes(a), reader);
     let cap = |a, each| match each {
         true => format!("{} on each alternator", most(a)),
         false => most(a),

@@ -1,7 +1,7 @@
 //! Why an alternator is set so.
 
 use crate::guidance::settings::AlternatorReason;
-use crate::text::settings::words::{limit as show_limit, part as name};
+use crate::text::words::{at_most, part as name};
 use crate::units::Reader;
 
 pub(super) fn reason(reason: &AlternatorReason, reader: &Reader) -> String {
@@ -13,7 +13,7 @@ pub(super) fn reason(reason: &AlternatorReason, reader: &Reader) -> String {
         ),
         AlternatorReason::ShareIsNothing { bank_limit } => format!(
             "Its share of the bank's {} would be next to nothing.",
-            show_limit(bank_limit, reader)
+            at_most(bank_limit, reader)
         ),
         AlternatorReason::AsGiven { hot } => {
             format!("As you set it; it holds {} hot.", show(hot))
@@ -33,11 +33,11 @@ pub(super) fn reason(reason: &AlternatorReason, reader: &Reader) -> String {
             bank_limit: Some(bank_limit),
         } => format!(
             "What it is rated at; the bank may take {}.",
-            show_limit(bank_limit, reader)
+            at_most(bank_limit, reader)
         ),
         AlternatorReason::BankLimit { bank_limit } => format!(
             "A little less than the {} the bank may take from everything that charges it; the house may be drawing nothing.",
-            show_limit(bank_limit, reader)
+            at_most(bank_limit, reader)
         ),
         AlternatorReason::PartTooHot { over } => format!(
             "In this run a part gets {} too hot; enter this limit and look again.",

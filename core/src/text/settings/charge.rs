@@ -1,7 +1,7 @@
 //! Why the house bank is charged so.
 
 use crate::guidance::settings::ChargeReason;
-use crate::text::settings::words::limit;
+use crate::text::words::at_most;
 use crate::units::Reader;
 
 pub(super) fn reason(reason: &ChargeReason, reader: &Reader) -> String {
@@ -37,12 +37,16 @@ pub(super) fn reason(reason: &ChargeReason, reader: &Reader) -> String {
             share,
             capacity,
             house_load,
-        } => format!(
-            "{} of {}: full by then. A sensor on the alternator also counts the {} the house draws.",
-            show(share),
-            show(capacity),
-            show(house_load)
-        ),
+        } => {
+            let full = format!("{} of {}: full by then.", show(share), show(capacity));
+            match house_load {
+                Some(house_load) => format!(
+                    "{full} A sensor on the alternator also counts the {} the house draws.",
+                    show(house_load)
+                ),
+                None => full,
+            }
+        }
         ChargeReason::RestsWhenFull { cell } => format!(
             "A full bank rests at {} a cell; more holds it at the top.",
             show(cell)
@@ -106,7 +110,7 @@ pub(super) fn reason(reason: &ChargeReason, reader: &Reader) -> String {
         }
         ChargeReason::Sulphates { full_below } => format!(
             "Until it takes less than {} at the charge voltage; otherwise it sulphates.",
-            limit(full_below, reader)
+            at_most(full_below, reader)
         ),
         ChargeReason::PlatesCovered => {
             "Distilled, after charging, up to the mark; the plates must stay covered.".to_string()

@@ -1,7 +1,7 @@
 //! Why a charger is set so.
 
 use crate::guidance::settings::ChargerReason;
-use crate::text::settings::words::limit;
+use crate::text::words::at_most;
 use crate::units::Reader;
 
 pub(super) fn reason(reason: &ChargerReason, reader: &Reader) -> String {
@@ -22,7 +22,7 @@ pub(super) fn reason(reason: &ChargerReason, reader: &Reader) -> String {
         ),
         ChargerReason::ChargerGivesLess { bank_limit } => format!(
             "All it gives; the bank may take {}.",
-            limit(bank_limit, reader)
+            at_most(bank_limit, reader)
         ),
     }
 }

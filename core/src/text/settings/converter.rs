@@ -1,7 +1,7 @@
 //! Why a DC-DC charger is set so.
 
 use crate::guidance::settings::ConverterReason;
-use crate::text::settings::words::limit;
+use crate::text::words::at_most;
 use crate::units::Reader;
 
 pub(super) fn reason(reason: &ConverterReason, reader: &Reader) -> String {
@@ -9,7 +9,7 @@ pub(super) fn reason(reason: &ConverterReason, reader: &Reader) -> String {
     match *reason {
         ConverterReason::BankLimit { bank_limit } => format!(
             "The bank may take {} from everything together.",
-            limit(bank_limit, reader)
+            at_most(bank_limit, reader)
         ),
         ConverterReason::AlternatorHoldsLess { rating, hot } => format!(
             "Of {}: the alternator holds {} hot; more makes the charger switch on and off.",
@@ -40,7 +40,7 @@ pub(super) fn reason(reason: &ConverterReason, reader: &Reader) -> String {
         }
         ConverterReason::ServicesAndToppingUp { services, plenty } => format!(
             "{} for engine services and topping up; {} is plenty.",
-            limit(services, reader),
+            at_most(services, reader),
             show(plenty)
         ),
         ConverterReason::LoadsAreOffThere => {

@@ -1,7 +1,7 @@
 //! Why an external or a built-in regulator is set so.
 
 use crate::guidance::settings::{BuiltInReason, RegulatorReason};
-use crate::text::settings::words::limit as show_limit;
+use crate::text::words::at_most;
 use crate::units::Reader;
 use crate::units::quantity::{Quantity, count};
 
@@ -88,7 +88,7 @@ pub(super) fn built_in(reason: &BuiltInReason, reader: &Reader) -> String {
         BuiltInReason::CannotHoldCap { start, bank_limit } => format!(
             "It cannot hold one: it gives up to {}, and the bank may take {}.",
             show(start),
-            show_limit(bank_limit, reader)
+            at_most(bank_limit, reader)
         ),
         BuiltInReason::NothingStopsIt { opens_at } => format!(
             "When the bank disconnects at {}, nothing stops the alternator first.",

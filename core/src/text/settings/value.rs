@@ -4,7 +4,8 @@ use crate::guidance::settings::{
     ChargingOff, FieldCut, Period, Setting, SettingCode, SettingValue, StartBatterySource,
     Terminals,
 };
-use crate::text::settings::words::{cell_limit, limit, sensor_on};
+use crate::text::settings::words::{cell_limit, sensor_on};
+use crate::text::words::at_most;
 use crate::units::Reader;
 use crate::units::quantity::{Quantity, QuantityKind};
 
@@ -25,7 +26,7 @@ pub fn value(setting: &Setting, reader: &Reader) -> String {
         }
         SettingValue::BelowOrAfter { current, time } => format!(
             "below {} into the bank, or after {}",
-            limit(current, reader),
+            at_most(current, reader),
             hours_or_minutes(time, reader)
         ),
         SettingValue::Compensation { cell, bank } => compensation(cell, bank, reader),
@@ -116,7 +117,7 @@ pub fn value(setting: &Setting, reader: &Reader) -> String {
 /// A figure; a current is never rounded up.
 fn figure(quantity: Quantity, reader: &Reader) -> String {
     match quantity.kind {
-        QuantityKind::Current => limit(quantity, reader),
+        QuantityKind::Current => at_most(quantity, reader),
         _ => reader.show(quantity),
     }
 }

@@ -1,20 +1,10 @@
-//! Figures and parts as settings and commissioning steps say them.
+//! Figures as settings and commissioning steps say them.
 
 use crate::analysis::Part;
 use crate::guidance::settings::SettingValue;
+use crate::text::words::at_most;
 use crate::units::Reader;
-use crate::units::quantity::{Quantity, amperes};
-
-/// A current that is a limit, never rounded up: whole from 10 A, in tenths below.
-pub(in crate::text) fn limit(current: Quantity, reader: &Reader) -> String {
-    let a = current.value;
-    let (parts, decimals) = if a < 10.0 { (10.0, 1) } else { (1.0, 0) };
-    let floored_a = (a * parts).floor() / parts;
-    if a > 0.0 && floored_a <= 0.0 {
-        return format!("less than {}", reader.show(amperes(0.1).to(1)));
-    }
-    reader.show(amperes(floored_a).to(decimals))
-}
+use crate::units::quantity::Quantity;
 
 /// Where cells are on the table of charge currents: "5 to 10 °C", "below 0 °C".
 pub(in crate::text) fn cell_range(
@@ -32,7 +22,7 @@ pub(in crate::text) fn cell_range(
 
 /// The most current of a step of that table.
 pub(in crate::text) fn cell_limit(most: Option<Quantity>, reader: &Reader) -> String {
-    most.map_or("none".to_string(), |most| limit(most, reader))
+    most.map_or("none".to_string(), |most| at_most(most, reader))
 }
 
 /// A step of that table in one: "5 to 10 °C 80 A". Nothing for another value.
@@ -44,15 +34,6 @@ pub(in crate::text) fn cell_step(step: &SettingValue, reader: &Reader) -> String
             cell_limit(most, reader)
         ),
         _ => String::new(),
-    }
-}
-
-/// What a part of an alternator is called.
-pub(in crate::text) const fn part(part: Part) -> &'static str {
-    match part {
-        Part::Winding => "winding",
-        Part::Rectifier => "rectifier plate",
-        Part::Case => "case",
     }
 }
 
@@ -73,20 +54,9 @@ pub(super) fn rate(rate: Quantity, reader: &Reader) -> String {
 #[cfg(test)]
 mod tests {
     use crate::guidance::settings::SettingValue;
-    use crate::text::settings::words::{cell_step, limit};
+    use crate::text::settings::words::cell_step;
     use crate::units::Reader;
     use crate::units::quantity::{amperes, celsius};
-
-    #[test]
-    fn a_limit_is_never_rounded_up() {
-        let show = |a| limit(amperes(a), &Reader::METRIC);
-        assert_eq!(
-            [0.0, 0.04, 0.38, 9.97, 10.0, 99.9].map(show),
-            ["0.0 A", "less than 0.1 A", "0.3 A", "9.9 A", "10 A", "99 A"]
-        );
-        let comma = Reader::METRIC.with_decimal_comma(true);
-        assert_eq!(limit(amperes(9.97), &comma), "9,9 A");
-    }
 
     #[test]
     fn a_step_of_the_table_in_the_readers_degrees() {

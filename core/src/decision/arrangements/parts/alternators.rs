@@ -2,7 +2,8 @@
 //! what changes on those that were.
 
 use crate::boat::{Alternator, Belt, BeltKind, Chemistry, ClampKind, Inputs, RegulatorKind};
-use crate::decision::arrangements::parts::{List, more, one};
+use crate::decision::arrangements::parts::{List, Purchase, more, one};
+use crate::units::quantity::amperes;
 
 /// An alternator aboard, and what it is connected to.
 #[derive(Clone, Copy)]
@@ -103,11 +104,12 @@ pub(super) fn alternators(old: &Inputs, new: &Inputs, list: &mut List) {
         let there = place.and_then(|place| before.get(place));
         match there {
             Some(there) if there.same_pulley(one_now) => {}
-            Some(_) => one(list, "Another pulley", price.pulley),
+            Some(_) => one(list, Purchase::Pulley, price.pulley),
             None => {
-                let (what, rated_a) = ("Alternator", one_now.alternator.rated_a);
-                more(list, what, rated_a, "A", price.machine_a * one_now.blocks);
-                one(list, "Bracket, pulleys and belt", price.fitting);
+                let rated = amperes(one_now.alternator.rated_a);
+                let each = price.machine_a * one_now.blocks;
+                more(list, Purchase::Alternator, rated, each);
+                one(list, Purchase::Bracket, price.fitting);
             }
         }
         leads += i32::from(there.is_none_or(|there| one_now.on_bank && !there.on_bank));
@@ -125,13 +127,13 @@ pub(super) fn alternators(old: &Inputs, new: &Inputs, list: &mut List) {
     }
     if new.engine_charges() {
         for _ in 0..regulators {
-            one(list, "External regulator with sensors", price.regulator);
+            one(list, Purchase::Regulator, price.regulator);
         }
         for _ in 0..leads {
-            one(list, "Cable and fuses of a charge lead", price.cable);
+            one(list, Purchase::ChargeLead, price.cable);
         }
         if clamped(new) && !clamped(old) {
-            one(list, "Protection against a load dump", price.guard);
+            one(list, Purchase::DumpProtection, price.guard);
         }
     }
 }

@@ -1,7 +1,9 @@
 //! DC-DC charger, air, panels, bank and lighter loads.
 
 use crate::boat::{Chemistry, Inputs, WayKind};
-use crate::decision::arrangements::parts::{List, more, one};
+use crate::decision::arrangements::parts::{List, Purchase, more, one};
+use crate::units::quantity::{ampere_hours, amperes};
+use crate::units::{Quantity, QuantityKind};
 
 /// A small DC-DC charger keeps a start battery \[A\]: common practice.
 const BACK_A: f64 = 20.0;
@@ -57,9 +59,8 @@ pub(super) fn charger(old: &Inputs, new: &Inputs, list: &mut List) {
     };
     more(
         list,
-        "DC-DC charger",
-        wanted.amperes - there_a,
-        "A",
+        Purchase::Charger,
+        amperes(wanted.amperes - there_a),
         new.price.converter_a * wanted.to_blocks,
     );
 }
@@ -68,9 +69,10 @@ pub(super) fn charger(old: &Inputs, new: &Inputs, list: &mut List) {
 pub(super) fn air(old: &Inputs, new: &Inputs, list: &mut List) {
     let blower_m3h = new.space.blower_m3h - old.space.blower_m3h;
     let each = new.price.blower_m3h / 100.0;
-    more(list, "Blower", blower_m3h, "m³/h", each);
+    let air = Quantity::new(blower_m3h, QuantityKind::AirFlow);
+    more(list, Purchase::Blower, air, each);
     if new.space.cold_air_pct > old.space.cold_air_pct {
-        one(list, "Cool-air duct to the alternator", new.price.duct);
+        one(list, Purchase::Duct, new.price.duct);
     }
 }
 
@@ -79,7 +81,8 @@ pub(super) fn air(old: &Inputs, new: &Inputs, list: &mut List) {
 pub(super) fn solar_bank_and_loads(old: &Inputs, new: &Inputs, use_ah: f64, list: &mut List) {
     let price = &new.price;
     let panel_w = new.sun.panel_w - old.sun.panel_w;
-    more(list, "Panels", panel_w, "W", price.panel_w);
+    let panels = Quantity::new(panel_w, QuantityKind::Power);
+    more(list, Purchase::Panels, panels, price.panel_w);
     let same_kind =
         new.bank.chemistry == old.bank.chemistry && new.bank.nominal_v == old.bank.nominal_v;
     let kept_kwh = if same_kind { old.bank_kwh() } else { 0.0 };
@@ -87,20 +90,19 @@ pub(super) fn solar_bank_and_loads(old: &Inputs, new: &Inputs, use_ah: f64, list
         Chemistry::Lfp => 1.0,
         Chemistry::Agm | Chemistry::Gel | Chemistry::Flooded => LEAD_OVER_LITHIUM,
     };
+    let bank_kwh = new.bank_kwh() - kept_kwh;
     more(
         list,
-        "House bank",
-        new.bank_kwh() - kept_kwh,
-        "kW·h",
+        Purchase::Bank,
+        Quantity::new(bank_kwh, QuantityKind::Energy),
         price.bank_kwh * over_lithium,
     );
     let kept = |inputs: &Inputs| 1.0 - inputs.daily.saved_pct / 100.0;
     let saved_ah = use_ah * (1.0 - kept(new) / kept(old));
     more(
         list,
-        "Lighter loads",
-        saved_ah,
-        "A·h a day saved",
+        Purchase::LighterLoads,
+        ampere_hours(saved_ah),
         price.saved_ah * old.bank.nominal_v.blocks(),
     );
 }

@@ -10,12 +10,47 @@ mod energy;
 use serde::Serialize;
 
 use crate::boat::{Inputs, Worksheet};
+use crate::units::Quantity;
+
+/// Something that can be bought.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Purchase {
+    /// A DC-DC charger, by its output.
+    Charger,
+    /// An alternator, by its rating.
+    Alternator,
+    /// Bracket, pulleys and belt of an alternator that was not there before.
+    Bracket,
+    /// Another pulley with its belt.
+    Pulley,
+    /// An external regulator with its sensors.
+    Regulator,
+    /// Cable and fuses of a charge lead.
+    ChargeLead,
+    /// Protection against a load dump.
+    DumpProtection,
+    /// A blower, by the air it moves.
+    Blower,
+    /// A cool-air duct to the alternator.
+    Duct,
+    /// Solar panels, by their power.
+    Panels,
+    /// A house bank, by its energy.
+    Bank,
+    /// Lighter loads, by the charge they save a day.
+    LighterLoads,
+    /// What the price list does not name, and labour.
+    Other,
+}
 
 /// Something to buy.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Part {
-    /// What and how much of it.
-    pub what: String,
+    /// What.
+    pub item: Purchase,
+    /// How much of it; none for a single piece.
+    pub amount: Option<Quantity>,
     /// Its price.
     pub price: f64,
 }
@@ -24,11 +59,8 @@ pub struct Part {
 pub fn parts(now: &Worksheet, with: &Worksheet) -> Vec<Part> {
     let mut list = Vec::new();
     let use_ah = crate::analysis::energy::energy(now).anchor.use_ah;
-    each_part(&now.inputs, &with.inputs, use_ah, &mut |item| {
-        list.push(Part {
-            what: item.words(),
-            price: item.price,
-        });
+    each_part(&now.inputs, &with.inputs, use_ah, &mut |part| {
+        list.push(part)
     });
     list
 }
@@ -36,32 +68,12 @@ pub fn parts(now: &Worksheet, with: &Worksheet) -> Vec<Part> {
 /// What it all costs; `use_ah` is the day's use before any change \[A·h\].
 pub(crate) fn price(now: &Inputs, with: &Inputs, use_ah: f64) -> f64 {
     let mut sum = 0.0;
-    each_part(now, with, use_ah, &mut |item| sum += item.price);
+    each_part(now, with, use_ah, &mut |part| sum += part.price);
     sum
 }
 
-/// Something to buy, before it is put into words.
-struct Item {
-    what: &'static str,
-    amount: Option<(f64, &'static str)>,
-    price: f64,
-}
-
-impl Item {
-    /// "Panels, 300 W": whole figures, tenths for small ones.
-    fn words(&self) -> String {
-        match self.amount {
-            None => self.what.to_string(),
-            Some((amount, unit)) => {
-                let digits = if amount < 10.0 { 1 } else { 0 };
-                format!("{}, {amount:.digits$} {unit}", self.what)
-            }
-        }
-    }
-}
-
-/// Where items go.
-type List<'a> = dyn FnMut(Item) + 'a;
+/// Where parts go.
+type List<'a> = dyn FnMut(Part) + 'a;
 
 /// Goes through what is to be bought. Prices are those of the changed inputs.
 fn each_part(old: &Inputs, new: &Inputs, use_ah: f64, list: &mut List) {
@@ -71,25 +83,28 @@ fn each_part(old: &Inputs, new: &Inputs, use_ah: f64, list: &mut List) {
     energy::solar_bank_and_loads(old, new, use_ah, list);
     let other = new.price.other - old.price.other;
     if other != 0.0 {
-        one(list, "Other parts and labour", other);
+        one(list, Purchase::Other, other);
     }
 }
 
-fn one(list: &mut List, what: &'static str, price: f64) {
-    list(Item {
-        what,
+fn one(list: &mut List, item: Purchase, price: f64) {
+    list(Part {
+        item,
         amount: None,
         price,
     });
 }
 
-/// So much more of something at a price for each; nothing where it is less.
-fn more(list: &mut List, what: &'static str, amount: f64, unit: &'static str, each: f64) {
-    if amount > 1e-9 {
-        list(Item {
-            what,
-            amount: Some((amount, unit)),
-            price: amount * each,
+/// So much more of something at a price for each of its unit; nothing where it
+/// is less.
+fn more(list: &mut List, item: Purchase, amount: Quantity, each: f64) {
+    if amount.value > 1e-9 {
+        // Whole figures, tenths for small ones.
+        let decimals = if amount.value < 10.0 { 1 } else { 0 };
+        list(Part {
+            item,
+            amount: Some(amount.to(decimals)),
+            price: amount.value * each,
         });
     }
 }

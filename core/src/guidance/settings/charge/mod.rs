@@ -3,8 +3,8 @@
 mod reason;
 
 use crate::boat::Chemistry;
+use crate::guidance::settings::amount::set_a;
 use crate::guidance::settings::temperature::allowed;
-use crate::guidance::settings::value::set_a;
 use crate::guidance::settings::{
     Case, Device, Group, Period, Setting, SettingCode, SettingValue, Source, Terminals,
 };
@@ -85,7 +85,10 @@ fn absorption_end(case: Case) -> Setting {
     let reason = ChargeReason::FullByThen {
         share: percent(f.tail_pct),
         capacity: ampere_hours(case.inputs.bank.capacity_ah),
-        house_load: amperes(case.report.analyses.run.house_load_a),
+        house_load: case
+            .inputs
+            .engine_charges()
+            .then(|| amperes(case.report.analyses.run.house_load_a)),
     };
     let code = SettingCode::AbsorptionEnd;
     Setting::new(code, value, reason, Source::BatteryMaker)

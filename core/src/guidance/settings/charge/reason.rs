@@ -46,8 +46,9 @@ pub enum ChargeReason {
         share: Quantity,
         /// The capacity.
         capacity: Quantity,
-        /// What the house draws meanwhile.
-        house_load: Quantity,
+        /// What the house draws meanwhile, where the engine charges: a sensor on the
+        /// alternator counts it too. None where it does not.
+        house_load: Option<Quantity>,
     },
     /// A full lithium bank rests at this; more holds it at the top.
     RestsWhenFull {

@@ -1,0 +1,199 @@
+//! The year aboard in sentences.
+
+use crate::analysis::year::{MonthReport, Year};
+use crate::boat::Month;
+use crate::text::words;
+use crate::units::Reader;
+use crate::units::quantity::{Quantity, QuantityKind, ampere_hours, minutes, percent};
+
+/// Less charging than this a year is none \[h\].
+const NO_CHARGING_H: f64 = 0.5;
+/// Less shore power than this a year is none \[kW·h\].
+const NO_SHORE_KWH: f64 = 0.5;
+
+/// A month by its number, 1 to 12: "January"; nothing for another number.
+pub fn month(number: usize) -> &'static str {
+    number
+        .checked_sub(1)
+        .and_then(|at| Month::OPTIONS.get(at))
+        .map_or("", |option| option.label)
+}
+
+fn hours(h: f64, reader: &Reader) -> String {
+    reader.show(Quantity::new(h, QuantityKind::Hours))
+}
+
+fn clock(h: f64, reader: &Reader) -> String {
+    reader.show(minutes(60.0 * h))
+}
+
+/// What the settled day of a month is like, in a few sentences.
+pub fn settled_day(month: &MonthReport, reader: &Reader) -> String {
+    let day = &month.day;
+    let pattern = match day.repeats_days {
+        Some(1) => "At anchor every day goes like this.".to_string(),
+        Some(days) if day.engine_h + day.shore_h > 0.0 => {
+            let most = if day.shore_h > day.engine_h {
+                "the most time on shore power"
+            } else {
+                "the most engine time"
+            };
+            format!("At anchor the days repeat every {days} days; this is the one with {most}.")
+        }
+        Some(days) => {
+            format!("At anchor the days repeat every {days} days; this is one of them.")
+        }
+        None => "At anchor no two days are quite alike; this is one of them.".to_string(),
+    };
+    let mut engine = if day.engine_h > 0.0 {
+        format!(" The engine runs {}.", clock(day.engine_h, reader))
+    } else {
+        " The engine does not run.".to_string()
+    };
+    if day.shore_h > 0.0 {
+        engine += &format!(" Shore power charges for {}.", clock(day.shore_h, reader));
+    }
+    let mut low = (day.end_charge_pct, 24);
+    let mut high = low;
+    for hour in day.hours.iter().rev() {
+        if hour.charge_pct <= low.0 {
+            low = (hour.charge_pct, hour.hour);
+        }
+        if hour.charge_pct >= high.0 {
+            high = (hour.charge_pct, hour.hour);
+        }
+    }
+    let at = |(pct, hour): (f64, usize)| format!("{} at {hour} h", reader.show(percent(pct)));
+    format!(
+        "{pattern}{engine} The bank is lowest, {}, and highest, {}.",
+        at(low),
+        at(high)
+    )
+}
+
+/// What there is to say of a year, most telling first, one sentence or two each.
+pub fn sentences(year: &Year, reader: &Reader) -> Vec<String> {
+    let mut said = Vec::new();
+    // An engine that is never asked for is no trouble.
+    let asked = |m: &MonthReport| m.lowest_pct <= year.start_pct + 0.5;
+    if let (Some(trouble), false) = (year.trouble, year.at_dock)
+        && year.months.iter().any(asked)
+    {
+        said.push(format!(
+            "{} In this year it is not run for charging.",
+            words::why_not_charged(trouble)
+        ));
+    } else {
+        said.push(engine(year, reader));
+    }
+    if year.at_dock {
+        said.push(shore(year, reader));
+    }
+    said.extend(empty(year, reader));
+    said.extend(below(year, reader));
+    said
+}
+
+/// In which months the bank runs empty.
+fn empty(year: &Year, reader: &Reader) -> Option<String> {
+    let empty: Vec<&MonthReport> = year
+        .months
+        .iter()
+        .filter(|month| month.short_ah_day > 0.0)
+        .collect();
+    let worst = most(&empty, |month| month.short_ah_day)?;
+    let why = match (year.at_dock, year.trouble) {
+        (true, _) => " The shore charger is too small for this use, or cannot charge this bank.",
+        (false, None) => " The engine may not start early enough or run long enough for this use.",
+        (false, Some(_)) => "",
+    };
+    Some(format!(
+        "The bank runs empty in {}; in {} you are short of {} a day.{why}",
+        months(empty.len()),
+        month(worst.month),
+        reader.show(ampere_hours(worst.short_ah_day.max(1.0)))
+    ))
+}
+
+/// In which months the bank falls below what is wanted.
+fn below(year: &Year, reader: &Reader) -> Option<String> {
+    let below: Vec<&MonthReport> = year
+        .months
+        .iter()
+        .filter(|month| month.days_below > 0)
+        .collect();
+    let worst = most(&below, |month| f64::from(month.days_below))?;
+    Some(format!(
+        "The bank falls below your lowest state of charge of {} in {}; in {} on {} days of 28.",
+        reader.show(percent(year.low_pct)),
+        months(below.len()),
+        month(worst.month),
+        worst.days_below
+    ))
+}
+
+fn shore(year: &Year, reader: &Reader) -> String {
+    let all: Vec<&MonthReport> = year.months.iter().collect();
+    match most(&all, |month| month.shore_kwh) {
+        Some(worst) if year.shore_kwh >= NO_SHORE_KWH => {
+            let months = if year.sun_by_month {
+                format!(", most of it in {}", month(worst.month))
+            } else {
+                String::new()
+            };
+            format!(
+                "The bank is charged at the dock whenever it falls to {}: about {} a year{months}.",
+                reader.show(percent(year.start_pct)),
+                reader.show(Quantity::new(year.shore_kwh, QuantityKind::Energy))
+            )
+        }
+        _ => "No month needs shore power.".to_string(),
+    }
+}
+
+fn engine(year: &Year, reader: &Reader) -> String {
+    let all: Vec<&MonthReport> = year.months.iter().collect();
+    let a_week: f64 = all.iter().map(|month| month.motoring_h_week).sum();
+    let motoring_h = a_week * 52.0 / 12.0;
+    let charging_h = year.engine_h - motoring_h;
+    let anyway = if motoring_h >= NO_CHARGING_H {
+        format!(
+            ", and {} of motoring charge it too",
+            hours(motoring_h, reader)
+        )
+    } else {
+        String::new()
+    };
+    let longest = most(&all, |month| month.engine_h_week - month.motoring_h_week);
+    if longest.is_some() && charging_h < NO_CHARGING_H {
+        return format!("The engine need not run for charging in any month{anyway}.");
+    }
+    let runs = format!(
+        "The engine runs about {} a year for charging{anyway}.",
+        hours(charging_h, reader)
+    );
+    match longest {
+        Some(worst) if year.sun_by_month => {
+            format!("{runs} It runs longest in {}.", month(worst.month))
+        }
+        _ => runs,
+    }
+}
+
+fn most<'a>(
+    months: &[&'a MonthReport],
+    by: impl Fn(&MonthReport) -> f64,
+) -> Option<&'a MonthReport> {
+    months
+        .iter()
+        .copied()
+        .max_by(|a, b| by(a).total_cmp(&by(b)))
+}
+
+fn months(count: usize) -> String {
+    match count {
+        1 => "one month".to_string(),
+        12 => "every month".to_string(),
+        count => format!("{count} months"),
+    }
+}

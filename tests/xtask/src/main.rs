@@ -1,0 +1,160 @@
+#![forbid(unsafe_code)]
+//! The task runner: `cargo xtask`.
+
+mod axe;
+mod browser;
+mod fuzz;
+mod page;
+mod run;
+mod serve;
+mod stages;
+mod stamp;
+mod tally;
+mod tools;
+mod versions;
+
+use clap::{Parser, Subcommand, ValueEnum};
+use std::process::ExitCode;
+
+/// What every step answers: the reason in plain words when it went wrong.
+type Result<T> = std::result::Result<T, String>;
+
+/// Builds, checks and shows the page.
+#[derive(Parser)]
+#[command(
+    bin_name = "cargo xtask",
+    arg_required_else_help = true,
+    disable_help_subcommand = true
+)]
+struct Arguments {
+    #[command(subcommand)]
+    task: Task,
+}
+
+#[derive(Subcommand)]
+enum Task {
+    /// Build the page and serve it on this computer
+    Serve {
+        /// The port, 0 for any; without it 8080, or any when that is taken
+        #[arg(long)]
+        port: Option<u16>,
+    },
+    /// Build the page into dist
+    Build,
+    /// Check everything, or a part
+    Test { part: Option<Part> },
+    /// Build the page and write it as one file
+    Bundle,
+    /// Weigh the finished page
+    Size,
+    /// Time the calculations and the page
+    Bench,
+    /// A long day in the browser, and its memory
+    Soak,
+    /// Take the pictures of the README afresh
+    Pictures,
+    /// Try the readers, each for so many seconds or, with "runs", texts
+    Fuzz {
+        number: Option<u64>,
+        #[arg(requires = "number")]
+        count: Option<Count>,
+    },
+    /// What the page build calls when the files are made
+    #[command(hide = true)]
+    Stamp,
+}
+
+/// A part of the check.
+#[derive(Clone, Copy, ValueEnum)]
+enum Part {
+    Native,
+    Browser,
+}
+
+/// What a number counts in place of seconds.
+#[derive(Clone, Copy, ValueEnum)]
+enum Count {
+    Runs,
+}
+
+fn main() -> ExitCode {
+    let done = match Arguments::parse().task {
+        Task::Serve { port } => serve::serve(port),
+        Task::Build => page::build(),
+        Task::Test { part } => {
+            return match part {
+                None => stages::test(&stages::ALL),
+                Some(Part::Native) => stages::test(&stages::NATIVE),
+                Some(Part::Browser) => stages::test(&stages::BROWSER),
+            };
+        }
+        Task::Bundle => page::bundle(),
+        Task::Size => page::size(),
+        Task::Bench => bench(),
+        Task::Soak => in_browser("soak"),
+        Task::Pictures => in_browser("pictures"),
+        Task::Fuzz { number, count } => fuzz::fuzz(match (number, count) {
+            (Some(number), Some(Count::Runs)) => fuzz::Bound::Runs(number),
+            (seconds, _) => fuzz::Bound::Seconds(seconds),
+        }),
+        Task::Stamp => stamp::stamp(),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(message) => {
+            eprintln!("{message}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn bench() -> Result<()> {
+    run::cargo(&[
+        "run",
+        "--release",
+        "--package=ampwright-tests",
+        "--features=bench",
+        "--bin=bench",
+    ])?;
+    page::runs()?;
+    in_browser("bench_page")
+}
+
+/// Builds the page and runs a program that looks at it in a browser.
+fn in_browser(program: &str) -> Result<()> {
+    page::build()?;
+    browser::ready()?;
+    run::cargo(&[
+        "run",
+        "--release",
+        "--package=ampwright-tests",
+        "--features=browser,size,bench",
+        "--bin",
+        program,
+    ])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use clap::CommandFactory;
+
+    #[test]
+    fn the_tasks_are_told_apart() {
+        Arguments::command().debug_assert();
+        let task = |line: &str| Arguments::try_parse_from(line.split(' ')).map(|read| read.task);
+        assert!(matches!(
+            task("xtask serve --port 0"),
+            Ok(Task::Serve { port: Some(0) })
+        ));
+        assert!(matches!(
+            task("xtask fuzz 100 runs"),
+            Ok(Task::Fuzz {
+                number: Some(100),
+                count: Some(Count::Runs)
+            })
+        ));
+        assert!(task("xtask serve --port 99999").is_err());
+        assert!(task("xtask test nothing").is_err());
+    }
+}

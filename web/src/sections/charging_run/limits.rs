@@ -1,0 +1,78 @@
+//! The band that shows what limits when.
+
+use ampwright_core::simulation::Limit;
+use ampwright_core::text::words;
+use leptos::prelude::*;
+
+use crate::components::chart::{Scale, tenths};
+use crate::state::AppState;
+
+/// A stretch of the band.
+#[derive(Clone, PartialEq)]
+struct Stretch {
+    from: f64,
+    width: f64,
+    limit: Limit,
+}
+
+/// One stretch for each limit, its word in it where there is room.
+#[component]
+pub fn LimitBand(
+    /// Top and bottom.
+    band: (f64, f64),
+    time: Memo<Scale>,
+) -> impl IntoView {
+    let state = AppState::expect();
+    let (top, bottom) = band;
+    let stretches = Memo::new(move |_| {
+        let time = time.get();
+        state.settled(|_, report| {
+            let stretches = report.analyses.run.stretches.iter();
+            stretches
+                .map(|stretch| {
+                    let from = time.place(stretch.from_min);
+                    Stretch {
+                        from,
+                        width: (time.place(stretch.to_min) - from).max(0.5),
+                        limit: stretch.limit,
+                    }
+                })
+                .collect::<Vec<_>>()
+        })
+    });
+    let drawn = move |stretch: Stretch| {
+        let word = words::limit(stretch.limit);
+        let has_room = stretch.width > 6.0 * word.len() as f64 + 6.0;
+        let middle = tenths(stretch.from + 0.5 * stretch.width);
+        let word = has_room.then(|| {
+            view! {
+                <text class="limit-word" x=middle y=bottom - 5.5 text-anchor="middle">
+                    {word}
+                </text>
+            }
+        });
+        view! {
+            <rect
+                class=format!("limit {}", class_of(stretch.limit))
+                x=tenths(stretch.from)
+                y=top
+                width=tenths(stretch.width)
+                height=bottom - top
+            />
+            {word}
+        }
+    };
+    move || stretches.get().into_iter().map(drawn).collect_view()
+}
+
+/// The style a limit is shown in.
+const fn class_of(limit: Limit) -> &'static str {
+    match limit {
+        Limit::AlternatorOutput | Limit::WrongVoltage => "machine",
+        Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed => "cap",
+        Limit::Temperature => "heat",
+        Limit::BankLimit => "bank",
+        Limit::ChargeVoltage => "voltage",
+        Limit::Converter => "converter",
+    }
+}

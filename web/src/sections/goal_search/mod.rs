@@ -1,0 +1,137 @@
+//! The cheapest way to a goal: what is wanted, what may be changed for it, and
+//! the few plans that nothing beats. The search goes on in slices while the
+//! page stays alive.
+
+mod levers;
+mod plans;
+
+use std::ops::ControlFlow;
+use std::sync::Arc;
+use std::time::Duration;
+
+use ampwright_core::boat::{Goal, SectionId, Worksheet};
+use ampwright_core::decision::goal_search::{Found, Search};
+use leptos::prelude::*;
+
+use crate::components::{FieldRow, Fold};
+use crate::state::{AppState, Slices};
+use levers::Levers;
+use plans::Plans;
+
+/// How long a slice of the search may hold up the page \[ms\].
+const BUDGET_MS: f64 = 12.0;
+/// Combinations tried in one step of it.
+const STEP: usize = 4;
+/// The count on the page moves on by so many.
+const TELL_EVERY: usize = 200;
+
+/// The section.
+#[component]
+pub fn GoalSearch() -> impl IntoView {
+    let search = UnderWay::new(AppState::expect());
+    view! {
+        <section class="goal" id="goal" aria-labelledby="goal-title">
+            <h2 id="goal-title">{SectionId::goal.title()}</h2>
+            <p class="lead">
+                "Say what you are after and what may be changed for it. Combinations of those changes are calculated with the real charging run, prices as above. None that does harm is ever a plan."
+            </p>
+            <Fold id="goal-fold" title="Search">
+                <Form search />
+            </Fold>
+        </section>
+    }
+}
+
+/// A search, and what came of the last one.
+#[derive(Clone, Copy)]
+struct UnderWay {
+    state: AppState,
+    slices: Slices,
+    /// Combinations tried so far, in steps of [`TELL_EVERY`].
+    tried: RwSignal<usize>,
+    /// What was found, and for which worksheet.
+    found: RwSignal<Option<Arc<(Worksheet, Found)>>>,
+}
+
+impl UnderWay {
+    fn new(state: AppState) -> UnderWay {
+        UnderWay {
+            state,
+            slices: Slices::new(),
+            tried: RwSignal::new(0),
+            found: RwSignal::new(None),
+        }
+    }
+
+    fn start(self) {
+        let sheet = self.state.sheet.get_untracked();
+        self.tried.set(0);
+        self.slices.start(Duration::ZERO, BUDGET_MS, move || {
+            let mut search = Search::new(&sheet);
+            move || {
+                search.step(STEP);
+                let tried = search.tried() / TELL_EVERY * TELL_EVERY;
+                if tried != self.tried.get_untracked() {
+                    self.tried.set(tried);
+                }
+                if !search.done() {
+                    return ControlFlow::Continue(());
+                }
+                let found = search.found();
+                self.found.set(Some(Arc::new((sheet.clone(), found))));
+                ControlFlow::Break(())
+            }
+        });
+    }
+
+    /// Whether what was found is of another boat than the one that lies open.
+    fn is_stale(self) -> bool {
+        self.found.with(|found| {
+            found.as_ref().is_some_and(|found| {
+                let (of, _) = &**found;
+                let differs =
+                    |sheet: &Worksheet| sheet.inputs != of.inputs || sheet.loads != of.loads;
+                self.state.sheet.with(differs)
+            })
+        })
+    }
+
+    fn progress(self) -> String {
+        if self.slices.are_running() {
+            format!("{} combinations reckoned…", self.tried.get())
+        } else if self.is_stale() {
+            "The worksheet has changed since: look again.".to_string()
+        } else {
+            String::new()
+        }
+    }
+}
+
+/// What is wanted, what may be changed, and what came of it.
+#[component]
+fn Form(search: UnderWay) -> impl IntoView {
+    let wanted = Goal::wanted().map(|key| view! { <FieldRow place="goal" key /> });
+    view! {
+        {wanted.collect_view()}
+        <Levers />
+        <p class="buttons">
+            <button type="button" id="goal-look" on:click=move |_| search.start()>
+                "Look for the cheapest way"
+            </button>
+            <button
+                type="button"
+                id="goal-stop"
+                class:hidden=move || !search.slices.are_running()
+                on:click=move |_| search.slices.stop()
+            >
+                "Stop looking"
+            </button>
+            <span class="said" id="goal-progress" role="status">
+                {move || search.progress()}
+            </span>
+        </p>
+        <div id="goal-found">
+            {move || search.found.get().map(|found| view! { <Plans found /> })}
+        </div>
+    }
+}

@@ -1,0 +1,178 @@
+//! The list of loads: among the questions and in the worksheet.
+
+use ampwright_core::boat::{Basis, Key, Load, LoadRow, Section as _};
+use ampwright_core::schema::{FieldType, Value};
+use ampwright_core::units::quantity::ampere_hours;
+use ampwright_core::units::{Quantity, QuantityKind};
+use leptos::prelude::*;
+
+use crate::components::{Entered, Entry, Fold};
+use crate::state::{AppState, RowId, Target};
+
+/// Energy of a day \[W·h\], in whole ones.
+fn watt_hours(value: f64) -> Quantity {
+    Quantity::new(value, QuantityKind::DayEnergy)
+}
+
+/// The list at one of its places, "ask" or "sheet"; among the questions the
+/// button that begins one.
+#[component]
+pub fn Loads(place: &'static str) -> impl IntoView {
+    let state = AppState::expect();
+    let listed = Memo::new(move |_| {
+        state
+            .sheet
+            .with(|sheet| sheet.inputs.daily.basis == Basis::Listed)
+    });
+    view! {
+        <div id=format!("{place}-loads")>
+            <Show when=move || listed.get() fallback=move || (place == "ask").then(|| view! { <Begin /> })>
+                <List place />
+            </Show>
+        </div>
+    }
+}
+
+/// Begins a list with the loads of a usual boat.
+#[component]
+fn Begin() -> impl IntoView {
+    let state = AppState::expect();
+    let begin = move |_| {
+        if let Some(key) = Key::named("daily_basis") {
+            state.edit(|sheet| drop(sheet.state(key, Basis::Listed.to_value())));
+        }
+        if state.loads.read_untracked().is_empty() {
+            state.add_typical_loads();
+        }
+    };
+    view! {
+        <button type="button" id="add-it-up" on:click=begin>
+            "Help me add it up"
+        </button>
+    }
+}
+
+#[component]
+fn List(place: &'static str) -> impl IntoView {
+    let state = AppState::expect();
+    let total = move || {
+        state.now(|_, report| {
+            let energy = &report.analyses.energy;
+            let day = |wh, ah| {
+                format!(
+                    "{}, {}",
+                    state.show(watt_hours(wh)),
+                    state.show(ampere_hours(ah))
+                )
+            };
+            format!(
+                "At anchor {}; under way {}.",
+                day(energy.anchor.use_wh, energy.anchor.use_ah),
+                day(energy.under_way.use_wh, energy.under_way.use_ah)
+            )
+        })
+    };
+    let add = move |_| {
+        state.add_loads(vec![Load {
+            name: "New load".into(),
+            ..Load::default()
+        }]);
+    };
+    view! {
+        <div class="loads">
+            <For each=move || state.loads.get() key=|row| *row let:row>
+                <LoadFold place row />
+            </For>
+            <p class="total" id=format!("{place}-total")>
+                {total}
+            </p>
+            <p class="buttons">
+                <button type="button" id=format!("{place}-load-add") on:click=add>
+                    "Add a load"
+                </button>
+                <button
+                    type="button"
+                    class:hidden=move || !state.loads.read().is_empty()
+                    on:click=move |_| state.add_typical_loads()
+                >
+                    "Start from a usual list"
+                </button>
+            </p>
+        </div>
+    }
+}
+
+/// One load: its name, its figures, and a way to be rid of it.
+#[component]
+fn LoadFold(place: &'static str, row: RowId) -> impl IntoView {
+    let state = AppState::expect();
+    let id = format!("{place}-load-{row}");
+    let name = Memo::new(move |_| {
+        state
+            .load(row, |load| load.name.clone())
+            .unwrap_or_default()
+    });
+    let day = Signal::derive(move || {
+        let at = state
+            .loads
+            .with(|ids| ids.iter().position(|one| *one == row));
+        state.now(|_, report| {
+            let used = at.and_then(|at| report.analyses.energy.rows.get(at))?;
+            Some(state.show(watt_hours(used.anchor_wh.max(used.under_way_wh))))
+        })
+    });
+    view! {
+        <Fold id=id.clone() title=name class="load" note=day>
+            <LoadForm id=id.clone() row name />
+        </Fold>
+    }
+}
+
+#[component]
+fn LoadForm(id: String, row: RowId, name: Memo<String>) -> impl IntoView {
+    let state = AppState::expect();
+    let cell = |column: usize| {
+        let spec = &LoadRow::FIELDS.get(column)?.spec;
+        let id = format!("{id}-{}", LoadRow::FIELDS.get(column)?.name);
+        let entered = Memo::new(move |_| Entered {
+            value: state
+                .load(row, |load| {
+                    let field = LoadRow::FIELDS.get(column);
+                    field.map_or(Value::Absent, |field| field.get(&load.row))
+                })
+                .unwrap_or(Value::Absent),
+            stands_for: None,
+        });
+        Some(view! {
+            <div class="cell">
+                <Entry id=id.clone() target=Target::Load(row, column) spec entered />
+                <p class="margin" id=format!("{id}-help")>
+                    {spec.help}
+                </p>
+            </div>
+        })
+    };
+    let cells = (0..LoadRow::FIELDS.len()).map(cell).collect_view();
+    view! {
+        <div class="cell">
+            <label for=format!("{id}-name")>"Name"</label>
+            <input
+                id=format!("{id}-name")
+                type="text"
+                maxlength="80"
+                autocomplete="off"
+                prop:value=move || name.get()
+                on:input:target=move |event| {
+                    let name = event.target().value();
+                    state.edit_load(row, |load| load.name = name);
+                }
+            />
+        </div>
+        <div class="cells">{cells}</div>
+        <p class="buttons">
+            <button type="button" on:click=move |_| state.delete_load(row)>
+                "Strike this load out"
+            </button>
+        </p>
+    }
+}

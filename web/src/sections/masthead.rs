@@ -1,0 +1,63 @@
+//! The head of the page: whose boat it is, the words of the trade, and the
+//! switch between day look and night look.
+
+use leptos::prelude::*;
+
+use crate::browser::{page, storage};
+use crate::sections::glossary;
+use crate::state::AppState;
+use crate::state::saved_boats::title;
+
+const KEPT: &str = "ampwright.look";
+
+/// The section. `look.js` sets the look before the first paint.
+#[component]
+pub fn Masthead() -> impl IntoView {
+    let state = AppState::expect();
+    let night = RwSignal::new(false);
+    Effect::new(move || night.set(is_night()));
+    let switch = move |_| {
+        night.update(|night| *night = !*night);
+        set_look(night.get_untracked());
+    };
+    view! {
+        <header class="masthead">
+            <div>
+                <h1>"Ampwright"</h1>
+                <p id="title">{move || state.now(|sheet, _| title(&sheet.name).to_string())}</p>
+            </div>
+            <button
+                type="button"
+                class="plain"
+                id="to-words"
+                data-to=glossary::ID
+                on:click=move |_| state.ask_from("to-words", glossary::ID)
+            >
+                "Words"
+            </button>
+            <button
+                type="button"
+                class="plain"
+                id="look"
+                aria-pressed=move || night.get().to_string()
+                on:click=switch
+            >
+                {move || if night.get() { "Day look" } else { "Night look" }}
+            </button>
+        </header>
+    }
+}
+
+fn is_night() -> bool {
+    let root = document().document_element();
+    root.and_then(|root| root.get_attribute("data-look"))
+        .as_deref()
+        == Some("night")
+}
+
+fn set_look(night: bool) {
+    let look = if night { "night" } else { "day" };
+    page::mark("look", look);
+    // look.js reads the bare word.
+    storage::remember(KEPT, look);
+}

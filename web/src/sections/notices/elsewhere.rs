@@ -1,0 +1,42 @@
+//! What another tab did to the open boat.
+
+use leptos::prelude::*;
+
+use crate::sections::notices::seen;
+use crate::state::AppState;
+
+/// The notice: neither tab ever writes over the other.
+#[component]
+pub fn ElsewhereNotice() -> impl IntoView {
+    let state = AppState::expect();
+    let elsewhere = state.saved.elsewhere;
+    let becomes = move || match elsewhere.get() {
+        Some(elsewhere) if elsewhere.is_copied => {
+            "What you typed here is kept as a copy of its own."
+        }
+        Some(_) => "What you type here goes into a copy of its own.",
+        None => "",
+    };
+    let take_theirs = move |_| {
+        if let Some(elsewhere) = elsewhere.get_untracked() {
+            state.open_saved(elsewhere.number);
+        }
+    };
+    view! {
+        <div
+            class=move || seen(elsewhere.read().is_some(), "notice bad")
+            id="elsewhere"
+            role="status"
+        >
+            <p>"This boat was changed in another tab. " <span>{becomes}</span></p>
+            <p class="buttons">
+                <button type="button" id="take-theirs" on:click=take_theirs>
+                    "Open that version"
+                </button>
+                <button type="button" id="keep-mine" on:click=move |_| state.keep_mine()>
+                    "Go on with mine"
+                </button>
+            </p>
+        </div>
+    }
+}

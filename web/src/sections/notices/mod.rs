@@ -1,0 +1,99 @@
+//! What is said at the top of the page: how the boat came here, what another
+//! tab did, that nothing can be kept, that a newer version waits, and a welcome.
+
+mod arrival;
+mod elsewhere;
+
+use leptos::prelude::*;
+
+use crate::state::AppState;
+use crate::state::saved_boats::Keeping;
+use arrival::ArrivalNotice;
+use elsewhere::ElsewhereNotice;
+
+/// All of them; each is seen only while it has something to say.
+#[component]
+pub fn Notices() -> impl IntoView {
+    view! {
+        <ArrivalNotice />
+        <ElsewhereNotice />
+        <StorageNotice />
+        <UpdateNotice />
+        <Welcome />
+    }
+}
+
+/// The classes of a notice, or of one that has nothing to say.
+const fn seen(is_seen: bool, classes: &'static str) -> &'static str {
+    if is_seen { classes } else { "hidden" }
+}
+
+/// Why nothing is kept.
+#[component]
+fn StorageNotice() -> impl IntoView {
+    let AppState { saved, .. } = AppState::expect();
+    let why = Memo::new(move |_| match saved.keeping.get() {
+        Keeping::MemoryOnly(why) => Some(why.to_string()),
+        Keeping::Fresh | Keeping::Kept => None,
+    });
+    view! {
+        <div
+            class=move || seen(why.read().is_some(), "notice bad")
+            id="memory-only"
+            role="alert"
+        >
+            <p id="memory-why">{move || why.get()}</p>
+        </div>
+    }
+}
+
+/// A newer version of the page, to be taken when the user likes.
+#[component]
+fn UpdateNotice() -> impl IntoView {
+    let state = AppState::expect();
+    let take = move |_| {
+        state.save_waiting();
+        state.installed.take_update();
+    };
+    view! {
+        <div
+            class=move || seen(state.installed.update_waits.get(), "notice")
+            id="update"
+            role="status"
+        >
+            <p>"A newer version of this page is ready."</p>
+            <button type="button" on:click=take>
+                "Use it now"
+            </button>
+        </div>
+    }
+}
+
+/// What the page is for, for who opens it first.
+#[component]
+fn Welcome() -> impl IntoView {
+    let state = AppState::expect();
+    // It goes with the next boat, not when this one is kept: then the page would
+    // move under the finger that types.
+    let is_first = Memo::new(move |_| {
+        state.opened.track();
+        state.arrival.read().is_none()
+            && state.saved.number.get_untracked().is_none()
+            && state.saved.keeping.get_untracked() != Keeping::Kept
+    });
+    view! {
+        <aside class=move || seen(is_first.get(), "notice welcome") id="welcome">
+            <p>
+                "How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer."
+            </p>
+            <button
+                type="button"
+                class="plain"
+                id="demo"
+                on:click=move |_| state.open_example()
+            >
+                "See an example boat"
+            </button>
+        </aside>
+    }
+}

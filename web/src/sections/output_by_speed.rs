@@ -1,0 +1,156 @@
+//! Output against engine speed: cold, and what is held hot.
+
+use ampwright_core::analysis::SpeedPoint;
+use ampwright_core::units::QuantityKind;
+use ampwright_core::units::quantity::{amperes, rpm};
+use leptos::prelude::*;
+
+use crate::components::Fold;
+use crate::components::chart::{
+    Axis, AxisTicks, Cursor, Grid, LEFT, Legend, RIGHT, WIDTH, path, tenths,
+};
+use crate::state::AppState;
+
+const HEIGHT: f64 = 172.0;
+/// Top and bottom of the field.
+const FIELD: (f64, f64) = (18.0, 146.0);
+
+/// The section.
+#[component]
+pub fn OutputBySpeed() -> impl IntoView {
+    let state = AppState::expect();
+    let lead = move || {
+        state.settled(|sheet, report| {
+            let output = &report.analyses.output;
+            format!(
+                "With the engine at {} the alternator turns at {} and holds {} hot, of {} cold.",
+                state.show(rpm(sheet.inputs.eng.rpm)),
+                state.show(rpm(report.analyses.alternators[0].shaft_rpm)),
+                state.show(amperes(output.hot_a)),
+                state.show(amperes(output.full_cold_a))
+            )
+        })
+    };
+    view! {
+        <section class="chart" aria-labelledby="speed-title">
+            <h2 id="speed-title">"Output against engine speed"</h2>
+            <p class="lead" id="speed-lead">
+                {lead}
+            </p>
+            <Curves />
+            <Fold id="speed-fold" title="The curves as a table">
+                <SpeedTable />
+            </Fold>
+        </section>
+    }
+}
+
+/// The curves, with the engine speed of the worksheet marked.
+#[component]
+fn Curves() -> impl IntoView {
+    let state = AppState::expect();
+    let across = Memo::new(move |_| {
+        let reader = state.reader.get();
+        state.settled(|_, report| {
+            let points = &report.analyses.output.by_engine_rpm;
+            let ends = [points.first(), points.last()].map(|end| end.map(|end| end.engine_rpm));
+            let range = (ends[0].unwrap_or_default(), ends[1].unwrap_or_default());
+            Axis::new(&reader, QuantityKind::Speed, range, (LEFT, RIGHT))
+        })
+    });
+    let up = Memo::new(move |_| {
+        let reader = state.reader.get();
+        state.settled(|_, report| {
+            let points = report.analyses.output.by_engine_rpm.iter();
+            let most_a = points.map(|point| point.cold_a).fold(10.0, f64::max);
+            let (top, bottom) = FIELD;
+            Axis::rounded(&reader, QuantityKind::Current, (0.0, most_a), (bottom, top))
+        })
+    });
+    let curve = move |figure: fn(&SpeedPoint) -> f64| {
+        let (across, up) = (across.get(), up.get());
+        state.settled(|_, report| {
+            let points = report.analyses.output.by_engine_rpm.iter();
+            path(points.map(|point| (across.place(point.engine_rpm), up.place(figure(point)))))
+        })
+    };
+    let now = Memo::new(move |_| {
+        let (across, up) = (across.get(), up.get());
+        state.settled(|sheet, report| {
+            let rpm = sheet.inputs.eng.rpm;
+            let place = (across.place(rpm), up.place(report.analyses.output.hot_a));
+            across.holds(rpm).then_some(place)
+        })
+    });
+    let cursor = Signal::derive(move || now.get().map(|(x, _)| x));
+    let dot = move || {
+        now.get()
+            .map(|(x, y)| format!("M{} {}h0", tenths(x), tenths(y)))
+    };
+    view! {
+        <svg
+            viewBox=format!("0 0 {WIDTH} {HEIGHT}")
+            role="img"
+            aria-labelledby="speed-title"
+            id="speed-plot"
+        >
+            <Grid field=FIELD ticks=4.0 axis=up />
+            <AxisTicks field=FIELD ticks=5.0 axis=across />
+            <text class="unit" x=RIGHT y=HEIGHT - 2.0 text-anchor="end">
+                "engine rpm"
+            </text>
+            <path class="line third" d=move || curve(|point| point.cold_a) />
+            <path class="line first" d=move || curve(|point| point.hot_a) />
+            <Legend
+                names=vec![("first", "held hot"), ("third", "at full field, cold")]
+                x=LEFT
+                y=FIELD.0 - 7.0
+            />
+            <Cursor x=cursor top=FIELD.0 bottom=FIELD.1 />
+            <path class="dots" d=dot />
+        </svg>
+    }
+}
+
+/// The figures of the curves as a table.
+#[component]
+fn SpeedTable() -> impl IntoView {
+    let state = AppState::expect();
+    let rows = move || {
+        let reader = state.reader.get();
+        state.settled(|_, report| {
+            let points = report.analyses.output.by_engine_rpm.iter();
+            points
+                .map(|point| {
+                    view! {
+                        <tr>
+                            <th scope="row">{reader.number(rpm(point.engine_rpm))}</th>
+                            <td>{reader.number(amperes(point.hot_a))}</td>
+                            <td>{reader.number(amperes(point.cold_a))}</td>
+                        </tr>
+                    }
+                })
+                .collect_view()
+        })
+    };
+    view! {
+        <div
+            class="scroll"
+            tabindex="0"
+            role="region"
+            aria-label="The curves as a table"
+            id="speed-table"
+        >
+            <table class="run">
+                <thead>
+                    <tr>
+                        <th scope="col">"Engine rpm"</th>
+                        <th scope="col">"Held hot, A"</th>
+                        <th scope="col">"Full field cold, A"</th>
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+    }
+}

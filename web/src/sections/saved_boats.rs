@@ -1,0 +1,133 @@
+//! The name of the open boat, and the list of those kept in this browser.
+
+use leptos::prelude::*;
+
+use crate::browser::files;
+use crate::state::AppState;
+use crate::state::saved_boats::{Keeping, KeptTexts, SavedBoat};
+
+/// The section.
+#[component]
+pub fn SavedBoatsSection() -> impl IntoView {
+    let state = AppState::expect();
+    let name = Memo::new(move |_| state.sheet.with(|sheet| sheet.name.clone()));
+    let keeping = move || match state.saved.keeping.get() {
+        Keeping::Fresh => "Kept in this browser as soon as something is entered.".to_string(),
+        Keeping::Kept => {
+            "Kept in this browser only. A file or a link of it, kept elsewhere, is the true backup."
+                .to_string()
+        }
+        Keeping::MemoryOnly(why) => why.to_string(),
+    };
+    let boats = move || state.saved.list.get();
+    view! {
+        <section class="shelf" aria-labelledby="shelf-title">
+            <h2 id="shelf-title">"Saved boats"</h2>
+            <label for="sheet-name">"Name of this boat"</label>
+            <input
+                id="sheet-name"
+                type="text"
+                autocomplete="off"
+                maxlength="80"
+                prop:value=name
+                on:input:target=move |event| {
+                    let name = event.target().value();
+                    state.edit(|sheet| sheet.name = name);
+                }
+            />
+            <p class="keeping" id="keeping">
+                {keeping}
+            </p>
+            <Undo />
+            <ul class="sheets" id="sheets">
+                <For each=boats key=SavedBoat::clone let:boat>
+                    <Row boat />
+                </For>
+            </ul>
+            <p class="buttons">
+                <button type="button" id="new-sheet" on:click=move |_| state.open_new()>
+                    "New boat"
+                </button>
+                <button type="button" id="copy-sheet" on:click=move |_| state.open_copy()>
+                    "Copy this one"
+                </button>
+                <button type="button" on:click=move |_| state.open_example()>
+                    "See an example boat"
+                </button>
+            </p>
+        </section>
+    }
+}
+
+/// What was deleted last, and the way to have it again.
+#[component]
+fn Undo() -> impl IntoView {
+    let state = AppState::expect();
+    let gone = Memo::new(move |_| {
+        let deleted = state.saved.deleted.read();
+        deleted.last().map(|boat| boat.title.clone())
+    });
+    let class = move || {
+        if gone.read().is_some() {
+            "buttons"
+        } else {
+            "hidden"
+        }
+    };
+    view! {
+        <p class=class id="undo-place" role="status">
+            <span class="said">"No longer kept: " <span id="gone">{move || gone.get()}</span> "."</span>
+            <button type="button" id="undo" on:click=move |_| state.undo_delete()>
+                "Undo"
+            </button>
+        </p>
+    }
+}
+
+/// A boat of the list: opened by its name, saved as a file, or deleted.
+#[component]
+fn Row(boat: SavedBoat) -> impl IntoView {
+    let state = AppState::expect();
+    let number = boat.number;
+    let title = boat.title();
+    let is_open = Memo::new(move |_| state.saved.number.get() == Some(number));
+    let file_name = format!("{title}.json");
+    let save = move |_| {
+        state.save_waiting();
+        // As it is kept, even if it cannot be read.
+        if let Some(text) = KeptTexts::open().ok().and_then(|kept| kept.text(number)) {
+            files::save_text(&file_name, &text);
+        }
+    };
+    view! {
+        <li class:here=is_open>
+            <button
+                type="button"
+                class="plain title"
+                id=format!("open-{number}")
+                aria-current=move || is_open.get().then_some("true")
+                on:click=move |_| state.open_saved(number)
+            >
+                {title.clone()}
+            </button>
+            <button
+                type="button"
+                class="plain"
+                id=format!("file-{number}")
+                aria-label=format!("{title}: save as a file")
+                on:click=save
+            >
+                "File"
+            </button>
+            <button
+                type="button"
+                class="plain"
+                id=format!("delete-{number}")
+                aria-label=format!("{title}: delete")
+                on:click=move |_| state.delete_saved(number)
+            >
+                "Delete"
+            </button>
+        </li>
+    }
+}

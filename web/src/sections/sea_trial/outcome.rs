@@ -1,0 +1,161 @@
+//! What came of a log: the figures it gave, or why it gives none.
+
+use std::sync::Arc;
+
+use ampwright_core::decision::calibration;
+use ampwright_core::decision::calibration::{Fit, Fitted, LogRemark, Refusal, apply};
+use ampwright_core::report;
+use ampwright_core::text;
+use ampwright_core::text::calibration::{fit_remarks, log_remarks, refusal};
+use ampwright_core::units::Reader;
+use ampwright_core::units::quantity::{amperes, kelvin};
+use leptos::either::Either;
+use leptos::prelude::*;
+
+use super::drawing::CaseDrawing;
+use crate::state::AppState;
+
+/// What came of a log.
+pub struct Outcome {
+    /// What of the log was not understood.
+    unread: Vec<LogRemark>,
+    /// What it gave.
+    pub found: Found,
+    /// The worksheet it belongs to, by the count of those opened.
+    pub opened: u32,
+}
+
+/// Figures, or why there are none.
+pub enum Found {
+    /// The figures, and what the alternator gives hot before and with them \[A\].
+    Fit {
+        /// The figures.
+        fit: Fit,
+        /// Current of the hot alternator before.
+        before_a: f64,
+        /// The same with the figures of the log.
+        after_a: f64,
+    },
+    /// Nothing can be learnt from it.
+    Refused(Refusal),
+}
+
+impl Found {
+    /// Whether there are figures.
+    pub fn is_fit(&self) -> bool {
+        matches!(self, Found::Fit { .. })
+    }
+}
+
+impl Outcome {
+    /// Fits the model of the open boat to a log.
+    pub fn of(state: AppState, log: &str) -> Outcome {
+        let log = calibration::read(log);
+        let found = state.glance(|sheet, before| match calibration::fit(sheet, &log) {
+            Ok(fit) => {
+                let mut after = sheet.clone();
+                apply(&mut after, &fit);
+                Found::Fit {
+                    fit,
+                    before_a: before.analyses.output.hot_a,
+                    after_a: report(&after).analyses.output.hot_a,
+                }
+            }
+            Err(why) => Found::Refused(why),
+        });
+        Outcome {
+            unread: log.remarks,
+            found,
+            opened: state.opened.get_untracked(),
+        }
+    }
+}
+
+/// What came of the log, on the page.
+#[component]
+pub fn OutcomeShown(outcome: Arc<Outcome>) -> impl IntoView {
+    let state = AppState::expect();
+    let found = match &outcome.found {
+        Found::Refused(why) => Either::Left(view! { <p class="complaint">{refusal(why)}</p> }),
+        Found::Fit {
+            fit,
+            before_a,
+            after_a,
+        } => {
+            let (fit, hot_a) = (fit.clone(), (*before_a, *after_a));
+            Either::Right(move || {
+                let (fit, reader) = (fit.clone(), state.reader.get());
+                view! { <Fitting fit hot_a reader /> }
+            })
+        }
+    };
+    view! {
+        <Remarks remarks=log_remarks(&outcome.unread) />
+        {found}
+    }
+}
+
+/// Sentences under one another.
+#[component]
+fn Remarks(remarks: Vec<String>) -> impl IntoView {
+    let item = |remark| view! { <li>{remark}</li> };
+    view! { <ul class="remarks">{remarks.into_iter().map(item).collect_view()}</ul> }
+}
+
+/// The figures as a table, how well they fit, and the case as measured and as
+/// modelled.
+#[component]
+fn Fitting(
+    fit: Fit,
+    /// What the alternator gives hot, before and with the figures \[A\].
+    hot_a: (f64, f64),
+    reader: Reader,
+) -> impl IntoView {
+    const HEADS: [&str; 4] = ["What the log says", "fitted", "±", "was"];
+    let mut rows: Vec<[String; 4]> = fit.figures.iter().map(|one| row(one, &reader)).collect();
+    rows.push([
+        "Amps held hot".to_string(),
+        reader.show(amperes(hot_a.1)),
+        String::new(),
+        reader.number(amperes(hot_a.0)),
+    ]);
+    let row = |[what, value, deviation, was]: [String; 4]| {
+        view! {
+            <tr>
+                <th scope="row">{what}</th>
+                <td class="figure">{value}</td>
+                <td>{deviation}</td>
+                <td>{was}</td>
+            </tr>
+        }
+    };
+    view! {
+        <table class="run" id="trial-figures">
+            <thead>
+                <tr>{HEADS.map(|head| view! { <th scope="col">{head}</th> }).collect_view()}</tr>
+            </thead>
+            <tbody>{rows.into_iter().map(row).collect_view()}</tbody>
+        </table>
+        <p class="margin">
+            {format!(
+                "The model misses the thermometer by {} on average (root mean square). ± is one standard deviation, a fair share for the meters included.",
+                reader.show(kelvin(fit.residual_k).to(1)),
+            )}
+        </p>
+        <CaseDrawing series=fit.series reader />
+        <Remarks remarks=fit_remarks(&fit.remarks) />
+    }
+}
+
+/// A figure the log gave: what it is, its value, how certain it is, and what
+/// the worksheet had.
+fn row(fitted: &Fitted, reader: &Reader) -> [String; 4] {
+    let Fitted { unit, decimals, .. } = *fitted;
+    let number = |value| reader.number_in(unit, value, decimals);
+    [
+        text::calibration::fitted(fitted.what).to_string(),
+        reader.show_in(unit, fitted.value, decimals),
+        reader.number_in(unit.of_differences(), fitted.deviation, decimals),
+        fitted.was.map_or("–".to_string(), number),
+    ]
+}

@@ -1,0 +1,127 @@
+//! How certain the answer is: the ranges it lies in, and which reading would
+//! narrow them most.
+
+mod range_bar;
+
+use std::sync::Arc;
+
+use ampwright_core::decision::uncertainty::{Certainty, Range, Reading, Uncertainty};
+use ampwright_core::units::Reader;
+use ampwright_core::units::quantity::percent;
+use leptos::either::Either;
+use leptos::prelude::*;
+
+use crate::components::OnDemand;
+use crate::state::AppState;
+use range_bar::{RangeBar, RangeOf};
+
+/// The section.
+#[component]
+pub fn HowCertain() -> impl IntoView {
+    const RUNS: usize = Uncertainty::RUNS;
+    let AppState { uncertainty, .. } = AppState::expect();
+    let progress = move || {
+        let runs = uncertainty.runs_done();
+        runs.map(|runs| format!("Calculating: {runs} of {RUNS}."))
+    };
+    let is_known = Memo::new(move |_| uncertainty.latest().is_some());
+    view! {
+        <section class="sure" id="sure" aria-labelledby="sure-title">
+            <h2 id="sure-title">"How certain is this?"</h2>
+            <p class="lead">
+                {format!(
+                    "The same boat calculated {RUNS} times, every figure moved within what it may be. In 80 % of cases the answer lies in these ranges. ",
+                )} <span id="sure-progress">{progress}</span>
+            </p>
+            <div id="sure-told" class:stale=move || uncertainty.runs_done().is_some()>
+                <OnDemand wanted=is_known>
+                    {move || uncertainty.latest().map(|certainty| view! { <Ranges certainty /> })}
+                </OnDemand>
+            </div>
+            <p class="about">
+                "A guess moves within its plausible range, a figure off a nameplate by 5 % or 5 K, one you measured by 2 % or 2 K. What you decide, such as the temperature limit the regulator holds, stays put. What the formulas themselves get wrong comes on top."
+            </p>
+        </section>
+    }
+}
+
+/// Both ranges, and the readings that narrow the one that matters.
+#[component]
+fn Ranges(certainty: Arc<Certainty>) -> impl IntoView {
+    let state = AppState::expect();
+    let (engine, hot) = (&certainty.engine_h, &certainty.hot_a);
+    // Where the engine time is certain, the current may still not be.
+    let asked = match engine.readings.is_empty() {
+        true => hot,
+        false => engine,
+    };
+    let rows: Vec<_> = asked.readings.iter().cloned().collect();
+    let readings = match rows.is_empty() {
+        true => Either::Left(view! { <p class="lead">"Nothing: no single figure moves it."</p> }),
+        false => {
+            let of = asked.clone();
+            let rows = move || {
+                let reader = state.reader.get();
+                rows.iter()
+                    .map(|reading| {
+                        let worth = worth(reading, &of, &reader);
+                        view! { <ReadingRow reading=reading.clone() worth /> }
+                    })
+                    .collect_view()
+            };
+            Either::Right(view! { <ol class="readings">{rows}</ol> })
+        }
+    };
+    view! {
+        <p class="told">{engine.sentence.clone()}</p>
+        <RangeBar range=RangeOf::EngineTime.bar(engine) />
+        <p class="told">{hot.sentence.clone()}</p>
+        <RangeBar range=RangeOf::HotCurrent.bar(hot) />
+        <h3>"What to measure next"</h3>
+        {readings}
+    }
+}
+
+/// What a reading is worth.
+fn worth(reading: &Reading, of: &Range, reader: &Reader) -> String {
+    let share = reader.show(percent(reading.share_pct));
+    let narrows = match reading.width_words == of.width_words {
+        true => String::new(),
+        false => format!(
+            " Once measured, a range about {} wide instead of {}.",
+            reading.width_words, of.width_words
+        ),
+    };
+    format!("{share} of the uncertainty.{narrows}")
+}
+
+/// A reading, what it is worth, how to take it, and the way to its entry.
+#[component]
+fn ReadingRow(reading: Reading, worth: String) -> impl IntoView {
+    let state = AppState::expect();
+    let name = reading.key.name();
+    let entry = format!("sheet-{name}");
+    view! {
+        <li>
+            <div>
+                <p>
+                    <b>{reading.what}</b>
+                    " "
+                    <span class="said">{reading.section}</span>
+                </p>
+                <button
+                    type="button"
+                    class="plain"
+                    id=format!("go-{name}")
+                    data-key=name
+                    aria-label=format!("go there: {}", reading.what)
+                    on:click=move |_| state.go_to_entry(&entry)
+                >
+                    "go there"
+                </button>
+            </div>
+            <p>{worth}</p>
+            <p class="margin">{reading.how}</p>
+        </li>
+    }
+}

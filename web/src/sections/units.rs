@@ -1,0 +1,43 @@
+//! The units figures are told and filled in in, on this device.
+
+use leptos::prelude::*;
+
+use crate::components::Fold;
+use crate::state::{AppState, UnitChoice};
+
+/// The fold, one list for each kind of quantity.
+#[component]
+pub fn Units() -> impl IntoView {
+    view! {
+        <Fold id="units" title="Units" class="units">
+            <p class="lead">
+                "How figures are told and filled in on this device. Links and files mean the same whatever stands here. W·h are A·h times the bank's system voltage; entries in A·h keep theirs."
+            </p>
+            <div class="choices">
+                {UnitChoice::all().map(|choice| view! { <Choice choice /> }).collect_view()}
+            </div>
+        </Fold>
+    }
+}
+
+#[component]
+fn Choice(choice: UnitChoice) -> impl IntoView {
+    let AppState { preferences, .. } = AppState::expect();
+    let (usual, other) = choice.symbols();
+    view! {
+        <label for=choice.id()>{choice.name()}</label>
+        <select
+            id=choice.id()
+            on:change:target=move |event| {
+                preferences.choose(choice, event.target().value() == "other");
+            }
+        >
+            <option value="" prop:selected=move || !preferences.is_other(choice)>
+                {usual}
+            </option>
+            <option value="other" prop:selected=move || preferences.is_other(choice)>
+                {other}
+            </option>
+        </select>
+    }
+}

@@ -1,0 +1,130 @@
+//! The hours of a settled day: charge above, solar and use below, and when the
+//! engine runs.
+
+use std::fmt::Write;
+use std::sync::Arc;
+
+use ampwright_core::analysis::year::{HourReport, Year};
+use ampwright_core::text;
+use ampwright_core::units::quantity::percent;
+use ampwright_core::units::{QuantityKind, Reader};
+use leptos::prelude::*;
+
+use crate::components::chart::{
+    Axis, Field, LEFT, LevelMark, RIGHT, Scale, TimeTicks, WIDTH, path, tenths,
+};
+
+const CHARGE: (f64, f64) = (18.0, 96.0);
+const POWER: (f64, f64) = (128.0, 206.0);
+const BAND: (f64, f64) = (214.0, 230.0);
+const HEIGHT: f64 = 252.0;
+
+/// The drawing, and the day in words.
+#[component]
+pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
+    let month = year.months.get(at)?;
+    let hours = &month.day.hours;
+    let time = Scale::new(0.0, 24.0 * 60.0, LEFT, RIGHT);
+    let charge = Axis::new(
+        &reader,
+        QuantityKind::Percent,
+        (0.0, 100.0),
+        (CHARGE.1, CHARGE.0),
+    );
+    let most_w = hours
+        .iter()
+        .fold(10.0, |most: f64, hour| most.max(hour.sun_w).max(hour.use_w));
+    let power = Axis::rounded(
+        &reader,
+        QuantityKind::Power,
+        (0.0, most_w),
+        (POWER.1, POWER.0),
+    );
+    let bank = hours.iter().map(|hour| hour.charge_pct);
+    let bank = bank.chain([month.day.end_charge_pct]).enumerate();
+    let lines = [
+        (
+            "line first",
+            path(bank.map(|(hour, pct)| (across(&time, hour), charge.place(pct)))),
+        ),
+        ("line first", steps(hours, &time, &power, |hour| hour.sun_w)),
+        ("line third", steps(hours, &time, &power, |hour| hour.use_w)),
+        ("on", stretches(hours, &time, |hour| hour.engine_min)),
+        ("on shore", stretches(hours, &time, |hour| hour.shore_min)),
+    ];
+    let marks = [(year.full_pct, "full"), (year.low_pct, "lowest wanted")];
+    let mark = |(pct, words): (f64, &str)| {
+        let words = format!("{words} {}", reader.number(percent(pct)));
+        view! { <LevelMark y=charge.place(pct) words /> }
+    };
+    let charged_by = if year.at_dock { "dock" } else { "engine" };
+    Some(view! {
+        <div class="chart">
+            <svg
+                viewBox=format!("0 0 {WIDTH} {HEIGHT}")
+                role="img"
+                aria-label=format!("A settled day in {}", text::year::month(month.month))
+            >
+                <Field field=CHARGE ticks=2.0 time axis=charge names=vec![("first", "bank")] />
+                <Field
+                    field=POWER
+                    ticks=4.0
+                    time
+                    axis=power
+                    names=vec![("first", "solar"), ("third", "use")]
+                />
+                {lines.map(|(class, line)| view! { <path class=class d=line /> }).collect_view()}
+                <line class="edge" x1=LEFT y1=BAND.1 x2=RIGHT y2=BAND.1 />
+                <text class="name" x=LEFT - 4.0 y=BAND.1 - 4.0 text-anchor="end">
+                    {charged_by}
+                </text>
+                {marks.map(mark).collect_view()}
+                <TimeTicks time y=244.0 />
+            </svg>
+            <p class="told" id="year-day">
+                {text::year::settled_day(month, &reader)}
+            </p>
+        </div>
+    })
+}
+
+/// Where an hour begins.
+fn across(time: &Scale, hour: usize) -> f64 {
+    time.place(60.0 * hour as f64)
+}
+
+/// A line that stays at each hour's figure until the next.
+fn steps(
+    hours: &[HourReport],
+    time: &Scale,
+    axis: &Axis,
+    figure: fn(&HourReport) -> f64,
+) -> String {
+    path(hours.iter().enumerate().flat_map(|(at, hour)| {
+        let y = axis.place(figure(hour));
+        [(across(time, at), y), (across(time, at + 1), y)]
+    }))
+}
+
+/// When something runs through a day, by its minutes of each hour: areas of the
+/// band at the foot.
+fn stretches(hours: &[HourReport], time: &Scale, minutes: fn(&HourReport) -> f64) -> String {
+    let of = |at: usize| hours.get(at).map_or(0.0, minutes);
+    let mut areas = String::new();
+    for at in 0..hours.len() {
+        let (from, to) = (across(time, at), across(time, at + 1));
+        let width = (to - from) * of(at) / 60.0;
+        // Part of an hour lies at its end where the next one goes on with it.
+        let begins = of(at + 1) > 0.0 && (at == 0 || of(at - 1) == 0.0);
+        let x = tenths(if begins { to - width } else { from });
+        let width = tenths(width);
+        // Writing to a String cannot fail.
+        let _ = write!(
+            areas,
+            "M{x} {}h{width}v{}h-{width}z",
+            BAND.0,
+            BAND.1 - BAND.0
+        );
+    }
+    areas
+}

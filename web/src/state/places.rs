@@ -1,0 +1,72 @@
+//! Ways through the page: to a chapter, to an entry, and back.
+
+use ampwright_core::boat::Key;
+use ampwright_core::schema::Place;
+use leptos::prelude::*;
+
+use crate::browser::page::{self, PlaceOnPage};
+use crate::state::AppState;
+
+impl AppState {
+    /// Leads to a chapter or fold of the page, and opens a fold.
+    pub fn show_place(self, id: &'static str) {
+        self.folds.set(id, true);
+        page::lead_to(id);
+    }
+
+    /// The same, remembering the way back to the button that was pressed.
+    pub fn ask_from(self, pressed: &'static str, id: &'static str) {
+        self.asked_from.set(Some(PlaceOnPage::here(pressed)));
+        self.show_place(id);
+    }
+
+    /// Leads to an entry, and opens what lies over it.
+    pub fn go_to_entry(self, id: &str) {
+        for fold in folds_over(id) {
+            self.folds.set(&fold, true);
+        }
+        page::lead_to_entry(id.to_string());
+    }
+}
+
+/// The folds that an entry lies in, by its id.
+fn folds_over(entry: &str) -> Vec<String> {
+    let (place, name) = entry.split_once('-').unwrap_or((entry, ""));
+    match (place, Key::named(name)) {
+        ("sheet", Some(key)) => over_input(key),
+        ("fit", Some(key)) => over_question(key),
+        ("goal", _) => vec!["goal-fold".to_string()],
+        ("money", _) => vec!["arrangements".to_string(), "arrange-prices".to_string()],
+        ("own", _) => vec!["arrangements".to_string()],
+        // "load-3-amperes" among the questions or in the worksheet.
+        ("ask" | "sheet", None) => {
+            let load = name
+                .strip_prefix("load-")
+                .and_then(|rest| rest.split('-').next());
+            let fold = load.map(|load| format!("{place}-load-{load}"));
+            let section = (place == "sheet").then(|| "section-daily".to_string());
+            section.into_iter().chain(fold).collect()
+        }
+        _ => Vec::new(),
+    }
+}
+
+fn over_input(key: Key) -> Vec<String> {
+    let prefix = key.section.prefix();
+    let mut folds = vec![format!("section-{prefix}")];
+    if key.spec().place == Place::Advanced {
+        folds.push(format!("{prefix}-finer"));
+    }
+    folds
+}
+
+/// Over an input where "Fit it safely" asks for it.
+fn over_question(key: Key) -> Vec<String> {
+    let prefix = key.section.prefix();
+    // Both belts are asked for in one fold.
+    let mut folds = vec![format!("fit-{}", prefix.trim_end_matches('2'))];
+    if key.spec().place == Place::Advanced {
+        folds.push(format!("fit-{prefix}-finer"));
+    }
+    folds
+}
