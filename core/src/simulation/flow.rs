@@ -3,8 +3,6 @@
 
 use std::cell::Cell;
 
-use arrayvec::ArrayVec;
-
 use crate::boat::Connection;
 use crate::physics::charging::{after_services_a, bank_a, charger_input_a, charger_output_a};
 use crate::simulation::Limit;
@@ -12,7 +10,7 @@ use crate::simulation::moment::{Flow, Output, ThermalState};
 use crate::simulation::operating_point::{
     AlternatorState, SourceCurve, Terminals, solve_operating_point,
 };
-use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
+use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::plant::{Converter, Plant};
 
 impl Plant {
@@ -37,9 +35,9 @@ impl Plant {
         } else {
             (accepted_a, Limit::BankLimit)
         };
-        let sources = HouseSources::new(self, seconds, states);
-        let limit = Cell::new(sources.usual_limit());
-        let given_a = solve_operating_point(most_a, sources.guess_a(), |house_a| {
+        let sources = Sources::new(self, seconds, states);
+        let limit = Cell::new(most_limit);
+        let given_a = solve_operating_point(most_a, sources.guess_a, |house_a| {
             let bank_a = house_a - house_load_a;
             let all = sources.together(terminals.volts(bank_a));
             limit.set(all.limit);
@@ -98,200 +96,194 @@ impl Plant {
     }
 }
 
-/// What can give current to the house at one moment: each alternator on the
-/// house bank, and the DC-DC charger from the start battery.
-struct HouseSources<'a> {
+/// What can give current to the house at one moment.
+enum HouseSource<'a> {
+    /// An alternator on the house bank.
+    Alternator(AlternatorState<'a>),
+    /// The DC-DC charger from the start battery.
+    Charger {
+        converter: &'a Converter,
+        /// What the alternators that feed it can give on the start battery \[A\].
+        fed_a: f64,
+        /// What limits the first of them.
+        limit: Limit,
+    },
+}
+
+/// All that can give current at one moment.
+struct Sources<'a> {
     plant: &'a Plant,
-    alternators: PerAlternator<AlternatorState<'a>>,
-    /// What each of those on the start battery can give there; 0 for others \[A\].
+    /// To the house, in the order of the alternators; the DC-DC charger in place
+    /// of the first one that feeds it.
+    to_house: PerAlternator<HouseSource<'a>>,
+    /// What each alternator on the start battery can give there; 0 for others \[A\].
     on_start_a: PerAlternator<f64>,
-    charger: Option<ChargerState<'a>>,
-    /// Whether the DC-DC charger is named first of what limits the current.
-    charger_first: bool,
+    /// About what flows to the house \[A\].
+    guess_a: f64,
 }
 
-/// The DC-DC charger at one moment.
-struct ChargerState<'a> {
-    converter: &'a Converter,
-    /// What the alternators that feed it can give on the start battery \[A\].
-    fed_a: f64,
-    /// What limits the first of them.
-    limit: Limit,
-}
-
-impl<'a> HouseSources<'a> {
-    fn new(plant: &'a Plant, seconds: f64, states: &[ThermalState]) -> HouseSources<'a> {
-        let alternators: PerAlternator<AlternatorState> = plant
-            .alternators
-            .iter()
-            .zip(states)
-            .map(|(alternator, state)| AlternatorState::new(alternator, seconds, state))
-            .collect();
-        let mut charger: Option<ChargerState> = None;
-        let mut on_start_a = PerAlternator::new();
-        for alternator in &alternators {
-            if alternator.connects(Connection::HouseBank) {
-                on_start_a.push(0.0);
-                continue;
-            }
-            let given = alternator.on(plant.start_v);
-            on_start_a.push(given.amperes);
-            if alternator.connects(Connection::StartBattery) {
-                continue;
-            }
-            match (&mut charger, &plant.converter) {
-                (Some(charger), _) => charger.fed_a += given.amperes,
-                (None, Some(converter)) => {
-                    charger = Some(ChargerState {
-                        converter,
-                        fed_a: given.amperes,
-                        limit: given.limit,
-                    });
+impl HouseSource<'_> {
+    /// What it can give at a voltage of the house bank.
+    fn on(&self, plant: &Plant, house_v: f64) -> SourceCurve {
+        match self {
+            HouseSource::Alternator(alternator) => alternator.on(house_v),
+            HouseSource::Charger {
+                converter,
+                fed_a,
+                limit,
+            } => {
+                let spare_a = after_services_a(*fed_a, plant.services_beside_charger_a());
+                let able_a =
+                    charger_output_a(spare_a, converter.efficiency, plant.start_v, house_v);
+                if able_a < converter.most_a {
+                    SourceCurve {
+                        amperes: able_a,
+                        slope: -able_a / house_v,
+                        limit: *limit,
+                    }
+                } else {
+                    SourceCurve {
+                        amperes: converter.most_a,
+                        slope: 0.0,
+                        limit: Limit::Converter,
+                    }
                 }
-                (None, None) => {}
             }
         }
-        let first = alternators.iter().find(|one| one.charges_house());
-        let charger_first = first.is_some_and(|one| one.connects(Connection::ThroughCharger));
-        HouseSources {
+    }
+}
+
+impl<'a> Sources<'a> {
+    fn new(plant: &'a Plant, seconds: f64, states: &[ThermalState]) -> Sources<'a> {
+        let mut sources = Sources {
             plant,
-            alternators,
-            on_start_a,
-            charger,
-            charger_first,
+            to_house: PerAlternator::new(),
+            on_start_a: PerAlternator::new(),
+            guess_a: 0.0,
+        };
+        for (alternator, state) in plant.alternators.iter().zip(states) {
+            let now = AlternatorState::new(alternator, seconds, state);
+            if sources.to_house.is_empty() {
+                sources.guess_a = 0.68 * now.allowed * alternator.curve.infinite_a;
+            }
+            sources.add(alternator.connection, now);
+        }
+        sources
+    }
+
+    fn add(&mut self, connection: Connection, now: AlternatorState<'a>) {
+        if connection.on_house() {
+            self.on_start_a.push(0.0);
+            self.to_house.push(HouseSource::Alternator(now));
+            return;
+        }
+        let given = now.on(self.plant.start_v);
+        self.on_start_a.push(given.amperes);
+        if connection == Connection::StartBattery {
+            return;
+        }
+        for source in &mut self.to_house {
+            if let HouseSource::Charger { fed_a, .. } = source {
+                *fed_a += given.amperes;
+                return;
+            }
+        }
+        if let Some(converter) = &self.plant.converter {
+            self.to_house.push(HouseSource::Charger {
+                converter,
+                fed_a: given.amperes,
+                limit: given.limit,
+            });
         }
     }
 
-    /// The first alternator that charges the house bank: what limits it is told.
-    fn first(&self) -> Option<&AlternatorState<'a>> {
-        self.alternators.iter().find(|one| one.charges_house())
-    }
-
-    /// What limits the current where nothing had to be solved for.
-    fn usual_limit(&self) -> Limit {
-        self.first()
-            .map_or(Limit::AlternatorOutput, |first| first.limit)
-    }
-
-    /// About what flows \[A\].
-    fn guess_a(&self) -> f64 {
-        self.first().map_or(0.0, |first| {
-            0.68 * first.allowed * first.alternator.curve.infinite_a
+    /// What all of them can give to the house at a voltage of its bank, and what
+    /// limits the first.
+    fn together(&self, house_v: f64) -> SourceCurve {
+        let mut given = self
+            .to_house
+            .iter()
+            .map(|source| source.on(self.plant, house_v));
+        let nothing = SourceCurve {
+            amperes: 0.0,
+            slope: 0.0,
+            limit: Limit::AlternatorOutput,
+        };
+        let first = given.next().unwrap_or(nothing);
+        given.fold(first, |all, one| SourceCurve {
+            amperes: all.amperes + one.amperes,
+            slope: all.slope + one.slope,
+            limit: all.limit,
         })
     }
 
-    fn on_house(&self) -> impl Iterator<Item = &AlternatorState<'a>> {
-        let on_house = |one: &&AlternatorState| one.connects(Connection::HouseBank);
-        self.alternators.iter().filter(on_house)
-    }
-
-    /// What all of them can give at a voltage of the house bank.
-    fn together(&self, volts: f64) -> SourceCurve {
-        let mut all = SourceCurve {
-            amperes: 0.0,
-            slope: 0.0,
-            limit: self.usual_limit(),
-        };
-        if let Some(charger) = &self.charger {
-            let given = self.converted(charger, volts);
-            all.amperes += given.amperes;
-            all.slope += given.slope;
-            if self.charger_first {
-                all.limit = given.limit;
-            }
-        }
-        for (at, alternator) in self.on_house().enumerate() {
-            let given = alternator.on(volts);
-            all.amperes += given.amperes;
-            all.slope += given.slope;
-            if at == 0 && !self.charger_first {
-                all.limit = given.limit;
-            }
-        }
-        all
-    }
-
-    /// What the DC-DC charger can give.
-    fn converted(&self, charger: &ChargerState, house_v: f64) -> SourceCurve {
-        let plant = self.plant;
-        let spare_a = after_services_a(charger.fed_a, plant.services_beside_charger_a());
-        let efficiency = charger.converter.efficiency;
-        let able_a = charger_output_a(spare_a, efficiency, plant.start_v, house_v);
-        if able_a < charger.converter.most_a {
-            SourceCurve {
-                amperes: able_a,
-                slope: -able_a / house_v,
-                limit: charger.limit,
-            }
-        } else {
-            SourceCurve {
-                amperes: charger.converter.most_a,
-                slope: 0.0,
-                limit: Limit::Converter,
-            }
-        }
-    }
-
-    /// What each source gives of what flows to house and bank \[A\]: the DC-DC
-    /// charger, if there is one, and each alternator on the house bank. They share
-    /// it as they could give it, and the first has what the others leave.
-    fn shares_a(&self, house_a: f64, bank_v: f64) -> ArrayVec<f64, { MOST_ALTERNATORS + 1 }> {
-        let mut shares_a = ArrayVec::new();
-        if usize::from(self.charger.is_some()) + self.on_house().count() < 2 {
+    /// What each source gives of what flows to house and bank \[A\]: they share it
+    /// as they could give it, and the first has what the others leave.
+    fn shares_a(&self, house_a: f64, bank_v: f64) -> PerAlternator<f64> {
+        let mut shares_a = PerAlternator::new();
+        if self.to_house.len() < 2 {
             shares_a.push(house_a);
             return shares_a;
         }
-        let charger = self.charger.iter();
-        shares_a.extend(charger.map(|one| self.converted(one, bank_v).amperes));
-        shares_a.extend(self.on_house().map(|one| one.on(bank_v).amperes));
-        let all_a: f64 = shares_a.iter().sum();
+        let able_a = |source: &HouseSource| source.on(self.plant, bank_v).amperes;
+        shares_a.extend(self.to_house.iter().map(able_a));
+        let all_a = shares_a.iter().sum();
         let mut left_a = house_a;
-        if let Some((first, others)) = shares_a.split_first_mut() {
-            for other in others {
-                *other = part(house_a, *other, all_a);
-                left_a -= *other;
-            }
-            *first = left_a;
+        for share_a in shares_a.iter_mut().skip(1) {
+            *share_a = part(house_a, *share_a, all_a);
+            left_a -= *share_a;
         }
+        shares_a[0] = left_a;
         shares_a
     }
 
     /// What each alternator gives while so much flows to house and bank \[A\].
     fn outputs(&self, house_a: f64, bank_v: f64) -> PerAlternator<Output> {
         let plant = self.plant;
-        let mut shares_a = self.shares_a(house_a, bank_v).into_iter();
-        let (fed_a, wanted_a) = match &self.charger {
-            None => (0.0, 0.0),
-            Some(charger) => {
-                let out_a = shares_a.next().unwrap_or(0.0);
-                let wanted_a = plant.charger_takes_a(charger.converter, out_a, bank_v);
-                (charger.fed_a, wanted_a)
-            }
-        };
-        let kept_a = self.on_start_a_of(Connection::StartBattery);
-        let mut outputs = PerAlternator::new();
-        for (alternator, own_a) in self.alternators.iter().zip(&self.on_start_a) {
-            let on_start = |wanted_a: f64, all_a: f64| Output {
+        let shares_a = self.shares_a(house_a, bank_v);
+        let of_charger = self
+            .to_house
+            .iter()
+            .zip(&shares_a)
+            .find_map(|(source, out_a)| {
+                let HouseSource::Charger {
+                    converter, fed_a, ..
+                } = source
+                else {
+                    return None;
+                };
+                Some((plant.charger_takes_a(converter, *out_a, bank_v), *fed_a))
+            });
+        let mut direct = self
+            .to_house
+            .iter()
+            .zip(&shares_a)
+            .filter_map(|(source, a)| matches!(source, HouseSource::Alternator(_)).then_some(*a));
+        let each = plant.alternators.iter().zip(&self.on_start_a);
+        each.map(|(alternator, own_a)| {
+            let (wanted_a, all_a) = match alternator.connection {
+                Connection::HouseBank => {
+                    return Output {
+                        amperes: direct.next().unwrap_or(0.0),
+                        volts: bank_v,
+                    };
+                }
+                Connection::ThroughCharger => of_charger.unwrap_or((0.0, 0.0)),
+                Connection::StartBattery => (plant.services_a, self.kept_a()),
+            };
+            Output {
                 amperes: part(wanted_a, *own_a, all_a).min(*own_a),
                 volts: plant.start_v,
-            };
-            outputs.push(match alternator.alternator.connection {
-                Connection::HouseBank => Output {
-                    amperes: shares_a.next().unwrap_or(0.0),
-                    volts: bank_v,
-                },
-                Connection::ThroughCharger => on_start(wanted_a, fed_a),
-                Connection::StartBattery => on_start(plant.services_a, kept_a),
-            });
-        }
-        outputs
+            }
+        })
+        .collect()
     }
 
-    /// What all alternators of a connection can give at the start battery \[A\].
-    fn on_start_a_of(&self, connection: Connection) -> f64 {
-        let each = self.alternators.iter().zip(&self.on_start_a);
-        let of = each.filter(|(one, _)| one.connects(connection));
-        of.map(|(_, amperes)| amperes).sum()
+    /// What all alternators that keep the start battery can give there \[A\].
+    fn kept_a(&self) -> f64 {
+        let each = self.plant.alternators.iter().zip(&self.on_start_a);
+        let kept = each.filter(|(one, _)| one.connection == Connection::StartBattery);
+        kept.map(|(_, amperes)| amperes).sum()
     }
 }
 

@@ -1,7 +1,6 @@
 //! What meets at the bank's terminals: sources whose current falls or rises
 //! with the voltage, and a bank whose voltage rises with the current.
 
-use crate::boat::Connection;
 use crate::numerics::bracketed_root;
 use crate::physics::battery::Bank;
 use crate::physics::charging::terminal_v;
@@ -84,16 +83,6 @@ impl<'a> AlternatorState<'a> {
                 .curve_here
                 .field_per_v(alternator.network.rotor_c(state.t.body_c)),
         }
-    }
-
-    /// Whether it is connected so.
-    pub(super) fn connects(&self, connection: Connection) -> bool {
-        self.alternator.connection == connection
-    }
-
-    /// Whether it charges the house bank.
-    pub(super) fn charges_house(&self) -> bool {
-        self.alternator.connection.charges_house()
     }
 
     /// Straight on a battery at a voltage.

@@ -54,8 +54,8 @@ pub(super) struct Converter {
 /// What flows at one moment, and the losses at any temperatures.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Drive {
-    flow: Flow,
-    losses: PerAlternator<OpenLosses>,
+    pub(super) flow: Flow,
+    pub(super) losses: PerAlternator<OpenLosses>,
 }
 
 impl Drive {

@@ -4,7 +4,7 @@
 use std::cell::RefCell;
 
 use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
-use crate::simulation::moment::{Moment, ThermalState};
+use crate::simulation::moment::{Output, ThermalState};
 use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::plant::{Drive, Plant};
 use crate::simulation::run_state::{Nodes, ONE_WITHOUT_LAG, RunState, parts};
@@ -48,87 +48,92 @@ impl Fineness {
     }
 }
 
-/// What a drive follows from: a winding, a plate or air a little warmer drives
-/// the same (but air that a built-in regulator feels).
-#[derive(Debug, PartialEq)]
-struct Asked {
+/// A drive and what it follows from: a winding, a plate or air a little warmer
+/// drives the same (but air that a built-in regulator feels).
+struct KeptDrive {
     seconds: f64,
     soc: f64,
-    air_c: Option<f64>,
-    /// Sensor and rotor of each alternator.
-    alternators: PerAlternator<(f64, f64)>,
+    states: PerAlternator<ThermalState>,
+    drive: Drive,
+}
+
+impl KeptDrive {
+    /// Whether it is the drive at this time, state of charge and temperatures.
+    fn is_at(&self, plant: &Plant, seconds: f64, soc: f64, states: &[ThermalState]) -> bool {
+        let feels_air = plant.held_by_built_in();
+        let same = |(kept, now): (&ThermalState, &ThermalState)| {
+            kept.sensed_c == now.sensed_c
+                && kept.t.body_c == now.t.body_c
+                && (!feels_air || kept.t.air_c == now.t.air_c)
+        };
+        self.seconds == seconds && self.soc == soc && self.states.iter().zip(states).all(same)
+    }
 }
 
 /// The two drives asked for last: how rates change with what drives the same is
 /// asked at every step.
 #[derive(Default)]
 struct Drives {
-    last: Option<(Asked, Drive)>,
-    before: Option<(Asked, Drive)>,
+    kept: [Option<KeptDrive>; 2],
+    last: usize,
 }
 
 impl Drives {
-    /// What happens at a time, a state of charge and temperatures.
-    fn moment(&mut self, plant: &Plant, seconds: f64, soc: f64, states: &[ThermalState]) -> Moment {
-        let asked = Asked {
-            seconds,
-            soc,
-            air_c: states
-                .first()
-                .filter(|_| plant.held_by_built_in())
-                .map(|state| state.t.air_c),
-            alternators: states
-                .iter()
-                .map(|state| (state.sensed_c, state.t.body_c))
-                .collect(),
+    /// What flows at a time, a state of charge and temperatures.
+    fn at(
+        &mut self,
+        plant: &Plant,
+        seconds: f64,
+        soc: f64,
+        states: &PerAlternator<ThermalState>,
+    ) -> &Drive {
+        let is_it = |kept: &Option<KeptDrive>| {
+            let kept = kept.as_ref();
+            kept.is_some_and(|kept| kept.is_at(plant, seconds, soc, states))
         };
-        let is_it = |kept: &Option<(Asked, Drive)>| kept.as_ref().is_some_and(|(k, _)| *k == asked);
-        if !is_it(&self.last) {
-            std::mem::swap(&mut self.last, &mut self.before);
-        }
-        match &mut self.last {
-            Some((kept, drive)) if *kept == asked => drive.at(plant, states),
-            stale => {
-                let drive = plant.drive(seconds, soc, states);
-                let moment = drive.at(plant, states);
-                *stale = Some((asked, drive));
-                moment
+        if !is_it(&self.kept[self.last]) {
+            self.last = 1 - self.last;
+            if !is_it(&self.kept[self.last]) {
+                self.kept[self.last] = None;
             }
         }
+        let anew = || KeptDrive {
+            seconds,
+            soc,
+            states: states.clone(),
+            drive: plant.drive(seconds, soc, states),
+        };
+        &self.kept[self.last].get_or_insert_with(anew).drive
     }
 }
 
 /// How everything changes.
 fn rates(plant: &Plant, seconds: f64, state: &RunState, drives: &mut Drives) -> RunState {
     let states = state.thermal(plant);
-    let now = drives.moment(plant, seconds, state.soc, &states);
+    let drive = drives.at(plant, seconds, state.soc, &states);
+    let mut rates = RunState {
+        soc: plant.bank.charge_rate(drive.flow.bank_a),
+        air_c: 0.0,
+        given_as: drive.flow.outputs.iter().map(|output| output.amperes).sum(),
+        shaft_j: drive.flow.outputs.iter().map(Output::power_w).sum(),
+        alternators: PerAlternator::new(),
+    };
     let mut to_air_w = 0.0;
-    let each = plant
-        .alternators
-        .iter()
-        .zip(&states)
-        .zip(&state.alternators);
-    let alternators = each
-        .zip(&now.losses)
-        .map(|(((alternator, warm), nodes), losses)| {
-            let [winding_c, body_c, rectifier_c] = alternator.network.rates(&warm.t, losses);
-            to_air_w += alternator.network.heat_to_air_w(&warm.t, losses);
-            Nodes {
-                winding_c,
-                body_c,
-                rectifier_c,
-                sensor_c: alternator.sensor_rate(&warm.t, nodes.sensor_c),
-            }
-        })
-        .collect();
-    let outputs = now.flow.outputs.iter();
-    RunState {
-        soc: plant.bank.charge_rate(now.flow.bank_a),
-        air_c: plant.space.rate(seconds, state.air_c, to_air_w),
-        given_as: outputs.map(|output| output.amperes).sum(),
-        shaft_j: now.shaft_w(),
-        alternators,
+    let each = plant.alternators.iter().zip(&states).zip(&drive.losses);
+    for (((alternator, warm), open), nodes) in each.zip(&state.alternators) {
+        let losses = alternator.losses_at(open, &warm.t);
+        let [winding_c, body_c, rectifier_c] = alternator.network.rates(&warm.t, &losses);
+        to_air_w += alternator.network.heat_to_air_w(&warm.t, &losses);
+        rates.shaft_j += losses.total_w();
+        rates.alternators.push(Nodes {
+            winding_c,
+            body_c,
+            rectifier_c,
+            sensor_c: alternator.sensor_rate(&warm.t, nodes.sensor_c),
+        });
     }
+    rates.air_c = plant.space.rate(seconds, state.air_c, to_air_w);
+    rates
 }
 
 /// Charges from one state of charge (0 to 1) until another, or `last_s` seconds.
