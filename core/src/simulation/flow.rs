@@ -10,7 +10,7 @@ use crate::simulation::moment::{Flow, Output, ThermalState};
 use crate::simulation::operating_point::{
     AlternatorState, SourceCurve, Terminals, solve_operating_point,
 };
-use crate::simulation::per_alternator::PerAlternator;
+use crate::simulation::per_alternator::{PerAlternator, listed};
 use crate::simulation::plant::{Converter, Plant};
 
 impl Plant {
@@ -260,7 +260,7 @@ impl<'a> Sources<'a> {
             .zip(&shares_a)
             .filter_map(|(source, a)| matches!(source, HouseSource::Alternator(_)).then_some(*a));
         let each = plant.alternators.iter().zip(&self.on_start_a);
-        each.map(|(alternator, own_a)| {
+        listed(each.map(|(alternator, own_a)| {
             let (wanted_a, all_a) = match alternator.connection {
                 Connection::HouseBank => {
                     return Output {
@@ -275,8 +275,7 @@ impl<'a> Sources<'a> {
                 amperes: part(wanted_a, *own_a, all_a).min(*own_a),
                 volts: plant.start_v,
             }
-        })
-        .collect()
+        }))
     }
 
     /// What all alternators that keep the start battery can give there \[A\].

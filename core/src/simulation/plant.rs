@@ -10,8 +10,8 @@ use crate::simulation::alternators::Alternators;
 use crate::simulation::engine_fuel::engine_fuel;
 use crate::simulation::engine_space::SpaceAir;
 use crate::simulation::management::{Management, OpeningCause};
-use crate::simulation::moment::{Flow, Moment, ThermalState};
-use crate::simulation::per_alternator::PerAlternator;
+use crate::simulation::moment::{Flow, Moment, Output, ThermalState};
+use crate::simulation::per_alternator::{PerAlternator, listed};
 
 /// Everything the charging run needs, worked out once.
 #[derive(Debug, Clone, PartialEq)]
@@ -131,10 +131,11 @@ impl Plant {
     pub(crate) fn drive(&self, seconds: f64, soc: f64, states: &[ThermalState]) -> Drive {
         let flow = self.flow(seconds, soc, states);
         let each = self.alternators.iter().zip(&flow.outputs);
+        let open = |(alternator, output): (&AlternatorAtSpeed, &Output)| {
+            alternator.open_losses(output.amperes, output.volts)
+        };
         Drive {
-            losses: each
-                .map(|(alternator, output)| alternator.open_losses(output.amperes, output.volts))
-                .collect(),
+            losses: listed(each.map(open)),
             flow,
         }
     }

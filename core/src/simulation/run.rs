@@ -5,7 +5,7 @@ use std::cell::RefCell;
 
 use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
 use crate::simulation::moment::{Output, ThermalState};
-use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
+use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator, listed};
 use crate::simulation::plant::{Drive, Plant};
 use crate::simulation::run_state::{Nodes, ONE_WITHOUT_LAG, RunState, parts};
 use crate::simulation::trace::TracePoint;
@@ -100,7 +100,7 @@ impl Drives {
         let anew = || KeptDrive {
             seconds,
             soc,
-            states: states.clone(),
+            states: listed(states.iter().copied()),
             drive: plant.drive(seconds, soc, states),
         };
         &self.kept[self.last].get_or_insert_with(anew).drive

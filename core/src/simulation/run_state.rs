@@ -4,7 +4,7 @@
 use crate::numerics::ode::Blend;
 use crate::physics::thermal::Temperatures;
 use crate::simulation::moment::{Moment, ThermalState};
-use crate::simulation::per_alternator::PerAlternator;
+use crate::simulation::per_alternator::{PerAlternator, listed};
 use crate::simulation::plant::Plant;
 
 /// Everything that changes in a run; or how fast it does, each a second.
@@ -93,13 +93,12 @@ impl RunState {
             rectifier_c: parts[2],
             sensor_c: parts.get(3).copied().unwrap_or(air_c),
         };
-        let each = row[SHARED..].chunks(NODES).take(alternators);
         RunState {
             soc,
             air_c,
             given_as,
             shaft_j,
-            alternators: each.map(nodes).collect(),
+            alternators: listed(row[SHARED..].chunks(NODES).take(alternators).map(nodes)),
         }
     }
 
@@ -112,20 +111,19 @@ impl RunState {
     /// Temperatures of each alternator and its air.
     pub(super) fn temperatures(&self) -> PerAlternator<Temperatures> {
         let nodes = self.alternators.iter();
-        nodes.map(|one| one.temperatures(self.air_c)).collect()
+        listed(nodes.map(|one| one.temperatures(self.air_c)))
     }
 
     /// How warm each alternator is, and what its sensor feels.
     pub(super) fn thermal(&self, plant: &Plant) -> PerAlternator<ThermalState> {
         let each = plant.alternators.iter().zip(&self.alternators);
-        each.map(|(alternator, nodes)| {
+        listed(each.map(|(alternator, nodes)| {
             let t = nodes.temperatures(self.air_c);
             ThermalState {
                 t,
                 sensed_c: alternator.sensed_c(&t, nodes.sensor_c),
             }
-        })
-        .collect()
+        }))
     }
 
     /// What happens aboard at a time \[s\] in this state.
@@ -162,7 +160,7 @@ impl RunState {
             air_c: of(|state| state.air_c),
             given_as: of(|state| state.given_as),
             shaft_j: of(|state| state.shaft_j),
-            alternators: (0..state.alternators.len()).map(nodes).collect(),
+            alternators: listed((0..state.alternators.len()).map(nodes)),
         }
     }
 }
