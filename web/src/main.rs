@@ -29,6 +29,7 @@ const JOURNAL: std::time::Duration = std::time::Duration::from_millis(500);
 /// browser did not write to disk. One that is slow is not waited for.
 #[cfg(target_arch = "wasm32")]
 fn main() {
+    use app::App;
     use leptos::prelude::*;
     use state::AppState;
     use std::{cell::Cell, rc::Rc};
@@ -47,7 +48,7 @@ fn main() {
         };
         let page = move || {
             provide_context(state);
-            view! { <app::App /> }
+            view! { <App /> }
         };
         leptos::mount::hydrate_from(place.unchecked_into(), page).forget();
     };
