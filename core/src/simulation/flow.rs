@@ -124,6 +124,7 @@ struct Sources<'a> {
 
 impl HouseSource<'_> {
     /// What it can give at a voltage of the house bank.
+    #[inline]
     fn on(&self, plant: &Plant, house_v: f64) -> SourceCurve {
         match self {
             HouseSource::Alternator(alternator) => alternator.on(house_v),
@@ -200,21 +201,21 @@ impl<'a> Sources<'a> {
     /// What all of them can give to the house at a voltage of its bank, and what
     /// limits the first.
     fn together(&self, house_v: f64) -> SourceCurve {
-        let mut given = self
-            .to_house
-            .iter()
-            .map(|source| source.on(self.plant, house_v));
-        let nothing = SourceCurve {
-            amperes: 0.0,
-            slope: 0.0,
-            limit: Limit::AlternatorOutput,
+        let mut sources = self.to_house.iter();
+        let Some(first) = sources.next() else {
+            return SourceCurve {
+                amperes: 0.0,
+                slope: 0.0,
+                limit: Limit::AlternatorOutput,
+            };
         };
-        let first = given.next().unwrap_or(nothing);
-        given.fold(first, |all, one| SourceCurve {
-            amperes: all.amperes + one.amperes,
-            slope: all.slope + one.slope,
-            limit: all.limit,
-        })
+        let mut all = first.on(self.plant, house_v);
+        for source in sources {
+            let one = source.on(self.plant, house_v);
+            all.amperes += one.amperes;
+            all.slope += one.slope;
+        }
+        all
     }
 
     /// What each source gives of what flows to house and bank \[A\]: they share it

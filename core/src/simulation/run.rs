@@ -7,7 +7,7 @@ use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
 use crate::simulation::moment::{Output, ThermalState};
 use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator, listed};
 use crate::simulation::plant::{Drive, Plant};
-use crate::simulation::run_state::{Nodes, ONE_WITHOUT_LAG, RunState, parts};
+use crate::simulation::run_state::{Nodes, RunState, parts, parts_with_sensors};
 use crate::simulation::trace::TracePoint;
 
 pub use crate::simulation::peaks::{PeakLoad, Peaks};
@@ -139,13 +139,16 @@ fn rates(plant: &Plant, seconds: f64, state: &RunState, drives: &mut Drives) -> 
 /// Charges from one state of charge (0 to 1) until another, or `last_s` seconds.
 pub fn charge(plant: &Plant, from: f64, until: f64, last_s: f64, fineness: &Fineness) -> Trace {
     const ONE: usize = parts(1);
+    const ONE_LAGGING: usize = parts_with_sensors(1);
     const TWO: usize = parts(2);
-    const MOST: usize = parts(MOST_ALTERNATORS);
+    const TWO_LAGGING: usize = parts_with_sensors(2);
+    const MOST: usize = parts_with_sensors(MOST_ALTERNATORS);
     let lags = plant.alternators.iter().any(|one| one.lags());
     let points = match (plant.alternators.len(), lags) {
-        (0 | 1, false) => step_through::<ONE_WITHOUT_LAG>(plant, from, until, last_s, fineness),
-        (0 | 1, true) => step_through::<ONE>(plant, from, until, last_s, fineness),
-        (2, _) => step_through::<TWO>(plant, from, until, last_s, fineness),
+        (0 | 1, false) => step_through::<ONE>(plant, from, until, last_s, fineness),
+        (0 | 1, true) => step_through::<ONE_LAGGING>(plant, from, until, last_s, fineness),
+        (2, false) => step_through::<TWO>(plant, from, until, last_s, fineness),
+        (2, true) => step_through::<TWO_LAGGING>(plant, from, until, last_s, fineness),
         _ => step_through::<MOST>(plant, from, until, last_s, fineness),
     };
     Trace {

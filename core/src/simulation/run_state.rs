@@ -34,17 +34,26 @@ pub(super) struct Nodes {
 
 /// Parts of a state beside those of the alternators.
 const SHARED: usize = 4;
-/// Parts of an alternator: three that are warm, and its sensor.
-const NODES: usize = 4;
 
-/// Parts of a state with so many alternators.
+/// Parts of a state with so many alternators, none of whose sensors lags.
 pub(super) const fn parts(alternators: usize) -> usize {
-    SHARED + NODES * alternators
+    SHARED + 3 * alternators
 }
 
-/// Parts of a state with one alternator whose sensor does not lag: it comes last
-/// and is left out.
-pub(super) const ONE_WITHOUT_LAG: usize = parts(1) - 1;
+/// Parts of a state with so many alternators whose sensors may lag.
+pub(super) const fn parts_with_sensors(alternators: usize) -> usize {
+    SHARED + 4 * alternators
+}
+
+/// Parts of each of so many alternators in a row of so many parts: winding, body
+/// and rectifier, and its sensor where there is room for it.
+const fn nodes(row: usize, alternators: usize) -> usize {
+    if row < parts_with_sensors(alternators) {
+        3
+    } else {
+        4
+    }
+}
 
 impl RunState {
     /// A state of which every part is one figure.
@@ -69,7 +78,7 @@ impl RunState {
     pub(super) fn to_row<const N: usize>(&self) -> [f64; N] {
         let mut row = [0.0; N];
         row[..SHARED].copy_from_slice(&[self.soc, self.air_c, self.given_as, self.shaft_j]);
-        let places = row[SHARED..].chunks_mut(NODES);
+        let places = row[SHARED..].chunks_mut(nodes(N, self.alternators.len()));
         for (places, nodes) in places.zip(&self.alternators) {
             let nodes = [
                 nodes.winding_c,
@@ -87,7 +96,8 @@ impl RunState {
     /// The state of so many alternators that stands in a row.
     pub(super) fn of_row<const N: usize>(row: &[f64; N], alternators: usize) -> RunState {
         let [soc, air_c, given_as, shaft_j] = std::array::from_fn(|part| row[part]);
-        let nodes = |parts: &[f64]| Nodes {
+        let each = row[SHARED..].chunks(nodes(N, alternators));
+        let of = |parts: &[f64]| Nodes {
             winding_c: parts[0],
             body_c: parts[1],
             rectifier_c: parts[2],
@@ -98,7 +108,7 @@ impl RunState {
             air_c,
             given_as,
             shaft_j,
-            alternators: listed(row[SHARED..].chunks(NODES).take(alternators).map(nodes)),
+            alternators: listed(each.take(alternators).map(of)),
         }
     }
 
