@@ -10,7 +10,7 @@ use crate::simulation::moment::{Flow, Output, ThermalState};
 use crate::simulation::operating_point::{
     AlternatorState, SourceCurve, Terminals, solve_operating_point,
 };
-use crate::simulation::per_alternator::{PerAlternator, listed};
+use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator, listed};
 use crate::simulation::plant::{Converter, Plant};
 
 impl Plant {
@@ -117,7 +117,7 @@ struct Sources<'a> {
     /// of the first one that feeds it.
     to_house: PerAlternator<HouseSource<'a>>,
     /// What each alternator on the start battery can give there; 0 for others \[A\].
-    on_start_a: PerAlternator<f64>,
+    on_start_a: [f64; MOST_ALTERNATORS],
     /// About what flows to the house \[A\].
     guess_a: f64,
 }
@@ -159,27 +159,26 @@ impl<'a> Sources<'a> {
         let mut sources = Sources {
             plant,
             to_house: PerAlternator::new(),
-            on_start_a: PerAlternator::new(),
+            on_start_a: [0.0; MOST_ALTERNATORS],
             guess_a: 0.0,
         };
-        for (alternator, state) in plant.alternators.iter().zip(states) {
+        for (at, (alternator, state)) in plant.alternators.iter().zip(states).enumerate() {
             let now = AlternatorState::new(alternator, seconds, state);
             if sources.to_house.is_empty() {
                 sources.guess_a = 0.68 * now.allowed * alternator.curve.infinite_a;
             }
-            sources.add(alternator.connection, now);
+            sources.add(at, alternator.connection, now);
         }
         sources
     }
 
-    fn add(&mut self, connection: Connection, now: AlternatorState<'a>) {
+    fn add(&mut self, at: usize, connection: Connection, now: AlternatorState<'a>) {
         if connection.on_house() {
-            self.on_start_a.push(0.0);
             self.to_house.push(HouseSource::Alternator(now));
             return;
         }
         let given = now.on(self.plant.start_v);
-        self.on_start_a.push(given.amperes);
+        self.on_start_a[at] = given.amperes;
         if connection == Connection::StartBattery {
             return;
         }
@@ -220,19 +219,18 @@ impl<'a> Sources<'a> {
 
     /// What each source gives of what flows to house and bank \[A\]: they share it
     /// as they could give it, and the first has what the others leave.
-    fn shares_a(&self, house_a: f64, bank_v: f64) -> PerAlternator<f64> {
-        let mut shares_a = PerAlternator::new();
-        if self.to_house.len() < 2 {
-            shares_a.push(house_a);
-            return shares_a;
-        }
-        let able_a = |source: &HouseSource| source.on(self.plant, bank_v).amperes;
-        shares_a.extend(self.to_house.iter().map(able_a));
-        let all_a = shares_a.iter().sum();
+    fn shares_a(&self, house_a: f64, bank_v: f64) -> [f64; MOST_ALTERNATORS] {
+        let mut shares_a = [0.0; MOST_ALTERNATORS];
         let mut left_a = house_a;
-        for share_a in shares_a.iter_mut().skip(1) {
-            *share_a = part(house_a, *share_a, all_a);
-            left_a -= *share_a;
+        if self.to_house.len() > 1 {
+            for (share_a, source) in shares_a.iter_mut().zip(&self.to_house) {
+                *share_a = source.on(self.plant, bank_v).amperes;
+            }
+            let all_a = shares_a.iter().sum();
+            for share_a in shares_a.iter_mut().skip(1) {
+                *share_a = part(house_a, *share_a, all_a);
+                left_a -= *share_a;
+            }
         }
         shares_a[0] = left_a;
         shares_a
@@ -242,24 +240,24 @@ impl<'a> Sources<'a> {
     fn outputs(&self, house_a: f64, bank_v: f64) -> PerAlternator<Output> {
         let plant = self.plant;
         let shares_a = self.shares_a(house_a, bank_v);
-        let of_charger = self
-            .to_house
-            .iter()
-            .zip(&shares_a)
-            .find_map(|(source, out_a)| {
-                let HouseSource::Charger {
+        let mut of_charger = (0.0, 0.0);
+        let mut direct_a = [0.0; MOST_ALTERNATORS];
+        let mut direct = direct_a.iter_mut();
+        for (source, share_a) in self.to_house.iter().zip(shares_a) {
+            match source {
+                HouseSource::Alternator(_) => {
+                    if let Some(place) = direct.next() {
+                        *place = share_a;
+                    }
+                }
+                HouseSource::Charger {
                     converter, fed_a, ..
-                } = source
-                else {
-                    return None;
-                };
-                Some((plant.charger_takes_a(converter, *out_a, bank_v), *fed_a))
-            });
-        let mut direct = self
-            .to_house
-            .iter()
-            .zip(&shares_a)
-            .filter_map(|(source, a)| matches!(source, HouseSource::Alternator(_)).then_some(*a));
+                } => {
+                    of_charger = (plant.charger_takes_a(converter, share_a, bank_v), *fed_a);
+                }
+            }
+        }
+        let mut direct = direct_a.into_iter();
         let each = plant.alternators.iter().zip(&self.on_start_a);
         listed(each.map(|(alternator, own_a)| {
             let (wanted_a, all_a) = match alternator.connection {
@@ -269,7 +267,7 @@ impl<'a> Sources<'a> {
                         volts: bank_v,
                     };
                 }
-                Connection::ThroughCharger => of_charger.unwrap_or((0.0, 0.0)),
+                Connection::ThroughCharger => of_charger,
                 Connection::StartBattery => (plant.services_a, self.kept_a()),
             };
             Output {
