@@ -2,7 +2,7 @@
 
 use crate::desk::Desk;
 use ampwright_core::boat::{Key, demo};
-use ampwright_core::explain::{Working, working};
+use ampwright_core::explain::{MathNode, Working, working};
 use ampwright_core::report;
 use ampwright_tests::driver::Screen;
 
@@ -36,7 +36,7 @@ fn focused(desk: &Desk) -> String {
     id.as_str().unwrap().to_string()
 }
 
-/// Formulas as read: without the marks that only tell where lines break.
+/// Formulas as read: what the elements hold, one after the other.
 fn formulas(desk: &Desk) -> Vec<String> {
     let lines = desk.browser.find_all("#working .formula").unwrap();
     let text = |line: &ampwright_tests::driver::Element| {
@@ -44,6 +44,16 @@ fn formulas(desk: &Desk) -> Vec<String> {
         text.as_str().unwrap().replace('\u{a0}', " ")
     };
     lines.iter().map(text).collect()
+}
+
+/// What the elements of a formula hold, behind the sign of equality.
+fn set(formula: &Option<MathNode>) -> String {
+    let markup = formula.as_ref().unwrap().to_string();
+    let tags = markup.split('<');
+    let text: String = tags
+        .filter_map(|tag| Some(tag.split_once('>')?.1))
+        .collect();
+    format!("={text}")
 }
 
 #[test]
@@ -56,17 +66,18 @@ fn the_hot_amperes_explain_themselves_follow_and_lead_on() {
     desk.browser
         .wait_text("#working-title", &format!("{} A", figure(&hot)))
         .unwrap();
-    // Symbols lose the sign of an index, which is set lower instead.
-    let plain = hot.symbols.replace('_', "");
     assert_eq!(
         formulas(&desk),
         [
-            format!("= {plain}"),
-            format!("= {}", hot.figures),
+            set(&hot.mathml.symbols),
+            set(&hot.mathml.figures),
             format!("= {} A", figure(&hot))
         ]
     );
-    desk.browser.wait_for("#working .formula sub").unwrap();
+    // Elements of a language of their own, not markup that looks like it.
+    let real = "return document.querySelector('#working .formula msub').namespaceURI \
+                == 'http://www.w3.org/1998/Math/MathML'";
+    desk.browser.wait_script(real).unwrap();
     let source = desk.text("#working .source");
     assert_eq!(source, hot.source);
 
@@ -106,7 +117,7 @@ fn an_open_working_leads_to_its_input_and_follows_it() {
     desk.fill("#sheet-run_house_load_a", "8");
     desk.press(&by_id(&format!("run.{id}")));
     desk.browser.wait_text("#working-title", "8.0 A").unwrap();
-    assert_eq!(formulas(&desk)[1], "= 8");
+    assert_eq!(formulas(&desk)[1], "=8");
 
     let name = Key::named("run_house_load_a").unwrap().spec().label;
     assert!(desk.text("#working .uses").contains(name));
@@ -117,7 +128,7 @@ fn an_open_working_leads_to_its_input_and_follows_it() {
     desk.fill("#sheet-run_house_load_a", "11.5");
     desk.browser.wait_text("#working-title", "11.5 A").unwrap();
     let made = told(id, Some(11.5));
-    assert_eq!(formulas(&desk)[1], format!("= {}", made.figures));
+    assert_eq!(formulas(&desk)[1], set(&made.mathml.figures));
     desk.browser.shot("working").unwrap();
     desk.assert_quiet();
 }

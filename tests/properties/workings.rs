@@ -5,7 +5,12 @@ use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, demo};
 use ampwright_core::decision::arrangements::{all as all_arrangements, compare};
 use ampwright_core::explain::{
+<<<<<<< HEAD
     MathNode, Working, arrangement_ids, arrangement_workings, ids, working, workings, workings_at,
+=======
+    MathNode, Working, arrangement_ids, arrangement_working, arrangement_workings, ids, working,
+    workings, workings_at,
+>>>>>>> web-charts
 };
 use ampwright_core::report;
 use ampwright_core::schema::Value;
@@ -328,6 +333,8 @@ fn arrangements_hold(sheet: &Worksheet) -> Result<(), TestCaseError> {
             .collect();
         prop_assert_eq!(costs.len(), arrangement_ids().count());
         for working in &costs {
+            let alone = arrangement_working(&with, &report, outcome, today, working.id);
+            prop_assert_eq!(alone.as_ref(), Some(working));
             agrees(&json, working)?;
             used_is_own(&with, &both, working)?;
             symbols_are_told(working)?;

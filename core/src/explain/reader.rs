@@ -32,14 +32,19 @@ impl Working {
             ("h", _) if !is_time_of_sun => reader.show(minutes(60.0 * value)),
             ("min", _) => reader.show(minutes(value)),
             (_, Some(kind)) => reader.show(Quantity::new(value, kind).to(self.decimals)),
-            (_, None) => self.result(reader),
+            ("", None) => self.number(reader),
+            (unit, None) => format!("{} {unit}", self.number(reader)),
         })
     }
 
     /// What the formula comes to, in the unit of the formula.
     pub fn result(&self, reader: &Reader) -> String {
-        let value = count(self.value.unwrap_or_default()).to(self.decimals);
-        with_unit(reader.number(value), self.unit)
+        with_unit(self.number(reader), self.unit)
+    }
+
+    fn number(&self, reader: &Reader) -> String {
+        let value = self.value.unwrap_or_default();
+        reader.number(count(value).to(self.decimals))
     }
 }
 
