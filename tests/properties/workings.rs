@@ -5,12 +5,8 @@ use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, demo};
 use ampwright_core::decision::arrangements::{all as all_arrangements, compare};
 use ampwright_core::explain::{
-<<<<<<< HEAD
-    MathNode, Working, arrangement_ids, arrangement_workings, ids, working, workings, workings_at,
-=======
     MathNode, Working, arrangement_ids, arrangement_working, arrangement_workings, ids, working,
     workings, workings_at,
->>>>>>> web-charts
 };
 use ampwright_core::report;
 use ampwright_core::schema::Value;
