@@ -56,7 +56,7 @@ fn what_is_no_formula_is_refused_in_plain_words() {
         ),
         (
             quote! { fn f(#[symbol("x")] x: f64) -> f64 { x.tan() } },
-            "a formula knows sqrt, exp, ln, powi, powf, min, max and clamp",
+            "a formula knows sqrt, exp, ln, sin, cos, asin, abs, powi, powf, min, max and clamp",
         ),
         (
             quote! { fn f(#[symbol("x")] x: f64) -> f64 { x % 2.0 } },
