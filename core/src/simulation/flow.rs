@@ -39,9 +39,8 @@ impl Plant {
         let limit = Cell::new(most_limit);
         let given_a = solve_operating_point(most_a, sources.guess_a, |house_a| {
             let bank_a = house_a - house_load_a;
-            let all = sources.together(terminals.volts(bank_a));
-            limit.set(all.limit);
-            (all.amperes, all.slope * terminals.slope(bank_a))
+            let (amperes, slope) = sources.together(terminals.volts(bank_a), &limit);
+            (amperes, slope * terminals.slope(bank_a))
         });
         let house_a = given_a.min(most_a);
         let bank_a = house_a - house_load_a;
@@ -197,24 +196,20 @@ impl<'a> Sources<'a> {
         }
     }
 
-    /// What all of them can give to the house at a voltage of its bank, and what
-    /// limits the first.
-    fn together(&self, house_v: f64) -> SourceCurve {
-        let mut sources = self.to_house.iter();
-        let Some(first) = sources.next() else {
-            return SourceCurve {
-                amperes: 0.0,
-                slope: 0.0,
-                limit: Limit::AlternatorOutput,
-            };
-        };
-        let mut all = first.on(self.plant, house_v);
-        for source in sources {
+    /// What all of them can give to the house at a voltage of its bank \[A\], and
+    /// how that changes with the voltage \[A/V\]; `limit` becomes that of the first.
+    #[inline]
+    fn together(&self, house_v: f64, limit: &Cell<Limit>) -> (f64, f64) {
+        let (mut amperes, mut slope) = (0.0, 0.0);
+        for (at, source) in self.to_house.iter().enumerate() {
             let one = source.on(self.plant, house_v);
-            all.amperes += one.amperes;
-            all.slope += one.slope;
+            amperes += one.amperes;
+            slope += one.slope;
+            if at == 0 {
+                limit.set(one.limit);
+            }
         }
-        all
+        (amperes, slope)
     }
 
     /// What each source gives of what flows to house and bank \[A\]: they share it

@@ -86,6 +86,7 @@ impl<'a> AlternatorState<'a> {
     }
 
     /// Straight on a battery at a voltage.
+    #[inline]
     pub(super) fn on(&self, volts: f64) -> SourceCurve {
         let (full_a, slope) = self
             .alternator

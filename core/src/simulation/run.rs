@@ -5,7 +5,7 @@ use std::cell::RefCell;
 
 use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
 use crate::simulation::moment::{Output, ThermalState};
-use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator, listed};
+use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::plant::{Drive, Plant};
 use crate::simulation::run_state::{Nodes, RunState, parts, parts_with_sensors};
 use crate::simulation::trace::TracePoint;
@@ -48,25 +48,34 @@ impl Fineness {
     }
 }
 
-/// A drive and what it follows from: a winding, a plate or air a little warmer
-/// drives the same (but air that a built-in regulator feels).
-struct KeptDrive {
+/// What a drive follows from: a winding, a plate or air a little warmer drives the
+/// same (but air that a built-in regulator feels).
+#[derive(Clone, Copy, PartialEq, Default)]
+struct Asked {
     seconds: f64,
     soc: f64,
-    states: PerAlternator<ThermalState>,
-    drive: Drive,
+    air_c: f64,
+    /// Of each alternator.
+    sensed_c: [f64; MOST_ALTERNATORS],
+    /// Of each alternator: what its rotor follows.
+    body_c: [f64; MOST_ALTERNATORS],
 }
 
-impl KeptDrive {
-    /// Whether it is the drive at this time, state of charge and temperatures.
-    fn is_at(&self, plant: &Plant, seconds: f64, soc: f64, states: &[ThermalState]) -> bool {
-        let feels_air = plant.held_by_built_in();
-        let same = |(kept, now): (&ThermalState, &ThermalState)| {
-            kept.sensed_c == now.sensed_c
-                && kept.t.body_c == now.t.body_c
-                && (!feels_air || kept.t.air_c == now.t.air_c)
+impl Asked {
+    fn new(plant: &Plant, seconds: f64, soc: f64, states: &[ThermalState]) -> Asked {
+        let mut asked = Asked {
+            seconds,
+            soc,
+            ..Asked::default()
         };
-        self.seconds == seconds && self.soc == soc && self.states.iter().zip(states).all(same)
+        let places = asked.sensed_c.iter_mut().zip(&mut asked.body_c);
+        for ((sensed_c, body_c), state) in places.zip(states) {
+            (*sensed_c, *body_c) = (state.sensed_c, state.t.body_c);
+            if plant.held_by_built_in() {
+                asked.air_c = state.t.air_c;
+            }
+        }
+        asked
     }
 }
 
@@ -74,36 +83,23 @@ impl KeptDrive {
 /// asked at every step.
 #[derive(Default)]
 struct Drives {
-    kept: [Option<KeptDrive>; 2],
+    asked: [Asked; 2],
+    kept: [Option<Drive>; 2],
     last: usize,
 }
 
 impl Drives {
     /// What flows at a time, a state of charge and temperatures.
-    fn at(
-        &mut self,
-        plant: &Plant,
-        seconds: f64,
-        soc: f64,
-        states: &PerAlternator<ThermalState>,
-    ) -> &Drive {
-        let is_it = |kept: &Option<KeptDrive>| {
-            let kept = kept.as_ref();
-            kept.is_some_and(|kept| kept.is_at(plant, seconds, soc, states))
-        };
-        if !is_it(&self.kept[self.last]) {
+    fn at(&mut self, plant: &Plant, seconds: f64, soc: f64, states: &[ThermalState]) -> &Drive {
+        let asked = Asked::new(plant, seconds, soc, states);
+        if self.asked[self.last] != asked {
             self.last = 1 - self.last;
-            if !is_it(&self.kept[self.last]) {
+            if self.asked[self.last] != asked {
+                self.asked[self.last] = asked;
                 self.kept[self.last] = None;
             }
         }
-        let anew = || KeptDrive {
-            seconds,
-            soc,
-            states: listed(states.iter().copied()),
-            drive: plant.drive(seconds, soc, states),
-        };
-        &self.kept[self.last].get_or_insert_with(anew).drive
+        self.kept[self.last].get_or_insert_with(|| plant.drive(seconds, soc, states))
     }
 }
 
