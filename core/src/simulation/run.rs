@@ -5,7 +5,7 @@ use std::cell::RefCell;
 
 use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
 use crate::simulation::moment::{Output, ThermalState};
-use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
+use crate::simulation::per_alternator::MOST_ALTERNATORS;
 use crate::simulation::plant::{Drive, Plant};
 use crate::simulation::run_state::{Nodes, RunState, parts, parts_with_sensors};
 use crate::simulation::trace::TracePoint;
@@ -103,33 +103,29 @@ impl Drives {
     }
 }
 
-/// How everything changes.
-fn rates(plant: &Plant, seconds: f64, state: &RunState, drives: &mut Drives) -> RunState {
+/// Puts how everything changes in the place of the state.
+fn rates(plant: &Plant, seconds: f64, state: &mut RunState, drives: &mut Drives) {
     let states = state.thermal(plant);
     let drive = drives.at(plant, seconds, state.soc, &states);
-    let mut rates = RunState {
-        soc: plant.bank.charge_rate(drive.flow.bank_a),
-        air_c: 0.0,
-        given_as: drive.flow.outputs.iter().map(|output| output.amperes).sum(),
-        shaft_j: drive.flow.outputs.iter().map(Output::power_w).sum(),
-        alternators: PerAlternator::new(),
-    };
+    let outputs = drive.flow.outputs.iter();
+    state.soc = plant.bank.charge_rate(drive.flow.bank_a);
+    state.given_as = outputs.clone().map(|output| output.amperes).sum();
+    state.shaft_j = outputs.map(Output::power_w).sum();
     let mut to_air_w = 0.0;
     let each = plant.alternators.iter().zip(&states).zip(&drive.losses);
-    for (((alternator, warm), open), nodes) in each.zip(&state.alternators) {
+    for (((alternator, warm), open), nodes) in each.zip(&mut state.alternators) {
         let losses = alternator.losses_at(open, &warm.t);
         let [winding_c, body_c, rectifier_c] = alternator.network.rates(&warm.t, &losses);
         to_air_w += alternator.network.heat_to_air_w(&warm.t, &losses);
-        rates.shaft_j += losses.total_w();
-        rates.alternators.push(Nodes {
+        state.shaft_j += losses.total_w();
+        *nodes = Nodes {
             winding_c,
             body_c,
             rectifier_c,
             sensor_c: alternator.sensor_rate(&warm.t, nodes.sensor_c),
-        });
+        };
     }
-    rates.air_c = plant.space.rate(seconds, state.air_c, to_air_w);
-    rates
+    state.air_c = plant.space.rate(seconds, state.air_c, to_air_w);
 }
 
 /// Charges from one state of charge (0 to 1) until another, or `last_s` seconds.
@@ -189,8 +185,9 @@ fn step_through<const N: usize>(
     };
     let drives = RefCell::new(Drives::default());
     let rate = |seconds: f64, row: &[f64; N]| {
-        let state = RunState::of_row(row, count);
-        rates(plant, seconds, &state, &mut drives.borrow_mut()).to_row()
+        let mut state = RunState::of_row(row, count);
+        rates(plant, seconds, &mut state, &mut drives.borrow_mut());
+        state.to_row()
     };
     // Of all rates only the air's depends on the clock, through the block that
     // warms up; and the current's during a slow start.
