@@ -112,3 +112,29 @@ fn shore_power_alone_has_no_alternator() {
             });
     }
 }
+
+/// 100 and 60 A at 56.8 V are 9.1 kW of current; at 60 to 80 % of efficiency the two
+/// take more than a small engine has. Neither of them takes that by itself.
+#[test]
+fn what_two_alternators_take_is_not_told_as_one_ones() {
+    Boat::new("48 V and two alternators in the heat")
+        .choose("bank_nominal_v", "48")
+        .set("bank_capacity_ah", 200.0)
+        .choose("alt_nominal_v", "48")
+        .set("alt_rated_a", 100.0)
+        .choose("two_role", "house")
+        .choose("alt2_nominal_v", "48")
+        .set("alt2_rated_a", 60.0)
+        .set("space_outside_c", 38.0)
+        .check(|says| {
+            let mut told = 0;
+            for finding in &says.report.findings {
+                if finding.code().name() == "engine_overloaded" {
+                    told += 1;
+                    let said = said(finding);
+                    says.holds(said.starts_with("Charging takes"), || said.clone());
+                }
+            }
+            says.holds(told == 1, || format!("{told} say so"));
+        });
+}

@@ -219,7 +219,7 @@ pub fn remark(remark: &CableRemark, reader: &Reader) -> String {
             reader.show(celsius(table_c)),
             reader.show(percent(factor_pct))
         ),
-        CableRemark::HighVoltage => "This system works at 50 V or more while charging: fuses are held to the cable's ampacity instead of half as much again, and three or more current-carrying cables in one bundle may carry 70 % each.".to_string(),
+        CableRemark::HighVoltage => "This system works at 50 V or more while charging: no fuse is larger than the cable's ampacity or, where no such rating is sold, the next one up (under 50 V a fuse may be half as large again). Three or more current-carrying cables in one bundle may carry 70 % each.".to_string(),
     }
 }
 

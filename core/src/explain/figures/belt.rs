@@ -67,100 +67,31 @@ fn at_speed(s: &Instant, figures: &'static [Figure; 2 * ALTERNATORS]) -> Term {
     s.figure(figures.get(s.place).unwrap_or(first))
 }
 
-/// A figure of each belt: its name in the report, what the page calls it, unit,
-/// decimals, how it came about, what the report has, and where it is.
+/// A figure of each belt.
 macro_rules! each_belt {
-    ($field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr, $there:path) => {
-        [
-            Figure::new(
-                concat!("belts.0.", $field),
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-            )
-            .named(concat!("Belt: ", $what))
-            .is(|s| ($value as fn(&BeltReport) -> Option<f64>)(report(s)?))
-            .nth(0, $there),
-            Figure::new(
-                concat!("belts.1.", $field),
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-            )
-            .named(concat!("Second alternator's belt: ", $what))
-            .is(|s| ($value as fn(&BeltReport) -> Option<f64>)(report(s)?))
-            .nth(1, $there),
-        ]
+    ($($figure:tt)*) => {
+        at_each_place!(
+            [
+                0 "belts.0." "Belt: ",
+                1 "belts.1." "Second alternator's belt: ",
+            ] of BeltReport, report;
+            $($figure)*
+        )
     };
 }
 
 /// A figure of each belt at both engine speeds.
 macro_rules! each_load {
-    (@one $place:literal, $at:literal, $of:literal, $field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr, $there:path) => {
-        Figure::new(
-            concat!("belts.", $at, $field),
-            $what,
-            $unit,
-            $decimals,
-            $explain,
+    ($($figure:tt)*) => {
+        at_each_place!(
+            [
+                0 "belts.0.charging." "Belt while charging: ",
+                1 "belts.1.charging." "Second alternator's belt while charging: ",
+                2 "belts.0.top." "Belt at the highest engine speed: ",
+                3 "belts.1.top." "Second alternator's belt at the highest engine speed: ",
+            ] of BeltLoad, load;
+            $($figure)*
         )
-        .named(concat!($of, $what))
-        .is(|s| ($value as fn(&BeltLoad) -> Option<f64>)(load(s)?))
-        .nth($place, $there)
-    };
-    ($field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr, $there:path) => {
-        [
-            each_load!(
-                @one 0,
-                "0.charging.",
-                "Belt while charging: ",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value,
-                $there
-            ),
-            each_load!(
-                @one 1,
-                "1.charging.",
-                "Second alternator's belt while charging: ",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value,
-                $there
-            ),
-            each_load!(
-                @one 2,
-                "0.top.",
-                "Belt at the highest engine speed: ",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value,
-                $there
-            ),
-            each_load!(
-                @one 3,
-                "1.top.",
-                "Second alternator's belt at the highest engine speed: ",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value,
-                $there
-            ),
-        ]
     };
 }
 
@@ -170,7 +101,7 @@ static ENGINE_PULLEY_MM: [Figure; ALTERNATORS] = each_belt!(
     "mm",
     0,
     engine_pulley,
-    |belt| Some(belt.engine_pulley_mm),
+    |belt| belt.engine_pulley_mm,
     is_there
 );
 static WRAP_DEG: [Figure; ALTERNATORS] = each_belt!(
@@ -179,7 +110,7 @@ static WRAP_DEG: [Figure; ALTERNATORS] = each_belt!(
     "°",
     0,
     wrap,
-    |belt| Some(belt.wrap_deg),
+    |belt| belt.wrap_deg,
     is_there
 );
 static TIGHT_N: [Figure; ALTERNATORS] = each_belt!(
@@ -225,7 +156,7 @@ static BELT_M_S: [Figure; 4] = each_load!(
     "m/s",
     1,
     speed,
-    |load| Some(load.belt_m_s),
+    |load| load.belt_m_s,
     is_there
 );
 static SHAFT_NM: [Figure; 4] = each_load!(
@@ -234,7 +165,7 @@ static SHAFT_NM: [Figure; 4] = each_load!(
     "N·m",
     1,
     torque,
-    |load| Some(load.shaft_nm),
+    |load| load.shaft_nm,
     is_there
 );
 static ENGINE_W: [Figure; 4] = each_load!(
@@ -243,7 +174,7 @@ static ENGINE_W: [Figure; 4] = each_load!(
     "W",
     0,
     of_engine,
-    |load| Some(load.engine_w),
+    |load| load.engine_w,
     is_there
 );
 static RULE_W: [Figure; 4] = each_load!(
@@ -252,7 +183,7 @@ static RULE_W: [Figure; 4] = each_load!(
     "W",
     0,
     by_rule,
-    |load| Some(load.rule_w),
+    |load| load.rule_w,
     is_there
 );
 static CARRIES_W: [Figure; 4] = each_load!(

@@ -50,125 +50,41 @@ fn choice<'a>(s: &Instant<'a>) -> Option<&'a CableChoice> {
 
 /// A figure of each run.
 macro_rules! each_run {
-    (@one $place:literal, $at:literal, $field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr) => {
-        Figure::new(
-            concat!("cables.runs.", $at, ".", $field),
-            $what,
-            $unit,
-            $decimals,
-            $explain,
+    ($($figure:tt)*) => {
+        at_each_place!(
+            [
+                0 "cables.runs.0." "Cable run 0: ",
+                1 "cables.runs.1." "Cable run 1: ",
+                2 "cables.runs.2." "Cable run 2: ",
+                3 "cables.runs.3." "Cable run 3: ",
+                4 "cables.runs.4." "Cable run 4: ",
+                5 "cables.runs.5." "Cable run 5: ",
+            ] of CableRun, run;
+            $($figure)*, is_there
         )
-        .named(concat!("Cable run ", $at, ": ", $what))
-        .is(|s| Some(($value as fn(&CableRun) -> f64)(run(s)?)))
-        .nth($place, is_there)
-    };
-    ($field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr) => {
-        [
-            each_run!(@one 0, "0", $field, $what, $unit, $decimals, $explain, $value),
-            each_run!(@one 1, "1", $field, $what, $unit, $decimals, $explain, $value),
-            each_run!(@one 2, "2", $field, $what, $unit, $decimals, $explain, $value),
-            each_run!(@one 3, "3", $field, $what, $unit, $decimals, $explain, $value),
-            each_run!(@one 4, "4", $field, $what, $unit, $decimals, $explain, $value),
-            each_run!(@one 5, "5", $field, $what, $unit, $decimals, $explain, $value),
-        ]
     };
 }
 
 /// A figure of each run's metric and gauge size.
 macro_rules! each_choice {
-    (@one $place:literal, $at:literal, $field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr) => {
-        Figure::new(
-            concat!("cables.runs.", $at, $field),
-            $what,
-            $unit,
-            $decimals,
-            $explain,
+    ($($figure:tt)*) => {
+        at_each_place!(
+            [
+                0 "cables.runs.0.metric." "Cable: ",
+                1 "cables.runs.1.metric." "Cable: ",
+                2 "cables.runs.2.metric." "Cable: ",
+                3 "cables.runs.3.metric." "Cable: ",
+                4 "cables.runs.4.metric." "Cable: ",
+                5 "cables.runs.5.metric." "Cable: ",
+                6 "cables.runs.0.gauge." "Cable: ",
+                7 "cables.runs.1.gauge." "Cable: ",
+                8 "cables.runs.2.gauge." "Cable: ",
+                9 "cables.runs.3.gauge." "Cable: ",
+                10 "cables.runs.4.gauge." "Cable: ",
+                11 "cables.runs.5.gauge." "Cable: ",
+            ] of CableChoice, choice;
+            $($figure)*, is_chosen
         )
-        .named(concat!("Cable: ", $what))
-        .is(|s| Some(($value as fn(&CableChoice) -> f64)(choice(s)?)))
-        .nth($place, is_chosen)
-    };
-    ($field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr) => {
-        [
-            each_choice!(
-                @one 0,
-                "0.metric.",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value
-            ),
-            each_choice!(
-                @one 1,
-                "1.metric.",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value
-            ),
-            each_choice!(
-                @one 2,
-                "2.metric.",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value
-            ),
-            each_choice!(
-                @one 3,
-                "3.metric.",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value
-            ),
-            each_choice!(
-                @one 4,
-                "4.metric.",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value
-            ),
-            each_choice!(
-                @one 5,
-                "5.metric.",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value
-            ),
-            each_choice!(
-                @one 6, "0.gauge.", $field, $what, $unit, $decimals, $explain, $value
-            ),
-            each_choice!(
-                @one 7, "1.gauge.", $field, $what, $unit, $decimals, $explain, $value
-            ),
-            each_choice!(
-                @one 8, "2.gauge.", $field, $what, $unit, $decimals, $explain, $value
-            ),
-            each_choice!(
-                @one 9, "3.gauge.", $field, $what, $unit, $decimals, $explain, $value
-            ),
-            each_choice!(
-                @one 10, "4.gauge.", $field, $what, $unit, $decimals, $explain, $value
-            ),
-            each_choice!(
-                @one 11, "5.gauge.", $field, $what, $unit, $decimals, $explain, $value
-            ),
-        ]
     };
 }
 

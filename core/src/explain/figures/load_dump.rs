@@ -61,69 +61,16 @@ fn of(s: &Instant, figures: &'static [Figure; 2 * ALTERNATORS]) -> Term {
 
 /// A figure of each alternator at both engine speeds.
 macro_rules! each_spike {
-    (@one $place:literal, $at:literal, $of:literal, $field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr, $there:path) => {
-        Figure::new(
-            concat!("load_dump.alternators.", $at, $field),
-            $what,
-            $unit,
-            $decimals,
-            $explain,
+    ($($figure:tt)*) => {
+        at_each_place!(
+            [
+                0 "load_dump.alternators.0.charging." "Load dump while charging: ",
+                1 "load_dump.alternators.1.charging." "Second alternator's load dump while charging: ",
+                2 "load_dump.alternators.0.top." "Load dump at the highest engine speed: ",
+                3 "load_dump.alternators.1.top." "Second alternator's load dump at the highest engine speed: ",
+            ] of Dump, spike;
+            $($figure)*
         )
-        .named(concat!($of, $what))
-        .is(|s| ($value as fn(&Dump) -> Option<f64>)(spike(s)?))
-        .nth($place, $there)
-    };
-    ($field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr, $there:path) => {
-        [
-            each_spike!(
-                @one 0,
-                "0.charging.",
-                "Load dump while charging: ",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value,
-                $there
-            ),
-            each_spike!(
-                @one 1,
-                "1.charging.",
-                "Second alternator's load dump while charging: ",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value,
-                $there
-            ),
-            each_spike!(
-                @one 2,
-                "0.top.",
-                "Load dump at the highest engine speed: ",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value,
-                $there
-            ),
-            each_spike!(
-                @one 3,
-                "1.top.",
-                "Second alternator's load dump at the highest engine speed: ",
-                $field,
-                $what,
-                $unit,
-                $decimals,
-                $explain,
-                $value,
-                $there
-            ),
-        ]
     };
 }
 
@@ -133,7 +80,7 @@ static INTERNAL_OHM: [Figure; 4] = each_spike!(
     "Ω",
     2,
     resistance,
-    |dump| Some(dump.internal_ohm),
+    |dump| dump.internal_ohm,
     is_there
 );
 static PEAK_V: [Figure; 4] = each_spike!(
@@ -142,7 +89,7 @@ static PEAK_V: [Figure; 4] = each_spike!(
     "V",
     0,
     peak,
-    |dump| Some(dump.peak_v),
+    |dump| dump.peak_v,
     is_there
 );
 static CLAMP_J: [Figure; 4] = each_spike!(
@@ -151,7 +98,7 @@ static CLAMP_J: [Figure; 4] = each_spike!(
     "J",
     0,
     of_our_peak,
-    |dump| Some(dump.clamp_j),
+    |dump| dump.clamp_j,
     is_there
 );
 static STANDARD_LOW_J: [Figure; 4] = each_spike!(

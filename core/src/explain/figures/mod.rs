@@ -3,6 +3,24 @@
 //! A figure is a constant of its own, so that another one that uses it names
 //! it, and a name that is not there does not compile.
 
+/// The same figure at several places of the report: place by place its number,
+/// what its name there begins with, and what the page calls that place; then whose
+/// figure it is and how that is found; then its own name, what the page calls it,
+/// unit, decimals, how it came about, what the report has, and where it is there.
+macro_rules! at_each_place {
+    (
+        [$($place:literal $at:literal $called:literal),+ $(,)?] of $of:ty, $found:path;
+        $field:literal, $what:literal, $unit:literal, $decimals:literal, $explain:path, $value:expr, $there:path
+    ) => {
+        [$(
+            Figure::new(concat!($at, $field), $what, $unit, $decimals, $explain)
+                .named(concat!($called, $what))
+                .is(|s| ($value as fn(&$of) -> _)($found(s)?).into())
+                .nth($place, $there)
+        ),+]
+    };
+}
+
 mod arrangement;
 mod balance;
 mod bank;

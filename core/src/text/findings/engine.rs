@@ -14,7 +14,7 @@ pub(super) fn sentence(finding: &EngineFinding, reader: &Reader) -> String {
             share_pct,
             engine_rpm,
         } => format!(
-            "The alternator takes {}, {} of what the engine has at {}. The engine will labour and smoke: run it faster, or cap the current.",
+            "Charging takes {} from the engine, {} of what it has at {}. It will labour and smoke: run it faster, or cap the current.",
             show(kilowatts_of(1000.0 * takes_kw)),
             show(percent(share_pct)),
             show(rpm(engine_rpm))
