@@ -8,6 +8,7 @@ use web_sys::StorageEvent;
 
 use crate::browser::early::Early;
 use crate::browser::{early, page, place, printing};
+use crate::components::MadeAtStart;
 use crate::components::explanation::Appendix;
 use crate::sections::answer::Answer;
 use crate::sections::arrangements::Arrangements;
@@ -52,20 +53,20 @@ pub fn App() -> impl IntoView {
                     <div class="ask">
                         <Questions />
                     </div>
-                    <div class="results">
+                    <MadeAtStart class="results">
                         <Findings />
                         <HowCertain />
                         <ChargingRun />
                         <OutputBySpeed />
                         <Figures />
                         <ThroughTheYear />
-                    </div>
-                    <div class="wide">
+                    </MadeAtStart>
+                    <MadeAtStart class="wide">
                         <Arrangements />
                         <GoalSearch />
                         <Installation />
-                    </div>
-                    <div class="rest">
+                    </MadeAtStart>
+                    <MadeAtStart class="rest">
                         <Units />
                         <WorksheetForm />
                         <SeaTrial />
@@ -74,7 +75,7 @@ pub fn App() -> impl IntoView {
                         <Cautions />
                         <Glossary />
                         <Appendix />
-                    </div>
+                    </MadeAtStart>
                 </div>
             </main>
             <Foot />

@@ -22,7 +22,7 @@ pub fn Caution(topic: CautionTopic) -> impl IntoView {
                 <p class="caution">
                     <b>{cautions::about(code)} "."</b>
                     " "
-                    {move || state.reader.with(|reader| cautions::sentence(code, reader))}
+                    {Signal::derive(move || state.reader.with(|reader| cautions::sentence(code, reader)))}
                 </p>
             }
         })

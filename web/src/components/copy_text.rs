@@ -2,6 +2,7 @@
 
 use leptos::html::Textarea;
 use leptos::prelude::*;
+use crate::components::Button;
 
 use crate::browser::clipboard;
 
@@ -44,12 +45,10 @@ pub fn CopyText(
         </label>
         <textarea id=id readonly rows=rows node_ref=area prop:value=text></textarea>
         <p class="buttons">
-            <button type="button" id=button_id on:click=copy>
-                {does}
-            </button>
+            <Button says=does id=button_id press=copy />
             {children.map(|children| children())}
             <span class="said" role="status">
-                {move || said.get()}
+                {said}
             </span>
         </p>
     }

@@ -1,20 +1,16 @@
 //! A part of the page that is made only while it lies open.
 
 use leptos::either::Either;
-use leptos::html::Div;
-use leptos::mount::mount_to;
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
 
+use super::OnDemand;
+use super::lazy_children::LazyChildren;
 use crate::state::AppState;
 
 /// A fold: a line that is always there, and a body that exists only while it
 /// is open. Nothing in a closed fold costs anything at a keystroke.
-///
-/// The body is mounted by hand instead of shown by `<Show>`: what is never
-/// printed needs no code to be taken over, and that code is large.
 #[component]
-pub fn Fold<C>(
+pub fn Fold(
     /// Its name among [`crate::state::Folds`], and its id on the page.
     #[prop(into)]
     id: String,
@@ -34,33 +30,22 @@ pub fn Fold<C>(
     /// Whether it concerns this boat at all.
     #[prop(default = true.into(), into)]
     applies: Signal<bool>,
-    children: TypedChildrenFn<C>,
-) -> impl IntoView
-where
-    C: IntoView + 'static,
-{
+    children: LazyChildren,
+) -> impl IntoView {
     let state = AppState::expect();
-    let children = children.into_inner();
     let open = Memo::new({
         let id = id.clone();
         move |_| state.folds.is_open(&id)
     });
     let printed = printed.unwrap_or(class == "section");
     let on_paper = move || printed && state.printing.get();
-    let body = NodeRef::<Div>::new();
-    // What the effect holds leaves the page when it runs again.
-    Effect::new(move |_| {
-        let wanted = open.get() || state.folds.search.get() || on_paper();
-        let body = body.get().filter(|_| wanted)?;
-        let children = children.clone();
-        Some(mount_to(body.unchecked_into(), move || children()))
-    });
+    let wanted = Memo::new(move |_| open.get() || state.folds.search.get() || on_paper());
     let noted = class != "finer";
     view! {
         <details
             class=class
-            class:hidden=move || !applies.get()
-            prop:open=move || open.get() || on_paper()
+            class:hidden=Signal::derive(move || !applies.get())
+            prop:open=Signal::derive(move || open.get() || on_paper())
             on:toggle:target={
                 let id = id.clone();
                 move |event| {
@@ -74,15 +59,15 @@ where
             <summary>
                 {if noted {
                     Either::Left(view! {
-                        <span class="title">{move || title.get()}</span>
+                        <span class="title">{title}</span>
                         <span class="leader"></span>
-                        <span class="said">{move || note.get()}</span>
+                        <span class="said">{note}</span>
                     })
                 } else {
                     Either::Right(move || title.get())
                 }}
             </summary>
-            <div class="body" node_ref=body></div>
+            <OnDemand class="body" wanted children=children />
         </details>
     }
 }

@@ -1,5 +1,6 @@
 //! The parts the page is built of.
 
+mod button;
 mod caution;
 mod changes_table;
 pub mod chart;
@@ -8,12 +9,18 @@ mod entry_link;
 pub mod explanation;
 mod field;
 mod fold;
+mod lazy_children;
+mod made_at_start;
 mod on_demand;
+mod text_table;
 
+pub use button::Button;
 pub use caution::Caution;
 pub use changes_table::ChangesTable;
 pub use copy_text::CopyText;
 pub use entry_link::EntryLink;
 pub use field::{Entered, Entry, FieldRow};
 pub use fold::Fold;
+pub use made_at_start::MadeAtStart;
 pub use on_demand::OnDemand;
+pub use text_table::{ScrollingTable, TextRow, TextTable, texts};

@@ -1,28 +1,23 @@
 //! A part of the page that is made only while it is asked for.
 
 use leptos::html::Div;
-use leptos::mount::mount_to;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
-/// Holds its children while they are wanted, and nothing otherwise. They are
-/// mounted by hand: what is never printed needs no code to be taken over, and
-/// that code is large.
+use super::lazy_children::LazyChildren;
+
+/// Holds its children while they are wanted, and nothing otherwise.
 #[component]
-pub fn OnDemand<C>(
+pub fn OnDemand(
     #[prop(into)] wanted: Signal<bool>,
-    children: TypedChildrenFn<C>,
-) -> impl IntoView
-where
-    C: IntoView + 'static,
-{
-    let children = children.into_inner();
+    #[prop(optional)] class: Option<&'static str>,
+    children: LazyChildren,
+) -> impl IntoView {
     let place = NodeRef::<Div>::new();
     // What the effect holds leaves the page when it runs again.
     Effect::new(move |_| {
         let place = place.get().filter(|_| wanted.get())?;
-        let children = children.clone();
-        Some(mount_to(place.unchecked_into(), move || children()))
+        Some(children.mount(place.unchecked_into()))
     });
-    view! { <div node_ref=place></div> }
+    view! { <div class=class node_ref=place></div> }
 }

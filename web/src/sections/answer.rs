@@ -24,12 +24,12 @@ pub fn Answer() -> impl IntoView {
         let reader = state.reader.get();
         state.now(|_, report| text::answer(report, &reader))
     });
-    let limit = move || state.now(|_, report| text::words::limit(report.analyses.output.hot_limit));
-    let harmed = move || state.now(|_, report| !report.verdict.survives());
-    let whole = move || {
+    let limit = Signal::derive(move || state.now(|_, report| text::words::limit(report.analyses.output.hot_limit)));
+    let harmed = Signal::derive(move || state.now(|_, report| !report.verdict.survives()));
+    let whole = Signal::derive(move || {
         let reader = state.reader.get();
         state.now(|sheet, report| sentence(sheet, report, &reader))
-    };
+    });
     view! {
         <section class="answer" id="answer" aria-label="The answer">
             <dl>
@@ -46,7 +46,7 @@ pub fn Answer() -> impl IntoView {
                 </div>
             </dl>
             <p id="answer-verdict" class="verdict" class:harmed=harmed>
-                {move || answer.get().verdict}
+                {Signal::derive(move || answer.get().verdict)}
             </p>
             <div class="under">
                 <p id="answer-left-out">
@@ -68,7 +68,7 @@ pub fn Answer() -> impl IntoView {
 fn EngineTime(time: Signal<String>) -> impl IntoView {
     let state = AppState::expect();
     // Words where hours would stand are longer than those.
-    let in_words = move || state.now(|_, report| report.analyses.day.trouble.is_some());
+    let in_words = Signal::derive(move || state.now(|_, report| report.analyses.day.trouble.is_some()));
     let range = Memo::new(move |_| {
         // Where no engine runs there is no range of its hours.
         let runs = state.now(|_, report| report.analyses.day.engine_hours > Some(0.0));
@@ -94,10 +94,10 @@ fn EngineTime(time: Signal<String>) -> impl IntoView {
                 <Opener at=AT id="day.engine_hours" words=time />
             </dd>
             <dd class="small" id="answer-range">
-                {move || range.get()}
+                {range}
             </dd>
             <dd class="small" id="answer-need">
-                {move || state.now(|_, report| in_runs(report))}
+                {Signal::derive(move || state.now(|_, report| in_runs(report)))}
                 " "
                 <Opener at=AT id="day.need_ah" words=need />
             </dd>

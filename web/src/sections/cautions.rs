@@ -13,7 +13,7 @@ pub fn Cautions() -> impl IntoView {
     let caution = |code| {
         view! {
             <dt>{cautions::about(code)}</dt>
-            <dd>{move || state.reader.with(|reader| cautions::sentence(code, reader))}</dd>
+            <dd>{Signal::derive(move || state.reader.with(|reader| cautions::sentence(code, reader)))}</dd>
         }
     };
     view! {

@@ -31,11 +31,11 @@ pub fn Findings() -> impl IntoView {
     view! {
         <section class="findings" id="findings" aria-labelledby="findings-title">
             <h2 id="findings-title">"Warnings and notes"</h2>
-            <p class="lead" class:hidden=move || !found.read().is_empty()>
+            <p class="lead" class:hidden=Signal::derive(move || !found.read().is_empty())>
                 "Nothing stands out in these figures."
             </p>
             <FindingList id="findings-list" found />
-            <div class:hidden=move || questions.read().is_empty() id="open-questions">
+            <div class:hidden=Signal::derive(move || questions.read().is_empty()) id="open-questions">
                 <h3>"Still to find out"</h3>
                 <ul class="ask-once">
                     {move || questions.get().into_iter().map(question).collect_view()}

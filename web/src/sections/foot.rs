@@ -1,18 +1,18 @@
 //! The foot of the page: what a figure here is worth, which build this is,
 //! whether it opens without a network, and a copy of it in one file.
 
-use leptos::ev::MouseEvent;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::browser::single_file;
+use crate::components::{OnDemand, Button};
 use crate::state::{AppState, Offline};
 
 /// The foot. The words in capitals are filled in by `cargo xtask stamp`.
 #[component]
 pub fn Foot() -> impl IntoView {
     let AppState { installed, .. } = AppState::expect();
-    let offline = move || installed.offline.get().map(told);
+    let offline = Signal::derive(move || installed.offline.get().map(told));
     // The copy needs no copy.
     let is_served = Memo::new(move |_| installed.offline.get() != Some(Offline::SingleFile));
     view! {
@@ -23,9 +23,9 @@ pub fn Foot() -> impl IntoView {
             <p>
                 "Build " <span id="build">"BUILD"</span> ". " <span id="offline">{offline}</span>
             </p>
-            <Show when=move || is_served.get()>
+            <OnDemand wanted=is_served>
                 <CopyAboard />
-            </Show>
+            </OnDemand>
         </footer>
     }
 }
@@ -51,7 +51,7 @@ const fn told(offline: Offline) -> &'static str {
 #[component]
 fn CopyAboard() -> impl IntoView {
     let said = RwSignal::new("");
-    let save = move |_: MouseEvent| {
+    let save = move |()| {
         said.set("It is being put together.");
         spawn_local(async move {
             said.set(match single_file::save().await {
@@ -65,11 +65,9 @@ fn CopyAboard() -> impl IntoView {
     };
     view! {
         <p class="buttons">
-            <button type="button" id="aboard" on:click=save>
-                "Keep a copy aboard (one file, about WEIGHT MB)"
-            </button>
+            <Button says="Keep a copy aboard (one file, about WEIGHT MB)" id="aboard" press=save />
             <span class="said" role="status" id="aboard-said">
-                {move || said.get()}
+                {said}
             </span>
         </p>
     }

@@ -6,7 +6,7 @@ use ampwright_core::units::quantity::ampere_hours;
 use ampwright_core::units::{Quantity, QuantityKind};
 use leptos::prelude::*;
 
-use crate::components::{Entered, Entry, Fold};
+use crate::components::{Entered, Entry, Fold, OnDemand, Button};
 use crate::state::{AppState, RowId, Target};
 
 /// Energy of a day \[W·h\], in whole ones.
@@ -26,16 +26,17 @@ pub fn Loads(place: &'static str) -> impl IntoView {
     });
     view! {
         <div id=format!("{place}-loads")>
-            <Show when=move || listed.get() fallback=move || (place == "ask").then(|| view! { <Begin /> })>
+            {(place == "ask").then(|| view! { <Begin listed /> })}
+            <OnDemand wanted=listed>
                 <List place />
-            </Show>
+            </OnDemand>
         </div>
     }
 }
 
 /// Begins a list with the loads of a usual boat.
 #[component]
-fn Begin() -> impl IntoView {
+fn Begin(listed: Memo<bool>) -> impl IntoView {
     let state = AppState::expect();
     let begin = move |_| {
         if let Some(key) = Key::named("daily_basis") {
@@ -46,16 +47,14 @@ fn Begin() -> impl IntoView {
         }
     };
     view! {
-        <button type="button" id="add-it-up" on:click=begin>
-            "Help me add it up"
-        </button>
+        <Button says="Help me add it up" id="add-it-up" hidden=listed press=begin />
     }
 }
 
 #[component]
 fn List(place: &'static str) -> impl IntoView {
     let state = AppState::expect();
-    let total = move || {
+    let total = Signal::derive(move || {
         state.now(|_, report| {
             let energy = &report.analyses.energy;
             let day = |wh, ah| {
@@ -71,7 +70,7 @@ fn List(place: &'static str) -> impl IntoView {
                 day(energy.under_way.use_wh, energy.under_way.use_ah)
             )
         })
-    };
+    });
     let add = move |_| {
         state.add_loads(vec![Load {
             name: "New load".into(),
@@ -87,16 +86,8 @@ fn List(place: &'static str) -> impl IntoView {
                 {total}
             </p>
             <p class="buttons">
-                <button type="button" id=format!("{place}-load-add") on:click=add>
-                    "Add a load"
-                </button>
-                <button
-                    type="button"
-                    class:hidden=move || !state.loads.read().is_empty()
-                    on:click=move |_| state.add_typical_loads()
-                >
-                    "Start from a usual list"
-                </button>
+                <Button says="Add a load" id=format!("{place}-load-add") press=add />
+                <Button says="Start from a usual list" hidden=Signal::derive(move || !state.loads.read().is_empty()) press=move |()| state.add_typical_loads() />
             </p>
         </div>
     }
@@ -161,7 +152,7 @@ fn LoadForm(id: String, row: RowId, name: Memo<String>) -> impl IntoView {
                 type="text"
                 maxlength="80"
                 autocomplete="off"
-                prop:value=move || name.get()
+                prop:value=name
                 on:input:target=move |event| {
                     let name = event.target().value();
                     state.edit_load(row, |load| load.name = name);
@@ -170,9 +161,7 @@ fn LoadForm(id: String, row: RowId, name: Memo<String>) -> impl IntoView {
         </div>
         <div class="cells">{cells}</div>
         <p class="buttons">
-            <button type="button" on:click=move |_| state.delete_load(row)>
-                "Strike this load out"
-            </button>
+            <Button says="Strike this load out" press=move |()| state.delete_load(row) />
         </p>
     }
 }

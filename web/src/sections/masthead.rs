@@ -24,7 +24,7 @@ pub fn Masthead() -> impl IntoView {
         <header class="masthead">
             <div>
                 <h1>"Ampwright"</h1>
-                <p id="title">{move || state.now(|sheet, _| title(&sheet.name).to_string())}</p>
+                <p id="title">{Signal::derive(move || state.now(|sheet, _| title(&sheet.name).to_string()))}</p>
             </div>
             <button
                 type="button"
@@ -39,10 +39,10 @@ pub fn Masthead() -> impl IntoView {
                 type="button"
                 class="plain"
                 id="look"
-                aria-pressed=move || night.get().to_string()
+                aria-pressed=Signal::derive(move || night.get().to_string())
                 on:click=switch
             >
-                {move || if night.get() { "Day look" } else { "Night look" }}
+                {Signal::derive(move || if night.get() { "Day look" } else { "Night look" })}
             </button>
         </header>
     }

@@ -5,10 +5,8 @@ use ampwright_core::units::QuantityKind;
 use ampwright_core::units::quantity::{amperes, rpm};
 use leptos::prelude::*;
 
-use crate::components::Fold;
-use crate::components::chart::{
-    Axis, AxisTicks, Cursor, Grid, LEFT, Legend, RIGHT, WIDTH, path, tenths,
-};
+use crate::components::{Fold, ScrollingTable, TextRow, texts};
+use crate::components::chart::{Axis, AxisTicks, Cursor, Grid, LEFT, Legend, RIGHT, WIDTH, Words, path, tenths};
 use crate::state::AppState;
 
 const HEIGHT: f64 = 172.0;
@@ -19,7 +17,7 @@ const FIELD: (f64, f64) = (18.0, 146.0);
 #[component]
 pub fn OutputBySpeed() -> impl IntoView {
     let state = AppState::expect();
-    let lead = move || {
+    let lead = Signal::derive(move || {
         state.settled(|sheet, report| {
             let output = &report.analyses.output;
             format!(
@@ -30,7 +28,7 @@ pub fn OutputBySpeed() -> impl IntoView {
                 state.show(amperes(output.full_cold_a))
             )
         })
-    };
+    });
     view! {
         <section class="chart" aria-labelledby="speed-title">
             <h2 id="speed-title">"Output against engine speed"</h2>
@@ -83,10 +81,10 @@ fn Curves() -> impl IntoView {
         })
     });
     let cursor = Signal::derive(move || now.get().map(|(x, _)| x));
-    let dot = move || {
+    let dot = Signal::derive(move || {
         now.get()
             .map(|(x, y)| format!("M{} {}h0", tenths(x), tenths(y)))
-    };
+    });
     view! {
         <svg
             viewBox=format!("0 0 {WIDTH} {HEIGHT}")
@@ -96,9 +94,7 @@ fn Curves() -> impl IntoView {
         >
             <Grid field=FIELD ticks=4.0 axis=up />
             <AxisTicks field=FIELD ticks=5.0 axis=across />
-            <text class="unit" x=RIGHT y=HEIGHT - 2.0 text-anchor="end">
-                "engine rpm"
-            </text>
+            <Words class="unit" at=(RIGHT, HEIGHT - 2.0) anchor="end" says="engine rpm" />
             <path class="line third" d=move || curve(|point| point.cold_a) />
             <path class="line first" d=move || curve(|point| point.hot_a) />
             <Legend
@@ -115,42 +111,22 @@ fn Curves() -> impl IntoView {
 /// The figures of the curves as a table.
 #[component]
 fn SpeedTable() -> impl IntoView {
+    const HEADS: [&str; 3] = ["Engine rpm", "Held hot, A", "Full field cold, A"];
     let state = AppState::expect();
-    let rows = move || {
+    let rows = Signal::derive(move || {
         let reader = state.reader.get();
         state.settled(|_, report| {
+            let row = |point: &SpeedPoint| TextRow {
+                head: reader.number(rpm(point.engine_rpm)),
+                cells: [point.hot_a, point.cold_a]
+                    .map(|figure| reader.number(amperes(figure)))
+                    .into(),
+            };
             let points = report.analyses.output.by_engine_rpm.iter();
-            points
-                .map(|point| {
-                    view! {
-                        <tr>
-                            <th scope="row">{reader.number(rpm(point.engine_rpm))}</th>
-                            <td>{reader.number(amperes(point.hot_a))}</td>
-                            <td>{reader.number(amperes(point.cold_a))}</td>
-                        </tr>
-                    }
-                })
-                .collect_view()
+            points.map(row).collect::<Vec<_>>()
         })
-    };
+    });
     view! {
-        <div
-            class="scroll"
-            tabindex="0"
-            role="region"
-            aria-label="The curves as a table"
-            id="speed-table"
-        >
-            <table class="run">
-                <thead>
-                    <tr>
-                        <th scope="col">"Engine rpm"</th>
-                        <th scope="col">"Held hot, A"</th>
-                        <th scope="col">"Full field cold, A"</th>
-                    </tr>
-                </thead>
-                <tbody>{rows}</tbody>
-            </table>
-        </div>
+        <ScrollingTable id="speed-table" name="The curves as a table" heads=texts(HEADS) rows />
     }
 }

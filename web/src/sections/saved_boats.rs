@@ -1,6 +1,7 @@
 //! The name of the open boat, and the list of those kept in this browser.
 
 use leptos::prelude::*;
+use crate::components::Button;
 
 use crate::browser::files;
 use crate::state::AppState;
@@ -11,14 +12,14 @@ use crate::state::saved_boats::{Keeping, KeptTexts, SavedBoat};
 pub fn SavedBoatsSection() -> impl IntoView {
     let state = AppState::expect();
     let name = Memo::new(move |_| state.sheet.with(|sheet| sheet.name.clone()));
-    let keeping = move || match state.saved.keeping.get() {
+    let keeping = Signal::derive(move || match state.saved.keeping.get() {
         Keeping::Fresh => "Kept in this browser as soon as something is entered.".to_string(),
         Keeping::Kept => {
             "Kept in this browser only. A file or a link of it, kept elsewhere, is the true backup."
                 .to_string()
         }
         Keeping::MemoryOnly(why) => why.to_string(),
-    };
+    });
     let boats = move || state.saved.list.get();
     view! {
         <section class="shelf" aria-labelledby="shelf-title">
@@ -45,15 +46,9 @@ pub fn SavedBoatsSection() -> impl IntoView {
                 </For>
             </ul>
             <p class="buttons">
-                <button type="button" id="new-sheet" on:click=move |_| state.open_new()>
-                    "New boat"
-                </button>
-                <button type="button" id="copy-sheet" on:click=move |_| state.open_copy()>
-                    "Copy this one"
-                </button>
-                <button type="button" on:click=move |_| state.open_example()>
-                    "See an example boat"
-                </button>
+                <Button says="New boat" id="new-sheet" press=move |()| state.open_new() />
+                <Button says="Copy this one" id="copy-sheet" press=move |()| state.open_copy() />
+                <Button says="See an example boat" press=move |()| state.open_example() />
             </p>
         </section>
     }
@@ -67,19 +62,17 @@ fn Undo() -> impl IntoView {
         let deleted = state.saved.deleted.read();
         deleted.last().map(|boat| boat.title.clone())
     });
-    let class = move || {
+    let class = Signal::derive(move || {
         if gone.read().is_some() {
             "buttons"
         } else {
             "hidden"
         }
-    };
+    });
     view! {
         <p class=class id="undo-place" role="status">
-            <span class="said">"No longer kept: " <span id="gone">{move || gone.get()}</span> "."</span>
-            <button type="button" id="undo" on:click=move |_| state.undo_delete()>
-                "Undo"
-            </button>
+            <span class="said">"No longer kept: " <span id="gone">{gone}</span> "."</span>
+            <Button says="Undo" id="undo" press=move |()| state.undo_delete() />
         </p>
     }
 }
@@ -105,29 +98,13 @@ fn Row(boat: SavedBoat) -> impl IntoView {
                 type="button"
                 class="plain title"
                 id=format!("open-{number}")
-                aria-current=move || is_open.get().then_some("true")
+                aria-current=Signal::derive(move || is_open.get().then_some("true"))
                 on:click=move |_| state.open_saved(number)
             >
                 {title.clone()}
             </button>
-            <button
-                type="button"
-                class="plain"
-                id=format!("file-{number}")
-                aria-label=format!("{title}: save as a file")
-                on:click=save
-            >
-                "File"
-            </button>
-            <button
-                type="button"
-                class="plain"
-                id=format!("delete-{number}")
-                aria-label=format!("{title}: delete")
-                on:click=move |_| state.delete_saved(number)
-            >
-                "Delete"
-            </button>
+            <Button says="File" id=format!("file-{number}") class="plain" name=format!("{title}: save as a file") press=save />
+            <Button says="Delete" id=format!("delete-{number}") class="plain" name=format!("{title}: delete") press=move |()| state.delete_saved(number) />
         </li>
     }
 }

@@ -32,10 +32,10 @@ fn Choice(choice: UnitChoice) -> impl IntoView {
                 preferences.choose(choice, event.target().value() == "other");
             }
         >
-            <option value="" prop:selected=move || !preferences.is_other(choice)>
+            <option value="" prop:selected=Signal::derive(move || !preferences.is_other(choice))>
                 {usual}
             </option>
-            <option value="other" prop:selected=move || preferences.is_other(choice)>
+            <option value="other" prop:selected=Signal::derive(move || preferences.is_other(choice))>
                 {other}
             </option>
         </select>

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::axis::Axis;
 use super::legend::Legend;
-use super::path::tenths;
+use super::marks::{Stroke, Words};
 use super::scale::Scale;
 use super::{LEFT, RIGHT};
 use ampwright_core::units::axis_clock;
@@ -34,8 +34,7 @@ pub fn Field(
             hours()
                 .into_iter()
                 .map(|x| {
-                    let x = tenths(x);
-                    view! { <line class="rule" x1=x.clone() y1=top x2=x y2=bottom /> }
+                    view! { <Stroke class="rule" from=(x, top) to=(x, bottom) /> }
                 })
                 .collect_view()
         }}
@@ -58,20 +57,16 @@ pub fn Grid(
         ticks
             .map(|tick| {
                 view! {
-                    <line class="rule" x1=LEFT y1=tenths(tick.place) x2=RIGHT y2=tenths(tick.place) />
-                    <text class="tick" x=LEFT - 4.0 y=tenths(tick.place + 3.5) text-anchor="end">
-                        {tick.label}
-                    </text>
+                    <Stroke class="rule" from=(LEFT, tick.place) to=(RIGHT, tick.place) />
+                    <Words class="tick" at=(LEFT - 4.0, tick.place + 3.5) anchor="end" says=tick.label />
                 }
             })
             .collect_view()
     };
     view! {
         {rules}
-        <line class="edge" x1=LEFT y1=bottom x2=RIGHT y2=bottom />
-        <text class="unit" x=LEFT - 4.0 y=top - 6.0 text-anchor="end">
-            {move || axis.get().unit}
-        </text>
+        <Stroke class="edge" from=(LEFT, bottom) to=(RIGHT, bottom) />
+        <Words class="unit" at=(LEFT - 4.0, top - 6.0) anchor="end" says=Signal::derive(move || axis.get().unit) />
     }
 }
 
@@ -89,12 +84,10 @@ pub fn AxisTicks(
         let ticks = axis.get().ticks(ticks).into_iter();
         ticks
             .map(|tick| {
-                let x = tenths(tick.place);
+                let x = tick.place;
                 view! {
-                    <line class="rule" x1=x.clone() y1=top x2=x.clone() y2=bottom />
-                    <text class="tick" x=x y=bottom + 13.0 text-anchor=anchor(tick.place)>
-                        {tick.label}
-                    </text>
+                    <Stroke class="rule" from=(x, top) to=(x, bottom) />
+                    <Words class="tick" at=(x, bottom + 13.0) anchor=anchor(tick.place) says=tick.label />
                 }
             })
             .collect_view()
@@ -111,9 +104,7 @@ pub fn TimeTicks(#[prop(into)] time: Signal<Scale>, y: f64) -> impl IntoView {
             .map(|minute| {
                 let x = time.place(minute);
                 view! {
-                    <text class="tick" x=tenths(x) y=y text-anchor=anchor(x)>
-                        {axis_clock(minute)}
-                    </text>
+                    <Words class="tick" at=(x, y) anchor=anchor(x) says=axis_clock(minute) />
                 }
             })
             .collect_view()

@@ -2,6 +2,8 @@
 
 use leptos::prelude::*;
 
+use super::marks::{Stroke, Words};
+
 /// Samples of strokes with their names, in a row.
 #[component]
 pub fn Legend(
@@ -21,10 +23,8 @@ pub fn Legend(
         .scan(x, place)
         .map(|(x, class, name)| {
             view! {
-                <line class=format!("line {class}") x1=x y1=y x2=x + 16.0 y2=y />
-                <text class="name" x=x + 19.0 y=y + 3.5 text-anchor="start">
-                    {name}
-                </text>
+                <Stroke class=format!("line {class}") from=(x, y) to=(x + 16.0, y) />
+                <Words class="name" at=(x + 19.0, y + 3.5) anchor="start" says=name />
             }
         })
         .collect_view()

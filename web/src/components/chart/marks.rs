@@ -5,20 +5,55 @@ use leptos::prelude::*;
 use super::path::tenths;
 use super::{LEFT, RIGHT};
 
+/// A straight stroke from one point to another.
+#[component]
+pub fn Stroke(#[prop(into)] class: String, from: (f64, f64), to: (f64, f64)) -> impl IntoView {
+    view! {
+        <line class=class x1=tenths(from.0) y1=tenths(from.1) x2=tenths(to.0) y2=tenths(to.1) />
+    }
+}
+
+/// Words at a point, which is their middle, "start" or "end".
+#[component]
+pub fn Words(
+    class: &'static str,
+    at: (f64, f64),
+    #[prop(default = "middle")] anchor: &'static str,
+    #[prop(into)] says: Signal<String>,
+) -> impl IntoView {
+    view! {
+        <text class=class x=tenths(at.0) y=tenths(at.1) text-anchor=anchor>
+            {says}
+        </text>
+    }
+}
+
+/// A filled rectangle: its upper left corner, width and height.
+#[component]
+pub fn Block(#[prop(into)] class: String, at: (f64, f64), size: (f64, f64)) -> impl IntoView {
+    view! {
+        <rect
+            class=class
+            x=tenths(at.0)
+            y=tenths(at.1)
+            width=tenths(size.0)
+            height=tenths(size.1)
+        />
+    }
+}
+
 /// A level worth knowing, and what it is.
 #[component]
 pub fn LevelMark(y: f64, words: String) -> impl IntoView {
     view! {
-        <line class="mark-line" x1=LEFT y1=tenths(y) x2=RIGHT y2=tenths(y) />
-        <text class="mark-words" x=RIGHT y=tenths(y - 2.5) text-anchor="end">
-            {words}
-        </text>
+        <Stroke class="mark-line" from=(LEFT, y) to=(RIGHT, y) />
+        <Words class="mark-words" at=(RIGHT, y - 2.5) anchor="end" says=words />
     }
 }
 
 /// An upright line where a drawing is read off.
 #[component]
 pub fn Cursor(#[prop(into)] x: Signal<Option<f64>>, top: f64, bottom: f64) -> impl IntoView {
-    let x = move || x.get().map(tenths);
-    view! { <line class="cursor" class:hidden=move || x().is_none() x1=x x2=x y1=top y2=bottom /> }
+    let x = Signal::derive(move || x.get().map(tenths));
+    view! { <line class="cursor" class:hidden=Signal::derive(move || x.get().is_none()) x1=x x2=x y1=top y2=bottom /> }
 }

@@ -11,7 +11,7 @@ pub mod scale;
 pub use axis::Axis;
 pub use grid::{AxisTicks, Field, Grid, TimeTicks};
 pub use legend::Legend;
-pub use marks::{Cursor, LevelMark};
+pub use marks::{Block, Cursor, LevelMark, Stroke, Words};
 pub use path::{path, tenths};
 pub use scale::Scale;
 

@@ -16,7 +16,7 @@ pub fn PrintExplanations() -> impl IntoView {
             <input
                 type="checkbox"
                 id="print-workings"
-                prop:checked=move || wanted.get()
+                prop:checked=wanted
                 on:change:target=move |event| wanted.set(event.target().checked())
             />
             "Print the workings as well"

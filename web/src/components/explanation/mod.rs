@@ -33,21 +33,21 @@ pub fn Opener(
     unit: MaybeProp<String>,
 ) -> impl IntoView {
     let open = AppState::expect().explanations;
-    let label = move || {
+    let label = Signal::derive(move || {
         let unit = unit.get().filter(|unit| !unit.is_empty());
         let unit = unit.map_or(String::new(), |unit| format!(" {unit}"));
         words.with(|words| format!("How {words}{unit} came about"))
-    };
+    });
     view! {
         <button
             type="button"
             class="how"
             id=format!("{at}.{id}")
-            aria-expanded=move || open.is_open(at, id).to_string()
+            aria-expanded=Signal::derive(move || open.is_open(at, id).to_string())
             aria-label=label
             on:click=move |_| open.toggle(at, id)
         >
-            {move || words.get()}
+            {words}
         </button>
     }
 }

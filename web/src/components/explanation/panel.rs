@@ -3,6 +3,7 @@
 use ampwright_core::explain::name;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
+use crate::components::Button;
 
 use super::Explain;
 use super::steps::steps;
@@ -15,7 +16,7 @@ pub fn Panel(at: ExplainedAt, explain: Explain) -> impl IntoView {
     let state = AppState::expect();
     let open = state.explanations;
     let made = Memo::new(move |_| open.shown().and_then(|id| explain.run(id)));
-    let title = move || {
+    let title = Signal::derive(move || {
         let reader = state.reader.get();
         made.with(|made| match made {
             Some(made) => {
@@ -24,7 +25,7 @@ pub fn Panel(at: ExplainedAt, explain: Explain) -> impl IntoView {
             }
             None => "There is no such figure now".to_string(),
         })
-    };
+    });
     let close_at_escape = move |event: KeyboardEvent| {
         if event.key() == "Escape" {
             open.close();
@@ -33,15 +34,7 @@ pub fn Panel(at: ExplainedAt, explain: Explain) -> impl IntoView {
     let back = move |before: &'static str| {
         let name = name(before);
         view! {
-            <button
-                type="button"
-                class="plain"
-                id="working-back"
-                aria-label=format!("Back to: {name}")
-                on:click=move |_| open.back()
-            >
-                {format!("‹ {name}")}
-            </button>
+            <Button says=format!("‹ {name}") id="working-back" class="plain" name=format!("Back to: {name}") press=move |()| open.back() />
         }
     };
     view! {
@@ -55,17 +48,9 @@ pub fn Panel(at: ExplainedAt, explain: Explain) -> impl IntoView {
         >
             <div class="trail">
                 {move || open.before().map(back)}
-                <button
-                    type="button"
-                    class="plain"
-                    id="working-close"
-                    aria-label="Close the working"
-                    on:click=move |_| open.close()
-                >
-                    "close"
-                </button>
+                <Button says="close" id="working-close" class="plain" name="Close the working" press=move |()| open.close() />
             </div>
-            <p class="what">{move || open.shown().map(name)}</p>
+            <p class="what">{Signal::derive(move || open.shown().map(name))}</p>
             <p class="title" id="working-title">
                 {title}
             </p>

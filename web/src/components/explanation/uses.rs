@@ -4,6 +4,7 @@ use ampwright_core::explain::{MathNode, Used};
 use ampwright_core::schema::Confidence;
 use leptos::either::Either;
 use leptos::prelude::*;
+use crate::components::Button;
 
 use super::formula::sign;
 use crate::state::{AppState, ExplainedAt};
@@ -62,9 +63,7 @@ fn go_there(state: AppState, at: ExplainedAt, key: String, label: String) -> imp
         state.go_to_entry(&format!("sheet-{key}"));
     };
     view! {
-        <button type="button" class="plain forget" id=id aria-label=label on:click=go>
-            "go there"
-        </button>
+        <Button says="go there" id=id class="plain forget" name=label press=go />
     }
 }
 
@@ -72,14 +71,6 @@ fn go_there(state: AppState, at: ExplainedAt, key: String, label: String) -> imp
 fn follow(state: AppState, id: &'static str, words: String, name: &str) -> impl IntoView + use<> {
     let label = format!("How {words} came about: {name}");
     view! {
-        <button
-            type="button"
-            class="how"
-            id=format!("on.{id}")
-            aria-label=label
-            on:click=move |_| state.explanations.follow(id)
-        >
-            {words}
-        </button>
+        <Button says=words id=format!("on.{id}") class="how" name=label press=move |()| state.explanations.follow(id) />
     }
 }

@@ -30,7 +30,7 @@ pub fn ChoiceEntry(
         <select
             aria-describedby=format!("{id}-help")
             id=id
-            prop:value=move || spec.write(entered.read().value)
+            prop:value=Signal::derive(move || spec.write(entered.read().value))
             on:change:target=move |event| choose(event.target().value())
         >
             {options

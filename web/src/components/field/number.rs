@@ -29,7 +29,7 @@ pub fn NumberEntry(
     });
     // The text while the entry has the cursor, and of which worksheet it is.
     let typing = RwSignal::new(None::<(u32, String)>);
-    let text = move || {
+    let text = Signal::derive(move || {
         let typed = typing
             .get()
             .filter(|(opened, _)| *opened == state.opened.get());
@@ -37,7 +37,7 @@ pub fn NumberEntry(
             (Some((_, text)), _) | (None, Some(Refusal { text, .. })) => text,
             (None, None) => written(entered.read().value),
         }
-    };
+    });
     let id = StoredValue::new(id);
     let read = move |text: String| {
         match spec.read_in(other.get_untracked(), &text) {
@@ -65,14 +65,14 @@ pub fn NumberEntry(
         "Enter" => leave(),
         _ => {}
     };
-    let symbol = move || {
+    let symbol = Signal::derive(move || {
         let usual = spec.unit().map_or("", |unit| unit.symbol);
         other.get().map_or(usual, |other| other.symbol)
-    };
-    let complaint = move || {
+    });
+    let complaint = Signal::derive(move || {
         let Refusal { text, why } = refusal.get()?;
         let value = entered.read().value;
-        let used = format!("{} {}", written(value), symbol());
+        let used = format!("{} {}", written(value), symbol.get());
         let used = used.trim_end();
         let reader = state.preferences.entries();
         Some(match (text.trim().is_empty(), value) {
@@ -91,14 +91,14 @@ pub fn NumberEntry(
                 input_error(&why, &reader)
             ),
         })
-    };
-    let stand_in = move || match spec.kind {
+    });
+    let stand_in = Signal::derive(move || match spec.kind {
         Kind::Optional { .. } => Some(entered.read().stands_for.map_or_else(
             || "none".to_string(),
             |figure| written(Value::Number((figure * 100.0).round() / 100.0)),
         )),
         _ => None,
-    };
+    });
     let name = id.get_value();
     view! {
         <span class="entry">
@@ -112,7 +112,7 @@ pub fn NumberEntry(
                 value=text
                 prop:value=text
                 placeholder=stand_in
-                aria-invalid=move || refusal.read().is_some().to_string()
+                aria-invalid=Signal::derive(move || refusal.read().is_some().to_string())
                 on:input:target=move |event| read(event.target().value())
                 on:focus=move |_| state.stepping.set(id.get_value())
                 on:blur=move |event| if !still_has_cursor(&event) { leave() }

@@ -4,6 +4,7 @@ use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, is_asked};
 use ampwright_core::schema::{Confidence, Kind};
 use leptos::prelude::*;
+use crate::components::Button;
 
 use super::confidence::ConfidenceChoice;
 use super::{Entered, Entry};
@@ -57,7 +58,7 @@ pub fn FieldRow(place: &'static str, key: Key) -> impl IntoView {
         state.edit(|sheet| sheet.forget(key));
     };
     view! {
-        <div class="row" class:hidden=move || !shown.read().applies>
+        <div class="row" class:hidden=Signal::derive(move || !shown.read().applies)>
             <Entry
                 id=id.clone()
                 target=Target::Input(key)
@@ -72,15 +73,7 @@ pub fn FieldRow(place: &'static str, key: Key) -> impl IntoView {
                         view! { <ConfidenceChoice key known /> }
                     })}
                 <span class="how">{spec.help}</span>
-                <button
-                    type="button"
-                    class="plain forget"
-                    class:hidden=move || !shown.read().said
-                    aria-label=format!("{}: {back}", spec.label)
-                    on:click=forget
-                >
-                    {back}
-                </button>
+                <Button says=back class="plain forget" name=format!("{}: {back}", spec.label) hidden=Signal::derive(move || !shown.read().said) press=forget />
             </p>
         </div>
     }

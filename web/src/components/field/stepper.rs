@@ -6,6 +6,7 @@ use std::time::Duration;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
+use crate::components::OnDemand;
 use crate::state::AppState;
 
 /// How long a button is held before it repeats, and how often then.
@@ -17,15 +18,15 @@ const AGAIN: Duration = Duration::from_millis(120);
 #[component]
 pub fn Stepper(of: String, label: &'static str, step: Callback<bool>) -> impl IntoView {
     let state = AppState::expect();
-    let shown = move || state.is_touched.get() && *state.stepping.read() == of;
+    let wanted = Memo::new(move |_| state.is_touched.get() && *state.stepping.read() == of);
     view! {
-        <Show when=shown>
+        <OnDemand wanted>
             // A long press is a long press here.
             <span class="nudges" on:contextmenu=|event| event.prevent_default()>
                 <StepButton sign="−" name=format!("{label}: less") up=false step />
                 <StepButton sign="+" name=format!("{label}: more") up=true step />
             </span>
-        </Show>
+        </OnDemand>
     }
 }
 

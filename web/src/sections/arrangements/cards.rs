@@ -6,6 +6,7 @@ use ampwright_core::decision::arrangements::Outcome;
 use ampwright_core::text::findings;
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
+use crate::components::Button;
 
 use super::costs::Costs;
 use super::rows::JudgedRow;
@@ -96,21 +97,8 @@ fn Choose(at: usize, arrangement: Arrangement) -> impl IntoView {
     let arrangement = StoredValue::new(arrangement);
     view! {
         <p class="buttons">
-            <button
-                type="button"
-                id=format!("way-use-{at}")
-                on:click=move |_| arrangement.with_value(|chosen| set_up(state, chosen))
-            >
-                "Save as a new boat"
-            </button>
-            <button
-                type="button"
-                class="plain"
-                id=format!("way-copy-{at}")
-                on:click=move |_| custom::add(state, arrangement.get_value())
-            >
-                "Edit as my own arrangement"
-            </button>
+            <Button says="Save as a new boat" id=format!("way-use-{at}") press=move |()| arrangement.with_value(|chosen| set_up(state, chosen)) />
+            <Button says="Edit as my own arrangement" id=format!("way-copy-{at}") class="plain" press=move |()| custom::add(state, arrangement.get_value()) />
         </p>
     }
 }

@@ -7,7 +7,7 @@ use ampwright_core::schema::{Kind, Value};
 use leptos::prelude::*;
 
 use crate::browser::page;
-use crate::components::{Entered, Entry};
+use crate::components::{Entered, Entry, Button};
 use crate::state::{AppState, RowId, Target};
 
 /// The list, and a button that begins another one.
@@ -21,13 +21,7 @@ pub fn CustomArrangements() -> impl IntoView {
                 <CustomArrangement row />
             </For>
             <p class="buttons">
-                <button
-                    type="button"
-                    id="own-new"
-                    on:click=move |_| add(state, Arrangement::default())
-                >
-                    "Begin one from this worksheet"
-                </button>
+                <Button says="Begin one from this worksheet" id="own-new" press=move |()| add(state, Arrangement::default()) />
             </p>
         </div>
     }
@@ -70,7 +64,7 @@ fn CustomArrangement(row: RowId) -> impl IntoView {
                     type="text"
                     maxlength="60"
                     autocomplete="off"
-                    prop:value=move || name.get()
+                    prop:value=name
                     on:input:target=move |event| {
                         let name = event.target().value();
                         state.edit_arrangement(row, |own| own.name = name);
@@ -82,14 +76,7 @@ fn CustomArrangement(row: RowId) -> impl IntoView {
             </For>
             <p class="buttons">
                 <ChangeAnother row />
-                <button
-                    type="button"
-                    class="plain"
-                    id=format!("own-{row}-delete")
-                    on:click=move |_| state.delete_arrangement(row)
-                >
-                    "Give this one up"
-                </button>
+                <Button says="Give this one up" id=format!("own-{row}-delete") class="plain" press=move |()| state.delete_arrangement(row) />
             </p>
         </div>
     }
@@ -135,15 +122,7 @@ fn Change(row: RowId, key: Key) -> impl IntoView {
             <Entry id=id.clone() target spec entered=shown />
             <p class="margin" id=format!("{id}-help")>
                 {key.section.title()}
-                <button
-                    type="button"
-                    class="plain forget"
-                    id=format!("{id}-drop")
-                    aria-label=format!("{}: as the worksheet has it", spec.label)
-                    on:click=take_back
-                >
-                    "as the worksheet has it"
-                </button>
+                <Button says="as the worksheet has it" id=format!("{id}-drop") class="plain forget" name=format!("{}: as the worksheet has it", spec.label) press=take_back />
             </p>
         </div>
     }

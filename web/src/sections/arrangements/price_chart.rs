@@ -6,7 +6,7 @@ use ampwright_core::units::quantity::money;
 use leptos::prelude::*;
 
 use super::letter;
-use crate::components::chart::{LEFT, RIGHT, Scale, WIDTH, tenths};
+use crate::components::chart::{Block, LEFT, RIGHT, Scale, Stroke, WIDTH, Words};
 use ampwright_core::units::axis_clock;
 
 const TOP: f64 = 18.0;
@@ -29,19 +29,15 @@ pub fn PriceChart<'a>(outcomes: &'a [Outcome], reader: &'a Reader) -> impl IntoV
     let rule = |minutes: f64| {
         let y = time.place(minutes);
         view! {
-            <line class="rule" x1=BEGIN y1=tenths(y) x2=RIGHT y2=tenths(y) />
-            <text class="tick" x=BEGIN - 4.0 y=tenths(y + 3.5) text-anchor="end">
-                {axis_clock(minutes)}
-            </text>
+            <Stroke class="rule" from=(BEGIN, y) to=(RIGHT, y) />
+            <Words class="tick" at=(BEGIN - 4.0, y + 3.5) anchor="end" says=axis_clock(minutes) />
         }
     };
     let tick = |amount: f64| {
-        let x = tenths(price.place(amount));
+        let x = price.place(amount);
         view! {
-            <line class="edge" x1=x.clone() y1=BOTTOM x2=x.clone() y2=BOTTOM + 4.0 />
-            <text class="tick" x=x y=BOTTOM + 15.0 text-anchor="middle">
-                {reader.show(money(amount))}
-            </text>
+            <Stroke class="edge" from=(x, BOTTOM) to=(x, BOTTOM + 4.0) />
+            <Words class="tick" at=(x, BOTTOM + 15.0) says=reader.show(money(amount)) />
         }
     };
     let point = |point: Point| {
@@ -49,10 +45,8 @@ pub fn PriceChart<'a>(outcomes: &'a [Outcome], reader: &'a Reader) -> impl IntoV
         // Letters of points that lie together stand one beside the other.
         let beside = x + 6.0 + 9.0 * point.neighbours as f64;
         view! {
-            <rect class="point" x=tenths(x - 3.0) y=tenths(y - 3.0) width="6" height="6" />
-            <text class="name" x=tenths(beside) y=tenths(y - 4.0) text-anchor="start">
-                {point.letter}
-            </text>
+            <Block class="point" at=(x - 3.0, y - 3.0) size=(6.0, 6.0) />
+            <Words class="name" at=(beside, y - 4.0) anchor="start" says=point.letter.to_string() />
         }
     };
     view! {
@@ -62,14 +56,10 @@ pub fn PriceChart<'a>(outcomes: &'a [Outcome], reader: &'a Reader) -> impl IntoV
             aria-label="Engine time a day against the price of each arrangement; the same figures stand in the table"
         >
             {time.time_ticks(5.0).into_iter().map(rule).collect_view()}
-            <line class="edge" x1=BEGIN y1=BOTTOM x2=RIGHT y2=BOTTOM />
+            <Stroke class="edge" from=(BEGIN, BOTTOM) to=(RIGHT, BOTTOM) />
             {price.ticks(5.0).into_iter().map(tick).collect_view()}
-            <text class="name" x=BEGIN y="10" text-anchor="start">
-                "engine a day"
-            </text>
-            <text class="name" x=RIGHT y=BOTTOM - 5.0 text-anchor="end">
-                "to buy"
-            </text>
+            <Words class="name" at=(BEGIN, 10.0) anchor="start" says="engine a day" />
+            <Words class="name" at=(RIGHT, BOTTOM - 5.0) anchor="end" says="to buy" />
             {points.into_iter().map(point).collect_view()}
         </svg>
         <p class="margin">{names} "Nearer to the lower left corner is better."</p>

@@ -10,9 +10,7 @@ use leptos::prelude::*;
 use leptos::svg;
 
 use super::limits::LimitBand;
-use crate::components::chart::{
-    Axis, Cursor, Field, LEFT, LevelMark, RIGHT, Scale, TimeTicks, WIDTH, path, tenths,
-};
+use crate::components::chart::{Axis, Cursor, Field, LEFT, LevelMark, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words, path};
 use crate::state::AppState;
 
 const HEIGHT: f64 = 424.0;
@@ -172,10 +170,10 @@ fn Lines(
     let state = AppState::expect();
     let names = lines.iter().map(|line| (line.class, line.name)).collect();
     let drawn = |line: &'static Line| {
-        let path = move || {
+        let path = Signal::derive(move || {
             let (time, axis) = (time.get(), axis.get());
             state.settled(|_, report| draw(&report.analyses.run, &time, &axis, line.figure))
-        };
+        });
         view! { <path class=format!("line {}", line.class) d=path /> }
     };
     view! {
@@ -204,10 +202,8 @@ fn Disconnects(time: Memo<Scale>) -> impl IntoView {
             (x - 4.0, "end")
         };
         view! {
-            <line class="mark-line open" x1=tenths(x) y1=AMPERES.0 x2=tenths(x) y2=BAND.1 />
-            <text class="mark-words open" x=tenths(words_at) y=AMPERES.1 - 6.0 text-anchor=anchor>
-                "the battery disconnects here"
-            </text>
+            <Stroke class="mark-line open" from=(x, AMPERES.0) to=(x, BAND.1) />
+            <Words class="mark-words open" at=(words_at, AMPERES.1 - 6.0) anchor=anchor says="the battery disconnects here" />
         }
     };
     move || at.get().map(line)

@@ -4,7 +4,7 @@ use ampwright_core::simulation::Limit;
 use ampwright_core::text::words;
 use leptos::prelude::*;
 
-use crate::components::chart::{Scale, tenths};
+use crate::components::chart::{Block, Scale, Words};
 use crate::state::AppState;
 
 /// A stretch of the band.
@@ -43,22 +43,14 @@ pub fn LimitBand(
     let drawn = move |stretch: Stretch| {
         let word = words::limit(stretch.limit);
         let has_room = stretch.width > 6.0 * word.len() as f64 + 6.0;
-        let middle = tenths(stretch.from + 0.5 * stretch.width);
+        let middle = stretch.from + 0.5 * stretch.width;
         let word = has_room.then(|| {
             view! {
-                <text class="limit-word" x=middle y=bottom - 5.5 text-anchor="middle">
-                    {word}
-                </text>
+                <Words class="limit-word" at=(middle, bottom - 5.5) says=word />
             }
         });
         view! {
-            <rect
-                class=format!("limit {}", class_of(stretch.limit))
-                x=tenths(stretch.from)
-                y=top
-                width=tenths(stretch.width)
-                height=bottom - top
-            />
+            <Block class=format!("limit {}", class_of(stretch.limit)) at=(stretch.from, top) size=(stretch.width, bottom - top) />
             {word}
         }
     };

@@ -22,7 +22,7 @@ use table::RunTable;
 #[component]
 pub fn ChargingRun() -> impl IntoView {
     let state = AppState::expect();
-    let title = move || {
+    let title = Signal::derive(move || {
         state.now(|sheet, _| {
             let run = &sheet.inputs.run;
             let [from, to] = [run.from_pct, run.to_pct].map(|share| percent(share).up_to(2));
@@ -30,11 +30,11 @@ pub fn ChargingRun() -> impl IntoView {
                 .reader
                 .with(|reader| format!("The charging run, {}", reader.range(from, to)))
         })
-    };
-    let lead = move || {
+    });
+    let lead = Signal::derive(move || {
         let reader = state.reader.get();
         state.settled(|_, report| limited_by(&report.analyses.run, &reader))
-    };
+    });
     view! {
         <section class="chart" aria-labelledby="chart-title">
             <h2 id="chart-title">{title}</h2>

@@ -38,7 +38,7 @@ static FIGURES: [Figure; 9] = [
 #[component]
 pub fn ReadingSlider() -> impl IntoView {
     let state = AppState::expect();
-    let place = move || (state.reading.get() * 100.0).to_string();
+    let place = Signal::derive(move || (state.reading.get() * 100.0).to_string());
     let step = move |event: KeyboardEvent| {
         let by = match event.key().as_str() {
             "ArrowRight" | "ArrowUp" => 1,
@@ -60,7 +60,7 @@ pub fn ReadingSlider() -> impl IntoView {
             step="any"
             value=place
             prop:value=place
-            aria-valuetext=move || state.moment().map(|moment| state.show(minutes(moment.minute)))
+            aria-valuetext=Signal::derive(move || state.moment().map(|moment| state.show(minutes(moment.minute))))
             on:input:target=move |event| {
                 if let Some(percent) = parse_number(&event.target().value()) {
                     state.reading.set(percent / 100.0);
@@ -76,12 +76,12 @@ pub fn ReadingSlider() -> impl IntoView {
 pub fn Reading() -> impl IntoView {
     let state = AppState::expect();
     let moment = Memo::new(move |_| state.moment());
-    let time = move || {
+    let time = Signal::derive(move || {
         moment
             .get()
             .map(|moment| state.show(minutes(moment.minute)))
-    };
-    let limit = move || moment.get().map(|moment| words::limit(moment.limit));
+    });
+    let limit = Signal::derive(move || moment.get().map(|moment| words::limit(moment.limit)));
     let figure = |(what, id, of): &'static Figure| {
         let words = Signal::derive(move || {
             let figure = moment.get().map(|moment| state.show(of(&moment)));
@@ -97,7 +97,7 @@ pub fn Reading() -> impl IntoView {
         }
     };
     view! {
-        <dl class="reading" id="reading-values" class:hidden=move || moment.get().is_none()>
+        <dl class="reading" id="reading-values" class:hidden=Signal::derive(move || moment.get().is_none())>
             <div>
                 <dt>"after"</dt>
                 <dd>{time}</dd>

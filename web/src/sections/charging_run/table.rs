@@ -6,6 +6,7 @@ use ampwright_core::units::quantity::{amperes, celsius, minutes, percent};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::prelude::*;
 
+use crate::components::{ScrollingTable, TextRow};
 use crate::state::AppState;
 
 /// A column: what stands over it, the kind of its figures, and the figure.
@@ -28,58 +29,35 @@ static COLUMNS: [Column; 6] = [
 #[component]
 pub fn RunTable() -> impl IntoView {
     let state = AppState::expect();
-    let heads = move || {
+    let heads = Signal::derive(move || {
         let reader = state.reader.get();
-        let head = |(what, kind, _): &Column| {
-            let head = format!("{what} {}", reader.unit(*kind));
-            view! { <th scope="col">{head}</th> }
-        };
-        COLUMNS.iter().map(head).collect_view()
-    };
-    let rows = move || {
+        let head = |(what, kind, _): &Column| format!("{what} {}", reader.unit(*kind));
+        let figures = COLUMNS.iter().map(head);
+        let limit = "Limited by".to_string();
+        ["After".to_string()].into_iter().chain(figures).chain([limit]).collect()
+    });
+    let rows = Signal::derive(move || {
         let reader = state.reader.get();
         state.settled(|_, report| rows(&report.analyses.run, &reader))
-    };
-    view! {
-        <div
-            class="scroll"
-            tabindex="0"
-            role="region"
-            aria-label="The run as a table"
-            id="run-table"
-        >
-            <table class="run">
-                <thead>
-                    <tr>
-                        <th scope="col">"After"</th>
-                        {heads}
-                        <th scope="col">"Limited by"</th>
-                    </tr>
-                </thead>
-                <tbody>{rows}</tbody>
-            </table>
-        </div>
-    }
+    });
+    view! { <ScrollingTable id="run-table" name="The run as a table" heads rows /> }
 }
 
-fn rows(run: &RunReport, reader: &Reader) -> impl IntoView + use<> {
+fn rows(run: &RunReport, reader: &Reader) -> Vec<TextRow> {
     let every = (run.series.len() / 20).max(1);
     let last = run.series.len().saturating_sub(1);
     let moments = run.series.iter().enumerate();
+    let row = |moment: &Moment| {
+        let figures = COLUMNS.iter().map(|(_, _, figure)| reader.number(figure(moment)));
+        TextRow {
+            head: reader.show(minutes(moment.minute)),
+            cells: figures
+                .chain([words::limit(moment.limit).to_string()])
+                .collect(),
+        }
+    };
     moments
         .filter(|(at, _)| at % every == 0 || *at == last)
-        .map(|(_, moment)| {
-            let cell = |(_, _, figure): &Column| {
-                let figure = reader.number(figure(moment));
-                view! { <td>{figure}</td> }
-            };
-            view! {
-                <tr>
-                    <th scope="row">{reader.show(minutes(moment.minute))}</th>
-                    {COLUMNS.iter().map(cell).collect_view()}
-                    <td>{words::limit(moment.limit)}</td>
-                </tr>
-            }
-        })
-        .collect_view()
+        .map(|(_, moment)| row(moment))
+        .collect()
 }

@@ -65,8 +65,8 @@ fn FigureTable(table: &'static Table) -> impl IntoView {
             <caption>{table.caption}</caption>
             <tbody id=format!("figures-{}", table.name)>
                 {table.lines.iter().enumerate().map(row).collect_view()}
-                <tr class:hidden=move || instead.get().is_none()>
-                    <th scope="row">{move || instead.get()}</th>
+                <tr class:hidden=Signal::derive(move || instead.get().is_none())>
+                    <th scope="row">{instead}</th>
                     <td class="figure">"–"</td>
                     <td class="unit"></td>
                 </tr>
@@ -98,12 +98,12 @@ fn FigureRow(
         })
     };
     view! {
-        <tr class:hidden=move || written.read().is_none()>
+        <tr class:hidden=Signal::derive(move || written.read().is_none())>
             <th scope="row">{line.label()}</th>
             <td class="figure">
                 <Opener at id=line.id words unit />
             </td>
-            <td class="unit">{move || unit.get()}</td>
+            <td class="unit">{unit}</td>
         </tr>
         {explained}
     }

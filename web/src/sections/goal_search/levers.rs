@@ -34,11 +34,11 @@ fn Lever(key: Key) -> impl IntoView {
         state.edit(|sheet| drop(sheet.state(key, value)));
     };
     view! {
-        <label class="tick" class:hidden=move || !applies.get()>
+        <label class="tick" class:hidden=Signal::derive(move || !applies.get())>
             <input
                 type="checkbox"
                 id=format!("goal-{}", key.name())
-                prop:checked=move || may.get()
+                prop:checked=may
                 on:change:target=move |event| tick(event.target().checked())
             />
             <span>{spec.label} " " <small>{spec.help}</small></span>

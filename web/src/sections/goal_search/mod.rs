@@ -13,7 +13,7 @@ use ampwright_core::boat::{Goal, SectionId, Worksheet};
 use ampwright_core::decision::goal_search::{Found, Search};
 use leptos::prelude::*;
 
-use crate::components::{FieldRow, Fold};
+use crate::components::{FieldRow, Fold, Button};
 use crate::state::{AppState, Slices};
 use levers::Levers;
 use plans::Plans;
@@ -115,19 +115,10 @@ fn Form(search: UnderWay) -> impl IntoView {
         {wanted.collect_view()}
         <Levers />
         <p class="buttons">
-            <button type="button" id="goal-look" on:click=move |_| search.start()>
-                "Look for the cheapest way"
-            </button>
-            <button
-                type="button"
-                id="goal-stop"
-                class:hidden=move || !search.slices.are_running()
-                on:click=move |_| search.slices.stop()
-            >
-                "Stop looking"
-            </button>
+            <Button says="Look for the cheapest way" id="goal-look" press=move |()| search.start() />
+            <Button says="Stop looking" id="goal-stop" hidden=Signal::derive(move || !search.slices.are_running()) press=move |()| search.slices.stop() />
             <span class="said" id="goal-progress" role="status">
-                {move || search.progress()}
+                {Signal::derive(move || search.progress())}
             </span>
         </p>
         <div id="goal-found">

@@ -10,6 +10,7 @@ use ampwright_core::units::quantity::{amperes, minutes, money};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::either::{Either, EitherOf3};
 use leptos::prelude::*;
+use crate::components::Button;
 
 use crate::sections::arrangements;
 use crate::state::AppState;
@@ -76,9 +77,7 @@ fn PlanItem<'a>(
             <ol class="steps">
                 {plan.steps.iter().map(|step| view! { <li>{told(step, reader)}</li> }).collect_view()}
             </ol>
-            <button type="button" class="plain" id=format!("goal-keep-{at}") on:click=keep>
-                "Put it beside the arrangements"
-            </button>
+            <Button says="Put it beside the arrangements" id=format!("goal-keep-{at}") class="plain" press=keep />
         })
     };
     let fuel = Quantity::new(plan.fuel_year_l, QuantityKind::Fuel);

@@ -3,7 +3,7 @@
 
 use leptos::prelude::*;
 
-use crate::components::chart::{Scale, tenths};
+use crate::components::chart::{Block, Scale, Stroke, Words};
 
 /// Where bars begin and end across.
 const FROM: f64 = 106.0;
@@ -46,33 +46,21 @@ pub fn BarChart(bars: Bars) -> impl IntoView {
     let most = bars.iter().fold(limit, |most, bar| most.max(bar.to));
     let axis = Scale::new(0.0, most, FROM, TO);
     let foot = 20.0 + STEP * bars.len() as f64;
-    let x = tenths(axis.place(limit));
+    let x = axis.place(limit);
     let bar = |(at, bar): (usize, Bar)| {
         let (from, to) = (axis.place(bar.from), axis.place(bar.to));
         let base = 33.0 + STEP * at as f64;
         view! {
-            <text class="tick" x=FROM - 6.0 y=base text-anchor="end">
-                {bar.what}
-            </text>
-            <rect
-                class="range"
-                x=tenths(from)
-                y=base - 8.0
-                width=tenths((to - from).max(1.0))
-                height="8"
-            />
-            <text class="tick" x=tenths(to + 5.0) y=base text-anchor="start">
-                {bar.words}
-            </text>
+            <Words class="tick" at=(FROM - 6.0, base) anchor="end" says=bar.what />
+            <Block class="range" at=(from, base - 8.0) size=((to - from).max(1.0), 8.0) />
+            <Words class="tick" at=(to + 5.0, base) anchor="start" says=bar.words />
         }
     };
     view! {
         <svg viewBox=format!("0 0 360 {}", foot + 4.0) aria-hidden="true">
-            <text class="tick" x=x.clone() y="11" text-anchor="middle">
-                {limit_words}
-            </text>
-            <line class="edge" x1=FROM y1="18" x2=FROM y2=foot />
-            <line class="bound" x1=x.clone() y1="15" x2=x y2=foot />
+            <Words class="tick" at=(x, 11.0) says=limit_words />
+            <Stroke class="edge" from=(FROM, 18.0) to=(FROM, foot) />
+            <Stroke class="bound" from=(x, 15.0) to=(x, foot) />
             {bars.into_iter().enumerate().map(bar).collect_view()}
         </svg>
     }

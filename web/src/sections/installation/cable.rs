@@ -202,7 +202,7 @@ fn Size(size: SizeWords) -> impl IntoView {
 #[component]
 fn RestsOn() -> impl IntoView {
     let state = AppState::expect();
-    let base = move || {
+    let base = Signal::derive(move || {
         let reader = state.reader.get();
         state.settled(|_, report| {
             let cables = &report.analyses.cables;
@@ -214,7 +214,7 @@ fn RestsOn() -> impl IntoView {
                 reader.show(kiloamperes_of(cables.short_circuit_a)),
             )
         })
-    };
+    });
     let remarks = Memo::new(move |_| {
         let reader = state.reader.get();
         state.settled(|_, report| {

@@ -26,13 +26,13 @@ pub fn FirstRun() -> impl IntoView {
                 .collect::<Vec<StageWords>>()
         })
     });
-    let count = move || {
+    let count = Signal::derive(move || {
         let steps = stages.get().into_iter().flat_map(|(_, steps)| steps);
         let done = |step: &StepWords| state.sheet.with(|sheet| sheet.is_done(step.code.name()));
         let ticks: Vec<bool> = steps.map(|step| done(&step)).collect();
         let done = ticks.iter().filter(|done| **done).count();
         format!("{done} of {} done", ticks.len())
-    };
+    });
     let has_hot_run = Memo::new(move |_| {
         let stages = stages.read();
         stages.iter().any(|(code, _)| *code == StageCode::Hot)
@@ -104,7 +104,7 @@ fn StepToTick(step: StepWords) -> impl IntoView {
                 <input
                     type="checkbox"
                     id=format!("first-{name}")
-                    prop:checked=move || is_done.get()
+                    prop:checked=is_done
                     on:change:target=move |event| {
                         let done = event.target().checked();
                         state

@@ -3,6 +3,8 @@
 use ampwright_core::units::{Quantity, Reader};
 use leptos::prelude::*;
 
+use crate::components::{TextRow, TextTable, texts};
+
 /// A figure, or two that it lies between.
 #[derive(Clone, Copy)]
 pub enum Cell {
@@ -58,7 +60,7 @@ pub fn line(
 pub struct Figures {
     caption: String,
     columns: [&'static str; 2],
-    rows: Vec<(&'static str, [String; 2])>,
+    rows: Vec<TextRow>,
 }
 
 impl Figures {
@@ -72,7 +74,10 @@ impl Figures {
         let rows = lines
             .into_iter()
             .filter(|Line(_, cells)| cells.iter().any(|cell| !matches!(cell, Cell::None)))
-            .map(|Line(what, cells)| (what, cells.map(|cell| cell.words(reader))));
+            .map(|Line(what, cells)| TextRow {
+                head: what.to_string(),
+                cells: cells.map(|cell| cell.words(reader)).into(),
+            });
         Figures {
             caption: caption.into(),
             columns,
@@ -84,28 +89,9 @@ impl Figures {
 /// The table on the page.
 #[component]
 pub fn FigureTable(figures: Figures) -> impl IntoView {
-    let row = |(what, cells): (&'static str, [String; 2])| {
-        view! {
-            <tr>
-                <th scope="row">{what}</th>
-                {cells.map(|cell| view! { <td>{cell}</td> }).collect_view()}
-            </tr>
-        }
-    };
+    let [one, other] = figures.columns;
     view! {
-        <table class="run">
-            <caption>{figures.caption}</caption>
-            <thead>
-                <tr>
-                    <td></td>
-                    {figures
-                        .columns
-                        .map(|column| view! { <th scope="col">{column}</th> })
-                        .collect_view()}
-                </tr>
-            </thead>
-            <tbody>{figures.rows.into_iter().map(row).collect_view()}</tbody>
-        </table>
+        <TextTable caption=figures.caption heads=texts(["", one, other]) rows=figures.rows />
     }
 }
 
@@ -133,10 +119,13 @@ mod tests {
             Line("peak", [range, Cell::None]),
         ];
         let figures = Figures::new(&Reader::METRIC, "", ["one", "other"], lines);
-        let row = |one: &str| [one.to_string(), "–".to_string()];
+        let row = |head: &str, one: &str| TextRow {
+            head: head.to_string(),
+            cells: texts([one, "–"]),
+        };
         assert_eq!(
             figures.rows,
-            [("gives", row("70 A")), ("peak", row("79 to 101 V"))]
+            [row("gives", "70 A"), row("peak", "79 to 101 V")]
         );
     }
 }

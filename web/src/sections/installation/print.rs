@@ -3,6 +3,7 @@
 
 use ampwright_core::exchange::to_link;
 use leptos::prelude::*;
+use crate::components::Button;
 
 use crate::browser::{page, printing};
 use crate::state::AppState;
@@ -42,9 +43,7 @@ pub fn PrintAlone(
     on_cleanup(move || printed.remove());
     view! {
         <p class="buttons">
-            <button type="button" id=format!("print-{fold}") on:click=print>
-                {button}
-            </button>
+            <Button says=button id=format!("print-{fold}") press=print />
         </p>
         <div class="head" id=format!("fit-{fold}-head")>
             {move || {

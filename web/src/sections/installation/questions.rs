@@ -25,7 +25,7 @@ pub fn Questions(
             .collect_view()
     };
     view! {
-        <div id=format!("fit-asks-{prefix}") class:hidden=move || !applies.get()>
+        <div id=format!("fit-asks-{prefix}") class:hidden=Signal::derive(move || !applies.get())>
             <h3>{heading}</h3>
             {rows(of.keys().filter(|key| !is_advanced(key)).collect())}
             {folds

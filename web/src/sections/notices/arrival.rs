@@ -4,7 +4,7 @@
 use ampwright_core::exchange::Difference;
 use leptos::prelude::*;
 
-use crate::components::{ChangesTable, Fold};
+use crate::components::{ChangesTable, Fold, Button};
 use crate::sections::notices::seen;
 use crate::state::{AppState, Earlier};
 
@@ -12,10 +12,10 @@ use crate::state::{AppState, Earlier};
 #[component]
 pub fn ArrivalNotice() -> impl IntoView {
     let state = AppState::expect();
-    let headline = move || {
+    let headline = Signal::derive(move || {
         let arrival = state.arrival.read();
         arrival.as_ref().map(|arrival| arrival.headline.clone())
-    };
+    });
     let remarks = move || {
         let arrival = state.arrival.get();
         let remarks = arrival.map_or(Vec::new(), |arrival| arrival.remarks);
@@ -24,7 +24,7 @@ pub fn ArrivalNotice() -> impl IntoView {
     };
     let has_before = Signal::derive(move || state.comparison.before.read().is_some());
     view! {
-        <div class=move || seen(state.arrival.read().is_some(), "notice") id="arrival">
+        <div class=Signal::derive(move || seen(state.arrival.read().is_some(), "notice")) id="arrival">
             <div id="arrival-said" role="status">
                 <p>{headline}</p>
                 <ul>{remarks}</ul>
@@ -33,17 +33,8 @@ pub fn ArrivalNotice() -> impl IntoView {
                 <Changes />
             </Fold>
             <p class="buttons">
-                <button type="button" id="keep-copy" on:click=move |_| state.dismiss_arrival()>
-                    {move || if has_before.get() { "Keep this one" } else { "Got it" }}
-                </button>
-                <button
-                    type="button"
-                    class:hidden=move || !has_before.get()
-                    id="back-to-mine"
-                    on:click=move |_| state.return_to_before()
-                >
-                    "Back to mine"
-                </button>
+                <Button says=Signal::derive(move || if has_before.get() { "Keep this one" } else { "Got it" }) id="keep-copy" press=move |()| state.dismiss_arrival() />
+                <Button says="Back to mine" id="back-to-mine" hidden=Signal::derive(move || !has_before.get()) press=move |()| state.return_to_before() />
             </p>
         </div>
     }

@@ -1,6 +1,7 @@
 //! What another tab did to the open boat.
 
 use leptos::prelude::*;
+use crate::components::Button;
 
 use crate::sections::notices::seen;
 use crate::state::AppState;
@@ -10,13 +11,13 @@ use crate::state::AppState;
 pub fn ElsewhereNotice() -> impl IntoView {
     let state = AppState::expect();
     let elsewhere = state.saved.elsewhere;
-    let becomes = move || match elsewhere.get() {
+    let becomes = Signal::derive(move || match elsewhere.get() {
         Some(elsewhere) if elsewhere.is_copied => {
             "What you typed here is kept as a copy of its own."
         }
         Some(_) => "What you type here goes into a copy of its own.",
         None => "",
-    };
+    });
     let take_theirs = move |_| {
         if let Some(elsewhere) = elsewhere.get_untracked() {
             state.open_saved(elsewhere.number);
@@ -24,18 +25,14 @@ pub fn ElsewhereNotice() -> impl IntoView {
     };
     view! {
         <div
-            class=move || seen(elsewhere.read().is_some(), "notice bad")
+            class=Signal::derive(move || seen(elsewhere.read().is_some(), "notice bad"))
             id="elsewhere"
             role="status"
         >
             <p>"This boat was changed in another tab. " <span>{becomes}</span></p>
             <p class="buttons">
-                <button type="button" id="take-theirs" on:click=take_theirs>
-                    "Open that version"
-                </button>
-                <button type="button" id="keep-mine" on:click=move |_| state.keep_mine()>
-                    "Go on with mine"
-                </button>
+                <Button says="Open that version" id="take-theirs" press=take_theirs />
+                <Button says="Go on with mine" id="keep-mine" press=move |()| state.keep_mine() />
             </p>
         </div>
     }

@@ -5,6 +5,7 @@ mod arrival;
 mod elsewhere;
 
 use leptos::prelude::*;
+use crate::components::Button;
 
 use crate::state::AppState;
 use crate::state::saved_boats::Keeping;
@@ -38,11 +39,11 @@ fn StorageNotice() -> impl IntoView {
     });
     view! {
         <div
-            class=move || seen(why.read().is_some(), "notice bad")
+            class=Signal::derive(move || seen(why.read().is_some(), "notice bad"))
             id="memory-only"
             role="alert"
         >
-            <p id="memory-why">{move || why.get()}</p>
+            <p id="memory-why">{why}</p>
         </div>
     }
 }
@@ -57,14 +58,12 @@ fn UpdateNotice() -> impl IntoView {
     };
     view! {
         <div
-            class=move || seen(state.installed.update_waits.get(), "notice")
+            class=Signal::derive(move || seen(state.installed.update_waits.get(), "notice"))
             id="update"
             role="status"
         >
             <p>"A newer version of this page is ready."</p>
-            <button type="button" on:click=take>
-                "Use it now"
-            </button>
+            <Button says="Use it now" press=take />
         </div>
     }
 }
@@ -82,18 +81,11 @@ fn Welcome() -> impl IntoView {
             && state.saved.keeping.get_untracked() != Keeping::Kept
     });
     view! {
-        <aside class=move || seen(is_first.get(), "notice welcome") id="welcome">
+        <aside class=Signal::derive(move || seen(is_first.get(), "notice welcome")) id="welcome">
             <p>
                 "How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer."
             </p>
-            <button
-                type="button"
-                class="plain"
-                id="demo"
-                on:click=move |_| state.open_example()
-            >
-                "See an example boat"
-            </button>
+            <Button says="See an example boat" id="demo" class="plain" press=move |()| state.open_example() />
         </aside>
     }
 }

@@ -6,9 +6,7 @@ use ampwright_core::decision::calibration::Compared;
 use ampwright_core::units::{QuantityKind, Reader};
 use leptos::prelude::*;
 
-use crate::components::chart::{
-    Axis, Field, LEFT, Legend, RIGHT, Scale, TimeTicks, WIDTH, path, tenths,
-};
+use crate::components::chart::{Axis, Field, LEFT, Legend, RIGHT, Scale, TimeTicks, WIDTH, Words, path, tenths};
 
 /// Top and bottom of the field.
 const FIELD: (f64, f64) = (18.0, 150.0);
@@ -50,9 +48,7 @@ pub fn CaseDrawing(series: Vec<Compared>, reader: Reader) -> impl IntoView {
                 <path class="line second" d=path(modelled) />
                 <path class="dots" d=dots />
                 <path class="dots" d="M120 10h0" />
-                <text class="name" x="126" y="13.5" text-anchor="start">
-                    "case, measured"
-                </text>
+                <Words class="name" at=(126.0, 13.5) anchor="start" says="case, measured" />
                 <Legend names=vec![("second", "modelled")] x=210.0 y=10.0 />
             </svg>
         </div>

@@ -11,7 +11,7 @@ use ampwright_core::guidance::CautionTopic;
 use ampwright_core::text::calibration::HOW_TO;
 use leptos::prelude::*;
 
-use crate::components::{Caution, Fold, OnDemand};
+use crate::components::{Caution, Fold, OnDemand, Button};
 use crate::state::AppState;
 use outcome::{Found, Outcome, OutcomeShown};
 
@@ -66,26 +66,12 @@ pub fn SeaTrial() -> impl IntoView {
                 rows="7"
                 spellcheck="false"
                 autocomplete="off"
-                prop:value=move || log.get()
+                prop:value=log
                 on:input:target=move |event| log.set(event.target().value())
             ></textarea>
             <p class="buttons">
-                <button
-                    type="button"
-                    id="trial-fit"
-                    disabled=move || log.read().trim().is_empty()
-                    on:click=fit
-                >
-                    "Fit the model"
-                </button>
-                <button
-                    type="button"
-                    class="plain"
-                    id="trial-sample"
-                    on:click=move |_| log.set(SAMPLE.to_string())
-                >
-                    "Fill in an example log"
-                </button>
+                <Button says="Fit the model" id="trial-fit" disabled=Signal::derive(move || log.read().trim().is_empty()) press=fit />
+                <Button says="Fill in an example log" id="trial-sample" class="plain" press=move |()| log.set(SAMPLE.to_string()) />
             </p>
             <div id="trial-outcome" role="status">
                 <OnDemand wanted=is_there>
@@ -95,14 +81,7 @@ pub fn SeaTrial() -> impl IntoView {
             <div id="trial-take">
                 <OnDemand wanted=is_fit>
                     <p class="buttons">
-                        <button
-                            type="button"
-                            id="trial-use"
-                            disabled=move || taken.get()
-                            on:click=take
-                        >
-                            "Use these values"
-                        </button>
+                        <Button says="Use these values" id="trial-use" disabled=taken press=take />
                         " "
                         <span class="said" role="status">
                             {move || {

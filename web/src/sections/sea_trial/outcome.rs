@@ -13,6 +13,7 @@ use leptos::either::Either;
 use leptos::prelude::*;
 
 use super::drawing::CaseDrawing;
+use crate::components::{TextRow, TextTable, texts};
 use crate::state::AppState;
 
 /// What came of a log.
@@ -112,30 +113,17 @@ fn Fitting(
     reader: Reader,
 ) -> impl IntoView {
     const HEADS: [&str; 4] = ["What the log says", "fitted", "±", "was"];
-    let mut rows: Vec<[String; 4]> = fit.figures.iter().map(|one| row(one, &reader)).collect();
-    rows.push([
-        "Amps held hot".to_string(),
-        reader.show(amperes(hot_a.1)),
-        String::new(),
-        reader.number(amperes(hot_a.0)),
-    ]);
-    let row = |[what, value, deviation, was]: [String; 4]| {
-        view! {
-            <tr>
-                <th scope="row">{what}</th>
-                <td class="figure">{value}</td>
-                <td>{deviation}</td>
-                <td>{was}</td>
-            </tr>
-        }
-    };
+    let mut rows: Vec<TextRow> = fit.figures.iter().map(|one| row(one, &reader)).collect();
+    rows.push(TextRow {
+        head: "Amps held hot".to_string(),
+        cells: vec![
+            reader.show(amperes(hot_a.1)),
+            String::new(),
+            reader.number(amperes(hot_a.0)),
+        ],
+    });
     view! {
-        <table class="run" id="trial-figures">
-            <thead>
-                <tr>{HEADS.map(|head| view! { <th scope="col">{head}</th> }).collect_view()}</tr>
-            </thead>
-            <tbody>{rows.into_iter().map(row).collect_view()}</tbody>
-        </table>
+        <TextTable id="trial-figures" heads=texts(HEADS) rows />
         <p class="margin">
             {format!(
                 "The model misses the thermometer by {} on average (root mean square). ± is one standard deviation, a fair share for the meters included.",
@@ -149,13 +137,15 @@ fn Fitting(
 
 /// A figure the log gave: what it is, its value, how certain it is, and what
 /// the worksheet had.
-fn row(fitted: &Fitted, reader: &Reader) -> [String; 4] {
+fn row(fitted: &Fitted, reader: &Reader) -> TextRow {
     let Fitted { unit, decimals, .. } = *fitted;
     let number = |value| reader.number_in(unit, value, decimals);
-    [
-        text::calibration::fitted(fitted.what).to_string(),
-        reader.show_in(unit, fitted.value, decimals),
-        reader.number_in(unit.of_differences(), fitted.deviation, decimals),
-        fitted.was.map_or("–".to_string(), number),
-    ]
+    TextRow {
+        head: text::calibration::fitted(fitted.what).to_string(),
+        cells: vec![
+            reader.show_in(unit, fitted.value, decimals),
+            reader.number_in(unit.of_differences(), fitted.deviation, decimals),
+            fitted.was.map_or("–".to_string(), number),
+        ],
+    }
 }

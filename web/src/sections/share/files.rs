@@ -5,6 +5,7 @@ use ampwright_core::decision::arrangements::compare;
 use ampwright_core::exchange::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
 use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
+use crate::components::Button;
 
 use crate::browser::{files, printing};
 use crate::state::AppState;
@@ -62,13 +63,13 @@ pub fn Files() -> impl IntoView {
         left_out.set(all.left_out);
         files::save_text("ampwright-worksheets.json", &all.file.to_string());
     };
-    let warning = move || {
+    let warning = Signal::derive(move || {
         match left_out.get() {
         0 => None,
         1 => Some("One boat cannot be read and is not in the file. “File” beside it in the list saves its text.".to_string()),
         many => Some(format!("{many} boats cannot be read and are not in the file. “File” beside each in the list saves its text.")),
     }
-    };
+    });
     let table = |(at, table): (usize, Table)| {
         let save = move |_| {
             let (name, text) = state.glance(|sheet, report| {
@@ -79,26 +80,14 @@ pub fn Files() -> impl IntoView {
         view! {
             <li>
                 <span>{table.title}</span>
-                <button
-                    type="button"
-                    class="plain"
-                    id=format!("csv-{at}")
-                    aria-label=format!("Save as a table: {}", table.title)
-                    on:click=save
-                >
-                    "Save"
-                </button>
+                <Button says="Save" id=format!("csv-{at}") class="plain" name=format!("Save as a table: {}", table.title) press=save />
             </li>
         }
     };
     view! {
         <p class="buttons">
-            <button type="button" id="save-all" on:click=save_all>
-                "All boats as a file"
-            </button>
-            <button type="button" on:click=move |_| printing::print()>
-                "Print this boat"
-            </button>
+            <Button says="All boats as a file" id="save-all" press=save_all />
+            <Button says="Print this boat" press=move |()| printing::print() />
             <span class="said" role="status">
                 {warning}
             </span>

@@ -35,7 +35,7 @@ pub fn ForumText(link: Signal<String>, since: Since, style: RwSignal<Style>) -> 
                 <input
                     type="radio"
                     name="forum-style"
-                    prop:checked=move || style.get() == option
+                    prop:checked=Signal::derive(move || style.get() == option)
                     on:change=move |_| style.set(option)
                 />
                 {option.word()}

@@ -3,17 +3,17 @@
 use leptos::prelude::*;
 
 use crate::browser::share;
-use crate::components::CopyText;
+use crate::components::{CopyText, Button};
 
 /// The link, with ways to hand it on.
 #[component]
 pub fn LinkToBoat(link: Signal<String>) -> impl IntoView {
     let can_share = RwSignal::new(false);
     Effect::new(move || can_share.set(share::is_there()));
-    let length = move || {
+    let length = Signal::derive(move || {
         let length = link.read().len();
         (length > 0).then(|| format!("{length} characters"))
-    };
+    });
     view! {
         <CopyText
             id="link"
@@ -22,14 +22,7 @@ pub fn LinkToBoat(link: Signal<String>) -> impl IntoView {
             text=link
             button=("Copy the link", "copy-link")
         >
-            <button
-                type="button"
-                class:hidden=move || !can_share.get()
-                id="share-link"
-                on:click=move |_| share::link(&link.get_untracked())
-            >
-                "Share"
-            </button>
+            <Button says="Share" id="share-link" hidden=Signal::derive(move || !can_share.get()) press=move |()| share::link(&link.get_untracked()) />
             <span class="said" id="link-length">
                 {length}
             </span>

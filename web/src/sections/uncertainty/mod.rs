@@ -20,10 +20,10 @@ use range_bar::{RangeBar, RangeOf};
 pub fn HowCertain() -> impl IntoView {
     const RUNS: usize = Uncertainty::RUNS;
     let AppState { uncertainty, .. } = AppState::expect();
-    let progress = move || {
+    let progress = Signal::derive(move || {
         let runs = uncertainty.runs_done();
         runs.map(|runs| format!("Calculating: {runs} of {RUNS}."))
-    };
+    });
     let is_known = Memo::new(move |_| uncertainty.latest().is_some());
     view! {
         <section class="sure" id="sure" aria-labelledby="sure-title">
@@ -33,7 +33,7 @@ pub fn HowCertain() -> impl IntoView {
                     "The same boat calculated {RUNS} times, every figure moved within what it may be. In 80 % of cases the answer lies in these ranges. ",
                 )} <span id="sure-progress">{progress}</span>
             </p>
-            <div id="sure-told" class:stale=move || uncertainty.runs_done().is_some()>
+            <div id="sure-told" class:stale=Signal::derive(move || uncertainty.runs_done().is_some())>
                 <OnDemand wanted=is_known>
                     {move || uncertainty.latest().map(|certainty| view! { <Ranges certainty /> })}
                 </OnDemand>

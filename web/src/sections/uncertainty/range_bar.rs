@@ -4,7 +4,7 @@ use ampwright_core::decision::uncertainty::Range;
 use ampwright_core::units::quantity::amperes;
 use leptos::prelude::*;
 
-use crate::components::chart::{Scale, tenths};
+use crate::components::chart::{Block, Scale, Stroke, Words};
 use crate::state::AppState;
 use ampwright_core::units::axis_clock;
 
@@ -63,32 +63,23 @@ pub fn RangeBar(range: DrawnRange) -> impl IntoView {
         RangeOf::HotCurrent => axis.ticks(6.0),
     };
     let tick = |figure: f64| {
-        let x = tenths(axis.place(figure));
+        let x = axis.place(figure);
         let words = move || match range.of {
             RangeOf::EngineTime => axis_clock(figure),
             RangeOf::HotCurrent => state.show(amperes(figure)),
         };
         let anchor = if figure == 0.0 { "start" } else { "middle" };
         view! {
-            <line class="edge" x1=x.clone() y1=RULE x2=x.clone() y2=RULE + 4.0 />
-            <text class="tick" x=x y=RULE + 16.0 text-anchor=anchor>
-                {words}
-            </text>
+            <Stroke class="edge" from=(x, RULE) to=(x, RULE + 4.0) />
+            <Words class="tick" at=(x, RULE + 16.0) anchor=anchor says=words />
         }
     };
-    let stands = tenths(stands);
     view! {
         <svg viewBox="0 0 360 34" aria-hidden="true">
-            <line class="edge" x1=ENDS.0 y1=RULE x2=ENDS.1 y2=RULE />
+            <Stroke class="edge" from=(ENDS.0, RULE) to=(ENDS.1, RULE) />
             {ticks.into_iter().map(tick).collect_view()}
-            <rect
-                class="range"
-                x=tenths(from)
-                y=RULE - 5.0
-                width=tenths((to - from).max(1.0))
-                height="5"
-            />
-            <line class="stands" x1=stands.clone() y1=RULE - 10.0 x2=stands y2=RULE />
+            <Block class="range" at=(from, RULE - 5.0) size=((to - from).max(1.0), 5.0) />
+            <Stroke class="stands" from=(stands, RULE - 10.0) to=(stands, RULE) />
         </svg>
     }
 }

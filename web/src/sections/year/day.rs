@@ -10,9 +10,7 @@ use ampwright_core::units::quantity::percent;
 use ampwright_core::units::{QuantityKind, Reader};
 use leptos::prelude::*;
 
-use crate::components::chart::{
-    Axis, Field, LEFT, LevelMark, RIGHT, Scale, TimeTicks, WIDTH, path, tenths,
-};
+use crate::components::chart::{Axis, Field, LEFT, LevelMark, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words, path};
 
 const CHARGE: (f64, f64) = (18.0, 96.0);
 const POWER: (f64, f64) = (128.0, 206.0);
@@ -74,10 +72,8 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
                     names=vec![("first", "solar"), ("third", "use")]
                 />
                 {lines.map(|(class, line)| view! { <path class=class d=line /> }).collect_view()}
-                <line class="edge" x1=LEFT y1=BAND.1 x2=RIGHT y2=BAND.1 />
-                <text class="name" x=LEFT - 4.0 y=BAND.1 - 4.0 text-anchor="end">
-                    {charged_by}
-                </text>
+                <Stroke class="edge" from=(LEFT, BAND.1) to=(RIGHT, BAND.1) />
+                <Words class="name" at=(LEFT - 4.0, BAND.1 - 4.0) anchor="end" says=charged_by />
                 {marks.map(mark).collect_view()}
                 <TimeTicks time y=244.0 />
             </svg>
@@ -116,8 +112,8 @@ fn stretches(hours: &[HourReport], time: &Scale, minutes: fn(&HourReport) -> f64
         let width = (to - from) * of(at) / 60.0;
         // Part of an hour lies at its end where the next one goes on with it.
         let begins = of(at + 1) > 0.0 && (at == 0 || of(at - 1) == 0.0);
-        let x = tenths(if begins { to - width } else { from });
-        let width = tenths(width);
+        let x = if begins { to - width } else { from };
+        let width = width;
         // Writing to a String cannot fail.
         let _ = write!(
             areas,

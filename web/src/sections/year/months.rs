@@ -8,7 +8,8 @@ use ampwright_core::units::quantity::{ampere_hours, percent};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::prelude::*;
 
-use crate::components::chart::tenths;
+use crate::components::chart::{Block};
+
 
 /// A column of the table.
 struct Column {
@@ -151,7 +152,7 @@ fn Bar(most: f64, parts: [f64; 4]) -> impl IntoView {
         let (x, width) = (from, 100.0 * part / most);
         from += width;
         (width >= 0.05).then(|| {
-            view! { <rect class=class x=tenths(x) y="1" width=tenths(width) height="8" /> }
+            view! { <Block class=class at=(x, 1.0) size=(width, 8.0) /> }
         })
     };
     let classes = ["engine", "shore", "sun", "wasted"];
