@@ -1,8 +1,8 @@
 //! A text to take along, with a button that copies it.
 
+use crate::components::Button;
 use leptos::html::Textarea;
 use leptos::prelude::*;
-use crate::components::Button;
 
 use crate::browser::clipboard;
 

@@ -24,7 +24,9 @@ pub fn Answer() -> impl IntoView {
         let reader = state.reader.get();
         state.now(|_, report| text::answer(report, &reader))
     });
-    let limit = Signal::derive(move || state.now(|_, report| text::words::limit(report.analyses.output.hot_limit)));
+    let limit = Signal::derive(move || {
+        state.now(|_, report| text::words::limit(report.analyses.output.hot_limit))
+    });
     let harmed = Signal::derive(move || state.now(|_, report| !report.verdict.survives()));
     let whole = Signal::derive(move || {
         let reader = state.reader.get();
@@ -68,7 +70,8 @@ pub fn Answer() -> impl IntoView {
 fn EngineTime(time: Signal<String>) -> impl IntoView {
     let state = AppState::expect();
     // Words where hours would stand are longer than those.
-    let in_words = Signal::derive(move || state.now(|_, report| report.analyses.day.trouble.is_some()));
+    let in_words =
+        Signal::derive(move || state.now(|_, report| report.analyses.day.trouble.is_some()));
     let range = Memo::new(move |_| {
         // Where no engine runs there is no range of its hours.
         let runs = state.now(|_, report| report.analyses.day.engine_hours > Some(0.0));

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::browser::single_file;
-use crate::components::{OnDemand, Button};
+use crate::components::{Button, OnDemand};
 use crate::state::{AppState, Offline};
 
 /// The foot. The words in capitals are filled in by `cargo xtask stamp`.

@@ -6,7 +6,7 @@ use ampwright_core::units::quantity::ampere_hours;
 use ampwright_core::units::{Quantity, QuantityKind};
 use leptos::prelude::*;
 
-use crate::components::{Entered, Entry, Fold, OnDemand, Button};
+use crate::components::{Button, Entered, Entry, Fold, OnDemand};
 use crate::state::{AppState, RowId, Target};
 
 /// Energy of a day \[W·h\], in whole ones.
@@ -87,7 +87,11 @@ fn List(place: &'static str) -> impl IntoView {
             </p>
             <p class="buttons">
                 <Button says="Add a load" id=format!("{place}-load-add") press=add />
-                <Button says="Start from a usual list" hidden=Signal::derive(move || !state.loads.read().is_empty()) press=move |()| state.add_typical_loads() />
+                <Button
+                    says="Start from a usual list"
+                    hidden=Signal::derive(move || !state.loads.read().is_empty())
+                    press=move |()| state.add_typical_loads()
+                />
             </p>
         </div>
     }

@@ -5,8 +5,10 @@ use ampwright_core::units::QuantityKind;
 use ampwright_core::units::quantity::{amperes, rpm};
 use leptos::prelude::*;
 
+use crate::components::chart::{
+    Axis, AxisTicks, Cursor, Grid, LEFT, Legend, RIGHT, WIDTH, Words, path, tenths,
+};
 use crate::components::{Fold, ScrollingTable, TextRow, texts};
-use crate::components::chart::{Axis, AxisTicks, Cursor, Grid, LEFT, Legend, RIGHT, WIDTH, Words, path, tenths};
 use crate::state::AppState;
 
 const HEIGHT: f64 = 172.0;

@@ -1,7 +1,7 @@
 //! The name of the open boat, and the list of those kept in this browser.
 
-use leptos::prelude::*;
 use crate::components::Button;
+use leptos::prelude::*;
 
 use crate::browser::files;
 use crate::state::AppState;
@@ -103,8 +103,20 @@ fn Row(boat: SavedBoat) -> impl IntoView {
             >
                 {title.clone()}
             </button>
-            <Button says="File" id=format!("file-{number}") class="plain" name=format!("{title}: save as a file") press=save />
-            <Button says="Delete" id=format!("delete-{number}") class="plain" name=format!("{title}: delete") press=move |()| state.delete_saved(number) />
+            <Button
+                says="File"
+                id=format!("file-{number}")
+                class="plain"
+                name=format!("{title}: save as a file")
+                press=save
+            />
+            <Button
+                says="Delete"
+                id=format!("delete-{number}")
+                class="plain"
+                name=format!("{title}: delete")
+                press=move |()| state.delete_saved(number)
+            />
         </li>
     }
 }

@@ -58,7 +58,12 @@ pub fn Grid(
             .map(|tick| {
                 view! {
                     <Stroke class="rule" from=(LEFT, tick.place) to=(RIGHT, tick.place) />
-                    <Words class="tick" at=(LEFT - 4.0, tick.place + 3.5) anchor="end" says=tick.label />
+                    <Words
+                        class="tick"
+                        at=(LEFT - 4.0, tick.place + 3.5)
+                        anchor="end"
+                        says=tick.label
+                    />
                 }
             })
             .collect_view()
@@ -66,7 +71,12 @@ pub fn Grid(
     view! {
         {rules}
         <Stroke class="edge" from=(LEFT, bottom) to=(RIGHT, bottom) />
-        <Words class="unit" at=(LEFT - 4.0, top - 6.0) anchor="end" says=Signal::derive(move || axis.get().unit) />
+        <Words
+            class="unit"
+            at=(LEFT - 4.0, top - 6.0)
+            anchor="end"
+            says=Signal::derive(move || axis.get().unit)
+        />
     }
 }
 
@@ -87,7 +97,12 @@ pub fn AxisTicks(
                 let x = tick.place;
                 view! {
                     <Stroke class="rule" from=(x, top) to=(x, bottom) />
-                    <Words class="tick" at=(x, bottom + 13.0) anchor=anchor(tick.place) says=tick.label />
+                    <Words
+                        class="tick"
+                        at=(x, bottom + 13.0)
+                        anchor=anchor(tick.place)
+                        says=tick.label
+                    />
                 }
             })
             .collect_view()

@@ -55,5 +55,14 @@ pub fn LevelMark(y: f64, words: String) -> impl IntoView {
 #[component]
 pub fn Cursor(#[prop(into)] x: Signal<Option<f64>>, top: f64, bottom: f64) -> impl IntoView {
     let x = Signal::derive(move || x.get().map(tenths));
-    view! { <line class="cursor" class:hidden=Signal::derive(move || x.get().is_none()) x1=x x2=x y1=top y2=bottom /> }
+    view! {
+        <line
+            class="cursor"
+            class:hidden=Signal::derive(move || x.get().is_none())
+            x1=x
+            x2=x
+            y1=top
+            y2=bottom
+        />
+    }
 }

@@ -1,9 +1,9 @@
 //! The panel of an explanation.
 
+use crate::components::Button;
 use ampwright_core::explain::name;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
-use crate::components::Button;
 
 use super::Explain;
 use super::steps::steps;
@@ -34,7 +34,13 @@ pub fn Panel(at: ExplainedAt, explain: Explain) -> impl IntoView {
     let back = move |before: &'static str| {
         let name = name(before);
         view! {
-            <Button says=format!("‹ {name}") id="working-back" class="plain" name=format!("Back to: {name}") press=move |()| open.back() />
+            <Button
+                says=format!("‹ {name}")
+                id="working-back"
+                class="plain"
+                name=format!("Back to: {name}")
+                press=move |()| open.back()
+            />
         }
     };
     view! {
@@ -48,7 +54,13 @@ pub fn Panel(at: ExplainedAt, explain: Explain) -> impl IntoView {
         >
             <div class="trail">
                 {move || open.before().map(back)}
-                <Button says="close" id="working-close" class="plain" name="Close the working" press=move |()| open.close() />
+                <Button
+                    says="close"
+                    id="working-close"
+                    class="plain"
+                    name="Close the working"
+                    press=move |()| open.close()
+                />
             </div>
             <p class="what">{Signal::derive(move || open.shown().map(name))}</p>
             <p class="title" id="working-title">

@@ -1,10 +1,10 @@
 //! A figure that an explanation used.
 
+use crate::components::Button;
 use ampwright_core::explain::{MathNode, Used};
 use ampwright_core::schema::Confidence;
 use leptos::either::Either;
 use leptos::prelude::*;
-use crate::components::Button;
 
 use super::formula::sign;
 use crate::state::{AppState, ExplainedAt};
@@ -71,6 +71,12 @@ fn go_there(state: AppState, at: ExplainedAt, key: String, label: String) -> imp
 fn follow(state: AppState, id: &'static str, words: String, name: &str) -> impl IntoView + use<> {
     let label = format!("How {words} came about: {name}");
     view! {
-        <Button says=words id=format!("on.{id}") class="how" name=label press=move |()| state.explanations.follow(id) />
+        <Button
+            says=words
+            id=format!("on.{id}")
+            class="how"
+            name=label
+            press=move |()| state.explanations.follow(id)
+        />
     }
 }

@@ -1,10 +1,10 @@
 //! A row of the worksheet.
 
+use crate::components::Button;
 use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, is_asked};
 use ampwright_core::schema::{Confidence, Kind};
 use leptos::prelude::*;
-use crate::components::Button;
 
 use super::confidence::ConfidenceChoice;
 use super::{Entered, Entry};
@@ -73,7 +73,13 @@ pub fn FieldRow(place: &'static str, key: Key) -> impl IntoView {
                         view! { <ConfidenceChoice key known /> }
                     })}
                 <span class="how">{spec.help}</span>
-                <Button says=back class="plain forget" name=format!("{}: {back}", spec.label) hidden=Signal::derive(move || !shown.read().said) press=forget />
+                <Button
+                    says=back
+                    class="plain forget"
+                    name=format!("{}: {back}", spec.label)
+                    hidden=Signal::derive(move || !shown.read().said)
+                    press=forget
+                />
             </p>
         </div>
     }

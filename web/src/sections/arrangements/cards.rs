@@ -1,12 +1,12 @@
 //! The arrangements one by one: cards to swipe on a narrow screen; what is to
 //! be bought for each, and what can be done with it.
 
+use crate::components::Button;
 use ampwright_core::boat::Arrangement;
 use ampwright_core::decision::arrangements::Outcome;
 use ampwright_core::text::findings;
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
-use crate::components::Button;
 
 use super::costs::Costs;
 use super::rows::JudgedRow;
@@ -97,8 +97,17 @@ fn Choose(at: usize, arrangement: Arrangement) -> impl IntoView {
     let arrangement = StoredValue::new(arrangement);
     view! {
         <p class="buttons">
-            <Button says="Save as a new boat" id=format!("way-use-{at}") press=move |()| arrangement.with_value(|chosen| set_up(state, chosen)) />
-            <Button says="Edit as my own arrangement" id=format!("way-copy-{at}") class="plain" press=move |()| custom::add(state, arrangement.get_value()) />
+            <Button
+                says="Save as a new boat"
+                id=format!("way-use-{at}")
+                press=move |()| arrangement.with_value(|chosen| set_up(state, chosen))
+            />
+            <Button
+                says="Edit as my own arrangement"
+                id=format!("way-copy-{at}")
+                class="plain"
+                press=move |()| custom::add(state, arrangement.get_value())
+            />
         </p>
     }
 }

@@ -7,7 +7,7 @@ use ampwright_core::schema::{Kind, Value};
 use leptos::prelude::*;
 
 use crate::browser::page;
-use crate::components::{Entered, Entry, Button};
+use crate::components::{Button, Entered, Entry};
 use crate::state::{AppState, RowId, Target};
 
 /// The list, and a button that begins another one.
@@ -21,7 +21,11 @@ pub fn CustomArrangements() -> impl IntoView {
                 <CustomArrangement row />
             </For>
             <p class="buttons">
-                <Button says="Begin one from this worksheet" id="own-new" press=move |()| add(state, Arrangement::default()) />
+                <Button
+                    says="Begin one from this worksheet"
+                    id="own-new"
+                    press=move |()| add(state, Arrangement::default())
+                />
             </p>
         </div>
     }
@@ -76,7 +80,12 @@ fn CustomArrangement(row: RowId) -> impl IntoView {
             </For>
             <p class="buttons">
                 <ChangeAnother row />
-                <Button says="Give this one up" id=format!("own-{row}-delete") class="plain" press=move |()| state.delete_arrangement(row) />
+                <Button
+                    says="Give this one up"
+                    id=format!("own-{row}-delete")
+                    class="plain"
+                    press=move |()| state.delete_arrangement(row)
+                />
             </p>
         </div>
     }
@@ -122,7 +131,13 @@ fn Change(row: RowId, key: Key) -> impl IntoView {
             <Entry id=id.clone() target spec entered=shown />
             <p class="margin" id=format!("{id}-help")>
                 {key.section.title()}
-                <Button says="as the worksheet has it" id=format!("{id}-drop") class="plain forget" name=format!("{}: as the worksheet has it", spec.label) press=take_back />
+                <Button
+                    says="as the worksheet has it"
+                    id=format!("{id}-drop")
+                    class="plain forget"
+                    name=format!("{}: as the worksheet has it", spec.label)
+                    press=take_back
+                />
             </p>
         </div>
     }

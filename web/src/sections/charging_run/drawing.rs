@@ -10,7 +10,9 @@ use leptos::prelude::*;
 use leptos::svg;
 
 use super::limits::LimitBand;
-use crate::components::chart::{Axis, Cursor, Field, LEFT, LevelMark, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words, path};
+use crate::components::chart::{
+    Axis, Cursor, Field, LEFT, LevelMark, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words, path,
+};
 use crate::state::AppState;
 
 const HEIGHT: f64 = 424.0;
@@ -203,7 +205,12 @@ fn Disconnects(time: Memo<Scale>) -> impl IntoView {
         };
         view! {
             <Stroke class="mark-line open" from=(x, AMPERES.0) to=(x, BAND.1) />
-            <Words class="mark-words open" at=(words_at, AMPERES.1 - 6.0) anchor=anchor says="the battery disconnects here" />
+            <Words
+                class="mark-words open"
+                at=(words_at, AMPERES.1 - 6.0)
+                anchor=anchor
+                says="the battery disconnects here"
+            />
         }
     };
     move || at.get().map(line)

@@ -50,7 +50,11 @@ pub fn LimitBand(
             }
         });
         view! {
-            <Block class=format!("limit {}", class_of(stretch.limit)) at=(stretch.from, top) size=(stretch.width, bottom - top) />
+            <Block
+                class=format!("limit {}", class_of(stretch.limit))
+                at=(stretch.from, top)
+                size=(stretch.width, bottom - top)
+            />
             {word}
         }
     };

@@ -34,7 +34,11 @@ pub fn RunTable() -> impl IntoView {
         let head = |(what, kind, _): &Column| format!("{what} {}", reader.unit(*kind));
         let figures = COLUMNS.iter().map(head);
         let limit = "Limited by".to_string();
-        ["After".to_string()].into_iter().chain(figures).chain([limit]).collect()
+        ["After".to_string()]
+            .into_iter()
+            .chain(figures)
+            .chain([limit])
+            .collect()
     });
     let rows = Signal::derive(move || {
         let reader = state.reader.get();
@@ -48,7 +52,9 @@ fn rows(run: &RunReport, reader: &Reader) -> Vec<TextRow> {
     let last = run.series.len().saturating_sub(1);
     let moments = run.series.iter().enumerate();
     let row = |moment: &Moment| {
-        let figures = COLUMNS.iter().map(|(_, _, figure)| reader.number(figure(moment)));
+        let figures = COLUMNS
+            .iter()
+            .map(|(_, _, figure)| reader.number(figure(moment)));
         TextRow {
             head: reader.show(minutes(moment.minute)),
             cells: figures

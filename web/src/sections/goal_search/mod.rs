@@ -13,7 +13,7 @@ use ampwright_core::boat::{Goal, SectionId, Worksheet};
 use ampwright_core::decision::goal_search::{Found, Search};
 use leptos::prelude::*;
 
-use crate::components::{FieldRow, Fold, Button};
+use crate::components::{Button, FieldRow, Fold};
 use crate::state::{AppState, Slices};
 use levers::Levers;
 use plans::Plans;
@@ -115,8 +115,17 @@ fn Form(search: UnderWay) -> impl IntoView {
         {wanted.collect_view()}
         <Levers />
         <p class="buttons">
-            <Button says="Look for the cheapest way" id="goal-look" press=move |()| search.start() />
-            <Button says="Stop looking" id="goal-stop" hidden=Signal::derive(move || !search.slices.are_running()) press=move |()| search.slices.stop() />
+            <Button
+                says="Look for the cheapest way"
+                id="goal-look"
+                press=move |()| search.start()
+            />
+            <Button
+                says="Stop looking"
+                id="goal-stop"
+                hidden=Signal::derive(move || !search.slices.are_running())
+                press=move |()| search.slices.stop()
+            />
             <span class="said" id="goal-progress" role="status">
                 {Signal::derive(move || search.progress())}
             </span>

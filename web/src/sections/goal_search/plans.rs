@@ -3,6 +3,7 @@
 
 use std::sync::Arc;
 
+use crate::components::Button;
 use ampwright_core::boat::{Arrangement, Worksheet};
 use ampwright_core::decision::goal_search::{Found, Plan, Step};
 use ampwright_core::text;
@@ -10,7 +11,6 @@ use ampwright_core::units::quantity::{amperes, minutes, money};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::either::{Either, EitherOf3};
 use leptos::prelude::*;
-use crate::components::Button;
 
 use crate::sections::arrangements;
 use crate::state::AppState;
@@ -77,7 +77,12 @@ fn PlanItem<'a>(
             <ol class="steps">
                 {plan.steps.iter().map(|step| view! { <li>{told(step, reader)}</li> }).collect_view()}
             </ol>
-            <Button says="Put it beside the arrangements" id=format!("goal-keep-{at}") class="plain" press=keep />
+            <Button
+                says="Put it beside the arrangements"
+                id=format!("goal-keep-{at}")
+                class="plain"
+                press=keep
+            />
         })
     };
     let fuel = Quantity::new(plan.fuel_year_l, QuantityKind::Fuel);

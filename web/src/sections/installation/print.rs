@@ -1,9 +1,9 @@
 //! Prints one fold by itself, headed by whose it is, where to find it again,
 //! and when it was printed.
 
+use crate::components::Button;
 use ampwright_core::exchange::to_link;
 use leptos::prelude::*;
-use crate::components::Button;
 
 use crate::browser::{page, printing};
 use crate::state::AppState;

@@ -1,11 +1,11 @@
 //! The sheet for the readings of the hot run: empty cells, and small in them
 //! what is calculated.
 
+use crate::components::{Button, TextRow, TextTable, texts};
 use ampwright_core::guidance::commissioning::{COLUMNS, FormRow, form};
 use ampwright_core::units::quantity::{amperes, celsius, count, rpm, volts};
 use ampwright_core::units::{Quantity, Reader};
 use leptos::prelude::*;
-use crate::components::{Button, TextRow, TextTable, texts};
 
 use crate::state::AppState;
 
@@ -34,7 +34,12 @@ pub fn ReadingsForm() -> impl IntoView {
         <TextTable class="form" id="first-form" caption=speed heads=texts(COLUMNS) rows />
         <p class="margin">"The small figures are calculated; write yours beside them."</p>
         <p class="buttons">
-            <Button says="Type the readings into the sea trial" id="to-trial" class="plain" press=move |()| state.go_to_entry("trial-log") />
+            <Button
+                says="Type the readings into the sea trial"
+                id="to-trial"
+                class="plain"
+                press=move |()| state.go_to_entry("trial-log")
+            />
         </p>
     }
 }

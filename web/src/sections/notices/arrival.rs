@@ -4,7 +4,7 @@
 use ampwright_core::exchange::Difference;
 use leptos::prelude::*;
 
-use crate::components::{ChangesTable, Fold, Button};
+use crate::components::{Button, ChangesTable, Fold};
 use crate::sections::notices::seen;
 use crate::state::{AppState, Earlier};
 
@@ -33,8 +33,17 @@ pub fn ArrivalNotice() -> impl IntoView {
                 <Changes />
             </Fold>
             <p class="buttons">
-                <Button says=Signal::derive(move || if has_before.get() { "Keep this one" } else { "Got it" }) id="keep-copy" press=move |()| state.dismiss_arrival() />
-                <Button says="Back to mine" id="back-to-mine" hidden=Signal::derive(move || !has_before.get()) press=move |()| state.return_to_before() />
+                <Button
+                    says=Signal::derive(move || if has_before.get() { "Keep this one" } else { "Got it" })
+                    id="keep-copy"
+                    press=move |()| state.dismiss_arrival()
+                />
+                <Button
+                    says="Back to mine"
+                    id="back-to-mine"
+                    hidden=Signal::derive(move || !has_before.get())
+                    press=move |()| state.return_to_before()
+                />
             </p>
         </div>
     }

@@ -1,7 +1,7 @@
 //! What another tab did to the open boat.
 
-use leptos::prelude::*;
 use crate::components::Button;
+use leptos::prelude::*;
 
 use crate::sections::notices::seen;
 use crate::state::AppState;

@@ -4,8 +4,8 @@
 mod arrival;
 mod elsewhere;
 
-use leptos::prelude::*;
 use crate::components::Button;
+use leptos::prelude::*;
 
 use crate::state::AppState;
 use crate::state::saved_boats::Keeping;
@@ -85,7 +85,12 @@ fn Welcome() -> impl IntoView {
             <p>
                 "How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer."
             </p>
-            <Button says="See an example boat" id="demo" class="plain" press=move |()| state.open_example() />
+            <Button
+                says="See an example boat"
+                id="demo"
+                class="plain"
+                press=move |()| state.open_example()
+            />
         </aside>
     }
 }

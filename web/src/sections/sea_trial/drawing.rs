@@ -6,7 +6,9 @@ use ampwright_core::decision::calibration::Compared;
 use ampwright_core::units::{QuantityKind, Reader};
 use leptos::prelude::*;
 
-use crate::components::chart::{Axis, Field, LEFT, Legend, RIGHT, Scale, TimeTicks, WIDTH, Words, path, tenths};
+use crate::components::chart::{
+    Axis, Field, LEFT, Legend, RIGHT, Scale, TimeTicks, WIDTH, Words, path, tenths,
+};
 
 /// Top and bottom of the field.
 const FIELD: (f64, f64) = (18.0, 150.0);

@@ -11,7 +11,7 @@ use ampwright_core::guidance::CautionTopic;
 use ampwright_core::text::calibration::HOW_TO;
 use leptos::prelude::*;
 
-use crate::components::{Caution, Fold, OnDemand, Button};
+use crate::components::{Button, Caution, Fold, OnDemand};
 use crate::state::AppState;
 use outcome::{Found, Outcome, OutcomeShown};
 
@@ -70,8 +70,18 @@ pub fn SeaTrial() -> impl IntoView {
                 on:input:target=move |event| log.set(event.target().value())
             ></textarea>
             <p class="buttons">
-                <Button says="Fit the model" id="trial-fit" disabled=Signal::derive(move || log.read().trim().is_empty()) press=fit />
-                <Button says="Fill in an example log" id="trial-sample" class="plain" press=move |()| log.set(SAMPLE.to_string()) />
+                <Button
+                    says="Fit the model"
+                    id="trial-fit"
+                    disabled=Signal::derive(move || log.read().trim().is_empty())
+                    press=fit
+                />
+                <Button
+                    says="Fill in an example log"
+                    id="trial-sample"
+                    class="plain"
+                    press=move |()| log.set(SAMPLE.to_string())
+                />
             </p>
             <div id="trial-outcome" role="status">
                 <OnDemand wanted=is_there>

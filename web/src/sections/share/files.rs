@@ -1,11 +1,11 @@
 //! Files and paper: every boat, tables of results, and the printed page.
 
+use crate::components::Button;
 use ampwright_core::analysis::year;
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::exchange::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
 use ampwright_core::{Report, Worksheet};
 use leptos::prelude::*;
-use crate::components::Button;
 
 use crate::browser::{files, printing};
 use crate::state::AppState;
@@ -80,7 +80,13 @@ pub fn Files() -> impl IntoView {
         view! {
             <li>
                 <span>{table.title}</span>
-                <Button says="Save" id=format!("csv-{at}") class="plain" name=format!("Save as a table: {}", table.title) press=save />
+                <Button
+                    says="Save"
+                    id=format!("csv-{at}")
+                    class="plain"
+                    name=format!("Save as a table: {}", table.title)
+                    press=save
+                />
             </li>
         }
     };

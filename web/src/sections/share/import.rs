@@ -1,7 +1,7 @@
 //! Boats that others have sent, or that were saved before.
 
-use leptos::prelude::*;
 use crate::components::Button;
+use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::HtmlInputElement;
 
@@ -39,7 +39,12 @@ pub fn Import() -> impl IntoView {
             on:input:target=move |event| text.set(event.target().value())
         ></textarea>
         <p class="buttons">
-            <Button says="Open as a copy" id="take-link" disabled=Signal::derive(move || text.read().trim().is_empty()) press=open />
+            <Button
+                says="Open as a copy"
+                id="take-link"
+                disabled=Signal::derive(move || text.read().trim().is_empty())
+                press=open
+            />
         </p>
         <label for="import">"Add boats from a file"</label>
         <input

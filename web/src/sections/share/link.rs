@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::browser::share;
-use crate::components::{CopyText, Button};
+use crate::components::{Button, CopyText};
 
 /// The link, with ways to hand it on.
 #[component]
@@ -22,7 +22,12 @@ pub fn LinkToBoat(link: Signal<String>) -> impl IntoView {
             text=link
             button=("Copy the link", "copy-link")
         >
-            <Button says="Share" id="share-link" hidden=Signal::derive(move || !can_share.get()) press=move |()| share::link(&link.get_untracked()) />
+            <Button
+                says="Share"
+                id="share-link"
+                hidden=Signal::derive(move || !can_share.get())
+                press=move |()| share::link(&link.get_untracked())
+            />
             <span class="said" id="link-length">
                 {length}
             </span>

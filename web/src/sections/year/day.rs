@@ -10,7 +10,9 @@ use ampwright_core::units::quantity::percent;
 use ampwright_core::units::{QuantityKind, Reader};
 use leptos::prelude::*;
 
-use crate::components::chart::{Axis, Field, LEFT, LevelMark, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words, path};
+use crate::components::chart::{
+    Axis, Field, LEFT, LevelMark, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words, path,
+};
 
 const CHARGE: (f64, f64) = (18.0, 96.0);
 const POWER: (f64, f64) = (128.0, 206.0);
@@ -113,7 +115,6 @@ fn stretches(hours: &[HourReport], time: &Scale, minutes: fn(&HourReport) -> f64
         // Part of an hour lies at its end where the next one goes on with it.
         let begins = of(at + 1) > 0.0 && (at == 0 || of(at - 1) == 0.0);
         let x = if begins { to - width } else { from };
-        let width = width;
         // Writing to a String cannot fail.
         let _ = write!(
             areas,

@@ -8,8 +8,7 @@ use ampwright_core::units::quantity::{ampere_hours, percent};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::prelude::*;
 
-use crate::components::chart::{Block};
-
+use crate::components::chart::Block;
 
 /// A column of the table.
 struct Column {
