@@ -67,11 +67,7 @@ pub fn to_json(sheet: &Worksheet) -> Json {
 /// A value as JSON; [`FieldSpec::accept`] let no number in that JSON cannot hold.
 fn plain(spec: &FieldSpec, value: Value) -> Json {
     match value {
-        // Digits as everywhere else: one way of printing numbers is enough for the page.
-        Value::Number(number) => {
-            let number = format!("{number:?}").parse::<Number>();
-            number.map_or(Json::Null, Json::Number)
-        }
+        Value::Number(number) => Number::from_f64(number).map_or(Json::Null, Json::Number),
         Value::Absent => Json::Null,
         Value::Choice(_) => spec.write(value).into(),
     }

@@ -15,9 +15,10 @@ use xtask::{
 
 /// Where the markup goes in the start page.
 const PLACE: &str = r#"<div id="app"></div>"#;
-/// Where the build is shown, and what the copy in one file weighs.
-const BUILD: &str = ">BUILD<";
-const WEIGHT: &str = "WEIGHT MB";
+/// Where the page finds which build it is, and what the copy in one file weighs
+/// \[MB\].
+const BUILD: &str = r#"data-build="""#;
+const WEIGHT: &str = r#"data-weight="""#;
 const WORKER: &str = "sw.js";
 const VERSION: &str = "const VERSION = 'unstamped';";
 const FILES: &str = "const FILES = {};";
@@ -66,8 +67,8 @@ pub fn stamp() -> Result<()> {
     }
     let build = short_sum(sums.as_bytes(), 8);
     let megabytes = bundle(&folder)?.len() as f64 / 1e6;
-    page = put(&page, BUILD, &format!(">{build}<"))?;
-    page = put(&page, WEIGHT, &format!("{megabytes:.1} MB"))?;
+    page = put(&page, BUILD, &BUILD.replace(r#""""#, &format!("\"{build}\"")))?;
+    page = put(&page, WEIGHT, &WEIGHT.replace(r#""""#, &format!("\"{megabytes:.1}\"")))?;
     fs::write(&start, &page).map_err(failed)?;
 
     let mut rows = Vec::new();

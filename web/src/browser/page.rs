@@ -53,6 +53,12 @@ pub fn mark(name: &str, value: &str) {
     }
 }
 
+/// What the build, the shell or [`mark`] says of the whole page under this name.
+pub fn marked(name: &str) -> Option<String> {
+    let root = document().document_element()?;
+    root.get_attribute(&format!("data-{name}"))
+}
+
 /// The element of that id.
 pub fn by_id(id: &str) -> Option<Element> {
     document().get_element_by_id(id)

@@ -7,11 +7,7 @@ use crate::state::AppState;
 /// Leads to the entry of an id, opens what lies over it and puts the cursor
 /// there; the address stays as it is.
 #[component]
-pub fn EntryLink<C>(#[prop(into)] to: String, children: TypedChildren<C>) -> impl IntoView
-where
-    C: IntoView + 'static,
-{
-    let words = children.into_inner();
+pub fn EntryLink(#[prop(into)] to: String, children: Children) -> impl IntoView {
     let state = AppState::expect();
     view! {
         <a
@@ -22,7 +18,7 @@ where
                 state.go_to_entry(&to);
             }
         >
-            {words()}
+            {children()}
         </a>
     }
 }

@@ -11,8 +11,7 @@ use leptos::web_sys::HtmlElement;
 /// Children that can be mounted in an element, again and again.
 ///
 /// What they are is forgotten, so that a component that takes them is compiled
-/// once. They are mounted by hand: children that are never printed need no code
-/// that takes them over, and that code is large.
+/// once.
 #[derive(Clone)]
 pub struct LazyChildren(Rc<dyn Fn(HtmlElement) -> Mounted>);
 

@@ -10,7 +10,6 @@ pub mod explanation;
 mod field;
 mod fold;
 mod lazy_children;
-mod made_at_start;
 mod on_demand;
 mod text_table;
 
@@ -21,6 +20,5 @@ pub use copy_text::CopyText;
 pub use entry_link::EntryLink;
 pub use field::{Entered, Entry, FieldRow};
 pub use fold::Fold;
-pub use made_at_start::MadeAtStart;
 pub use on_demand::OnDemand;
 pub use text_table::{ScrollingTable, TextRow, TextTable, texts};

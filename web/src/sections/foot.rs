@@ -4,14 +4,16 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use crate::browser::single_file;
+use crate::browser::{page, single_file};
 use crate::components::{Button, OnDemand};
 use crate::state::{AppState, Offline};
 
-/// The foot. The words in capitals are filled in by `cargo xtask stamp`.
+/// The foot.
 #[component]
 pub fn Foot() -> impl IntoView {
     let AppState { installed, .. } = AppState::expect();
+    let build = RwSignal::new(String::new());
+    Effect::new(move || build.set(page::marked("build").unwrap_or_default()));
     let offline = Signal::derive(move || installed.offline.get().map(told));
     // The copy needs no copy.
     let is_served = Memo::new(move |_| installed.offline.get() != Some(Offline::SingleFile));
@@ -21,7 +23,7 @@ pub fn Foot() -> impl IntoView {
                 "An estimate from published formulas and your own figures. The battery maker's sheet, local code and a licensed electrician come first."
             </p>
             <p>
-                "Build " <span id="build">"BUILD"</span> ". " <span id="offline">{offline}</span>
+                "Build " <span id="build">{build}</span> ". " <span id="offline">{offline}</span>
             </p>
             <OnDemand wanted=is_served>
                 <CopyAboard />
@@ -51,6 +53,8 @@ const fn told(offline: Offline) -> &'static str {
 #[component]
 fn CopyAboard() -> impl IntoView {
     let said = RwSignal::new("");
+    let weight = page::marked("weight").filter(|weight| !weight.is_empty());
+    let about = weight.map_or(String::new(), |weight| format!(", about {weight} MB"));
     let save = move |()| {
         said.set("It is being put together.");
         spawn_local(async move {
@@ -65,7 +69,7 @@ fn CopyAboard() -> impl IntoView {
     };
     view! {
         <p class="buttons">
-            <Button says="Keep a copy aboard (one file, about WEIGHT MB)" id="aboard" press=save />
+            <Button says=format!("Keep a copy aboard (one file{about})") id="aboard" press=save />
             <span class="said" role="status" id="aboard-said">
                 {said}
             </span>

@@ -49,10 +49,7 @@ pub fn Masthead() -> impl IntoView {
 }
 
 fn is_night() -> bool {
-    let root = document().document_element();
-    root.and_then(|root| root.get_attribute("data-look"))
-        .as_deref()
-        == Some("night")
+    page::marked("look").as_deref() == Some("night")
 }
 
 fn set_look(night: bool) {
