@@ -3,8 +3,6 @@
 use leptos::either::Either;
 use leptos::prelude::*;
 
-use super::OnDemand;
-use super::lazy_children::LazyChildren;
 use crate::state::AppState;
 
 /// A fold: a line that is always there, and a body that exists only while it
@@ -30,7 +28,7 @@ pub fn Fold(
     /// Whether it concerns this boat at all.
     #[prop(default = true.into(), into)]
     applies: Signal<bool>,
-    children: LazyChildren,
+    children: ChildrenFn,
 ) -> impl IntoView {
     let state = AppState::expect();
     let open = Memo::new({
@@ -67,7 +65,7 @@ pub fn Fold(
                     Either::Right(move || title.get())
                 }}
             </summary>
-            <OnDemand class="body" wanted children=children />
+            <div class="body">{move || wanted.get().then(|| children())}</div>
         </details>
     }
 }

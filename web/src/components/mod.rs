@@ -9,8 +9,6 @@ mod entry_link;
 pub mod explanation;
 mod field;
 mod fold;
-mod lazy_children;
-mod on_demand;
 mod text_table;
 
 pub use button::Button;
@@ -20,5 +18,4 @@ pub use copy_text::CopyText;
 pub use entry_link::EntryLink;
 pub use field::{Entered, Entry, FieldRow};
 pub use fold::Fold;
-pub use on_demand::OnDemand;
 pub use text_table::{ScrollingTable, TextRow, TextTable, texts};

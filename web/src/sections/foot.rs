@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::browser::{page, single_file};
-use crate::components::{Button, OnDemand};
+use crate::components::{Button};
 use crate::state::{AppState, Offline};
 
 /// The foot.
@@ -25,9 +25,9 @@ pub fn Foot() -> impl IntoView {
             <p>
                 "Build " <span id="build">{build}</span> ". " <span id="offline">{offline}</span>
             </p>
-            <OnDemand wanted=is_served>
+            <Show when=move || is_served.get()>
                 <CopyAboard />
-            </OnDemand>
+            </Show>
         </footer>
     }
 }

@@ -6,7 +6,7 @@ use ampwright_core::units::quantity::ampere_hours;
 use ampwright_core::units::{Quantity, QuantityKind};
 use leptos::prelude::*;
 
-use crate::components::{Button, Entered, Entry, Fold, OnDemand};
+use crate::components::{Button, Entered, Entry, Fold};
 use crate::state::{AppState, RowId, Target};
 
 /// Energy of a day \[W·h\], in whole ones.
@@ -27,9 +27,9 @@ pub fn Loads(place: &'static str) -> impl IntoView {
     view! {
         <div id=format!("{place}-loads")>
             {(place == "ask").then(|| view! { <Begin listed /> })}
-            <OnDemand wanted=listed>
+            <Show when=move || listed.get()>
                 <List place />
-            </OnDemand>
+            </Show>
         </div>
     }
 }

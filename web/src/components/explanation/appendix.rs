@@ -4,7 +4,6 @@ use ampwright_core::explain::{name, workings};
 use leptos::prelude::*;
 
 use super::steps::steps;
-use crate::components::OnDemand;
 use crate::state::AppState;
 
 /// Asks for them.
@@ -31,10 +30,10 @@ pub fn Appendix() -> impl IntoView {
     let wanted = Memo::new(move |_| state.printing.get() && state.explanations.in_print.get());
     view! {
         <section class="appendix" id="appendix">
-            <OnDemand wanted>
+            <Show when=move || wanted.get()>
                 <h2>"The workings"</h2>
                 <Workings />
-            </OnDemand>
+            </Show>
         </section>
     }
 }

@@ -11,7 +11,6 @@ mod uses;
 use ampwright_core::explain::{Working, working_at};
 use leptos::prelude::*;
 
-use crate::components::OnDemand;
 use crate::state::{AppState, ExplainedAt};
 pub use appendix::{Appendix, PrintExplanations};
 use panel::Panel;
@@ -65,8 +64,8 @@ pub fn Explanation(at: ExplainedAt, #[prop(optional)] explain: Option<Explain>) 
     });
     let wanted = Memo::new(move |_| state.explanations.is_at(at));
     view! {
-        <OnDemand wanted>
+        <Show when=move || wanted.get()>
             <Panel at explain />
-        </OnDemand>
+        </Show>
     }
 }

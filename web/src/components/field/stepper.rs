@@ -6,7 +6,6 @@ use std::time::Duration;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
-use crate::components::OnDemand;
 use crate::state::AppState;
 
 /// How long a button is held before it repeats, and how often then.
@@ -20,13 +19,13 @@ pub fn Stepper(of: String, label: &'static str, step: Callback<bool>) -> impl In
     let state = AppState::expect();
     let wanted = Memo::new(move |_| state.is_touched.get() && *state.stepping.read() == of);
     view! {
-        <OnDemand wanted>
+        <Show when=move || wanted.get()>
             // A long press is a long press here.
             <span class="nudges" on:contextmenu=|event| event.prevent_default()>
                 <StepButton sign="−" name=format!("{label}: less") up=false step />
                 <StepButton sign="+" name=format!("{label}: more") up=true step />
             </span>
-        </OnDemand>
+        </Show>
     }
 }
 

@@ -11,7 +11,7 @@ use ampwright_core::guidance::CautionTopic;
 use ampwright_core::text::calibration::HOW_TO;
 use leptos::prelude::*;
 
-use crate::components::{Button, Caution, Fold, OnDemand};
+use crate::components::{Button, Caution, Fold};
 use crate::state::AppState;
 use outcome::{Found, Outcome, OutcomeShown};
 
@@ -84,12 +84,12 @@ pub fn SeaTrial() -> impl IntoView {
                 />
             </p>
             <div id="trial-outcome" role="status">
-                <OnDemand wanted=is_there>
+                <Show when=move || is_there.get()>
                     {move || outcome.get().map(|outcome| view! { <OutcomeShown outcome /> })}
-                </OnDemand>
+                </Show>
             </div>
             <div id="trial-take">
-                <OnDemand wanted=is_fit>
+                <Show when=move || is_fit.get()>
                     <p class="buttons">
                         <Button says="Use these values" id="trial-use" disabled=taken press=take />
                         " "
@@ -99,7 +99,7 @@ pub fn SeaTrial() -> impl IntoView {
                             }}
                         </span>
                     </p>
-                </OnDemand>
+                </Show>
             </div>
         </section>
     }

@@ -11,7 +11,6 @@ use ampwright_core::units::quantity::percent;
 use leptos::either::Either;
 use leptos::prelude::*;
 
-use crate::components::OnDemand;
 use crate::state::AppState;
 use range_bar::{RangeBar, RangeOf};
 
@@ -34,9 +33,9 @@ pub fn HowCertain() -> impl IntoView {
                 )} <span id="sure-progress">{progress}</span>
             </p>
             <div id="sure-told" class:stale=Signal::derive(move || uncertainty.runs_done().is_some())>
-                <OnDemand wanted=is_known>
+                <Show when=move || is_known.get()>
                     {move || uncertainty.latest().map(|certainty| view! { <Ranges certainty /> })}
-                </OnDemand>
+                </Show>
             </div>
             <p class="about">
                 "A guess moves within its plausible range, a figure off a nameplate by 5 % or 5 K, one you measured by 2 % or 2 K. What you decide, such as the temperature limit the regulator holds, stays put. What the formulas themselves get wrong comes on top."
