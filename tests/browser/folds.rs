@@ -14,6 +14,7 @@ fn folds_lie_open_where_they_were_left_open() {
     };
     assert_eq!(open(), json!([]));
     desk.press("#section-bank > summary");
+    desk.browser.wait_for("#bank-finer > summary").unwrap();
     desk.press("#bank-finer > summary");
     desk.press("#fit-cable > summary");
     desk.browser.wait_for("#fit-run-alternator").unwrap();

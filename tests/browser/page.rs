@@ -129,7 +129,11 @@ impl<'b> Part<'b> {
 
     /// The entries of its lists.
     pub fn items(&self) -> Vec<String> {
-        let items = "return [...arguments[0].querySelectorAll('li')].map((item) => item.innerText)";
+        // What is out of sight is not laid out, and says nothing.
+        let items = "const [part] = arguments;
+            part.scrollIntoView();
+            const said = () => [...part.querySelectorAll('li')].map((item) => item.innerText);
+            return new Promise((done) => requestAnimationFrame(() => setTimeout(() => done(said()))))";
         let items = self.0.browser().script(items, &[self.0.as_arg()]).unwrap();
         let items = items.as_array().unwrap().iter();
         items
