@@ -68,3 +68,31 @@ fn the_words_are_one_tap_away_and_so_is_the_way_back() {
     browser.wait_script(fits).unwrap();
     desk.assert_quiet();
 }
+
+#[test]
+fn on_paper_every_section_lies_open_and_closes_again() {
+    let desk = Desk::open(Screen::Desk);
+    let say = |event: &str| {
+        let code = "dispatchEvent(new Event(arguments[0]))";
+        desk.browser.script(code, &[event.into()]).unwrap();
+    };
+    let closed = "return [...document.querySelectorAll('details.section:not([open])')]
+        .map((fold) => fold.id)";
+    let inputs = "return document.querySelectorAll('.sheet .section input').length";
+    let look = |code: &str| desk.browser.script(code, &[]).unwrap();
+    assert_eq!(look(inputs), json!(0));
+    say("beforeprint");
+    // The words are the same for every boat.
+    assert_eq!(look(closed), json!(["words"]));
+    assert!(look(inputs).as_u64() > Some(50), "{}", look(inputs));
+    // Finer points are printed with what they belong to.
+    let finer = "return document.querySelector('#bank-finer').open";
+    assert_eq!(look(finer), json!(true));
+    say("afterprint");
+    assert_eq!(look(inputs), json!(0));
+    let open = "return document.querySelectorAll('details[open]').length";
+    assert_eq!(look(open), json!(0));
+    let kept = "return localStorage.getItem('ampwright.folds')";
+    assert_eq!(look(kept), json!(null));
+    desk.assert_quiet();
+}
