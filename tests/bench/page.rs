@@ -91,6 +91,7 @@ fn main() -> Result<()> {
 
 fn search(browser: &Browser) -> Result<()> {
     browser.script("document.getElementById('goal-fold').open = true;", &[])?;
+    browser.wait_for("#goal-look")?;
     browser.script(SEARCH, &[])?;
     let ms = took(browser)?.as_f64().ok_or("no time")?;
     let tried = browser.script(

@@ -64,21 +64,19 @@ const LEAF: &str = "
 const [times] = arguments;
 return (async () => {
     for (let at = 0; at < times; at++) {
-        const sheets = document.querySelectorAll('[data-click=open-sheet]');
+        const sheets = document.querySelectorAll('#sheets .title');
         sheets[at * 37 % sheets.length].click();
         await new Promise((done) => setTimeout(done, 20));
     }
 })();";
 
-/// Deletes all but the newest worksheet, as a user does: asked twice.
+/// Deletes all but the newest worksheet, as a user does.
 const CLEAR: &str = "
 return (async () => {
     for (let at = 0; at < 20; at++) {
-        const buttons = document.querySelectorAll('[data-click=delete-sheet]');
+        const buttons = document.querySelectorAll('#sheets [id^=delete-]');
         if (buttons.length < 2) return false;
-        const last = buttons[buttons.length - 1];
-        last.click();
-        last.click();
+        buttons[buttons.length - 1].click();
         await new Promise((done) => setTimeout(done, 0));
     }
     return true;

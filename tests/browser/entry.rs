@@ -171,7 +171,7 @@ fn pasted_stepped_and_interrupted_it_is_the_same() {
     assert_eq!(desk.left_out(), "");
     // Another worksheet knows nothing of what was half typed in this one.
     questions.fill(RATIO, "x");
-    desk.shelf().press("New worksheet");
+    desk.shelf().press("New boat");
     assert_eq!(desk.left_out(), "");
     assert_eq!(questions.value(RATIO), "2.2");
     desk.assert_quiet();
@@ -247,7 +247,7 @@ fn loads_and_arrangements_of_ones_own_keep_their_figures() {
     // An arrangement of one's own.
     let own = desk
         .part("Which arrangement, and what to buy first")
-        .opened("Put them side by side…");
+        .opened("Compare");
     own.press("Begin one from this worksheet");
     desk.browser.wait_for("#own-0-add").unwrap();
     desk.choose("#own-0-add", "alt_pulley_ratio");

@@ -44,6 +44,8 @@ fn a_longer_lead_asks_for_a_thicker_cable() {
     let caution = desk.text("#fit-cable .caution");
     assert!(caution.contains("dropped spanner"), "{caution}");
 
+    desk.press("#section-cable > summary");
+    desk.browser.wait_for("#sheet-cable_machine_m").unwrap();
     // Answered in the fold, shown in the fold, and in the worksheet.
     desk.fill("#fit-cable_machine_m", "6,5");
     state(&mut sheet, "cable_machine_m", Value::Number(6.5));

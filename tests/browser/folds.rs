@@ -14,6 +14,7 @@ fn folds_lie_open_where_they_were_left_open() {
     };
     assert_eq!(open(), json!([]));
     desk.press("#section-bank > summary");
+    desk.browser.wait_for("#bank-finer > summary").unwrap();
     desk.press("#bank-finer > summary");
     desk.press("#fit-cable > summary");
     desk.browser.wait_for("#fit-run-alternator").unwrap();
@@ -65,5 +66,33 @@ fn the_words_are_one_tap_away_and_so_is_the_way_back() {
     browser.wait_script(back).unwrap();
     let fits = "return document.documentElement.scrollWidth <= innerWidth";
     browser.wait_script(fits).unwrap();
+    desk.assert_quiet();
+}
+
+#[test]
+fn on_paper_every_section_lies_open_and_closes_again() {
+    let desk = Desk::open(Screen::Desk);
+    let say = |event: &str| {
+        let code = "dispatchEvent(new Event(arguments[0]))";
+        desk.browser.script(code, &[event.into()]).unwrap();
+    };
+    let closed = "return [...document.querySelectorAll('details.section:not([open])')]
+        .map((fold) => fold.id)";
+    let inputs = "return document.querySelectorAll('.sheet .section input').length";
+    let look = |code: &str| desk.browser.script(code, &[]).unwrap();
+    assert_eq!(look(inputs), json!(0));
+    say("beforeprint");
+    // The words are the same for every boat.
+    assert_eq!(look(closed), json!(["words"]));
+    assert!(look(inputs).as_u64() > Some(50), "{}", look(inputs));
+    // Finer points are printed with what they belong to.
+    let finer = "return document.querySelector('#bank-finer').open";
+    assert_eq!(look(finer), json!(true));
+    say("afterprint");
+    assert_eq!(look(inputs), json!(0));
+    let open = "return document.querySelectorAll('details[open]').length";
+    assert_eq!(look(open), json!(0));
+    let kept = "return localStorage.getItem('ampwright.folds')";
+    assert_eq!(look(kept), json!(null));
     desk.assert_quiet();
 }

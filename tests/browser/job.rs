@@ -91,7 +91,7 @@ fn the_day_is_added_up_from_a_list() {
 #[test]
 fn the_chart_is_read_off_with_the_keyboard() {
     let desk = Desk::open(Screen::Desk);
-    let slider = desk.slider("Read off at").unwrap();
+    let slider = desk.slider("Time into the run").unwrap();
     let before = desk.text("#reading-values");
     slider
         .type_text(ampwright_tests::driver::keys::RIGHT)

@@ -23,7 +23,7 @@ fn two_worksheets_are_kept_apart() {
     let desk = Desk::open(Screen::Desk);
     desk.name("First");
     desk.wait_kept("First");
-    desk.shelf().press("New worksheet");
+    desk.shelf().press("New boat");
     desk.name("Second");
     let speed = "Engine speed while charging";
     desk.questions().fill(speed, "1111");

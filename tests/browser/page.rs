@@ -39,16 +39,16 @@ impl Desk {
     }
 
     pub fn shelf(&self) -> Part<'_> {
-        self.part("Worksheets")
+        self.part("Saved boats")
     }
 
     pub fn share(&self) -> Part<'_> {
-        self.part("Take it along")
+        self.part("Share and print")
     }
 
     /// Names the worksheet.
     pub fn name(&self, name: &str) {
-        self.shelf().fill("Name of this worksheet", name);
+        self.shelf().fill("Name of this boat", name);
     }
 
     /// Presses the button of this name, wherever it is.
@@ -108,9 +108,18 @@ impl<'b> Part<'b> {
         Part(whole)
     }
 
-    /// Opens all folds in it.
+    /// Opens all folds in it, and those that come with what a fold holds.
     pub fn open_all(&self) {
-        let open = "for (const fold of arguments[0].querySelectorAll('details')) fold.open = true";
+        let open = "const [part] = arguments;
+            return new Promise((done) => {
+                const look = () => {
+                    const closed = [...part.querySelectorAll('details:not([open])')];
+                    for (const fold of closed) fold.open = true;
+                    if (closed.length) setTimeout(look, 100);
+                    else done();
+                };
+                look();
+            })";
         self.0.browser().script(open, &[self.0.as_arg()]).unwrap();
     }
 
@@ -120,7 +129,11 @@ impl<'b> Part<'b> {
 
     /// The entries of its lists.
     pub fn items(&self) -> Vec<String> {
-        let items = "return [...arguments[0].querySelectorAll('li')].map((item) => item.innerText)";
+        // What is out of sight is not laid out, and says nothing.
+        let items = "const [part] = arguments;
+            part.scrollIntoView();
+            const said = () => [...part.querySelectorAll('li')].map((item) => item.innerText);
+            return new Promise((done) => requestAnimationFrame(() => setTimeout(() => done(said()))))";
         let items = self.0.browser().script(items, &[self.0.as_arg()]).unwrap();
         let items = items.as_array().unwrap().iter();
         items

@@ -1,9 +1,12 @@
 //! Opening the page: on a phone, in the night, before it starts, and when part
 //! of it is missing.
 
+use crate::desk::{self, OPENED};
 use crate::pool::Lent;
 use crate::site::{Site, part};
 use ampwright_core::boat::{Key, QUESTIONS};
+use ampwright_core::schema::Value;
+use ampwright_core::text::answer;
 use ampwright_core::text::findings::sentence;
 use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
@@ -59,11 +62,9 @@ fn the_page_can_be_read_before_it_starts() {
     }
     let help = Key::named("bank_capacity_ah").unwrap().spec().help;
     assert!(!help.is_empty() && asks.contains(help), "{asks}");
-    // What a fresh worksheet says stands there, and nothing can be typed yet.
+    // What a fresh worksheet says stands there.
     let findings = report(&Worksheet::default()).findings;
     assert!(text("#findings-list").contains(&sentence(&findings[0], &Reader::METRIC)));
-    let open = "return document.querySelectorAll('#app :is(input, select, textarea, button):enabled').length";
-    assert_eq!(browser.script(open, &[]).unwrap(), json!(0));
     browser.shot("shell-opening").unwrap();
 
     // Another worksheet is coming: these figures are not its.
@@ -73,6 +74,45 @@ fn the_page_can_be_read_before_it_starts() {
     browser.wait_text(".questions", QUESTIONS[0].asks).unwrap();
     assert_eq!(text("#findings-list"), "");
     browser.shot("shell-opening-kept").unwrap();
+    assert_eq!(browser.complaints().unwrap(), [""; 0]);
+}
+
+#[test]
+fn what_is_entered_before_the_page_starts_is_taken_over() {
+    // A loader that waits until it is told.
+    let site = Site::changed(|folder| {
+        let boot = part(folder, "boot-");
+        let loader = fs::read_to_string(&boot).unwrap();
+        let waits = "await new Promise((go) => { window.go = go });\n";
+        fs::write(&boot, waits.to_string() + &loader).unwrap();
+    });
+    let browser = Lent::new(Screen::Phone);
+    browser.go(&site.url()).unwrap();
+    browser
+        .wait_script("return typeof window.go === 'function'")
+        .unwrap();
+    browser.find("#ask-alt_rated_a").unwrap().fill("77").unwrap();
+    let regulator = "#ask-reg_kind option[value=internal]";
+    browser.find(regulator).unwrap().click().unwrap();
+    browser.script("window.go()", &[]).unwrap();
+    browser.wait_for(OPENED).unwrap();
+
+    let mut sheet = Worksheet::default();
+    let said = [
+        ("alt_rated_a", Value::Number(77.0)),
+        ("reg_kind", Value::Choice(1)),
+    ];
+    for (name, value) in said {
+        sheet.state(Key::named(name).unwrap(), value).unwrap();
+    }
+    let expected = answer(&report(&sheet), &Reader::METRIC);
+    browser
+        .wait_text("#answer-amps", &expected.hot_amps)
+        .unwrap();
+    let shown = desk::answer(&browser);
+    assert_eq!(shown.time, expected.engine_time);
+    let entry = browser.find("#ask-alt_rated_a").unwrap();
+    assert_eq!(entry.value().unwrap(), "77");
     assert_eq!(browser.complaints().unwrap(), [""; 0]);
 }
 

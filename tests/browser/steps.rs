@@ -31,6 +31,8 @@ fn a_thumb_steps_the_figure_it_touched() {
     let key = Key::named("bank_capacity_ah").unwrap();
     assert_eq!(desk.linked().inputs.get(key), Value::Number(395.0));
     // Both entries of the figure say so.
+    desk.press("#section-bank > summary");
+    desk.browser.wait_for("#sheet-bank_capacity_ah").unwrap();
     assert_eq!(value(&desk, "#sheet-bank_capacity_ah"), "395");
     let name = "return document.querySelector('.nudges button:last-child').ariaLabel";
     assert_eq!(browser.script(name, &[]).unwrap(), "Capacity: more");

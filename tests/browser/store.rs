@@ -61,7 +61,7 @@ fn blocked_storage_says_so_and_work_goes_on() {
         HTMLAnchorElement.prototype.click = () => {};";
     desk.browser.script(catch, &[]).unwrap();
     let files = desk.share().opened("Files and paper");
-    files.press("All worksheets as a file");
+    files.press("All boats as a file");
     let saved = desk.browser.wait_script("return window.saved").unwrap();
     let saved = ampwright_core::exchange::read_file(saved.as_str().unwrap()).unwrap();
     assert_eq!(saved[0].sheet.name, "Plover");
@@ -129,7 +129,7 @@ fn full_storage_says_so_and_work_goes_on() {
     desk.questions().fill(speed, "1111");
     assert_ne!(desk.answer(), answer);
     // What cannot be kept is not lost for another worksheet either.
-    desk.shelf().press("New worksheet");
+    desk.shelf().press("New boat");
     desk.browser.wait_text("#undo-place", "Plover").unwrap();
     let room = "for (const key of Object.keys(localStorage)) if (key.startsWith('other')) localStorage.removeItem(key)";
     desk.browser.script(room, &[]).unwrap();

@@ -105,7 +105,7 @@ fn the_code_to_scan_leads_to_the_link() {
     let desk = Desk::open(Screen::Phone);
     desk.questions().fill("Capacity", "610");
     desk.name("Möwe");
-    let scan = desk.share().opened("A code to scan");
+    let scan = desk.share().opened("QR code");
     desk.browser.wait_for("#code svg").unwrap();
     desk.browser.shot("travel-code").unwrap();
     assert_eq!(scanned(&desk), desk.link());
@@ -191,7 +191,7 @@ fn a_link_of_a_newer_program_changes_nothing() {
     desk.browser.go(&newer).unwrap();
     desk.browser.wait_text("#arrival", "version 9").unwrap();
     desk.browser.wait_text("#title", "Mine").unwrap();
-    desk.push("Go on");
+    desk.push("Got it");
     desk.browser.wait_gone("#arrival").unwrap();
 }
 
@@ -219,11 +219,11 @@ fn worksheets_go_out_as_a_file_and_come_back_beside_the_others() {
     desk.name("Plover");
     desk.questions().fill("Rated current", "85");
     desk.wait_kept(r#""alt_rated_a":85"#);
-    desk.shelf().press("New worksheet");
+    desk.shelf().press("New boat");
     desk.name("Curlew");
     desk.shelf().button("Curlew").unwrap();
     desk.share().opened("Files and paper");
-    let (name, text) = saved(&desk, "All worksheets as a file");
+    let (name, text) = saved(&desk, "All boats as a file");
     assert_eq!(name, "ampwright-worksheets.json");
     let file: Value = serde_json::from_str(&text).unwrap();
     assert_eq!(file["worksheets"].as_array().unwrap().len(), 2);
@@ -252,7 +252,7 @@ fn worksheets_go_out_as_a_file_and_come_back_beside_the_others() {
 #[test]
 fn results_go_out_as_tables() {
     let desk = Desk::open(Screen::Desk);
-    desk.push("Look at an invented boat first");
+    desk.press("#demo");
     desk.browser.wait_text("#title", "Turnstone").unwrap();
     desk.share().opened("Files and paper");
     for (table, part) in [

@@ -14,7 +14,7 @@ fn readings_correct_the_worksheet() {
     let desk = Desk::open(Screen::Phone);
     let before = desk.answer();
     let trial = desk.part("Sea trial");
-    trial.press("Fill in an invented log");
+    trial.press("Fill in an example log");
     trial.press("Fit the model");
     let table = desk.text("#trial-figures");
     assert!(table.contains("Winding at full field"), "{table}");
@@ -51,9 +51,9 @@ fn readings_that_say_nothing_are_answered_in_a_sentence() {
     assert!(said.contains("at least 6 are needed"), "{said}");
     assert!(desk.browser.find("#trial-use").is_err());
     // A log belongs to the worksheet it was fitted to.
-    trial.press("Fill in an invented log");
+    trial.press("Fill in an example log");
     trial.press("Fit the model");
-    desk.shelf().press("New worksheet");
+    desk.shelf().press("New boat");
     assert!(desk.browser.find("#trial-use").is_err());
     desk.browser.shot("trial-refused").unwrap();
     desk.assert_quiet();

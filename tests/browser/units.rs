@@ -2,20 +2,22 @@
 
 use ampwright_core::boat::Key;
 use ampwright_core::schema::Value;
+use ampwright_core::{Worksheet, report};
 use ampwright_tests::driver::Screen;
 
 use crate::desk::Desk;
 
 const OUTSIDE: &str = "#ask-space_outside_c";
 
-/// Chooses the other units of a kind, upon which the page opens afresh.
+/// Chooses the units of a kind; the page follows without being opened anew.
 fn choose(desk: &Desk, list: &str, what: &str) {
     let browser = &desk.browser;
-    let mark = "window.before = true; document.getElementById('units').open = true";
-    browser.script(mark, &[]).unwrap();
+    browser.script("window.before = true", &[]).unwrap();
+    if browser.find("#units[open]").is_err() {
+        desk.press("#units > summary");
+    }
+    browser.wait_for(list).unwrap();
     desk.choose(list, what);
-    let afresh = "return !window.before && document.documentElement.dataset.ready === ''";
-    browser.wait_script(afresh).unwrap();
 }
 
 fn value(desk: &Desk) -> String {
@@ -31,6 +33,11 @@ fn degrees_are_told_and_typed_as_chosen_and_kept_as_ever() {
     desk.fill(OUTSIDE, "30");
     choose(&desk, "#unit-temperature", "other");
     // 30 °C is 86 °F; a bank must not be charged below freezing point.
+    desk.browser
+        .find(OUTSIDE)
+        .unwrap()
+        .wait_value("86")
+        .unwrap();
     assert_eq!(value(&desk), "86");
     assert_eq!(desk.text(&format!("{OUTSIDE} + .unit")), "°F");
     let page = |told: &str| {
@@ -49,6 +56,13 @@ fn degrees_are_told_and_typed_as_chosen_and_kept_as_ever() {
     choose(&desk, "#unit-temperature", "");
     assert_eq!(value(&desk), "35");
     page("battery below 0 °C");
+    let before = desk.browser.script("return window.before", &[]).unwrap();
+    assert_eq!(before, true, "nothing was loaded anew");
+    // The choice is kept for the next visit.
+    choose(&desk, "#unit-temperature", "other");
+    desk.browser.refresh().unwrap();
+    desk.browser.wait_for(crate::desk::OPENED).unwrap();
+    assert_eq!(value(&desk), "95");
     desk.assert_quiet();
 }
 
@@ -63,9 +77,12 @@ fn energy_is_told_in_watt_hours_of_the_system_voltage() {
     let ah = need();
     assert!(ah.ends_with(" A·h"), "{ah}");
     choose(&desk, "#unit-charge", "other");
-    let wh = need();
+    let told = desk.browser.wait_text("#answer-need", " W·h").unwrap();
+    let wh = told.text().unwrap();
     assert!(wh.ends_with(" W·h"), "{wh}");
-    assert_eq!(figure(&wh), 12.0 * figure(&ah));
+    let need_ah = report(&Worksheet::default()).analyses.day.need_ah;
+    assert_eq!(figure(&ah), need_ah.round());
+    assert_eq!(figure(&wh), (12.0 * need_ah).round());
     // Who hears the page hears the same.
     let heard = "return document.querySelector('#answer-need .how').ariaLabel";
     let heard = desk.browser.wait_script(heard).unwrap().to_string();

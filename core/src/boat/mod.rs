@@ -150,7 +150,7 @@ sections! {
         belt: Belt, "Belt", "What turns the alternator, and what it pulls at.";
         belt2: Belt, "Second alternator: its belt", "The same figures for it.";
         guard: Guard, "When the bank disconnects", "What stands between the alternator and the electronics when its battery is suddenly gone.";
-        shore: Shore, "Shore power", "What the quay gives.";
+        shore: Shore, "Shore power", "What the dock gives.";
         cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
         goal: Goal, "Cheapest way to a goal", "What you are after, and what may be changed for it.";
         price: Price, "Price list", "What the parts of another arrangement would cost; every figure is yours to change.";

@@ -84,6 +84,10 @@ pub const GLOSSARY: &[Word] = &[
     ),
     word("Diode", "A part that lets current pass one way only."),
     word(
+        "Dock",
+        "Where shore power is. Here also short for what it gives.",
+    ),
+    word(
         "Feeder",
         "The cable from the bank to the switch panel, through which the whole house draws.",
     ),
@@ -168,10 +172,6 @@ pub const GLOSSARY: &[Word] = &[
         "How often the alternator turns while the engine turns once.",
     ),
     word(
-        "Quay",
-        "Where shore power is. Here also short for what it gives.",
-    ),
-    word(
         "Rated current",
         "What the plate says: the output at 6000 rpm of the shaft, as a rule taken on a cold machine.",
     ),
@@ -205,7 +205,7 @@ pub const GLOSSARY: &[Word] = &[
     ),
     word(
         "Shore power",
-        "Mains from the quay, and the charger that runs off it.",
+        "Mains from the dock, and the charger that runs off it.",
     ),
     word(
         "State of charge",

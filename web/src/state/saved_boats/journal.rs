@@ -23,7 +23,11 @@ impl SavedBoats {
             // It goes with the next visit otherwise.
             let _ = journal.remove(gone);
         }
-        self.refresh_list();
+        // A page that waits for it is printed without a list, and takes that over
+        // before it looks.
+        if is_late() {
+            self.refresh_list();
+        }
     }
 
     /// Writes a kept text to the journal.
