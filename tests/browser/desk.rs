@@ -4,7 +4,7 @@ use crate::pool::Lent;
 use crate::site::Site;
 use ampwright_core::Worksheet;
 use ampwright_core::exchange::open_link;
-use ampwright_tests::driver::{Browser, Scope, Screen};
+use ampwright_tests::driver::{Browser, Element, Scope, Screen};
 use serde_json::Value;
 
 /// A browser with the page open on a phone, and the server behind it.
@@ -42,22 +42,28 @@ impl Desk {
         desk
     }
 
+    /// What matches, once it is there: what a fold holds comes a moment after
+    /// the fold opens.
+    fn found(&self, css: &str) -> Element<'_> {
+        let there = format!("return document.querySelector({css:?}) !== null");
+        self.browser.wait_script(&there).unwrap();
+        self.browser.find(css).unwrap()
+    }
+
     /// Types a text into a field in place of what stands there.
     pub fn fill(&self, css: &str, text: &str) {
-        self.browser.find(css).unwrap().fill(text).unwrap();
+        self.found(css).fill(text).unwrap();
     }
 
     /// Presses a button.
     pub fn press(&self, css: &str) {
-        self.browser.find(css).unwrap().press().unwrap();
+        self.found(css).press().unwrap();
     }
 
     /// Chooses an option as a user's choice is heard.
     pub fn choose(&self, css: &str, option: &str) {
-        let chosen = self
-            .browser
-            .find(&format!("{css} option[value=\"{option}\"]"));
-        chosen.unwrap().click().unwrap();
+        let chosen = self.found(&format!("{css} option[value=\"{option}\"]"));
+        chosen.click().unwrap();
     }
 
     /// The answer as it stands.

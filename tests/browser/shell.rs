@@ -91,7 +91,11 @@ fn what_is_entered_before_the_page_starts_is_taken_over() {
     browser
         .wait_script("return typeof window.go === 'function'")
         .unwrap();
-    browser.find("#ask-alt_rated_a").unwrap().fill("77").unwrap();
+    browser
+        .find("#ask-alt_rated_a")
+        .unwrap()
+        .fill("77")
+        .unwrap();
     let regulator = "#ask-reg_kind option[value=internal]";
     browser.find(regulator).unwrap().click().unwrap();
     browser.script("window.go()", &[]).unwrap();
