@@ -67,8 +67,16 @@ pub fn stamp() -> Result<()> {
     }
     let build = short_sum(sums.as_bytes(), 8);
     let megabytes = bundle(&folder)?.len() as f64 / 1e6;
-    page = put(&page, BUILD, &BUILD.replace(r#""""#, &format!("\"{build}\"")))?;
-    page = put(&page, WEIGHT, &WEIGHT.replace(r#""""#, &format!("\"{megabytes:.1}\"")))?;
+    page = put(
+        &page,
+        BUILD,
+        &BUILD.replace(r#""""#, &format!("\"{build}\"")),
+    )?;
+    page = put(
+        &page,
+        WEIGHT,
+        &WEIGHT.replace(r#""""#, &format!("\"{megabytes:.1}\"")),
+    )?;
     fs::write(&start, &page).map_err(failed)?;
 
     let mut rows = Vec::new();

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::browser::{page, single_file};
-use crate::components::{Button};
+use crate::components::Button;
 use crate::state::{AppState, Offline};
 
 /// The foot.
@@ -53,8 +53,13 @@ const fn told(offline: Offline) -> &'static str {
 #[component]
 fn CopyAboard() -> impl IntoView {
     let said = RwSignal::new("");
-    let weight = page::marked("weight").filter(|weight| !weight.is_empty());
-    let about = weight.map_or(String::new(), |weight| format!(", about {weight} MB"));
+    let weight = RwSignal::new(None);
+    Effect::new(move || weight.set(page::marked("weight").filter(|weight| !weight.is_empty())));
+    let says = Signal::derive(move || {
+        let about = weight.get().map(|weight| format!(", about {weight} MB"));
+        let about = about.unwrap_or_default();
+        format!("Keep a copy aboard (one file{about})")
+    });
     let save = move |()| {
         said.set("It is being put together.");
         spawn_local(async move {
@@ -69,7 +74,7 @@ fn CopyAboard() -> impl IntoView {
     };
     view! {
         <p class="buttons">
-            <Button says=format!("Keep a copy aboard (one file{about})") id="aboard" press=save />
+            <Button says id="aboard" press=save />
             <span class="said" role="status" id="aboard-said">
                 {said}
             </span>

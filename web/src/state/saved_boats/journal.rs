@@ -23,11 +23,7 @@ impl SavedBoats {
             // It goes with the next visit otherwise.
             let _ = journal.remove(gone);
         }
-        // A page that waits for it is printed without a list, and takes that over
-        // before it looks.
-        if is_late() {
-            self.refresh_list();
-        }
+        self.refresh_list();
     }
 
     /// Writes a kept text to the journal.
