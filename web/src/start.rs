@@ -8,7 +8,6 @@ use std::time::Duration;
 use leptos::ev;
 use leptos::mount::mount_to;
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 use wasm_bindgen::JsCast;
 use web_sys::StorageEvent;
 
@@ -27,6 +26,7 @@ pub fn start() {
     // The state is there before the page, and lives as long.
     let owner = Owner::new();
     let state = owner.with(AppState::provide);
+    std::mem::forget(owner.clone());
     let has_started = Rc::new(Cell::new(false));
     let is_late = has_started.clone();
     let come_to_life = move || {
@@ -35,7 +35,8 @@ pub fn start() {
         }
     };
     set_timeout(come_to_life.clone(), JOURNAL);
-    spawn_local(async move {
+    // Leptos has no spawner of its own before it mounts something.
+    wasm_bindgen_futures::spawn_local(async move {
         state.saved.recover(|| is_late.get()).await;
         come_to_life();
     });
