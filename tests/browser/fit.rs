@@ -18,11 +18,11 @@ fn wires(sheet: &Worksheet) -> Cables {
     report(sheet).analyses.cables
 }
 
-/// What a fold holds.
-fn written(desk: &Desk, fold: &str) -> String {
-    let code = "return document.querySelector(`#fit-${arguments[0]} > .body`).innerHTML";
-    let written = desk.browser.script(code, &[fold.into()]).unwrap();
-    written.as_str().unwrap().to_string()
+/// How much a fold holds.
+fn elements(desk: &Desk, fold: &str) -> u64 {
+    let code = "return document.querySelector(`#fit-${arguments[0]} > .body`).childElementCount";
+    let elements = desk.browser.script(code, &[fold.into()]).unwrap();
+    elements.as_u64().unwrap()
 }
 
 /// Metric size of a run, as shown.
@@ -33,7 +33,7 @@ fn size(desk: &Desk, run: &str) -> String {
 #[test]
 fn a_longer_lead_asks_for_a_thicker_cable() {
     let desk = Desk::open(Screen::Phone);
-    assert_eq!(written(&desk, "cable"), "");
+    assert_eq!(elements(&desk, "cable"), 0);
     desk.press("#fit-cable > summary");
     desk.browser.wait_for("#fit-run-alternator").unwrap();
 
@@ -93,14 +93,14 @@ fn a_longer_lead_asks_for_a_thicker_cable() {
 
     desk.press("#fit-cable > summary");
     desk.browser.wait_gone("#fit-run-alternator").unwrap();
-    assert_eq!(written(&desk, "cable"), "");
+    assert_eq!(elements(&desk, "cable"), 0);
     desk.assert_quiet();
 }
 
 #[test]
 fn a_belt_that_is_named_is_measured_against_its_load() {
     let desk = Desk::open(Screen::Phone);
-    assert_eq!(written(&desk, "belt"), "");
+    assert_eq!(elements(&desk, "belt"), 0);
     desk.press("#fit-belt > summary");
     desk.browser
         .wait_text("#fit-belt-told", "Which belt turns the alternator?")
@@ -122,7 +122,7 @@ fn a_belt_that_is_named_is_measured_against_its_load() {
 #[test]
 fn the_defences_are_answered_and_what_is_left_follows() {
     let desk = Desk::open(Screen::Phone);
-    assert_eq!(written(&desk, "guard"), "");
+    assert_eq!(elements(&desk, "guard"), 0);
     desk.press("#fit-guard > summary");
     let stands = |key: &str, word: &str| {
         let place = format!("#fit-defence-{key} .standing");

@@ -1,5 +1,5 @@
 //! The whole page as one file that opens from disk, and the sums of its files.
-//! `web/shell/aboard.js` makes the same file in the browser.
+//! `web/src/browser/single_file.rs` makes the same file in the browser.
 
 use base64::{Engine, engine::general_purpose::STANDARD};
 use sha2::{Digest, Sha256};

@@ -1,5 +1,6 @@
 //! A table of texts.
 
+use leptos::either::Either;
 use leptos::prelude::*;
 
 /// A row: what it is of, and its cells.
@@ -29,7 +30,11 @@ pub fn TextTable(
     #[prop(default = "run")] class: &'static str,
     #[prop(optional)] id: Option<&'static str>,
 ) -> impl IntoView {
-    let head = |words: String| view! { <th scope="col">{words}</th> };
+    // A column of what the rows are of may go without a head.
+    let head = |words: String| match words.as_str() {
+        "" => Either::Left(view! { <td></td> }),
+        _ => Either::Right(view! { <th scope="col">{words}</th> }),
+    };
     let row = |TextRow { head, cells }: TextRow| {
         let cell = |words: String| view! { <td>{words}</td> };
         view! {
