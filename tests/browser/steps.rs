@@ -51,7 +51,8 @@ fn a_thumb_steps_the_figure_it_touched() {
     desk.press("#ask-alt_pulley_ratio");
     desk.press(MORE);
     assert_eq!(value(&desk, "#ask-alt_pulley_ratio"), "2.22");
-    let pair = "const box = document.querySelector('.nudges').lastElementChild.getBoundingClientRect();
+    let pair =
+        "const box = document.querySelector('.nudges').lastElementChild.getBoundingClientRect();
         return [document.querySelectorAll('.nudges').length, Math.round(box.height),
             document.documentElement.scrollWidth]";
     let pair = browser.script(pair, &[]).unwrap();
