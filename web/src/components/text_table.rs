@@ -4,7 +4,7 @@ use leptos::either::Either;
 use leptos::prelude::*;
 
 /// A row: what it is of, and its cells.
-#[derive(Clone, Default, PartialEq)]
+#[derive(Debug, Clone, Default, PartialEq)]
 pub struct TextRow {
     /// What it is of.
     pub head: String,
