@@ -53,8 +53,8 @@ fn what_an_entry_does_not_take_is_not_in_force() {
             assert_eq!(linked(&desk, key), Value::Number(stands), "{text}");
             let way = desk.strip().link(&format!("{entry}…")).unwrap();
             way.click().unwrap();
-            let focused = desk.browser.focused().unwrap();
-            assert_eq!(focused.as_arg(), place.field(entry).unwrap().as_arg());
+            let field = place.field(entry).unwrap();
+            desk.browser.wait_focused(&field).unwrap();
             // A figure ends it.
             place.fill(entry, &stands.to_string());
             assert_eq!(desk.left_out(), "");

@@ -28,6 +28,14 @@ impl Browser {
         })
     }
 
+    /// Waits until an element has the cursor.
+    pub fn wait_focused(&self, element: &Element) -> Result<()> {
+        patiently(|| match self.focused()?.as_arg() == element.as_arg() {
+            true => Ok(()),
+            false => Err("The cursor is elsewhere.".to_string()),
+        })
+    }
+
     /// Waits until no element that matches can be seen.
     pub fn wait_gone(&self, css: &str) -> Result<()> {
         patiently(|| {
