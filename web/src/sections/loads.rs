@@ -6,7 +6,7 @@ use ampwright_core::units::quantity::ampere_hours;
 use ampwright_core::units::{Quantity, QuantityKind};
 use leptos::prelude::*;
 
-use crate::components::{Button, Entered, Entry, Fold};
+use crate::components::{Button, Entered, Entry, Fold, NameEntry};
 use crate::state::{AppState, RowId, Target};
 
 /// Energy of a day \[W·h\], in whole ones.
@@ -150,17 +150,11 @@ fn LoadForm(id: String, row: RowId, name: Memo<String>) -> impl IntoView {
     let cells = (0..LoadRow::FIELDS.len()).map(cell).collect_view();
     view! {
         <div class="cell">
-            <label for=format!("{id}-name")>"Name"</label>
-            <input
+            <NameEntry
                 id=format!("{id}-name")
-                type="text"
-                maxlength="80"
-                autocomplete="off"
-                prop:value=name
-                on:input:target=move |event| {
-                    let name = event.target().value();
-                    state.edit_load(row, |load| load.name = name);
-                }
+                longest="80"
+                name
+                enter=move |name| state.edit_load(row, |load| load.name = name)
             />
         </div>
         <div class="cells">{cells}</div>

@@ -21,37 +21,29 @@ struct YearLine {
     cost: fn(&YearCost) -> f64,
 }
 
+const fn line(id: &'static str, what: &'static str, cost: fn(&YearCost) -> f64) -> YearLine {
+    YearLine { id, what, cost }
+}
+
 static YEAR: [YearLine; 6] = [
-    YearLine {
-        id: "arrangement.year.fuel",
-        what: "A year: fuel",
-        cost: |year| year.fuel,
-    },
-    YearLine {
-        id: "arrangement.year.engine",
-        what: "… engine, service and wear",
-        cost: |year| year.engine,
-    },
-    YearLine {
-        id: "arrangement.year.shore",
-        what: "… shore power",
-        cost: |year| year.shore,
-    },
-    YearLine {
-        id: "arrangement.year.bank",
-        what: "… wear of the bank",
-        cost: |year| year.bank,
-    },
-    YearLine {
-        id: "arrangement.year.capital",
-        what: "… the purchase, spread",
-        cost: |year| year.capital,
-    },
-    YearLine {
-        id: "arrangement.year.total",
-        what: "… all in",
-        cost: |year| year.total,
-    },
+    line("arrangement.year.fuel", "A year: fuel", |year| year.fuel),
+    line(
+        "arrangement.year.engine",
+        "… engine, service and wear",
+        |year| year.engine,
+    ),
+    line("arrangement.year.shore", "… shore power", |year| {
+        year.shore
+    }),
+    line("arrangement.year.bank", "… wear of the bank", |year| {
+        year.bank
+    }),
+    line(
+        "arrangement.year.capital",
+        "… the purchase, spread",
+        |year| year.capital,
+    ),
+    line("arrangement.year.total", "… all in", |year| year.total),
 ];
 
 /// Purchases, then what a year costs.

@@ -7,7 +7,7 @@ use ampwright_core::schema::{Kind, Value};
 use leptos::prelude::*;
 
 use crate::browser::page;
-use crate::components::{Button, Entered, Entry};
+use crate::components::{Button, Entered, Entry, NameEntry};
 use crate::state::{AppState, RowId, Target};
 
 /// The list, and a button that begins another one.
@@ -53,7 +53,10 @@ fn focus_soon(id: String) {
 #[component]
 fn CustomArrangement(row: RowId) -> impl IntoView {
     let state = AppState::expect();
-    let name = Memo::new(move |_| state.arrangement(row, |own| own.name.clone()));
+    let name = Memo::new(move |_| {
+        let name = state.arrangement(row, |own| own.name.clone());
+        name.unwrap_or_default()
+    });
     let changed = Memo::new(move |_| {
         state
             .arrangement(row, |own| {
@@ -64,17 +67,11 @@ fn CustomArrangement(row: RowId) -> impl IntoView {
     view! {
         <div class="own">
             <div class="row">
-                <label for=format!("own-{row}-name")>"Name"</label>
-                <input
+                <NameEntry
                     id=format!("own-{row}-name")
-                    type="text"
-                    maxlength="60"
-                    autocomplete="off"
-                    prop:value=name
-                    on:input:target=move |event| {
-                        let name = event.target().value();
-                        state.edit_arrangement(row, |own| own.name = name);
-                    }
+                    longest="60"
+                    name
+                    enter=move |name| state.edit_arrangement(row, |own| own.name = name)
                 />
             </div>
             <For each=move || changed.get() key=|key| *key let:key>
