@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::components::Later;
 use crate::components::explanation::Appendix;
 use crate::sections::answer::Answer;
 use crate::sections::arrangements::Arrangements;
@@ -41,20 +42,20 @@ pub fn App() -> impl IntoView {
                     <div class="ask">
                         <Questions />
                     </div>
-                    <div class="results">
+                    <Later turn=0 class="results">
                         <Findings />
                         <HowCertain />
                         <ChargingRun />
                         <OutputBySpeed />
                         <Figures />
                         <ThroughTheYear />
-                    </div>
-                    <div class="wide">
+                    </Later>
+                    <Later turn=1 class="wide">
                         <Arrangements />
                         <GoalSearch />
                         <Installation />
-                    </div>
-                    <div class="rest">
+                    </Later>
+                    <Later turn=2 class="rest">
                         <Units />
                         <WorksheetForm />
                         <SeaTrial />
@@ -63,7 +64,7 @@ pub fn App() -> impl IntoView {
                         <Cautions />
                         <Glossary />
                         <Appendix />
-                    </div>
+                    </Later>
                 </div>
             </main>
             <Foot />

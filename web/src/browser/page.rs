@@ -148,7 +148,12 @@ pub fn is_touched() -> bool {
     coarse.is_some_and(|query| query.matches())
 }
 
-/// Says that the worksheet has started: the style and the loader go by it.
+/// Says that the first screen can be used: the style and the loader go by it.
 pub fn say_ready() {
     mark("ready", "");
+}
+
+/// Says that all of the page can be used.
+pub fn say_complete() {
+    mark("complete", "");
 }

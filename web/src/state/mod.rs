@@ -83,6 +83,8 @@ pub struct AppState {
     pub uncertainty: UncertaintyState,
     /// Whether the page is being printed: every fold shows what it holds.
     pub printing: RwSignal<bool>,
+    /// How many of the parts below the first screen are live.
+    pub live_parts: RwSignal<usize>,
     /// Counts frames that show a changed worksheet: all but the answer follows
     /// these.
     settled: RwSignal<u32>,
@@ -125,6 +127,7 @@ impl AppState {
             asked_from: RwSignal::new(None),
             uncertainty: UncertaintyState::new(),
             printing: RwSignal::new(false),
+            live_parts: RwSignal::new(usize::MAX),
             settled: RwSignal::new(0),
         };
         provide_context(state);
@@ -207,6 +210,6 @@ pub fn count(changes: RwSignal<u32>) {
 }
 
 /// Does something once the frame that is being made is on screen.
-fn after_frame(act: impl FnOnce() + 'static) {
+pub fn after_frame(act: impl FnOnce() + 'static) {
     request_animation_frame(move || set_timeout(act, std::time::Duration::ZERO));
 }
