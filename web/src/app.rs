@@ -22,6 +22,7 @@ use crate::sections::questions::Questions;
 use crate::sections::saved_boats::SavedBoatsSection;
 use crate::sections::sea_trial::SeaTrial;
 use crate::sections::share::Share;
+use crate::sections::summary::Summary;
 use crate::sections::uncertainty::HowCertain;
 use crate::sections::units::Units;
 use crate::sections::worksheet::WorksheetForm;
@@ -34,6 +35,7 @@ pub fn App() -> impl IntoView {
     view! {
         <div id="paper">
             <Masthead />
+            <Summary />
             <Answer />
             <Contents />
             <main>

@@ -55,6 +55,7 @@ fn come_to_life(state: AppState) {
     state.is_touched.set(page::is_touched());
     state.preferences.restore();
     state.folds.restore();
+    state.undo.restore();
     state.saved.refresh_list();
     state.open_last();
     let early = Early::collect(&place);
@@ -85,7 +86,10 @@ fn settle_in(state: AppState, early: Early, printed: PrintedParts) {
 fn come_to_life_below(state: AppState, printed: PrintedParts, turn: usize) {
     if turn == printed.count() {
         page::say_complete();
-        place::restore();
+        match page::fragment() {
+            Some(address) => state.visit(Some(&address)),
+            None => place::restore(),
+        }
         return;
     }
     after_frame(move || {
@@ -117,7 +121,10 @@ fn listen(state: AppState) {
     let _ = window_event_listener(ev::storage, move |event: StorageEvent| {
         state.saved.look(event.key().as_deref());
     });
-    let _ = window_event_listener(ev::hashchange, move |_| state.open_fragment());
+    let _ = window_event_listener(ev::hashchange, move |_| {
+        state.open_fragment();
+        state.visit(page::fragment().as_deref());
+    });
     // The browser's search finds only what is on the page.
     let _ = window_event_listener(ev::keydown, move |event| {
         if event.key() == "f" && (event.ctrl_key() || event.meta_key()) {

@@ -89,9 +89,11 @@ impl AppState {
         page::to_top();
     }
 
-    /// The boat in the address, if there is one: always a copy.
+    /// The boat in the address, if there is one: always a copy. What names a
+    /// part of the page is none.
     pub fn open_fragment(self) {
-        if let Some(fragment) = page::fragment() {
+        let is_boat = |fragment: &String| page::by_id(fragment).is_none();
+        if let Some(fragment) = page::fragment().filter(is_boat) {
             self.open_link(open_link(&fragment));
             // The copy lives here now; a reload must not bring it again.
             page::drop_fragment();
