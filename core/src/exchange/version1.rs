@@ -4,7 +4,9 @@
 //! another default, one of version 1 would open as another boat: here its old
 //! value is stated for every input that it left out.
 
-use crate::boat::{AlternatorVolts, Bank, Key, RegulatorKind, WayKind, WhichAlternator, Worksheet};
+use crate::boat::{
+    AlternatorVolts, Bank, Currency, Key, RegulatorKind, WayKind, WhichAlternator, Worksheet,
+};
 use crate::schema::{Confidence, FieldType, Value};
 
 /// The oldest version that is read.
@@ -29,6 +31,8 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         ("space_wall_w_k", Value::Number(12.0)),
         ("space_leak_m3h", Value::Number(15.0)),
         ("space_heat_capacity_kj_k", Value::Number(30.0)),
+        // Amounts bore no sign.
+        ("cost_currency", Currency::Plain.to_value()),
         // A built-in regulator held the bank's charge voltage, hot or cold.
         ("reg_drop_mv_k", Value::Number(0.0)),
     ];

@@ -1,5 +1,5 @@
-//! Figures as people write them: with a unit behind, a ratio as a fraction, a
-//! latitude with its half of the globe.
+//! Figures as people write them: with a unit behind, several of a kind as a
+//! product, a ratio as a fraction, a latitude with its half of the globe.
 
 use crate::units::{DEGREE, KILOWATT, NONE, Other, UnitOfMeasure};
 
@@ -41,6 +41,9 @@ pub(super) fn read_figure(text: &str, unit: &UnitOfMeasure, shown: Option<Other>
     if unit == DEGREE {
         return latitude(text);
     }
+    if let Some(product) = product(text) {
+        return Some(shown.map_or(product, |shown| shown.back(product)));
+    }
     let known = [(unit.symbol, None)]
         .into_iter()
         .chain(unit.other.map(|other| (other.symbol, Some(other))));
@@ -61,6 +64,12 @@ fn fraction(text: &str) -> Option<f64> {
     let (over, under) = text.split_once(['/', ':'])?;
     let (over, under) = (parse_number(over)?, parse_number(under)?);
     (under != 0.0).then(|| over / under)
+}
+
+/// "2 x 200": several of a kind.
+fn product(text: &str) -> Option<f64> {
+    let (count, each) = text.split_once(['x', 'X', '×', '*'])?;
+    Some(parse_number(count)? * parse_number(each)?)
 }
 
 /// "36 N", "18° S": south is below zero.
@@ -110,6 +119,8 @@ mod tests {
         close("1 200", AMPERE_HOUR, 1200.0);
         close("400 Ah", AMPERE_HOUR, 400.0);
         close("400A·h", AMPERE_HOUR, 400.0);
+        close("2 x 200", AMPERE_HOUR, 400.0);
+        close("3×105", AMPERE_HOUR, 315.0);
         close("150/65", NONE, 150.0 / 65.0);
         close("150 : 62,5", NONE, 2.4);
         close("40 N", DEGREE, 40.0);
@@ -133,6 +144,8 @@ mod tests {
             ("40 W", DEGREE),
             ("400 V", AMPERE_HOUR),
             ("Ah", AMPERE_HOUR),
+            ("2 x", AMPERE_HOUR),
+            ("2 x 3 x 4", AMPERE_HOUR),
             ("ten", KILOWATT),
             ("S", DEGREE),
             ("ß", DEGREE),

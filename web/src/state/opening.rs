@@ -8,7 +8,7 @@ use ampwright_core::text::remarks::{read_error, remarks as told};
 use leptos::prelude::*;
 
 use crate::browser::page;
-use crate::state::saved_boats::{Keeping, KeptTexts, title};
+use crate::state::saved_boats::{Keeping, KeptTexts, is_fresh, title};
 use crate::state::{AppState, Arrival};
 
 /// What a copy is called after.
@@ -115,7 +115,12 @@ impl AppState {
         // What was typed last belongs to the boat that lies open still.
         self.save_waiting();
         match read {
-            Ok(opened) => {
+            Ok(mut opened) => {
+                let mine = self.sheet.read_untracked();
+                if !is_fresh(&mine) && mine.name == opened.sheet.name {
+                    opened.sheet.mark_proposed(&mine);
+                }
+                drop(mine);
                 let mut headline = format!(
                     "Opened from a link, as a copy. Your own boats are untouched. Understood: {}.",
                     opened.sheet.contents()

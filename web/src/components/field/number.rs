@@ -72,8 +72,17 @@ pub fn NumberEntry(
         _ => {}
     };
     let symbol = Signal::derive(move || {
-        let usual = spec.unit().map_or("", |unit| unit.symbol);
-        other.get().map_or(usual, |other| other.symbol)
+        let Some(unit) = spec.unit() else {
+            return String::new();
+        };
+        if unit.is_money {
+            let currency = state.reader.read().currency().unwrap_or_default();
+            return format!("{currency}{}", unit.symbol);
+        }
+        other
+            .get()
+            .map_or(unit.symbol, |other| other.symbol)
+            .to_string()
     });
     let complaint = Signal::derive(move || {
         let Refusal { text, why } = refusal.get()?;
