@@ -11,6 +11,7 @@ mod arrange;
 mod contents;
 mod desk;
 mod entry;
+mod first_minute;
 mod fit;
 mod folds;
 mod job;
