@@ -6,6 +6,9 @@
 //! Ice takes no charge, and a battery that is charged frozen can burst (common
 //! practice, no source).
 
+use ampwright_core::text;
+use ampwright_core::units::Reader;
+
 use crate::boat::Boat;
 
 fn flooded(name: &'static str, celsius: f64, from_pct: f64) -> Boat {
@@ -105,4 +108,19 @@ fn lithium_has_nothing_to_freeze() {
             says.must_not_find("lead_frozen");
             says.cannot_charge();
         });
+}
+
+#[test]
+fn what_no_arrangement_mends_is_said_once() {
+    flooded("flooded, frozen at 15 %, arrangements", -20.0, 15.0).check(|says| {
+        let left_out = &says.comparison().left_out;
+        let told = text::arrangements::not_proposed(left_out, &Reader::METRIC);
+        says.holds(left_out.len() > 2 && told.len() <= 2, || {
+            format!(
+                "{} left out in {} sentences: {told:?}",
+                left_out.len(),
+                told.len()
+            )
+        });
+    });
 }
