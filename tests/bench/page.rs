@@ -59,7 +59,7 @@ fn main() -> Result<()> {
     for (boat, rate) in [("demo", 1), ("demo", 4), ("fresh", 4)] {
         let browser = Browser::open(Screen::Phone)?;
         browser.go(&server.url())?;
-        let demo = browser.wait_for("[data-ready] #demo")?;
+        let demo = browser.wait_for("[data-complete] #demo")?;
         if boat == "demo" {
             demo.click()?;
         }

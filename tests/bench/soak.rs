@@ -108,7 +108,7 @@ fn main() -> Result<()> {
         json!({ "source": HOLD }),
     )?;
     browser.go(&server.url())?;
-    browser.wait_for("[data-ready] #demo")?.click()?;
+    browser.wait_for("[data-complete] #demo")?.click()?;
     browser.devtools("Performance.enable", json!({}))?;
     println!(
         "{:<26} {:>7} {:>9} {:>9} {:>8} {:>10} {:>9} {:>9} {:>9}",

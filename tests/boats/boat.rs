@@ -1,7 +1,7 @@
-//! A boat, written down in a few lines: whatever is not said is at its default.
+//! A boat, written down in a few lines.
 
 use ampwright_core::Worksheet;
-use ampwright_core::boat::{Current, Key, Load, LoadRow, When};
+use ampwright_core::boat::{Current, Key, Load, LoadRow, RegulatorKind, WayKind, When};
 
 use crate::answers::Answers;
 use crate::consistent;
@@ -14,12 +14,15 @@ pub struct Boat {
 }
 
 impl Boat {
-    /// A boat with everything at its defaults.
+    /// A boat whose alternator has an external regulator and leads direct to the
+    /// house bank; all else at its defaults.
     pub fn new(name: &'static str) -> Boat {
-        let sheet = Worksheet {
+        let mut sheet = Worksheet {
             name: name.to_string(),
             ..Worksheet::default()
         };
+        sheet.inputs.reg.kind = RegulatorKind::External;
+        sheet.inputs.way.kind = WayKind::Direct;
         Boat { name, sheet }
     }
 

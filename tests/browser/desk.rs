@@ -22,7 +22,7 @@ pub struct Answer {
 }
 
 /// The answer, once the worksheet has started.
-pub const OPENED: &str = "[data-ready] #answer";
+pub const OPENED: &str = "[data-complete] #answer";
 
 impl<'b> Scope<'b> for &'b Desk {
     fn scope(self) -> (&'b Browser, Value) {

@@ -82,7 +82,7 @@ fn main() -> Result<()> {
 fn take(picture: &Picture, server: &Server) -> Result<Vec<u8>> {
     let browser = Browser::open(picture.screen)?;
     browser.go(&server.url())?;
-    browser.wait_for("[data-ready] #demo")?.click()?;
+    browser.wait_for("[data-complete] #demo")?.click()?;
     if picture.night {
         browser.wait_for("#look")?.click()?;
     }

@@ -5,7 +5,6 @@ use ampwright_core::boat::{
     SecondRole, WayKind, WhichAlternator, Worksheet, demo,
 };
 use ampwright_core::decision::arrangements::{Purchase, all, compare, parts, proposals};
-use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
 use ampwright_core::text::purchase;
@@ -14,6 +13,7 @@ use proptest::prelude::*;
 use serde_json::Value as Json;
 
 use crate::draw::{any_sheet, normal_boat};
+use crate::regulated;
 
 /// What may be missing.
 const MAY_BE_NULL: &[&str] = &[
@@ -148,9 +148,7 @@ proptest! {
 }
 
 fn boat(link: &str) -> Worksheet {
-    let opened = open_link(&format!("v=2&{link}&end")).expect("a link");
-    assert_eq!(opened.remarks, [], "{link}");
-    opened.sheet
+    regulated::opened(&format!("v=2&{link}&end"))
 }
 
 fn proposal_of(sheet: &Worksheet, name: &str) -> Option<Worksheet> {

@@ -1,7 +1,7 @@
 //! A built-in regulator holds less as it warms.
 
+use crate::regulated;
 use ampwright_core::boat::Key;
-use ampwright_core::exchange::open_link;
 use ampwright_core::schema::Value;
 use ampwright_core::simulation::Limit;
 use ampwright_core::simulation::plant::Plant;
@@ -10,9 +10,7 @@ use ampwright_core::simulation::steady_state::settled;
 use ampwright_core::{Worksheet, report};
 
 fn opened(link: &str) -> Worksheet {
-    let opened = open_link(link).expect("a link");
-    assert!(opened.remarks.is_empty(), "{:?}", opened.remarks);
-    opened.sheet
+    regulated::opened(link)
 }
 
 fn falling(sheet: &Worksheet, mv_k: f64) -> Worksheet {

@@ -21,10 +21,11 @@ use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet, normal_boat};
+use crate::regulated::regulated;
 
 /// A worksheet with some inputs set: numbers, or options by name.
 fn boat(said: &[(&str, &str)]) -> Worksheet {
-    let mut sheet = Worksheet::default();
+    let mut sheet = regulated();
     for (name, text) in said {
         set(&mut sheet, name, text);
     }

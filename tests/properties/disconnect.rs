@@ -8,6 +8,7 @@ use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet};
 use crate::fit::sound;
+use crate::regulated::regulated;
 
 /// 48 V is not in the standard; not every event can happen.
 const MAY_BE_NULL: &[&str] = &[
@@ -103,7 +104,7 @@ proptest! {
 }
 
 fn boat(said: &[(&str, usize)]) -> LoadDump {
-    let mut sheet = Worksheet::default();
+    let mut sheet = regulated();
     for (name, at) in said {
         let key = Key::named(name).expect("a key");
         sheet.state(key, Value::Choice(*at)).expect("in range");

@@ -2,8 +2,8 @@
 //! of some worksheet, a fresh one asks no more than once for each, and every
 //! input moves something.
 
+use crate::regulated;
 use ampwright_core::boat::Key;
-use ampwright_core::exchange::open_link;
 use ampwright_core::schema::{Kind, Value};
 use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
@@ -94,9 +94,7 @@ const FOUND: &[(&str, &str)] = &[
 ];
 
 fn sheet(inputs: &str) -> Worksheet {
-    let opened = open_link(&format!("v=2&{inputs}&end")).expect("a link");
-    assert!(opened.remarks.is_empty(), "{inputs}: {:?}", opened.remarks);
-    opened.sheet
+    regulated::opened(&format!("v=2&{inputs}&end"))
 }
 
 fn keys(inputs: &str) -> Vec<&'static str> {

@@ -2,7 +2,6 @@
 
 use ampwright_core::boat::{GoalKind, May, RegulatorKind, WayKind, Worksheet, demo};
 use ampwright_core::decision::goal_search::{Change, Found, Plan, Search, Unmet};
-use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
 use ampwright_core::report::Report;
@@ -11,6 +10,7 @@ use ampwright_core::units::Reader;
 use proptest::prelude::*;
 
 use crate::draw::normal_boat;
+use crate::regulated;
 
 fn search(sheet: &Worksheet) -> Found {
     let mut search = Search::new(sheet);
@@ -41,9 +41,7 @@ fn harm(report: &Report) -> Vec<&'static str> {
 }
 
 fn boat(link: &str) -> Worksheet {
-    let opened = open_link(&format!("v=2&{link}&end")).expect("a link");
-    assert_eq!(opened.remarks, [], "{link}");
-    opened.sheet
+    regulated::opened(&format!("v=2&{link}&end"))
 }
 
 /// The boats of the plans, after a look that none of them does harm.

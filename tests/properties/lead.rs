@@ -2,7 +2,7 @@
 //! what voltages harm or starve them.
 
 use ampwright_core::boat::{Chemistry, Worksheet};
-use ampwright_core::exchange::{open_link, read_json};
+use ampwright_core::exchange::read_json;
 use ampwright_core::findings::{Finding, Severity};
 use ampwright_core::guidance::settings;
 use ampwright_core::guidance::settings::{GroupCode, SettingCode, SettingValue};
@@ -11,11 +11,10 @@ use ampwright_core::report;
 use proptest::prelude::*;
 
 use crate::draw::normal_boat;
+use crate::regulated;
 
 fn opened(link: &str) -> Worksheet {
-    let opened = open_link(link).expect("a link");
-    assert!(opened.remarks.is_empty(), "{link}: {:?}", opened.remarks);
-    opened.sheet
+    regulated::opened(link)
 }
 
 fn findings(inputs: &str) -> Vec<Finding> {

@@ -26,6 +26,7 @@ mod mass;
 mod numbers;
 mod order;
 mod readers;
+mod regulated;
 mod remarks;
 mod round_trip;
 mod said;

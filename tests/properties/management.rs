@@ -2,7 +2,6 @@
 //! opens when the bank is asked to take more than it may.
 
 use ampwright_core::boat::{Chemistry, RegulatorKind, Worksheet};
-use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
 use ampwright_core::report::Report;
@@ -13,11 +12,10 @@ use ampwright_core::units::Reader;
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet, normal_boat};
+use crate::regulated;
 
 fn boat(link: &str) -> Worksheet {
-    let opened = open_link(link).expect("a link");
-    assert_eq!(opened.remarks, [], "{link}");
-    opened.sheet
+    regulated::opened(link)
 }
 
 fn says(report: &Report, key: &str) -> Option<String> {

@@ -3,7 +3,6 @@
 //! alternator and the bank allow.
 
 use ampwright_core::boat::{Chemistry, RegulatorKind, Worksheet};
-use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Code, Severity};
 use ampwright_core::guidance::settings::{GroupCode, Setting, SettingCode, SettingValue, Settings};
 use ampwright_core::guidance::{commissioning, settings};
@@ -13,6 +12,7 @@ use ampwright_core::units::{QuantityKind, Reader};
 use proptest::prelude::*;
 
 use crate::draw::{any_sheet, normal_boat};
+use crate::regulated;
 
 /// Settings of a current.
 const CURRENTS: [SettingCode; 3] = [
@@ -22,9 +22,7 @@ const CURRENTS: [SettingCode; 3] = [
 ];
 
 fn opened(inputs: &str) -> Worksheet {
-    let opened = open_link(&format!("v=2&{inputs}&end")).expect("a link");
-    assert!(opened.remarks.is_empty(), "{inputs}: {:?}", opened.remarks);
-    opened.sheet
+    regulated::opened(&format!("v=2&{inputs}&end"))
 }
 
 fn set(inputs: &str) -> Settings {

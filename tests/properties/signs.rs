@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use crate::regulated;
 use ampwright_core::boat::{Basis, Current, Key, demo};
-use ampwright_core::exchange::open_link;
 use ampwright_core::schema::{Direction, Effect, Kind, Value};
 use ampwright_core::units::CELSIUS;
 use ampwright_core::{Worksheet, report};
@@ -37,9 +37,7 @@ const BOATS: [&str; 20] = [
 
 fn boats() -> Vec<Worksheet> {
     let opened = BOATS.iter().map(|link| {
-        let opened = open_link(link).expect("a link");
-        assert!(opened.remarks.is_empty(), "{link}: {:?}", opened.remarks);
-        let mut sheet = opened.sheet;
+        let mut sheet = regulated::opened(link);
         if sheet.inputs.daily.basis == Basis::Listed {
             sheet.loads = demo().loads;
             for load in &mut sheet.loads {

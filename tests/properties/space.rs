@@ -1,6 +1,7 @@
 //! The engine space follows the engine: a bigger engine gives it more heat,
 //! and does not cool it.
 
+use crate::regulated::regulated;
 use ampwright_core::boat::{Inputs, Key};
 use ampwright_core::exchange::open_link;
 use ampwright_core::physics::thermal::AirBalance;
@@ -12,7 +13,7 @@ use ampwright_core::{Worksheet, report};
 const SIZES_L: [f64; 8] = [0.3, 0.5, 1.0, 1.5, 2.5, 4.0, 6.0, 10.0];
 
 fn boat(displacement_l: f64, engine_rpm: f64) -> Worksheet {
-    let mut sheet = Worksheet::default();
+    let mut sheet = regulated();
     for (name, number) in [
         ("eng_displacement_l", displacement_l),
         ("eng_rpm", engine_rpm),
@@ -97,7 +98,7 @@ fn older_links_keep_their_space() {
         [18.0, 12.0, 15.0, 30.0]
     );
     // That is what 1.5 L have.
-    let usual = Inputs::default();
+    let usual = regulated().inputs;
     assert_eq!(
         [
             usual.engine_surface_w_k(),

@@ -9,6 +9,7 @@ use proptest::prelude::*;
 use serde_json::Value as Json;
 
 use crate::draw::any_sheet;
+use crate::regulated::regulated;
 
 fn key(name: &str) -> Key {
     Key::named(name).expect("a key")
@@ -28,7 +29,7 @@ fn measured(sheet: &Worksheet, key: Key) -> Worksheet {
 
 /// Two boats, the default one and the demo, with their plates read.
 fn boats() -> [Worksheet; 2] {
-    [Worksheet::default(), demo()].map(|mut sheet| {
+    [regulated(), demo()].map(|mut sheet| {
         sheet.know(key("alt_plate"), Confidence::Nameplate);
         sheet
     })

@@ -2,7 +2,6 @@
 
 use ampwright_core::analysis::Part;
 use ampwright_core::boat::WhichAlternator;
-use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Severity, Verdict};
 use ampwright_core::report::Report;
 use ampwright_core::text::{answer, sentence};
@@ -11,11 +10,10 @@ use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet, normal_boat};
+use crate::regulated;
 
 fn opened(link: &str) -> Worksheet {
-    let opened = open_link(link).expect("a link");
-    assert!(opened.remarks.is_empty(), "{:?}", opened.remarks);
-    opened.sheet
+    regulated::opened(link)
 }
 
 fn found(report: &Report, key: &str) -> Option<Severity> {

@@ -3,7 +3,6 @@
 use ampwright_core::boat::{
     AlternatorVolts, Inputs, NominalVolts, SecondRole, WayKind, WhichAlternator, Worksheet,
 };
-use ampwright_core::exchange::open_link;
 use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
 use ampwright_core::report::Report;
@@ -11,11 +10,10 @@ use ampwright_core::simulation::Limit;
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet};
+use crate::regulated;
 
 fn boat(link: &str) -> Worksheet {
-    let opened = open_link(link).expect("a link");
-    assert_eq!(opened.remarks, [], "{link}");
-    opened.sheet
+    regulated::opened(link)
 }
 
 fn says(report: &Report, key: &str) -> bool {

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::components::Later;
 use crate::components::explanation::Appendix;
 use crate::sections::answer::Answer;
 use crate::sections::arrangements::Arrangements;
@@ -21,6 +22,7 @@ use crate::sections::questions::Questions;
 use crate::sections::saved_boats::SavedBoatsSection;
 use crate::sections::sea_trial::SeaTrial;
 use crate::sections::share::Share;
+use crate::sections::summary::Summary;
 use crate::sections::uncertainty::HowCertain;
 use crate::sections::units::Units;
 use crate::sections::worksheet::WorksheetForm;
@@ -33,6 +35,7 @@ pub fn App() -> impl IntoView {
     view! {
         <div id="paper">
             <Masthead />
+            <Summary />
             <Answer />
             <Contents />
             <main>
@@ -41,20 +44,20 @@ pub fn App() -> impl IntoView {
                     <div class="ask">
                         <Questions />
                     </div>
-                    <div class="results">
+                    <Later turn=0 class="results">
                         <Findings />
                         <HowCertain />
                         <ChargingRun />
                         <OutputBySpeed />
                         <Figures />
                         <ThroughTheYear />
-                    </div>
-                    <div class="wide">
+                    </Later>
+                    <Later turn=1 class="wide">
                         <Arrangements />
                         <GoalSearch />
                         <Installation />
-                    </div>
-                    <div class="rest">
+                    </Later>
+                    <Later turn=2 class="rest">
                         <Units />
                         <WorksheetForm />
                         <SeaTrial />
@@ -63,7 +66,7 @@ pub fn App() -> impl IntoView {
                         <Cautions />
                         <Glossary />
                         <Appendix />
-                    </div>
+                    </Later>
                 </div>
             </main>
             <Foot />

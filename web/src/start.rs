@@ -13,9 +13,10 @@ use web_sys::StorageEvent;
 
 use crate::app::App;
 use crate::browser::early::Early;
+use crate::browser::printed::PrintedParts;
 use crate::browser::{page, place, printing};
-use crate::state::AppState;
-use crate::state::saved_boats::{Keeping, KeptTexts};
+use crate::state::saved_boats::{Keeping, KeptTexts, is_fresh};
+use crate::state::{AppState, after_frame};
 
 /// How long the page waits for the journal of what is kept.
 const JOURNAL: Duration = Duration::from_millis(500);
@@ -54,26 +55,60 @@ fn come_to_life(state: AppState) {
     state.is_touched.set(page::is_touched());
     state.preferences.restore();
     state.folds.restore();
+    state.undo.restore();
     state.saved.refresh_list();
     state.open_last();
-    let early = Early::collect();
+    let early = Early::collect(&place);
+    let printed = PrintedParts::find();
     place.set_text_content(None);
+    state.live_parts.set(0);
     mount_to(place.unchecked_into(), App).forget();
+    printed.put_back(state.sheet.with_untracked(is_fresh));
     state.settle_after_answer();
     state.follow_uncertainty();
     listen(state);
     state.installed.keep_page();
     // What lies open is on the page by then.
-    set_timeout(move || settle_in(state, early), Duration::ZERO);
+    set_timeout(move || settle_in(state, early, printed), Duration::ZERO);
 }
 
-/// Takes up what the reader did before the page came to life, and goes where
-/// the address leads.
-fn settle_in(state: AppState, early: Early) {
+/// Takes up what the reader did before the page came to life, and opens what
+/// the address leads to. The first screen can be used then.
+fn settle_in(state: AppState, early: Early, printed: PrintedParts) {
     state.open_fragment();
     page::say_ready();
+    resume(state, early);
+    come_to_life_below(state, printed, 0);
+}
+
+/// Lets one part after another of what is below the first screen come to life,
+/// with a frame between them for what is being typed.
+fn come_to_life_below(state: AppState, printed: PrintedParts, turn: usize) {
+    if turn == printed.count() {
+        page::say_complete();
+        match page::fragment() {
+            Some(address) => state.visit(Some(&address)),
+            None => place::restore(),
+        }
+        return;
+    }
+    after_frame(move || {
+        let early = printed.take(turn);
+        state.live_parts.set(turn + 1);
+        if let Some(early) = early {
+            set_timeout(move || resume(state, early), Duration::ZERO);
+        }
+        come_to_life_below(state, printed, turn + 1);
+    });
+}
+
+/// Opens the folds and enters the figures that the reader did in the printed
+/// page.
+fn resume(state: AppState, early: Early) {
+    for fold in early.opened() {
+        state.folds.set(fold, true);
+    }
     early.enter();
-    place::restore();
 }
 
 /// Hears what concerns the whole page, for as long as it is open.
@@ -86,7 +121,10 @@ fn listen(state: AppState) {
     let _ = window_event_listener(ev::storage, move |event: StorageEvent| {
         state.saved.look(event.key().as_deref());
     });
-    let _ = window_event_listener(ev::hashchange, move |_| state.open_fragment());
+    let _ = window_event_listener(ev::hashchange, move |_| {
+        state.open_fragment();
+        state.visit(page::fragment().as_deref());
+    });
     // The browser's search finds only what is on the page.
     let _ = window_event_listener(ev::keydown, move |event| {
         if event.key() == "f" && (event.ctrl_key() || event.meta_key()) {

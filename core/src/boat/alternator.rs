@@ -95,7 +95,7 @@ section! {
             .help("Shaft speed at which the fitted output curve leaves zero: 1100 to 1850 for 12 V machines. A little above the true cut-in.")
             .when_of_alternator(|a| a.alternator.curve == Curve::Rating);
         pulley_ratio: f64 = number("Pulley ratio", NONE, 0.5, 6.0, 2.2).measured().spread(2.0, 3.0)
-            .help("Engine pulley diameter divided by alternator pulley diameter, both at the belt's middle line. 2.0 to 3.0 on small diesels.");
+            .help("Engine pulley diameter divided by alternator pulley diameter, both at the belt's middle line: write 150/65. 2.0 to 3.0 on small diesels.");
         max_rpm: f64 = number("Highest shaft speed", RPM, 3000.0, 25_000.0, 15_000.0).nameplate().advanced()
             .help("The maker's limit: 12 000 to 18 000 for small machines, 8000 to 10 000 for large ones.");
         class: InsulationClass = choose("Insulation class", InsulationClass::OPTIONS, 1).nameplate()

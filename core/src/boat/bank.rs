@@ -64,7 +64,7 @@ section! {
         nominal_v: NominalVolts = choose("System voltage", NominalVolts::OPTIONS, 0).nameplate()
             .help("Of the house bank. 12 V on most boats under 15 m.");
         capacity_ah: f64 = number("Capacity", AMPERE_HOUR, 10.0, 5000.0, 400.0).nameplate().spread_pct(25.0)
-            .help("On the label. Add up batteries joined in parallel; joined in series the ampere-hours stay those of one.");
+            .help("On the label. Several in parallel add up: write 2 x 200. Joined in series the ampere-hours stay those of one.");
         window_low_pct: Option<f64> = optional("Never below", PERCENT, 0.0, 90.0, "10 % lithium, 50 % lead", |w| Some(usual_window_low_pct(&w.inputs)))
             .decided()
             .help("The state of charge you want kept in hand. Lead that is emptied deeper ages fast.");

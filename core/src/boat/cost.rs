@@ -37,7 +37,7 @@ impl Currency {
 section! {
     /// Money.
     Cost {
-        currency: Currency = choose("Amounts are in", Currency::OPTIONS, 0)
+        currency: Currency = choose("Currency", Currency::OPTIONS, 1)
             .help("Only a sign before the figures; nothing is converted. Every price here is a round figure of our own: put in yours.");
         days: f64 = number("Days aboard a year", DAY, 1.0, 366.0, 180.0)
             .help("Days that need as much engine as the day shown here.");

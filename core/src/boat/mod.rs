@@ -4,6 +4,7 @@
 mod alternator;
 mod arrangement;
 mod bank;
+mod before;
 mod belt;
 mod cable;
 mod cost;
@@ -38,6 +39,7 @@ pub use alternator::{Alternator, AlternatorVolts, Curve, InsulationClass, Plate}
 pub use arrangement::Arrangement;
 pub(crate) use bank::usual_charge_v;
 pub use bank::{Bank, Chemistry, NominalVolts};
+pub use before::{Before, OldBattery, OldConnection};
 pub use belt::{Belt, BeltKind};
 pub use cable::{Cable, Copper, Flag, Insulation, Place as CablePlace};
 pub use cost::{Cost, Currency};
@@ -152,6 +154,7 @@ sections! {
         guard: Guard, "When the bank disconnects", "What stands between the alternator and the electronics when its battery is suddenly gone.";
         shore: Shore, "Shore power", "What the dock gives.";
         cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
+        before: Before, "The boat today", "What is aboard before the change; only the comparison asks for it.";
         goal: Goal, "Cheapest way to a goal", "What you are after, and what may be changed for it.";
         price: Price, "Price list", "What the parts of another arrangement would cost; every figure is yours to change.";
     }
@@ -235,6 +238,17 @@ impl Worksheet {
             self.known.remove(key);
         } else {
             self.known.insert(key, knowledge);
+        }
+    }
+
+    /// Marks what differs from an earlier state of the boat as proposed: who
+    /// sent it has not looked aboard.
+    pub fn mark_proposed(&mut self, before: &Worksheet) {
+        for key in Key::all() {
+            let differs = self.inputs.get(key) != before.inputs.get(key);
+            if differs && self.is_said(key) && key.spec().is_fact() {
+                self.know(key, Confidence::Proposed);
+            }
         }
     }
 

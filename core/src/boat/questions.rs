@@ -24,35 +24,41 @@ pub fn is_asked(sheet: &Worksheet, key: Key) -> bool {
 /// The questions, in order.
 pub const QUESTIONS: &[Question] = &[
     Question {
-        asks: "How big is the house bank?",
-        keys: &["bank_capacity_ah", "bank_nominal_v"],
+        asks: "What is aboard today?",
+        keys: &["before_battery", "before_connection"],
+    },
+    Question {
+        asks: "What is the house bank to be?",
+        keys: &["bank_chemistry", "bank_capacity_ah", "bank_nominal_v"],
     },
     Question {
         asks: "What does the boat use in a day?",
         keys: &["daily_basis", "daily_use_ah"],
     },
     Question {
-        asks: "How does the alternator reach the house bank?",
+        asks: "How much solar is there?",
+        keys: &["sun_panel_w"],
+    },
+    Question {
+        asks: "Which alternator, and what regulates it?",
+        keys: &[
+            "alt_rated_a",
+            "alt_nominal_v",
+            "reg_kind",
+            "reg_set_point_c",
+            "reg_link",
+        ],
+    },
+    Question {
+        asks: "How is the alternator to be connected to the house bank?",
         keys: &["way_kind", "way_converter_a"],
     },
     Question {
-        asks: "What is the alternator rated at?",
-        keys: &["alt_rated_a", "alt_nominal_v"],
-    },
-    Question {
-        asks: "How fast does the engine turn while charging?",
-        keys: &["eng_rpm"],
-    },
-    Question {
-        asks: "How much faster does the alternator turn?",
-        keys: &["alt_pulley_ratio"],
+        asks: "How fast does it turn while charging?",
+        keys: &["eng_rpm", "alt_pulley_ratio"],
     },
     Question {
         asks: "How warm does the engine space get?",
         keys: &["space_basis", "space_hot_c", "space_outside_c"],
-    },
-    Question {
-        asks: "Does anything hold the alternator back when it gets hot?",
-        keys: &["reg_kind", "reg_set_point_c", "reg_link"],
     },
 ];

@@ -36,7 +36,7 @@ choice! {
 section! {
     /// The regulator.
     Regulator {
-        kind: RegulatorKind = choose("Regulator", RegulatorKind::OPTIONS, 0)
+        kind: RegulatorKind = choose("Regulator", RegulatorKind::OPTIONS, 1)
             .help("An alternator as it comes with the engine has one built in: it holds a voltage and does not limit the temperature.");
         set_point_c: f64 = number("Temperature set-point", CELSIUS, 40.0, 180.0, 105.0).nameplate()
             .decided()

@@ -26,7 +26,7 @@ choice! {
 section! {
     /// The charging arrangement.
     Way {
-        kind: WayKind = choose("Arrangement", WayKind::OPTIONS, 0)
+        kind: WayKind = choose("Arrangement", WayKind::OPTIONS, 1)
             .help("Straight to the bank is quicker and asks more of the machine; through a converter the machine sees a steady, modest load.");
         converter_a: f64 = number("Converter output", AMPERE, 1.0, 1000.0, 40.0).nameplate().spread_pct(25.0)
             .help("Rated current on the house side; add up converters in parallel.")

@@ -1,20 +1,23 @@
 //! A worksheet as a short text for a forum: what is known, what follows,
 //! warnings, and the link that opens it.
 
-use crate::boat::{Key, Worksheet};
+use crate::boat::{Key, SectionId, Worksheet};
 use crate::decision::uncertainty::{Certainty, Range};
 use crate::exchange::differences::{Difference, told};
 use crate::exchange::style::Style;
 use crate::findings::Severity;
 use crate::report::Report;
-use crate::schema::Confidence;
+use crate::schema::{Confidence, Place};
 use crate::text;
 use crate::units::{Reader, after, clock};
 
 /// Most inputs that are written out; the link has them all.
 const MOST: usize = 12;
 
-/// A short text for a forum: the inputs that were said and matter, best known
+/// What is no property of the boat, but of how the page is used.
+const NOT_OF_THE_BOAT: [SectionId; 3] = [SectionId::cost, SectionId::goal, SectionId::price];
+
+/// A short text for a forum: the boat in a line, the inputs that were said and matter, best known
 /// first, the results with their ranges if they are known, the findings that are
 /// more than a note, and the link.
 pub fn forum_text(
@@ -25,7 +28,7 @@ pub fn forum_text(
     style: Style,
 ) -> String {
     let name = match sheet.name.trim() {
-        "" => "A worksheet".to_string(),
+        "" => "My boat".to_string(),
         name => style.name(name),
     };
     let mut text = style.heading(&name);
@@ -66,13 +69,17 @@ pub fn differences_text(differences: &[Difference], style: Style) -> String {
     style.heading("What was changed") + &style.list(&lines)
 }
 
-/// Inputs that were said and matter, best known first.
+/// What decides the answer, then inputs that were said and matter, best known
+/// first; what only few would know how to read is in the link.
 fn known(sheet: &Worksheet) -> Vec<String> {
-    let mut lines = Vec::new();
+    let mut lines = vec![text::boat(sheet, &Reader::METRIC)];
     let mut more = 0;
     for known in Confidence::ALL {
         for key in Key::all() {
-            if sheet.knowledge(key) != known || !sheet.is_said(key) || !key.applies(&sheet.inputs) {
+            let matters = sheet.is_said(key) && key.applies(&sheet.inputs);
+            let is_internal =
+                key.spec().place == Place::Advanced || NOT_OF_THE_BOAT.contains(&key.section);
+            if sheet.knowledge(key) != known || !matters || is_internal {
                 continue;
             }
             if lines.len() < MOST {

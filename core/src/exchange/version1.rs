@@ -4,7 +4,9 @@
 //! another default, one of version 1 would open as another boat: here its old
 //! value is stated for every input that it left out.
 
-use crate::boat::{AlternatorVolts, Bank, Key, WhichAlternator, Worksheet};
+use crate::boat::{
+    AlternatorVolts, Bank, Currency, Key, RegulatorKind, WayKind, WhichAlternator, Worksheet,
+};
 use crate::schema::{Confidence, FieldType, Value};
 
 /// The oldest version that is read.
@@ -15,6 +17,9 @@ pub(super) const NEWEST: u64 = 2;
 /// States in a worksheet read from version 1 what it left out and version 2
 /// takes otherwise. Nothing is marked as better known than it was.
 pub(super) fn keep_meaning(sheet: &mut Worksheet) {
+    // A regulated alternator, direct to the bank. What follows looks at these.
+    keep(sheet, "reg_kind", RegulatorKind::External.to_value());
+    keep(sheet, "way_kind", WayKind::Direct.to_value());
     let mut left_out: Vec<(&str, Value)> = vec![
         // The engine was started at 30 %, whatever the bank was made of.
         ("rule_start_pct", Value::Number(30.0)),
@@ -26,6 +31,8 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         ("space_wall_w_k", Value::Number(12.0)),
         ("space_leak_m3h", Value::Number(15.0)),
         ("space_heat_capacity_kj_k", Value::Number(30.0)),
+        // Amounts bore no sign.
+        ("cost_currency", Currency::Plain.to_value()),
         // A built-in regulator held the bank's charge voltage, hot or cold.
         ("reg_drop_mv_k", Value::Number(0.0)),
     ];
@@ -49,14 +56,17 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         left_out.push(("reg_fixed_v", Value::Number(sheet.inputs.charge_v())));
     }
     for (name, value) in left_out {
-        // Every name is checked by a test; a wrong one would leave the default.
-        let Some(key) = Key::named(name) else {
-            continue;
-        };
-        if !sheet.is_said(key) {
-            sheet.inputs.put(key, value);
-            sheet.know(key, Confidence::Guess);
-        }
+        keep(sheet, name, value);
+    }
+}
+
+/// States the old value of an input that was left out.
+fn keep(sheet: &mut Worksheet, name: &str, value: Value) {
+    // Every name is checked by a test; a wrong one would leave the default.
+    let Some(key) = Key::named(name) else { return };
+    if !sheet.is_said(key) {
+        sheet.inputs.put(key, value);
+        sheet.know(key, Confidence::Guess);
     }
 }
 

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::boat::TooColdOrHot;
-use crate::boat::{Chemistry, Inputs, Worksheet};
+use crate::boat::{Chemistry, Inputs, OldConnection, Worksheet};
 use crate::findings::management::less_voltage;
 use crate::findings::{Code, Finding, LessVoltage, Severity, add};
 use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
@@ -68,6 +68,11 @@ pub enum LithiumFinding {
         /// What to set \[V\].
         set_v: f64,
     },
+    /// What connects the batteries today does not suit a lithium bank.
+    OldConnectionGoes {
+        /// What that is.
+        connection: OldConnection,
+    },
 }
 
 impl LithiumFinding {
@@ -79,7 +84,9 @@ impl LithiumFinding {
             LithiumFinding::LithiumCompensated { .. }
             | LithiumFinding::LithiumHot { .. }
             | LithiumFinding::ChargeVoltageNoRoom { .. } => Severity::Fix,
-            LithiumFinding::LithiumCold { .. } => Severity::Note,
+            LithiumFinding::LithiumCold { .. } | LithiumFinding::OldConnectionGoes { .. } => {
+                Severity::Note
+            }
         }
     }
 
@@ -92,6 +99,7 @@ impl LithiumFinding {
             LithiumFinding::LithiumHot { .. } => Code::LithiumHot,
             LithiumFinding::LithiumOvervoltage { .. } => Code::LithiumOvervoltage,
             LithiumFinding::ChargeVoltageNoRoom { .. } => Code::ChargeVoltageNoRoom,
+            LithiumFinding::OldConnectionGoes { .. } => Code::OldConnectionGoes,
         }
     }
 }
@@ -120,6 +128,16 @@ pub(super) fn bank_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
     }
     if !over_voltage {
         lithium_voltage(inputs, found);
+    }
+    old_connection(sheet, found);
+}
+
+/// Whether what joins or splits the batteries today must go.
+fn old_connection(sheet: &Worksheet, found: &mut Vec<Finding>) {
+    let connection = sheet.inputs.before.connection;
+    let suits = connection == OldConnection::Charger;
+    if !suits && sheet.before().is_some() {
+        add(found, LithiumFinding::OldConnectionGoes { connection });
     }
 }
 

@@ -51,6 +51,7 @@ codes! {
         LithiumHot = "lithium_hot",
         LithiumOvervoltage = "lithium_overvoltage",
         ChargeVoltageNoRoom = "charge_voltage_no_room",
+        OldConnectionGoes = "old_connection_goes",
         LeadHot = "lead_hot",
         LeadFrozen = "lead_frozen",
         LeadMayFreeze = "lead_may_freeze",

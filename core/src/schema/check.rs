@@ -1,26 +1,16 @@
 //! Reading what a user typed: a value, or what is wrong with it.
 
+use crate::schema::typed::read_figure;
 use crate::schema::{Choice, Excerpt, FieldSpec, InputError, InputRange, KeptValue, Kind, Value};
-use crate::units::{Other, Reader};
+use crate::units::{DEGREE, Other, Reader};
 
-/// Reads a number as people type it: a comma or a dot for decimals, blanks
-/// around it, a leading plus or a typographic minus. Anything else is `None`.
-pub fn parse_number(text: &str) -> Option<f64> {
-    let tidy: String = text
-        .trim()
-        .chars()
-        .map(|c| match c {
-            ',' => '.',
-            '\u{2212}' => '-',
-            other => other,
-        })
-        .filter(|c| !matches!(c, ' ' | '\u{a0}' | '\u{202f}'))
-        .collect();
-    let numeric = |c: char| c.is_ascii_digit() || matches!(c, '.' | '-' | '+' | 'e' | 'E');
-    if tidy.is_empty() || !tidy.chars().all(numeric) {
-        return None;
-    }
-    tidy.parse().ok()
+/// How a figure and its opposite differ on paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Turn {
+    /// By a minus.
+    Sign,
+    /// North or south.
+    HalfOfTheGlobe,
 }
 
 impl FieldSpec {
@@ -71,12 +61,12 @@ impl FieldSpec {
             return Err(InputError::Empty { label, range });
         }
         let typed = || Excerpt::of(text);
-        let number = parse_number(text).ok_or_else(|| InputError::NotANumber {
-            label,
-            typed: typed(),
-            range,
-        })?;
-        let number = other.map_or(number, |other| other.back(number));
+        let number =
+            read_figure(text, range.unit, other).ok_or_else(|| InputError::NotANumber {
+                label,
+                typed: typed(),
+                range,
+            })?;
         self.check_range(range, number, typed)?;
         Ok(Value::Number(number))
     }
@@ -166,12 +156,41 @@ impl FieldSpec {
         }
     }
 
-    /// A value as a field shows it that is filled in in another unit.
+    /// A value as its field shows it, which may be filled in in another unit: a
+    /// latitude with its half of the globe.
     pub fn write_in(&self, other: Option<Other>, value: Value) -> String {
         match (other, value) {
             (Some(other), Value::Number(number)) => other.to(number).to_string(),
+            (None, Value::Number(number)) if self.unit() == Some(DEGREE) => {
+                let half = if number < 0.0 { "S" } else { "N" };
+                format!("{} {half}", number.abs())
+            }
             _ => self.write(value),
         }
+    }
+
+    /// What turns a figure of this field into its opposite; none where it may
+    /// not be negative. Keyboards of phones for figures often have no minus.
+    pub fn turns(&self) -> Option<Turn> {
+        let (low, high) = self.range()?;
+        match self.unit() {
+            _ if low >= 0.0 || high <= 0.0 => None,
+            Some(unit) if unit == DEGREE => Some(Turn::HalfOfTheGlobe),
+            _ => Some(Turn::Sign),
+        }
+    }
+
+    /// The opposite of a value, in the unit it is filled in in and no further
+    /// than the field takes.
+    pub fn turned(&self, other: Option<Other>, value: Value) -> Value {
+        let (Value::Number(number), Some((low, high))) = (value, self.range()) else {
+            return value;
+        };
+        let opposite = match other {
+            Some(other) => other.back(0.0 - other.to(number)),
+            None => 0.0 - number,
+        };
+        Value::Number(opposite.clamp(low, high))
     }
 
     /// A value as plain text: what a field, a link or a file shows.

@@ -10,9 +10,10 @@ mod error;
 mod excerpt;
 mod spec;
 mod step;
+mod typed;
 mod value;
 
-pub use check::parse_number;
+pub use check::Turn;
 pub(crate) use choice::choice;
 pub(crate) use codes::codes;
 pub(crate) use effect::effects;
@@ -20,4 +21,5 @@ pub use effect::{Direction, Effect, Effects};
 pub use error::{InputError, InputRange};
 pub use excerpt::Excerpt;
 pub use spec::{Confidence, FieldSpec, Kind, Place, Spread};
+pub use typed::parse_number;
 pub use value::{Choice, FieldType, KeptValue, Value};

@@ -11,23 +11,32 @@ pub enum Confidence {
     Measured,
     /// Printed on the machine or in its papers.
     Nameplate,
+    /// Put forward by somebody else, as in a link that was sent back.
+    Proposed,
     /// Nobody has looked yet.
     Guess,
 }
 
 impl Confidence {
-    /// All three, best first.
-    pub const ALL: [Confidence; 3] = [
+    /// All of them, best first.
+    pub const ALL: [Confidence; 4] = [
         Confidence::Measured,
         Confidence::Nameplate,
+        Confidence::Proposed,
         Confidence::Guess,
     ];
+
+    /// Whether somebody has looked aboard.
+    pub const fn is_read(self) -> bool {
+        matches!(self, Confidence::Measured | Confidence::Nameplate)
+    }
 
     /// The word for it.
     pub const fn word(self) -> &'static str {
         match self {
             Confidence::Measured => "measured",
             Confidence::Nameplate => "nameplate",
+            Confidence::Proposed => "proposed",
             Confidence::Guess => "guess",
         }
     }
@@ -37,6 +46,7 @@ impl Confidence {
         match self {
             Confidence::Measured => 'm',
             Confidence::Nameplate => 'n',
+            Confidence::Proposed => 'p',
             Confidence::Guess => 'g',
         }
     }

@@ -1,12 +1,12 @@
 //! The answer in a few words: what stands at the top of the first screen.
 
 use crate::analysis::DayReport;
-use crate::boat::Worksheet;
-use crate::findings::Verdict;
+use crate::boat::{RegulatorKind, SecondRole, WayKind, Worksheet};
+use crate::findings::{Severity, Verdict};
 use crate::report::Report;
-use crate::text::{verdict, words};
+use crate::text::{findings, question, verdict, words};
 use crate::units::Reader;
-use crate::units::quantity::{ampere_hours, amperes, minutes, rpm};
+use crate::units::quantity::{ampere_hours, amperes, minutes, rpm, volts};
 
 /// The answer in a few words.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -43,6 +43,91 @@ pub fn in_runs(day: &DayReport, reader: &Reader) -> Option<String> {
     Some(format!("in {} runs of {each}", day.runs))
 }
 
+/// The answer in words: three sentences, before any figure.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct InShort {
+    /// What the answer is about: "400 A·h of lithium, 100 A alternator …".
+    pub boat: String,
+    /// How long the engine must run.
+    pub engine: String,
+    /// Whether the alternator survives.
+    pub alternator: String,
+    /// What to do first.
+    pub first: String,
+}
+
+/// The answer in words.
+pub fn in_short(sheet: &Worksheet, report: &Report, reader: &Reader) -> InShort {
+    InShort {
+        boat: boat(sheet, reader),
+        engine: engine(report, reader),
+        alternator: verdict(&report.verdict, reader),
+        first: first(report, reader),
+    }
+}
+
+/// What decides the answer: bank, alternator, regulator and connection.
+pub fn boat(sheet: &Worksheet, reader: &Reader) -> String {
+    let inputs = &sheet.inputs;
+    let bank = format!(
+        "{} of {} at {}",
+        reader.show(ampere_hours(inputs.bank.capacity_ah)),
+        words::chemistry(inputs.bank.chemistry),
+        reader.show(volts(12.0 * inputs.bank.nominal_v.blocks()).to(0)),
+    );
+    let alternator = format!(
+        "{} alternator with {}",
+        reader.show(amperes(inputs.alt.rated_a)),
+        match inputs.reg.kind {
+            RegulatorKind::Internal => "its built-in regulator",
+            RegulatorKind::External => "an external regulator",
+        }
+    );
+    let second = match inputs.two.role {
+        SecondRole::None => "",
+        SecondRole::Start => ", a second alternator for the start battery",
+        SecondRole::House => ", a second alternator for the house bank",
+    };
+    let connection = match inputs.way.kind {
+        WayKind::Direct => "direct to the house bank".to_string(),
+        WayKind::Converter => format!(
+            "through a {} DC-DC charger",
+            reader.show(amperes(inputs.way.converter_a))
+        ),
+    };
+    format!("{bank}, {alternator}{second}, {connection}")
+}
+
+/// How long the engine must run, and for what.
+fn engine(report: &Report, reader: &Reader) -> String {
+    let (day, energy) = (&report.analyses.day, &report.analyses.energy);
+    match day.engine_hours {
+        None => day.trouble.map_or("", words::why_not_charged).to_string(),
+        Some(0.0) if energy.rest_ah > 0.0 => format!(
+            "The engine is not run for charging; {} a day are left to shore power.",
+            reader.show(ampere_hours(energy.rest_ah))
+        ),
+        Some(0.0) => "Solar covers the day's use; the engine need not run.".to_string(),
+        Some(hours) => format!(
+            "The engine must run {} a day{} to put back {}.",
+            reader.show(minutes(60.0 * hours)),
+            in_runs(day, reader).map_or(String::new(), |runs| format!(", {runs},")),
+            reader.show(ampere_hours(day.need_ah))
+        ),
+    }
+}
+
+/// What to do first: the gravest danger or fault, else what is not known yet.
+fn first(report: &Report, reader: &Reader) -> String {
+    let worst = report.findings.first();
+    let worst = worst.filter(|finding| finding.severity() != Severity::Note);
+    match (worst, report.questions.first()) {
+        (Some(finding), _) => findings::sentence(finding, reader),
+        (None, Some(open)) => question(open, reader),
+        (None, None) => "Nothing stands out; check the figures that are still guesses.".to_string(),
+    }
+}
+
 /// The answer as one sentence for a reader who sees nothing else.
 pub fn sentence(sheet: &Worksheet, report: &Report, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
@@ -55,25 +140,7 @@ pub fn sentence(sheet: &Worksheet, report: &Report, reader: &Reader) -> String {
         show(amperes(analyses.output.full_cold_a)),
         answer.limit
     );
-    let rest_ah = analyses.energy.rest_ah;
-    let day = match analyses.day.engine_hours {
-        None => analyses
-            .day
-            .trouble
-            .map_or("", words::why_not_charged)
-            .to_string(),
-        Some(0.0) if rest_ah > 0.0 => format!(
-            "The engine is not run for charging; {} a day are left to shore power.",
-            show(ampere_hours(rest_ah))
-        ),
-        Some(0.0) => "Solar covers the day's use; the engine need not run.".to_string(),
-        Some(_) => format!(
-            "The engine must run {} a day{} to put back {}.",
-            answer.engine_time,
-            in_runs(&analyses.day, reader).map_or(String::new(), |runs| format!(", {runs},")),
-            show(ampere_hours(analyses.day.need_ah))
-        ),
-    };
+    let day = engine(report, reader);
     if report.verdict == Verdict::NotRun {
         return format!("{day} {holds}");
     }

@@ -226,3 +226,13 @@ mod tests {
         assert_eq!(at_most(amperes(9.97), &comma), "9,9 A");
     }
 }
+
+/// What a bank is made of, in the middle of a sentence.
+pub const fn chemistry(chemistry: Chemistry) -> &'static str {
+    match chemistry {
+        Chemistry::Lfp => "lithium",
+        Chemistry::Agm => "AGM lead",
+        Chemistry::Gel => "gel lead",
+        Chemistry::Flooded => "flooded lead",
+    }
+}

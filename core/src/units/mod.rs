@@ -19,11 +19,19 @@ pub struct UnitOfMeasure {
     pub other: Option<Other>,
     /// Least that a figure of it is stepped by; 0 where any step makes sense.
     pub least_step: f64,
+    /// Whether it is money, or money for something: its symbol stands behind
+    /// the sign of the worksheet's currency.
+    pub is_money: bool,
 }
 
 impl UnitOfMeasure {
     const fn by(mut self, least_step: f64) -> UnitOfMeasure {
         self.least_step = least_step;
+        self
+    }
+
+    const fn of_money(mut self) -> UnitOfMeasure {
+        self.is_money = true;
         self
     }
 
@@ -66,6 +74,7 @@ const fn plain(symbol: &'static str) -> UnitOfMeasure {
         symbol,
         other: None,
         least_step: 0.0,
+        is_money: false,
     }
 }
 
@@ -83,6 +92,7 @@ const fn paired(
             offset,
         }),
         least_step: 0.0,
+        is_money: false,
     }
 }
 
@@ -159,23 +169,23 @@ pub const DEGREE: &UnitOfMeasure = &plain("°").by(1.0);
 /// Percent per kelvin.
 pub const PERCENT_PER_KELVIN: &UnitOfMeasure = &plain("%/K");
 /// Day.
-pub const DAY: &UnitOfMeasure = &plain("d").by(1.0);
+pub const DAY: &UnitOfMeasure = &plain("days").by(1.0);
 /// Year.
-pub const YEAR: &UnitOfMeasure = &plain("a").by(1.0);
+pub const YEAR: &UnitOfMeasure = &plain("years").by(1.0);
 /// Cycle.
 pub const CYCLE: &UnitOfMeasure = &plain("×");
 /// Money carries no sign: the user's currency is one of the inputs.
-pub const MONEY: &UnitOfMeasure = &plain("");
+pub const MONEY: &UnitOfMeasure = &plain("").of_money();
 /// Money per litre.
-pub const MONEY_PER_LITRE: &UnitOfMeasure = &plain("/L");
+pub const MONEY_PER_LITRE: &UnitOfMeasure = &plain("/L").of_money();
 /// Money per ampere.
-pub const MONEY_PER_AMPERE: &UnitOfMeasure = &plain("/A");
+pub const MONEY_PER_AMPERE: &UnitOfMeasure = &plain("/A").of_money();
 /// Money per ampere hour.
-pub const MONEY_PER_AMPERE_HOUR: &UnitOfMeasure = &plain("/A·h");
+pub const MONEY_PER_AMPERE_HOUR: &UnitOfMeasure = &plain("/A·h").of_money();
 /// Money per watt.
-pub const MONEY_PER_WATT: &UnitOfMeasure = &plain("/W");
+pub const MONEY_PER_WATT: &UnitOfMeasure = &plain("/W").of_money();
 /// Money per kilowatt hour.
-pub const MONEY_PER_KILOWATT_HOUR: &UnitOfMeasure = &plain("/kW·h");
+pub const MONEY_PER_KILOWATT_HOUR: &UnitOfMeasure = &plain("/kW·h").of_money();
 /// Metre.
 pub const METRE: &UnitOfMeasure = &paired("m", "ft", 1.0 / 0.3048, 0.0);
 /// Newton.

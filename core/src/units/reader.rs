@@ -60,6 +60,11 @@ impl Reader {
         self
     }
 
+    /// The sign of the worksheet's currency, where it has one.
+    pub const fn currency(&self) -> Option<&'static str> {
+        self.currency
+    }
+
     /// The same reader, before whose money stands the sign of a currency; none
     /// where amounts are in no named one.
     pub const fn with_currency(mut self, sign: Option<&'static str>) -> Reader {

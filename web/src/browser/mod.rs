@@ -11,6 +11,9 @@ pub mod journal;
 pub mod locale;
 pub mod page;
 pub mod place;
+// Only the start asks for it.
+#[cfg_attr(not(target_arch = "wasm32"), allow(dead_code))]
+pub mod printed;
 pub mod printing;
 pub mod share;
 pub mod single_file;

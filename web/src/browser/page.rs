@@ -79,13 +79,6 @@ pub fn focus_soon(id: String) {
     set_timeout(move || focus(&id), Duration::ZERO);
 }
 
-/// Scrolls to the element of an id.
-pub fn show(id: &str) {
-    if let Some(element) = by_id(id) {
-        element.scroll_into_view();
-    }
-}
-
 /// Scrolls to a heading or a fold and puts the cursor there.
 pub fn lead_to(id: &'static str) {
     let Some(place) = by_id(id) else { return };
@@ -113,6 +106,14 @@ pub fn return_to(place: &PlaceOnPage) {
     window().scroll_to_with_x_and_y(0.0, place.top);
     if let Some(pressed) = by_id(place.pressed) {
         focus_in_place(&pressed);
+    }
+}
+
+/// Puts away what was laid over the page.
+pub fn hide_popover(id: &str) {
+    if let Some(element) = by_id(id) {
+        // One that is not shown stays so.
+        let _ = element.unchecked_ref::<HtmlElement>().hide_popover();
     }
 }
 
@@ -148,7 +149,12 @@ pub fn is_touched() -> bool {
     coarse.is_some_and(|query| query.matches())
 }
 
-/// Says that the worksheet has started: the style and the loader go by it.
+/// Says that the first screen can be used: the style and the loader go by it.
 pub fn say_ready() {
     mark("ready", "");
+}
+
+/// Says that all of the page can be used.
+pub fn say_complete() {
+    mark("complete", "");
 }

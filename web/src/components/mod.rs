@@ -9,6 +9,7 @@ mod entry_link;
 pub mod explanation;
 mod field;
 mod fold;
+mod later;
 mod name_entry;
 mod text_table;
 
@@ -19,5 +20,6 @@ pub use copy_text::CopyText;
 pub use entry_link::EntryLink;
 pub use field::{Entered, Entry, FieldRow};
 pub use fold::Fold;
+pub use later::Later;
 pub use name_entry::NameEntry;
 pub use text_table::{ScrollingTable, TextRow, TextTable, texts};

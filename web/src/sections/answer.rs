@@ -8,10 +8,10 @@ use ampwright_core::units::quantity::{ampere_hours, amperes};
 use leptos::either::Either;
 use leptos::prelude::*;
 
-use crate::browser::page;
 use crate::components::EntryLink;
 use crate::components::explanation::{Explanation, Opener};
 use crate::sections::findings::class_of;
+use crate::state::saved_boats::is_fresh;
 use crate::state::{AppState, ExplainedAt, LeftOut};
 
 const AT: ExplainedAt = ExplainedAt::Answer;
@@ -26,6 +26,10 @@ pub fn Answer() -> impl IntoView {
     });
     let limit = Signal::derive(move || {
         state.now(|_, report| text::words::limit(report.analyses.output.hot_limit))
+    });
+    let is_example = Signal::derive(move || {
+        let fresh = state.now(|sheet, _| is_fresh(sheet));
+        if fresh { "Example boat: " } else { "" }
     });
     let harmed = Signal::derive(move || state.now(|_, report| !report.verdict.survives()));
     let whole = Signal::derive(move || {
@@ -48,7 +52,7 @@ pub fn Answer() -> impl IntoView {
                 </div>
             </dl>
             <p id="answer-verdict" class="verdict" class:harmed=harmed>
-                {Signal::derive(move || answer.get().verdict)}
+                {is_example} {Signal::derive(move || answer.get().verdict)}
             </p>
             <div class="under">
                 <p id="answer-left-out">
@@ -152,19 +156,9 @@ fn Tally() -> impl IntoView {
             found.filter(|(_, count)| *count > 0).collect::<Vec<_>>()
         })
     });
-    // The address is for links: nobody goes there before somebody listens.
-    let listens = RwSignal::new(false);
-    Effect::new(move || listens.set(true));
     let link = move |(severity, count): (Severity, usize)| {
         view! {
-            <a
-                class=format!("tally {}", class_of(severity))
-                href=move || listens.get().then_some("#findings")
-                on:click=move |event| {
-                    event.prevent_default();
-                    page::show("findings");
-                }
-            >
+            <a class=format!("tally {}", class_of(severity)) href="#findings-title">
                 {text::words::tally(severity, count)}
             </a>
         }

@@ -1,30 +1,10 @@
-//! The table of contents, at the lower right edge like the thumb index of an
-//! almanac: in reach wherever one reads.
+//! A bar at the foot of the screen, in reach wherever one reads: the table of
+//! contents, and the last step to be taken back.
 
 use leptos::prelude::*;
 
-use crate::state::AppState;
-
-/// Places of the page, in its order on a phone: an id, and its name.
-const PLACES: [(&str, &str); 17] = [
-    ("questions-title", "Eight questions"),
-    ("findings-title", "Warnings and notes"),
-    ("sure-title", "How certain is this?"),
-    ("chart-title", "The charging run"),
-    ("speed-title", "Amperes by speed"),
-    ("figures-title", "Figures"),
-    ("year-title", "Through the year"),
-    ("arrange-title", "Which arrangement"),
-    ("goal-title", "Cheapest way"),
-    ("fit-title", "Fit it safely"),
-    ("units", "Units"),
-    ("form-title", "The worksheet"),
-    ("trial-title", "Sea trial"),
-    ("shelf-title", "Saved boats"),
-    ("share-title", "Share and print"),
-    ("cautions-title", "Cautions"),
-    ("words", "Words"),
-];
+use crate::components::Button;
+use crate::state::{AppState, CONTENTS, PLACES};
 
 /// A button that shows the list above the page, and the list.
 #[component]
@@ -33,32 +13,47 @@ pub fn Contents() -> impl IntoView {
     let place = |(id, name): (&'static str, &'static str)| {
         view! {
             <li>
-                <button
-                    type="button"
-                    class="plain"
-                    data-to=id
-                    popovertarget="contents"
-                    popovertargetaction="hide"
-                    on:click=move |_| state.show_place(id)
-                >
+                // The address may be there already, and the list is to go.
+                <a href=format!("#{id}") on:click=move |_| state.visit(Some(id))>
                     {name}
-                </button>
+                </a>
             </li>
         }
     };
     view! {
-        <button type="button" class="thumb" popovertarget="contents">
-            "Contents"
-        </button>
-        <nav class="contents" id="contents" popover aria-label="Contents">
+        <div class="bar">
+            <button type="button" class="plain" popovertarget=CONTENTS>
+                "Contents"
+            </button>
+            <TakeBack />
+            <a href="#summary">"Top"</a>
+        </div>
+        <nav class="contents" id=CONTENTS popover aria-label="Contents">
             <ol>{PLACES.map(place).collect_view()}</ol>
         </nav>
     }
 }
 
+/// What was done last, and the way to take it back.
+#[component]
+fn TakeBack() -> impl IntoView {
+    let state = AppState::expect();
+    let says = Memo::new(move |_| state.undo.says());
+    let class = Signal::derive(move || match says.read().is_some() {
+        true => "done",
+        false => "hidden",
+    });
+    view! {
+        <p class=class id="undo-place" role="status">
+            <span id="gone">{says}</span>
+            <Button says="Undo" id="undo" class="plain" press=move |()| state.take_back() />
+        </p>
+    }
+}
+
 #[cfg(test)]
 mod tests {
-    use super::PLACES;
+    use crate::state::PLACES;
 
     /// Every place is on the page, and every chapter of the page in the list.
     #[test]

@@ -1,12 +1,12 @@
-//! The head of the page: whose boat it is, the words of the trade, and the
-//! switch between day look and night look.
+//! The head of the page: whose boat it is, the way to the glossary, and the
+//! switch between day mode and night mode.
 
 use leptos::prelude::*;
 
 use crate::browser::{page, storage};
 use crate::sections::glossary;
 use crate::state::AppState;
-use crate::state::saved_boats::title;
+use crate::state::saved_boats::whose;
 
 const KEPT: &str = "ampwright.look";
 
@@ -24,7 +24,7 @@ pub fn Masthead() -> impl IntoView {
         <header class="masthead">
             <div>
                 <h1>"Ampwright"</h1>
-                <p id="title">{Signal::derive(move || state.now(|sheet, _| title(&sheet.name).to_string()))}</p>
+                <p id="title">{Signal::derive(move || state.now(|sheet, _| whose(sheet).to_string()))}</p>
             </div>
             <button
                 type="button"
@@ -33,7 +33,7 @@ pub fn Masthead() -> impl IntoView {
                 data-to=glossary::ID
                 on:click=move |_| state.ask_from("to-words", glossary::ID)
             >
-                "Words"
+                "Glossary"
             </button>
             <button
                 type="button"
@@ -42,7 +42,7 @@ pub fn Masthead() -> impl IntoView {
                 aria-pressed=Signal::derive(move || night.get().to_string())
                 on:click=switch
             >
-                {Signal::derive(move || if night.get() { "Day look" } else { "Night look" })}
+                {Signal::derive(move || if night.get() { "Day mode" } else { "Night mode" })}
             </button>
         </header>
     }

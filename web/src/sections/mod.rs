@@ -19,6 +19,7 @@ pub mod questions;
 pub mod saved_boats;
 pub mod sea_trial;
 pub mod share;
+pub mod summary;
 pub mod uncertainty;
 pub mod units;
 pub mod worksheet;

@@ -39,7 +39,6 @@ pub fn SavedBoatsSection() -> impl IntoView {
             <p class="keeping" id="keeping">
                 {keeping}
             </p>
-            <Undo />
             <ul class="sheets" id="sheets">
                 <For each=boats key=SavedBoat::clone let:boat>
                     <Row boat />
@@ -51,29 +50,6 @@ pub fn SavedBoatsSection() -> impl IntoView {
                 <Button says="See an example boat" press=move |()| state.open_example() />
             </p>
         </section>
-    }
-}
-
-/// What was deleted last, and the way to have it again.
-#[component]
-fn Undo() -> impl IntoView {
-    let state = AppState::expect();
-    let gone = Memo::new(move |_| {
-        let deleted = state.saved.deleted.read();
-        deleted.last().map(|boat| boat.title.clone())
-    });
-    let class = Signal::derive(move || {
-        if gone.read().is_some() {
-            "buttons"
-        } else {
-            "hidden"
-        }
-    });
-    view! {
-        <p class=class id="undo-place" role="status">
-            <span class="said">"No longer kept: " <span id="gone">{gone}</span> "."</span>
-            <Button says="Undo" id="undo" press=move |()| state.undo_delete() />
-        </p>
     }
 }
 

@@ -2,17 +2,23 @@
 
 use leptos::prelude::*;
 
-use crate::components::Fold;
+use crate::components::{Button, Fold};
 use crate::state::{AppState, UnitChoice};
 
 /// The fold, one list for each kind of quantity.
 #[component]
 pub fn Units() -> impl IntoView {
+    let AppState { preferences, .. } = AppState::expect();
     view! {
         <Fold id="units" title="Units" class="units">
             <p class="lead">
                 "How figures are told and filled in on this device. Links and files mean the same whatever stands here. W·h are A·h times the bank's system voltage; entries in A·h keep theirs."
             </p>
+            <p class="buttons">
+                <Button says="Metric" press=move |()| preferences.choose_all(false) />
+                <Button says="US units" press=move |()| preferences.choose_all(true) />
+            </p>
+            <p class="lead">"Or one by one:"</p>
             <div class="choices">
                 {UnitChoice::all().map(|choice| view! { <Choice choice /> }).collect_view()}
             </div>

@@ -17,6 +17,7 @@ pub mod saved_boats;
 mod slices;
 mod target;
 mod uncertainty;
+mod undo;
 
 use ampwright_core::units::{Other, Quantity, Reader, UnitOfMeasure};
 use ampwright_core::{Report, Worksheet, report};
@@ -30,12 +31,15 @@ pub use drafts::{LeftOut, Refusal};
 pub use explanation::{ExplainedAt, Explanations, PANEL};
 pub use folds::Folds;
 pub use installed::{Installed, Offline};
+use places::Visit;
+pub use places::{CONTENTS, PLACES};
 pub use preferences::{Preferences, UnitChoice};
 use rows::RowIds;
 use saved_boats::SavedBoats;
 pub use slices::Slices;
 pub use target::{RowId, Target};
 pub use uncertainty::UncertaintyState;
+pub use undo::{Done, Undo};
 
 /// One for the whole page, handed down by context. Every part of it is a
 /// signal, so that a component follows only what it reads.
@@ -54,6 +58,8 @@ pub struct AppState {
     pub arrival: RwSignal<Option<Arrival>>,
     /// What the open boat is compared with.
     pub comparison: Comparison,
+    /// The steps that can be taken back.
+    pub undo: Undo,
     /// The page itself, kept for use without a network.
     pub installed: Installed,
     /// Where the run is read off, as a share of it, so that the place holds
@@ -77,12 +83,16 @@ pub struct AppState {
     pub stepping: RwSignal<String>,
     /// Which folds lie open.
     pub folds: Folds,
+    /// Which of them the address opened.
+    visit: Visit,
     /// Where the words of the trade were asked for.
     pub asked_from: RwSignal<Option<PlaceOnPage>>,
     /// How certain the answer is.
     pub uncertainty: UncertaintyState,
     /// Whether the page is being printed: every fold shows what it holds.
     pub printing: RwSignal<bool>,
+    /// How many of the parts below the first screen are live.
+    pub live_parts: RwSignal<usize>,
     /// Counts frames that show a changed worksheet: all but the answer follows
     /// these.
     settled: RwSignal<u32>,
@@ -102,6 +112,7 @@ impl AppState {
             opened: RwSignal::new(0),
             arrival: RwSignal::new(None),
             comparison: Comparison::new(),
+            undo: Undo::new(),
             installed: Installed::new(),
             reading: RwSignal::new(0.5),
             preferences,
@@ -122,9 +133,11 @@ impl AppState {
             is_touched: RwSignal::new(false),
             stepping: RwSignal::new(String::new()),
             folds: Folds::new(),
+            visit: Visit::new(),
             asked_from: RwSignal::new(None),
             uncertainty: UncertaintyState::new(),
             printing: RwSignal::new(false),
+            live_parts: RwSignal::new(usize::MAX),
             settled: RwSignal::new(0),
         };
         provide_context(state);
@@ -177,16 +190,21 @@ impl AppState {
         self.save_soon();
     }
 
+    /// Puts another worksheet in place of the open boat's.
+    pub fn replace(self, sheet: Worksheet) {
+        self.drafts.clear();
+        self.name_rows(&sheet);
+        self.sheet.set(sheet);
+        count(self.opened);
+    }
+
     /// Opens another worksheet in place of this one.
     pub fn open(self, sheet: Worksheet, number: Option<u32>, arrival: Option<Arrival>) {
         self.remember_before(&sheet, arrival.as_ref());
         self.put_away_unkept();
         self.saved.opened(number);
-        self.drafts.clear();
-        self.name_rows(&sheet);
-        self.sheet.set(sheet);
+        self.replace(sheet);
         self.arrival.set(arrival);
-        count(self.opened);
     }
 
     /// From now on all but the answer follows the frames that show it.
@@ -207,6 +225,6 @@ pub fn count(changes: RwSignal<u32>) {
 }
 
 /// Does something once the frame that is being made is on screen.
-fn after_frame(act: impl FnOnce() + 'static) {
+pub fn after_frame(act: impl FnOnce() + 'static) {
     request_animation_frame(move || set_timeout(act, std::time::Duration::ZERO));
 }

@@ -8,7 +8,7 @@ use ampwright_core::text::remarks::{read_error, remarks as told};
 use leptos::prelude::*;
 
 use crate::browser::page;
-use crate::state::saved_boats::{Keeping, KeptTexts, title};
+use crate::state::saved_boats::{Keeping, KeptTexts, is_fresh, title};
 use crate::state::{AppState, Arrival};
 
 /// What a copy is called after.
@@ -89,9 +89,11 @@ impl AppState {
         page::to_top();
     }
 
-    /// The boat in the address, if there is one: always a copy.
+    /// The boat in the address, if there is one: always a copy. What names a
+    /// part of the page is none.
     pub fn open_fragment(self) {
-        if let Some(fragment) = page::fragment() {
+        let is_boat = |fragment: &String| page::by_id(fragment).is_none();
+        if let Some(fragment) = page::fragment().filter(is_boat) {
             self.open_link(open_link(&fragment));
             // The copy lives here now; a reload must not bring it again.
             page::drop_fragment();
@@ -113,7 +115,12 @@ impl AppState {
         // What was typed last belongs to the boat that lies open still.
         self.save_waiting();
         match read {
-            Ok(opened) => {
+            Ok(mut opened) => {
+                let mine = self.sheet.read_untracked();
+                if !is_fresh(&mine) && mine.name == opened.sheet.name {
+                    opened.sheet.mark_proposed(&mine);
+                }
+                drop(mine);
                 let mut headline = format!(
                     "Opened from a link, as a copy. Your own boats are untouched. Understood: {}.",
                     opened.sheet.contents()

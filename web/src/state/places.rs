@@ -1,4 +1,5 @@
-//! Ways through the page: to a chapter, to an entry, and back.
+//! Ways through the page: to a chapter, to an entry, and back. A chapter has an
+//! address of its own, so that it can be linked and the browser leads back.
 
 use ampwright_core::boat::Key;
 use ampwright_core::schema::Place;
@@ -7,11 +8,70 @@ use leptos::prelude::*;
 use crate::browser::page::{self, PlaceOnPage};
 use crate::state::AppState;
 
+/// The id of the table of contents.
+pub const CONTENTS: &str = "contents";
+
+/// Chapters of the page, in its order on a phone: an id, and its name.
+pub const PLACES: [(&str, &str); 17] = [
+    ("questions-title", "Short questions"),
+    ("findings-title", "Warnings and notes"),
+    ("sure-title", "How certain is this?"),
+    ("chart-title", "The charging run"),
+    ("speed-title", "Output against engine speed"),
+    ("figures-title", "Figures"),
+    ("year-title", "Through the year"),
+    ("arrange-title", "Which arrangement"),
+    ("goal-title", "Cheapest way to a goal"),
+    ("fit-title", "Fit it safely"),
+    ("units", "Units"),
+    ("form-title", "All inputs"),
+    ("trial-title", "Sea trial"),
+    ("shelf-title", "Saved boats"),
+    ("share-title", "Share and print"),
+    ("cautions-title", "Cautions"),
+    ("words", "Glossary"),
+];
+
+/// A fold that was opened because the address leads to it.
+#[derive(Clone, Copy)]
+pub struct Visit(StoredValue<Option<&'static str>>);
+
+impl Visit {
+    /// None yet.
+    pub fn new() -> Visit {
+        Visit(StoredValue::new(None))
+    }
+}
+
 impl AppState {
     /// Leads to a chapter or fold of the page, and opens a fold.
     pub fn show_place(self, id: &'static str) {
         self.folds.set(id, true);
         page::lead_to(id);
+    }
+
+    /// Leads to the chapter of an address, if it is one. What was opened for
+    /// the address before is closed: the browser's way back leads there too.
+    pub fn visit(self, address: Option<&str>) {
+        let place = address.and_then(|id| PLACES.iter().find(|(place, _)| *place == id));
+        let id = place.map(|(id, _)| *id);
+        self.close_visited(id);
+        page::hide_popover(CONTENTS);
+        if let Some(id) = id {
+            if !self.folds.is_open(id) {
+                self.visit.0.set_value(Some(id));
+            }
+            self.show_place(id);
+        }
+    }
+
+    /// Closes what was opened for an address that is left.
+    fn close_visited(self, now: Option<&str>) {
+        let visited = self.visit.0.get_value().filter(|id| Some(*id) != now);
+        if let Some(id) = visited {
+            self.folds.set(id, false);
+            self.visit.0.set_value(None);
+        }
     }
 
     /// The same, remembering the way back to the button that was pressed.

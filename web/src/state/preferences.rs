@@ -95,6 +95,17 @@ impl Preferences {
                 others.push(choice);
             }
         });
+        self.remember();
+    }
+
+    /// Wants the other units of every choice, or of none; ampere-hours stay.
+    pub fn choose_all(self, other: bool) {
+        let all = (0..CHOICES.len()).map(UnitChoice::Group);
+        self.others.set(all.filter(|_| other).collect());
+        self.remember();
+    }
+
+    fn remember(self) {
         let ids = self.others.with_untracked(|others| {
             let ids: Vec<String> = others.iter().map(|one| one.id()).collect();
             ids.join(" ")

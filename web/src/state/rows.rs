@@ -65,6 +65,7 @@ impl AppState {
 
     /// Puts the loads of a usual boat at the end of the list.
     pub fn add_typical_loads(self) {
+        self.can_undo("Typical loads added");
         self.add_loads(typical_loads());
     }
 
@@ -73,6 +74,10 @@ impl AppState {
         let Some(at) = place(self.loads, row) else {
             return;
         };
+        let name = self
+            .sheet
+            .with_untracked(|sheet| sheet.loads.get(at).map(|load| load.name.clone()));
+        self.can_undo(format!("Load “{}” deleted", name.unwrap_or_default()));
         self.void_rows(|target| matches!(target, Target::Load(of, _) if of == row));
         self.loads.update(|ids| {
             ids.remove(at);
@@ -96,6 +101,11 @@ impl AppState {
         let Some(at) = place(self.arrangements, row) else {
             return;
         };
+        let name = self.arrangement(row, |own| own.name.clone());
+        self.can_undo(format!(
+            "Arrangement “{}” deleted",
+            name.unwrap_or_default()
+        ));
         self.void_rows(|target| matches!(target, Target::Arrangement(of, _) if of == row));
         self.arrangements.update(|ids| {
             ids.remove(at);

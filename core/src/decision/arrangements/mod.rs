@@ -34,8 +34,9 @@ pub use year_cost::YearCost;
 /// The arrangements of a boat beside each other.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Comparison {
-    /// The worksheet as it stands first, then the usual arrangements that
-    /// differ from it and do no harm, then the user's own.
+    /// The worksheet as it stands first, then the boat before the change, the
+    /// usual mistake, the usual arrangements that differ from the worksheet and
+    /// do no harm, and the user's own.
     pub outcomes: Vec<Outcome>,
     /// Usual arrangements that are not proposed, and why.
     pub left_out: Vec<LeftOut>,
@@ -50,17 +51,35 @@ pub struct LeftOut {
     pub harm: Vec<Finding>,
 }
 
+/// What an arrangement is in the comparison.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Role {
+    /// The worksheet as it stands.
+    Worksheet,
+    /// The boat before the change.
+    Before,
+    /// The usual mistake, with what comes of it.
+    Warning,
+    /// A usual arrangement that does no harm.
+    Proposed,
+    /// One of the user's own.
+    Own,
+}
+
 /// An arrangement, the boat set up like that, and what follows.
 struct WorkedOut {
+    role: Role,
     arrangement: Arrangement,
     with: Worksheet,
     report: Report,
 }
 
 impl WorkedOut {
-    fn of(sheet: &Worksheet, arrangement: Arrangement) -> WorkedOut {
+    fn of(sheet: &Worksheet, role: Role, arrangement: Arrangement) -> WorkedOut {
         let with = arrangement.on(sheet);
         WorkedOut {
+            role,
             report: report_without_lead(&with),
             arrangement,
             with,
@@ -79,8 +98,7 @@ pub fn compare(sheet: &Worksheet) -> Comparison {
     Comparison { outcomes, left_out }
 }
 
-/// The worksheet as it stands, the usual arrangements that do no harm, and the
-/// user's own: those of [`compare`], in the same order.
+/// All arrangements: those of [`compare`], in the same order.
 pub fn all(sheet: &Worksheet) -> Vec<Arrangement> {
     let (all, _) = worked_out(sheet);
     all.into_iter().map(|one| one.arrangement).collect()
@@ -89,23 +107,41 @@ pub fn all(sheet: &Worksheet) -> Vec<Arrangement> {
 /// The usual arrangements that differ from the worksheet and do no harm.
 pub fn proposals(sheet: &Worksheet) -> Vec<Arrangement> {
     let (all, _) = worked_out(sheet);
-    let usual = all.len() - sheet.arrangements.len();
-    let proposed = all.into_iter().take(usual).skip(1);
+    let proposed = all.into_iter().filter(|one| one.role == Role::Proposed);
     proposed.map(|one| one.arrangement).collect()
 }
 
 fn worked_out(sheet: &Worksheet) -> (Vec<WorkedOut>, Vec<LeftOut>) {
-    let today = Arrangement {
+    let as_it_stands = Arrangement {
         name: propose::as_it_stands(&sheet.inputs).to_string(),
         changes: Vec::new(),
     };
-    let mut all = vec![WorkedOut::of(sheet, today)];
-    let safe_today = all.iter().all(|today| harm(&today.report).is_empty());
-    let (proposed, left_out) = proposed(sheet, safe_today);
+    let as_it_stands = WorkedOut::of(sheet, Role::Worksheet, as_it_stands);
+    let is_safe = harm(&as_it_stands.report).is_empty();
+    let mut all = vec![as_it_stands];
+    all.extend(before(sheet));
+    all.extend(warning(sheet));
+    let (proposed, left_out) = proposed(sheet, is_safe);
     all.extend(proposed);
     let own = sheet.arrangements.iter().cloned();
-    all.extend(own.map(|arrangement| WorkedOut::of(sheet, arrangement)));
+    all.extend(own.map(|arrangement| WorkedOut::of(sheet, Role::Own, arrangement)));
     (all, left_out)
+}
+
+/// The boat before the change, where somebody has said what is aboard.
+fn before(sheet: &Worksheet) -> Option<WorkedOut> {
+    let old = sheet.before()?;
+    let arrangement = Arrangement::between(propose::BEFORE, &sheet.inputs, &old);
+    Some(WorkedOut::of(sheet, Role::Before, arrangement))
+}
+
+/// A stock alternator with its built-in regulator, direct to a lithium bank: no
+/// proposal, but what many boats are given. Shown where it does harm.
+fn warning(sheet: &Worksheet) -> Option<WorkedOut> {
+    let mistake = propose::stock_direct(&sheet.inputs)?;
+    let arrangement = Arrangement::between(propose::STOCK_DIRECT, &sheet.inputs, &mistake);
+    let one = WorkedOut::of(sheet, Role::Warning, arrangement);
+    (!harm(&one.report).is_empty()).then_some(one)
 }
 
 /// Of each usual arrangement the first size that does no harm, and those that
@@ -120,7 +156,7 @@ fn proposed(sheet: &Worksheet, safe_today: bool) -> (Vec<WorkedOut>, Vec<LeftOut
         let mut against: Option<Vec<Finding>> = None;
         for with in usual.sizes.iter().filter(|with| **with != sheet.inputs) {
             let arrangement = Arrangement::between(usual.name, &sheet.inputs, with);
-            let one = WorkedOut::of(sheet, arrangement);
+            let one = WorkedOut::of(sheet, Role::Proposed, arrangement);
             let harm = harm(&one.report);
             if harm.is_empty() {
                 against = None;

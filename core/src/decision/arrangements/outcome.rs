@@ -7,10 +7,10 @@ use crate::analysis::PartTemperatures;
 use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::load_dump::{DumpReport, Exposure};
 use crate::boat::{Alternator, Arrangement, Key, SectionId, Worksheet};
-use crate::decision::arrangements::WorkedOut;
 use crate::decision::arrangements::harm::harm;
 use crate::decision::arrangements::parts::{Part, parts};
 use crate::decision::arrangements::year_cost::{YearCost, engine_kwh, paid_back_years, year_cost};
+use crate::decision::arrangements::{Role, WorkedOut};
 use crate::findings::{Finding, Severity, Verdict};
 use crate::physics::money::{each_kwh, over_year};
 use crate::report::Report;
@@ -20,6 +20,8 @@ use crate::simulation::Limit;
 /// What comes of an arrangement.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Outcome {
+    /// What it is in the comparison.
+    pub role: Role,
     /// Its name.
     pub name: String,
     /// The arrangement itself, to set a boat up like it.
@@ -175,12 +177,17 @@ impl Outcome {
     /// What comes of an arrangement; `today` is the worksheet as it stands.
     pub(super) fn of(sheet: &Worksheet, one: &WorkedOut, today: Option<&Outcome>) -> Outcome {
         let WorkedOut {
+            role,
             arrangement,
             with,
             report,
         } = one;
         let inputs = &with.inputs;
-        let parts = parts(sheet, with);
+        // What is aboard is not bought, and a mistake should not be.
+        let parts = match role {
+            Role::Before | Role::Warning => Vec::new(),
+            Role::Worksheet | Role::Proposed | Role::Own => parts(sheet, with),
+        };
         let bought: f64 = parts.iter().map(|part| part.price).fold(0.0, |a, b| a + b);
         let year = year_cost(with, report, bought);
         let each = inputs.alternators().zip(&report.analyses.run.alternators);
@@ -196,6 +203,7 @@ impl Outcome {
         let days = inputs.cost.days;
         let used_wh = over_year(report.analyses.energy.anchor.use_wh, days);
         Outcome {
+            role: *role,
             name: arrangement.name.clone(),
             arrangement: arrangement.clone(),
             harm: harm(report),

@@ -1,6 +1,6 @@
 //! The usual arrangements of a boat, each in the sizes it may have.
 
-use crate::boat::{Inputs, RegulatorKind, Rest, SecondRole, WayKind, Worksheet};
+use crate::boat::{Chemistry, Inputs, RegulatorKind, Rest, SecondRole, WayKind, Worksheet};
 use crate::decision::arrangements::alternators::{larger_a, second_a};
 use crate::decision::arrangements::changes::{
     Stated, add_second, as_engines_come, can_charge_start, direct, replace, through_charger,
@@ -13,6 +13,11 @@ const CHARGERS_A: [f64; 9] = [60.0, 50.0, 40.0, 30.0, 25.0, 20.0, 15.0, 10.0, 5.
 /// The part of the alternator's rated power that a DC-DC charger may take:
 /// common practice, no source.
 const CHARGER_SHARE: f64 = 0.5;
+/// What to call the boat before the change.
+pub(super) const BEFORE: &str = "The boat today";
+/// What to call a stock alternator led to a lithium bank as it is.
+pub(super) const STOCK_DIRECT: &str = "Stock alternator direct, nothing watching its heat";
+
 /// A usual arrangement, in the sizes it may have, the one to be tried first
 /// in the first place. It has none where it makes no sense on this boat.
 pub(super) struct Usual {
@@ -49,6 +54,19 @@ pub(super) fn usual(sheet: &Worksheet) -> Vec<Usual> {
             vec![changed(now, |with| with.shore.rest = Rest::Shore)],
         ),
     ]
+}
+
+/// The alternator direct to the bank under its built-in regulator; none where the
+/// boat is that already, or has no lithium bank.
+pub(super) fn stock_direct(now: &Inputs) -> Option<Inputs> {
+    let with = changed(now, |with| {
+        with.way.kind = WayKind::Direct;
+        with.reg.kind = RegulatorKind::Internal;
+        with.two.role = SecondRole::None;
+        with.shore.rest = Rest::Engine;
+        with.keep_alternator_voltages(now);
+    });
+    (now.bank.chemistry == Chemistry::Lfp && with != *now && fits(&with)).then_some(with)
 }
 
 /// What to call the boat as it stands.

@@ -69,7 +69,7 @@ fn moves(sheet: &Worksheet, usual: &Worksheet, key: Key) -> Option<Moves> {
     let known = sheet.knowledge(key);
     match (spec.kind, spec.spread?) {
         (Kind::Choice { options, .. }, Spread::Either) => {
-            (known == Confidence::Guess).then_some(Moves::Choice(options.len()))
+            (!known.is_read()).then_some(Moves::Choice(options.len()))
         }
         // The choice of a list stands for the whole list.
         (Kind::Choice { .. }, Spread::Percent(percent)) => {
@@ -122,7 +122,7 @@ fn reach(spread: Spread, stands: f64, usual: f64) -> (f64, f64) {
 fn finest(known: Confidence, unit: Option<&UnitOfMeasure>, stands: f64) -> Option<f64> {
     let warmth = unit == Some(CELSIUS) || unit == Some(KELVIN);
     match (known, warmth) {
-        (Confidence::Guess, _) => None,
+        (Confidence::Guess | Confidence::Proposed, _) => None,
         (Confidence::Nameplate, false) => Some(NAMEPLATE * stands.abs()),
         (Confidence::Nameplate, true) => Some(NAMEPLATE_K),
         (Confidence::Measured, false) => Some(MEASURED * stands.abs()),

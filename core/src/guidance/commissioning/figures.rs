@@ -130,6 +130,7 @@ mod tests {
     #[test]
     fn stops_of_a_usual_alternator() {
         let mut inputs = Inputs::default();
+        inputs.reg.kind = RegulatorKind::External;
         assert_eq!(
             stops_c(&inputs.first_alternator(), &COOL),
             [115.0, 130.0, 140.0]

@@ -10,7 +10,6 @@ use crate::guidance::settings::Source;
 use crate::guidance::settings::cap::{holds_hot_a, own_a};
 use crate::guidance::settings::steps::{high_v, lead_low_v, lithium_low_v};
 use crate::physics::battery::LFP_CHARGE_V;
-use crate::schema::Confidence;
 use crate::simulation::management::setting_within_a;
 use crate::simulation::per_alternator::PerAlternator;
 
@@ -81,9 +80,7 @@ fn float_v(chemistry: Chemistry) -> f64 {
 /// battery maker until then.
 fn bank_figure(sheet: &Worksheet, name: &'static str) -> Source {
     let known = Key::named(name).is_some_and(|key| {
-        sheet.figure(key).is_some()
-            && sheet.is_said(key)
-            && sheet.knowledge(key) != Confidence::Guess
+        sheet.figure(key).is_some() && sheet.is_said(key) && sheet.knowledge(key).is_read()
     });
     if known {
         Source::Worksheet(name)

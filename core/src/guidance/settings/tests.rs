@@ -102,11 +102,13 @@ fn lead() {
 /// which 38 are set: 20 × 38/80 and 60 × 38/80.
 #[test]
 fn two_share_what_the_bank_takes() {
-    let set = of("v=2&bank_charge_limit_a=100&two_role=house&reg_current_cap_a=80&end");
+    let set = of(
+        "v=2&reg_kind=external&way_kind=direct&bank_charge_limit_a=100&two_role=house&reg_current_cap_a=80&end",
+    );
     check(&set, GroupCode::Regulator, SettingCode::CurrentCap, 47.0);
     check(&set, GroupCode::Second, SettingCode::CurrentCap, 47.0);
     let set = of(
-        "v=2&bank_charge_limit_a=40&two_role=house&way_kind=converter&way_converter_a=20&reg_current_cap_a=60&end",
+        "v=2&reg_kind=external&bank_charge_limit_a=40&two_role=house&way_kind=converter&way_converter_a=20&reg_current_cap_a=60&end",
     );
     check(&set, GroupCode::Converter, SettingCode::Current, 9.5);
     check(&set, GroupCode::Second, SettingCode::CurrentCap, 28.0);
@@ -203,7 +205,7 @@ fn set_points() {
 #[test]
 fn a_lower_set_point_helps() {
     let mut sheet = opened(
-        "v=2&reg_set_point_c=128&alt_case_limit_c=150&alt_rated_a=160&bank_capacity_ah=800&space_outside_c=38&end",
+        "v=2&reg_kind=external&way_kind=direct&reg_set_point_c=128&alt_case_limit_c=150&alt_rated_a=160&bank_capacity_ah=800&space_outside_c=38&end",
     );
     let of = |sheet: &Worksheet| {
         let peak = report(sheet).analyses.run.alternators[0].peak;

@@ -1,5 +1,6 @@
 //! What is said of a lithium bank.
 
+use crate::boat::OldConnection;
 use crate::findings::LithiumFinding;
 use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::text::findings::management::less_voltage;
@@ -57,6 +58,15 @@ pub(super) fn sentence(finding: &LithiumFinding, reader: &Reader) -> String {
             show(amperes(*limit_a)),
             show(celsius(HOTTEST_C))
         ),
+        LithiumFinding::OldConnectionGoes { connection } => match connection {
+            // What opens such a relay, and what lithium rests at: common practice.
+            OldConnection::Relay => format!(
+                "Take out the relay that joins the banks today, or disable it, before the lithium bank is connected: in a 12 V system it opens at about {}, lithium rests above that, and so the two banks would stay joined, engine or not, with nothing to limit the current between them.",
+                show(volts(12.8).to(1))
+            ),
+            OldConnection::Splitter => "Take the diode splitter out of the charge lead: its 0.7 to 0.9 V are missing at the bank, which would never get full, and its heat adds to that of the alternator.".to_string(),
+            OldConnection::Switch | OldConnection::Charger => "Give the start battery and the lithium bank circuits of their own: with one bank, or a switch turned by hand, a turn of the switch can take the battery off a running alternator, or join full lithium to empty lead.".to_string(),
+        },
         LithiumFinding::LithiumOvervoltage { charge_v, remedy } => format!(
             "The bank is charged to {}, more than {} a cell. As it fills, the battery management system disconnects it with the alternator charging. {}",
             show(volts(*charge_v)),

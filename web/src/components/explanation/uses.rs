@@ -2,7 +2,6 @@
 
 use crate::components::Button;
 use ampwright_core::explain::{MathNode, Used};
-use ampwright_core::schema::Confidence;
 use leptos::either::Either;
 use leptos::prelude::*;
 
@@ -24,7 +23,7 @@ pub fn used(state: AppState, used: Used, at: Option<ExplainedAt>) -> impl IntoVi
     let words = figure.unwrap_or_else(|| used.says.to_string());
     let says = says.map(|says| view! { " " <small>{says}</small> });
     let known = used.known.map(|known| {
-        let guess = known == Confidence::Guess;
+        let guess = !known.is_read();
         view! {
             " "
             <span class="mark" class:guess=guess>

@@ -22,7 +22,7 @@ pub fn ConfidenceChoice(key: Key, #[prop(into)] known: Signal<Confidence>) -> im
     view! {
         <select
             class="mark"
-            class:guess=Signal::derive(move || known.get() == Confidence::Guess)
+            class:guess=Signal::derive(move || !known.get().is_read())
             aria-label=format!("{}: how well it is known", key.spec().label)
             prop:value=Signal::derive(move || known.get().word())
             on:change:target=move |event| choose(event.target().value())

@@ -38,6 +38,7 @@ pub fn NumberEntry(
             (None, None) => written(entered.read().value),
         }
     });
+    let is_chosen = StoredValue::new(false);
     let id = StoredValue::new(id);
     let read = move |text: String| {
         match spec.read_in(other.get_untracked(), &text) {
@@ -57,6 +58,11 @@ pub fn NumberEntry(
         id.with_value(|id| state.accept(id, target, next));
         leave();
     };
+    let turn = move |()| {
+        let turned = spec.turned(other.get_untracked(), entered.get_untracked().value);
+        id.with_value(|id| state.accept(id, target, turned));
+        leave();
+    };
     let press = move |event: KeyboardEvent| match event.key().as_str() {
         "ArrowUp" | "ArrowDown" => {
             event.prevent_default();
@@ -66,8 +72,17 @@ pub fn NumberEntry(
         _ => {}
     };
     let symbol = Signal::derive(move || {
-        let usual = spec.unit().map_or("", |unit| unit.symbol);
-        other.get().map_or(usual, |other| other.symbol)
+        let Some(unit) = spec.unit() else {
+            return String::new();
+        };
+        if unit.is_money {
+            let currency = state.reader.read().currency().unwrap_or_default();
+            return format!("{currency}{}", unit.symbol);
+        }
+        other
+            .get()
+            .map_or(unit.symbol, |other| other.symbol)
+            .to_string()
     });
     let complaint = Signal::derive(move || {
         let Refusal { text, why } = refusal.get()?;
@@ -114,13 +129,24 @@ pub fn NumberEntry(
                 placeholder=stand_in
                 aria-invalid=Signal::derive(move || refusal.read().is_some().to_string())
                 on:input:target=move |event| read(event.target().value())
-                on:focus=move |_| state.stepping.set(id.get_value())
+                on:focus:target=move |event| {
+                    state.stepping.set(id.get_value());
+                    // A tap chooses the whole figure, to be typed over.
+                    event.target().select();
+                    is_chosen.set_value(true);
+                }
+                on:mouseup=move |event| {
+                    // Letting go would choose nothing again.
+                    if is_chosen.try_update_value(std::mem::take) == Some(true) {
+                        event.prevent_default();
+                    }
+                }
                 on:blur=move |event| if !still_has_cursor(&event) { leave() }
                 on:keydown=press
             />
             <span class="unit">{symbol}</span>
         </span>
-        <Stepper of=name.clone() label=spec.label step=Callback::new(step) />
+        <Stepper of=name.clone() spec step=Callback::new(step) turn=Callback::new(turn) />
         <p class="complaint" id=format!("{name}-complaint") role="alert">
             {complaint}
         </p>

@@ -54,6 +54,7 @@ pub fn FieldRow(place: &'static str, key: Key) -> impl IntoView {
         _ => "back to the default",
     };
     let forget = move |_| {
+        state.can_undo(format!("{}: {back}", spec.label));
         state.void(Target::Input(key));
         state.edit(|sheet| sheet.forget(key));
     };

@@ -1,11 +1,14 @@
 //! On a touch screen: two buttons under the entry last touched, which step its
-//! figure. The core says how far a step goes.
+//! figure, and a third for its sign where it may be negative. The core says how
+//! far a step goes.
 
 use std::time::Duration;
 
+use ampwright_core::schema::{FieldSpec, Turn};
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
+use crate::components::Button;
 use crate::state::AppState;
 
 /// How long a button is held before it repeats, and how often then.
@@ -15,13 +18,33 @@ const AGAIN: Duration = Duration::from_millis(120);
 /// The buttons; they stay until another entry is touched, so that nothing moves
 /// away from under a thumb.
 #[component]
-pub fn Stepper(of: String, label: &'static str, step: Callback<bool>) -> impl IntoView {
+pub fn Stepper(
+    of: String,
+    spec: &'static FieldSpec,
+    step: Callback<bool>,
+    turn: Callback<()>,
+) -> impl IntoView {
+    let label = spec.label;
+    let turns = spec.turns().map(|turns| match turns {
+        Turn::Sign => ("±", "change the sign"),
+        Turn::HalfOfTheGlobe => ("N/S", "north or south"),
+    });
     let state = AppState::expect();
     let wanted = Memo::new(move |_| state.is_touched.get() && *state.stepping.read() == of);
     view! {
         <Show when=move || wanted.get()>
             // A long press is a long press here.
             <span class="nudges" on:contextmenu=|event| event.prevent_default()>
+                {turns
+                    .map(|(says, name)| {
+                        view! {
+                            <Button
+                                says
+                                name=format!("{label}: {name}")
+                                press=move |()| turn.run(())
+                            />
+                        }
+                    })}
                 <StepButton sign="−" name=format!("{label}: less") up=false step />
                 <StepButton sign="+" name=format!("{label}: more") up=true step />
             </span>

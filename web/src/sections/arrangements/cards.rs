@@ -3,14 +3,14 @@
 
 use crate::components::Button;
 use ampwright_core::boat::Arrangement;
-use ampwright_core::decision::arrangements::Outcome;
+use ampwright_core::decision::arrangements::{Outcome, Role};
 use ampwright_core::text::findings;
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
 
 use super::costs::Costs;
 use super::rows::JudgedRow;
-use super::table::Cell;
+use super::table::{Cell, role};
 use super::{Compared, custom, letter};
 use crate::browser::page;
 use crate::state::saved_boats::title;
@@ -42,17 +42,21 @@ pub fn Cards<'a>(
                     <i>{letter(at)}</i>
                     " "
                     {outcome.name.clone()}
+                    {role(outcome.role).map(|role| view! { " " <small>{role}</small> })}
                 </h3>
                 <Harm outcome reader />
                 <dl>{rows.iter().map(line).collect_view()}</dl>
                 <Costs at outcome reader compared />
                 <Changes outcome reader />
-                {(at > 0)
+                {matches!(outcome.role, Role::Proposed | Role::Own)
                     .then(|| view! { <Choose at arrangement=outcome.arrangement.clone() /> })}
             </article>
         }
     };
     view! {
+        <p class="about swipe">
+            {format!("{} arrangements: swipe sideways for the next one.", outcomes.len())}
+        </p>
         <div
             class="cards"
             id="arrange-cards"

@@ -1,6 +1,6 @@
 //! What is told of each arrangement: the rows of the table, and of the cards.
 
-use ampwright_core::decision::arrangements::Outcome;
+use ampwright_core::decision::arrangements::{Outcome, Role};
 use ampwright_core::text::{self, words};
 use ampwright_core::units::quantity::{amperes, celsius, minutes, money, percent};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
@@ -32,7 +32,8 @@ pub struct JudgedRow {
     pub cells: Vec<(String, Judged)>,
 }
 
-/// Every row, the best and the worst of the safe arrangements named in each.
+/// Every row, the best and the worst of the safe arrangements named in each, if
+/// it is one alone.
 pub fn judged_rows(outcomes: &[Outcome], reader: &Reader) -> Vec<JudgedRow> {
     let judged = |row: &Row| JudgedRow {
         title: row.title,
@@ -44,23 +45,27 @@ pub fn judged_rows(outcomes: &[Outcome], reader: &Reader) -> Vec<JudgedRow> {
 fn judged(row: &Row, outcomes: &[Outcome], reader: &Reader) -> Vec<(String, Judged)> {
     let cell = |outcome: &Outcome| {
         let (text, by) = (row.cell)(reader, outcome);
-        let is_safe = outcome.harm.is_empty();
-        (text, if is_safe { by } else { f64::NAN })
+        // The boat of before competes with none of them.
+        let competes = outcome.harm.is_empty() && outcome.role != Role::Before;
+        (text, if competes { by } else { f64::NAN })
     };
     let cells: Vec<(String, f64)> = outcomes.iter().map(cell).collect();
-    let figures = || cells.iter().map(|cell| cell.1).filter(|by| !by.is_nan());
-    let best = figures().fold(f64::INFINITY, f64::min);
-    let worst = figures().fold(f64::NEG_INFINITY, f64::max);
-    let judge = |by: f64| match by {
-        _ if best == worst => Judged::Between,
+    let figures = || cells.iter().filter(|cell| !cell.1.is_nan());
+    let best = figures().map(|cell| cell.1).fold(f64::INFINITY, f64::min);
+    let worst = figures()
+        .map(|cell| cell.1)
+        .fold(f64::NEG_INFINITY, f64::max);
+    // What reads the same is the same: a tie has no winner.
+    let alone = |text: &str| figures().filter(|cell| cell.0 == text).count() == 1;
+    let judge = |(text, by): &(String, f64)| match *by {
+        _ if best == worst || !alone(text) => Judged::Between,
         by if by == best => Judged::Best,
         by if by == worst => Judged::Worst,
         _ => Judged::Between,
     };
-    cells
-        .into_iter()
-        .map(|(text, by)| (text, judge(by)))
-        .collect()
+    let judged: Vec<Judged> = cells.iter().map(judge).collect();
+    let texts = cells.into_iter().map(|(text, _)| text);
+    texts.zip(judged).collect()
 }
 
 const fn row(title: &'static str, cell: fn(&Reader, &Outcome) -> (String, f64)) -> Row {

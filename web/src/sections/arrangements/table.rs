@@ -1,6 +1,6 @@
 //! All arrangements side by side, for a wide screen.
 
-use ampwright_core::decision::arrangements::Outcome;
+use ampwright_core::decision::arrangements::{Outcome, Role};
 use leptos::either::EitherOf3;
 use leptos::prelude::*;
 
@@ -11,7 +11,7 @@ use super::rows::{Judged, JudgedRow};
 #[component]
 pub fn Table<'a>(outcomes: &'a [Outcome], rows: &'a [JudgedRow]) -> impl IntoView + use<> {
     let head = |(at, outcome): (usize, &Outcome)| {
-        let today = (at == 0).then(|| view! { <small>"this worksheet"</small> });
+        let role = role(outcome.role).map(|role| view! { <small>{role}</small> });
         let unsafe_one = (!outcome.harm.is_empty()).then(|| {
             view! {
                 " "
@@ -23,7 +23,7 @@ pub fn Table<'a>(outcomes: &'a [Outcome], rows: &'a [JudgedRow]) -> impl IntoVie
                 <i>{letter(at)}</i>
                 " "
                 {outcome.name.clone()}
-                {today}
+                {role}
                 {unsafe_one}
             </th>
         }
@@ -55,6 +55,17 @@ pub fn Table<'a>(outcomes: &'a [Outcome], rows: &'a [JudgedRow]) -> impl IntoVie
                 <tbody>{rows.iter().map(row).collect_view()}</tbody>
             </table>
         </div>
+    }
+}
+
+/// What an arrangement is in the comparison, where that needs saying.
+pub const fn role(role: Role) -> Option<&'static str> {
+    match role {
+        Role::Worksheet => Some("as entered here"),
+        Role::Before => Some("before the change"),
+        Role::Warning => Some("a warning, not a proposal"),
+        Role::Own => Some("your own"),
+        Role::Proposed => None,
     }
 }
 

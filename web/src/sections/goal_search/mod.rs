@@ -35,7 +35,7 @@ pub fn GoalSearch() -> impl IntoView {
             <p class="lead">
                 "Say what you are after and what may be changed for it. Combinations of those changes are calculated with the real charging run, prices as above. None that does harm is ever a plan."
             </p>
-            <Fold id="goal-fold" title="Search">
+            <Fold id="goal-fold" title="Set a goal">
                 <Form search />
             </Fold>
         </section>
@@ -98,9 +98,9 @@ impl UnderWay {
 
     fn progress(self) -> String {
         if self.slices.are_running() {
-            format!("{} combinations reckoned…", self.tried.get())
+            format!("{} combinations calculated…", self.tried.get())
         } else if self.is_stale() {
-            "The worksheet has changed since: look again.".to_string()
+            "The boat has changed since: search again.".to_string()
         } else {
             String::new()
         }
@@ -116,12 +116,12 @@ fn Form(search: UnderWay) -> impl IntoView {
         <Levers />
         <p class="buttons">
             <Button
-                says="Look for the cheapest way"
+                says="Search"
                 id="goal-look"
                 press=move |()| search.start()
             />
             <Button
-                says="Stop looking"
+                says="Stop the search"
                 id="goal-stop"
                 hidden=Signal::derive(move || !search.slices.are_running())
                 press=move |()| search.slices.stop()

@@ -23,18 +23,48 @@ pub fn Plans(found: Arc<(Worksheet, Found)>) -> impl IntoView {
         let reader = state.reader.get();
         let (_, found) = &*found;
         let said = text::goal_search(found, &reader).into_iter();
-        let plan = |(at, plan): (usize, &Plan)| {
-            view! { <PlanItem at plan best=found.best == Some(at) reader=&reader /> }
+        // What was asked for comes first, then what is cheaper and nearly does.
+        let price = found
+            .best
+            .and_then(|best| Some(found.plans.get(best)?.bought));
+        let is_best = |at: usize| found.best == Some(at);
+        let is_cheaper = |plan: &Plan| price.is_some_and(|price| plan.bought < price);
+        let mut answer = Vec::new();
+        let mut cheaper = Vec::new();
+        let mut others = Vec::new();
+        for (at, plan) in found.plans.iter().enumerate() {
+            let item = view! { <PlanItem at plan best=is_best(at) reader=&reader /> };
+            match plan {
+                _ if is_best(at) => answer.push(item),
+                plan if is_cheaper(plan) => cheaper.push(item),
+                _ => others.push(item),
+            }
+        }
+        cheaper.reverse();
+        let others_are = if price.is_some() {
+            "Dearer, with less engine"
+        } else {
+            "The nearest there is"
         };
-        let plans = (!found.plans.is_empty()).then(|| {
-            view! { <ol class="plans">{found.plans.iter().enumerate().map(plan).collect_view()}</ol> }
-        });
         view! {
+            <PlanList heading="The answer" plans=answer />
             {said.map(|sentence| view! { <p class="told">{sentence}</p> }).collect_view()}
+            <PlanList heading="Cheaper near misses" plans=cheaper />
+            <PlanList heading=others_are plans=others />
             <p class="about">{counted(found)}</p>
-            {plans}
         }
     }
+}
+
+/// Plans under a heading; nothing where there are none.
+#[component]
+fn PlanList(heading: &'static str, plans: Vec<impl IntoView + 'static>) -> impl IntoView {
+    (!plans.is_empty()).then(|| {
+        view! {
+            <h3>{heading}</h3>
+            <ol class="plans">{plans.into_iter().collect_view()}</ol>
+        }
+    })
 }
 
 /// How much was looked at.
@@ -44,7 +74,7 @@ fn counted(found: &Found) -> String {
         found.tried, found.combinations, found.harmful
     );
     if !found.plans.is_empty() {
-        text += " No other beats these on money and hours:";
+        text += " No other beats these on money and hours.";
     }
     text
 }

@@ -1,15 +1,15 @@
-//! Deleting a boat, and bringing back what was deleted.
+//! Deleting a boat.
 
 use ampwright_core::Worksheet;
 use ampwright_core::exchange::to_json;
 use leptos::prelude::*;
 
-use crate::state::AppState;
-use crate::state::saved_boats::kept::read;
-use crate::state::saved_boats::{Deleted, Keeping, KeptTexts, SavedBoat, title};
+use crate::state::saved_boats::{Keeping, KeptTexts, SavedBoat, title};
+use crate::state::{AppState, Done};
 
 impl AppState {
-    /// Keeps a boat no longer; it can be brought back until the page is closed.
+    /// Keeps a boat no longer; that can be taken back. Was it the open one, the
+    /// next of those that are kept opens.
     pub fn delete_saved(self, number: u32) {
         self.save_waiting();
         let Ok(kept) = KeptTexts::open() else { return };
@@ -18,7 +18,8 @@ impl AppState {
         };
         kept.remove(number);
         let saved = self.saved;
-        if saved.number.get_untracked() == Some(number) {
+        let was_open = saved.number.get_untracked() == Some(number);
+        if was_open {
             // What is typed next must not bring it back by itself.
             saved.keeping.set(Keeping::Fresh);
             self.open(Worksheet::default(), None, None);
@@ -27,15 +28,16 @@ impl AppState {
             self.save_soon();
         }
         let title = SavedBoat::of(number, &text).title();
-        let number = Some(number);
-        saved.deleted.update(|deleted| {
-            deleted.push(Deleted {
-                number,
-                title,
-                text,
-            });
-        });
+        self.can_bring_back(
+            format!("“{title}” deleted"),
+            Done::Deleted,
+            Some(number),
+            text,
+        );
         saved.refresh_list();
+        if was_open && let Some(next) = kept.numbers().first() {
+            self.open_saved(*next);
+        }
     }
 
     /// What could not be kept and is about to be closed can be brought back.
@@ -43,38 +45,10 @@ impl AppState {
         let is_unkept = matches!(self.saved.keeping.get_untracked(), Keeping::MemoryOnly(_));
         let sheet = self.sheet.read_untracked();
         if is_unkept && !is_fresh(&sheet) {
-            let boat = Deleted {
-                number: None,
-                title: title(&sheet.name).to_string(),
-                text: to_json(&sheet).to_string(),
-            };
-            self.saved.deleted.update(|deleted| deleted.push(boat));
+            let says = format!("“{}” closed without being kept", title(&sheet.name));
+            let text = to_json(&sheet).to_string();
+            self.can_bring_back(says, Done::Unkept, None, text);
         }
-    }
-
-    /// Brings back what was deleted last.
-    pub fn undo_delete(self) {
-        self.save_waiting();
-        let taken = self.saved.deleted.try_update(Vec::pop).flatten();
-        let Some(deleted) = taken else { return };
-        let text = &deleted.text;
-        let kept = KeptTexts::open().and_then(|kept| {
-            let was = deleted.number.filter(|number| kept.text(*number).is_none());
-            let number = was.unwrap_or_else(|| kept.next_number());
-            kept.keep(number, text)?;
-            self.saved.journalise(&kept, number, text);
-            Ok(number)
-        });
-        match (kept, read(text)) {
-            (Ok(number), _) => self.open_saved(number),
-            // There is no room yet: it lies open, and the page says so.
-            (Err(_), Ok((sheet, _))) => {
-                self.open(sheet, None, None);
-                self.save_soon();
-            }
-            (Err(_), Err(_)) => self.saved.deleted.update(|others| others.push(deleted)),
-        }
-        self.saved.refresh_list();
     }
 }
 

@@ -27,7 +27,7 @@ impl SavedBoats {
     }
 
     /// Writes a kept text to the journal.
-    pub(super) fn journalise(self, kept: &KeptTexts, number: u32, text: &str) {
+    pub(in crate::state) fn journalise(self, kept: &KeptTexts, number: u32, text: &str) {
         let count = kept.count() + 1.0;
         kept.set_count(count);
         self.journal.with_value(|journal| {

@@ -1,5 +1,5 @@
 //! The boats kept in this browser: which there are, how the open one is kept,
-//! what another tab did to it, and what was deleted.
+//! and what another tab did to it.
 
 mod delete;
 // Only the browser asks for all of it.
@@ -8,6 +8,7 @@ mod journal;
 mod kept;
 mod save;
 
+use ampwright_core::Worksheet;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 
@@ -15,7 +16,7 @@ use crate::browser::journal::Journal;
 use crate::browser::storage::StorageError;
 pub use delete::is_fresh;
 pub use kept::KeptTexts;
-use kept::read;
+pub use kept::read;
 
 /// All of it is signals, so that the list and the notices follow.
 #[derive(Clone, Copy)]
@@ -28,8 +29,6 @@ pub struct SavedBoats {
     pub keeping: RwSignal<Keeping>,
     /// The open boat was changed in another tab.
     pub elsewhere: RwSignal<Option<Elsewhere>>,
-    /// What was deleted and can be brought back, the last one at the end.
-    pub deleted: RwSignal<Vec<Deleted>>,
     /// The open boat's text as this tab last read or wrote it.
     base: StoredValue<Option<String>>,
     /// Runs until a change is kept.
@@ -84,18 +83,6 @@ pub struct Elsewhere {
     pub is_copied: bool,
 }
 
-/// A boat that is no longer kept, and can be brought back until the page is
-/// closed.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Deleted {
-    /// Under which number it was kept; none if it never was.
-    pub number: Option<u32>,
-    /// What it is called.
-    pub title: String,
-    /// The boat as a text.
-    pub text: String,
-}
-
 impl SavedBoats {
     /// None, as the page is printed.
     pub fn new() -> SavedBoats {
@@ -104,7 +91,6 @@ impl SavedBoats {
             number: RwSignal::new(None),
             keeping: RwSignal::new(Keeping::Fresh),
             elsewhere: RwSignal::new(None),
-            deleted: RwSignal::new(Vec::new()),
             base: StoredValue::new(None),
             waiting: StoredValue::new(None),
             journal: StoredValue::new_local(None),
@@ -153,6 +139,15 @@ impl SavedBoats {
     fn was_changed(self, kept: &KeptTexts, number: u32) -> bool {
         let now = kept.text(number);
         now.is_some() && self.base.with_value(|base| *base != now)
+    }
+}
+
+/// Whose boat the figures are of: before anything is entered they are an example.
+pub fn whose(sheet: &Worksheet) -> &str {
+    match sheet.name.trim() {
+        "" if is_fresh(sheet) => "Example boat",
+        "" => "Your boat",
+        name => name,
     }
 }
 

@@ -60,10 +60,7 @@ impl AppState {
         if let Keeping::MemoryOnly(_) = self.saved.keeping.get_untracked() {
             texts.push(self.sheet.with_untracked(to_json).to_string());
         }
-        self.saved.deleted.with_untracked(|deleted| {
-            let unkept = deleted.iter().filter(|boat| boat.number.is_none());
-            texts.extend(unkept.map(|boat| boat.text.clone()));
-        });
+        texts.extend(self.undo.unkept());
         if let Ok(kept) = KeptTexts::open() {
             let numbers = kept.numbers().into_iter();
             texts.extend(numbers.filter_map(|number| kept.text(number)));
