@@ -1,8 +1,11 @@
 //! 24 and 48 V.
 
+use ampwright_core::boat::Key;
+use ampwright_core::decision::arrangements::Disconnect;
 use ampwright_core::guidance::settings::{GroupCode, SettingCode};
 
 use crate::boat::Boat;
+use crate::says::Says;
 
 /// A 24 V boat with an alternator of its own voltage.
 fn v24(name: &'static str) -> Boat {
@@ -210,5 +213,63 @@ fn a_link_at_48_v() {
             // 106 A × 56 V / 0.55 to 0.65 = 9.1 to 10.8 kW of some 21.
             says.belt_kw_between(8.8, 11.5);
             says.engine_share_between(40.0, 65.0);
+        });
+}
+
+/// The changes of the proposed arrangement of a name, as key and value.
+fn changes(says: &Says, name: &str) -> Option<Vec<(String, f64)>> {
+    let (_, with) = says
+        .proposed()
+        .into_iter()
+        .find(|(known, _)| known == name)?;
+    let figure = |key: &str| with.figure(Key::named(key)?);
+    let keys = ["way_start_v", "way_lockout_v", "way_converter_a"];
+    let each = keys
+        .iter()
+        .filter_map(|key| Some((key.to_string(), figure(key)?)));
+    Some(each.collect())
+}
+
+#[test]
+fn no_start_battery_is_of_48_v() {
+    // Engines start from 12 or 24 V (common practice). An alternator of 48 V has
+    // no start battery to charge, so no DC-DC charger and no second alternator
+    // that leaves it there.
+    let given = v48("48 V alternator, nothing caps it").set("bank_capacity_ah", 100.0);
+    given.check(|says| {
+        for name in [
+            "Through a DC-DC charger",
+            "A second alternator for the bank",
+        ] {
+            says.holds(changes(says, name).is_none(), || {
+                format!("{name} is proposed for an alternator of 48 V")
+            });
+        }
+    });
+    // One that nobody gave a voltage is most likely of 12 V.
+    Boat::new("48 V bank, alternator's voltage not said")
+        .choose("bank_nominal_v", "48")
+        .set("daily_use_ah", 30.0)
+        .check(|says| {
+            says.fix("alternator_voltage_assumed");
+            let through = changes(says, "Through a DC-DC charger").unwrap_or_default();
+            let start_v = through.first().map(|(_, volts)| *volts);
+            says.some_between("V of the start battery", start_v, 13.0, 15.0);
+        });
+}
+
+#[test]
+fn one_that_must_not_be_connected_makes_no_spike() {
+    Boat::new("12 V alternator on a 48 V bank, no spike")
+        .choose("bank_nominal_v", "48")
+        .choose("alt_nominal_v", "12")
+        .check(|says| {
+            // Told once, not as too weak an alternator as well.
+            says.must_not_find("bank_is_emptied");
+            let outcomes = &says.comparison().outcomes;
+            let told = outcomes.first().map(|one| one.disconnect);
+            says.holds(told == Some(Disconnect::NothingCharges), || {
+                format!("{told:?} when the battery disconnects")
+            });
         });
 }

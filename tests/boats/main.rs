@@ -29,6 +29,7 @@ mod says;
 mod air;
 mod cables;
 mod frost_and_heat;
+mod frozen;
 mod high_voltage;
 mod lead;
 mod lithium_direct;

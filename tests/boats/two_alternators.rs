@@ -114,3 +114,74 @@ fn two_on_a_small_engine() {
             says.belt_kw_between(3.6, 5.4);
         });
 }
+
+/// Of two alternators only the second has the fault, and the finding says so.
+fn second_alone(what: &'static str, fault: impl Fn(Boat) -> Boat, code: &str) {
+    let well = || with_second(what, "house").set("bank_capacity_ah", 800.0);
+    well().check(|says| says.must_not_find(code));
+    fault(well()).check(|says| says.finding_says(code, &["second alternator"]));
+}
+
+#[test]
+fn what_is_wrong_with_the_second_alone_is_found() {
+    // More current at fewer revolutions: no output curve does that.
+    second_alone(
+        "second point above the rating",
+        |boat| {
+            boat.choose("alt2_curve", "points")
+                .set("alt2_second_a", 200.0)
+                .set("alt2_second_rpm", 1800.0)
+        },
+        "curve_points",
+    );
+    // Diodes, field, iron and fan of a small alternator take more than 15 %.
+    second_alone(
+        "85 % at the rating",
+        |boat| boat.set("alt2_efficiency_pct", 85.0),
+        "efficiency_too_high",
+    );
+    // A winding that gives off kilowatts is hotter than the air it gives them to.
+    second_alone(
+        "as cool as its air on the bench",
+        |boat| {
+            boat.set("alt2_anchor_winding_c", 80.0)
+                .set("alt2_anchor_air_c", 80.0)
+        },
+        "anchor_out_of_reach",
+    );
+    // The regulator holds 105 °C; the second case withstands 100.
+    second_alone(
+        "a case for 100 °C",
+        |boat| boat.set("alt2_case_limit_c", 100.0),
+        "set_point_high",
+    );
+    // A winding for 130 °C behind a case held at 105.
+    second_alone(
+        "a winding of class B",
+        |boat| {
+            boat.choose("alt2_class", "b")
+                .set("alt2_anchor_winding_c", 190.0)
+                .set("space_outside_c", 40.0)
+        },
+        "case_sensor_lags",
+    );
+    // 1500 × 1.2 = 1800 rpm: less than half as much again as where it begins.
+    second_alone(
+        "a large pulley",
+        |boat| boat.set("alt2_pulley_ratio", 1.2),
+        "low_on_the_curve",
+    );
+}
+
+#[test]
+fn each_that_nothing_watches_is_told() {
+    with_second("two with built-in regulators on 1500 A·h", "house")
+        .choose("reg_kind", "internal")
+        .set("bank_capacity_ah", 1500.0)
+        .set("eng_displacement_l", 3.0)
+        .check(|says| {
+            let told = says.weights("nothing_watches_heat").len();
+            says.holds(told == 2, || format!("{told} of two are told"));
+            says.finding_says("nothing_watches_heat", &["second alternator"]);
+        });
+}

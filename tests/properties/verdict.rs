@@ -40,6 +40,14 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
             prop_assert_eq!(after_s, opening.after_s);
             prop_assert_eq!(found(report, "management_opens"), Some(Severity::Danger));
         }
+        Verdict::BankFrozen => {
+            prop_assert!(report.analyses.run.bank_frozen);
+            prop_assert_eq!(found(report, "lead_frozen"), Some(Severity::Danger));
+            prop_assert!(report.analyses.run.series.iter().all(|m| m.bank_a <= 0.0));
+            prop_assert_eq!(report.analyses.run.minutes_to_target, None);
+            let hours = report.analyses.day.engine_hours;
+            prop_assert!(hours.is_none_or(|hours| hours == 0.0));
+        }
         Verdict::NotCharged => {
             prop_assert!(report.analyses.run.series.iter().all(|m| m.bank_a <= 0.0))
         }

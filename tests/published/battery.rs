@@ -25,6 +25,7 @@ fn cell() -> Bank {
         harness_ohm: 0.0,
         compensation_v: 0.0,
         charge_efficiency: 1.0,
+        temperature_c: 25.0,
     }
 }
 

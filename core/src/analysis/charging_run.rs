@@ -26,6 +26,9 @@ pub struct RunReport {
     pub mid_bank_a: f64,
     /// Mean current into the bank \[A\].
     pub mean_bank_a: f64,
+    /// Whether the electrolyte of a lead bank is frozen where the run begins: it
+    /// takes no charge.
+    pub bank_frozen: bool,
     /// When the bank's management system opens; none when it does not. All else
     /// here goes on as if the bank had stayed connected.
     pub opening: Option<Opening>,
@@ -208,6 +211,7 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
         } else {
             start.moment.flow.bank_a
         },
+        bank_frozen: plant.bank.is_frozen(from),
         opening: opening.filter(|opening| opening.after_s <= end_s),
         minutes_to_target: minutes(to),
         minutes_to_80: minutes(0.8),

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::analysis::engine_day::{DailyRun, DayNeed, DayTrouble, daily_run};
+use crate::analysis::engine_day::{DailyRun, DayNeed, DayTrouble, daily_run, frozen_from};
 use crate::physics::fuel::{marginal_l, run_l};
 use crate::simulation::plant::Plant;
 
@@ -19,7 +19,8 @@ pub struct DayReport {
     pub run_hours: Option<f64>,
     /// Why no engine run puts it back; none when one does.
     pub trouble: Option<DayTrouble>,
-    /// State of charge each run begins at \[%\]: the lowest of the day.
+    /// State of charge each run begins at \[%\]: the lowest of the day, also where
+    /// the bank is found frozen there.
     pub from_pct: Option<f64>,
     /// Mean current into the bank while the engine runs \[A\].
     pub mean_bank_a: Option<f64>,
@@ -47,6 +48,7 @@ pub(super) fn day_report(plant: &Plant, day: &DayNeed) -> DayReport {
     match daily_run(plant, day) {
         DailyRun::Trouble(trouble) => DayReport {
             trouble: Some(trouble),
+            from_pct: frozen_from(plant, day).map(|soc| 100.0 * soc),
             ..blank
         },
         DailyRun::SunCovers => DayReport {

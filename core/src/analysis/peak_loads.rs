@@ -50,7 +50,10 @@ pub(crate) fn peak_loads<'a>(
 ) -> Vec<AlternatorPeaks<'a>> {
     let inputs = &sheet.inputs;
     let (rpm, top_rpm) = (inputs.eng.rpm, inputs.eng.top_rpm);
-    let fast = alternators.plant_at(inputs, house_load_a(sheet), top_rpm);
+    // A frozen bank thaws one day: what is fitted has to bear that.
+    let fast = alternators
+        .plant_at(inputs, house_load_a(sheet), top_rpm)
+        .thawed();
     let top = cold(&fast, inputs.run.from_pct / 100.0);
     let peaks = inputs.alternators().zip(&run.alternators);
     let on_bank = peaks.clone().filter(|(one, _)| one.connection.on_house());

@@ -260,6 +260,7 @@ impl Inputs {
                 .charge_efficiency_pct
                 .unwrap_or_else(|| usual_charge_efficiency_pct(self))
                 / 100.0,
+            temperature_c: self.bank.temperature_c,
         }
     }
 }

@@ -118,12 +118,14 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
                 "the battery management system disconnects the bank first, after {}",
                 after(opening.after_s)
             ),
+            None if report.analyses.run.bank_frozen => "not at all, the bank is frozen".to_string(),
             None => format!("not within {} h", run.longest_h),
         },
     };
     let day = match report.analyses.day.trouble {
         Some(trouble) => format!(
-            "Engine time a day: none does. {}",
+            "Engine time a day: {}. {}",
+            text::words::day_trouble(trouble),
             text::words::why_not_charged(trouble)
         ),
         None => format!(

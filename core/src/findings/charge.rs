@@ -110,10 +110,14 @@ pub(super) fn charge_findings(sheet: &Worksheet, report: &Analyses, found: &mut 
     let inputs = &sheet.inputs;
     let run = &report.run;
     let limit_a = inputs.charge_limit_a();
-    if run.mid_bank_a < 0.0 {
+    let wrong_voltage = inputs.alternators().any(|installed| !installed.fits());
+    if run.mid_bank_a < 0.0 && wrong_voltage {
+        // Said by the finding of the voltage.
+    } else if run.mid_bank_a < 0.0 {
         let house_a = run.house_load_a;
         add(found, ChargeFinding::BankIsEmptied { house_a });
     } else if run.opening.is_none()
+        && !run.bank_frozen
         && limit_a > 0.0
         && run.minutes_to_target.is_none()
         && inputs.run.to_pct > inputs.run.from_pct

@@ -38,7 +38,7 @@ pub enum HeatFinding {
         settled: Option<Settled>,
         /// What its winding withstands for long \[°C\].
         limit_c: f64,
-        /// How far below its limit the hottest part of all alternators stays \[K\].
+        /// How far below its limit its hottest part stays \[K\].
         margin_k: f64,
     },
     /// The winding passes its limit.
@@ -62,6 +62,8 @@ pub enum HeatFinding {
     },
     /// A sensor on the case feels the winding's heat late.
     CaseSensorLags {
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// Highest temperature of the winding \[°C\].
         winding_c: f64,
         /// What the winding withstands for long \[°C\].
@@ -71,6 +73,8 @@ pub enum HeatFinding {
     },
     /// The regulator's temperature limit is next to the case's own.
     SetPointHigh {
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// The temperature limit the regulator holds \[°C\].
         set_point_c: f64,
         /// What the case withstands for long \[°C\].

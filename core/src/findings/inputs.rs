@@ -2,8 +2,9 @@
 
 use serde::Serialize;
 
-use crate::boat::Worksheet;
+use crate::boat::{InstalledAlternator, WhichAlternator, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
+use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::plant::Plant;
 
 /// Inputs that do not go together.
@@ -12,6 +13,8 @@ use crate::simulation::plant::Plant;
 pub enum InputFinding {
     /// No output curve passes through the two points entered.
     CurvePoints {
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// Current of the second point \[A\].
         second_a: f64,
         /// Its speed \[rpm\].
@@ -23,11 +26,16 @@ pub enum InputFinding {
     },
     /// The efficiency leaves no loss for the winding.
     EfficiencyTooHigh {
+        /// Which alternator's.
+        alternator: WhichAlternator,
         /// As entered \[%\].
         efficiency_pct: f64,
     },
     /// No cooling gives the winding temperature of the bench test.
-    AnchorOutOfReach,
+    AnchorOutOfReach {
+        /// Which alternator's.
+        alternator: WhichAlternator,
+    },
     /// The charge ends no higher than it starts.
     TargetBelowStart {
         /// State of charge at the start \[%\].
@@ -49,7 +57,7 @@ impl InputFinding {
         match self {
             InputFinding::CurvePoints { .. }
             | InputFinding::EfficiencyTooHigh { .. }
-            | InputFinding::AnchorOutOfReach => Severity::Danger,
+            | InputFinding::AnchorOutOfReach { .. } => Severity::Danger,
             InputFinding::TargetBelowStart { .. } | InputFinding::EmptyWindow { .. } => {
                 Severity::Fix
             }
@@ -60,7 +68,7 @@ impl InputFinding {
         match self {
             InputFinding::CurvePoints { .. } => Code::CurvePoints,
             InputFinding::EfficiencyTooHigh { .. } => Code::EfficiencyTooHigh,
-            InputFinding::AnchorOutOfReach => Code::AnchorOutOfReach,
+            InputFinding::AnchorOutOfReach { .. } => Code::AnchorOutOfReach,
             InputFinding::TargetBelowStart { .. } => Code::TargetBelowStart,
             InputFinding::EmptyWindow { .. } => Code::EmptyWindow,
         }
@@ -70,28 +78,8 @@ impl InputFinding {
 /// Inputs that each make sense and together do not.
 pub(super) fn input_findings(sheet: &Worksheet, plant: &Plant, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
-    let first = plant.alternators.first();
-    if first.is_some_and(|one| !one.curve_fits) {
-        add(
-            found,
-            InputFinding::CurvePoints {
-                second_a: inputs.alt.second_a,
-                second_rpm: inputs.alt.second_rpm,
-                rated_a: inputs.alt.rated_a,
-                rated_rpm: inputs.alt.rated_rpm,
-            },
-        );
-    }
-    if first.is_some_and(|one| !one.losses.plausible) {
-        add(
-            found,
-            InputFinding::EfficiencyTooHigh {
-                efficiency_pct: inputs.alt.efficiency_pct,
-            },
-        );
-    }
-    if first.is_some_and(|one| !one.anchored) {
-        add(found, InputFinding::AnchorOutOfReach);
+    for (installed, calibrated) in inputs.alternators().zip(&plant.alternators) {
+        alternator_findings(&installed, calibrated, found);
     }
     let (from_pct, to_pct) = (inputs.run.from_pct, inputs.run.to_pct);
     if to_pct <= from_pct {
@@ -100,5 +88,38 @@ pub(super) fn input_findings(sheet: &Worksheet, plant: &Plant, found: &mut Vec<F
     let (low_pct, high_pct) = (inputs.window_low_pct(), inputs.window_high_pct());
     if low_pct >= high_pct {
         add(found, InputFinding::EmptyWindow { low_pct, high_pct });
+    }
+}
+
+/// What was entered of one alternator and does not go together.
+fn alternator_findings(
+    installed: &InstalledAlternator,
+    calibrated: &AlternatorAtSpeed,
+    found: &mut Vec<Finding>,
+) {
+    let (alternator, entered) = (installed.which, installed.alternator);
+    if !calibrated.curve_fits {
+        add(
+            found,
+            InputFinding::CurvePoints {
+                alternator,
+                second_a: entered.second_a,
+                second_rpm: entered.second_rpm,
+                rated_a: entered.rated_a,
+                rated_rpm: entered.rated_rpm,
+            },
+        );
+    }
+    if !calibrated.losses.plausible {
+        add(
+            found,
+            InputFinding::EfficiencyTooHigh {
+                alternator,
+                efficiency_pct: entered.efficiency_pct,
+            },
+        );
+    }
+    if !calibrated.anchored {
+        add(found, InputFinding::AnchorOutOfReach { alternator });
     }
 }

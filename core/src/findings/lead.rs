@@ -26,11 +26,13 @@ pub enum LeadFinding {
         /// Temperature of the bank \[°C\].
         bank_c: f64,
     },
-    /// Its acid is frozen.
+    /// Its acid is frozen, or freezes before the bank is as low as it may get.
     LeadFrozen {
+        /// When.
+        when: FrozenWhen,
         /// Temperature of the bank \[°C\].
         bank_c: f64,
-        /// Lowest state of charge it gets to \[%\].
+        /// State of charge it gets to then \[%\].
         lowest_pct: f64,
         /// Where its acid freezes then \[°C\].
         freezes_c: f64,
@@ -60,6 +62,16 @@ pub enum LeadFinding {
         /// From there to full at the charge voltage \[h\].
         to_full_h: f64,
     },
+}
+
+/// When the acid of a lead bank is frozen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum FrozenWhen {
+    /// Where the charging run or the daily run begins: the engine charges nothing.
+    EngineStarts,
+    /// At the lowest state of charge wanted, below where the engine starts.
+    AtTheLowest,
 }
 
 /// What sets a charge voltage.

@@ -37,7 +37,7 @@ pub use day::{BelowWindowRemedy, DayFinding, NotCharged, NotCovered};
 pub use engine::EngineFinding;
 pub use heat::{HeatFinding, HeatRemedy, PartTooHot, Settled};
 pub use inputs::InputFinding;
-pub use lead::{LeadFinding, LeadHigh, LeadLow, SetBy};
+pub use lead::{FrozenWhen, LeadFinding, LeadHigh, LeadLow, SetBy};
 pub use load_dump::LoadDumpFinding;
 pub use management::{
     LessCurrent, LessVoltage, LoadLost, ManagementFinding, ManagementOpens, NotHeldBy, OpensFor,

@@ -30,20 +30,25 @@ pub enum SpeedFinding {
         /// Highest speed \[rpm\].
         top_rpm: f64,
     },
-    /// The second alternator is too slow to give anything.
-    SecondTooSlow {
+    /// One of several alternators is too slow to give anything.
+    #[serde(rename = "second_too_slow")]
+    OneTooSlow {
+        /// Which alternator.
+        alternator: WhichAlternator,
         /// Its speed \[rpm\].
         shaft_rpm: f64,
     },
-    /// The alternator is too slow to give anything.
+    /// No alternator turns fast enough to give anything; figures of the first.
     TooSlow {
         /// Its speed \[rpm\].
         shaft_rpm: f64,
         /// Cut-in speed of its fitted curve \[rpm\].
         cut_in_rpm: f64,
     },
-    /// The alternator works where its curve is steep and the model uncertain.
+    /// An alternator works where its curve is steep and the model uncertain.
     LowOnTheCurve {
+        /// Which alternator.
+        alternator: WhichAlternator,
         /// Its speed \[rpm\].
         shaft_rpm: f64,
     },
@@ -55,7 +60,7 @@ impl SpeedFinding {
             SpeedFinding::TooSlow { .. } => Severity::Danger,
             SpeedFinding::Overspeed { .. }
             | SpeedFinding::FasterThanTop { .. }
-            | SpeedFinding::SecondTooSlow { .. } => Severity::Fix,
+            | SpeedFinding::OneTooSlow { .. } => Severity::Fix,
             SpeedFinding::LowOnTheCurve { .. } => Severity::Note,
         }
     }
@@ -64,7 +69,7 @@ impl SpeedFinding {
         match self {
             SpeedFinding::Overspeed { .. } => Code::Overspeed,
             SpeedFinding::FasterThanTop { .. } => Code::FasterThanTop,
-            SpeedFinding::SecondTooSlow { .. } => Code::SecondTooSlow,
+            SpeedFinding::OneTooSlow { .. } => Code::SecondTooSlow,
             SpeedFinding::TooSlow { .. } => Code::TooSlow,
             SpeedFinding::LowOnTheCurve { .. } => Code::LowOnTheCurve,
         }
@@ -101,23 +106,38 @@ pub(super) fn speed_findings(sheet: &Worksheet, report: &Analyses, found: &mut V
             },
         );
     }
-    let Some((first, others)) = report.alternators.split_first() else {
-        return;
-    };
-    for other in others.iter().filter(|other| other.full_cold_a <= 0.0) {
-        let shaft_rpm = other.shaft_rpm;
-        add(found, SpeedFinding::SecondTooSlow { shaft_rpm });
-    }
-    let (shaft_rpm, cut_in_rpm) = (first.shaft_rpm, first.zero_rpm);
-    if report.output.full_cold_a <= 0.0 && report.run.start_a < 1.0 {
-        add(
-            found,
-            SpeedFinding::TooSlow {
-                shaft_rpm,
-                cut_in_rpm,
-            },
-        );
-    } else if shaft_rpm < 1.5 * cut_in_rpm {
-        add(found, SpeedFinding::LowOnTheCurve { shaft_rpm });
+    too_slow(report, found);
+}
+
+/// Whether alternators turn too slowly to give anything, or little.
+fn too_slow(report: &Analyses, found: &mut Vec<Finding>) {
+    let nothing = report.output.full_cold_a <= 0.0 && report.run.start_a < 1.0;
+    for (at, one) in report.alternators.iter().enumerate() {
+        let (alternator, shaft_rpm, cut_in_rpm) = (one.alternator, one.shaft_rpm, one.zero_rpm);
+        if at == 0 && nothing {
+            add(
+                found,
+                SpeedFinding::TooSlow {
+                    shaft_rpm,
+                    cut_in_rpm,
+                },
+            );
+        } else if one.full_cold_a <= 0.0 {
+            add(
+                found,
+                SpeedFinding::OneTooSlow {
+                    alternator,
+                    shaft_rpm,
+                },
+            );
+        } else if shaft_rpm < 1.5 * cut_in_rpm {
+            add(
+                found,
+                SpeedFinding::LowOnTheCurve {
+                    alternator,
+                    shaft_rpm,
+                },
+            );
+        }
     }
 }

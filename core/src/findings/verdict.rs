@@ -16,6 +16,8 @@ pub enum Verdict {
     NotRun,
     /// The bank gets nothing in this run.
     NotCharged,
+    /// The bank's electrolyte is frozen where the run begins: it takes no charge.
+    BankFrozen,
     /// An alternator is of another voltage than the battery its cable leads to.
     WrongVoltage {
         /// Which alternator.
@@ -88,6 +90,9 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
             after_s: opening.after_s,
             load_lost: inputs.on_house(),
         };
+    }
+    if run.bank_frozen {
+        return Verdict::BankFrozen;
     }
     if run.series.iter().all(|moment| moment.bank_a <= 0.0) {
         return Verdict::NotCharged;

@@ -18,7 +18,7 @@ impl Plant {
     /// and each alternator as warm as this: the least of what alternators,
     /// regulator and DC-DC charger allow, of what the held voltage lets flow, and
     /// of the bank's limit where the regulator is told it. Nothing else knows
-    /// that limit.
+    /// that limit. A frozen bank takes no charge.
     pub fn flow(&self, seconds: f64, soc: f64, states: &[ThermalState]) -> Flow {
         let terminals = Terminals::new(&self.bank, soc);
         // Most that may reach house and bank together, and why.
@@ -30,7 +30,10 @@ impl Plant {
         } else {
             f64::INFINITY
         };
-        let (most_a, most_limit) = if held_a < accepted_a {
+        let (most_a, most_limit) = if self.bank.is_frozen(soc) {
+            // Ice takes nothing: the house alone is fed.
+            (house_load_a.min(held_a.max(0.0)), Limit::FrozenBank)
+        } else if held_a < accepted_a {
             (held_a.max(0.0), Limit::ChargeVoltage)
         } else {
             (accepted_a, Limit::BankLimit)

@@ -49,7 +49,9 @@ pub enum Limit {
     BankLimit,
     /// The bank has come up to its charge voltage.
     ChargeVoltage,
-    /// The DC-DC converter gives no more.
+    /// The bank's electrolyte is frozen and takes no charge.
+    FrozenBank,
+    /// The DC-DC charger gives no more.
     Converter,
     /// The alternator is of another voltage than the battery it is led to and
     /// must not be connected.
@@ -58,7 +60,7 @@ pub enum Limit {
 
 impl Limit {
     /// All of them, in the order they are listed.
-    pub const ALL: [Limit; 9] = [
+    pub const ALL: [Limit; 10] = [
         Limit::AlternatorOutput,
         Limit::Temperature,
         Limit::CurrentCap,
@@ -66,6 +68,7 @@ impl Limit {
         Limit::LowSpeed,
         Limit::Converter,
         Limit::BankLimit,
+        Limit::FrozenBank,
         Limit::ChargeVoltage,
         Limit::WrongVoltage,
     ];

@@ -120,6 +120,14 @@ impl Plant {
         }
     }
 
+    /// The same boat with a bank of which nothing is frozen.
+    pub(crate) fn thawed(&self) -> Plant {
+        Plant {
+            bank: self.bank.thawed(),
+            ..self.clone()
+        }
+    }
+
     /// Everything at one moment: at a time \[s\] after the start, a state of
     /// charge (0 to 1) and each alternator as warm as this.
     pub fn moment(&self, seconds: f64, soc: f64, states: &[ThermalState]) -> Moment {

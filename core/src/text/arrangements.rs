@@ -1,6 +1,7 @@
 //! What there is to say of arrangements beside their figures.
 
-use crate::decision::arrangements::Disconnect;
+use crate::decision::arrangements::{Disconnect, LeftOut};
+use crate::text::findings;
 use crate::units::Reader;
 use crate::units::quantity::volts;
 
@@ -9,6 +10,7 @@ pub fn disconnect(disconnect: &Disconnect, reader: &Reader) -> String {
     let whole = |v| reader.show(volts(v).to(0));
     match *disconnect {
         Disconnect::BatteryStays => "nothing: a battery stays on the alternator".to_string(),
+        Disconnect::NothingCharges => "nothing: no alternator charges".to_string(),
         Disconnect::Withstood {
             left_v,
             withstand_v,
@@ -29,4 +31,21 @@ pub fn disconnect(disconnect: &Disconnect, reader: &Reader) -> String {
             format!("up to {}, no protection entered", whole(left_v))
         }
     }
+}
+
+/// Usual arrangements that are not proposed, and the sentence that says why: those
+/// with the same sentence together.
+pub fn not_proposed(left_out: &[LeftOut], reader: &Reader) -> Vec<(String, String)> {
+    let mut said: Vec<(String, String)> = Vec::new();
+    for one in left_out {
+        let Some(worst) = one.harm.first() else {
+            continue;
+        };
+        let why = findings::sentence(worst, reader);
+        match said.iter_mut().find(|(_, other)| *other == why) {
+            Some((names, _)) => *names += &format!("; {}", one.name),
+            None => said.push((one.name.to_string(), why)),
+        }
+    }
+    said
 }

@@ -11,6 +11,10 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     match *verdict {
         Verdict::NotRun => "The engine is not run for charging.".to_string(),
+        Verdict::BankFrozen => {
+            "The bank is frozen and takes no charge: thaw it before you start the engine."
+                .to_string()
+        }
         Verdict::NotCharged => "The alternator gives the bank nothing.".to_string(),
         Verdict::WrongVoltage { alternator } => format!(
             "The {} is of another voltage than its battery: do not connect it.",

@@ -85,6 +85,7 @@ pub const fn limit(limit: Limit) -> &'static str {
         Limit::Ramp => "soft start",
         Limit::LowSpeed => "low speed",
         Limit::BankLimit => "bank limit",
+        Limit::FrozenBank => "frozen bank",
         Limit::ChargeVoltage => "voltage",
         Limit::Converter => "charger",
         Limit::WrongVoltage => "wrong voltage",
@@ -100,6 +101,7 @@ pub const fn limited_by(limit: Limit) -> &'static str {
         Limit::Ramp => "soft start",
         Limit::LowSpeed => "the low-speed limit",
         Limit::BankLimit => "the battery charge limit",
+        Limit::FrozenBank => "the frozen bank, which takes no charge",
         Limit::ChargeVoltage => "charge voltage",
         Limit::Converter => "the size of the DC-DC charger",
         Limit::WrongVoltage => "an alternator built for another voltage",
@@ -110,6 +112,9 @@ pub const fn limited_by(limit: Limit) -> &'static str {
 pub const fn why_not_charged(trouble: DayTrouble) -> &'static str {
     match trouble {
         DayTrouble::CannotBeCharged => "The engine cannot charge the bank to its target.",
+        DayTrouble::BankFrozen => {
+            "The engine cannot charge the bank: its acid is frozen and takes no charge."
+        }
         DayTrouble::NothingLeft => {
             "The engine cannot charge the bank: the boat uses all that the alternator gives it."
         }
@@ -132,6 +137,7 @@ pub const fn why_not_charged(trouble: DayTrouble) -> &'static str {
 pub const fn day_trouble(trouble: DayTrouble) -> &'static str {
     match trouble {
         DayTrouble::CannotBeCharged => "cannot be charged",
+        DayTrouble::BankFrozen => "bank frozen",
         DayTrouble::NothingLeft => "no charge left",
         DayTrouble::ManagementOpens => "battery disconnects",
         DayTrouble::WrongVoltage => "wrong voltage",

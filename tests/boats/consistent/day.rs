@@ -120,7 +120,9 @@ fn window(says: &Says) {
     let low_pct = says.figure("bank_window_low_pct");
     if let Some(from_pct) = says.report.analyses.day.from_pct {
         let below = from_pct < low_pct - 1.0;
-        says.holds(!below || says.has("day_below_window"), || {
+        // A bank that is ice there says so first.
+        let told = says.has("day_below_window") || says.has("lead_frozen");
+        says.holds(!below || told, || {
             format!(
                 "the day falls to {from_pct:.0} %, below {low_pct:.0} %, and no finding says so"
             )
@@ -148,9 +150,13 @@ fn year(says: &Says) {
         .fold(0.0, f64::max);
     let most_h = year.months.iter().map(charging_h_day).fold(0.0, f64::max);
     match says.report.analyses.day.engine_hours {
-        None => says.holds(most_h < 0.1 || short_ah > 0.5, || {
-            format!("no engine run covers the day, and {most_h:.2} h a day cover the year's")
-        }),
+        None => {
+            // The year's rule starts the engine before the bank is ice.
+            let started_before = says.has("lead_frozen") && year.trouble.is_none();
+            says.holds(most_h < 0.1 || short_ah > 0.5 || started_before, || {
+                format!("no engine run covers the day, and {most_h:.2} h a day cover the year's")
+            });
+        }
         Some(hours) => {
             // The same sun every month, and no motoring that charges too.
             let same_days =

@@ -29,6 +29,8 @@ pub struct DayNeed {
     pub to: f64,
     /// Lowest state of charge wanted, 0 to 1.
     pub low: f64,
+    /// Where the charging run begins, 0 to 1: the bank gets as low as that.
+    pub start: f64,
 }
 
 impl DayNeed {
@@ -43,6 +45,7 @@ impl DayNeed {
             need_ah,
             to: inputs.run.to_pct / 100.0,
             low: inputs.window_low_pct() / 100.0,
+            start: inputs.run.from_pct / 100.0,
         }
     }
 }
@@ -123,6 +126,29 @@ pub fn daily_run(plant: &Plant, day: &DayNeed) -> DailyRun {
 /// # Errors
 /// Why no runs close the day.
 pub fn daily_trace(plant: &Plant, day: &DayNeed) -> Result<DailyTrace, DayTrouble> {
+    if frozen_from(plant, day).is_some() {
+        return Err(DayTrouble::BankFrozen);
+    }
+    unfrozen_trace(plant, day)
+}
+
+/// The state of charge, 0 to 1, at which the engine finds the electrolyte of the
+/// bank frozen; none where it never does. A run begins where the rest of the day
+/// would leave the bank, or where the charging run does.
+pub fn frozen_from(plant: &Plant, day: &DayNeed) -> Option<f64> {
+    if day.need_ah <= 0.0 || !plant.bank.is_frozen(0.0) {
+        return None;
+    }
+    let frozen = |soc: &f64| plant.bank.is_frozen(*soc);
+    Some(day.start).filter(frozen).or_else(|| {
+        let daily = unfrozen_trace(&plant.thawed(), day).ok()?;
+        Some(daily.run.from).filter(frozen)
+    })
+}
+
+/// The daily runs of a bank that is not frozen where they begin.
+fn unfrozen_trace(plant: &Plant, day: &DayNeed) -> Result<DailyTrace, DayTrouble> {
+    let plant = &plant.thawed();
     if let Some(trouble) = blocked(plant, day.to) {
         return Err(trouble);
     }

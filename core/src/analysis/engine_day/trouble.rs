@@ -15,6 +15,8 @@ pub enum DayTrouble {
     /// The charge voltage is too low to reach the target, or the bank is too
     /// cold to be charged at all.
     CannotBeCharged,
+    /// The electrolyte of a lead bank is frozen where a run would begin.
+    BankFrozen,
     /// The boat draws all that reaches the house side: nothing is left for the
     /// bank.
     NothingLeft,
@@ -30,8 +32,9 @@ pub enum DayTrouble {
 
 impl DayTrouble {
     /// Every one of them.
-    pub const ALL: [DayTrouble; 6] = [
+    pub const ALL: [DayTrouble; 7] = [
         DayTrouble::CannotBeCharged,
+        DayTrouble::BankFrozen,
         DayTrouble::NothingLeft,
         DayTrouble::ManagementOpens,
         DayTrouble::WrongVoltage,
@@ -50,17 +53,22 @@ pub fn blocked(plant: &Plant, to: f64) -> Option<DayTrouble> {
     }
     Some(match flow.limit {
         Limit::ChargeVoltage | Limit::BankLimit => DayTrouble::CannotBeCharged,
+        Limit::FrozenBank => DayTrouble::BankFrozen,
         Limit::WrongVoltage => DayTrouble::WrongVoltage,
         _ => DayTrouble::NothingLeft,
     })
 }
 
 /// Why the engine gives a bank nothing between two states of charge, 0 to 1: it
-/// never brings it there, or the bank disconnects on the way. None when it
+/// never brings it there, it is frozen where it begins, or the bank disconnects on
+/// the way. None when it
 /// charges, however slowly.
 pub fn gives_nothing(plant: &Plant, from: f64, to: f64) -> Option<DayTrouble> {
     if let Some(trouble) = blocked(plant, to) {
         return Some(trouble);
+    }
+    if plant.bank.is_frozen(from) {
+        return Some(DayTrouble::BankFrozen);
     }
     let trace = charge(plant, from, to, DAY_S, &Fineness::USUAL);
     if trace.opening(trace.last_s()).is_some() {

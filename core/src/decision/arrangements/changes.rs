@@ -15,6 +15,8 @@ use crate::simulation::management::setting_within_a;
 /// DC-DC charger stops, for each 12 V block \[V\]: common practice.
 const START_BLOCK_V: f64 = 14.0;
 const LOCKOUT_BLOCK_V: f64 = 13.0;
+/// No engine starts from a battery of more 12 V blocks than that: common practice.
+const MOST_START_BLOCKS: f64 = 2.0;
 /// The least a current cap can be set to \[A\]: that of its field.
 const LEAST_CAP_A: f64 = 5.0;
 
@@ -38,9 +40,26 @@ impl Stated {
     }
 }
 
+/// The boat with an alternator of 12 V, as most engines come with, where nobody
+/// gave it a voltage and a bank of 48 V alone made it one of 48.
+pub(crate) fn as_engines_come(inputs: &Inputs) -> Inputs {
+    let mut with = *inputs;
+    let first = inputs.first_alternator();
+    if first.voltage_assumed() && first.blocks() > MOST_START_BLOCKS {
+        with.alt.nominal_v = AlternatorVolts::V12;
+    }
+    with
+}
+
+/// Whether the first alternator can charge a start battery; one of 48 V has none.
+pub(crate) fn can_charge_start(inputs: &Inputs) -> bool {
+    as_engines_come(inputs).first_alternator().blocks() <= MOST_START_BLOCKS
+}
+
 /// The alternator charges the start battery, and a DC-DC charger of so many
 /// amperes the house bank from there.
 pub(super) fn through_charger(with: &mut Inputs, stated: Stated, charger_a: f64) {
+    *with = as_engines_come(with);
     let before = *with;
     with.way.kind = WayKind::Converter;
     with.way.converter_a = charger_a;
@@ -103,6 +122,7 @@ pub(crate) fn replace(with: &mut Inputs, rated_a: f64) {
 /// Puts another alternator on the bank; the one that was there charges the
 /// start battery.
 pub(crate) fn add_second(with: &mut Inputs, rated_a: f64, stated: Stated) {
+    *with = as_engines_come(with);
     let before = *with;
     start_battery_of(with, &before, stated);
     with.alt2 = before.alt;

@@ -22,7 +22,8 @@ use crate::report::{Report, report_without_lead};
 
 pub(crate) use alternators::{larger_a, second_a};
 pub(crate) use changes::{
-    Stated, add_second, cap_wanted_a, direct, hold_current, may_pass_limit, regulate, replace,
+    Stated, add_second, as_engines_come, can_charge_start, cap_wanted_a, direct, hold_current,
+    may_pass_limit, regulate, replace,
 };
 pub(crate) use harm::harm;
 pub use outcome::{Disconnect, Hottest, Outcome};

@@ -90,8 +90,10 @@ pub struct Outcome {
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 #[serde(tag = "code", rename_all = "snake_case")]
 pub enum Disconnect {
-    /// Nothing: a battery stays on the alternator, or the engine does not charge.
+    /// Nothing: a battery stays on the alternator.
     BatteryStays,
+    /// Nothing: no alternator charges, or none that may be connected.
+    NothingCharges,
     /// The electronics withstand what is left.
     Withstood {
         /// Voltage left for a moment \[V\].
@@ -265,10 +267,14 @@ fn said((key, value): &(Key, Value)) -> String {
 fn disconnect(with: &Worksheet, report: &Report) -> Disconnect {
     let all = &report.analyses.load_dump;
     let left_v = |dump: &DumpReport| dump.bank_left_v().unwrap_or(0.0);
+    let mut installed = with.inputs.alternators();
+    if !with.inputs.engine_charges() || !installed.any(|one| one.fits()) {
+        return Disconnect::NothingCharges;
+    }
     let worst = all
         .alternators
         .iter()
-        .filter(|dump| dump.exposure == Exposure::Bank && with.inputs.engine_charges())
+        .filter(|dump| dump.exposure == Exposure::Bank)
         .reduce(|one, other| {
             let rank = |dump: &DumpReport| (dump.too_much(left_v(dump)), left_v(dump));
             if rank(other) > rank(one) { other } else { one }

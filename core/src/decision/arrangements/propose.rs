@@ -3,7 +3,7 @@
 use crate::boat::{Chemistry, Inputs, RegulatorKind, Rest, SecondRole, WayKind, Worksheet};
 use crate::decision::arrangements::alternators::{larger_a, second_a};
 use crate::decision::arrangements::changes::{
-    Stated, add_second, direct, replace, through_charger,
+    Stated, add_second, as_engines_come, can_charge_start, direct, replace, through_charger,
 };
 
 /// Panels added where panels are proposed \[W\]: two of a usual size.
@@ -113,14 +113,14 @@ fn fits(with: &Inputs) -> bool {
 /// below that which leaves the alternator half of its power and is not above
 /// what the bank may take; smaller ones where that is too much for it.
 fn through_chargers(now: &Inputs, stated: Stated) -> Vec<Inputs> {
-    if now.two.role != SecondRole::None {
-        // One alternator is there for the bank already.
+    if now.two.role != SecondRole::None || !can_charge_start(now) {
+        // One alternator is there for the bank already, or none for a start battery.
         return Vec::new();
     }
     let listed_a = now.way.converter_a;
     let fits = |charger_a: &f64| {
         let takes_w = now.charger_takes_w(*charger_a);
-        takes_w <= CHARGER_SHARE * now.first_alternator().rated_w()
+        takes_w <= CHARGER_SHARE * as_engines_come(now).first_alternator().rated_w()
             && *charger_a <= now.charge_limit_a()
     };
     let listed = (stated.charger_a || fits(&listed_a)).then_some(listed_a);
@@ -135,10 +135,10 @@ fn through_chargers(now: &Inputs, stated: Stated) -> Vec<Inputs> {
 }
 
 fn seconds(now: &Inputs, stated: Stated) -> Vec<Inputs> {
-    if now.two.role != SecondRole::None {
+    if now.two.role != SecondRole::None || !can_charge_start(now) {
         return Vec::new();
     }
-    middle_first(&second_a(now))
+    middle_first(&second_a(&as_engines_come(now)))
         .map(|rated_a| changed(now, |with| add_second(with, rated_a, stated)))
         .collect()
 }

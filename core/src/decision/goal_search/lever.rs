@@ -4,7 +4,8 @@ use serde::Serialize;
 
 use crate::boat::{AirBasis, Goal, Inputs, May, RegulatorKind, SecondRole, SensorPlace, WayKind};
 use crate::decision::arrangements::{
-    Stated, add_second, cap_wanted_a, direct, hold_current, larger_a, regulate, replace, second_a,
+    Stated, add_second, as_engines_come, can_charge_start, cap_wanted_a, direct, hold_current,
+    larger_a, regulate, replace, second_a,
 };
 use crate::units::QuantityKind;
 
@@ -157,7 +158,10 @@ pub(super) static LEVERS: [Lever; COUNT] = [
     Lever {
         change: Change::SecondAlternator,
         open: |goal| goal.second,
-        amounts: |i| some(i.two.role == SecondRole::None, &second_a(i)),
+        amounts: |i| {
+            let room = i.two.role == SecondRole::None && can_charge_start(i);
+            some(room, &second_a(&as_engines_come(i)))
+        },
         apply: add_second,
     },
     Lever {

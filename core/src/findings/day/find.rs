@@ -29,6 +29,8 @@ pub(crate) fn day_findings(
     let elsewhere = match trouble {
         // Said by the finding of cells too cold or too hot.
         DayTrouble::CannotBeCharged => inputs.charge_barred().is_some(),
+        // Said by the finding of the frozen bank.
+        DayTrouble::BankFrozen => true,
         // Said by the finding of the management system.
         DayTrouble::ManagementOpens => report.run.opening.is_some(),
         // Said by the finding of the voltage.
@@ -44,7 +46,7 @@ pub(crate) fn day_findings(
     let finding = match trouble {
         DayTrouble::CannotBeCharged => DayFinding::CannotBeCharged(not_charged(inputs, plant)),
         DayTrouble::ManagementOpens => DayFinding::DayDisconnects,
-        DayTrouble::WrongVoltage => return,
+        DayTrouble::WrongVoltage | DayTrouble::BankFrozen => return,
         DayTrouble::NothingLeft => DayFinding::DayNotCovered(NotCovered::NothingLeft {
             house_a: report.run.house_load_a,
         }),

@@ -1,8 +1,11 @@
 //! Finds what gets too hot.
 
-use crate::analysis::Analyses;
+use crate::analysis::{AlternatorReport, AlternatorRun, Analyses, RunReport};
 use crate::analysis::{NEAR_K, Part, PartLimit, first_passed, nearest, part_limits};
-use crate::boat::{Chemistry, Connection, Inputs, RegulatorKind, SensorPlace, Worksheet};
+use crate::boat::{
+    Chemistry, Connection, Inputs, InstalledAlternator, RegulatorKind, SensorPlace,
+    WhichAlternator, Worksheet,
+};
 use crate::findings::heat::{
     HeatFinding, HeatRemedy, PartTooHot, ROOM_C, SET_POINT_ROOM_K, Settled,
 };
@@ -18,8 +21,10 @@ const LAG_MATTERS_K: f64 = 15.0;
 pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     let limits = part_limits(inputs, report);
-    if inputs.reg.kind == RegulatorKind::Internal && inputs.on_house() {
-        unwatched(inputs, report, &limits, found);
+    for (installed, alternator) in inputs.alternators().zip(&report.alternators) {
+        if installed.built_in_on_house() {
+            unwatched(&installed, alternator, &limits, found);
+        }
     }
     for limit in limits.iter().filter(|limit| limit.margin_k() < 0.0) {
         // What to do is said once for each alternator, with what is worst.
@@ -32,8 +37,10 @@ pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
     }
     near_limit(inputs, &limits, found);
     after_stop(inputs, report, found);
-    if inputs.reg.kind == RegulatorKind::External && inputs.reg.sensor == SensorPlace::Case {
-        case_sensor(inputs, report, found);
+    for (installed, run) in inputs.alternators().zip(&report.run.alternators) {
+        if watched_by_case_sensor(&installed) {
+            case_sensor(&installed, run, report, found);
+        }
     }
 }
 
@@ -50,26 +57,30 @@ fn remedy(inputs: &Inputs, limit: &PartLimit) -> HeatRemedy {
     }
 }
 
-/// An alternator straight on the house bank whose regulator does not limit its
-/// temperature.
-fn unwatched(inputs: &Inputs, report: &Analyses, limits: &[PartLimit], found: &mut Vec<Finding>) {
-    let each = inputs.alternators().zip(&report.alternators);
-    let mut on_house = each.filter(|(installed, _)| installed.connection.on_house());
-    let Some((installed, alternator)) = on_house.next() else {
-        return;
-    };
+/// An alternator on the house bank whose regulator does not limit its temperature.
+fn unwatched(
+    installed: &InstalledAlternator,
+    alternator: &AlternatorReport,
+    limits: &[PartLimit],
+    found: &mut Vec<Finding>,
+) {
+    let own = limits
+        .iter()
+        .copied()
+        .filter(|limit| limit.alternator == installed.which);
+    let nearest = nearest(&own.collect::<Vec<_>>());
     add(
         found,
         HeatFinding::NothingWatchesHeat {
             alternator: installed.which,
-            lithium: inputs.bank.chemistry == Chemistry::Lfp,
+            lithium: installed.boat.bank.chemistry == Chemistry::Lfp,
             settled: alternator.hot.map(|hot| Settled {
                 winding_c: hot.winding_c,
                 case_c: hot.case_c,
                 hot_a: alternator.hot_a,
             }),
             limit_c: Part::Winding.limit_c(installed.alternator),
-            margin_k: nearest(limits).map_or(0.0, |limit| limit.margin_k()),
+            margin_k: nearest.map_or(0.0, |limit| limit.margin_k()),
         },
     );
 }
@@ -110,7 +121,8 @@ fn near_limit(inputs: &Inputs, limits: &[PartLimit], found: &mut Vec<Finding>) {
         return;
     };
     // The finding of the regulator's temperature limit says so itself.
-    if limit.part == Part::Case && set_point_high(inputs) {
+    let installed = inputs.alternator(limit.alternator);
+    if limit.part == Part::Case && installed.is_some_and(|one| set_point_high(&one)) {
         return;
     }
     add(
@@ -125,37 +137,66 @@ fn near_limit(inputs: &Inputs, limits: &[PartLimit], found: &mut Vec<Finding>) {
     );
 }
 
+/// Whether the regulator limits the temperature of its case.
+fn watched_by_case_sensor(installed: &InstalledAlternator) -> bool {
+    let regulator = installed.regulator();
+    regulator.kind == RegulatorKind::External && regulator.sensor == SensorPlace::Case
+}
+
 /// Whether the regulator's temperature limit for the case leaves it next to
 /// nothing.
-fn set_point_high(inputs: &Inputs) -> bool {
-    inputs.reg.kind == RegulatorKind::External
-        && inputs.reg.sensor == SensorPlace::Case
-        && inputs.reg.set_point_c > inputs.alt.case_limit_c - SET_POINT_ROOM_K
+fn set_point_high(installed: &InstalledAlternator) -> bool {
+    let highest_c = installed.alternator.case_limit_c - SET_POINT_ROOM_K;
+    watched_by_case_sensor(installed) && installed.regulator().set_point_c > highest_c
+}
+
+/// Whether the regulator held its temperature in the run. What limits the run is
+/// what limits the first alternator; another one's case tells of itself.
+fn temperature_held(
+    installed: &InstalledAlternator,
+    run: &AlternatorRun,
+    report: &RunReport,
+) -> bool {
+    let regulator = installed.regulator();
+    match installed.which {
+        WhichAlternator::First => {
+            let mut shares = report.limit_shares.iter();
+            shares.any(|share| share.limit == Limit::Temperature)
+        }
+        WhichAlternator::Second => run.peak.case_c > regulator.set_point_c - regulator.fold_band_k,
+    }
 }
 
 /// What a sensor on the case does not see, and how high it is set.
-fn case_sensor(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
-    let set_point_c = inputs.reg.set_point_c;
-    let winding_c = report.run.alternators[0].peak.winding_c;
-    let shares = &report.run.limit_shares;
-    let held = shares.iter().any(|s| s.limit == Limit::Temperature);
-    let limit_c = inputs.alt.class.limit_c();
+fn case_sensor(
+    installed: &InstalledAlternator,
+    run: &AlternatorRun,
+    report: &Analyses,
+    found: &mut Vec<Finding>,
+) {
+    let alternator = installed.which;
+    let set_point_c = installed.regulator().set_point_c;
+    let winding_c = run.peak.winding_c;
+    let limit_c = Part::Winding.limit_c(installed.alternator);
+    let held = temperature_held(installed, run, &report.run);
     if held && winding_c > set_point_c + 15.0 && winding_c > limit_c - LAG_MATTERS_K {
         add(
             found,
             HeatFinding::CaseSensorLags {
+                alternator,
                 winding_c,
                 limit_c,
                 set_point_c,
             },
         );
     }
-    if set_point_high(inputs) {
+    if set_point_high(installed) {
         add(
             found,
             HeatFinding::SetPointHigh {
+                alternator,
                 set_point_c,
-                limit_c: inputs.alt.case_limit_c,
+                limit_c: installed.alternator.case_limit_c,
             },
         );
     }

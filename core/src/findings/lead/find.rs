@@ -1,8 +1,9 @@
 //! Finds what harms a bank of lead.
 
 use crate::analysis::Analyses;
+use crate::analysis::engine_day::DayTrouble;
 use crate::boat::{Inputs, RegulatorKind, WayKind, Worksheet};
-use crate::findings::lead::{HOT_C, LeadFinding, LeadHigh, LeadLow, SetBy};
+use crate::findings::lead::{FrozenWhen, HOT_C, LeadFinding, LeadHigh, LeadLow, SetBy};
 use crate::findings::{Finding, add};
 use crate::physics::battery::{LeadKind, lead_freezes_c};
 
@@ -124,8 +125,26 @@ fn too_little(inputs: &Inputs, kind: &InBlocks, found: &mut Vec<Finding>) {
 /// Lowest state of charge the bank gets to, 0 to 1.
 fn lowest_soc(inputs: &Inputs, report: &Analyses) -> f64 {
     let day_pct = report.day.from_pct.unwrap_or(100.0);
-    let lowest_pct = inputs.window_low_pct().min(inputs.run.from_pct);
+    let mut lowest_pct = inputs.window_low_pct();
+    if inputs.engine_charges() {
+        lowest_pct = lowest_pct.min(inputs.run.from_pct);
+    }
     lowest_pct.min(day_pct).clamp(0.0, 100.0) / 100.0
+}
+
+/// The state of charge, 0 to 1, at which the engine finds the bank frozen; none
+/// where it does not, or is not run.
+fn frozen_at_start(inputs: &Inputs, report: &Analyses) -> Option<f64> {
+    let day = &report.day;
+    if !inputs.engine_charges() {
+        None
+    } else if report.run.bank_frozen {
+        Some(inputs.run.from_pct / 100.0)
+    } else if day.trouble == Some(DayTrouble::BankFrozen) {
+        Some(day.from_pct? / 100.0)
+    } else {
+        None
+    }
 }
 
 fn freezing(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
@@ -133,10 +152,22 @@ fn freezing(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
     let soc = lowest_soc(inputs, report);
     let (freezes_c, flat_freezes_c) = (lead_freezes_c(soc), lead_freezes_c(0.0));
     let lowest_pct = 100.0 * soc;
-    if bank_c <= freezes_c {
+    if let Some(frozen_soc) = frozen_at_start(inputs, report) {
         add(
             found,
             LeadFinding::LeadFrozen {
+                when: FrozenWhen::EngineStarts,
+                bank_c,
+                lowest_pct: 100.0 * frozen_soc,
+                freezes_c: lead_freezes_c(frozen_soc),
+                safe_pct: safe_pct(bank_c),
+            },
+        );
+    } else if bank_c <= freezes_c {
+        add(
+            found,
+            LeadFinding::LeadFrozen {
+                when: FrozenWhen::AtTheLowest,
                 bank_c,
                 lowest_pct,
                 freezes_c,

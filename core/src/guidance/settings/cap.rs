@@ -42,6 +42,7 @@ pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> PerAlternator<f64> {
         harness_ohm: 0.0,
         compensation_v: 0.0,
         charge_efficiency: 1.0,
+        temperature_c: inputs.bank.temperature_c,
     };
     plant.bank_limit_a = NEVER_BINDS;
     plant.held_v = 2.0 * inputs.charge_v();

@@ -15,6 +15,9 @@ pub use lfp::{
     lfp_cold_factor, lfp_rest_v,
 };
 
+/// No electrolyte is frozen at this temperature \[°C\]: even water melts at 0.
+const THAWED_C: f64 = 1.0;
+
 /// What the cells are.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Cells {
@@ -40,6 +43,8 @@ pub struct Bank {
     pub compensation_v: f64,
     /// Ampere-hours kept of those put in, 0 to 1.
     pub charge_efficiency: f64,
+    /// Temperature of the bank \[°C\].
+    pub temperature_c: f64,
 }
 
 impl Bank {
@@ -66,6 +71,21 @@ impl Bank {
             }
         };
         bank_ohm(cells, self.harness_ohm)
+    }
+
+    /// Whether its electrolyte is frozen at a state of charge, 0 to 1: ice takes no
+    /// charge. Never for lithium, which has no water to freeze.
+    pub fn is_frozen(&self, soc: f64) -> bool {
+        matches!(self.cells, Cells::Lead(_)) && self.temperature_c <= lead_freezes_c(soc)
+    }
+
+    /// The same bank, warm enough for nothing to freeze; all else about it stays
+    /// as it is in the cold.
+    pub fn thawed(self) -> Bank {
+        Bank {
+            temperature_c: self.temperature_c.max(THAWED_C),
+            ..self
+        }
     }
 
     /// Most it resists while it gives \[Ω\]: 2 Ω for each 12 V block over its

@@ -58,32 +58,38 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
             to_do(*remedy)
         ),
         HeatFinding::CaseSensorLags {
+            alternator,
             winding_c,
             limit_c,
             set_point_c,
         } => format!(
-            "The winding reaches {} before the temperature sensor on the case has felt the {} that the regulator holds; the winding's limit is {}. Put the sensor on the stator, set a lower temperature limit, or use a soft start.",
+            "The {}'s winding reaches {} before the temperature sensor on its case has felt the {} that the regulator holds; the winding's limit is {}. Put the sensor on the stator, set a lower temperature limit, or use a soft start.",
+            words::alternator(*alternator),
             show(celsius(*winding_c)),
             show(celsius(*set_point_c)),
             show(celsius(*limit_c))
         ),
         HeatFinding::SetPointHigh {
+            alternator,
             set_point_c,
             limit_c,
         } if set_point_c >= limit_c => format!(
-            "The regulator holds a temperature limit of {}, and the case withstands {}. Set it lower; about {} below what the case withstands is common practice.",
+            "The regulator holds a temperature limit of {}, and the {}'s case withstands {}. Set it lower; about {} below what the case withstands is common practice.",
             show(celsius(*set_point_c)),
+            words::alternator(*alternator),
             show(celsius(*limit_c)),
             show(kelvin(USUAL_ROOM_K))
         ),
         HeatFinding::SetPointHigh {
+            alternator,
             set_point_c,
             limit_c,
         } => format!(
-            "A temperature limit of {} in the regulator leaves less than {} to the {} that the case withstands; about {} is common practice. Set it lower.",
+            "A temperature limit of {} in the regulator leaves less than {} to the {} that the {}'s case withstands; about {} is common practice. Set it lower.",
             show(celsius(*set_point_c)),
             show(kelvin(SET_POINT_ROOM_K)),
             show(celsius(*limit_c)),
+            words::alternator(*alternator),
             show(kelvin(USUAL_ROOM_K))
         ),
         HeatFinding::SoakRectifier {

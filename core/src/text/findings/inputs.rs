@@ -1,7 +1,7 @@
 //! What is said of inputs that do not go together.
 
 use crate::findings::InputFinding;
-use crate::text::words::as_entered;
+use crate::text::words::{self, as_entered};
 use crate::units::Reader;
 use crate::units::quantity::{amperes, percent, rpm};
 
@@ -9,22 +9,31 @@ pub(super) fn sentence(finding: &InputFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(as_entered(quantity));
     match *finding {
         InputFinding::CurvePoints {
+            alternator,
             second_a,
             second_rpm,
             rated_a,
             rated_rpm,
         } => format!(
-            "No output curve passes through {} at {} and {} at {}. The slower point must have clearly less current, but not next to nothing; until then the rating alone is used.",
+            "No output curve of the {} passes through {} at {} and {} at {}. The slower point must have clearly less current, but not next to nothing; until then the rating alone is used.",
+            words::alternator(alternator),
             show(amperes(second_a)),
             show(rpm(second_rpm)),
             show(amperes(rated_a)),
             show(rpm(rated_rpm))
         ),
-        InputFinding::EfficiencyTooHigh { efficiency_pct } => format!(
-            "An efficiency of {} at the rating leaves nothing for the copper once diodes, field, iron and fan have had their share. Enter the efficiency at full load, or smaller shares.",
-            show(percent(efficiency_pct))
+        InputFinding::EfficiencyTooHigh {
+            alternator,
+            efficiency_pct,
+        } => format!(
+            "An efficiency of {} at the rating of the {} leaves nothing for the copper once diodes, field, iron and fan have had their share. Enter the efficiency at full load, or smaller shares.",
+            show(percent(efficiency_pct)),
+            words::alternator(alternator)
         ),
-        InputFinding::AnchorOutOfReach => "No cooling makes this alternator settle at the winding temperature entered for the bench test; the nearest possible one is used. Check that temperature, its speed and its air.".to_string(),
+        InputFinding::AnchorOutOfReach { alternator } => format!(
+            "No cooling makes the {} settle at the winding temperature entered for the bench test; the nearest possible one is used. Check that temperature, its speed and its air.",
+            words::alternator(alternator)
+        ),
         InputFinding::TargetBelowStart { from_pct, to_pct } => format!(
             "The charge is to end at {} and starts at {}: there is nothing to charge. Correct the wrong one.",
             show(percent(to_pct)),

@@ -2,7 +2,7 @@
 
 use crate::boat::Chemistry;
 use crate::findings::lead::HOT_C;
-use crate::findings::{LeadFinding, LeadHigh, LeadLow, SetBy};
+use crate::findings::{FrozenWhen, LeadFinding, LeadHigh, LeadLow, SetBy};
 use crate::text::words;
 use crate::units::Reader;
 use crate::units::quantity::{Quantity, QuantityKind, celsius, percent, volts};
@@ -19,6 +19,7 @@ pub(super) fn sentence(finding: &LeadFinding, reader: &Reader) -> String {
             show(celsius(HOT_C))
         ),
         LeadFinding::LeadFrozen {
+            when,
             bank_c,
             lowest_pct,
             freezes_c,
@@ -28,14 +29,21 @@ pub(super) fn sentence(finding: &LeadFinding, reader: &Reader) -> String {
                 Some(safe_pct) => {
                     format!("Keep it above {} in such cold.", show(percent(*safe_pct)))
                 }
-                None => "Even a full one is not safe in such cold.".to_string(),
+                None => "Even a full one is not safe in such cold: take it somewhere warmer."
+                    .to_string(),
             };
-            format!(
-                "The bank is at {}, and at {} charge its acid freezes at {}. Ice cracks plates and cases, and a frozen battery can burst when it is charged: warm it first. {keep}",
-                show(celsius(*bank_c)),
-                show(percent(*lowest_pct)),
-                show(celsius(*freezes_c))
-            )
+            let bank = show(celsius(*bank_c));
+            let lowest = show(percent(*lowest_pct));
+            let freezes = show(celsius(*freezes_c));
+            let frozen = match when {
+                FrozenWhen::EngineStarts => format!(
+                    "The bank is frozen when the engine starts: it is at {bank}, and at {lowest} charge its acid freezes at {freezes}. It takes no charge, so no engine time puts back what you use. Ice cracks plates and cases, and charging a frozen battery can burst it: do not charge it. Thaw it somewhere warm and check the cases for cracks first."
+                ),
+                FrozenWhen::AtTheLowest => format!(
+                    "The bank freezes before it is down to {lowest}, the lowest you allow: it is at {bank}, and at {lowest} charge its acid freezes at {freezes}. Ice cracks plates and cases, and charging a frozen battery can burst it."
+                ),
+            };
+            format!("{frozen} {keep}")
         }
         LeadFinding::LeadMayFreeze {
             bank_c,

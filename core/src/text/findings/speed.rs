@@ -30,9 +30,13 @@ pub(super) fn sentence(finding: &SpeedFinding, reader: &Reader) -> String {
             show(engine_rpm),
             show(top_rpm)
         ),
-        SpeedFinding::SecondTooSlow { shaft_rpm } => format!(
-            "At {} the second alternator gives nothing. Run the engine faster, or fit the alternator a smaller pulley.",
-            show(shaft_rpm)
+        SpeedFinding::OneTooSlow {
+            alternator,
+            shaft_rpm,
+        } => format!(
+            "At {} the {} gives nothing. Run the engine faster, or fit the alternator a smaller pulley.",
+            show(shaft_rpm),
+            words::alternator(alternator)
         ),
         SpeedFinding::TooSlow {
             shaft_rpm,
@@ -42,9 +46,13 @@ pub(super) fn sentence(finding: &SpeedFinding, reader: &Reader) -> String {
             show(shaft_rpm),
             show(cut_in_rpm)
         ),
-        SpeedFinding::LowOnTheCurve { shaft_rpm } => format!(
-            "At {} the alternator works on the steep part of its output curve: this estimate can be a quarter too high there, and the alternator's fan is slow. A little more engine speed gives much more current.",
-            show(shaft_rpm)
+        SpeedFinding::LowOnTheCurve {
+            alternator,
+            shaft_rpm,
+        } => format!(
+            "At {} the {} works on the steep part of its output curve: this estimate can be a quarter too high there, and its fan is slow. A little more engine speed gives much more current.",
+            show(shaft_rpm),
+            words::alternator(alternator)
         ),
     }
 }

@@ -15,7 +15,7 @@ use std::time::Duration;
 
 use ampwright_core::decision::arrangements::{Comparison, LeftOut, compare};
 use ampwright_core::guidance::CautionTopic;
-use ampwright_core::text::findings;
+use ampwright_core::text::arrangements::not_proposed;
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
 
@@ -87,23 +87,20 @@ fn SideBySide() -> impl IntoView {
 /// Usual arrangements that are not proposed, and why.
 #[component]
 fn NotProposed<'a>(left_out: &'a [LeftOut], reader: &'a Reader) -> impl IntoView + use<> {
-    let one = |one: &LeftOut| {
-        let why = one
-            .harm
-            .first()
-            .map(|finding| findings::sentence(finding, reader));
+    let one = |(names, why): (String, String)| {
         view! {
             <li>
-                <b>{one.name}</b>
+                <b>{names}</b>
                 ": "
                 {why}
             </li>
         }
     };
-    (!left_out.is_empty()).then(|| {
+    let all = not_proposed(left_out, reader);
+    (!all.is_empty()).then(|| {
         view! {
             <p class="about">"Not proposed, because it would not be safe:"</p>
-            <ul>{left_out.iter().map(one).collect_view()}</ul>
+            <ul>{all.into_iter().map(one).collect_view()}</ul>
         }
     })
 }

@@ -67,7 +67,7 @@ const fn class_of(limit: Limit) -> &'static str {
         Limit::AlternatorOutput | Limit::WrongVoltage => "machine",
         Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed => "cap",
         Limit::Temperature => "heat",
-        Limit::BankLimit => "bank",
+        Limit::BankLimit | Limit::FrozenBank => "bank",
         Limit::ChargeVoltage => "voltage",
         Limit::Converter => "converter",
     }

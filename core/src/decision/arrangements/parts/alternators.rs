@@ -12,6 +12,8 @@ struct Aboard<'a> {
     belt: &'a Belt,
     /// 12 V blocks of the system it is built for.
     blocks: f64,
+    /// Whether nobody has said so: then most engines come with one of 12 V.
+    voltage_assumed: bool,
     /// Whether its lead goes to the house bank.
     on_bank: bool,
     /// Whether an external regulator holds it.
@@ -24,7 +26,7 @@ impl Aboard<'_> {
     fn same_as(&self, other: &Aboard) -> bool {
         self.alternator.rated_a == other.alternator.rated_a
             && self.alternator.mass_kg == other.alternator.mass_kg
-            && self.blocks == other.blocks
+            && (self.blocks == other.blocks || self.voltage_assumed && other.blocks == 1.0)
     }
 
     fn same_pulley(&self, other: &Aboard) -> bool {
@@ -41,6 +43,7 @@ fn aboard(inputs: &Inputs) -> Vec<Aboard<'_>> {
         alternator: installed.alternator,
         belt: installed.belt,
         blocks: installed.blocks(),
+        voltage_assumed: installed.voltage_assumed(),
         on_bank: installed.connection.on_house(),
         regulated: external && installed.connection.charges_house(),
     });
