@@ -19,6 +19,7 @@ mod installed;
 mod known;
 mod ladder;
 mod loads;
+mod months;
 mod price;
 mod questions;
 pub mod reading;
@@ -56,10 +57,11 @@ pub use installed::{Connection, InstalledAlternator, WhichAlternator};
 pub use known::Known;
 pub use ladder::{ChargeStep, TooColdOrHot};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
+pub use months::{MONTHS, MonthFigures, MonthRow, Months};
 pub use price::Price;
 pub use questions::{QUESTIONS, Question, is_asked};
 pub use regulator::{Regulator, RegulatorKind, RegulatorLink, SensorPlace};
-pub use rule::Rule;
+pub use rule::{Aboard, Rule};
 pub use run::Run;
 pub use second::{Second, SecondRole};
 pub use section::{Field, Section};
@@ -181,6 +183,8 @@ pub struct Worksheet {
     pub known: Known,
     /// The list of loads.
     pub loads: Vec<Load>,
+    /// The year by months.
+    pub months: Months,
     /// Arrangements of the user's own, to be compared with this one.
     pub arrangements: Vec<Arrangement>,
     /// Steps of the commissioning list that are done, in its order; see

@@ -1,6 +1,7 @@
 //! Deleting a boat, and bringing back what was deleted.
 
 use ampwright_core::Worksheet;
+use ampwright_core::boat::Months;
 use ampwright_core::exchange::to_json;
 use leptos::prelude::*;
 
@@ -84,6 +85,7 @@ pub fn is_fresh(sheet: &Worksheet) -> bool {
         name,
         known,
         loads,
+        months,
         arrangements,
         done,
         ..
@@ -91,6 +93,7 @@ pub fn is_fresh(sheet: &Worksheet) -> bool {
     name.is_empty()
         && known.count() == 0
         && loads.is_empty()
+        && *months == Months::default()
         && arrangements.is_empty()
         && done.is_empty()
 }
