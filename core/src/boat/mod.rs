@@ -9,6 +9,7 @@ mod cable;
 mod cost;
 mod daily;
 mod daily_use;
+mod days_aboard;
 mod demo;
 mod done;
 mod engine;
@@ -45,6 +46,7 @@ pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
 pub use daily_use::{DayUse, RowUse, house_load_a, inverter_wh, mean_draw_a};
 pub(crate) use daily_use::{half_full_v, load_rows, saved, total};
+pub use days_aboard::YearAboard;
 pub use demo::demo;
 #[cfg(test)]
 pub(crate) use done::COMMISSIONING_STEPS;
