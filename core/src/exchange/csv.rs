@@ -123,11 +123,14 @@ pub fn output_csv(report: &Report) -> String {
 /// The year's months.
 pub fn year_csv(year: &Year) -> String {
     let mut table = Table::new(
-        "Month|Full sun a day (h)|Daylight (h)|Panels offer a day (W·h)|Panels offer a day (A·h)|Found the bank full, a day (A·h)|Found the bank full (%)|Use a day (A·h)|Engine gives a day (A·h)|Engine a week (h)|Of that motoring anyway (h)|Shore power gives a day (A·h)|Shore power a week (h)|Taken from shore power (kW·h)|Sun's part (%)|Lowest state of charge (%)|Days below the lowest wanted, of 28|Not given, a day (A·h)",
+        "Month|Days aboard|Air (°C)|Bank (°C)|Full sun a day (h)|Daylight (h)|Panels offer a day (W·h)|Panels offer a day (A·h)|Found the bank full, a day (A·h)|Found the bank full (%)|Use a day (A·h)|Engine gives a day (A·h)|Engine in seven days aboard (h)|Of that motoring anyway (h)|Engine for charging in the month (h)|Motoring in the month (h)|Fuel in the month (L)|Shore power gives a day (A·h)|Shore power in seven days aboard (h)|Taken from shore power in the month (kW·h)|Sun's part (%)|Lowest state of charge (%)|Days aboard below the lowest wanted|Not given, a day (A·h)",
     );
     for month in &year.months {
         table.line(&[
             month.month as f64,
+            month.days_aboard,
+            month.air_c,
+            month.bank_c,
             month.full_hours,
             month.daylight_h,
             month.sun_wh_day,
@@ -138,6 +141,9 @@ pub fn year_csv(year: &Year) -> String {
             month.engine_ah_day,
             month.engine_h_week,
             month.motoring_h_week,
+            month.charging_h,
+            month.motoring_h,
+            month.fuel_l,
             month.shore_ah_day,
             month.shore_h_week,
             month.shore_kwh,
