@@ -28,9 +28,6 @@ pub const fn field_label(column: Column, shaft_speed: bool) -> &'static str {
     }
 }
 
-/// Where each reading is taken.
-pub const WHERE_TO_READ: &str = "Amps: the alternator's own, by a clamp on its output cable; a battery monitor shows less, because the boat draws meanwhile. Case: the taped spot. Air: a hand's breadth from where the alternator draws it in. Volts: at the alternator's output. Leave empty what you cannot read.";
-
 /// When to stop, before the trial begins.
 pub fn stop_line(limits: &StopLimits, reader: &Reader) -> String {
     let why = match limits.decided_by {
@@ -269,13 +266,20 @@ pub fn entry_error(error: &EntryError, shaft_speed: bool, reader: &Reader) -> St
     }
 }
 
-/// What is asked before readings are replaced.
-pub fn ask_to_replace(count: usize) -> String {
-    match count {
-        1 => "There is a reading here already. Replace it?".to_string(),
-        count => format!("There are {count} readings here already. Replace them?"),
+/// What is asked before readings are replaced, or deleted for a new trial.
+pub fn ask_to_replace(count: usize, new_trial: bool) -> String {
+    let readings = match count {
+        1 => "the reading".to_string(),
+        count => format!("the {count} readings"),
+    };
+    match new_trial {
+        true => format!("A new trial deletes {readings} you have here."),
+        false => format!("This takes the place of {readings} you have here."),
     }
 }
+
+/// What to know of readings that nobody took.
+pub const EXAMPLE_READINGS: &str = "These are example readings of an invented boat: nobody has taken them. Fit the model to see how it works, and do not use the values for your boat.";
 
 /// How long the engine has run: "12:05 since the engine started".
 pub fn engine_clock(elapsed_min: f64) -> String {

@@ -16,6 +16,7 @@ mod rows;
 pub mod saved_boats;
 mod slices;
 mod target;
+mod trial;
 mod uncertainty;
 
 use ampwright_core::units::{Other, Quantity, Reader, UnitOfMeasure};
@@ -35,6 +36,7 @@ use rows::RowIds;
 use saved_boats::SavedBoats;
 pub use slices::Slices;
 pub use target::{RowId, Target};
+pub use trial::{Replacement, Trial};
 pub use uncertainty::UncertaintyState;
 
 /// One for the whole page, handed down by context. Every part of it is a

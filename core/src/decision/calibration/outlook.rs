@@ -8,8 +8,10 @@
 //! true one, so the answer is a range: where the readings cannot tell a curve
 //! from a line, only the earliest time is certain.
 
+use crate::analysis::{Moment, RunReport};
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::log::Row;
+use crate::numerics::interpolate;
 
 /// The latest readings that count: the air warms and the current falls
 /// meanwhile, so older ones belong to another curve \[min\]. Own reasoning.
@@ -115,6 +117,15 @@ pub fn outlook(rows: &[Row], level_c: f64) -> Outlook {
         likely_min: best.reaches_min(level_c),
         latest_min: times().try_fold(0.0, |latest: f64, time| time.map(|time| latest.max(time))),
     }
+}
+
+/// The case as the charging run was calculated \[°C\], at a minute of it; none
+/// beyond its end.
+pub fn calculated_case_c(run: &RunReport, minute: f64) -> Option<f64> {
+    let case = |moment: &Moment| Some((moment.minute, moment.alternators.first()?.case_c));
+    let points: Vec<(f64, f64)> = run.series.iter().filter_map(case).collect();
+    let (last, _) = points.last()?;
+    (minute <= *last).then(|| interpolate(&points, minute))?
 }
 
 /// The latest readings of the case, by time; those of one moment averaged.

@@ -26,6 +26,21 @@ impl Log {
             .max_by(|one, other| one.minute.total_cmp(&other.minute))
     }
 
+    /// How things stand: the last reading, and over it what is being typed,
+    /// unless that is an older one.
+    pub fn now(&self, typed: Option<&Row>) -> Option<Row> {
+        let latest = self.latest();
+        let is_newer = |typed: &&Row| latest.is_none_or(|latest| latest.minute <= typed.minute);
+        let Some(typed) = typed.filter(is_newer) else {
+            return latest.cloned();
+        };
+        let of = |column| {
+            let before = latest.and_then(|latest| latest.get(column));
+            typed.get(column).or(before)
+        };
+        Some(Row::new(typed.line, typed.minute, Column::ALL.map(of)))
+    }
+
     /// The readings as a text that [`read`](super::read) takes.
     pub fn to_text(&self) -> String {
         let speed = match self.shaft_speed {
@@ -59,6 +74,8 @@ impl Log {
 
 #[cfg(test)]
 mod tests {
+    use crate::decision::calibration::columns::Column;
+    use crate::decision::calibration::log::Row;
     use crate::decision::calibration::{Log, SAMPLE, read};
 
     #[test]
@@ -86,5 +103,21 @@ mod tests {
         let minutes: Vec<f64> = log.rows.iter().map(|row| row.minute).collect();
         assert_eq!(minutes, [0.0, 2.0, 4.0, 9.0]);
         assert_eq!(log.latest().map(|row| row.minute), Some(9.0));
+    }
+
+    #[test]
+    fn what_is_typed_counts_over_the_last_reading() {
+        let log = read("0;80;60\n4;82;110");
+        let typed = |text: &str| read(text).rows.remove(0);
+        let now = |typed: Option<Row>| {
+            let row = log.now(typed.as_ref()).unwrap();
+            (row.get(Column::Amps), row.get(Column::Case))
+        };
+        assert_eq!(now(None), (Some(82.0), Some(110.0)));
+        assert_eq!(now(Some(typed("6;70"))), (Some(70.0), Some(110.0)));
+        assert_eq!(now(Some(typed("6;70;90"))), (Some(70.0), Some(90.0)));
+        // An older reading is being corrected.
+        assert_eq!(now(Some(typed("0;85;61"))), (Some(82.0), Some(110.0)));
+        assert_eq!(Log::default().now(None), None);
     }
 }
