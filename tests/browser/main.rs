@@ -19,6 +19,7 @@ mod offline;
 mod page;
 mod pool;
 mod role;
+mod sea_trial_form;
 mod service;
 mod shell;
 mod site;

@@ -24,6 +24,9 @@ pub fn fitted(what: FittedFigure) -> &'static str {
 /// Why nothing can be learnt from a log, and what to do.
 pub fn refusal(refusal: &Refusal) -> String {
     match refusal {
+        Refusal::FewReadings { count: 1, least } => format!(
+            "One reading was understood; at least {least} are needed, best one a minute for half an hour."
+        ),
         Refusal::FewReadings { count, least } => format!(
             "{count} readings were understood; at least {least} are needed, best one a minute for half an hour."
         ),

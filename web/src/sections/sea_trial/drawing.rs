@@ -97,13 +97,13 @@ fn Drawn(plan: Plan, reader: Reader) -> impl IntoView {
     }
 }
 
-/// What the regulator holds; its words stand at the left, away from those of the
-/// stop line.
+/// What the regulator holds; its words stand below it, away from those of the
+/// stop line, where the case is still cool.
 #[component]
 fn HoldMark(y: f64, words: String) -> impl IntoView {
     view! {
         <Stroke class="mark-line" from=(LEFT, y) to=(RIGHT, y) />
-        <Words class="mark-words" at=(LEFT + 3.0, y - 2.5) anchor="start" says=words />
+        <Words class="mark-words" at=(LEFT + 3.0, y + 9.0) anchor="start" says=words />
     }
 }
 

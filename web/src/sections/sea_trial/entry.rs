@@ -6,7 +6,6 @@ use ampwright_core::text::sea_trial::{entry_error, entry_unit, field_label};
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
-use super::stop::StopNow;
 use crate::browser::page;
 use crate::components::Button;
 use crate::state::{AppState, Trial};
@@ -65,7 +64,6 @@ pub fn ReadingEntry() -> impl IntoView {
         ))
     });
     view! {
-        <StopNow />
         <div class="big-fields" role="group" aria-label="A reading">
             <For each=move || fields.get() key=|field| field_id(*field) let:field>
                 <BigField field next />

@@ -27,7 +27,7 @@ use fit::FitToReadings;
 use paste::PasteLog;
 use readings::Readings;
 use replace::Replace;
-use stop::Stop;
+use stop::{Stop, StopNow};
 
 /// The section.
 #[component]
@@ -44,6 +44,7 @@ pub fn SeaTrial() -> impl IntoView {
                 <ol class="steps">{HOW_TO.map(|step| view! { <li>{step}</li> }).collect_view()}</ol>
             </Fold>
             <Stop />
+            <StopNow />
             <div class="aboard">
                 <div>
                     <EngineClock />

@@ -1,7 +1,9 @@
 //! When to stop: told before the trial begins, and aloud when it is time.
 
 use ampwright_core::decision::calibration::stop::StopLimits;
-use ampwright_core::text::sea_trial::{BEFORE, STOP_ANYWAY, how_to_stop, stop_line, stop_now};
+use ampwright_core::text::sea_trial::{
+    BEFORE, STOP_ANYWAY, how_to_stop, stop_line, stop_now, why_stop,
+};
 use leptos::prelude::*;
 
 use crate::components::Fold;
@@ -18,13 +20,15 @@ pub fn Stop() -> impl IntoView {
     let state = AppState::expect();
     let limits = limits(state);
     let line = Signal::derive(move || stop_line(&limits.get(), &state.reader.get()));
+    let why = Signal::derive(move || why_stop(&limits.get(), &state.reader.get()));
     let how = Signal::derive(move || how_to_stop(limits.get().way));
     view! {
         <div class="stop-line" id="trial-stop">
             <p>
                 <b>{line}</b>
             </p>
-            <Fold id="trial-safe" title="How to stop, and what to do before you start">
+            <p class="margin">{why}</p>
+            <Fold id="trial-safe" title="How to stop, and before you start">
                 <ul class="steps">
                     <li>{how}</li>
                     <li>{STOP_ANYWAY}</li>
