@@ -31,11 +31,9 @@ pub fn refusal(refusal: &Refusal) -> String {
             "{count} readings were understood; at least {least} are needed, best one a minute for half an hour."
         ),
         Refusal::TimesFall {
-            line,
-            minute,
-            before,
+            minute, before, ..
         } => format!(
-            "The times have to rise: line {line} is at minute {minute:.1}, after minute {before:.1}."
+            "The times have to rise: the reading of minute {minute:.1} stands after that of minute {before:.1}. Correct the wrong one."
         ),
         Refusal::TooShort { minutes, least } => format!(
             "The readings span {minutes:.1} min; at least {least} min are needed, best half an hour."

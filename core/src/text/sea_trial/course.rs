@@ -8,12 +8,13 @@ use crate::units::{Quantity, QuantityKind, Reader};
 /// Older than this a reading says little about now \[min\]. Own reasoning.
 const OLD_MIN: f64 = 10.0;
 
-/// Where the case is heading, counted from now. `next_c` is the level it was
-/// held against \[°C\], `since_min` how long ago the last reading was taken.
+/// Where the case is heading, counted from now. `case_c` is its last reading and
+/// `next_c` the level it was held against \[°C\], `since_min` how long ago the
+/// reading was taken.
 pub fn outlook(
     outlook: &Outlook,
     limits: &StopLimits,
-    next_c: f64,
+    (case_c, next_c): (f64, f64),
     since_min: f64,
     reader: &Reader,
 ) -> String {
@@ -58,14 +59,15 @@ pub fn outlook(
                 ),
             };
             format!(
-                "The case rises by {}. At this rate it reaches {level}{meaning}{time}.",
-                rate(k_min)
+                "The case rises by {}. At this rate it reaches {level}{meaning}{time}.{}",
+                rate(k_min),
+                held(limits, case_c, reader)
             )
         }
     }
 }
 
-/// What a steady case means where a regulator holds a temperature.
+/// What it means that the case is hotter than its regulator should let it get.
 fn held(limits: &StopLimits, case_c: f64, reader: &Reader) -> String {
     match limits.holds_c {
         Some(holds_c) if limits.is_not_held(case_c) => format!(
@@ -147,7 +149,17 @@ mod tests {
 
     #[track_caller]
     fn says(found: Outlook, next_c: f64, since_min: f64, sentence: &str) {
-        let said = outlook(&found, &LIMITS, next_c, since_min, &Reader::METRIC);
+        let case_c = match found {
+            Outlook::Steady { case_c } => case_c,
+            _ => next_c - 25.0,
+        };
+        let said = outlook(
+            &found,
+            &LIMITS,
+            (case_c, next_c),
+            since_min,
+            &Reader::METRIC,
+        );
         assert_eq!(said, sentence);
     }
 
@@ -203,6 +215,18 @@ mod tests {
             0.0,
             "The case holds steady at 112 °C. The regulator should hold 105 °C: check that its sensor sits bare and tight on the case.",
         );
+    }
+
+    #[test]
+    fn a_case_that_passes_what_the_regulator_holds_is_told_on() {
+        let said = outlook(
+            &rises(Some(9.0), Some(10.0)),
+            &LIMITS,
+            (111.0, 117.0),
+            0.0,
+            &Reader::METRIC,
+        );
+        assert!(said.ends_with("bare and tight on the case."), "{said}");
     }
 
     #[test]

@@ -27,7 +27,7 @@ pub fn Course() -> impl IntoView {
             let next_c = limits.next_c(case_c);
             let found = outlook(&log.rows, next_c);
             let since_min = minute.get().map_or(0.0, |now| (now - last).max(0.0));
-            let goes = sea_trial::outlook(&found, &limits, next_c, since_min, &reader);
+            let goes = sea_trial::outlook(&found, &limits, (case_c, next_c), since_min, &reader);
             let calculated =
                 state.settled(|_, report| calculated_case_c(&report.analyses.run, last));
             let against = calculated

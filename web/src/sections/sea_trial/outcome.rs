@@ -80,7 +80,7 @@ impl Outcome {
 #[component]
 pub fn OutcomeShown(outcome: Arc<Outcome>) -> impl IntoView {
     let state = AppState::expect();
-    let found = match &outcome.found {
+    match &outcome.found {
         Found::Refused(why) => Either::Left(view! { <p class="complaint">{refusal(why)}</p> }),
         Found::Fit {
             fit,
@@ -93,8 +93,7 @@ pub fn OutcomeShown(outcome: Arc<Outcome>) -> impl IntoView {
                 view! { <Fitting fit hot_a reader /> }
             })
         }
-    };
-    found
+    }
 }
 
 /// Sentences under one another.
