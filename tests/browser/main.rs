@@ -20,6 +20,7 @@ mod offline;
 mod page;
 mod pool;
 mod role;
+mod sea_trial_form;
 mod service;
 mod shell;
 mod site;

@@ -21,6 +21,7 @@ pub mod load_dump;
 mod purchase;
 mod questions;
 pub mod remarks;
+pub mod sea_trial;
 pub mod settings;
 mod verdict;
 pub mod words;
