@@ -34,6 +34,7 @@ pub fn FitToReadings() -> impl IntoView {
     };
     let take = move |()| {
         if let Some(Found::Fit { fit, .. }) = outcome.get_untracked().as_deref().map(|o| &o.found) {
+            state.can_undo("Values of the sea trial used");
             state.edit(|sheet| apply(sheet, fit));
             taken.set(true);
         }
