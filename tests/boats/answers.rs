@@ -10,7 +10,7 @@ use ampwright_core::analysis::year;
 use ampwright_core::analysis::year::Year;
 use ampwright_core::boat::Key;
 use ampwright_core::decision::arrangements;
-use ampwright_core::decision::arrangements::Comparison;
+use ampwright_core::decision::arrangements::{Comparison, Role};
 use ampwright_core::decision::goal_search::{Found, Search};
 use ampwright_core::findings::{Code, Finding, Severity};
 use ampwright_core::guidance::settings;
@@ -95,10 +95,10 @@ impl Answers {
 
     /// The boats that the arrangements propose, each with its name.
     pub fn proposed(&self) -> Vec<(String, Worksheet)> {
-        arrangements::all(&self.sheet)
-            .into_iter()
-            .filter(|arrangement| !arrangement.changes.is_empty())
-            .map(|arrangement| (arrangement.name.clone(), arrangement.on(&self.sheet)))
+        let outcomes = self.comparison().outcomes.iter();
+        let meant = outcomes.filter(|one| matches!(one.role, Role::Proposed | Role::Own));
+        meant
+            .map(|one| (one.name.clone(), one.arrangement.on(&self.sheet)))
             .collect()
     }
 

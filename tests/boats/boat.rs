@@ -39,6 +39,11 @@ impl Boat {
         self.enter(key, &number.to_string())
     }
 
+    /// What is said of it, to be changed.
+    pub fn sheet_mut(&mut self) -> &mut Worksheet {
+        &mut self.sheet
+    }
+
     /// Chooses an option.
     #[track_caller]
     pub fn choose(self, key: &str, option: &str) -> Boat {

@@ -279,7 +279,7 @@ fn a_soft_start_is_told_by_its_full_current() {
     use ampwright_core::exchange::{commissioning_json, open_link, settings_json};
     use ampwright_core::guidance::{commissioning, settings};
     use ampwright_core::units::Reader;
-    let link = "v=2&reg_ramp_min=3&cable_machine_m=3&end";
+    let link = "v=2&reg_kind=external&way_kind=direct&reg_ramp_min=3&cable_machine_m=3&end";
     let sheet = open_link(link).expect("a link").sheet;
     let report = ampwright_core::report(&sheet);
     let (run, reader) = (&report.analyses.run, &Reader::METRIC);

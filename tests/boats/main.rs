@@ -43,3 +43,4 @@ mod through_dcdc;
 mod two_alternators;
 mod well_fitted;
 mod wrong_entries;
+mod year;

@@ -224,7 +224,13 @@ impl Says {
     /// Engine hours of the year, motoring included.
     #[track_caller]
     pub fn year_hours_between(&self, low: f64, high: f64) {
-        self.between("engine h/year", self.year().engine_h, low, high);
+        let sums = self.year().sums;
+        self.between(
+            "engine h/year",
+            sums.charging_h + sums.motoring_h,
+            low,
+            high,
+        );
     }
 
     /// The boat goes short of nothing in any month.

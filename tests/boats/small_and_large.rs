@@ -51,6 +51,7 @@ fn several_runs_a_day() {
         .set("rule_quiet_from_h", 0.0)
         .set("rule_quiet_to_h", 0.0)
         .set("rule_under_way_days_week", 0.0)
+        .set("cost_days", 364.0)
         .check(|says| {
             says.hours_between(4.6, 5.1);
             says.verdict_lacks("never");

@@ -144,7 +144,7 @@ fn a_search_can_be_stopped_and_the_page_stays_alive() {
         .unwrap();
     desk.press("#goal-look");
     desk.browser
-        .wait_text("#goal-progress", "reckoned")
+        .wait_text("#goal-progress", "calculated")
         .unwrap();
     // Typing is heard meanwhile.
     let before = desk.answer();

@@ -27,7 +27,7 @@ fn what_an_entry_does_not_take_is_not_in_force() {
     let places = places(&desk);
     for (place, elsewhere) in [(&places[0], &places[1]), (&places[1], &places[0])] {
         for (key, stands, text) in [
-            ("alt_pulley_ratio", 2.2, "150/65"),
+            ("alt_pulley_ratio", 2.2, "150/x"),
             ("bank_capacity_ah", 400.0, "460400"),
             ("alt_pulley_ratio", 2.2, "-5"),
             ("bank_capacity_ah", 400.0, "1e99"),
@@ -69,7 +69,7 @@ fn what_an_entry_does_not_take_is_not_in_force() {
 
 /// Touches something that is no entry.
 fn leave(desk: &Desk) {
-    desk.heading("The worksheet").unwrap().press().unwrap();
+    desk.heading("All inputs").unwrap().press().unwrap();
 }
 
 #[test]
@@ -248,7 +248,7 @@ fn loads_and_arrangements_of_ones_own_keep_their_figures() {
     let own = desk
         .part("Which arrangement, and what to buy first")
         .opened("Compare");
-    own.press("Begin one from this worksheet");
+    own.press("Begin one from this boat");
     desk.browser.wait_for("#own-0-add").unwrap();
     desk.choose("#own-0-add", "alt_pulley_ratio");
     let key = Key::named("alt_pulley_ratio").unwrap();

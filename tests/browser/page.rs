@@ -35,7 +35,7 @@ impl Desk {
     }
 
     pub fn sheet(&self) -> Part<'_> {
-        self.part("The worksheet")
+        self.part("All inputs")
     }
 
     pub fn shelf(&self) -> Part<'_> {

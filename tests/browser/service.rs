@@ -38,7 +38,7 @@ fn a_tick_is_kept_and_no_link_carries_it() {
 
     // From the sheet for the readings to where they are typed.
     desk.press("#to-trial");
-    let there = "return document.activeElement.id === 'trial-log'";
+    let there = "return document.activeElement.id === 'trial-amps'";
     desk.browser.wait_script(there).unwrap();
     desk.assert_quiet();
 }

@@ -22,8 +22,9 @@ fn script_in_a_name_stays_text() {
     // As a log, and as a link opened from within.
     let evil = "a <img src=x onerror=\"window.marked=1\" class=marked>";
     desk.fill("#trial-log", &format!("min;{evil}\n0;{evil}\n{evil};3"));
-    desk.press("#trial-fit");
-    desk.browser.wait_text("#trial-outcome", "<img").unwrap();
+    desk.browser
+        .wait_text("#trial-log-remarks", "<img")
+        .unwrap();
     desk.fill("#open-link", &format!("v=2&{evil}=3&end"));
     desk.press("#take-link");
     desk.browser.wait_text(".notice", "<img").unwrap();

@@ -1,4 +1,4 @@
-//! The sea trial: paste readings, fit the model, let the worksheet have it.
+//! The sea trial: a log is pasted, the model fitted, and the boat has it.
 
 use crate::desk::Desk;
 use ampwright_core::boat::Key;
@@ -44,15 +44,20 @@ fn readings_correct_the_worksheet() {
 fn readings_that_say_nothing_are_answered_in_a_sentence() {
     let desk = Desk::open(Screen::Phone);
     let trial = desk.part("Sea trial");
-    trial.fill("Your readings…", "0; 80; 31\nhello\n3; 81; 44\n");
+    let log = trial.opened("Paste a log instead");
+    log.fill("Your readings…", "Zeit; Strom; Temp\nhello\n3; 81; 44\n");
+    log.wait_text("Line 2 was left out");
+    log.press("Take these readings");
+    trial.wait_text("81 A, case 44 °C");
     trial.press("Fit the model");
     let said = desk.text("#trial-outcome");
-    assert!(said.contains("Line 2 was left out"), "{said}");
     assert!(said.contains("at least 6 are needed"), "{said}");
     assert!(desk.browser.find("#trial-use").is_err());
-    // A log belongs to the worksheet it was fitted to.
+    // Readings belong to the boat they were taken on.
     trial.press("Fill in an example log");
+    trial.press("Replace them");
     trial.press("Fit the model");
+    desk.browser.wait_for("#trial-use").unwrap();
     desk.shelf().press("New boat");
     assert!(desk.browser.find("#trial-use").is_err());
     desk.browser.shot("trial-refused").unwrap();

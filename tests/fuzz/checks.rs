@@ -2,7 +2,7 @@
 //! property tests both call these; each panics when it does not hold.
 #![allow(dead_code)]
 
-use ampwright_core::boat::{Key, Worksheet};
+use ampwright_core::boat::{Key, MonthRow, Section as _, Worksheet};
 use ampwright_core::decision::calibration;
 use ampwright_core::exchange::{
     LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LOADS, open_link, read_file, read_json, to_collection,
@@ -82,6 +82,17 @@ fn understood(sheet: &Worksheet) {
         let value = sheet.inputs.get(key);
         let accepted = key.spec().accept(value);
         assert!(accepted == Ok(value), "{} is {value:?}", key.name());
+    }
+    for (month, row) in sheet.months.said() {
+        for field in MonthRow::FIELDS {
+            let value = field.get(row);
+            let accepted = field.spec.accept(value);
+            assert!(
+                accepted == Ok(value),
+                "{month:?} {} is {value:?}",
+                field.name
+            );
+        }
     }
     let link = to_link(sheet);
     assert!(link.is_ascii());

@@ -8,6 +8,7 @@ use ampwright_core::simulation::run::{Fineness, charge};
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, normal_boat};
+use crate::regulated::regulated;
 
 /// Heat stored each second, given to the air, and lost, all \[W\].
 fn heat(machine: &ThermalNetwork, t: &Temperatures, losses: &Losses) -> (f64, f64, f64) {
@@ -40,7 +41,7 @@ proptest! {
     #[test]
     fn what_the_machine_gives_goes_to_house_and_bank(Drawn(sheet) in normal_boat()) {
         let mut inputs = sheet.inputs;
-        inputs.way = Default::default();
+        inputs.way = regulated().inputs.way;
         inputs.two = Default::default();
         let plant = Plant::new(&inputs, 5.0);
         let trace = charge(&plant, 0.3, 0.8, 8.0 * 3600.0, &Fineness::USUAL);

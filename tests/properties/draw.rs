@@ -4,7 +4,7 @@ use std::fmt;
 
 use ampwright_core::Worksheet;
 use ampwright_core::boat::Section;
-use ampwright_core::boat::{Arrangement, Key, Load, LoadRow, WhichAlternator};
+use ampwright_core::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, WhichAlternator};
 use ampwright_core::exchange::to_link;
 use ampwright_core::guidance::commissioning::all_ids;
 use ampwright_core::schema::{Confidence, FieldSpec, Kind, Value};
@@ -76,11 +76,12 @@ fn sheet(default_weight: u32, numbers: Numbers) -> impl Strategy<Value = Drawn> 
         .map(|key| stated(key, default_weight, numbers))
         .collect();
     let loads = proptest::collection::vec(load(numbers), 0..4);
+    let months = proptest::collection::vec(month(numbers), 12);
     let arrangements = proptest::collection::vec(arrangement(numbers), 0..2);
     let ids: Vec<&str> = all_ids().collect();
     let done = proptest::sample::subsequence(ids, 0..6);
-    let parts = (loads, arrangements, done);
-    ("\\PC{0,12}", values, parts).prop_map(|(name, values, (loads, arrangements, done))| {
+    let parts = (loads, months, arrangements, done);
+    ("\\PC{0,12}", values, parts).prop_map(|(name, values, (loads, months, arrangements, done))| {
         let mut sheet = Worksheet {
             name,
             loads,
@@ -88,6 +89,9 @@ fn sheet(default_weight: u32, numbers: Numbers) -> impl Strategy<Value = Drawn> 
             done: done.into_iter().map(String::from).collect(),
             ..Worksheet::default()
         };
+        for (month, row) in Month::ALL.iter().zip(months) {
+            *sheet.months.row_mut(*month) = row;
+        }
         for (key, stated) in Key::all().zip(values) {
             if let Some((value, known)) = stated {
                 sheet.state(key, value).expect("drawn from its range");
@@ -168,6 +172,28 @@ fn arrangement(numbers: Numbers) -> impl Strategy<Value = Arrangement> {
             arrangement.put(key, Some(value));
         }
         arrangement
+    })
+}
+
+/// Air, water, bank, sun, use and days of a usual month.
+const USUAL_MONTH: [f64; 6] = [20.0, 17.0, 22.0, 4.0, 100.0, 15.0];
+
+/// Most months say nothing.
+fn month(numbers: Numbers) -> impl Strategy<Value = MonthRow> {
+    let columns: Vec<_> = MonthRow::FIELDS
+        .iter()
+        .zip(USUAL_MONTH)
+        .map(|(field, usual)| {
+            let said = value(&field.spec, Some(usual), numbers);
+            prop_oneof![9 => Just(Value::Absent), 1 => said].boxed()
+        })
+        .collect();
+    columns.prop_map(|values| {
+        let mut row = MonthRow::default();
+        for (field, value) in MonthRow::FIELDS.iter().zip(values) {
+            field.set(&mut row, value);
+        }
+        row
     })
 }
 

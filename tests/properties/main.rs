@@ -23,6 +23,7 @@ mod lead;
 mod loads;
 mod management;
 mod mass;
+mod months;
 mod numbers;
 mod order;
 mod readers;

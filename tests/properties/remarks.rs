@@ -41,6 +41,10 @@ fn remarks_on_links() {
             "load=Kettle~1~acw~1~1~1~both~0~7&end",
             &["extra_load_figures"],
         ),
+        ("year=13~20&end", &["unknown_month"]),
+        ("year=6~200&end", &["month_value_refused"]),
+        ("year=6~20~~~~~30~7&end", &["extra_month_figures"]),
+        ("year=6~20&year=6~~~~~~12&end", &["month_twice"]),
         ("way=More~colour~red&end", &["unreadable_change"]),
         ("way=More~alt_rated~5000&end", &["change_refused"]),
         (&format!("{}end", "load=Lamp~5&".repeat(501)), &["too_many"]),
@@ -68,6 +72,12 @@ fn remarks_on_files() {
         (r#""name":7"#, &["name_not_text"]),
         (r#""loads":["Kettle"]"#, &["load_not_understood"]),
         (r#""loads":[{"colour":1}]"#, &["unknown_load_figure"]),
+        (r#""year":{"months":[7]}"#, &["unknown_month"]),
+        (
+            r#""year":{"months":[{"month":6,"wind":1}]}"#,
+            &["unknown_month_figure"],
+        ),
+        (r#""year":{"weeks":[]}"#, &["unknown_part"]),
         (r#""arrangements":[7]"#, &["arrangement_not_understood"]),
         (
             r#""arrangements":[{"changes":{"x":1}}]"#,

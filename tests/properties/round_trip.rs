@@ -3,7 +3,7 @@
 
 use ampwright_core::Worksheet;
 use ampwright_core::boat::Section;
-use ampwright_core::boat::{Arrangement, Key, Load, LoadRow};
+use ampwright_core::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow};
 use ampwright_core::exchange::{
     LONGEST_NAME, open_link, read_file, read_json, to_collection, to_json, to_link,
 };
@@ -145,8 +145,14 @@ fn bits(sheet: &Worksheet) -> Vec<String> {
         let changes: Vec<String> = one.changes.iter().map(change).collect();
         format!("{:?} {}", one.name, changes.join(" "))
     };
+    let month = |(month, row): (Month, &MonthRow)| {
+        let figures = MonthRow::FIELDS.iter().map(|field| field.get(row));
+        let figures: Vec<String> = figures.map(exact).collect();
+        format!("{month:?} {}", figures.join(" "))
+    };
     [format!("{:?} {:?}", sheet.name, sheet.done)]
         .into_iter()
+        .chain(sheet.months.said().map(month))
         .chain(Key::all().map(input))
         .chain(sheet.loads.iter().map(load))
         .chain(sheet.arrangements.iter().map(arrangement))

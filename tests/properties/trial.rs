@@ -5,6 +5,7 @@
 //! tell, not how near the model is to a boat.
 
 mod any;
+mod heading_for;
 mod refused;
 mod told;
 

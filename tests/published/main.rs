@@ -10,6 +10,7 @@ mod battery;
 mod belt;
 mod by_hand;
 mod cable;
+mod climate;
 mod dump;
 mod efficiency;
 mod engine;

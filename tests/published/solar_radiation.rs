@@ -8,6 +8,8 @@
 
 use std::f64::consts::PI;
 
+use ampwright_core::Worksheet;
+use ampwright_core::boat::SunBasis;
 use ampwright_core::physics::solar::{
     FULL_SUN_MJ, MIDDLE_DAYS, SunPlace, cell_c, daylight_h, heat_factor, hour_shares,
 };
@@ -69,6 +71,24 @@ fn ten_latitudes_seven_days() {
     }
     let (off, latitude, day) = worst;
     println!("worst {:.2} % at {latitude}°, day {day}", 100.0 * off);
+}
+
+/// A month of the year by months has the sun of its middle day: the table's
+/// column by the minute at days 17 and 105, the middles of January and April.
+#[test]
+fn months_of_the_year() {
+    for [latitude, day, _, _, by_minute, ..] in solar_table() {
+        let Some(month) = MIDDLE_DAYS.iter().position(|middle| *middle == day) else {
+            continue;
+        };
+        let mut sheet = Worksheet::default();
+        sheet.inputs.sun.basis = SunBasis::Place;
+        sheet.inputs.sun.latitude_deg = latitude;
+        sheet.inputs.sun.clearness = 0.55;
+        let hours = sheet.month_figures()[month].sun_h;
+        let theirs = 0.55 * by_minute / FULL_SUN_MJ;
+        near_part(&format!("{latitude}°, day {day}"), hours, theirs, 0.015);
+    }
 }
 
 #[test]

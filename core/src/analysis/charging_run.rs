@@ -144,6 +144,8 @@ pub struct Moment {
 /// One alternator at a moment of the run.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct AlternatorMoment {
+    /// What it gives \[A\]
+    pub amperes: f64,
     /// At its terminals \[V\]
     pub volts: f64,
     /// \[°C\]
@@ -280,6 +282,7 @@ fn moment(plant: &Plant, sample: Sample) -> Moment {
             .map_or(plant.start_c, |one| one.t.air_c),
         alternators: each
             .map(|(output, thermal)| AlternatorMoment {
+                amperes: output.amperes,
                 volts: output.volts,
                 winding_c: thermal.t.winding_c,
                 case_c: thermal.t.body_c,

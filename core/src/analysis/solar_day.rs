@@ -4,8 +4,7 @@ use std::f64::consts::PI;
 
 use crate::boat::{Inputs, Month, SunBasis};
 use crate::physics::solar::{
-    MIDDLE_DAYS, SunPlace, cell_c, daylight_h, full_sun_hours, heat_factor, hour_shares, sun_wh,
-    warm_yield,
+    MIDDLE_DAYS, SunPlace, cell_c, daylight_h, heat_factor, hour_shares, sun_wh, warm_yield,
 };
 
 /// A mean day of a month.
@@ -41,13 +40,18 @@ impl SolarDay {
 /// The mean day of a month. Where the user gives the sun hours, every month is
 /// the same, and the sun is spread over the twelve hours of an equinox.
 pub fn solar_day(inputs: &Inputs, month: Month) -> SolarDay {
+    solar_day_of(inputs, month, inputs.full_sun_hours(month))
+}
+
+/// The same with so many hours of full sun \[h\] in that month.
+pub(crate) fn solar_day_of(inputs: &Inputs, month: Month, full_hours: f64) -> SolarDay {
     let sun = &inputs.sun;
     let yield_share = sun.yield_pct / 100.0;
     match sun.basis {
         SunBasis::Hours => {
-            let day_wh = sun_wh(sun.panel_w, sun.full_hours, yield_share);
+            let day_wh = sun_wh(sun.panel_w, full_hours, yield_share);
             SolarDay {
-                full_hours: sun.full_hours,
+                full_hours,
                 outside_air_mj: None,
                 daylight_h: 12.0,
                 hours_w: hour_shares(0.5 * PI).map(|share| share * day_wh).collect(),
@@ -59,7 +63,6 @@ pub fn solar_day(inputs: &Inputs, month: Month) -> SolarDay {
             let place = SunPlace::on(day);
             let sunset = place.sunset_rad(sun.latitude_deg);
             let outside_air_mj = place.outside_air_mj(sun.latitude_deg);
-            let full_hours = full_sun_hours(sun.clearness, outside_air_mj);
             let panels_w = |share: f64| {
                 let w_m2 = 1000.0 * full_hours * share;
                 let cells_c = cell_c(inputs.space.outside_c, w_m2, sun.noct_c);

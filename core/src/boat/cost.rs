@@ -40,7 +40,7 @@ section! {
         currency: Currency = choose("Currency", Currency::OPTIONS, 1)
             .help("Only a sign before the figures; nothing is converted. Every price here is a round figure of our own: put in yours.");
         days: f64 = number("Days aboard a year", DAY, 1.0, 366.0, 180.0)
-            .help("Days that need as much engine as the day shown here.");
+            .help("Days you live aboard. They are spread evenly over the months, unless the table of months says how many fall in which.");
         fuel_l: f64 = number("Fuel", MONEY_PER_LITRE, 0.0, 1.0e5, 1.8).measured()
             .help("What you pay for diesel.");
         service: f64 = number("A service of the engine", MONEY, 0.0, 1.0e7, 150.0)

@@ -10,6 +10,7 @@ mod cable;
 mod cost;
 mod daily;
 mod daily_use;
+mod days_aboard;
 mod demo;
 mod done;
 mod engine;
@@ -20,6 +21,7 @@ mod installed;
 mod known;
 mod ladder;
 mod loads;
+mod months;
 mod price;
 mod questions;
 pub mod reading;
@@ -46,6 +48,7 @@ pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
 pub use daily_use::{DayUse, RowUse, house_load_a, inverter_wh, mean_draw_a};
 pub(crate) use daily_use::{half_full_v, load_rows, saved, total};
+pub use days_aboard::YearAboard;
 pub use demo::demo;
 #[cfg(test)]
 pub(crate) use done::COMMISSIONING_STEPS;
@@ -58,10 +61,11 @@ pub use installed::{Connection, InstalledAlternator, WhichAlternator};
 pub use known::Known;
 pub use ladder::{ChargeStep, TooColdOrHot};
 pub use loads::{Current, Load, LoadRow, When, typical_loads};
+pub use months::{MONTHS, MonthFigures, MonthRow, Months};
 pub use price::Price;
 pub use questions::{QUESTIONS, Question, is_asked};
 pub use regulator::{Regulator, RegulatorKind, RegulatorLink, SensorPlace};
-pub use rule::Rule;
+pub use rule::{Aboard, Rule};
 pub use run::Run;
 pub use second::{Second, SecondRole};
 pub use section::{Field, Section};
@@ -184,6 +188,8 @@ pub struct Worksheet {
     pub known: Known,
     /// The list of loads.
     pub loads: Vec<Load>,
+    /// The year by months.
+    pub months: Months,
     /// Arrangements of the user's own, to be compared with this one.
     pub arrangements: Vec<Arrangement>,
     /// Steps of the commissioning list that are done, in its order; see

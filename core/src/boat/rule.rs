@@ -2,9 +2,17 @@
 
 use crate::boat::section;
 use crate::boat::{Chemistry, Inputs};
-use crate::boat::{number, optional};
-use crate::schema::effects;
+use crate::boat::{choose, number, optional};
+use crate::schema::{choice, effects};
 use crate::units::{DAY, HOUR, PERCENT};
+
+choice! {
+    /// How the days aboard of a month come.
+    Aboard {
+        Stretch = "stretch", "One after the other";
+        Weekends = "weekends", "A few in each week";
+    }
+}
 
 section! {
     /// The rule by which the engine is started and stopped.
@@ -25,6 +33,8 @@ section! {
             .help("Their loads are those of a day under way.");
         motoring_h: f64 = number("Engine hours on those days", HOUR, 0.0, 24.0, 2.0)
             .help("Run anyway, to get in and out; it charges as at charging speed.");
+        aboard: Aboard = choose("Days aboard come", Aboard::OPTIONS, 0)
+            .help("With a few in each week the boat lies alone in between: nothing is used, and the sun goes on charging the bank.");
     }
 }
 

@@ -123,6 +123,9 @@ pub fn year_csv(year: &Year) -> String {
     for month in &year.months {
         table.line(&[
             month.month as f64,
+            month.days_aboard,
+            month.air_c,
+            month.bank_c,
             month.full_hours,
             month.daylight_h,
             month.sun_wh_day,
@@ -133,6 +136,9 @@ pub fn year_csv(year: &Year) -> String {
             month.engine_ah_day,
             month.engine_h_week,
             month.motoring_h_week,
+            month.charging_h,
+            month.motoring_h,
+            month.fuel_l,
             month.shore_ah_day,
             month.shore_h_week,
             month.shore_kwh,

@@ -1,7 +1,7 @@
 //! What changed between two worksheets.
 
 use crate::boat::Section;
-use crate::boat::{Arrangement, Key, Load, LoadRow, Worksheet};
+use crate::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, Worksheet};
 use crate::schema::Value;
 use crate::units::Reader;
 
@@ -50,6 +50,13 @@ pub fn differences(from: &Worksheet, to: &Worksheet, reader: &Reader) -> Vec<Dif
             note(key.section.title(), key.spec().label, said(from), said(to));
         }
     }
+    for month in Month::ALL.iter().copied() {
+        let (was, is) = (from.months.row(month), to.months.row(month));
+        if was != is {
+            let [was, is] = [was, is].map(|row| described_month(row, reader));
+            note("Year by months", month.label(), was, is);
+        }
+    }
     let loads = |sheet: &Worksheet| -> Vec<Described> {
         let all = sheet.loads.iter();
         all.map(|load| described_load(load, reader)).collect()
@@ -90,6 +97,22 @@ struct Change {
     name: String,
     was: String,
     is: String,
+}
+
+/// "air 24 °C, days aboard 30 d", or that nothing is said.
+fn described_month(row: &MonthRow, reader: &Reader) -> String {
+    let said: Vec<String> = MonthRow::FIELDS
+        .iter()
+        .filter(|field| field.get(row) != field.spec.default())
+        .map(|field| {
+            let shown = field.spec.shown_to(reader, field.get(row));
+            format!("{} {shown}", field.spec.label.to_ascii_lowercase())
+        })
+        .collect();
+    match said.is_empty() {
+        true => "as the other inputs say".to_string(),
+        false => said.join(", "),
+    }
 }
 
 fn described_load(load: &Load, reader: &Reader) -> Described {

@@ -6,6 +6,7 @@
 //!  "inputs": {"bank_capacity_ah": 400, "reg_kind": "external"},
 //!  "known": {"bank_capacity_ah": "measured"},
 //!  "loads": [{"name": "Refrigerator", "draw": 45, "hours": 24, "duty_pct": 45}],
+//!  "year": {"months": [{"month": 6, "air_c": 24, "use_pct": 80, "days": 30}]},
 //!  "arrangements": [{"name": "Larger converter", "changes": {"way_converter_a": 60}}],
 //!  "done": ["isolate", "fuses"]}
 //! ```
@@ -13,7 +14,7 @@
 //! `inputs` holds field keys; an input that is not there keeps its default and
 //! counts as a guess. A number may be given as text; `null` leaves a field
 //! empty where it may be. `known` is only needed where an input is better or
-//! worse known than usual. `done` names the ticked steps of the commissioning
+//! worse known than usual. `year` holds what is said of months. `done` names the ticked steps of the commissioning
 //! list; a link does not carry them.
 
 mod read;
@@ -21,7 +22,7 @@ mod read;
 use serde_json::{Map, Number, Value as Json};
 
 use crate::boat::Section;
-use crate::boat::{Arrangement, Key, Load, LoadRow, Worksheet};
+use crate::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, Worksheet};
 use crate::exchange::ticks::ticks_to_json;
 use crate::exchange::version1::NEWEST;
 use crate::schema::{FieldSpec, Value};
@@ -54,6 +55,12 @@ pub fn to_json(sheet: &Worksheet) -> Json {
     if !loads.is_empty() {
         envelope.insert("loads".into(), Json::Array(loads));
     }
+    let months: Vec<Json> = sheet.months.said().map(month_to_json).collect();
+    if !months.is_empty() {
+        let mut year = Map::new();
+        year.insert("months".into(), Json::Array(months));
+        envelope.insert("year".into(), Json::Object(year));
+    }
     if !sheet.arrangements.is_empty() {
         let all = sheet.arrangements.iter().map(arrangement_to_json);
         envelope.insert("arrangements".into(), Json::Array(all.collect()));
@@ -82,6 +89,18 @@ fn arrangement_to_json(arrangement: &Arrangement) -> Json {
     one.insert("name".into(), arrangement.name.as_str().into());
     one.insert("changes".into(), Json::Object(changes));
     Json::Object(one)
+}
+
+fn month_to_json((month, row): (Month, &MonthRow)) -> Json {
+    let mut told = Map::new();
+    told.insert("month".into(), month.number().into());
+    for field in MonthRow::FIELDS {
+        let value = field.get(row);
+        if value != field.spec.default() {
+            told.insert(field.name.into(), plain(&field.spec, value));
+        }
+    }
+    Json::Object(told)
 }
 
 fn load_to_json(load: &Load) -> Json {

@@ -100,6 +100,10 @@ fn known(sheet: &Worksheet) -> Vec<String> {
         (more, 0) => lines.push(format!("and {more} more")),
         (more, loads) => lines.push(format!("and {more} more; loads in the list: {loads}")),
     }
+    let months = sheet.months.said().count();
+    if months > 0 {
+        lines.push(format!("months of the year that differ: {months}"));
+    }
     lines
 }
 

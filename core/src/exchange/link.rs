@@ -4,7 +4,8 @@
 //! Only what was said stands in it, under short names (see `names`). `~m`,
 //! `~n` or `~g` after a value says how well it is known where that is not the
 //! usual. In a load, figures at their default are left empty, and at the end
-//! left out. A blank is `+`; else nothing but unreserved characters, `=`, `&`
+//! left out. `year=6~28~~~8~80~30` is a month by its number and what is said of
+//! it, in the order of its columns. A blank is `+`; else nothing but unreserved characters, `=`, `&`
 //! and `%` is used, and the word `end` closes it, so that a link cut short on
 //! its way is noticed. The ticks of the first run stay behind: a link tells a
 //! boat, not a progress.
@@ -17,7 +18,7 @@ use std::fmt::Write;
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, utf8_percent_encode};
 
 use crate::boat::Section;
-use crate::boat::{Arrangement, Key, Load, LoadRow, Worksheet};
+use crate::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, Worksheet};
 use crate::exchange::version1::NEWEST;
 
 pub use read::{Opened, open_link};
@@ -49,6 +50,9 @@ pub fn to_link(sheet: &Worksheet) -> String {
     for load in &sheet.loads {
         push(&mut link, "load", &load_text(load));
     }
+    for (month, row) in sheet.months.said() {
+        push(&mut link, "year", &month_text(month, row));
+    }
     for arrangement in &sheet.arrangements {
         push(&mut link, "way", &arrangement_text(arrangement));
     }
@@ -65,6 +69,22 @@ fn load_text(load: &Load) -> String {
         gap.push(PART);
         let value = field.get(&load.row);
         if at == 0 || value != field.spec.default() {
+            text.push_str(&gap);
+            text.push_str(&field.spec.write(value));
+            gap.clear();
+        }
+    }
+    text
+}
+
+/// Its number, and what is said of it.
+fn month_text(month: Month, row: &MonthRow) -> String {
+    let mut text = month.number().to_string();
+    let mut gap = String::new();
+    for field in MonthRow::FIELDS {
+        gap.push(PART);
+        let value = field.get(row);
+        if value != field.spec.default() {
             text.push_str(&gap);
             text.push_str(&field.spec.write(value));
             gap.clear();

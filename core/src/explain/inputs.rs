@@ -145,7 +145,6 @@ keys! {
         DECAY_S = decay_s;
     }
     cost, cost, Cost {
-        DAYS = days;
         FUEL_L = fuel_l;
         SERVICE = service;
         SERVICE_H = service_h;

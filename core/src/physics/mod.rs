@@ -7,6 +7,7 @@ pub mod battery;
 pub mod belt;
 pub mod cable;
 pub mod charging;
+pub mod climate;
 pub mod copper;
 pub mod drive;
 pub mod dump;

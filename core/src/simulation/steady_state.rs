@@ -19,6 +19,19 @@ pub struct Settled {
     pub stable: bool,
 }
 
+impl Settled {
+    /// Power the alternators' shafts take \[W\].
+    pub fn shaft_w(&self, plant: &Plant) -> f64 {
+        let each = plant.alternators.iter().zip(&self.flow.outputs);
+        each.zip(&self.temperatures)
+            .map(|((alternator, output), t)| {
+                let open = alternator.open_losses(output.amperes, output.volts);
+                output.power_w() + alternator.losses_at(&open, t).total_w()
+            })
+            .sum()
+    }
+}
+
 /// Long after any slow start \[s\].
 pub(crate) const LATE_S: f64 = 1e9;
 

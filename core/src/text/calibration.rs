@@ -4,11 +4,12 @@ use crate::decision::calibration::{
     FitRemark, FittedFigure, LineError, LogRemark, OutputUntold, Refusal,
 };
 
-/// How to take the readings, a sentence each.
-pub const HOW_TO: [&str; 4] = [
-    "Begin with a cold engine and a bank low enough to take all the alternator gives. Hold the engine at one speed for at least 30 minutes, better 45.",
-    "Once a minute at first, then every two or three, write down: minute, the alternator's own amps, case °C, air °C a hand's breadth from where it draws its air, rpm, volts. What you cannot read, leave empty.",
-    "Stick black tape on the rear of the case and always aim a thermometer gun at it: it reads tape and paint right (emissivity 0.95) and bare aluminium far too cold (0.2 to 0.4). Common practice.",
+/// How to take the readings, a step each.
+pub const HOW_TO: [&str; 5] = [
+    "Start with a cold engine and a bank low enough to take all the alternator gives. Press “Engine started” as it starts, switch the charging on, and hold the engine at one speed for at least 30 minutes, better 45.",
+    "Take a reading every minute at first, then every two or three. The first figure you type stamps it with the time; type what you read, leave empty what you cannot read, and press “Add reading”.",
+    "Amps: the alternator's own, by a clamp on its output cable. A battery monitor shows less, because the boat draws meanwhile. Air: a hand's breadth from where the alternator draws it in. Volts: at the alternator's output.",
+    "Case: stick black tape on the rear of the case before the start and always aim a thermometer gun at it. It reads tape and paint right (emissivity 0.95) and bare aluminium far too cold (0.2 to 0.4). Common practice.",
     "Keep hands, sleeves and leads off belts and hot metal.",
 ];
 
@@ -23,15 +24,16 @@ pub fn fitted(what: FittedFigure) -> &'static str {
 /// Why nothing can be learnt from a log, and what to do.
 pub fn refusal(refusal: &Refusal) -> String {
     match refusal {
+        Refusal::FewReadings { count: 1, least } => format!(
+            "One reading was understood; at least {least} are needed, best one a minute for half an hour."
+        ),
         Refusal::FewReadings { count, least } => format!(
             "{count} readings were understood; at least {least} are needed, best one a minute for half an hour."
         ),
         Refusal::TimesFall {
-            line,
-            minute,
-            before,
+            minute, before, ..
         } => format!(
-            "The times have to rise: line {line} is at minute {minute:.1}, after minute {before:.1}."
+            "The times have to rise: the reading of minute {minute:.1} stands after that of minute {before:.1}. Correct the wrong one."
         ),
         Refusal::TooShort { minutes, least } => format!(
             "The readings span {minutes:.1} min; at least {least} min are needed, best half an hour."

@@ -23,8 +23,11 @@ pub const RUN: [&str; 14] = [
 pub const OUTPUT: [&str; 3] = ["Engine (rpm)", "Cold output (A)", "Hot output (A)"];
 
 /// Of the year's months.
-pub const YEAR: [&str; 18] = [
+pub const YEAR: [&str; 24] = [
     "Month",
+    "Days aboard",
+    "Air (°C)",
+    "Bank (°C)",
     "Peak sun hours a day (h)",
     "Daylight (h)",
     "Solar a day (W·h)",
@@ -33,14 +36,17 @@ pub const YEAR: [&str; 18] = [
     "Solar lost, bank full (%)",
     "Use a day (A·h)",
     "Engine gives a day (A·h)",
-    "Engine a week (h)",
-    "Of that motoring anyway, a week (h)",
+    "Engine in seven days aboard (h)",
+    "Of that motoring anyway (h)",
+    "Engine for charging in the month (h)",
+    "Motoring in the month (h)",
+    "Fuel in the month (L)",
     "Shore power gives a day (A·h)",
-    "Shore power a week (h)",
-    "Shore power used, in 28 days (kW·h)",
+    "Shore power in seven days aboard (h)",
+    "Shore power used in the month (kW·h)",
     "Share from solar (%)",
     "Lowest state of charge (%)",
-    "Days below the lowest state of charge, of 28",
+    "Days aboard below the lowest state of charge",
     "Use not covered, a day (A·h)",
 ];
 

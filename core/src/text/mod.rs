@@ -22,6 +22,7 @@ pub mod load_dump;
 mod purchase;
 mod questions;
 pub mod remarks;
+pub mod sea_trial;
 pub mod settings;
 pub mod uncertainty;
 mod verdict;

@@ -112,6 +112,25 @@ pub fn remark(remark: &Remark) -> String {
             input_error(error, &Reader::METRIC),
             stays(kept)
         ),
+        Remark::UnknownMonth { month } => {
+            format!("No month of the year is “{month}”; it is left out.")
+        }
+        Remark::UnknownMonthFigure { name } => {
+            format!("A month has no figure “{name}”; it is left out.")
+        }
+        Remark::ExtraMonthFigures { month } => format!(
+            "{} has more figures than a month has; those beyond are left out.",
+            month.label()
+        ),
+        Remark::MonthValueRefused { month, error, kept } => format!(
+            "In {}: {} {}",
+            month.label(),
+            input_error(error, &Reader::METRIC),
+            stays(kept)
+        ),
+        Remark::MonthTwice { month } => {
+            format!("{} is said twice; the last counts.", month.label())
+        }
         Remark::ArrangementNotUnderstood => {
             "An arrangement that is not understood is left out.".to_string()
         }

@@ -30,6 +30,9 @@ fn clock(h: f64, reader: &Reader) -> String {
 /// What the settled day of a month is like, in a few sentences.
 pub fn settled_day(month: &MonthReport, reader: &Reader) -> String {
     let day = &month.day;
+    if day.hours.is_empty() {
+        return format!("You are not aboard in {}.", self::month(month.month));
+    }
     let pattern = match day.repeats_days {
         Some(1) => "At anchor every day goes like this.".to_string(),
         Some(days) if day.engine_h + day.shore_h > 0.0 => {
@@ -73,18 +76,29 @@ pub fn settled_day(month: &MonthReport, reader: &Reader) -> String {
 
 /// What there is to say of a year, most telling first, one sentence or two each.
 pub fn sentences(year: &Year, reader: &Reader) -> Vec<String> {
+    if year.sums.days_aboard <= 0.0 {
+        return vec!["You are aboard on no day of this year, so nothing is used.".to_string()];
+    }
     let mut said = Vec::new();
     // An engine that is never asked for is no trouble.
-    let asked = |m: &MonthReport| m.lowest_pct <= year.start_pct + 0.5;
-    if let (Some(trouble), false) = (year.trouble, year.at_dock)
-        && year.months.iter().any(asked)
-    {
-        said.push(format!(
+    let asked = |m: &&MonthReport| m.trouble.is_some() && m.lowest_pct <= year.start_pct + 0.5;
+    let troubled: Vec<&MonthReport> = year.months.iter().filter(asked).collect();
+    let charges = |m: &MonthReport| m.days_aboard > 0.0 && m.trouble.is_none();
+    match troubled.first().and_then(|month| month.trouble) {
+        Some(trouble) if year.months.iter().any(charges) => {
+            let names: Vec<&str> = troubled.iter().map(|m| month(m.month)).collect();
+            said.push(format!(
+                "In {}: {} It is not run for charging then.",
+                names.join(", "),
+                words::why_not_charged(trouble)
+            ));
+            said.push(engine(year, reader));
+        }
+        Some(trouble) => said.push(format!(
             "{} In this year it is not run for charging.",
             words::why_not_charged(trouble)
-        ));
-    } else {
-        said.push(engine(year, reader));
+        )),
+        None => said.push(engine(year, reader)),
     }
     if year.at_dock {
         said.push(shore(year, reader));
@@ -108,7 +122,7 @@ fn empty(year: &Year, reader: &Reader) -> Option<String> {
         (false, Some(_)) => "",
     };
     Some(format!(
-        "The bank runs empty in {}; in {} you are short of {} a day.{why}",
+        "The bank runs empty in {}; in {} you are short of {} a day aboard.{why}",
         months(empty.len()),
         month(worst.month),
         reader.show(ampere_hours(worst.short_ah_day.max(1.0)))
@@ -124,27 +138,29 @@ fn below(year: &Year, reader: &Reader) -> Option<String> {
         .collect();
     let worst = most(&below, |month| f64::from(month.days_below))?;
     Some(format!(
-        "The bank falls below your lowest state of charge of {} in {}; in {} on {} days of 28.",
+        "The bank falls below your lowest state of charge of {} in {}; in {} on {} of {} days aboard.",
         reader.show(percent(year.low_pct)),
         months(below.len()),
         month(worst.month),
-        worst.days_below
+        worst.days_below,
+        reader.number(days(worst.days_aboard))
     ))
 }
 
 fn shore(year: &Year, reader: &Reader) -> String {
     let all: Vec<&MonthReport> = year.months.iter().collect();
     match most(&all, |month| month.shore_kwh) {
-        Some(worst) if year.shore_kwh >= NO_SHORE_KWH => {
-            let months = if year.sun_by_month {
+        Some(worst) if year.sums.shore_kwh >= NO_SHORE_KWH => {
+            let months = if year.months_differ {
                 format!(", most of it in {}", month(worst.month))
             } else {
                 String::new()
             };
             format!(
-                "The bank is charged at the dock whenever it falls to {}: about {} a year{months}.",
+                "The bank is charged at the dock whenever it falls to {}: about {} in a year of {}{months}.",
                 reader.show(percent(year.start_pct)),
-                reader.show(Quantity::new(year.shore_kwh, QuantityKind::Energy))
+                reader.show(Quantity::new(year.sums.shore_kwh, QuantityKind::Energy)),
+                aboard(year, reader)
             )
         }
         _ => "No month needs shore power.".to_string(),
@@ -153,9 +169,7 @@ fn shore(year: &Year, reader: &Reader) -> String {
 
 fn engine(year: &Year, reader: &Reader) -> String {
     let all: Vec<&MonthReport> = year.months.iter().collect();
-    let a_week: f64 = all.iter().map(|month| month.motoring_h_week).sum();
-    let motoring_h = a_week * 52.0 / 12.0;
-    let charging_h = year.engine_h - motoring_h;
+    let (charging_h, motoring_h) = (year.sums.charging_h, year.sums.motoring_h);
     let anyway = if motoring_h >= NO_CHARGING_H {
         format!(
             ", and {} of motoring charge it too",
@@ -164,20 +178,47 @@ fn engine(year: &Year, reader: &Reader) -> String {
     } else {
         String::new()
     };
-    let longest = most(&all, |month| month.engine_h_week - month.motoring_h_week);
+    let longest = most(&all, |month| month.charging_h);
     if longest.is_some() && charging_h < NO_CHARGING_H {
         return format!("The engine need not run for charging in any month{anyway}.");
     }
     let runs = format!(
-        "The engine runs about {} a year for charging{anyway}.",
+        "In a year of {} the engine runs about {} for charging{anyway}.",
+        aboard(year, reader),
         hours(charging_h, reader)
     );
     match longest {
-        Some(worst) if year.sun_by_month => {
+        Some(worst) if year.months_differ => {
             format!("{runs} It runs longest in {}.", month(worst.month))
         }
         _ => runs,
     }
+}
+
+/// "180 days aboard".
+pub fn aboard(year: &Year, reader: &Reader) -> String {
+    days_aboard(year.sums.days_aboard, reader)
+}
+
+/// Days aboard by their number: "180 days aboard", "1 day aboard".
+pub fn days_aboard(count: f64, reader: &Reader) -> String {
+    let one = if count.round() == 1.0 { "day" } else { "days" };
+    format!("{} {one} aboard", reader.number(days(count)))
+}
+
+/// What fuel a plan takes in the year's days aboard: "195 L per year aboard".
+pub fn plan_fuel(fuel_year_l: Option<f64>, reader: &Reader) -> String {
+    match fuel_year_l {
+        Some(litres) => format!(
+            "{} per year aboard",
+            reader.show(Quantity::new(litres, QuantityKind::Fuel))
+        ),
+        None => "with days in the year on which the bank runs empty".to_string(),
+    }
+}
+
+fn days(count: f64) -> Quantity {
+    Quantity::new(count, QuantityKind::Count)
 }
 
 fn most<'a>(

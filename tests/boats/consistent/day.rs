@@ -160,7 +160,7 @@ fn year(says: &Says) {
         Some(hours) => {
             // The same sun every month, and no motoring that charges too.
             let same_days =
-                !year.sun_by_month && year.months.iter().all(|m| m.motoring_h_week == 0.0);
+                !year.months_differ && year.months.iter().all(|m| m.motoring_h_week == 0.0);
             if same_days && hours > 0.3 && says.sheet.inputs.engine_charges() && short_ah < 0.5 {
                 says.holds(most_h > 0.4 * hours && most_h < 2.5 * hours, || {
                     format!("{hours:.2} h in the day, {most_h:.2} h a day in the year")

@@ -1,5 +1,6 @@
 //! Neither arrangements nor the search propose a boat that is in danger.
 
+use ampwright_core::decision::arrangements::Role;
 use ampwright_core::decision::goal_search::Found;
 
 use crate::answers::{Answers, Weight};
@@ -54,7 +55,8 @@ fn arrangements(says: &Says) {
         .outcomes
         .first()
         .and_then(|first| first.year);
-    for outcome in says.comparison().outcomes.iter().skip(1) {
+    let outcomes = says.comparison().outcomes.iter();
+    for outcome in outcomes.filter(|one| matches!(one.role, Role::Proposed | Role::Own)) {
         let share = outcome.engine_share_pct;
         says.holds(share < 100.0, || {
             format!(

@@ -18,4 +18,5 @@ pub mod printing;
 pub mod share;
 pub mod single_file;
 pub mod storage;
+pub mod wake_lock;
 pub mod worker;

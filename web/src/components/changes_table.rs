@@ -9,6 +9,12 @@ use leptos::prelude::*;
 pub fn ChangesTable(
     /// The id of its rows.
     id: &'static str,
+    /// What stands in the first column of figures.
+    #[prop(into)]
+    was: Signal<String>,
+    /// What stands in the second.
+    #[prop(into)]
+    is: Signal<String>,
     /// The differences.
     #[prop(into)]
     found: Signal<Result<Vec<Difference>, String>>,
@@ -42,8 +48,8 @@ pub fn ChangesTable(
             <thead>
                 <tr>
                     <th scope="col">"What"</th>
-                    <th scope="col">"Before"</th>
-                    <th scope="col">"Now"</th>
+                    <th scope="col">{was}</th>
+                    <th scope="col">{is}</th>
                 </tr>
             </thead>
             <tbody id=id>{rows}</tbody>

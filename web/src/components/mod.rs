@@ -18,7 +18,7 @@ pub use caution::Caution;
 pub use changes_table::ChangesTable;
 pub use copy_text::CopyText;
 pub use entry_link::EntryLink;
-pub use field::{Entered, Entry, FieldRow};
+pub use field::{Entered, Entry, FieldRow, NumberEntry};
 pub use fold::Fold;
 pub use later::Later;
 pub use name_entry::NameEntry;

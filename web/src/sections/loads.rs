@@ -159,7 +159,7 @@ fn LoadForm(id: String, row: RowId, name: Memo<String>) -> impl IntoView {
         </div>
         <div class="cells">{cells}</div>
         <p class="buttons">
-            <Button says="Strike this load out" press=move |()| state.delete_load(row) />
+            <Button says="Delete this load" press=move |()| state.delete_load(row) />
         </p>
     }
 }

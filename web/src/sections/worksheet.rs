@@ -13,7 +13,7 @@ use crate::state::AppState;
 pub fn WorksheetForm() -> impl IntoView {
     view! {
         <section class="sheet" aria-labelledby="form-title">
-            <h2 id="form-title">"The worksheet"</h2>
+            <h2 id="form-title">"All inputs"</h2>
             <p class="lead">
                 "Every figure the answer rests on. What nobody has vouched for is marked a guess; each one you replace makes the answer yours."
             </p>
@@ -52,7 +52,7 @@ fn Part(of: SectionId) -> impl IntoView {
                 .next()
                 .map(|_| {
                     view! {
-                        <Fold id=format!("{prefix}-finer") title="Finer points" printed=true applies=finer>
+                        <Fold id=format!("{prefix}-finer") title="Advanced" printed=true applies=finer>
                             <FieldRows of place=Place::Advanced />
                         </Fold>
                     }

@@ -10,7 +10,7 @@ use ampwright_core::{Report, Worksheet, report};
 use leptos::prelude::*;
 
 use crate::state::opening::read_link;
-use crate::state::saved_boats::{KeptTexts, is_fresh};
+use crate::state::saved_boats::{KeptTexts, is_fresh, title};
 use crate::state::{AppState, Arrival};
 
 /// A boat that lay open before, and under which number it is kept.
@@ -29,6 +29,8 @@ pub struct Comparison {
     pub before: RwSignal<Option<Arc<Before>>>,
     /// The open boat as it came, if it came from elsewhere.
     came: RwSignal<Option<Arc<Worksheet>>>,
+    /// What the user chose instead is called so.
+    chosen_name: RwSignal<String>,
     /// What the user chose instead, or why it cannot be had.
     chosen: RwSignal<Option<Result<Arc<Worksheet>, String>>>,
 }
@@ -39,6 +41,7 @@ impl Comparison {
         Comparison {
             before: RwSignal::new(None),
             came: RwSignal::new(None),
+            chosen_name: RwSignal::new(String::new()),
             chosen: RwSignal::new(None),
         }
     }
@@ -49,7 +52,10 @@ impl Comparison {
         self.chosen.set(number.map(|number| {
             let boat = KeptTexts::open().ok().and_then(|kept| kept.boat(number));
             let boat = boat.unwrap_or_else(|| Err("It is no longer kept.".to_string()));
-            boat.map(|(sheet, _)| Arc::new(sheet))
+            boat.map(|(sheet, _)| {
+                self.chosen_name.set(title(&sheet.name).to_string());
+                Arc::new(sheet)
+            })
         }));
     }
 
@@ -57,10 +63,19 @@ impl Comparison {
     /// boat as it came.
     pub fn choose_link(self, link: &str) {
         let link = Some(link.trim()).filter(|link| !link.is_empty());
+        self.chosen_name.set("The boat of the link".to_string());
         self.chosen.set(link.map(|link| match read_link(link) {
             Ok(opened) => Ok(Arc::new(opened.sheet)),
             Err(error) => Err(read_error(&error)),
         }));
+    }
+
+    /// What the boat to compare with is called.
+    pub fn against(self) -> String {
+        match self.chosen.read().is_some() {
+            true => self.chosen_name.get(),
+            false => "As it came".to_string(),
+        }
     }
 
     /// What the open boat is compared with, or why there is nothing.

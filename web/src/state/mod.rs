@@ -16,6 +16,7 @@ mod rows;
 pub mod saved_boats;
 mod slices;
 mod target;
+mod trial;
 mod uncertainty;
 mod undo;
 
@@ -38,6 +39,7 @@ use rows::RowIds;
 use saved_boats::SavedBoats;
 pub use slices::Slices;
 pub use target::{RowId, Target};
+pub use trial::{Replacement, Trial};
 pub use uncertainty::UncertaintyState;
 pub use undo::{Done, Undo};
 

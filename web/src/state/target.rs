@@ -1,7 +1,7 @@
 //! What an entry on screen belongs to, what stands there, and what it shows.
 
 use ampwright_core::Worksheet;
-use ampwright_core::boat::{Basis, Key, LoadRow, Section as _};
+use ampwright_core::boat::{Basis, Key, LoadRow, Month, MonthRow, Section as _};
 use ampwright_core::schema::{Confidence, FieldSpec, Value};
 
 /// Names a row of a list for as long as it is on the page, whatever its place.
@@ -14,6 +14,8 @@ pub enum Target {
     Input(Key),
     /// A column of a load.
     Load(RowId, usize),
+    /// A column of a month of the year.
+    Month(Month, usize),
     /// What one of the user's own arrangements changes.
     Arrangement(RowId, Key),
 }
@@ -46,6 +48,7 @@ impl Target {
         match self {
             Target::Input(key) | Target::Arrangement(_, key) => Some(key.spec()),
             Target::Load(_, column) => LoadRow::FIELDS.get(column).map(|field| &field.spec),
+            Target::Month(_, column) => MonthRow::FIELDS.get(column).map(|field| &field.spec),
         }
     }
 
@@ -57,6 +60,9 @@ impl Target {
                 .and_then(|at| sheet.loads.get(at))
                 .zip(LoadRow::FIELDS.get(column))
                 .map(|(load, field)| field.get(&load.row)),
+            Target::Month(month, column) => MonthRow::FIELDS
+                .get(column)
+                .map(|field| field.get(sheet.months.row(month))),
             Target::Arrangement(row, key) => place(rows.arrangements, row)
                 .and_then(|at| sheet.arrangements.get(at))
                 .and_then(|own| own.changes.iter().find(|(changed, _)| *changed == key))
@@ -75,6 +81,11 @@ impl Target {
                     field.set(&mut load.row, value);
                 }
             }
+            Target::Month(month, column) => {
+                if let Some(field) = MonthRow::FIELDS.get(column) {
+                    field.set(sheet.months.row_mut(month), value);
+                }
+            }
             Target::Arrangement(row, key) => {
                 let at = place(rows.arrangements, row);
                 if let Some(own) = at.and_then(|at| sheet.arrangements.get_mut(at)) {
@@ -88,7 +99,7 @@ impl Target {
     pub fn standing(self, sheet: &Worksheet, rows: Rows) -> Standing {
         let known = match self {
             Target::Input(key) => sheet.known.get(key),
-            Target::Load(..) | Target::Arrangement(..) => None,
+            Target::Load(..) | Target::Month(..) | Target::Arrangement(..) => None,
         };
         let value = self.value(sheet, rows);
         Standing { value, known }
@@ -107,7 +118,7 @@ impl Target {
         match self {
             Target::Input(key) => key.applies(&sheet.inputs),
             Target::Load(..) => sheet.inputs.daily.basis == Basis::Listed,
-            Target::Arrangement(..) => true,
+            Target::Month(..) | Target::Arrangement(..) => true,
         }
     }
 
@@ -126,6 +137,7 @@ impl Target {
             Target::Load(row, _) => place(rows.loads, row)
                 .and_then(|at| sheet.loads.get(at))
                 .map(|load| load.name.clone()),
+            Target::Month(month, _) => Some(month.label().to_string()),
             Target::Arrangement(row, _) => place(rows.arrangements, row)
                 .and_then(|at| sheet.arrangements.get(at))
                 .map(|own| own.name.clone()),

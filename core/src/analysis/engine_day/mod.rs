@@ -12,7 +12,7 @@ use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, charge};
 
 pub use closing::{ClosedRun, closed_run};
-pub use trouble::{DayTrouble, gives_nothing};
+pub use trouble::{DayTrouble, gives_nothing, gives_nothing_hotter};
 use trouble::{blocked, too_slow};
 
 /// More runs than this a day are no answer.

@@ -78,6 +78,18 @@ pub fn gives_nothing(plant: &Plant, from: f64, to: f64) -> Option<DayTrouble> {
     slow.filter(|trouble| *trouble != DayTrouble::TooSlow)
 }
 
+/// The same for a boat that is charged without trouble in colder weather with the
+/// same charge limit: its management system then has nothing to open for in
+/// hotter weather either, where less flows. Spares the run in most cases.
+pub fn gives_nothing_hotter(plant: &Plant, from: f64, to: f64) -> Option<DayTrouble> {
+    let flows = blocked(plant, to).is_none() && settled(plant, to).flow.bank_a > 0.0;
+    if flows {
+        None
+    } else {
+        gives_nothing(plant, from, to)
+    }
+}
+
 /// Why runs of a whole day do not reach a state of charge, 0 to 1: once hot, the
 /// alternator gives no more than the boat draws, or too little more.
 pub(super) fn too_slow(plant: &Plant, to: f64) -> DayTrouble {

@@ -8,7 +8,8 @@
 //! alternator at each state of charge, and from a built-in regulator what its
 //! voltage, which falls as it warms, drives into the bank. The least of these is
 //! what the engine gives. Every start is a cold one. It takes as long as a run
-//! calculated in full within one per cent, as a test holds.
+//! calculated in full within one per cent, and its shafts take as much within
+//! two, as tests hold.
 
 use crate::numerics::interpolate_evenly;
 use crate::physics::battery::Bank;
@@ -18,10 +19,14 @@ use crate::simulation::run::{Fineness, Sample, charge};
 use crate::simulation::steady_state::settled;
 
 /// Steps of the table of time, and how many an hour has.
-const STEPS: usize = 480;
-const STEPS_AN_HOUR: f64 = 60.0;
-/// Steps of the table of charge.
-const CHARGES: usize = 100;
+const STEPS: usize = 60;
+const STEPS_AN_HOUR: f64 = 20.0;
+/// Steps of the table of charge for what is quickly found, and for what has to
+/// settle first.
+const CHARGES: usize = 40;
+const SETTLED: usize = 12;
+/// Less current than this tells nothing of what a shaft takes for it \[A\].
+const LEAST_A: f64 = 0.1;
 
 /// The engine as a charger.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,6 +40,9 @@ pub struct Charger {
     /// Most current the bank lets come from a cold alternator \[A\], at each
     /// step of charge.
     taken_a: Vec<f64>,
+    /// What the shafts take for an ampere-hour onto the house side \[kWh/A·h\],
+    /// at each step of charge, once hot.
+    shaft_kwh_ah: Vec<f64>,
     /// Where a built-in regulator holds the bank's voltage.
     built_in: Option<BuiltIn>,
 }
@@ -58,13 +66,13 @@ impl BuiltIn {
         let over_v =
             interpolate_evenly(&self.held_v, hours * STEPS_AN_HOUR) - self.bank.rest_v(soc);
         let driven_a = over_v / self.bank.resistance_ohm(soc) + self.load_a;
-        driven_a.max(interpolate_evenly(&self.settled_a, soc * CHARGES as f64))
+        driven_a.max(interpolate_evenly(&self.settled_a, soc * SETTLED as f64))
     }
 }
 
-/// The steps of the table of charge, 0 to 1.
-fn charges() -> impl Iterator<Item = f64> {
-    (0..=CHARGES).map(|step| step as f64 / CHARGES as f64)
+/// So many steps of charge, 0 to 1.
+fn charges(steps: usize) -> impl Iterator<Item = f64> {
+    (0..=steps).map(move |step| step as f64 / steps as f64)
 }
 
 /// What reaches the house side \[A\].
@@ -72,10 +80,27 @@ fn house_a(plant: &Plant, flow: &Flow) -> f64 {
     (flow.bank_a + plant.load_a).max(0.0)
 }
 
-/// What a hot alternator gives at each step of charge \[A\].
-fn settled_a(plant: &Plant) -> Vec<f64> {
-    charges()
-        .map(|soc| house_a(plant, &settled(plant, soc).flow))
+/// What a hot alternator gives at each step of charge \[A\], and what its shaft
+/// takes for each ampere-hour \[kWh/A·h\].
+fn settled_at_charges(plant: &Plant) -> (Vec<f64>, Vec<f64>) {
+    let mut shaft_kwh_ah = 0.0;
+    charges(SETTLED)
+        .map(|soc| {
+            let hot = settled(plant, soc);
+            let amperes = house_a(plant, &hot.flow);
+            // A bank that takes nothing asks what it asked before.
+            if amperes > LEAST_A {
+                shaft_kwh_ah = hot.shaft_w(plant) / 1000.0 / amperes;
+            }
+            (amperes, shaft_kwh_ah)
+        })
+        .unzip()
+}
+
+/// Each figure of two lists, so far from the first to the second.
+fn between(one: &[f64], other: &[f64], share: f64) -> Vec<f64> {
+    let each = one.iter().zip(other);
+    each.map(|(one, other)| one + share * (other - one))
         .collect()
 }
 
@@ -87,7 +112,27 @@ impl Charger {
             hot_a: 0.0,
             filled: Vec::new(),
             taken_a: Vec::new(),
+            shaft_kwh_ah: Vec::new(),
             built_in: None,
+        }
+    }
+
+    /// What it is in weather between that of two others of the same boat, so far
+    /// from the first to the second, 0 to 1, into a bank of that weather.
+    pub fn between(one: &Charger, other: &Charger, share: f64, bank: &Bank) -> Charger {
+        let built_in = one.built_in.as_ref().zip(other.built_in.as_ref());
+        Charger {
+            warming_ah: between(&one.warming_ah, &other.warming_ah, share),
+            hot_a: one.hot_a + share * (other.hot_a - one.hot_a),
+            filled: between(&one.filled, &other.filled, share),
+            taken_a: between(&one.taken_a, &other.taken_a, share),
+            shaft_kwh_ah: between(&one.shaft_kwh_ah, &other.shaft_kwh_ah, share),
+            built_in: built_in.map(|(one, other)| BuiltIn {
+                held_v: between(&one.held_v, &other.held_v, share),
+                bank: *bank,
+                load_a: one.load_a,
+                settled_a: between(&one.settled_a, &other.settled_a, share),
+            }),
         }
     }
 
@@ -120,11 +165,12 @@ impl Charger {
             warming_ah.push(sum_ah);
         }
         let cold = plant.resting();
-        let taken_a: Vec<f64> = charges()
+        let taken_a: Vec<f64> = charges(CHARGES)
             // Long after any slow start.
             .map(|soc| house_a(plant, &plant.flow(seconds(STEPS), soc, &cold)))
             .collect();
         let hot_a = warm_a.last().copied().unwrap_or(0.0);
+        let (settled_a, shaft_kwh_ah) = settled_at_charges(plant);
         let held_v = |at: &Sample| plant.held_at(&at.thermal);
         let built_in = plant.held_by_built_in().then(|| BuiltIn {
             held_v: (0..=STEPS)
@@ -132,16 +178,21 @@ impl Charger {
                 .collect(),
             bank: plant.bank,
             load_a: plant.load_a,
-            settled_a: settled_a(plant),
+            settled_a: settled_a.clone(),
         });
         Charger {
             warming_ah,
             hot_a,
             filled: match built_in {
-                None => filled(&settled_a(plant), &taken_a, hot_a),
+                None => filled(
+                    &settled_a,
+                    |soc| interpolate_evenly(&taken_a, soc * CHARGES as f64),
+                    hot_a,
+                ),
                 Some(_) => vec![1.0],
             },
             taken_a,
+            shaft_kwh_ah,
             built_in,
         }
     }
@@ -169,10 +220,16 @@ impl Charger {
         span_h * (self.mean_a(age_h, span_h, soc) / warm_a).min(1.0).powi(2)
     }
 
+    /// What the shafts take for an ampere-hour onto the house side at a state of
+    /// charge, 0 to 1 \[kWh/A·h\].
+    pub fn shaft_kwh_ah(&self, soc: f64) -> f64 {
+        interpolate_evenly(&self.shaft_kwh_ah, soc * SETTLED as f64)
+    }
+
     /// What heat lets through \[A\].
     fn warm_a(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
         let given_ah = self.until_ah(age_h + span_h) - self.until_ah(age_h);
-        given_ah / span_h * interpolate_evenly(&self.filled, soc * CHARGES as f64)
+        given_ah / span_h * interpolate_evenly(&self.filled, soc * SETTLED as f64)
     }
 
     /// Ampere-hours until a time after the start \[h\].
@@ -186,13 +243,13 @@ impl Charger {
 /// What a hot alternator gives at each state of charge, as a part of what it gives
 /// a bank that does not fill \[-\]. Where the bank holds the current, as it does
 /// when it is nearly full, the last part at which heat held it.
-fn filled(settled_a: &[f64], cold_a: &[f64], hot_a: f64) -> Vec<f64> {
+fn filled(settled_a: &[f64], cold_a: impl Fn(f64) -> f64, hot_a: f64) -> Vec<f64> {
     let mut part = 1.0;
     settled_a
         .iter()
-        .zip(cold_a)
-        .map(|(settled_a, cold_a)| {
-            if *settled_a < 0.99 * cold_a && hot_a > 0.0 {
+        .zip(charges(SETTLED))
+        .map(|(settled_a, soc)| {
+            if *settled_a < 0.99 * cold_a(soc) && hot_a > 0.0 {
                 part = settled_a / hot_a;
             }
             part
@@ -209,29 +266,37 @@ mod tests {
     use crate::simulation::plant::Plant;
     use crate::simulation::run::{Fineness, charge};
 
-    /// Hours from one state of charge to another, by the table, in small steps.
-    fn hours_by_table(plant: &Plant, from: f64, to: f64) -> f64 {
+    /// Hours from one state of charge to another and what the shafts take
+    /// meanwhile \[kWh\], by the table, in small steps.
+    fn by_table(plant: &Plant, from: f64, to: f64) -> (f64, f64) {
         const STEP_H: f64 = 0.01;
         let charger = Charger::of(plant, 0.5 * (from + to));
-        let (mut soc, mut hours, mut age_h) = (from, 0.0, 0.0);
+        let (mut soc, mut hours, mut age_h, mut shaft_kwh) = (from, 0.0, 0.0, 0.0);
         while soc < to && hours < 100.0 {
-            let bank_a = charger.mean_a(age_h, STEP_H, soc) - plant.load_a;
+            let given_a = charger.mean_a(age_h, STEP_H, soc);
+            let bank_a = given_a - plant.load_a;
+            shaft_kwh += given_a * STEP_H * charger.shaft_kwh_ah(soc);
             age_h += charger.ages_h(age_h, STEP_H, soc);
             soc += plant.bank.charge_rate(bank_a) * 3600.0 * STEP_H;
             hours += STEP_H;
         }
-        hours
+        (hours, shaft_kwh)
     }
 
     #[track_caller]
     fn close(sheet: &Worksheet, to: f64) {
         let plant = Plant::new(&sheet.inputs, mean_draw_a(sheet));
         let run = charge(&plant, 0.3, to, 360_000.0, &Fineness::USUAL);
-        let hours = run.reaches(to).expect("reached") / 3600.0;
-        let by_table = hours_by_table(&plant, 0.3, to);
+        let seconds = run.reaches(to).expect("reached");
+        let (hours, shaft_kwh) = (seconds / 3600.0, run.shaft_kwh(seconds));
+        let (by_table, by_table_kwh) = by_table(&plant, 0.3, to);
         assert!(
             (by_table - hours).abs() < 0.01 * hours,
             "{by_table} h by the table, {hours} h in full"
+        );
+        assert!(
+            (by_table_kwh - shaft_kwh).abs() < 0.02 * shaft_kwh,
+            "{by_table_kwh} kWh by the table, {shaft_kwh} kWh in full"
         );
     }
 

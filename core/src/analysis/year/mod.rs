@@ -1,211 +1,213 @@
-//! The year aboard: twelve months of four weeks, hour by hour, the bank charged
-//! by the engine or at the dock as the user's rule says.
+//! The year aboard: twelve months, hour by hour, the bank charged by the engine
+//! or at the dock as the user's rule says. Everything that is told of a year
+//! rests on it: engine hours, fuel, shore power and use, whoever asks.
 //!
-//! `weather` spreads sun and use over the hours of a month's days, `charger`
-//! tabulates what the engine gives, `rule` holds the rule, `walk` steps a bank
-//! through the hours. There are no clouds: every day of a month has that
-//! month's mean sun. An engine that cannot charge the bank, by the same test as
-//! the day's answer, gives nothing here either.
+//! `weather` spreads sun and use over the hours of a month's days, `pattern`
+//! says which days are aboard, `charger` tabulates what the engine gives and
+//! `climate` what it gives in the months, `rule` holds the rule, `walk` steps a
+//! bank through the hours, `month` is what is told. There are no clouds: every
+//! day of a month has that month's mean sun. Each month is walked for some
+//! weeks once it has settled, and is taken for its days aboard. An
+//! engine that cannot charge the bank, by the same test as the day's answer,
+//! gives nothing here either.
 
 mod charger;
+mod climate;
+mod month;
+mod pattern;
 mod rule;
 mod walk;
 mod weather;
 
 use serde::Serialize;
 
-use crate::analysis::energy::energy;
-use crate::analysis::engine_day::{DayTrouble, gives_nothing};
-use crate::analysis::solar_day::{SolarDay, solar_day};
-use crate::boat::{Month, SunBasis, Worksheet};
-use crate::boat::{house_load_a, mean_draw_a};
+use crate::analysis::energy::{Energy, energy};
+use crate::analysis::engine_day::DayTrouble;
+use crate::boat::{Month, MonthFigures, Worksheet, mean_draw_a};
+use crate::physics::fuel::{marginal_l, run_l};
 use crate::simulation::plant::Plant;
 use crate::simulation::shore_charger::ShoreCharger;
 
-use charger::Charger;
+use climate::{Climates, MonthEngine, in_month};
 use rule::{EngineSchedule, Source};
 use walk::{Chargers, YearWalk};
-use weather::Weather;
+use weather::{Weather, Weeks};
+
+pub use month::{Balance, DayReport, HourReport, MonthReport};
 
 const HOURS_A_DAY: usize = 24;
+/// Use that may go short before a year counts as not covered, as a part of it.
+const MAY_GO_SHORT: f64 = 0.01;
 
 /// A year aboard. Everything in it is a mean year's: no month has weather.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Year {
-    /// Whether the sun differs from month to month: it does when reckoned
-    /// from the latitude, not when the user gives the hours.
-    pub sun_by_month: bool,
+    /// Whether months differ in sun, temperatures or use.
+    pub months_differ: bool,
     /// State of charge at which sun and engine stop \[%\].
     pub full_pct: f64,
     /// The lowest state of charge wanted \[%\].
     pub low_pct: f64,
     /// Voltage that watt-hours and ampere-hours are converted with \[V\].
     pub bank_v: f64,
-    /// Engine hours of fifty-two weeks, motoring included \[h\].
-    pub engine_h: f64,
-    /// Taken from shore power in fifty-two weeks \[kW·h\]; 0 where the engine charges.
-    pub shore_kwh: f64,
+    /// What the days aboard come to.
+    #[serde(flatten)]
+    pub sums: YearSums,
     /// Whether the bank is charged at the dock and not by the engine.
     pub at_dock: bool,
     /// State of charge at which charging starts \[%\].
     pub start_pct: f64,
-    /// Why the engine gives nothing when the rule asks for it; none when it does.
+    /// Why the engine gives nothing in some or all months aboard, by the first of
+    /// them; none when it charges in all.
     pub trouble: Option<DayTrouble>,
     /// The months, January first.
     pub months: Vec<MonthReport>,
 }
 
-/// Four weeks of one month.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct MonthReport {
-    /// 1 for January.
-    pub month: usize,
-    /// Hours of full sun a day on a level surface \[h\].
-    pub full_hours: f64,
-    /// From sunrise to sunset \[h\].
-    pub daylight_h: f64,
-    /// What the panels offer a day \[W·h\].
-    pub sun_wh_day: f64,
-    /// What the panels offer a day \[A·h\].
-    pub sun_ah_day: f64,
-    /// Of that, what found the bank full \[W·h\].
-    pub wasted_wh_day: f64,
-    /// The same \[A·h\].
-    pub wasted_ah_day: f64,
-    /// The same \[%\].
-    pub wasted_pct: f64,
-    /// What the boat uses a day, days under way among them \[A·h\].
-    pub use_ah_day: f64,
-    /// What the engine gives a day \[A·h\].
-    pub engine_ah_day: f64,
-    /// Engine time a week \[h\].
-    pub engine_h_week: f64,
-    /// Of that, motoring that would have been done anyway \[h\].
-    pub motoring_h_week: f64,
-    /// What shore power gives a day \[A·h\].
-    pub shore_ah_day: f64,
-    /// Time at the dock with the charger on, a week \[h\].
-    pub shore_h_week: f64,
-    /// Taken from shore power in the four weeks \[kW·h\].
+/// What the days aboard of a year come to.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize)]
+pub struct YearSums {
+    /// Days aboard \[d\].
+    pub days_aboard: f64,
+    /// Engine time for charging, motoring not counted \[h\].
+    pub charging_h: f64,
+    /// Motoring that would have been done anyway; it charges meanwhile \[h\].
+    pub motoring_h: f64,
+    /// Fuel of the runs for charging, and what the alternators ask while
+    /// motoring \[L\].
+    pub fuel_l: f64,
+    /// Taken from shore power \[kW·h\].
     pub shore_kwh: f64,
-    /// The sun's part of what sun, engine and shore power gave \[%\].
-    pub sun_share_pct: f64,
-    /// Lowest state of charge \[%\].
-    pub lowest_pct: f64,
-    /// Days on which the bank fell below the lowest wanted, of four weeks.
-    pub days_below: u32,
-    /// Use that found the bank empty, a day \[A·h\].
-    pub short_ah_day: f64,
-    /// Where all ampere-hours of the four weeks went.
-    pub balance: Balance,
-    /// A day at anchor.
-    pub day: DayReport,
-}
-
-/// The ampere-hours of four weeks: sun − wasted + engine + shore − use + short −
-/// lost = change.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct Balance {
-    /// Offered by the panels \[A·h\].
-    pub sun_ah: f64,
-    /// Of that, not taken: the bank was full or charged as fast as it may be \[A·h\].
-    pub wasted_ah: f64,
-    /// From the engine \[A·h\].
-    pub engine_ah: f64,
-    /// From shore power \[A·h\].
-    pub shore_ah: f64,
-    /// Wanted by the loads \[A·h\].
+    /// Used aboard \[A·h\].
     pub use_ah: f64,
-    /// Of that, not given: the bank was empty \[A·h\].
-    pub short_ah: f64,
-    /// Lost in charging \[A·h\].
-    pub lost_ah: f64,
-    /// Change of the bank from beginning to end \[A·h\].
-    pub change_ah: f64,
+    /// The same \[W·h\].
+    pub use_wh: f64,
+    /// Whether sun, engine and shore power cover the use, but for a hundredth.
+    pub covered: bool,
 }
 
-/// A day at anchor once the days have settled.
-#[derive(Debug, Clone, PartialEq, Default, Serialize)]
-pub struct DayReport {
-    /// After how many days all repeats itself: 1 when each day is like the
-    /// last; none when it never quite does. Of the days that follow each other
-    /// this is the one with the most charging by engine or shore power.
-    pub repeats_days: Option<usize>,
-    /// Engine time of the day \[h\].
-    pub engine_h: f64,
-    /// Time on shore power \[h\].
-    pub shore_h: f64,
-    /// Its hours, from midnight by the sun.
-    pub hours: Vec<HourReport>,
-    /// State of charge at its end \[%\].
-    pub end_charge_pct: f64,
-}
-
-/// One hour of a day.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct HourReport {
-    /// It begins at this hour.
-    pub hour: usize,
-    /// State of charge at its beginning \[%\].
-    pub charge_pct: f64,
-    /// Offered by the panels \[W\].
-    pub sun_w: f64,
-    /// Wanted by the loads \[W\].
-    pub use_w: f64,
-    /// Minutes of it with the engine running.
-    pub engine_min: f64,
-    /// Minutes of it on shore power.
-    pub shore_min: f64,
+impl YearSums {
+    fn of(months: &[MonthReport], bank_v: f64) -> YearSums {
+        let sum = |of: fn(&MonthReport) -> f64| months.iter().map(of).fold(0.0, |a, b| a + b);
+        let use_ah = sum(|month| month.balance.use_ah);
+        YearSums {
+            days_aboard: sum(|month| month.days_aboard),
+            charging_h: sum(|month| month.charging_h),
+            motoring_h: sum(|month| month.motoring_h),
+            fuel_l: sum(|month| month.fuel_l),
+            shore_kwh: sum(|month| month.shore_kwh),
+            use_ah,
+            use_wh: use_ah * bank_v,
+            covered: sum(|month| month.balance.short_ah) <= MAY_GO_SHORT * use_ah,
+        }
+    }
 }
 
 /// Works out the year.
 pub fn year(sheet: &Worksheet) -> Year {
-    let inputs = &sheet.inputs;
+    worked_out(sheet, true)
+}
+
+/// What the year's days aboard come to: those of [`year`], without its settled
+/// days, which take half of the time.
+pub fn year_sums(sheet: &Worksheet) -> YearSums {
+    worked_out(sheet, false).sums
+}
+
+fn worked_out(sheet: &Worksheet, with_days: bool) -> Year {
     let energy = energy(sheet);
-    let plant = Plant::new(inputs, mean_draw_a(sheet));
-    let orders = EngineSchedule::of(inputs);
-    let trouble = trouble(sheet, &orders);
-    let orders = orders.without_engine(trouble.is_some());
-    let chargers = Chargers {
-        engine: match trouble {
-            None => Charger::of(&plant, 0.5 * (orders.start + orders.stop)),
-            Some(_) => Charger::nothing(),
-        },
-        shore: ShoreCharger::of(inputs),
-        limit_a: inputs.charge_limit_a(),
-    };
-    let mut walker = YearWalk::new(&plant.bank, &orders, &chargers);
-    let skies: Vec<SolarDay> = Month::ALL
-        .iter()
-        .map(|month| solar_day(inputs, *month))
-        .collect();
-    // A December beforehand, so that January begins as the year goes on.
-    if let Some(december) = skies.last() {
-        Weather::new(&energy, december, &orders).four_weeks(&mut walker);
+    let orders = EngineSchedule::of(&sheet.inputs);
+    let figures = sheet.month_figures();
+    let aboard = figures.iter().filter(|month| month.days > 0.0).collect();
+    let mut climates = Climates::new(sheet, &orders, aboard);
+    let plant = Plant::new(&sheet.inputs, mean_draw_a(sheet));
+    let fuel = (plant.fuel.idle_l_h, plant.marginal_l_kwh());
+    let mut walked: Vec<Walked> = Vec::new();
+    let mut months = Vec::with_capacity(figures.len());
+    for (month, figures) in Month::ALL.iter().zip(&figures) {
+        let weather = Weather::new(sheet, &energy, *month, figures);
+        if figures.days <= 0.0 {
+            months.push(weather.ashore());
+            continue;
+        }
+        let known = walked.iter().find(|known| known.weather.alike(&weather));
+        if let Some(known) = known {
+            months.push(known.report(&weather, &energy));
+            continue;
+        }
+        let engine = climates.engine(figures);
+        let next = Walked::new(sheet, &orders, engine, weather, fuel, with_days);
+        months.push(next.report(&next.weather, &energy));
+        walked.push(next);
     }
-    let months: Vec<MonthReport> = skies
-        .iter()
-        .zip(1..)
-        .map(|(sky, month)| Weather::new(&energy, sky, &orders).month(month, &mut walker))
-        .collect();
-    let weeks = 52.0 / months.len().max(1) as f64;
+    let first = months.first();
+    let differ = |month: &MonthReport| {
+        let day = |month: &MonthReport| (month.sun_wh_day, month.air_c, month.bank_c);
+        first.is_some_and(|first| day(first) != day(month))
+    };
+    let used =
+        |month: &MonthFigures| figures.first().map(|first| first.use_pct) != Some(month.use_pct);
     Year {
-        sun_by_month: inputs.sun.basis == SunBasis::Place && inputs.sun.panel_w > 0.0,
+        months_differ: months.iter().any(differ) || figures.iter().any(used),
         full_pct: 100.0 * orders.full,
         low_pct: 100.0 * orders.low,
         bank_v: energy.bank_v,
-        engine_h: weeks * months.iter().map(|month| month.engine_h_week).sum::<f64>(),
-        shore_kwh: weeks / 4.0 * months.iter().map(|month| month.shore_kwh).sum::<f64>(),
+        sums: YearSums::of(&months, energy.bank_v),
         at_dock: orders.source == Source::Shore,
         start_pct: 100.0 * orders.start,
-        trouble,
+        trouble: months.iter().find_map(|month| month.trouble),
         months,
     }
 }
 
-/// Why the engine cannot charge the bank to where the rule stops it, the boat
-/// drawing what it does while charging.
-fn trouble(sheet: &Worksheet, orders: &EngineSchedule) -> Option<DayTrouble> {
-    let plant = Plant::new(&sheet.inputs, house_load_a(sheet));
-    gives_nothing(&plant, orders.start, orders.stop)
+/// A month that was walked.
+struct Walked {
+    weather: Weather,
+    trouble: Option<DayTrouble>,
+    weeks: Weeks,
+    /// Fuel to turn the engine \[L/h\], and for the shafts' energy \[L/kWh\].
+    fuel: (f64, f64),
+    day: DayReport,
+}
+
+impl Walked {
+    fn new(
+        sheet: &Worksheet,
+        orders: &EngineSchedule,
+        engine: MonthEngine,
+        weather: Weather,
+        fuel: (f64, f64),
+        with_days: bool,
+    ) -> Walked {
+        let inputs = in_month(&sheet.inputs, &weather.figures);
+        let orders = orders.without_engine(engine.trouble.is_some());
+        let chargers = Chargers {
+            engine: engine.charger,
+            shore: ShoreCharger::of(&inputs),
+            limit_a: inputs.charge_limit_a(),
+        };
+        let mut walker = YearWalk::new(&inputs.house_bank(), &orders, &chargers);
+        let weeks = weather.weeks(&mut walker);
+        Walked {
+            day: match with_days {
+                true => weather.settled_day(walker),
+                false => DayReport::default(),
+            },
+            trouble: engine.trouble.filter(|_| inputs.engine_charges()),
+            weeks,
+            fuel,
+            weather,
+        }
+    }
+
+    /// What is told of a month that is like this one, but for its days aboard.
+    fn report(&self, weather: &Weather, energy: &Energy) -> MonthReport {
+        let (idle_l_h, l_kwh) = self.fuel;
+        let mut report = weather.report(&self.weeks, energy.bank_v);
+        let shaft_kwh = self.weeks.shaft_kwh() * report.days_aboard / self.weeks.days_aboard();
+        report.fuel_l = run_l(idle_l_h, report.charging_h, marginal_l(l_kwh, shaft_kwh));
+        report.trouble = self.trouble;
+        report.day = self.day.clone();
+        report
+    }
 }

@@ -103,8 +103,8 @@ impl EngineSchedule {
         }
     }
 
-    /// Whether the boat is under way on a day: such days stand as evenly as
-    /// whole days can.
+    /// Whether the boat is under way on a day aboard, counted from 0: such days
+    /// stand as evenly as whole days can.
     pub fn under_way(&self, day: u32) -> bool {
         let until = |day: u32| (f64::from(day) * self.under_way_days_week / 7.0).floor();
         until(day + 1) > until(day)

@@ -2,7 +2,8 @@
 //! the rule.
 //!
 //! Within an hour sun and loads are steady; an hour is cut where charging
-//! starts or stops, and every five minutes while it goes on.
+//! starts or stops, and every quarter of an hour while it
+//! goes on.
 
 use crate::analysis::year::charger::Charger;
 use crate::analysis::year::rule::{EngineSchedule, Source};
@@ -10,7 +11,7 @@ use crate::physics::battery::Bank;
 use crate::simulation::shore_charger::ShoreCharger;
 
 /// Longest piece of an hour while the bank is charged \[h\].
-const CHARGING_PIECE_H: f64 = 1.0 / 12.0;
+const CHARGING_PIECE_H: f64 = 0.25;
 /// Shortest piece an hour is cut into \[h\]: nothing is started or stopped more
 /// often.
 const LEAST_PIECE_H: f64 = 1.0 / 60.0;
@@ -28,6 +29,19 @@ pub struct Hour {
     pub motoring_h: f64,
 }
 
+impl Hour {
+    /// The same with nobody aboard: nothing is used, and nothing but the sun
+    /// charges.
+    pub fn alone(self) -> Hour {
+        Hour {
+            use_a: 0.0,
+            quiet: true,
+            motoring_h: 0.0,
+            ..self
+        }
+    }
+}
+
 /// Sums of a time; what each means stands at [`Balance`](crate::analysis::year::Balance).
 #[allow(missing_docs)]
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -39,8 +53,12 @@ pub struct EnergyLedger {
     pub use_ah: f64,
     pub short_ah: f64,
     pub lost_ah: f64,
+    /// Of the engine's, what it gave while it ran by the rule \[A·h\].
+    pub ruled_ah: f64,
     pub engine_h: f64,
     pub motoring_h: f64,
+    /// Taken by the alternators' shafts \[kWh\].
+    pub shaft_kwh: f64,
     /// Time on shore power \[h\].
     pub shore_h: f64,
     /// Taken from the shore \[kW·h\].
@@ -67,6 +85,8 @@ impl EnergyLedger {
         self.use_ah += later.use_ah;
         self.short_ah += later.short_ah;
         self.lost_ah += later.lost_ah;
+        self.ruled_ah += later.ruled_ah;
+        self.shaft_kwh += later.shaft_kwh;
         self.engine_h += later.engine_h;
         self.motoring_h += later.motoring_h;
         self.shore_h += later.shore_h;
@@ -102,7 +122,8 @@ pub struct YearWalk<'a> {
     pub charge_ah: f64,
     /// All there is room for \[A·h\].
     pub capacity_ah: f64,
-    kept: f64,
+    /// Part of what goes into the bank that it keeps, 0 to 1.
+    pub kept: f64,
     /// Age of the engine's run \[h\].
     age_h: Option<f64>,
     /// Whether the rule charges the bank.
@@ -113,9 +134,9 @@ pub struct YearWalk<'a> {
 }
 
 impl<'a> YearWalk<'a> {
-    /// Begins with a full bank.
+    /// Begins half-way between where charging starts and where it stops.
     pub fn new(bank: &Bank, orders: &'a EngineSchedule, chargers: &'a Chargers) -> YearWalk<'a> {
-        let charge_ah = orders.full * bank.capacity_ah;
+        let charge_ah = 0.5 * (orders.start + orders.stop) * bank.capacity_ah;
         YearWalk {
             charge_ah,
             capacity_ah: bank.capacity_ah,
@@ -125,6 +146,11 @@ impl<'a> YearWalk<'a> {
             orders,
             chargers,
         }
+    }
+
+    /// The engine that charges it.
+    pub fn engine(&self) -> &Charger {
+        &self.chargers.engine
     }
 
     /// State of charge, 0 to 1.
@@ -159,9 +185,12 @@ impl<'a> YearWalk<'a> {
             } else {
                 1.0 - at
             };
-            let span_h = self.piece_h(hour, &charging, left_h);
+            let (span_h, given_a) = self.piece(hour, &charging, left_h);
             let begins = self.charge();
-            self.flow(hour, &charging, span_h, tally);
+            let engine_ah = self.flow(hour, given_a, span_h, tally);
+            if !motoring {
+                tally.ruled_ah += engine_ah;
+            }
             if runs {
                 tally.engine_h += span_h;
             }
@@ -208,15 +237,17 @@ impl<'a> YearWalk<'a> {
         [engine_a, shore_a]
     }
 
-    /// How long all stays as it is, of the hours that are left.
-    fn piece_h(&self, hour: &Hour, charging: &Charging, left_h: f64) -> f64 {
+    /// How long all stays as it is, of the hours that are left, and what engine
+    /// and shore power give meanwhile \[A\].
+    fn piece(&self, hour: &Hour, charging: &Charging, left_h: f64) -> (f64, [f64; 2]) {
         let idle = *charging == Charging::default();
         let most_h = if idle {
             left_h
         } else {
             left_h.min(CHARGING_PIECE_H)
         };
-        let [engine_a, shore_a] = self.given_a(hour, charging, most_h);
+        let given_a = self.given_a(hour, charging, most_h);
+        let [engine_a, shore_a] = given_a;
         let steady_a = engine_a + shore_a - hour.use_a;
         let net_a = (hour.sun_a + steady_a).min(self.most_a(steady_a));
         let until = |soc: f64| soc * self.capacity_ah - self.charge_ah;
@@ -225,9 +256,14 @@ impl<'a> YearWalk<'a> {
         } else if idle && !hour.quiet && net_a < 0.0 {
             until(self.orders.start) / net_a
         } else {
-            return most_h;
+            return (most_h, given_a);
         };
-        most_h.min(turn_h.max(LEAST_PIECE_H))
+        let turn_h = turn_h.max(LEAST_PIECE_H);
+        if turn_h < most_h {
+            (turn_h, self.given_a(hour, charging, turn_h))
+        } else {
+            (most_h, given_a)
+        }
     }
 
     /// Most that may flow into the bank \[A\]: its charge limit, or what engine and
@@ -238,10 +274,17 @@ impl<'a> YearWalk<'a> {
 
     /// Lets currents flow for a time. What a bank cannot take, being full or
     /// charged as fast as it may be, first spares the shore, then the engine,
-    /// and then wastes the sun; an empty one leaves loads wanting.
-    fn flow(&mut self, hour: &Hour, charging: &Charging, span_h: f64, tally: &mut EnergyLedger) {
+    /// and then wastes the sun; an empty one leaves loads wanting. Gives what the
+    /// engine gave \[A·h\].
+    fn flow(
+        &mut self,
+        hour: &Hour,
+        given_a: [f64; 2],
+        span_h: f64,
+        tally: &mut EnergyLedger,
+    ) -> f64 {
         let (sun_ah, use_ah) = (hour.sun_a * span_h, hour.use_a * span_h);
-        let [engine_a, shore_a] = self.given_a(hour, charging, span_h);
+        let [engine_a, shore_a] = given_a;
         let (mut engine_ah, mut shore_ah) = (engine_a * span_h, shore_a * span_h);
         let net_ah = sun_ah + engine_ah + shore_ah - use_ah;
         let begins = self.charge();
@@ -273,6 +316,8 @@ impl<'a> YearWalk<'a> {
         tally.use_ah += use_ah;
         tally.engine_ah += engine_ah;
         tally.shore_ah += shore_ah;
+        tally.shaft_kwh += engine_ah * self.chargers.engine.shaft_kwh_ah(begins);
         tally.lowest_ah = tally.lowest_ah.min(self.charge_ah);
+        engine_ah
     }
 }

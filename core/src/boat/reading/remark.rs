@@ -2,8 +2,8 @@
 
 use serde::{Serialize, Serializer};
 
-use crate::boat::Key;
 use crate::boat::reading::ReadError;
+use crate::boat::{Key, Month};
 use crate::schema::{Confidence, Excerpt, InputError, KeptValue};
 
 /// What a worksheet or a file has several of.
@@ -116,6 +116,39 @@ pub enum Remark {
         /// What it holds instead.
         kept: KeptValue,
     },
+    /// There is no such month, or it is not told like one; left out.
+    UnknownMonth {
+        /// What stands there.
+        month: Excerpt,
+    },
+    /// A month of the year has no figure of that name; left out.
+    UnknownMonthFigure {
+        /// The name.
+        name: Excerpt,
+    },
+    /// A month in a link has more figures than a month has; those beyond were
+    /// left out.
+    ExtraMonthFigures {
+        /// Which, as its name.
+        #[serde(serialize_with = "month_name")]
+        month: Month,
+    },
+    /// A figure of a month was not taken; it holds another.
+    MonthValueRefused {
+        /// Which, as its name.
+        #[serde(serialize_with = "month_name")]
+        month: Month,
+        /// Why.
+        error: InputError,
+        /// What it holds instead.
+        kept: KeptValue,
+    },
+    /// A month stands twice; figures of the last one count.
+    MonthTwice {
+        /// Which, as its name.
+        #[serde(serialize_with = "month_name")]
+        month: Month,
+    },
     /// An arrangement in a file is no object; left out.
     ArrangementNotUnderstood,
     /// An arrangement in a file changes an input that there is not; left out.
@@ -194,6 +227,11 @@ impl Remark {
             Remark::UnknownLoadFigure { .. } => "unknown_load_figure",
             Remark::ExtraLoadFigures { .. } => "extra_load_figures",
             Remark::LoadValueRefused { .. } => "load_value_refused",
+            Remark::UnknownMonth { .. } => "unknown_month",
+            Remark::UnknownMonthFigure { .. } => "unknown_month_figure",
+            Remark::ExtraMonthFigures { .. } => "extra_month_figures",
+            Remark::MonthValueRefused { .. } => "month_value_refused",
+            Remark::MonthTwice { .. } => "month_twice",
             Remark::ArrangementNotUnderstood => "arrangement_not_understood",
             Remark::UnknownChange { .. } => "unknown_change",
             Remark::UnreadableChange { .. } => "unreadable_change",
@@ -205,6 +243,11 @@ impl Remark {
             Remark::More { .. } => "more",
         }
     }
+}
+
+/// Writes a month as its name.
+fn month_name<S: Serializer>(month: &Month, to: S) -> Result<S::Ok, S::Error> {
+    to.serialize_str(month.label())
 }
 
 /// Writes an input as its name.

@@ -6,13 +6,14 @@ use crate::analysis;
 use crate::analysis::PartTemperatures;
 use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::load_dump::{DumpReport, Exposure};
+use crate::analysis::year::{YearSums, year_sums};
 use crate::boat::{Alternator, Arrangement, Key, SectionId, Worksheet};
 use crate::decision::arrangements::harm::harm;
 use crate::decision::arrangements::parts::{Part, parts};
 use crate::decision::arrangements::year_cost::{YearCost, engine_kwh, paid_back_years, year_cost};
 use crate::decision::arrangements::{Role, WorkedOut};
 use crate::findings::{Finding, Severity, Verdict};
-use crate::physics::money::{each_kwh, over_year};
+use crate::physics::money::each_kwh;
 use crate::report::Report;
 use crate::schema::Value;
 use crate::simulation::Limit;
@@ -41,7 +42,8 @@ pub struct Outcome {
     pub trouble: Option<DayTrouble>,
     /// Whether the alternator survives.
     pub verdict: Verdict,
-    /// Engine time a year \[h\].
+    /// Engine time for charging in the year's days aboard, motoring not counted
+    /// \[h\]; none when the year is not covered.
     pub hours_year: Option<f64>,
     /// From the worksheet's start to its target \[min\].
     pub minutes_to_target: Option<f64>,
@@ -53,8 +55,11 @@ pub struct Outcome {
     pub limit: Limit,
     /// The part that comes closest to its limit in the run.
     pub hottest: Hottest,
-    /// Fuel a year, the engine run for charging alone \[L\].
+    /// Fuel of the same year: of the runs for charging, and what the alternators
+    /// ask while motoring \[L\].
     pub fuel_year_l: Option<f64>,
+    /// What the year by months comes to: the same as the year's own.
+    pub sums: YearSums,
     /// Most that the belts take of the engine \[kW\].
     pub belt_kw: f64,
     /// The same of what the engine has at that speed \[%\].
@@ -63,7 +68,7 @@ pub struct Outcome {
     pub parts: Vec<Part>,
     /// Its price.
     pub bought: f64,
-    /// What a year costs; none when the day is not covered.
+    /// What a year costs; none when the year is not covered.
     pub year: Option<YearCost>,
     /// What a kilowatt-hour into the bank costs in fuel and engine \[/kWh\];
     /// none without engine.
@@ -189,7 +194,9 @@ impl Outcome {
             Role::Worksheet | Role::Proposed | Role::Own => parts(sheet, with),
         };
         let bought: f64 = parts.iter().map(|part| part.price).fold(0.0, |a, b| a + b);
-        let year = year_cost(with, report, bought);
+        let sums = year_sums(with);
+        let of_year = |figure: f64| sums.covered.then_some(figure);
+        let year = year_cost(with, &sums, bought);
         let each = inputs.alternators().zip(&report.analyses.run.alternators);
         let first = Hottest::of(&report.analyses.run.alternators[0].peak, &inputs.alt);
         let hottest = each
@@ -200,8 +207,6 @@ impl Outcome {
             same.count()
         };
         let disconnect = disconnect(with, report);
-        let days = inputs.cost.days;
-        let used_wh = over_year(report.analyses.energy.anchor.use_wh, days);
         Outcome {
             role: *role,
             name: arrangement.name.clone(),
@@ -212,26 +217,21 @@ impl Outcome {
             runs: report.analyses.day.runs,
             trouble: report.analyses.day.trouble,
             verdict: report.verdict,
-            hours_year: report
-                .analyses
-                .day
-                .engine_hours
-                .map(|hours| over_year(hours, days)),
+            hours_year: of_year(sums.charging_h),
             minutes_to_target: report.analyses.run.minutes_to_target,
             start_a: report.analyses.run.start_a,
             hot_a: report.analyses.output.hot_a,
             limit: report.analyses.output.hot_limit,
             hottest,
-            fuel_year_l: report
-                .analyses
-                .day
-                .fuel_l
-                .map(|litres| over_year(litres, days)),
+            fuel_year_l: of_year(sums.fuel_l),
+            sums,
             belt_kw: report.analyses.engine.peak_kw,
             engine_share_pct: report.analyses.engine.peak_share_pct,
             bought,
             engine_kwh: engine_kwh(with, report),
-            used_kwh: year.map(|year| each_kwh(year.total, used_wh.max(1e-6))),
+            used_kwh: year
+                .filter(|_| sums.use_wh > 0.0)
+                .map(|year| each_kwh(year.total, sums.use_wh)),
             payback_years: today.and_then(|today| paid_back_years(bought, &today.year?, &year?)),
             year,
             parts,

@@ -2,12 +2,13 @@
 
 use serde::Serialize;
 
+use crate::analysis::year::YearSums;
 use crate::boat::Worksheet;
 use crate::physics::charging::energy_wh;
 use crate::physics::drive::kilo;
 use crate::physics::money::{
-    bank_a_year, capital_recovery, engine_each_kwh, over_year, payback_years, priced,
-    wear_per_hour, year_total,
+    bank_a_year, capital_recovery, engine_each_kwh, payback_years, priced, wear_per_hour,
+    year_total,
 };
 use crate::report::Report;
 
@@ -56,21 +57,20 @@ fn wear(sheet: &Worksheet) -> f64 {
     wear_per_hour(cost.service, cost.service_h, cost.overhaul, cost.overhaul_h)
 }
 
-/// What a year with this arrangement costs; none when the day is not covered.
-pub(super) fn year_cost(with: &Worksheet, report: &Report, bought: f64) -> Option<YearCost> {
+/// What a year with this arrangement costs, by the sums of its year; none when
+/// that does not cover the use.
+pub(super) fn year_cost(with: &Worksheet, sums: &YearSums, bought: f64) -> Option<YearCost> {
+    if !sums.covered {
+        return None;
+    }
     let inputs = &with.inputs;
     let cost = &inputs.cost;
-    let (hours, fuel_l) = (
-        report.analyses.day.engine_hours?,
-        report.analyses.day.fuel_l?,
-    );
-    let of_year = |a_day: f64, each: f64| priced(over_year(a_day, cost.days), each);
-    let fuel = of_year(fuel_l, cost.fuel_l);
-    let engine = of_year(hours, wear(with));
-    let shore = of_year(report.analyses.shore.day_kwh, cost.shore_kwh);
+    let fuel = priced(sums.fuel_l, cost.fuel_l);
+    let engine = priced(sums.charging_h, wear(with));
+    let shore = priced(sums.shore_kwh, cost.shore_kwh);
     let bank = bank_a_year(
         inputs.bank_price(),
-        over_year(report.analyses.energy.anchor.use_ah, cost.days),
+        sums.use_ah,
         inputs.bank.capacity_ah,
         inputs.bank_cycles(),
     );

@@ -1,8 +1,11 @@
-//! What the columns of a log can hold, and how headings in plain words name them.
+//! What the columns of a log can hold, and where they stand in its lines.
 
+use crate::decision::calibration::headings::{Heading, heading};
 use crate::decision::calibration::log::MOST_REMARKS;
 use crate::decision::calibration::log_remark::LogRemark;
 use crate::schema::Excerpt;
+use crate::units::UnitOfMeasure;
+use crate::units::quantity::{Quantity, QuantityKind};
 
 /// How many kinds of reading there are.
 pub const COLUMNS: usize = 7;
@@ -61,6 +64,28 @@ impl Column {
         }
     }
 
+    /// What kind of quantity it is.
+    pub const fn kind(self) -> QuantityKind {
+        match self {
+            Column::Amps => QuantityKind::Current,
+            Column::Rpm => QuantityKind::Speed,
+            Column::Volts => QuantityKind::Voltage,
+            Column::Case | Column::Air | Column::Winding | Column::Rectifier => {
+                QuantityKind::Temperature
+            }
+        }
+    }
+
+    /// The unit it is kept in, with the other one that readers may want.
+    pub const fn measure(self) -> &'static UnitOfMeasure {
+        self.kind().unit()
+    }
+
+    /// A reading with all the decimals it was read with, up to two.
+    pub const fn quantity(self, reading: f64) -> Quantity {
+        Quantity::new(reading, self.kind()).up_to(2)
+    }
+
     /// What a reading can be, in its unit.
     pub const fn range(self) -> (f64, f64) {
         match self {
@@ -112,36 +137,9 @@ impl Layout {
     }
 }
 
-/// Words by which a heading is known, the more telling first: "air
-/// temperature" is air, "temperature" alone the case.
-const WORDS: [(&str, Column); 21] = [
-    ("rpm", Column::Rpm),
-    ("rev", Column::Rpm),
-    ("speed", Column::Rpm),
-    ("volt", Column::Volts),
-    ("amp", Column::Amps),
-    ("current", Column::Amps),
-    ("winding", Column::Winding),
-    ("stator", Column::Winding),
-    ("rectifier", Column::Rectifier),
-    ("diode", Column::Rectifier),
-    ("plate", Column::Rectifier),
-    ("air", Column::Air),
-    ("ambient", Column::Air),
-    ("inlet", Column::Air),
-    ("space", Column::Air),
-    ("case", Column::Case),
-    ("body", Column::Case),
-    ("housing", Column::Case),
-    ("temp", Column::Case),
-    ("alternator", Column::Amps),
-    ("alt", Column::Amps),
-];
-
 /// The layout a line of headings gives; `None` if it is a line of figures.
 pub(super) fn headings(cells: &[String], remarks: &mut Vec<LogRemark>) -> Option<Layout> {
-    let figure = |cell: &String| cell.starts_with(|c: char| c.is_ascii_digit());
-    if cells.iter().any(figure) {
+    if cells.iter().any(|cell| is_figure(cell)) {
         return None;
     }
     let mut layout = Layout {
@@ -150,25 +148,37 @@ pub(super) fn headings(cells: &[String], remarks: &mut Vec<LogRemark>) -> Option
     };
     let mut time = None;
     let mut more = 0;
-    for (at, cell) in cells.iter().enumerate() {
-        let words = cell.to_ascii_lowercase();
-        if words.is_empty() {
+    let found: Vec<Heading> = cells.iter().map(|cell| heading(cell)).collect();
+    let is_volts = |found: &Heading| {
+        matches!(
+            found,
+            Heading::Reading {
+                column: Column::Volts,
+                ..
+            }
+        )
+    };
+    let has_volts = found.iter().any(is_volts);
+    for (at, (cell, found)) in cells.iter().zip(found).enumerate() {
+        if cell.is_empty() {
             continue;
         }
-        if let Some(scale) = time_scale(&words).filter(|_| time.is_none()) {
-            time = Some(at);
-            layout.time_scale = scale;
-            continue;
-        }
-        match column(&words) {
+        let (column, fahrenheit) = match found {
+            Heading::Time(scale) if time.is_none() => {
+                time = Some(at);
+                layout.time_scale = scale;
+                continue;
+            }
+            Heading::Reading {
+                column, fahrenheit, ..
+            } => (Some(column), fahrenheit),
+            Heading::BatteryVolts if !has_volts => (Some(Column::Volts), false),
+            _ => (None, false),
+        };
+        match column {
             Some(column) if layout.places[column as usize].is_none() => {
-                layout.places[column as usize] = Some(Place {
-                    at,
-                    fahrenheit: is_fahrenheit(&words),
-                });
-                if column == Column::Rpm {
-                    layout.shaft_speed = words.contains("shaft") || words.contains("alt");
-                }
+                layout.places[column as usize] = Some(Place { at, fahrenheit });
+                layout.shaft_speed |= matches!(found, Heading::Reading { shaft: true, .. });
             }
             _ if remarks.len() >= MOST_REMARKS => more += 1,
             _ => remarks.push(LogRemark::Column {
@@ -190,43 +200,7 @@ pub(super) fn headings(cells: &[String], remarks: &mut Vec<LogRemark>) -> Option
     Some(layout)
 }
 
-/// Minutes in one unit of a column of times; `None` if it is none.
-fn time_scale(words: &str) -> Option<f64> {
-    let begins = |with: &[&str]| with.iter().any(|word| words.starts_with(word));
-    if begins(&["min", "time", "clock", "elapsed"]) || matches!(words, "t" | "h:mm") {
-        let seconds = words.contains("second") || words.contains("(s)");
-        Some(if seconds { 1.0 / 60.0 } else { 1.0 })
-    } else if begins(&["sec"]) {
-        Some(1.0 / 60.0)
-    } else if begins(&["hour"]) {
-        Some(60.0)
-    } else {
-        None
-    }
-}
-
-fn column(words: &str) -> Option<Column> {
-    // What goes into the bank is not what the machine gives.
-    if words.contains("bank") || words.contains("batter") || words.contains("house") {
-        return None;
-    }
-    match words {
-        "a" | "i" => return Some(Column::Amps),
-        "v" | "u" => return Some(Column::Volts),
-        "n" | "1/min" => return Some(Column::Rpm),
-        _ => {}
-    }
-    let hot = words.contains("temp") || words.contains('°') || is_fahrenheit(words);
-    WORDS
-        .iter()
-        .find(|(word, column)| words.contains(word) && !(hot && *column == Column::Amps))
-        .map(|(_, column)| *column)
-        .or(hot.then_some(Column::Case))
-}
-
-fn is_fahrenheit(words: &str) -> bool {
-    words.contains("°f")
-        || words.contains("(f)")
-        || words.contains("fahrenheit")
-        || words.ends_with(" f")
+/// Whether a cell is a figure; "1/min" is none.
+fn is_figure(cell: &str) -> bool {
+    cell.starts_with(|c: char| c.is_ascii_digit()) && cell != "1/min"
 }

@@ -11,7 +11,7 @@ pub const MOST_ROWS: usize = 2000;
 /// Most lines or columns that are complained of one by one.
 pub(super) const MOST_REMARKS: usize = 12;
 /// Longest log \[min\].
-const LONGEST_MIN: f64 = 48.0 * 60.0;
+pub(super) const LONGEST_MIN: f64 = 48.0 * 60.0;
 
 /// One line of a log.
 #[derive(Debug, Clone, PartialEq)]

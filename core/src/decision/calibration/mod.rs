@@ -1,7 +1,9 @@
 //! The sea trial: readings of a real charging run correct the model.
 //!
-//! [`log`] reads what was typed or pasted; `model` runs the machine's lumps
-//! with the logged current; `learn` finds which figures the log can tell, and
+//! [`log`] reads what was pasted, [`entry`] what is typed aboard, a reading at a
+//! time: both end in a [`Log`]. While the trial goes on, [`outlook`] says where
+//! the case is heading and [`stop`] when to stop. Afterwards `model` runs the
+//! alternator's lumps with the logged current; `learn` finds which figures the log can tell, and
 //! `fit` what it tells, by `least_squares`; `output` weighs the amps against the
 //! output curve; [`apply()`] puts the figures into the worksheet. What a log
 //! cannot tell is remarked on. The sentences stand in [`crate::text::calibration`].
@@ -9,18 +11,23 @@
 mod anchor;
 pub mod columns;
 mod course;
+pub mod entry;
 mod fit;
 mod fit_remark;
 mod guess;
+mod headings;
 mod learn;
 pub mod log;
 mod log_remark;
 mod model;
+pub mod outlook;
 mod output;
+mod readings;
 mod refusal;
 mod refuse;
 mod result;
 mod sample;
+pub mod stop;
 
 use crate::Worksheet;
 use crate::boat::Curve;

@@ -17,8 +17,11 @@ pub struct Plan {
     pub bought: f64,
     /// Engine time a day \[h\].
     pub hours_day: f64,
-    /// Fuel a year \[L\].
-    pub fuel_year_l: f64,
+    /// Fuel in the year's days aboard \[L\], by the year by months; none when that
+    /// is not covered.
+    pub fuel_year_l: Option<f64>,
+    /// Engine time for charging in them \[h\].
+    pub hours_year: Option<f64>,
     /// Current once all is hot \[A\].
     pub hot_a: f64,
     /// Whether it meets the goal.
@@ -51,10 +54,12 @@ pub struct Step {
 
 pub(super) fn plan(search: &Search, tried: &Tried) -> Plan {
     let with = search.scales.with(&tried.levels);
+    let year = search.scales.year(&search.sheet, &tried.levels);
     Plan {
         bought: tried.bought,
         hours_day: tried.hours,
-        fuel_year_l: tried.fuel_l,
+        fuel_year_l: year.covered.then_some(year.fuel_l),
+        hours_year: year.covered.then_some(year.charging_h),
         hot_a: hot_a(search, &tried.levels),
         meets: search.meets(tried),
         steps: steps(search, &tried.levels),

@@ -13,6 +13,11 @@ const ALL: usize = 3000;
 /// No more than so many are ever tried.
 const MOST: usize = 6000;
 
+/// A year's fuel is worked out only where a rough estimate of it is no more than
+/// so many times the goal: months with more sun, and runs from another state of
+/// charge, make less of a difference than that.
+const ROUGHLY: f64 = 3.0;
+
 /// With nothing free of harm found, so many refused by the whole report are
 /// enough.
 const OFTEN: usize = 300;
@@ -204,7 +209,7 @@ impl Search {
                 ((tried.bought, tried.hours), (best.bought, best.hours))
             }
         };
-        self.meets(tried) && one < other
+        one < other && self.meets(tried)
     }
 
     pub(super) fn meets(&self, tried: &Tried) -> bool {
@@ -212,9 +217,17 @@ impl Search {
         tried.hours.is_finite()
             && match goal.kind {
                 GoalKind::Hours => tried.hours <= goal.hours,
-                GoalKind::Fuel => tried.fuel_l <= goal.fuel_l,
+                GoalKind::Fuel => {
+                    tried.rough_fuel_l <= ROUGHLY * goal.fuel_l && self.fuel_met(tried)
+                }
                 GoalKind::Budget => tried.bought <= goal.budget,
             }
+    }
+
+    /// Whether a year takes no more fuel than the goal.
+    fn fuel_met(&self, tried: &Tried) -> bool {
+        let sums = self.scales.year(&self.sheet, &tried.levels);
+        sums.covered && sums.fuel_l <= self.scales.inputs.goal.fuel_l
     }
 
     /// All that differ in one lever.

@@ -3,8 +3,9 @@
 use crate::analysis::energy::energy;
 use crate::analysis::energy::hours::{DayHours, SolarStorage};
 use crate::analysis::engine_day::{DayNeed, daily_trace};
-use crate::analysis::solar_day::solar_day;
-use crate::boat::{Inputs, May, Worksheet};
+use crate::analysis::solar_day::{solar_day, solar_day_of};
+use crate::analysis::year::{YearSums, year_sums};
+use crate::boat::{DayUse, Inputs, May, Month, Worksheet};
 use crate::decision::arrangements::{Stated, harm, price};
 use crate::decision::goal_search::lever::{
     CAP, CHARGER, COUNT, DIRECT, LARGER, LEVERS, PULLEY, REGULATOR, SECOND,
@@ -24,8 +25,10 @@ pub(super) struct Tried {
     pub bought: f64,
     /// Engine time a day \[h\]; without end where no run is long enough.
     pub hours: f64,
-    /// Fuel a year \[L\].
-    pub fuel_l: f64,
+    /// About how much fuel a year takes \[L\], by what the days of each month need
+    /// beside the worksheet's day, less what motoring brings: to leave out what
+    /// is far from a goal. What is told is [`Scales::year`].
+    pub rough_fuel_l: f64,
     /// Whether the quick rules find harm in it; the whole report may find more.
     pub harmful: bool,
 }
@@ -41,8 +44,33 @@ pub(super) struct Scales {
     stated: Stated,
     /// The day's use before any saving \[A·h\].
     whole_ah: f64,
+    /// Days aboard in each month \[d\], and the hours of one of them.
+    months: Vec<(f64, DayHours)>,
     /// The hours of that day, with the sun of so many watts of panels.
     hours: DayHours,
+}
+
+/// The days aboard of each month and the hours of one of them, of a boat with a
+/// day's use.
+fn months(sheet: &Worksheet, day: &DayUse, bank_v: f64) -> Vec<(f64, DayHours)> {
+    let figures = sheet.month_figures();
+    let each = Month::ALL.iter().zip(&figures);
+    each.map(|(month, figures)| {
+        let sky = solar_day_of(&sheet.inputs, *month, figures.sun_h);
+        let hours = DayHours::new(day, &sky, bank_v);
+        (figures.days, hours.scaled(figures.use_pct / 100.0, 1.0))
+    })
+    .collect()
+}
+
+/// What the sun leaves of a day to be put back by the engine \[A·h\].
+fn need_of_ah(inputs: &Inputs, hours: &DayHours) -> f64 {
+    if !inputs.engine_charges() {
+        return 0.0;
+    }
+    let used = 1.0 - inputs.daily.saved_pct / 100.0;
+    let hours = hours.scaled(used, inputs.sun.panel_w / HOURS_PANEL_W);
+    hours.rest_ah(&SolarStorage::of(inputs))
 }
 
 impl Scales {
@@ -65,6 +93,7 @@ impl Scales {
             inputs,
             stated: Stated::of(sheet),
             whole_ah: day.anchor.use_ah,
+            months: months(&asked, &day.anchor, day.bank_v),
             hours: DayHours::new(
                 &day.anchor,
                 &solar_day(&asked.inputs, asked.inputs.sun.month),
@@ -104,12 +133,16 @@ impl Scales {
     }
 
     fn need_ah(&self, inputs: &Inputs) -> f64 {
-        if !inputs.engine_charges() {
-            return 0.0;
-        }
-        let used = 1.0 - inputs.daily.saved_pct / 100.0;
-        let hours = self.hours.scaled(used, inputs.sun.panel_w / HOURS_PANEL_W);
-        hours.rest_ah(&SolarStorage::of(inputs))
+        need_of_ah(inputs, &self.hours)
+    }
+
+    /// The days aboard of a year \[d\], each counted by what it needs beside the
+    /// worksheet's day, which needs so much \[A·h\].
+    fn days_like_this(&self, inputs: &Inputs, need_ah: f64) -> f64 {
+        let months = self.months.iter();
+        months
+            .map(|(days, hours)| days * need_of_ah(inputs, hours) / need_ah)
+            .fold(0.0, |sum, days| sum + days)
     }
 
     pub fn plant(&self, inputs: &Inputs) -> Plant {
@@ -131,7 +164,7 @@ impl Scales {
             levels: *levels,
             bought: self.price(&inputs),
             hours: 0.0,
-            fuel_l: 0.0,
+            rough_fuel_l: 0.0,
             harmful: stands_to_harm(&inputs, smaller_pulley),
         };
         let need_ah = self.need_ah(&inputs);
@@ -141,7 +174,7 @@ impl Scales {
         let plant = self.plant(&inputs);
         let Ok(daily) = daily_trace(&plant, &DayNeed::new(&inputs, need_ah)) else {
             tried.hours = f64::INFINITY;
-            tried.fuel_l = f64::INFINITY;
+            tried.rough_fuel_l = f64::INFINITY;
             tried.harmful = true;
             return tried;
         };
@@ -152,8 +185,21 @@ impl Scales {
         let runs = f64::from(daily.runs);
         tried.hours = runs * seconds / 3600.0;
         let marginal_l = plant.marginal_fuel_l_h(1000.0) * runs * trace.shaft_kwh(seconds);
-        tried.fuel_l = inputs.cost.days * (plant.fuel.idle_l_h * tried.hours + marginal_l);
+        let day_l = plant.fuel.idle_l_h * tried.hours + marginal_l;
+        let days_aboard = self.months.iter().fold(0.0, |sum, (days, _)| sum + days);
+        let motoring_h = inputs.rule.under_way_days_week / 7.0 * inputs.rule.motoring_h;
+        let by_motoring = days_aboard * motoring_h / tried.hours.max(1e-9);
+        let days = self.days_like_this(&inputs, need_ah) - by_motoring;
+        tried.rough_fuel_l = day_l * days.max(0.0);
         tried
+    }
+
+    /// What a year with a combination comes to: the same as the year's own.
+    pub fn year(&self, sheet: &Worksheet, levels: &Levels) -> YearSums {
+        year_sums(&Worksheet {
+            inputs: self.with(levels),
+            ..sheet.clone()
+        })
     }
 
     /// What the whole report says against a combination.

@@ -6,7 +6,7 @@ use serde_json::{Map, Value as Json};
 
 use crate::boat::Section;
 use crate::boat::reading::{ReadError, Remark, TextKind};
-use crate::boat::{Arrangement, Key, Load, LoadRow, Worksheet};
+use crate::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, Worksheet};
 use crate::exchange::file::TYPE;
 use crate::exchange::limits::{LONGEST_FILE, bounded, not_endless};
 use crate::exchange::remarks::Remarks;
@@ -76,6 +76,7 @@ pub fn read_value(json: &Json) -> Result<Reading, ReadError> {
                     .filter_map(|row| load_from_json(row, &mut remarks));
                 sheet.loads = rows.collect();
             }
+            ("year", Json::Object(year)) => read_year(year, &mut sheet, &mut remarks),
             ("arrangements", Json::Array(all)) => {
                 let all = all
                     .iter()
@@ -220,6 +221,53 @@ fn arrangement_from_json(json: &Json, remarks: &mut Remarks) -> Option<Arrangeme
 /// What a load or an arrangement calls itself.
 fn named(one: &Map<String, Json>) -> Excerpt {
     Excerpt::of(one.get("name").and_then(Json::as_str).unwrap_or_default())
+}
+
+fn read_year(year: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Remarks) {
+    for (part, json) in year {
+        match (part.as_str(), json) {
+            ("months", Json::Array(months)) => {
+                for month in months {
+                    read_month(month, sheet, remarks);
+                }
+            }
+            (part, _) => remarks.push(dropped(part)),
+        }
+    }
+}
+
+fn read_month(json: &Json, sheet: &mut Worksheet, remarks: &mut Remarks) {
+    let number = json.get("month");
+    let month = number
+        .and_then(Json::as_u64)
+        .and_then(|number| Month::numbered(usize::try_from(number).ok()?));
+    let (Some(month), Some(told)) = (month, json.as_object()) else {
+        let month = number.map_or(String::new(), Json::to_string);
+        remarks.push(Remark::UnknownMonth {
+            month: Excerpt::of(&month),
+        });
+        return;
+    };
+    let row = sheet.months.row_mut(month);
+    if *row != MonthRow::default() {
+        remarks.push(Remark::MonthTwice { month });
+    }
+    for (name, value) in told.iter().filter(|(name, _)| *name != "month") {
+        let Some(field) = MonthRow::FIELDS.iter().find(|field| field.name == name) else {
+            remarks.push(Remark::UnknownMonthFigure {
+                name: Excerpt::of(name),
+            });
+            continue;
+        };
+        match value_of(&field.spec, value) {
+            Ok(value) => field.set(row, value),
+            Err(error) => remarks.push(Remark::MonthValueRefused {
+                month,
+                error,
+                kept: field.spec.kept(field.get(row)),
+            }),
+        }
+    }
 }
 
 fn load_from_json(json: &Json, remarks: &mut Remarks) -> Option<Load> {

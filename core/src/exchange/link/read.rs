@@ -5,7 +5,7 @@ use percent_encoding::percent_decode_str;
 
 use crate::boat::Section;
 use crate::boat::reading::{ReadError, Remark, TextKind};
-use crate::boat::{Arrangement, Load, LoadRow, SectionId, Worksheet};
+use crate::boat::{Arrangement, Load, LoadRow, Month, MonthRow, SectionId, Worksheet};
 use crate::exchange::limits::{LONGEST_LINK, bounded, not_endless};
 use crate::exchange::link::{END, PART, names};
 use crate::exchange::remarks::Remarks;
@@ -102,6 +102,7 @@ pub fn open_link(fragment: &str) -> Result<Opened, ReadError> {
                 reader.sheet.name = reader.text(value);
             }
             "load" => read_load(value, &mut reader),
+            "year" => read_month(value, &mut reader),
             "way" => read_arrangement(value, &mut reader),
             _ => section = read_input(name, value, section, &mut reader),
         }
@@ -192,6 +193,41 @@ fn read_load(value: &str, reader: &mut Reader) {
         });
     }
     reader.sheet.loads.push(load);
+}
+
+fn read_month(value: &str, reader: &mut Reader) {
+    let mut parts = value.split(PART);
+    let number = parts.next().unwrap_or_default();
+    let Some(month) = number.parse().ok().and_then(Month::numbered) else {
+        reader.remark(Remark::UnknownMonth {
+            month: excerpt(number),
+        });
+        return;
+    };
+    let row = reader.sheet.months.row_mut(month);
+    let mut remarks = Vec::new();
+    if *row != MonthRow::default() {
+        remarks.push(Remark::MonthTwice { month });
+    }
+    for field in MonthRow::FIELDS {
+        // Left out or left empty: nothing is said.
+        let part = match parts.next() {
+            None | Some("") => continue,
+            Some(part) => part,
+        };
+        match field.spec.read(&unescape(part)) {
+            Ok(value) => field.set(row, value),
+            Err(error) => remarks.push(Remark::MonthValueRefused {
+                month,
+                error,
+                kept: field.spec.kept(field.get(row)),
+            }),
+        }
+    }
+    if parts.next().is_some() {
+        remarks.push(Remark::ExtraMonthFigures { month });
+    }
+    remarks.into_iter().for_each(|remark| reader.remark(remark));
 }
 
 fn read_arrangement(value: &str, reader: &mut Reader) {

@@ -1,9 +1,10 @@
 //! What comes of an arrangement; `year_cost` says what a year with it costs.
 
+use crate::analysis::year::YearSums;
 use crate::decision::arrangements::{Outcome, YearCost};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::daily_run::{ENGINE_HOURS, FUEL_L};
-use crate::explain::figures::day::{BANK_V, ENGINE_AH, USE_WH};
+use crate::explain::figures::day::{BANK_V, ENGINE_AH};
 use crate::explain::figures::terms::told;
 use crate::explain::figures::year_cost::{TOTAL, WEAR};
 use crate::explain::inputs::cost;
@@ -21,7 +22,11 @@ pub(super) const TAKEN: &[&Figure] = &[&HOURS_YEAR, &FUEL_YEAR_L, &BOUGHT];
 /// What it comes to for a kilowatt-hour, and when it is paid back.
 pub(super) const PAID: &[&Figure] = &[&ENGINE_KWH, &USED_KWH, &PAYBACK_YEARS];
 
-pub(super) const NOT_COVERED: &str = "No engine run covers the day, so a year with it has no cost.";
+pub(super) const NOT_COVERED: &str =
+    "The bank runs empty in this year, so it has no cost: see “Through the year”.";
+/// What a mean day aboard is the mean of.
+const BY_MONTHS: &str =
+    "The year by months, hour by hour, over the days aboard: the same as under “Through the year”.";
 
 impl<'a> Instant<'a> {
     /// What comes of the arrangement that is looked at.
@@ -34,9 +39,24 @@ impl<'a> Instant<'a> {
         self.outcome()?.year.as_ref().map(part)
     }
 
-    /// A figure of a day, over the days aboard in a year.
-    pub(super) fn a_year(&self, a_day: Term) -> Term {
-        Term::of(over_year::FORMULA, [a_day, self.input(cost::DAYS)])
+    /// A sum of the year by months, as a mean day aboard over those days.
+    pub(super) fn a_year(
+        &self,
+        name: &str,
+        unit: &'static str,
+        symbol: &str,
+        sum: fn(&YearSums) -> f64,
+    ) -> Term {
+        let sums = self.outcome().map(|outcome| outcome.sums);
+        let sums = sums.unwrap_or_default();
+        let days = sums.days_aboard;
+        let a_day = sum(&sums) / if days > 0.0 { days } else { 1.0 };
+        let name = format!("{name}, the mean of the days aboard");
+        let given = [
+            told(&name, unit, a_day).symbol(symbol),
+            told("Days aboard a year", "d", days).symbol("N_days"),
+        ];
+        Term::of(over_year::FORMULA, given)
     }
 }
 
@@ -48,19 +68,25 @@ pub(super) fn of_year(s: &Instant, term: impl FnOnce() -> Term) -> Explanation {
     }
 }
 
+/// Engine time for charging in a year.
+pub(super) fn hours_a_year(s: &Instant) -> Term {
+    s.a_year("Engine time for charging", "h", "t_day", |sums| {
+        sums.charging_h
+    })
+}
+
+/// Fuel of a year.
+pub(super) fn litres_a_year(s: &Instant) -> Term {
+    s.a_year("Fuel for charging", "L", "B_day", |sums| sums.fuel_l)
+}
+
 static HOURS_YEAR: Figure = Figure::new("arrangement.hours_year", "Engine, a year", "h", 0, |s| {
-    if s.report().analyses.day.engine_hours.is_none() {
-        return Explanation::none(NOT_COVERED);
-    }
-    Explanation::of(s.a_year(s.figure(&ENGINE_HOURS).symbol("t_day")))
+    of_year(s, || hours_a_year(s)).note(BY_MONTHS)
 })
 .is(|s| s.outcome()?.hours_year);
 
 static FUEL_YEAR_L: Figure = Figure::new("arrangement.fuel_year_l", "Fuel, a year", "L", 0, |s| {
-    if s.report().analyses.day.fuel_l.is_none() {
-        return Explanation::none(NOT_COVERED);
-    }
-    Explanation::of(s.a_year(s.figure(&FUEL_L).symbol("B_day")))
+    of_year(s, || litres_a_year(s)).note(BY_MONTHS)
 })
 .is(|s| s.outcome()?.fuel_year_l);
 
@@ -107,11 +133,12 @@ static USED_KWH: Figure = Figure::new(
     "/kW·h",
     2,
     |s| {
-        if s.report().analyses.energy.anchor.use_wh <= 0.0 {
+        let used_wh = s.outcome().map_or(0.0, |outcome| outcome.sums.use_wh);
+        if used_wh <= 0.0 {
             return Explanation::none("Nothing is used.");
         }
         of_year(s, || {
-            let energy = s.a_year(s.figure(&USE_WH).symbol("E_day"));
+            let energy = s.a_year("Used", "W·h", "E_day", |sums| sums.use_wh);
             Term::of(each_kwh::FORMULA, [s.figure(&TOTAL), energy])
         })
     },

@@ -1,10 +1,7 @@
 //! What a year with an arrangement costs, part by part.
 
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::arrangement::{BOUGHT, of_year};
-use crate::explain::figures::daily_run::{ENGINE_HOURS, FUEL_L};
-use crate::explain::figures::day::USE_AH;
-use crate::explain::figures::terms::told;
+use crate::explain::figures::arrangement::{BOUGHT, hours_a_year, litres_a_year, of_year};
 use crate::explain::inputs::{bank, cost};
 use crate::explain::term::Term;
 use crate::physics::money::{bank_a_year, capital_recovery, priced, wear_per_hour, year_total};
@@ -31,19 +28,16 @@ pub(super) static WEAR: Figure = Figure::new(
 
 static FUEL: Figure = Figure::new("arrangement.year.fuel", "A year: fuel", "", 0, |s| {
     of_year(s, || {
-        let litres = s.a_year(s.figure(&FUEL_L).symbol("B_day"));
-        Term::of(
-            priced::FORMULA,
-            [litres, s.input(cost::FUEL_L).symbol("K_L")],
-        )
+        let litre = s.input(cost::FUEL_L).symbol("K_L");
+        Term::of(priced::FORMULA, [litres_a_year(s), litre])
     })
 })
 .is(|s| s.year(|year| year.fuel));
 
 static ENGINE: Figure = Figure::new("arrangement.year.engine", "A year: engine", "", 0, |s| {
     of_year(s, || {
-        let hours = s.a_year(s.figure(&ENGINE_HOURS).symbol("t_day"));
-        Term::of(priced::FORMULA, [hours, s.figure(&WEAR).symbol("w")])
+        let wear = s.figure(&WEAR).symbol("w");
+        Term::of(priced::FORMULA, [hours_a_year(s), wear])
     })
 })
 .is(|s| s.year(|year| year.engine));
@@ -55,10 +49,11 @@ static SHORE: Figure = Figure::new(
     0,
     |s| {
         of_year(s, || {
-            let name = "From shore power for a day at anchor";
-            let kwh = told(name, "kW·h", s.report().analyses.shore.day_kwh).symbol("E_shore");
+            let kwh = s.a_year("From shore power", "kW·h", "E_shore", |sums| {
+                sums.shore_kwh
+            });
             let each = s.input(cost::SHORE_KWH).symbol("K_shore,kWh");
-            Term::of(priced::FORMULA, [s.a_year(kwh), each])
+            Term::of(priced::FORMULA, [kwh, each])
         })
     },
 )
@@ -73,7 +68,7 @@ static BANK: Figure = Figure::new(
         of_year(s, || {
             let given = [
                 s.input(cost::BANK),
-                s.a_year(s.figure(&USE_AH).symbol("Q_day")),
+                s.a_year("Used", "A·h", "Q_day", |sums| sums.use_ah),
                 s.input(bank::CAPACITY_AH),
                 s.input(cost::CYCLES),
             ];

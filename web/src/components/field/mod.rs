@@ -13,7 +13,7 @@ use leptos::prelude::*;
 
 use crate::state::Target;
 use choice::ChoiceEntry;
-use number::NumberEntry;
+pub use number::NumberEntry;
 pub use row::FieldRow;
 
 /// What an entry shows.

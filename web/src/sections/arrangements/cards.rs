@@ -123,7 +123,7 @@ fn set_up(state: AppState, chosen: &Arrangement) {
     let mut sheet = state.sheet.with_untracked(|sheet| chosen.on(sheet));
     sheet.name = format!("{}: {}", title(&sheet.name), chosen.name);
     let arrival = Arrival::of(
-        "This is a copy, set up the other way. The worksheet it came from is kept as it was.",
+        "This is a copy, set up the other way. The boat it came from is kept as it was.",
     );
     state.open(sheet, None, Some(arrival));
     state.save_soon();

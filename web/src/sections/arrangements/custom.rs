@@ -22,7 +22,7 @@ pub fn CustomArrangements() -> impl IntoView {
             </For>
             <p class="buttons">
                 <Button
-                    says="Begin one from this worksheet"
+                    says="Begin one from this boat"
                     id="own-new"
                     press=move |()| add(state, Arrangement::default())
                 />
@@ -80,7 +80,7 @@ fn CustomArrangement(row: RowId) -> impl IntoView {
             <p class="buttons">
                 <ChangeAnother row />
                 <Button
-                    says="Give this one up"
+                    says="Delete this arrangement"
                     id=format!("own-{row}-delete")
                     class="plain"
                     press=move |()| state.delete_arrangement(row)
@@ -131,10 +131,10 @@ fn Change(row: RowId, key: Key) -> impl IntoView {
             <p class="margin" id=format!("{id}-help")>
                 {key.section.title()}
                 <Button
-                    says="as the worksheet has it"
+                    says="as entered for the boat"
                     id=format!("{id}-drop")
                     class="plain forget"
-                    name=format!("{}: as the worksheet has it", spec.label)
+                    name=format!("{}: as entered for the boat", spec.label)
                     press=take_back
                 />
             </p>

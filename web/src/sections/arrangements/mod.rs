@@ -42,7 +42,7 @@ pub fn Arrangements() -> impl IntoView {
         <section class="arrange" id="arrange" aria-labelledby="arrange-title">
             <h2 id="arrange-title">"Which arrangement, and what to buy first"</h2>
             <p class="lead">
-                "The same boat set up in other ways, each calculated like the worksheet itself. Two alternators in one space heat each other."
+                "The same boat set up in other ways, each calculated the same way. Two alternators in one space heat each other."
             </p>
             <Caution topic=CautionTopic::Exhaust />
             <Fold id="arrangements" title="Compare">
@@ -52,7 +52,7 @@ pub fn Arrangements() -> impl IntoView {
                     <Prices />
                 </Fold>
                 <p class="about">
-                    "Every price is a round figure of our own until you put in yours. Days aboard are taken as days like this worksheet's. Berth fees are not counted, nor is the pleasure of silence."
+                    "Every price is a round figure of our own until you put in yours. Berth fees are not counted."
                 </p>
             </Fold>
         </section>

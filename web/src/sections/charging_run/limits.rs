@@ -64,7 +64,7 @@ pub fn LimitBand(
 /// The style a limit is shown in.
 const fn class_of(limit: Limit) -> &'static str {
     match limit {
-        Limit::AlternatorOutput | Limit::WrongVoltage => "machine",
+        Limit::AlternatorOutput | Limit::WrongVoltage => "output",
         Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed => "cap",
         Limit::Temperature => "heat",
         Limit::BankLimit | Limit::FrozenBank => "bank",

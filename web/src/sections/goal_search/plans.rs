@@ -7,8 +7,8 @@ use crate::components::Button;
 use ampwright_core::boat::{Arrangement, Worksheet};
 use ampwright_core::decision::goal_search::{Found, Plan, Step};
 use ampwright_core::text;
+use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::{amperes, minutes, money};
-use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::either::{Either, EitherOf3};
 use leptos::prelude::*;
 
@@ -115,7 +115,7 @@ fn PlanItem<'a>(
             />
         })
     };
-    let fuel = Quantity::new(plan.fuel_year_l, QuantityKind::Fuel);
+    let fuel = text::year::plan_fuel(plan.fuel_year_l, reader);
     view! {
         <li class=class>
             <p>
@@ -123,9 +123,8 @@ fn PlanItem<'a>(
                 ": engine "
                 <b>{reader.show(minutes(60.0 * plan.hours_day))}</b>
                 {format!(
-                    " a day, {} hot, {} a year ",
+                    " per day at anchor, {} hot, {fuel} ",
                     reader.show(amperes(plan.hot_a)),
-                    reader.show(fuel),
                 )}
                 <Flag best meets=plan.meets />
             </p>

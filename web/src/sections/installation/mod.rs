@@ -33,7 +33,7 @@ pub fn Installation() -> impl IntoView {
         <section class="fit" aria-labelledby="fit-title">
             <h2 id="fit-title">"Fit it safely"</h2>
             <p class="lead">
-                "For this boat as it stands in the worksheet: which cable and fuse, whether the belt carries it, what happens when the battery disconnects under load, what to set, and how to try it out."
+                "For this boat as entered: which cable and fuse, whether the belt carries it, what happens when the battery disconnects under load, what to set, and how to try it out."
             </p>
             <Fold
                 id="fit-cable"

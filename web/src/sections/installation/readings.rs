@@ -39,7 +39,7 @@ pub fn ReadingsForm() -> impl IntoView {
                 says="Type the readings into the sea trial"
                 id="to-trial"
                 class="plain"
-                press=move |()| state.go_to_entry("trial-log")
+                press=move |()| state.go_to_entry("trial-amps")
             />
         </p>
     }

@@ -70,5 +70,5 @@ fn Changes() -> impl IntoView {
             None => Vec::<Difference>::new(),
         }))
     });
-    view! { <ChangesTable id="changed-table" found /> }
+    view! { <ChangesTable id="changed-table" was="The boat before" is="The boat that came" found /> }
 }

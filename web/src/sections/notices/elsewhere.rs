@@ -32,7 +32,7 @@ pub fn ElsewhereNotice() -> impl IntoView {
             <p>"This boat was changed in another tab. " <span>{becomes}</span></p>
             <p class="buttons">
                 <Button says="Open that version" id="take-theirs" press=take_theirs />
-                <Button says="Go on with mine" id="keep-mine" press=move |()| state.keep_mine() />
+                <Button says="Keep mine" id="keep-mine" press=move |()| state.keep_mine() />
             </p>
         </div>
     }

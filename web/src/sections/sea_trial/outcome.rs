@@ -1,12 +1,12 @@
-//! What came of a log: the figures it gave, or why it gives none.
+//! What came of the readings: the figures they gave, or why they give none.
 
 use std::sync::Arc;
 
 use ampwright_core::decision::calibration;
-use ampwright_core::decision::calibration::{Fit, Fitted, LogRemark, Refusal, apply};
+use ampwright_core::decision::calibration::{Fit, Fitted, Log, Refusal, apply};
 use ampwright_core::report;
 use ampwright_core::text;
-use ampwright_core::text::calibration::{fit_remarks, log_remarks, refusal};
+use ampwright_core::text::calibration::{fit_remarks, refusal};
 use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::{amperes, kelvin};
 use leptos::either::Either;
@@ -18,11 +18,11 @@ use crate::state::AppState;
 
 /// What came of a log.
 pub struct Outcome {
-    /// What of the log was not understood.
-    unread: Vec<LogRemark>,
-    /// What it gave.
+    /// The readings.
+    log: Log,
+    /// What they gave.
     pub found: Found,
-    /// The worksheet it belongs to, by the count of those opened.
+    /// The boat it belongs to, by the count of those opened.
     pub opened: u32,
 }
 
@@ -49,10 +49,9 @@ impl Found {
 }
 
 impl Outcome {
-    /// Fits the model of the open boat to a log.
-    pub fn of(state: AppState, log: &str) -> Outcome {
-        let log = calibration::read(log);
-        let found = state.glance(|sheet, before| match calibration::fit(sheet, &log) {
+    /// Fits the model of the open boat to readings.
+    pub fn of(state: AppState, log: &Log) -> Outcome {
+        let found = state.glance(|sheet, before| match calibration::fit(sheet, log) {
             Ok(fit) => {
                 let mut after = sheet.clone();
                 apply(&mut after, &fit);
@@ -65,18 +64,23 @@ impl Outcome {
             Err(why) => Found::Refused(why),
         });
         Outcome {
-            unread: log.remarks,
+            log: log.clone(),
             found,
             opened: state.opened.get_untracked(),
         }
     }
+
+    /// Whether it came of these readings.
+    pub fn is_of(&self, log: &Log) -> bool {
+        self.log == *log
+    }
 }
 
-/// What came of the log, on the page.
+/// What came of the readings, on the page.
 #[component]
 pub fn OutcomeShown(outcome: Arc<Outcome>) -> impl IntoView {
     let state = AppState::expect();
-    let found = match &outcome.found {
+    match &outcome.found {
         Found::Refused(why) => Either::Left(view! { <p class="complaint">{refusal(why)}</p> }),
         Found::Fit {
             fit,
@@ -89,10 +93,6 @@ pub fn OutcomeShown(outcome: Arc<Outcome>) -> impl IntoView {
                 view! { <Fitting fit hot_a reader /> }
             })
         }
-    };
-    view! {
-        <Remarks remarks=log_remarks(&outcome.unread) />
-        {found}
     }
 }
 

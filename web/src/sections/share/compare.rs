@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::components::ChangesTable;
 use crate::sections::share::Since;
 use crate::state::AppState;
+use crate::state::saved_boats::whose;
 
 /// The table, and what it compares with.
 #[component]
@@ -47,6 +48,11 @@ pub fn Compare(since: Since) -> impl IntoView {
             rows="2"
             on:input:target=move |event| state.comparison.choose_link(&event.target().value())
         ></textarea>
-        <ChangesTable id="compare-table" found />
+        <ChangesTable
+            id="compare-table"
+            was=Signal::derive(move || state.comparison.against())
+            is=Signal::derive(move || state.sheet.with(|sheet| format!("{} now", whose(sheet))))
+            found
+        />
     }
 }

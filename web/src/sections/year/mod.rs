@@ -3,6 +3,7 @@
 
 mod day;
 mod months;
+mod table;
 
 use std::time::Duration;
 
@@ -14,6 +15,7 @@ use crate::components::Fold;
 use crate::state::AppState;
 use day::SettledDay;
 use months::MonthTable;
+use table::MonthEntries;
 
 /// How long typing must rest before the year is worked out again.
 const REST: Duration = Duration::from_millis(250);
@@ -42,6 +44,7 @@ fn Months() -> impl IntoView {
         chosen.get().unwrap_or(asked)
     });
     view! {
+        <MonthEntries />
         <div id="year-table">
             {move || {
                 let reader = state.reader.get();
@@ -75,7 +78,7 @@ fn Months() -> impl IntoView {
             }}
         </div>
         <p class="about">
-            "There are no clouds in it: every day has its month's mean sun, and a grey week needs more. When charging starts and stops is set under Engine start/stop rule in the worksheet; full is the daily charge target. Hours are solar time: at 12 the sun stands highest."
+            "There are no clouds in it: every day has its month's mean sun, and a grey week needs more. Engine hours are those of each month's days aboard, motoring not counted; arrangements and their costs rest on the same year. When charging starts and stops is set under Engine start/stop rule in the worksheet; full is the daily charge target. Hours are solar time: at 12 the sun stands highest."
         </p>
     }
 }

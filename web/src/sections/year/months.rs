@@ -18,7 +18,7 @@ struct Column {
     class: fn(&MonthReport) -> &'static str,
 }
 
-/// Hours of a week, to a tenth \[h\].
+/// Hours of a month, to a tenth \[h\].
 fn hours(value: f64) -> Quantity {
     Quantity::new(value, QuantityKind::Hours).to(1)
 }
@@ -27,19 +27,24 @@ fn charge_unit(reader: &Reader) -> &'static str {
     reader.unit(QuantityKind::Charge)
 }
 
+const DAYS: Column = Column {
+    head: |_| "Days aboard".to_string(),
+    cell: |month| Quantity::new(month.days_aboard, QuantityKind::Count),
+    class: |_| "",
+};
 const SOLAR: Column = Column {
     head: |reader| format!("Solar {}/day", charge_unit(reader)),
     cell: |month| ampere_hours(month.sun_ah_day),
     class: |_| "",
 };
 const ENGINE: Column = Column {
-    head: |_| "Engine h/week".to_string(),
-    cell: |month| hours(month.engine_h_week),
+    head: |_| "Engine h".to_string(),
+    cell: |month| hours(month.charging_h),
     class: |_| "strong",
 };
 const DOCK: Column = Column {
-    head: |_| "Dock h/week".to_string(),
-    cell: |month| hours(month.shore_h_week),
+    head: |_| "Dock kW·h".to_string(),
+    cell: |month| Quantity::new(month.shore_kwh, QuantityKind::Energy),
     class: |_| "strong",
 };
 const LOWEST: Column = Column {
@@ -54,8 +59,8 @@ const WASTED: Column = Column {
 };
 
 /// Columns of a boat that is charged at the dock, and of one that is not.
-static AT_DOCK: [Column; 5] = [SOLAR, ENGINE, DOCK, LOWEST, WASTED];
-static AT_ANCHOR: [Column; 4] = [SOLAR, ENGINE, LOWEST, WASTED];
+static AT_DOCK: [Column; 6] = [DAYS, SOLAR, ENGINE, DOCK, LOWEST, WASTED];
+static AT_ANCHOR: [Column; 5] = [DAYS, SOLAR, ENGINE, LOWEST, WASTED];
 
 /// What the year is like in sentences, and the table.
 #[component]
@@ -87,10 +92,10 @@ pub fn MonthTable(year: Arc<Year>, reader: Reader) -> impl IntoView {
             </tr>
         }
     };
-    let alike = "Every month is alike here. For summer and winter enter solar panels, and let their yield be calculated from latitude, month and sky.";
+    let alike = "Every month is alike here. For summer and winter enter solar panels, and let their yield be calculated from latitude, month and sky; or fill in the months above.";
     view! {
         <p class="told">{text::year::sentences(&year, &reader).join(" ")}</p>
-        <p class="lead">{(!year.sun_by_month).then_some(alike)}</p>
+        <p class="lead">{(!year.months_differ).then_some(alike)}</p>
         <div class="scroll" tabindex="0" role="region" aria-label="The months as a table">
             <table class="run months">
                 <thead>

@@ -1,6 +1,7 @@
 //! Deleting a boat.
 
 use ampwright_core::Worksheet;
+use ampwright_core::boat::Months;
 use ampwright_core::exchange::to_json;
 use leptos::prelude::*;
 
@@ -58,6 +59,7 @@ pub fn is_fresh(sheet: &Worksheet) -> bool {
         name,
         known,
         loads,
+        months,
         arrangements,
         done,
         ..
@@ -65,6 +67,7 @@ pub fn is_fresh(sheet: &Worksheet) -> bool {
     name.is_empty()
         && known.count() == 0
         && loads.is_empty()
+        && *months == Months::default()
         && arrangements.is_empty()
         && done.is_empty()
 }

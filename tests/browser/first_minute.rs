@@ -1,0 +1,173 @@
+//! The first minute: from an example that says so to an answer of one's own.
+
+use ampwright_tests::driver::{Scope, Screen, keys};
+
+use crate::desk::Desk;
+use crate::page::label;
+
+/// Before anything is entered the answer is of an example, in the words and in
+/// the strip; with the first answer it is of one's own boat.
+#[test]
+fn an_example_until_something_is_entered() {
+    for screen in [
+        Screen::Phone,
+        Screen::Touch {
+            width: 800,
+            height: 360,
+        },
+        Screen::Desk,
+    ] {
+        let desk = Desk::open(screen);
+        let short = desk.part("In short");
+        assert!(
+            short.text().starts_with("Example boat: "),
+            "{}",
+            short.text()
+        );
+        assert!(desk.strip().text().contains("Example boat"));
+        desk.questions().fill(label("bank_capacity_ah"), "2 x 230");
+        short.wait_text("Your boat: ");
+        short.wait_text("460 A·h of lithium");
+        assert!(!desk.strip().text().contains("Example boat"));
+        // Forgotten again, it is an example again; taken back, one's own.
+        desk.questions()
+            .press(&format!("{}: I don't know", label("bank_capacity_ah")));
+        short.wait_text("Example boat: ");
+        desk.push("Undo");
+        short.wait_text("460 A·h of lithium");
+        desk.assert_quiet();
+    }
+}
+
+/// How long, whether it survives, what to do first: in words.
+#[test]
+fn three_things_in_words() {
+    let desk = Desk::open(Screen::Phone);
+    let short = desk.part("In short");
+    assert!(short.text().contains("The engine must run"));
+    assert!(
+        short
+            .text()
+            .contains("The alternator stays within its limits.")
+    );
+    assert!(short.text().contains("First: "));
+    // The usual mistake: a stock alternator direct to lithium.
+    desk.questions().choose(label("way_kind"), "Direct…");
+    short.wait_text("The alternator overheats");
+    desk.browser.shot("first-minute-danger").unwrap();
+    desk.assert_quiet();
+}
+
+/// Every short question answered, counted as somebody does it: a touch for each
+/// choice and each figure, the figures themselves typed.
+#[test]
+fn few_touches_to_a_first_answer() {
+    let desk = Desk::open(Screen::Phone);
+    let (mut touches, mut keys_pressed) = (0, 0);
+    let questions = desk.questions();
+    for (key, option) in [
+        ("before_battery", "Lead, AGM"),
+        ("before_connection", "A relay…"),
+    ] {
+        questions.choose(label(key), option);
+        touches += 2;
+    }
+    for (key, figure) in [
+        ("bank_capacity_ah", "300"),
+        ("daily_use_ah", "110"),
+        ("sun_panel_w", "200"),
+        ("alt_rated_a", "90"),
+        ("eng_rpm", "1300"),
+        ("alt_pulley_ratio", "150/65"),
+    ] {
+        questions.fill(label(key), figure);
+        touches += 1;
+        keys_pressed += figure.len();
+    }
+    println!("a first own answer: {touches} touches, {keys_pressed} keys");
+    assert!(touches <= 10, "{touches}");
+    desk.part("In short").wait_text("300 A·h of lithium");
+    // What joins lead batteries is no way for lithium.
+    desk.part("Warnings and notes")
+        .wait_text("Take out the relay");
+    desk.assert_quiet();
+}
+
+/// A figure is typed over: touching it chooses all of it.
+#[test]
+fn a_touch_chooses_the_figure() {
+    let desk = Desk::open(Screen::Phone);
+    let field = desk.questions().field(label("alt_rated_a")).unwrap();
+    field.click().unwrap();
+    let chosen = "return getSelection().toString() || document.activeElement.value.slice(
+        document.activeElement.selectionStart, document.activeElement.selectionEnd)";
+    assert_eq!(desk.browser.script(chosen, &[]).unwrap(), "100");
+    desk.browser.press("85").unwrap();
+    field.wait_value("85").unwrap();
+    // What opens for the touch stands beside the entry and moves nothing.
+    let top = "return document.querySelector('#ask-eng_rpm').getBoundingClientRect().top + scrollY";
+    let before = desk.browser.script(top, &[]).unwrap();
+    desk.questions()
+        .field(label("bank_capacity_ah"))
+        .unwrap()
+        .click()
+        .unwrap();
+    assert_eq!(desk.browser.script(top, &[]).unwrap(), before);
+    desk.browser.press(keys::TAB).unwrap();
+}
+
+/// Figures as people write them.
+#[test]
+fn figures_as_people_write_them() {
+    let desk = Desk::open(Screen::Desk);
+    let sheet = desk.sheet();
+    sheet.open_all();
+    sheet.choose(label("sun_basis"), "From latitude, month and sky");
+    for (key, typed, stands) in [
+        ("bank_capacity_ah", "1 200", 1200.0),
+        ("bank_capacity_ah", "400 Ah", 400.0),
+        ("alt_pulley_ratio", "150/60", 2.5),
+        ("eng_rated_kw", "20 hp", 20.0 * 0.745_699_87),
+        ("sun_latitude_deg", "18 S", -18.0),
+    ] {
+        sheet.fill(label(key), typed);
+        let key = ampwright_core::boat::Key::named(key).unwrap();
+        let linked = desk.linked().inputs.get(key);
+        assert_eq!(
+            linked,
+            ampwright_core::schema::Value::Number(stands),
+            "{typed}"
+        );
+    }
+    desk.browser.press(keys::TAB).unwrap();
+    assert_eq!(sheet.value(label("sun_latitude_deg")), "18 S");
+    desk.assert_quiet();
+}
+
+/// Steps can be taken back, also after a reload.
+#[test]
+fn steps_are_taken_back_after_a_reload() {
+    let desk = Desk::open(Screen::Phone);
+    desk.push("Help me add it up");
+    let loads = desk.browser.find_all(".questions .load").unwrap().len();
+    assert!(loads > 3);
+    desk.questions()
+        .opened("Anchor light…")
+        .press("Delete this load");
+    desk.browser
+        .wait_text("#undo-place", "Anchor light")
+        .unwrap();
+    desk.browser.refresh().unwrap();
+    desk.browser.wait_for(crate::desk::OPENED).unwrap();
+    assert_eq!(
+        desk.browser.find_all(".questions .load").unwrap().len(),
+        loads - 1
+    );
+    desk.push("Undo");
+    desk.browser
+        .wait_script(&format!(
+            "return document.querySelectorAll('.questions .load').length === {loads}"
+        ))
+        .unwrap();
+    desk.assert_quiet();
+}
