@@ -64,7 +64,7 @@ fn a_changed_rpm_moves_the_answer_at_once_and_it_stays_in_sight() {
     assert_ne!(before.amps, after.amps);
     assert_ne!(before.time, after.time);
 
-    questions.fill("Temperature set-point", "95");
+    questions.fill("Temperature limit the regulator holds", "95");
     let strip = desk.region("The answer").unwrap();
     let [_, top, _, height] = strip.rect().unwrap();
     let scrolled = desk.browser.script("return window.scrollY", &[]).unwrap();

@@ -4,6 +4,7 @@
 use crate::desk::Desk;
 use ampwright_core::boat::Worksheet;
 use ampwright_core::decision::uncertainty::Uncertainty;
+use ampwright_core::text;
 use ampwright_tests::driver::Screen;
 
 /// Waits until the range is reckoned, and gives its words.
@@ -22,8 +23,11 @@ fn a_range_appears_and_a_reading_narrows_it() {
     let mut expected = Uncertainty::new(&sheet);
     expected.step(Uncertainty::RUNS);
     let expected = expected.certainty();
-    assert_eq!(first, expected.engine_h.words);
-    assert!(desk.text("#sure").contains(&expected.hot_a.sentence));
+    assert_eq!(first, text::uncertainty::range(&expected.engine_h));
+    assert!(
+        desk.text("#sure")
+            .contains(&text::uncertainty::sentence(&expected.hot_a))
+    );
     let strip = desk.browser.find("#answer").unwrap().rect().unwrap();
     assert!(strip[3] <= 130.0, "the strip is {} high", strip[3]);
     desk.browser.shot("sure-range").unwrap();

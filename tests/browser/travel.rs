@@ -206,7 +206,7 @@ fn a_text_for_a_forum_is_marked_up_as_wanted() {
     forum.wait_value("The text", "[b]Plover[/b]");
     assert!(forum.value("The text").starts_with("[b]Plover[/b]"));
     // The ranges join once they are reckoned.
-    forum.wait_value("The text", "8 of 10 cases");
+    forum.wait_value("The text", "in 80 % of cases");
     let whole = forum.value("The text");
     assert!(whole.contains(&format!("[url]{}[/url]", desk.link())));
     desk.browser.shot("travel-forum").unwrap();

@@ -99,7 +99,7 @@ fn the_hot_amperes_explain_themselves_follow_and_lead_on() {
         .unwrap();
     desk.press("#working-back");
     desk.browser
-        .wait_text("#working .what", "Held, hot")
+        .wait_text("#working .what", "Hot output")
         .unwrap();
     desk.press("#working-close");
     desk.browser.wait_gone("#working").unwrap();

@@ -8,7 +8,7 @@ use ampwright_core::boat::{
 };
 use ampwright_core::decision::calibration;
 use ampwright_core::exchange::{Remark, open_link, read_json, to_json};
-use ampwright_core::guidance::commissioning::{COLUMNS, StepCode, all_ids, form};
+use ampwright_core::guidance::commissioning::{StepCode, all_ids, form};
 use ampwright_core::guidance::settings::{GroupCode, Setting, SettingCode, Settings, Source};
 use ampwright_core::guidance::{CAUTIONS, CautionCode, CautionTopic, cautions, cautions_at};
 use ampwright_core::guidance::{commissioning, settings};
@@ -16,6 +16,7 @@ use ampwright_core::report;
 use ampwright_core::report::Report;
 use ampwright_core::schema::Excerpt;
 use ampwright_core::text;
+use ampwright_core::text::headings::READINGS;
 use ampwright_core::text::remarks::remark;
 use ampwright_core::units::Reader;
 use proptest::prelude::*;
@@ -343,7 +344,7 @@ fn the_form_feeds_the_sea_trial() {
     let sheet = Worksheet::default();
     let report = report(&sheet);
     let form = form(&sheet, &report);
-    let mut log = COLUMNS.join("\t");
+    let mut log = READINGS.join("\t");
     for row in &form.rows {
         let cells = [
             Some(row.minute),

@@ -3,6 +3,7 @@
 
 use ampwright_core::boat::{Key, demo};
 use ampwright_core::decision::uncertainty::{Certainty, Range, Uncertainty};
+use ampwright_core::exchange::uncertainty_json;
 use ampwright_core::schema::{Confidence, Kind, Spread, Value};
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
@@ -118,7 +119,7 @@ fn spreads_are_about_what_is_usual() {
 
 /// JSON holds no number that is not finite, it writes `null`.
 fn sound(certainty: &Certainty, sheet: &Worksheet) -> Result<(), TestCaseError> {
-    let json = serde_json::to_value(certainty).expect("JSON");
+    let json = uncertainty_json(certainty);
     for of in ["engine_h", "hot_a"] {
         let range = &json[of];
         let number = |name: &str| range[name].as_f64();

@@ -72,7 +72,7 @@ fn sheet_of(form: &Form) -> String {
         .join(" | ")
     };
     let rows = form.rows.iter().map(row);
-    let lines: Vec<String> = std::iter::once(form.columns.join(" | "))
+    let lines: Vec<String> = std::iter::once(text::headings::READINGS.join(" | "))
         .chain(rows)
         .collect();
     lines.join("\n")

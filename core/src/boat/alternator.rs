@@ -17,7 +17,7 @@ choice! {
 choice! {
     /// What the nameplate current means.
     Plate {
-        Cold = "cold", "Cold machine, or nothing said";
+        Cold = "cold", "A cold alternator, or the plate does not say";
         Warm = "warm", "Warmed up (rated by ISO 8854)";
     }
 }
@@ -81,8 +81,8 @@ section! {
             .help("On the plate. Where it shows two currents, take the larger.");
         rated_rpm: f64 = number("Shaft speed of the rating", RPM, 3000.0, 20_000.0, 6000.0).nameplate().advanced()
             .help("The alternator's own speed at which the rated current was read: 6000 unless the plate says otherwise.");
-        plate: Plate = choose("Rating taken", Plate::OPTIONS, 0).nameplate().spread_either()
-            .help("A plate like “50/100 A 14 V”, or one that names ISO 8854, was taken on a warmed-up machine, which is worth a fifth more when hot. If in doubt leave it cold.");
+        plate: Plate = choose("Rating is for", Plate::OPTIONS, 0).nameplate().spread_either()
+            .help("A plate like “50/100 A 14 V”, or one that names ISO 8854, is for a warmed-up alternator, which is worth a fifth more when hot. If in doubt, leave it cold.");
         curve: Curve = choose("Output curve from", Curve::OPTIONS, 0)
             .help("A second point from the maker's curve, or amps you read at a known speed with a flat bank, makes low speeds much surer.");
         second_a: f64 = number("Second point", AMPERE, 1.0, 1000.0, 60.0).nameplate().spread_pct(15.0)
@@ -91,13 +91,13 @@ section! {
         second_rpm: f64 = number("… at shaft speed", RPM, 1000.0, 15_000.0, 1800.0).nameplate()
             .help("The alternator's own speed there: engine speed times the pulley ratio.")
             .when_of_alternator(|a| a.alternator.curve == Curve::Points);
-        zero_rpm: f64 = number("Curve begins at", RPM, 300.0, 2900.0, 1550.0).advanced().spread(1100.0, 1850.0)
-            .help("Shaft speed at which the fitted output curve leaves zero: 1100 to 1850 for 12 V machines. A little above the true cut-in.")
+        zero_rpm: f64 = number("Cut-in speed of the fitted curve", RPM, 300.0, 2900.0, 1550.0).advanced().spread(1100.0, 1850.0)
+            .help("Shaft speed at which the fitted output curve leaves zero: 1100 to 1850 for 12 V alternators. A little above the true cut-in speed.")
             .when_of_alternator(|a| a.alternator.curve == Curve::Rating);
         pulley_ratio: f64 = number("Pulley ratio", NONE, 0.5, 6.0, 2.2).measured().spread(2.0, 3.0)
             .help("Engine pulley diameter divided by alternator pulley diameter, both at the belt's middle line: write 150/65. 2.0 to 3.0 on small diesels.");
         max_rpm: f64 = number("Highest shaft speed", RPM, 3000.0, 25_000.0, 15_000.0).nameplate().advanced()
-            .help("The maker's limit: 12 000 to 18 000 for small machines, 8000 to 10 000 for large ones.");
+            .help("The maker's limit: 12 000 to 18 000 for small alternators, 8000 to 10 000 for large ones.");
         class: InsulationClass = choose("Insulation class", InsulationClass::OPTIONS, 1).nameplate()
             .help("Of the windings: F unless the maker says H.");
         rectifier_limit_c: f64 = number("Rectifier plate limit", CELSIUS, 80.0, 200.0, 135.0).advanced()
@@ -105,7 +105,7 @@ section! {
         case_limit_c: f64 = number("Case and bearing limit", CELSIUS, 80.0, 180.0, 120.0).advanced()
             .help("Bearing grease ages fast above 120 to 130 °C (common practice).");
         efficiency_pct: f64 = number("Efficiency at the rating", PERCENT, 35.0, 85.0, 57.0).advanced().spread(53.0, 62.0)
-            .help("At full load and rated speed: 53 to 62 % for a usual small machine, 60 to 65 % for a large or high-efficiency one. Not the better figure printed for half load.");
+            .help("At full load and rated speed: 53 to 62 % for a usual small alternator, 60 to 65 % for a large or high-efficiency one. Not the better figure printed for half load.");
         mass_kg: Option<f64> = optional_of_alternator("Mass", KILOGRAM, 1.0, 80.0, "6 kg at 100 A and 14 V, 9.5 kg at 180 A", |a| Some(usual_mass_kg(a))).nameplate().spread_pct(30.0)
             .help("Sets how long the alternator takes to get hot, and nothing else.");
         test_v: Option<f64> = optional_of_alternator("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |a| Some(usual_test_v(a))).nameplate().advanced()
@@ -128,16 +128,16 @@ section! {
             .help("How strongly the curve's beginning moves up with a weakened field: 0.05 to 0.3.");
         rotor_rise_k: f64 = number("Rotor above case", KELVIN, 0.0, 60.0, 10.0).advanced().spread(5.0, 30.0)
             .help("How much hotter the rotor runs than the case: 5 to 30 K.");
-        anchor_winding_c: Option<f64> = optional_of_alternator("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for a machine of usual efficiency", |_| Some(USUAL_ANCHOR_C)).advanced().spread(130.0, 180.0)
-            .help("How hot the winding gets at full output at the speed and air temperature below: 150 to 160 °C for small machines, 130 to 145 °C for large ones. This one figure sets the cooling; a run with a thermometer replaces it.");
+        anchor_winding_c: Option<f64> = optional_of_alternator("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for an alternator of usual efficiency", |_| Some(USUAL_ANCHOR_C)).advanced().spread(130.0, 180.0)
+            .help("How hot the winding gets at full output at the speed and air temperature below: 150 to 160 °C for small alternators, 130 to 145 °C for large ones. This one figure sets the cooling; a run with a thermometer replaces it.");
         anchor_rpm: f64 = number("… at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).advanced()
             .help("Shaft speed for that temperature.");
         anchor_air_c: f64 = number("… in air of", CELSIUS, -10.0, 80.0, 25.0).advanced()
-            .help("Air temperature at the machine for it.");
+            .help("Air temperature at the alternator in that test.");
         cooling_exponent: f64 = number("Cooling exponent", NONE, 0.0, 1.0, 0.7).advanced().spread(0.5, 0.8)
             .help("How the fan's cooling grows with shaft speed: 0.5 to 0.8.");
         heat_capacity_factor: f64 = number("Heat capacity factor", NONE, 0.3, 3.0, 1.0).advanced()
-            .help("Heat it takes to warm the machine, against what its mass says. 1 until a sea trial says otherwise: it moves the first quarter of an hour, not the hot current.");
+            .help("Heat it takes to warm the alternator, compared with what its mass gives. Leave it at 1 until a sea trial shows otherwise: it changes the first quarter of an hour, not the hot current.");
         nominal_v: AlternatorVolts = choose("Alternator's voltage", AlternatorVolts::OPTIONS, 0).nameplate()
             .help("On its plate: 14 V means a 12 V alternator, 28 V one of 24 V, 56 V one of 48 V. It must be that of the battery its cable leads to.");
     }

@@ -65,12 +65,12 @@ section! {
             .help("Of the house bank. 12 V on most boats under 15 m.");
         capacity_ah: f64 = number("Capacity", AMPERE_HOUR, 10.0, 5000.0, 400.0).nameplate().spread_pct(25.0)
             .help("On the label. Several in parallel add up: write 2 x 200. Joined in series the ampere-hours stay those of one.");
-        window_low_pct: Option<f64> = optional("Never below", PERCENT, 0.0, 90.0, "10 % lithium, 50 % lead", |w| Some(usual_window_low_pct(&w.inputs)))
+        window_low_pct: Option<f64> = optional("Lowest state of charge", PERCENT, 0.0, 90.0, "10 % lithium, 50 % lead", |w| Some(usual_window_low_pct(&w.inputs)))
             .decided()
-            .help("The state of charge you want kept in hand. Lead that is emptied deeper ages fast.");
-        window_high_pct: Option<f64> = optional("Full for daily use", PERCENT, 10.0, 100.0, "90 %", |_| Some(USUAL_WINDOW_HIGH_PCT))
+            .help("How far you let the bank fall. Lead that is emptied deeper ages fast.");
+        window_high_pct: Option<f64> = optional("Daily charge target", PERCENT, 10.0, 100.0, "90 %", |_| Some(USUAL_WINDOW_HIGH_PCT))
             .decided()
-            .help("Where a usual charge ends. LFP lasts longer when it is not held at 100 %; the last tenth of a lead bank takes an engine hours.");
+            .help("Where a daily charge ends. LFP lasts longer when it is not kept at 100 %; the last tenth of a lead bank takes hours of engine.");
         charge_v: Option<f64> = optional("Charge voltage", VOLT, 10.0, 70.0, "the usual for the chemistry", |w| Some(usual_charge_v(&w.inputs))).nameplate()
             .help("The battery maker's figure at 25 °C, measured at the battery. In 12 V: LFP 13.8 to 14.2, AGM 14.2 to 14.6, gel 14.1 to 14.2, flooded 14.4 to 14.8.");
         charge_limit_a: Option<f64> = optional("Charge current limit", AMPERE, 1.0, 10_000.0, "for each A·h: 0.5 A lithium, 0.2 flooded, 0.25 gel, 0.35 AGM", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate().spread_pct(40.0)
@@ -82,7 +82,7 @@ section! {
             .when(|i| i.bank.chemistry == Chemistry::Lfp);
         harness_mohm: f64 = number("Switch, fuse and cable", MILLIOHM, 0.0, 100.0, 1.5).advanced().spread(1.0, 3.0)
             .help("Resistance between the cells and where the regulator measures: 1 to 3 mΩ with the management system's own switch.");
-        charge_efficiency_pct: Option<f64> = optional("Charge returned", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).advanced()
+        charge_efficiency_pct: Option<f64> = optional("Charge efficiency", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).advanced()
             .help("Ampere-hours that come out for those that went in: at least 99.5 % for LFP, 85 to 95 % for lead.");
         compensation_mv: Option<f64> = optional("Temperature compensation", MILLIVOLT_PER_CELL_KELVIN, -10.0, 0.0, "−4 for lead, none for lithium", |w| Some(usual_compensation_mv(&w.inputs))).nameplate().advanced()
             .help("How the charger lowers its voltage for a warm lead battery: −3 to −5 mV for each cell and degree. A lithium bank must get none.");

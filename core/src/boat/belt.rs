@@ -11,7 +11,7 @@ use crate::units::{DEGREE, MILLIMETRE, NEWTON, NONE};
 choice! {
     /// Kinds of belt.
     BeltKind {
-        Unsaid = "unsaid", "Not said yet";
+        Unsaid = "unsaid", "Not known yet";
         V10 = "v10", "One V-belt, 10 mm wide";
         V13 = "v13", "One V-belt, 13 mm wide";
         TwoV13 = "two_v13", "Two V-belts, 13 mm wide";

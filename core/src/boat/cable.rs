@@ -64,13 +64,13 @@ section! {
         second_m: f64 = number("Second alternator to its battery", METRE, 0.1, 100.0, 3.0).measured()
             .help("One way, along the cable as it lies.")
             .when(|i| i.two.role != SecondRole::None);
-        converter_in_m: f64 = number("Start battery to converter", METRE, 0.1, 100.0, 2.0).measured()
+        converter_in_m: f64 = number("Start battery to DC-DC charger", METRE, 0.1, 100.0, 2.0).measured()
             .help("One way.")
             .when(converter);
         converter_in_place: Place = choose("… lies", Place::OPTIONS, 1)
             .help("Cable in a hot place may carry less.")
             .when(converter);
-        converter_out_m: f64 = number("Converter to house bank", METRE, 0.1, 100.0, 2.0).measured()
+        converter_out_m: f64 = number("DC-DC charger to house bank", METRE, 0.1, 100.0, 2.0).measured()
             .help("One way.")
             .when(converter);
         converter_out_place: Place = choose("… lies", Place::OPTIONS, 0)
@@ -80,7 +80,7 @@ section! {
             .help("One way, to the bus bar or panel that feeds the house.");
         bus_place: Place = choose("Cable to the switch panel lies", Place::OPTIONS, 0).advanced()
             .help("Cable in a hot place may carry less.");
-        bus_peak_a: Option<f64> = optional("Most the house draws", AMPERE, 1.0, 3000.0, "all of the list at once, or 50 A", |w| Some(usual_bus_peak_a(w))).measured()
+        bus_peak_a: Option<f64> = optional("Peak house load", AMPERE, 1.0, 3000.0, "all of the list at once, or 50 A", |w| Some(usual_bus_peak_a(w))).measured()
             .help("At one moment, through that cable; a windlass or thruster with a cable of its own does not count.");
         inverter_w: f64 = number("Inverter", WATT, 0.0, 20_000.0, 0.0).nameplate()
             .help("Power it gives for minutes on end, on its plate; 0 without one.");
@@ -94,14 +94,14 @@ section! {
             .help("Printed along the cable. Boat cable is usually of 105 °C; unmarked cable counts as 60 °C.");
         copper: Copper = choose("Strands", Copper::OPTIONS, 0).nameplate().advanced()
             .help("Tinned strands last longer in salt air and resist a little more.");
-        charge_drop_v: Option<f64> = optional("Loss allowed in charging leads", VOLT, 0.02, 6.0, "0.3 V for each 12 V", |w| Some(usual_charge_drop_v(w.inputs.bank.nominal_v.blocks()))).advanced()
+        charge_drop_v: Option<f64> = optional("Allowed voltage drop, charging leads", VOLT, 0.02, 6.0, "0.3 V for each 12 V", |w| Some(usual_charge_drop_v(w.inputs.bank.nominal_v.blocks()))).advanced()
             .decided()
             .help("Out and back. 0.2 to 0.3 V for each 12 V (common practice): what is lost there, the battery does not see.");
-        drop_pct: f64 = number("Loss allowed elsewhere", PERCENT, 0.2, 10.0, 3.0).advanced()
+        drop_pct: f64 = number("Allowed voltage drop, other cables", PERCENT, 0.2, 10.0, 3.0).advanced()
             .decided()
             .help("Out and back, of the system voltage: 3 % for feeders and what must not dim, 10 % where it does not matter.");
         flag: Flag = choose("Flag", Flag::OPTIONS, 0).advanced()
-            .help("Whose rule the boat is under. It changes what is said about the rule, not the figures.");
+            .help("The rules the boat comes under. This changes what is said about the rule, not the figures.");
     }
 }
 

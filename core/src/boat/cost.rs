@@ -60,7 +60,7 @@ section! {
         interest_pct: f64 = number("Interest", PERCENT, 0.0, 100.0, 5.0)
             .help("A year, on money put into the boat.");
         years: f64 = number("Parts last", YEAR, 1.0, 50.0, 10.0)
-            .help("Over how many years a purchase is spread.");
+            .help("Years over which a purchase is paid off.");
     }
 }
 

@@ -60,7 +60,7 @@ section! {
             .help("42.5 to 43.0 for diesel.");
         fuel_kg_l: f64 = number("Fuel density", KILOGRAM_PER_LITRE, 0.7, 1.0, 0.84).advanced()
             .help("0.820 to 0.845 for diesel by EN 590.");
-        breathing: Breathing = choose("Draws its air", Breathing::OPTIONS, 0).advanced()
+        breathing: Breathing = choose("Engine air intake", Breathing::OPTIONS, 0).advanced()
             .help("An engine that breathes from its own space pulls cool air through it.");
         filling_pct: f64 = number("Cylinder filling", PERCENT, 40.0, 250.0, 85.0).advanced()
             .help("Air drawn against swept volume: 85 % without a turbocharger.");
@@ -68,7 +68,7 @@ section! {
             .help("Of the block when warm; the thermostat's figure.");
         warm_up_min: f64 = number("Warms up in", MINUTE, 1.0, 120.0, 15.0).advanced().spread(10.0, 20.0)
             .help("Time to cover two thirds of the way: 10 to 20 minutes.");
-        heat_kj_k: Option<f64> = optional("Heat held by the block", KILOJOULE_PER_KELVIN, 5.0, 2000.0, "65 kJ/K a litre", |w| Some(usual_heat_kj_k(&w.inputs))).advanced()
+        heat_kj_k: Option<f64> = optional("Heat capacity of the block", KILOJOULE_PER_KELVIN, 5.0, 2000.0, "65 kJ/K a litre", |w| Some(usual_heat_kj_k(&w.inputs))).advanced()
             .help("About half a kilojoule for each kilogram. Sets how long it warms the space after stopping.");
         surface_w_k: Option<f64> = optional("Heat to the space", WATT_PER_KELVIN, 0.0, 300.0, "4.5 W/K and 9 more for each litre", |w| Some(usual_surface_w_k(&w.inputs))).advanced().spread_pct(45.0)
             .help("For each degree between block and air, exhaust lagged; 5 to 10 more with a bare riser. The usual figure lets 4 to 8 % of the fuel's heat into the space, whatever the engine's size.");

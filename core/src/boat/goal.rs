@@ -58,7 +58,7 @@ section! {
             .when(|i| i.goal.kind == GoalKind::Budget);
         blower: May = choose("Blower", May::OPTIONS, 0).help("200 or 400 m³/h more.");
         duct: May = choose("Cool-air duct to the alternator", May::OPTIONS, 0)
-            .help("Half of the alternator's air straight from outside.");
+            .help("Half of the alternator's air directly from outside.");
         pulley: May = choose("Smaller alternator pulley", May::OPTIONS, 0)
             .help("A ratio higher by 0.4 or 0.8, if the alternator takes that speed and the belt so small a pulley.");
         set_point: May = choose("Temperature limit the regulator holds", May::OPTIONS, 0)

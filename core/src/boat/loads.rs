@@ -34,8 +34,8 @@ section! {
             .help("That run at the same time.");
         hours: f64 = number("Hours a day", HOUR, 0.0, 24.0, 4.0)
             .help("Switched on; 24 for one that cycles, with its share below.");
-        duty_pct: f64 = number("Runs for", PERCENT, 0.0, 100.0, 100.0)
-            .help("Share of those hours it really draws: a refrigerator 30 to 60 %.");
+        duty_pct: f64 = number("Duty cycle", PERCENT, 0.0, 100.0, 100.0)
+            .help("Share of those hours it really draws current: a refrigerator 30 to 60 %.");
         when: When = choose("When", When::OPTIONS, 0)
             .help("At anchor, under way, or both.");
         night_pct: f64 = number("Used at night", PERCENT, 0.0, 100.0, 50.0)

@@ -141,24 +141,24 @@ sections! {
     /// Every input of a boat but its list of loads.
     Inputs {
         daily: Daily, "The day's use", "What the boat draws from the house bank in a day.";
-        sun: Sun, "Sun", "What the panels put back.";
+        sun: Sun, "Solar", "What the panels put back.";
         bank: Bank, "House bank", "The batteries the engine has to fill.";
         way: Way, "Charging arrangement", "How the alternator's current reaches the house bank.";
-        alt: Alternator, "Alternator", "The machine that does the work and takes the heat.";
-        reg: Regulator, "Regulator", "What holds the machine back, if anything does.";
-        two: Second, "Second alternator", "Another machine on the same engine.";
-        alt2: Alternator, "Second alternator: the machine", "The same figures for it.";
+        alt: Alternator, "Alternator", "The alternator does the work and takes the heat.";
+        reg: Regulator, "Regulator", "What limits the alternator, if anything does.";
+        two: Second, "Second alternator", "Another alternator on the same engine.";
+        alt2: Alternator, "Second alternator: its data", "The same figures for it.";
         eng: Engine, "Engine", "What turns it, heats its air and burns the fuel.";
         space: Space, "Engine space", "The air the alternator has to cool itself with.";
         run: Run, "Charging run", "From where to where the bank is charged.";
-        rule: Rule, "Engine rule", "When the engine is started through the year; only the reckoning of the year asks for it.";
-        cable: Cable, "Cable and fuse", "The runs that carry the current; only the reckoning of cables asks for them.";
+        rule: Rule, "Engine start/stop rule", "When the engine is started through the year; used only for the year.";
+        cable: Cable, "Cable and fuse", "The runs that carry the current; used only to size cables and fuses.";
         belt: Belt, "Belt", "What turns the alternator, and what it pulls at.";
         belt2: Belt, "Second alternator: its belt", "The same figures for it.";
         guard: Guard, "When the bank disconnects", "What stands between the alternator and the electronics when its battery is suddenly gone.";
         shore: Shore, "Shore power", "What the dock gives.";
         cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
-        before: Before, "The boat today", "What is aboard before the change; only the comparison asks for it.";
+        before: Before, "The boat today", "What is aboard before the change; used only for the comparison.";
         goal: Goal, "Cheapest way to a goal", "What you are after, and what may be changed for it.";
         price: Price, "Price list", "What the parts of another arrangement would cost; every figure is yours to change.";
     }

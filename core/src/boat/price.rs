@@ -25,7 +25,7 @@ section! {
         guard: f64 = number("Protection against a load dump", MONEY, 0.0, 1.0e6, 90.0)
             .help("A surge suppressor, and the wire that lets the charge-disable signal of the battery management system cut the field.");
         blower_m3h: f64 = number("Blower, each 100 m³/h", MONEY, 0.0, 1.0e5, 45.0)
-            .help("With its hose and grille.");
+            .help("With its duct and grille.");
         duct: f64 = number("Cool-air duct to the alternator", MONEY, 0.0, 1.0e6, 70.0)
             .help("From outside to its rear.");
         panel_w: f64 = number("Panels", MONEY_PER_WATT, 0.0, 1.0e4, 2.0)

@@ -38,26 +38,26 @@ section! {
     Regulator {
         kind: RegulatorKind = choose("Regulator", RegulatorKind::OPTIONS, 1)
             .help("An alternator as it comes with the engine has one built in: it holds a voltage and does not limit the temperature.");
-        set_point_c: f64 = number("Temperature set-point", CELSIUS, 40.0, 180.0, 105.0).nameplate()
+        set_point_c: f64 = number("Temperature limit the regulator holds", CELSIUS, 40.0, 180.0, 105.0).nameplate()
             .decided()
             .help("Where it starts to cut the field: 100 to 110 °C on the case, about 20 K under the maker's limit (common practice).")
             .when(|i| i.reg.kind == RegulatorKind::External);
         sensor: SensorPlace = choose("Sensor", SensorPlace::OPTIONS, 0)
             .help("A sensor on the case lags: the winding may be far hotter in the first minutes.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        fold_band_k: f64 = number("Fold-back band", KELVIN, 0.5, 30.0, 4.0).advanced()
-            .help("The field goes from full to none across this many degrees around the set-point.")
+        fold_band_k: f64 = number("Derating range", KELVIN, 0.5, 30.0, 4.0).advanced()
+            .help("The field goes from full to none across this many degrees around the temperature limit.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         sensor_lag_s: f64 = number("Sensor lag", SECOND, 0.0, 900.0, 0.0).advanced()
             .help("How long the sensor takes to feel two thirds of a change: next to none bolted bare, a minute or two through paint or a lug.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        ramp_min: f64 = number("Slow start", MINUTE, 0.0, 60.0, 0.0).nameplate()
+        ramp_min: f64 = number("Soft start", MINUTE, 0.0, 60.0, 0.0).nameplate()
             .decided()
-            .help("Time over which the field is let up to full; 0 for none. Spares the belt, and the winding in short runs.")
+            .help("Time over which the field rises to full; 0 for none. Spares the belt, and the winding in short runs.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         low_speed_rpm: f64 = number("Low-speed cap below", RPM, 0.0, 10_000.0, 0.0).nameplate().advanced()
             .decided()
-            .help("Shaft speed under which the field is held back because the fan is slow; 0 for none.")
+            .help("Below this shaft speed the regulator limits the field because the fan is slow; 0 for none.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         low_speed_pct: f64 = number("Low-speed cap", PERCENT, 5.0, 100.0, 50.0).nameplate().advanced()
             .decided()
@@ -65,7 +65,7 @@ section! {
             .when(|i| i.reg.kind == RegulatorKind::External && i.reg.low_speed_rpm > 0.0);
         current_cap_a: Option<f64> = optional("Current cap", AMPERE, 5.0, 1000.0, "no cap", |_| None).nameplate()
             .decided()
-            .help("The most the regulator lets the machine give; often set to spare the belt.")
+            .help("The most the regulator lets the alternator give; often set to spare the belt.")
             .when(|i| i.reg.kind == RegulatorKind::External);
         fixed_v: Option<f64> = optional("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank", |w| Some(w.inputs.built_in_v())).measured()
             .help("Measured at the battery with the bank full, in the first minute after a start in mild weather: 14.0 to 14.4 V for most built-in regulators. Once the alternator is warm it is less.")

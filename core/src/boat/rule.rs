@@ -22,7 +22,7 @@ section! {
             .help("State of charge at which you would go and start it, or plug in at the dock. Lead that is emptied below half ages fast.");
         stop_pct: f64 = number("Stop it at", PERCENT, 1.0, 100.0, 80.0)
             .decided()
-            .help("80 leaves room for the sun. Never above what is full for daily use.");
+            .help("80 leaves room for the sun. Never above the daily charge target.");
         quiet_from_h: f64 = number("Quiet from", HOUR, 0.0, 24.0, 21.0)
             .decided()
             .help("No engine for charging from this hour of the clock…");
@@ -31,8 +31,8 @@ section! {
             .help("… to this one. The same hour twice: no quiet hours.");
         under_way_days_week: f64 = number("Days under way, of seven", DAY, 0.0, 7.0, 1.0)
             .help("Their loads are those of a day under way.");
-        motoring_h: f64 = number("Engine run on those days", HOUR, 0.0, 24.0, 2.0)
-            .help("Run anyway, for getting out and in; it charges meanwhile as at charging speed.");
+        motoring_h: f64 = number("Engine hours on those days", HOUR, 0.0, 24.0, 2.0)
+            .help("Run anyway, to get in and out; it charges as at charging speed.");
         aboard: Aboard = choose("Days aboard come", Aboard::OPTIONS, 0)
             .help("With a few in each week the boat lies alone in between: nothing is used, and the sun goes on charging the bank.");
     }

@@ -17,7 +17,7 @@ section! {
             .help("What the boat draws from the bank while charging; the bank gets the rest.");
         longest_h: f64 = number("Give up after", HOUR, 0.5, 24.0, 16.0).advanced()
             .decided()
-            .help("The reckoning of a run ends here if the target is not reached.");
+            .help("The calculation of a run ends here if the target is not reached.");
     }
 }
 
@@ -25,7 +25,7 @@ effects! {
     Run {
         from_pct: Depends("the hot current is that of the bank half-way: a fuller bank takes less, but at more volts"), Level;
         to_pct: Depends("as for the start"), Up;
-        house_load_a: Up, Depends("it adds to the current where a voltage is held, and takes of it where heat decides");
+        house_load_a: Up, Depends("it adds to the current where the charge voltage is the limit, and takes from it where heat is");
         longest_h: Level, Level;
     }
 }

@@ -8,8 +8,8 @@ choice! {
     /// What a second alternator does.
     SecondRole {
         None = "none", "There is one alternator";
-        Start = "start", "A second one keeps the start battery";
-        House = "house", "A second one charges the house bank too";
+        Start = "start", "The second alternator charges the start battery";
+        House = "house", "The second alternator charges the house bank too";
     }
 }
 
@@ -17,7 +17,7 @@ section! {
     /// Whether there is a second alternator.
     Second {
         role: SecondRole = choose("How many", SecondRole::OPTIONS, 0)
-            .help("The alternator above charges the house bank. One beside it heats the same air and hangs on the same engine. Both follow the same regulator settings where both charge the house bank.");
+            .help("The first alternator charges the house bank. A second one heats the same air and loads the same engine. Where both charge the house bank, both follow the same regulator settings.");
     }
 }
 

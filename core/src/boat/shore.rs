@@ -17,7 +17,7 @@ choice! {
 section! {
     /// Shore power.
     Shore {
-        rest: Rest = choose("What the sun leaves is put back by", Rest::OPTIONS, 0)
+        rest: Rest = choose("What solar does not cover comes from", Rest::OPTIONS, 0)
             .help("With shore power you see how many days the bank lasts from dock to dock and how long it charges there; through the year it is charged at the dock by the start and stop rule.");
         charger_a: f64 = number("Shore charger", AMPERE, 0.0, 1000.0, 30.0).nameplate()
             .help("Most it gives the house bank and what draws meanwhile; it tapers as the bank fills. 0 without one.");

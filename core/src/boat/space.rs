@@ -29,9 +29,9 @@ section! {
     /// The engine space.
     Space {
         basis: AirBasis = choose("Air temperature there", AirBasis::OPTIONS, 0)
-            .help("A thermometer near the alternator after 40 minutes beats any reckoning.");
+            .help("A thermometer near the alternator after 40 minutes is better than any estimate.");
         hot_c: f64 = number("Hot, near the alternator", CELSIUS, 0.0, 95.0, 55.0).measured().spread_by(10.0)
-            .help("Air a hand's breadth from the machine's rear, after 40 minutes of charging. Outside plus 25 to 30 K without a blower, plus 15 K with one (common practice).")
+            .help("Air a hand's breadth from the alternator's rear, after 40 minutes of charging. Outside plus 25 to 30 K without a blower, plus 15 K with one (common practice).")
             .when(|i| i.space.basis == AirBasis::Measured);
         outside_c: f64 = number("Outside air", CELSIUS, -20.0, 50.0, 28.0).measured().spread_by(5.0)
             .help("On a usual charging day where you sail.");
@@ -39,7 +39,7 @@ section! {
             .help("As printed on it, in free air; 0 without one or when it stays off.")
             .when(modelled);
         blower_installed_pct: f64 = number("Blower, installed", PERCENT, 5.0, 100.0, 50.0).advanced().spread(35.0, 60.0)
-            .help("What is left of the printed flow behind hoses and grilles: 35 to 60 %.")
+            .help("What is left of the printed flow behind ducts and grilles: 35 to 60 %.")
             .when(modelled);
         leak_m3h: Option<f64> = optional("Air through gaps", CUBIC_METRE_PER_HOUR, 0.0, 500.0, "13.5 m³/h and 1 more for each litre of the engine", |w| Some(usual_leak_m3h(&w.inputs))).advanced().spread_pct(50.0)
             .help("Through vents and gaps with nothing running: 10 to 30 for engines of 1 to 3 litres.")
@@ -50,7 +50,7 @@ section! {
         cabin_c: Option<f64> = optional("Beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced().spread_by(5.0)
             .help("Temperature of cabin and bilge around the box.")
             .when(modelled);
-        heat_capacity_kj_k: Option<f64> = optional("Heat held by lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, "15 kJ/K and 10 more for each litre of the engine", |w| Some(usual_heat_capacity_kj_k(&w.inputs))).advanced().spread_pct(50.0)
+        heat_capacity_kj_k: Option<f64> = optional("Heat capacity of lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, "15 kJ/K and 10 more for each litre of the engine", |w| Some(usual_heat_capacity_kj_k(&w.inputs))).advanced().spread_pct(50.0)
             .help("Most of it in the lining: 15 to 60 for engines of 1 to 3 litres. Sets how fast the space warms.")
             .when(modelled);
         air_kg_m3: f64 = number("Air density", KILOGRAM_PER_CUBIC_METRE, 0.5, 1.5, 1.16).advanced()
@@ -58,17 +58,17 @@ section! {
             .when(modelled);
         start_c: Option<f64> = optional("At the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced()
             .help("Of space, engine and alternator when charging begins; higher after a sail under engine.");
-        cold_air_pct: f64 = number("Cold-air hose to the machine", PERCENT, 0.0, 100.0, 0.0).spread_pct(40.0)
-            .help("Part of the machine's cooling air that a hose brings straight from outside; 0 without one, 30 to 70 % for a hose that ends at its rear. Worth 10 to 20 K there (common practice).");
+        cold_air_pct: f64 = number("Cool-air duct to the alternator", PERCENT, 0.0, 100.0, 0.0).spread_pct(40.0)
+            .help("Share of the alternator's cooling air that a duct brings from outside; 0 without one, 30 to 70 % for a duct that ends at its rear. Worth 10 to 20 K there (common practice).");
         blower_after: AfterStop = choose("Blower after stopping", AfterStop::OPTIONS, 0).advanced()
             .help("Whether it is left running when the engine stops. The engine goes on heating the space for half an hour.")
             .when(|i| modelled(i) && i.space.blower_m3h > 0.0);
-        wanted_a: Option<f64> = optional("Amperes you would like held", AMPERE, 1.0, 1000.0, "not asked", |_| None).advanced()
+        wanted_a: Option<f64> = optional("Hot current you would like", AMPERE, 1.0, 1000.0, "not asked", |_| None).advanced()
             .decided()
-            .help("The worksheet then says how large a blower that takes.")
+            .help("The results then say how large a blower that takes.")
             .when(modelled);
-        recirculation_pct: f64 = number("Own warm air drawn in again", PERCENT, 0.0, 60.0, 15.0).advanced().spread(5.0, 35.0)
-            .help("5 to 15 % of the way from air to case temperature with free space around the machine, 15 to 35 % when boxed in or behind the engine.");
+        recirculation_pct: f64 = number("Recirculated air", PERCENT, 0.0, 60.0, 15.0).advanced().spread(5.0, 35.0)
+            .help("The alternator's own warm air that it draws in again: 5 to 15 % of the way from air to case temperature with free space around it, 15 to 35 % when boxed in or behind the engine.");
     }
 }
 

@@ -9,7 +9,7 @@ use crate::units::{CELSIUS, DEGREE, HOUR, NONE, PERCENT, PERCENT_PER_KELVIN, WAT
 choice! {
     /// Where the day's sun comes from.
     SunBasis {
-        Hours = "hours", "I give sun hours a day";
+        Hours = "hours", "I give peak sun hours a day";
         Place = "place", "From latitude, month and sky";
     }
 }
@@ -37,10 +37,10 @@ section! {
     Sun {
         panel_w: f64 = number("Panels", WATT, 0.0, 20_000.0, 0.0).nameplate().spread_pct(20.0)
             .help("Added up from the labels on their backs. 0 if there are none.");
-        basis: SunBasis = choose("The day's sun", SunBasis::OPTIONS, 0)
-            .help("One figure for every day, or reckoned for where you are: only that tells summer from winter.")
+        basis: SunBasis = choose("Solar input", SunBasis::OPTIONS, 0)
+            .help("One figure for every day, or calculated for where you are: only that tells summer from winter.")
             .when(|i| i.sun.panel_w > 0.0);
-        full_hours: f64 = number("Sun hours a day", HOUR, 0.0, 12.0, 4.5).spread_pct(30.0)
+        full_hours: f64 = number("Peak sun hours a day", HOUR, 0.0, 12.0, 4.5).spread_pct(30.0)
             .help("Hours of full sun that would give the same energy: about 5 to 6 in the tropics, 5 in a Mediterranean summer, 1 in a northern winter.")
             .when(|i| i.sun.panel_w > 0.0 && i.sun.basis == SunBasis::Hours);
         latitude_deg: f64 = number("Latitude", DEGREE, -70.0, 70.0, 36.0)
@@ -49,16 +49,16 @@ section! {
         month: Month = choose("Month", Month::OPTIONS, 5)
             .help("For the day's answer. Its middle is taken; the whole year stands under the results.")
             .when(by_place);
-        clearness: f64 = number("Clearness of the sky", NONE, 0.1, 0.8, 0.55).spread(0.45, 0.65)
+        clearness: f64 = number("Sky (clearness index)", NONE, 0.1, 0.8, 0.55).spread(0.45, 0.65)
             .help("Part of the sunshine above the air that gets through it, over weeks: 0.45 cloudy, 0.55 temperate, 0.65 trade wind.")
             .when(by_place);
-        yield_pct: f64 = number("Yield of the label", PERCENT, 5.0, 100.0, 75.0).spread(60.0, 85.0)
-            .help("After heat, rig shadow, wiring and controller: 60 to 85 %. Flat panels under a boom sit at the low end. Reckoned from latitude, the heat comes off besides: 65 to 95 % then.")
+        yield_pct: f64 = number("Share of rated output", PERCENT, 5.0, 100.0, 75.0).spread(60.0, 85.0)
+            .help("After heat, rig shadow, wiring and controller: 60 to 85 %. Flat panels under a boom sit at the low end. Calculated from latitude, heat is taken off separately: 65 to 95 % then.")
             .when(|i| i.sun.panel_w > 0.0);
-        noct_c: f64 = number("Cells in full use", CELSIUS, 30.0, 80.0, 45.0).nameplate().spread(42.0, 60.0).advanced()
+        noct_c: f64 = number("Nominal operating cell temperature", CELSIUS, 30.0, 80.0, 45.0).nameplate().spread(42.0, 60.0).advanced()
             .help("NOCT in the panel's data sheet: how warm its cells get at 800 W/m² in air of 20 °C. 42 to 48; glued to a deck 60 and more. The air is that given as outside air.")
             .when(by_place);
-        heat_loss_pct_k: f64 = number("Lost with heat", PERCENT_PER_KELVIN, 0.0, 1.0, 0.4).nameplate().spread(0.3, 0.45).advanced()
+        heat_loss_pct_k: f64 = number("Temperature coefficient", PERCENT_PER_KELVIN, 0.0, 1.0, 0.4).nameplate().spread(0.3, 0.45).advanced()
             .help("Temperature coefficient of power in the data sheet, without its minus sign: 0.3 to 0.45 for each degree above 25 °C.")
             .when(by_place);
     }

@@ -9,8 +9,8 @@ use crate::units::{AMPERE, PERCENT, VOLT};
 choice! {
     /// How the alternator's current reaches the house bank.
     WayKind {
-        Direct = "direct", "Alternator straight to the house bank";
-        Converter = "converter", "Alternator to the start battery, DC-DC converter to the house bank";
+        Direct = "direct", "Direct: alternator to house bank";
+        Converter = "converter", "Through a DC-DC charger: alternator to start battery to house bank";
     }
 }
 
@@ -19,7 +19,7 @@ choice! {
     /// into the house bank.
     StartKept {
         Apart = "apart", "Something else";
-        House = "house", "The house bank, through a converter turned round";
+        House = "house", "A DC-DC charger from the house bank to the start battery";
     }
 }
 
@@ -27,24 +27,24 @@ section! {
     /// The charging arrangement.
     Way {
         kind: WayKind = choose("Arrangement", WayKind::OPTIONS, 1)
-            .help("Straight to the bank is quicker and asks more of the machine; through a converter the machine sees a steady, modest load.");
-        converter_a: f64 = number("Converter output", AMPERE, 1.0, 1000.0, 40.0).nameplate().spread_pct(25.0)
-            .help("Rated current on the house side; add up converters in parallel.")
+            .help("Direct is quicker and asks more of the alternator; through a DC-DC charger the alternator sees a steady, modest load.");
+        converter_a: f64 = number("DC-DC charger output", AMPERE, 1.0, 1000.0, 40.0).nameplate().spread_pct(25.0)
+            .help("Rated current on the house side; add up chargers in parallel.")
             .when(|i| i.way.kind == WayKind::Converter);
-        converter_efficiency_pct: f64 = number("Converter efficiency", PERCENT, 50.0, 99.0, 91.0).nameplate().spread(88.0, 94.0)
+        converter_efficiency_pct: f64 = number("DC-DC charger efficiency", PERCENT, 50.0, 99.0, 91.0).nameplate().spread(88.0, 94.0)
             .help("88 to 94 %; in its data sheet.")
             .when(through_converter);
-        lockout_v: f64 = number("Converter locks out below", VOLT, 8.0, 56.0, 13.0).nameplate().advanced()
+        lockout_v: f64 = number("DC-DC charger locks out below", VOLT, 8.0, 56.0, 13.0).nameplate().advanced()
             .help("Start battery voltage under which it stops, so that it never empties that battery: about 13.0 V in a 12 V system.")
             .when(|i| i.way.kind == WayKind::Converter);
         start_kept: StartKept = choose("Start battery is kept by", StartKept::OPTIONS, 0)
-            .help("A machine straight on the house bank leaves the start battery out. A converter the other way round feeds it, and the engine's services, from the house bank; a panel or charger of its own would be something else.")
+            .help("An alternator connected directly to the house bank does not charge the start battery. A DC-DC charger from the house bank feeds it and the engine's services; a panel or charger of its own would be something else.")
             .when(|i| i.way.kind == WayKind::Direct && i.two.role == SecondRole::None);
         start_v: f64 = number("Start battery voltage, running", VOLT, 12.0, 60.0, 14.0).measured().spread(13.6, 14.4)
             .help("At the start battery with the engine running: 13.6 to 14.4 V in a 12 V engine system.")
             .when(serves_start);
         services_a: f64 = number("Engine services and start battery", AMPERE, 0.0, 100.0, 5.0).spread(3.0, 8.0)
-            .help("What else hangs on the machine of the start battery: instruments, pumps, topping it up. 3 to 8 A.")
+            .help("What else the alternator on the start battery feeds: instruments, pumps, topping it up. 3 to 8 A.")
             .when(serves_start);
     }
 }

@@ -7,16 +7,15 @@
 use crate::analysis::year::{DayReport, Year};
 use crate::decision::arrangements::Comparison;
 use crate::report::Report;
-use crate::text::words;
+use crate::text::{headings, words};
 
 /// A table being written; a comma follows each cell until the line ends.
 struct Table(String);
 
 impl Table {
-    /// The headings stand between bars.
-    fn new(headings: &str) -> Table {
+    fn new(headings: &[&str]) -> Table {
         let mut table = Table(String::new());
-        for heading in headings.split('|') {
+        for heading in headings {
             table.word(heading);
         }
         table.end();
@@ -83,9 +82,7 @@ fn or_none(number: Option<f64>) -> f64 {
 
 /// The charging run, moment by moment. The sea trial reads it back.
 pub fn run_csv(report: &Report) -> String {
-    let mut table = Table::new(
-        "Minute (min)|State of charge (%)|Alternator current (A)|Into the bank (A)|At the bank (V)|Alternator volts (V)|Winding (°C)|Case (°C)|Rectifier (°C)|Air (°C)|Second machine's winding (°C)|Second machine's case (°C)|Power at the shafts (W)|Held by",
-    );
+    let mut table = Table::new(&headings::RUN);
     for moment in &report.analyses.run.series {
         let of = |alternator: usize, figure: fn(&crate::analysis::AlternatorMoment) -> f64| {
             or_none(moment.alternators.get(alternator).map(figure))
@@ -113,7 +110,7 @@ pub fn run_csv(report: &Report) -> String {
 
 /// Output against engine speed.
 pub fn output_csv(report: &Report) -> String {
-    let mut table = Table::new("Engine (rpm)|Full field, cold (A)|Hot, on and on (A)");
+    let mut table = Table::new(&headings::OUTPUT);
     for point in &report.analyses.output.by_engine_rpm {
         table.line(&[point.engine_rpm, point.cold_a, point.hot_a]);
     }
@@ -122,9 +119,7 @@ pub fn output_csv(report: &Report) -> String {
 
 /// The year's months.
 pub fn year_csv(year: &Year) -> String {
-    let mut table = Table::new(
-        "Month|Days aboard|Air (°C)|Bank (°C)|Full sun a day (h)|Daylight (h)|Panels offer a day (W·h)|Panels offer a day (A·h)|Found the bank full, a day (A·h)|Found the bank full (%)|Use a day (A·h)|Engine gives a day (A·h)|Engine in seven days aboard (h)|Of that motoring anyway (h)|Engine for charging in the month (h)|Motoring in the month (h)|Fuel in the month (L)|Shore power gives a day (A·h)|Shore power in seven days aboard (h)|Taken from shore power in the month (kW·h)|Sun's part (%)|Lowest state of charge (%)|Days aboard below the lowest wanted|Not given, a day (A·h)",
-    );
+    let mut table = Table::new(&headings::YEAR);
     for month in &year.months {
         table.line(&[
             month.month as f64,
@@ -158,9 +153,7 @@ pub fn year_csv(year: &Year) -> String {
 
 /// The hours of a settled day of the year.
 pub fn day_csv(day: &DayReport) -> String {
-    let mut table = Table::new(
-        "Hour begins (h)|State of charge (%)|Panels offer (W)|Use (W)|Engine runs (min)|Shore power (min)",
-    );
+    let mut table = Table::new(&headings::DAY);
     for hour in &day.hours {
         table.line(&[
             hour.hour as f64,
@@ -176,9 +169,7 @@ pub fn day_csv(day: &DayReport) -> String {
 
 /// The arrangements beside each other. Money is in the user's own currency.
 pub fn arrangements_csv(comparison: &Comparison) -> String {
-    let mut table = Table::new(
-        "Arrangement|Changes|Engine a day (h)|Engine a year (h)|Run to the target (min)|At the start (A)|Hot (A)|Held by|Hottest part|It gets (°C)|It bears (°C)|Fuel a year (L)|Belts take at most (kW)|Of the engine (%)|To be bought (money)|A year costs (money)|Paid back after (a)|Findings: danger|Findings: fix",
-    );
+    let mut table = Table::new(&headings::ARRANGEMENTS);
     for outcome in &comparison.outcomes {
         table.word(&outcome.name);
         table.word(&outcome.changes.join("; "));
@@ -213,7 +204,7 @@ mod tests {
 
     #[test]
     fn cells() {
-        let mut table = Table::new("A|B, with a comma");
+        let mut table = Table::new(&["A", "B, with a comma"]);
         for word in [
             "plain",
             "say \"so\"",

@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 
 use crate::decision::arrangements::Comparison;
 use crate::decision::goal_search::Found;
+use crate::decision::uncertainty::Certainty;
 use crate::text;
 use crate::units::Reader;
 
@@ -22,6 +23,33 @@ pub fn arrangements_json(comparison: &Comparison, reader: &Reader) -> Value {
         }
         for (at, part) in outcome.parts.iter().enumerate() {
             one["parts"][at]["what"] = text::purchase(part, reader).into();
+        }
+    }
+    for (at, left_out) in comparison.left_out.iter().enumerate() {
+        for (place, finding) in left_out.harm.iter().enumerate() {
+            json["left_out"][at]["harm"][place]["text"] =
+                text::findings::sentence(finding, reader).into();
+        }
+    }
+    json
+}
+
+/// How certain the answers are as one JSON object. Each range has as `words` from
+/// low to high, as `sentence` the likeliest figure too, and as `width_words` how
+/// wide it is; each reading how wide it would be.
+pub fn uncertainty_json(certainty: &Certainty) -> Value {
+    let mut json = json!(certainty);
+    for (name, range) in [
+        ("engine_h", &certainty.engine_h),
+        ("hot_a", &certainty.hot_a),
+    ] {
+        let width = |width| text::uncertainty::width(range.answer, width);
+        let one = &mut json[name];
+        one["words"] = text::uncertainty::range(range).into();
+        one["sentence"] = text::uncertainty::sentence(range).into();
+        one["width_words"] = width(range.width).into();
+        for (at, reading) in range.readings.iter().enumerate() {
+            one["readings"][at]["width_words"] = width(reading.width).into();
         }
     }
     json

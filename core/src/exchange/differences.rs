@@ -40,7 +40,7 @@ pub fn differences(from: &Worksheet, to: &Worksheet, reader: &Reader) -> Vec<Dif
             "" => "no name".to_string(),
             name => name.to_string(),
         };
-        note("Worksheet", "Name", named(&from.name), named(&to.name));
+        note("Boat", "Name", named(&from.name), named(&to.name));
     }
     for key in Key::all() {
         let same_figure = from.inputs.get(key) == to.inputs.get(key);
@@ -145,7 +145,7 @@ fn described_arrangement(arrangement: &Arrangement, reader: &Reader) -> Describe
     Described {
         name: arrangement.name.clone(),
         says: match changes.is_empty() {
-            true => "as the worksheet stands".to_string(),
+            true => "as the boat stands".to_string(),
             false => changes.join("; "),
         },
     }
@@ -218,11 +218,11 @@ mod tests {
         assert_eq!(
             found,
             [
-                "Worksheet | Name | Demo: the invented sloop Turnstone | no name",
+                "Boat | Name | Demo: the invented sloop Turnstone | no name",
                 "House bank | Capacity | 420 A·h | 600 A·h",
                 "Alternator | Rated current | 120 A (nameplate) | 120 A (measured)",
-                "Loads | Refrigerator | 45 W, from the bank, how many 1, hours a day 24 h, runs for 45 %, at anchor and under way, used at night 45 % | 60 W, from the bank, how many 1, hours a day 24 h, runs for 45 %, at anchor and under way, used at night 45 %",
-                "Loads | Watermaker | 240 W, from the bank, how many 1, hours a day 1.5 h, runs for 100 %, at anchor and under way, used at night 0 % | not there",
+                "Loads | Refrigerator | 45 W, from the bank, how many 1, hours a day 24 h, duty cycle 45 %, at anchor and under way, used at night 45 % | 60 W, from the bank, how many 1, hours a day 24 h, duty cycle 45 %, at anchor and under way, used at night 45 %",
+                "Loads | Watermaker | 240 W, from the bank, how many 1, hours a day 1.5 h, duty cycle 100 %, at anchor and under way, used at night 0 % | not there",
                 "Arrangements | More | not there | Rated current: 200 A",
             ]
         );

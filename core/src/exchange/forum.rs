@@ -45,7 +45,7 @@ pub fn forum_text(
     part("What is known", &known(sheet));
     part("What follows", &results(sheet, report, certainty));
     part("Warnings", &findings(report));
-    text.push_str("All figures, to look at and to change: ");
+    text.push_str("Open it with all its figures: ");
     text.push_str(&style.address(link));
     text.push('\n');
     text
@@ -112,7 +112,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
     let answer = text::answer(report, reader);
     let run = &sheet.inputs.run;
     let ranged = |range: Option<&Range>| match range {
-        Some(range) => format!(" (8 of 10 cases: {})", range.words),
+        Some(range) => format!(" ({} in 80 % of cases)", text::uncertainty::range(range)),
         None => String::new(),
     };
     let minutes = match report.analyses.run.minutes_to_target {

@@ -3,7 +3,7 @@
 
 use serde_json::{Value, json};
 
-use crate::guidance::commissioning::Stage;
+use crate::guidance::commissioning::{Form, Stage};
 use crate::guidance::settings::Settings;
 use crate::text;
 use crate::units::Reader;
@@ -45,6 +45,14 @@ pub fn commissioning_json(stages: &[Stage], reader: &Reader) -> Value {
             });
         }
     }
+    json
+}
+
+/// The sheet for the readings of the hot run as one JSON object, with its headings
+/// as `columns`.
+pub fn form_json(form: &Form) -> Value {
+    let mut json = json!(form);
+    json["columns"] = json!(text::headings::READINGS);
     json
 }
 

@@ -8,8 +8,7 @@ use crate::explain::used::Used;
 use crate::formula::Source;
 use crate::physics::sources::ARITHMETIC;
 
-const UNSETTLED: &str =
-    "Nothing settles: more heat always means more loss, so that no current can be held.";
+const UNSETTLED: &str = "The alternator never settles: each degree makes more heat than it carries away, so there is no steady current.";
 
 /// A figure that can be explained.
 pub(super) struct Figure {

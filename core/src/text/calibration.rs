@@ -179,7 +179,7 @@ fn output_untold(why: OutputUntold) -> &'static str {
             "Whether the alternator gives what its output curve says stays open: that takes the volts as well, in the first minutes on a low bank, before heat or the charge voltage hold it back."
         }
         OutputUntold::HeldBack => {
-            "Whether the alternator gives what its output curve says stays open: in this log heat, a cap, the charge voltage or the bank's limit may have held it back."
+            "Whether the alternator gives what its output curve says stays open: in this log heat, a cap, the charge voltage or the bank's charge limit may have been what limited it."
         }
     }
 }

@@ -23,11 +23,11 @@ pub const GLOSSARY: &[Word] = &[
     ),
     word(
         "Absorption",
-        "The second part of a charge: the voltage is held while the bank takes less and less current.",
+        "The second part of a charge: the charger keeps the voltage steady while the bank takes less and less current.",
     ),
     word(
         "AGM",
-        "A lead battery whose acid is held in glass matting. It cannot be topped up.",
+        "A lead battery with its acid held in glass matting. It cannot be topped up.",
     ),
     word(
         "Air density",
@@ -39,7 +39,7 @@ pub const GLOSSARY: &[Word] = &[
     ),
     word(
         "Avalanche diode",
-        "A rectifier diode that lets a voltage jump through at a set height instead of breaking down.",
+        "A rectifier diode that lets a voltage spike through above a set voltage instead of breaking down.",
     ),
     word(
         "Battery management system (BMS)",
@@ -59,8 +59,8 @@ pub const GLOSSARY: &[Word] = &[
         "The smallest part of a battery. Four of LFP or six of lead in series make 12 V.",
     ),
     word(
-        "Clamp",
-        "A device across the output that takes the current for a moment, so that the voltage cannot jump.",
+        "Charge-disable signal",
+        "A signal of the battery management system some seconds before it disconnects the bank. It tells chargers to stop.",
     ),
     word(
         "Common practice",
@@ -79,8 +79,12 @@ pub const GLOSSARY: &[Word] = &[
         "The shaft speed at which an alternator begins to give current.",
     ),
     word(
-        "DC-DC converter",
-        "A charger that runs off one battery and charges another. It sets its own current and voltage on the side it charges.",
+        "DC-DC charger",
+        "Charges one battery from another. It sets its own current and voltage on the side it charges.",
+    ),
+    word(
+        "Derating",
+        "Lowering the field step by step as the alternator gets hotter, rather than switching it off.",
     ),
     word("Diode", "A part that lets current pass one way only."),
     word(
@@ -97,19 +101,15 @@ pub const GLOSSARY: &[Word] = &[
     ),
     word(
         "Float",
-        "A low voltage that keeps a full battery full. Lithium does without.",
+        "A low voltage that keeps a full battery full. Lithium does not need it.",
     ),
     word(
         "Flooded",
-        "A lead battery with loose acid. It gives off gas, and wants water now and then.",
-    ),
-    word(
-        "Fold-back",
-        "Taking the field down step by step as the machine gets hotter, rather than switching it off.",
+        "A lead battery with loose acid. It gives off gas and needs water now and then.",
     ),
     word(
         "Full field",
-        "All the field the machine can have: the regulator holds nothing back.",
+        "All the field current the alternator can have: the regulator does not limit it.",
     ),
     word(
         "Gauge",
@@ -117,7 +117,7 @@ pub const GLOSSARY: &[Word] = &[
     ),
     word(
         "Gel",
-        "A lead battery whose acid is set to a jelly. It bears less voltage than other lead.",
+        "A lead battery with its acid set to a jelly. It withstands less voltage than other lead.",
     ),
     word(
         "Hot current",
@@ -152,28 +152,36 @@ pub const GLOSSARY: &[Word] = &[
         "The usual lithium battery for a house bank. It takes large currents until nearly full and must not be charged below 0 °C.",
     ),
     word(
+        "Load dump",
+        "The battery is disconnected while the alternator charges it. The current has nowhere to go and the voltage jumps.",
+    ),
+    word(
         "Multi-rib belt",
         "A flat belt with small grooves along it. It carries more than a V-belt of its size.",
     ),
     word(
-        "NOCT",
+        "Nominal operating cell temperature (NOCT)",
         "How warm a panel's cells get in fair sun and a light breeze, as its data sheet says.",
     ),
     word(
         "Out and back",
-        "The whole way of the current: along the positive cable and home by the negative one. Twice the length one way.",
+        "The whole path of the current: along the positive cable and back by the negative one. Twice the length one way.",
     ),
     word(
         "Parallel",
         "Plus to plus and minus to minus: the ampere-hours add up and the volts stay.",
     ),
     word(
+        "Peak sun hours",
+        "Hours of full sun that would give the same energy as the whole day does.",
+    ),
+    word(
         "Pulley ratio",
-        "How often the alternator turns while the engine turns once.",
+        "How many times the alternator turns while the engine turns once.",
     ),
     word(
         "Rated current",
-        "What the plate says: the output at 6000 rpm of the shaft, as a rule taken on a cold machine.",
+        "What the plate says: the output at a shaft speed of 6000 rpm, usually of a cold alternator.",
     ),
     word(
         "Rectifier",
@@ -189,15 +197,11 @@ pub const GLOSSARY: &[Word] = &[
     ),
     word(
         "Sensor lag",
-        "How far a sensor is behind the part it sits on.",
+        "How late a sensor follows the part it sits on.",
     ),
     word(
         "Series",
         "Plus to minus, one after the other: the volts add up and the ampere-hours stay.",
-    ),
-    word(
-        "Set-point",
-        "The figure that somebody sets and a device then holds: so many volts, so many degrees.",
     ),
     word(
         "Shaft speed",
@@ -216,12 +220,20 @@ pub const GLOSSARY: &[Word] = &[
         "The part of the alternator that stands still; the current is made in its winding.",
     ),
     word(
+        "Surge suppressor",
+        "A device across the output that takes the current for a moment, so that the voltage cannot jump.",
+    ),
+    word(
         "Tail current",
         "The small current a bank still takes when it is nearly full. Charging ends there.",
     ),
     word(
         "Temperature compensation",
-        "A charger's habit of giving a warm lead battery fewer volts and a cold one more.",
+        "A charger lowers its voltage for a warm lead battery and raises it for a cold one.",
+    ),
+    word(
+        "Temperature limit",
+        "The temperature a regulator is set to hold: as a part comes near it, the regulator lowers the field.",
     ),
     word(
         "Tinned",
@@ -229,11 +241,7 @@ pub const GLOSSARY: &[Word] = &[
     ),
     word(
         "V-belt",
-        "A belt whose sides taper and wedge into the pulley's groove.",
-    ),
-    word(
-        "Warning contact",
-        "A contact of the battery management system that acts some seconds before the bank is disconnected.",
+        "A belt with tapered sides that wedge into the groove of the pulley.",
     ),
     word(
         "Winding",

@@ -75,7 +75,7 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
             show(celsius(hottest_c)),
             show(celsius(limit_c))
         ),
-        Verdict::HeldByRegulator => "Held back by its regulator: it survives.".to_string(),
+        Verdict::HeldByRegulator => "The regulator limits its temperature: it survives.".to_string(),
         Verdict::Survives => "The alternator stays within its limits.".to_string(),
     }
 }

@@ -6,6 +6,7 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
+use ampwright_core::text;
 use leptos::prelude::*;
 
 use crate::state::{AppState, Slices};
@@ -59,7 +60,7 @@ impl UncertaintyState {
     /// The range of the engine time in a few words, as the worksheet stands;
     /// followed.
     pub fn engine_range(self) -> Option<String> {
-        Some(self.certainty()?.engine_h.words.clone())
+        Some(text::uncertainty::range(&self.certainty()?.engine_h))
     }
 
     fn show(self, runs: Option<usize>) {

@@ -5,12 +5,13 @@ use ampwright_core::decision::arrangements::{all, compare};
 use ampwright_core::decision::goal_search::Search;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
 use ampwright_core::exchange::{
-    arrangements_json, belts_json, cables_json, commissioning_json, forum_text, goal_search_json,
-    load_dump_json, report_json, settings_json, to_link, year_json,
+    arrangements_json, belts_json, cables_json, commissioning_json, form_json, forum_text,
+    goal_search_json, load_dump_json, report_json, settings_json, to_link, uncertainty_json,
+    year_json,
 };
 use ampwright_core::explain;
 use ampwright_core::findings::Severity;
-use ampwright_core::guidance::commissioning::{Form, form};
+use ampwright_core::guidance::commissioning::form;
 use ampwright_core::units::Reader;
 use serde::Serialize;
 use serde_json::json;
@@ -102,7 +103,7 @@ pub fn costs(sheet: &Worksheet) -> Result<(), Error> {
 }
 
 pub fn uncertainty(sheet: &Worksheet) -> Result<(), Error> {
-    print_json(&certainty(sheet))
+    print_json(&uncertainty_json(&certainty(sheet)))
 }
 
 fn certainty(sheet: &Worksheet) -> Certainty {
@@ -136,7 +137,7 @@ pub fn settings(sheet: &Worksheet) -> Result<(), Error> {
 #[derive(Serialize)]
 struct Commissioning {
     stages: serde_json::Value,
-    form: Form,
+    form: serde_json::Value,
 }
 
 pub fn commissioning(sheet: &Worksheet) -> Result<(), Error> {
@@ -144,7 +145,7 @@ pub fn commissioning(sheet: &Worksheet) -> Result<(), Error> {
     let stages = ampwright_core::guidance::commissioning(sheet, &report);
     print_json(&Commissioning {
         stages: commissioning_json(&stages, &Reader::METRIC),
-        form: form(sheet, &report),
+        form: form_json(&form(sheet, &report)),
     })
 }
 

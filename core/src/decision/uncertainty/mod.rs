@@ -1,16 +1,15 @@
-//! How sure the answer is: what engine time and hot amps become when every
+//! How certain the answer is: what engine time and hot amps become when every
 //! figure moves within what it may be, and which one reading would narrow them
 //! most.
 //!
 //! `spread` says how far each input may move, `draw` spaces the runs evenly,
-//! `tell` reads ranges and shares off the answers, `words` puts them into a
-//! sentence. Only the inputs' spread is in it; what the formulas themselves get
+//! `tell` reads ranges and shares off the answers; the sentences stand in
+//! `text::uncertainty`. Only the inputs' spread is in it; what the formulas themselves get
 //! wrong comes on top.
 
 mod draw;
 mod spread;
 mod tell;
-mod words;
 
 use serde::{Serialize, Serializer};
 
@@ -22,7 +21,6 @@ use crate::simulation::plant::Plant;
 use crate::simulation::steady_state::settled;
 use draw::{Column, RUNS};
 use spread::Factor;
-use words::Kind;
 
 /// The answers of one run.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -49,7 +47,7 @@ fn answers(sheet: &Worksheet) -> Answers {
     }
 }
 
-/// A reckoning of how sure the answer is, done a few runs at a time.
+/// The calculation of how certain the answer is, done a few runs at a time.
 pub struct Uncertainty {
     sheet: Worksheet,
     /// The one that is varied.
@@ -102,12 +100,12 @@ impl Uncertainty {
     pub fn certainty(&self) -> Certainty {
         Certainty {
             runs: self.runs(),
-            engine_h: self.range(Kind::EngineHours, |answers| answers.engine_h),
-            hot_a: self.range(Kind::HotAmperes, |answers| answers.hot_a),
+            engine_h: self.range(UncertainAnswer::EngineTime, |answers| answers.engine_h),
+            hot_a: self.range(UncertainAnswer::HotCurrent, |answers| answers.hot_a),
         }
     }
 
-    fn range(&self, kind: Kind, of: fn(&Answers) -> f64) -> Range {
+    fn range(&self, answer: UncertainAnswer, of: fn(&Answers) -> f64) -> Range {
         let found: Vec<f64> = self.found.iter().map(of).collect();
         let capped = tell::within_a_day(&found);
         let sorted = tell::sorted(&found);
@@ -125,18 +123,15 @@ impl Uncertainty {
                 how: factor.key.spec().help,
                 share_pct: 100.0 * rank.share,
                 width: rank.width,
-                width_words: words::width(kind, rank.width),
             })
         });
         Range {
-            words: words::range(kind, low, high),
-            sentence: words::sentence(kind, low, high, stands, never_pct),
+            answer,
             stands: finite(stands),
             low: finite(low),
             middle: finite(middle),
             high: finite(high),
             width: tell::width(&capped),
-            width_words: words::width(kind, tell::width(&capped)),
             never_pct,
             readings: readings.collect(),
         }
@@ -147,7 +142,7 @@ fn finite(number: f64) -> Option<f64> {
     number.is_finite().then_some(number)
 }
 
-/// How sure the answers are.
+/// How certain the answers are.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Certainty {
     /// From so many runs.
@@ -158,13 +153,21 @@ pub struct Certainty {
     pub hot_a: Range,
 }
 
+/// An answer that is given as a range.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum UncertainAnswer {
+    /// Engine time a day \[h\].
+    EngineTime,
+    /// What the alternator gives hot \[A\].
+    HotCurrent,
+}
+
 /// Where an answer lies; `null` in JSON means "never".
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Range {
-    /// From low to high in a few words.
-    pub words: String,
-    /// The same with the likeliest figure, as a sentence.
-    pub sentence: String,
+    /// Which answer.
+    pub answer: UncertainAnswer,
     /// At the figures as they stand: each of them is the likeliest of its
     /// spread, so all of them together are the likeliest boat. Not the peak of
     /// the answer's own distribution, which so many runs place badly.
@@ -177,8 +180,6 @@ pub struct Range {
     pub high: Option<f64>,
     /// From low to high, never taken as a day.
     pub width: f64,
-    /// The same in words.
-    pub width_words: String,
     /// Runs in which no day is long enough \[%\].
     pub never_pct: f64,
     /// The readings that would narrow it most, best first.
@@ -201,8 +202,6 @@ pub struct Reading {
     pub share_pct: f64,
     /// Expected width of the range once it is known.
     pub width: f64,
-    /// The same in words.
-    pub width_words: String,
 }
 
 fn by_name<S: Serializer>(key: &Key, to: S) -> Result<S::Ok, S::Error> {

@@ -16,7 +16,7 @@ use crate::simulation::moment::Output;
 pub(super) const fn volt_a(id: &'static str) -> Figure {
     Figure::new(
         id,
-        "What the held voltage lets flow to bank and house then",
+        "What the charge voltage lets flow to bank and house then",
         "A",
         0,
         explain_volt,
@@ -26,7 +26,7 @@ pub(super) const fn volt_a(id: &'static str) -> Figure {
 fn explain_volt(s: &Instant) -> Explanation {
     let given = [
         told(
-            "Voltage that is held at the bank then, the temperatures considered",
+            "Charge voltage at the bank then, adjusted for temperature",
             "V",
             s.boat.plant.held_at(&s.states),
         ),
@@ -35,7 +35,7 @@ fn explain_volt(s: &Instant) -> Explanation {
         s.drawn(),
     ];
     Explanation::of(Term::of(held_a::FORMULA, given))
-        .note("More would lift the bank above the voltage that is held.")
+        .note("More would lift the bank above the charge voltage.")
         .inputs(&[
             bank::CHARGE_V,
             regulator::FIXED_V,

@@ -132,12 +132,12 @@ fn rest(s: &Instant) -> Term {
     let given = [
         s.figure(&USE_AH),
         told(
-            "Of the sun, taken by the loads at once, hour by hour",
+            "Solar used by the loads at once, hour by hour",
             "A·h",
             energy.sun_direct_ah,
         ),
         told(
-            "Of the sun, kept by the bank for the other hours, its charge efficiency taken off",
+            "Solar stored in the bank for the other hours, less its charge efficiency",
             "A·h",
             energy.sun_stored_ah,
         ),
@@ -152,10 +152,10 @@ pub(super) static ENGINE_AH: Figure = Figure::new(
     0,
     |s| {
         if !s.inputs().engine_charges() {
-            return Explanation::none("The engine is not run for charging: shore power puts back what the sun leaves.");
+            return Explanation::none("The engine is not run for charging: shore power puts back what solar does not cover.");
         }
         Explanation::of(rest(s))
-            .note("What the sun leaves, hour by hour: what the loads take at once counts in full, what goes through the bank counts less its charge efficiency.")
+            .note("What solar does not cover, hour by hour: what the loads use at once counts in full, what goes through the bank counts less its charge efficiency.")
             .inputs(&[bank::CHARGE_EFFICIENCY_PCT])
     },
 )
@@ -194,7 +194,7 @@ static AUTONOMY_DAYS: Figure = Figure::new(
     1,
     |s| {
         if s.report().analyses.energy.autonomy_days.is_none() {
-            return Explanation::none("The sun covers the use: there is no end.");
+            return Explanation::none("Solar covers the use: there is no end.");
         }
         let given = [s.figure(&USABLE_AH), rest(s)];
         Explanation::of(Term::of(autonomy_days::FORMULA, given))

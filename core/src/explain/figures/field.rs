@@ -117,8 +117,7 @@ fn explain_allowed(s: &Instant) -> Explanation {
                 s.input(regulator::FOLD_BAND_K),
                 sensed(s),
             ];
-            let note =
-                "The regulator folds back across its band around the set-point (common practice).";
+            let note = "The regulator lowers the field across its derating range around the temperature limit (common practice).";
             (Term::of(folded::FORMULA, given), note)
         }
         Limit::Ramp => {

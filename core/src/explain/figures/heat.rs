@@ -118,7 +118,7 @@ pub(super) static HOT_INLET: Figure =
             s.input(space::OUTSIDE_C),
         ];
         Explanation::of(Term::of(inlet_c::FORMULA, given)).note(
-            "Some of its own warm air is drawn in again; a cool-air duct brings air from outside.",
+            "Some of its own warm air is recirculated; a cool-air duct brings air from outside.",
         )
     })
     .at(When::Hot)

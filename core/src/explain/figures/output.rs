@@ -82,7 +82,7 @@ pub(super) static INFINITE_A: Figure = Figure::new(
 
 pub(super) static ZERO_RPM: Figure = Figure::new(
     "alternators.0.zero_rpm",
-    "Curve begins at",
+    "Cut-in speed of the fitted curve",
     "rpm",
     0,
     |s| match through_points(s) {
@@ -152,11 +152,11 @@ fn other_cold_a(name: &str, alternator: &AlternatorAtSpeed) -> Term {
         )
         .symbol("x_N"),
         of("how its output follows the field", "", curve.field_exponent),
-        of("curve begins at", "rpm", curve.zero_rpm),
+        of("cut-in speed of its curve", "rpm", curve.zero_rpm),
         of("its own speed", "rpm", shaft_rpm),
         Term::Number(1.0),
         of(
-            "how its beginning follows the field",
+            "how its cut-in speed follows the field",
             "",
             curve.speed_exponent,
         ),
@@ -179,7 +179,7 @@ static COLD_FIELD_X: Figure = Figure::new(
     },
 );
 
-static HOT_A: Figure = Figure::new("output.hot_a", "Held, hot", "A", 0, |s| {
+static HOT_A: Figure = Figure::new("output.hot_a", "Hot output", "A", 0, |s| {
     let balance = "Its losses at this current, and the heat its air carries away, are the two sides of the balance that finds it.";
     Explanation::of(flow::held(s))
         .note(format!("{} {balance}", flow::limited_by(s)))

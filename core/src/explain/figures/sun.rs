@@ -19,7 +19,7 @@ fn by_place(s: &Instant) -> bool {
 
 pub(super) static SUN_WH: Figure = Figure::new(
     "energy.sun_wh",
-    "Energy from the sun",
+    "Solar energy",
     "W·h",
     0,
     |s| {
@@ -63,7 +63,7 @@ pub(super) static SUN_FULL_HOURS: Figure =
     .source(SOLAR)
     .is(|s| Some(s.boat.solar_day().full_hours));
 
-pub(super) static SUN_AH: Figure = Figure::new("energy.sun_ah", "From the sun", "A·h", 0, |s| {
+pub(super) static SUN_AH: Figure = Figure::new("energy.sun_ah", "From solar", "A·h", 0, |s| {
     let given = [s.figure(&SUN_WH).symbol("E_sun"), s.figure(&BANK_V)];
     Explanation::of(Term::of(charge_ah::FORMULA, given))
 })

@@ -49,28 +49,28 @@ const fn temperature(
 pub(super) static HOT_WINDING: Figure = temperature(
     "alternators.0.hot.winding_c",
     "… winding",
-    "Held, hot, winding",
+    "Hot, winding",
     When::Hot,
     Part::Winding,
 );
 pub(super) static HOT_RECTIFIER: Figure = temperature(
     "alternators.0.hot.rectifier_c",
     "… rectifier plate",
-    "Held, hot, rectifier plate",
+    "Hot, rectifier plate",
     When::Hot,
     Part::Rectifier,
 );
 pub(super) static HOT_CASE: Figure = temperature(
     "alternators.0.hot.case_c",
     "… case",
-    "Held, hot, case",
+    "Hot, case",
     When::Hot,
     Part::Case,
 );
 pub(super) static HOT_AIR: Figure = temperature(
     "alternators.0.hot.air_c",
     "… air of the space",
-    "Held, hot, air of the space",
+    "Hot, air of the engine space",
     When::Hot,
     Part::Air,
 );

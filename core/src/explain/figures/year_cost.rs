@@ -93,7 +93,7 @@ static CAPITAL: Figure = Figure::new(
                 [s.figure(&BOUGHT).symbol("K_buy"), recovery],
             )
         })
-        .note("The purchase, spread over its years with interest (capital recovery factor).")
+        .note("The purchase as an equal cost each year, with interest (capital recovery factor).")
     },
 )
 .source(ECONOMY)

@@ -7,16 +7,6 @@ use crate::analysis::Moment;
 use crate::boat::{SecondRole, Worksheet};
 use crate::report::Report;
 
-/// Headings, in the order in which a log without headings is read.
-pub const COLUMNS: [&str; 6] = [
-    "minute",
-    "alternator A",
-    "case °C",
-    "air °C",
-    "rpm",
-    "volts",
-];
-
 /// Minutes at which to read.
 const MINUTES: [f64; 13] = [
     0.0, 1.0, 2.0, 3.0, 4.0, 6.0, 8.0, 10.0, 14.0, 18.0, 22.0, 26.0, 30.0,
@@ -25,8 +15,6 @@ const MINUTES: [f64; 13] = [
 /// The sheet for the readings.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Form {
-    /// Its headings.
-    pub columns: [&'static str; 6],
     /// Engine speed to hold \[rpm\].
     pub engine_rpm: f64,
     /// Its lines.
@@ -66,7 +54,6 @@ pub fn form(sheet: &Worksheet, report: &Report) -> Form {
         })
         .to_vec();
     Form {
-        columns: COLUMNS,
         engine_rpm: sheet.inputs.eng.rpm,
         rows,
     }

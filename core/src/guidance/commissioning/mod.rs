@@ -20,7 +20,7 @@ use crate::report::Report;
 pub use code::{StageCode, StepCode};
 pub use figure::{StepFigure, StepStop};
 use figures::Figures;
-pub use form::{COLUMNS, Form, FormRow, form};
+pub use form::{Form, FormRow, form};
 
 /// A part of the list.
 #[derive(Debug, Clone, PartialEq, Serialize)]

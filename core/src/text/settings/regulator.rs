@@ -19,7 +19,7 @@ pub(super) fn external(reason: &RegulatorReason, reader: &Reader) -> String {
             show(drop)
         ),
         RegulatorReason::GivesAtLimit { hot } => format!(
-            "Around the temperature limit; held there the alternator gives {}.",
+            "Around the temperature limit; at that limit the alternator gives {}.",
             show(hot)
         ),
         RegulatorReason::FanIsSlow { shaft } => format!(

@@ -188,7 +188,7 @@ const fn charged_by(source: StartBatterySource) -> &'static str {
         StartBatterySource::DcDcCharger => "the DC-DC charger from the house bank",
         StartBatterySource::SecondAlternator => "the second alternator",
         StartBatterySource::NotGiven => {
-            "a charger, panel or alternator of its own: you have not said which"
+            "a charger, panel or alternator of its own: you have not entered which"
         }
     }
 }

@@ -2,7 +2,8 @@
 //! what is calculated.
 
 use crate::components::{Button, TextRow, TextTable, texts};
-use ampwright_core::guidance::commissioning::{COLUMNS, FormRow, form};
+use ampwright_core::guidance::commissioning::{FormRow, form};
+use ampwright_core::text::headings::READINGS;
 use ampwright_core::units::quantity::{amperes, celsius, count, rpm, volts};
 use ampwright_core::units::{Quantity, Reader};
 use leptos::prelude::*;
@@ -31,7 +32,7 @@ pub fn ReadingsForm() -> impl IntoView {
         })
     });
     view! {
-        <TextTable class="form" id="first-form" caption=speed heads=texts(COLUMNS) rows />
+        <TextTable class="form" id="first-form" caption=speed heads=texts(READINGS) rows />
         <p class="margin">"The small figures are calculated; write yours beside them."</p>
         <p class="buttons">
             <Button

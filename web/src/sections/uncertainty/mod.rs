@@ -6,6 +6,7 @@ mod range_bar;
 use std::sync::Arc;
 
 use ampwright_core::decision::uncertainty::{Certainty, Range, Reading, Uncertainty};
+use ampwright_core::text;
 use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::percent;
 use leptos::either::Either;
@@ -72,9 +73,9 @@ fn Ranges(certainty: Arc<Certainty>) -> impl IntoView {
         }
     };
     view! {
-        <p class="told">{engine.sentence.clone()}</p>
+        <p class="told">{text::uncertainty::sentence(engine)}</p>
         <RangeBar range=RangeOf::EngineTime.bar(engine) />
-        <p class="told">{hot.sentence.clone()}</p>
+        <p class="told">{text::uncertainty::sentence(hot)}</p>
         <RangeBar range=RangeOf::HotCurrent.bar(hot) />
         <h3>"What to measure next"</h3>
         {readings}
@@ -84,12 +85,12 @@ fn Ranges(certainty: Arc<Certainty>) -> impl IntoView {
 /// What a reading is worth.
 fn worth(reading: &Reading, of: &Range, reader: &Reader) -> String {
     let share = reader.show(percent(reading.share_pct));
-    let narrows = match reading.width_words == of.width_words {
-        true => String::new(),
-        false => format!(
-            " Once measured, a range about {} wide instead of {}.",
-            reading.width_words, of.width_words
-        ),
+    let width = |width| text::uncertainty::width(of.answer, width);
+    let (once_measured, now) = (width(reading.width), width(of.width));
+    let narrows = if once_measured == now {
+        String::new()
+    } else {
+        format!(" Once measured, a range about {once_measured} wide instead of {now}.")
     };
     format!("{share} of the uncertainty.{narrows}")
 }
