@@ -15,6 +15,7 @@ use std::time::Duration;
 
 use ampwright_core::decision::arrangements::{Comparison, LeftOut, compare};
 use ampwright_core::guidance::CautionTopic;
+use ampwright_core::text::arrangements::basis;
 use ampwright_core::text::findings;
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
@@ -52,7 +53,7 @@ pub fn Arrangements() -> impl IntoView {
                     <Prices />
                 </Fold>
                 <p class="about">
-                    "Every price is a round figure of our own until you put in yours. Days aboard are taken as days like this worksheet's. Berth fees are not counted, nor is the pleasure of silence."
+                    "Every price is a round figure of our own until you put in yours. Berth fees are not counted, nor is the pleasure of silence."
                 </p>
             </Fold>
         </section>
@@ -69,7 +70,9 @@ fn SideBySide() -> impl IntoView {
         let reader = state.reader.get();
         let Comparison { outcomes, left_out } = &*all;
         let rows = judged_rows(outcomes, &reader);
+        let of_what = outcomes.first().map(|today| basis(today, &reader));
         Some(view! {
+            <p class="about">{of_what}</p>
             <div id="arrange-table">
                 <Table outcomes rows=&rows />
             </div>
