@@ -102,7 +102,9 @@ fn closes(sheet: &Worksheet) -> Result<(), TestCaseError> {
         "ends at {ends}, not {}",
         need.to
     );
-    prop_assert!(daily.run.from >= -1e-6 && daily.run.from < need.to);
+    // A need below the last digit of a state of charge takes nothing out of it.
+    let dust = need.need_ah < 1e-9;
+    prop_assert!(daily.run.from >= -1e-6 && (daily.run.from < need.to || dust));
     Ok(())
 }
 

@@ -25,6 +25,8 @@ const STEPS_AN_HOUR: f64 = 20.0;
 /// settle first.
 const CHARGES: usize = 40;
 const SETTLED: usize = 12;
+/// A run that hardly grows older still grows by this much \[h\].
+const LEAST_AGE_H: f64 = 1e-4;
 /// Less current than this tells nothing of what a shaft takes for it \[A\].
 const LEAST_A: f64 = 0.1;
 
@@ -201,11 +203,28 @@ impl Charger {
     /// [`Charger::ages_h`]) for `span_h` (more than 0), at a state of charge,
     /// 0 to 1.
     pub fn mean_a(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
+        let most_a = self.most_a(age_h, span_h, soc);
+        let aged_h = self.cooler_h(age_h, span_h, soc, most_a);
+        self.warm_a(age_h, aged_h, soc).min(most_a)
+    }
+
+    /// Most current that bank and built-in regulator let come \[A\].
+    fn most_a(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
         let held_a = self.built_in.as_ref().map_or(f64::INFINITY, |built_in| {
             built_in.drives_a(age_h + 0.5 * span_h, soc)
         });
         let taken_a = interpolate_evenly(&self.taken_a, soc * CHARGES as f64);
-        self.warm_a(age_h, span_h, soc).min(taken_a).min(held_a)
+        taken_a.min(held_a)
+    }
+
+    /// How much older a run grows in a time \[h\] if no more than so much flows,
+    /// at the current that flows at its end.
+    fn cooler_h(&self, age_h: f64, span_h: f64, soc: f64, most_a: f64) -> f64 {
+        let warm_a = self.warm_a(age_h, span_h, soc);
+        if warm_a <= most_a || warm_a <= 0.0 {
+            return span_h;
+        }
+        (span_h * (most_a / warm_a).powi(2)).max(LEAST_AGE_H)
     }
 
     /// How much older a run grows in `span_h` \[h\]. Into a bank that takes all
@@ -213,11 +232,13 @@ impl Charger {
     /// as if it had run for less time: copper's heat goes with the square of the
     /// current. Own reasoning.
     pub fn ages_h(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
-        let warm_a = self.warm_a(age_h, span_h, soc);
-        if warm_a <= 0.0 {
-            return span_h;
+        let most_a = self.most_a(age_h, span_h, soc);
+        let aged_h = self.cooler_h(age_h, span_h, soc, most_a);
+        let warm_a = self.warm_a(age_h, aged_h, soc);
+        if warm_a <= most_a || warm_a <= 0.0 {
+            return aged_h.min(span_h);
         }
-        span_h * (self.mean_a(age_h, span_h, soc) / warm_a).min(1.0).powi(2)
+        span_h * (most_a / warm_a).powi(2)
     }
 
     /// What the shafts take for an ampere-hour onto the house side at a state of
