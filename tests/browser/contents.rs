@@ -70,7 +70,7 @@ fn the_bar_covers_nothing() {
     ] {
         let desk = Desk::open(screen);
         let free = "scrollTo(0, document.documentElement.scrollHeight);
-            const bar = document.querySelector('.bar').getBoundingClientRect();
+            const bar = document.querySelector('.footbar').getBoundingClientRect();
             const last = document.querySelector('#paper').lastElementChild;
             return last.getBoundingClientRect().bottom <= bar.top + 1";
         desk.browser.wait_script(free).unwrap();
