@@ -282,7 +282,7 @@ fn filled(settled_a: &[f64], cold_a: impl Fn(f64) -> f64, hot_a: f64) -> Vec<f64
 mod tests {
     use crate::analysis::year::charger::Charger;
     use crate::boat::mean_draw_a;
-    use crate::boat::{Key, Worksheet, demo};
+    use crate::boat::{Key, RegulatorKind, WayKind, Worksheet, demo};
     use crate::schema::Value;
     use crate::simulation::plant::Plant;
     use crate::simulation::run::{Fineness, charge};
@@ -321,8 +321,16 @@ mod tests {
         );
     }
 
-    fn boat(said: &[(&str, Value)]) -> Worksheet {
+    /// Under an external regulator, direct to the house bank.
+    fn regulated() -> Worksheet {
         let mut sheet = Worksheet::default();
+        sheet.inputs.reg.kind = RegulatorKind::External;
+        sheet.inputs.way.kind = WayKind::Direct;
+        sheet
+    }
+
+    fn boat(said: &[(&str, Value)]) -> Worksheet {
+        let mut sheet = regulated();
         for (name, value) in said {
             let key = Key::named(name).expect("a key");
             sheet.state(key, *value).expect("in range");
@@ -333,7 +341,8 @@ mod tests {
     #[test]
     fn the_table_takes_as_long_as_the_run() {
         close(&Worksheet::default(), 0.8);
-        close(&Worksheet::default(), 0.99);
+        close(&regulated(), 0.8);
+        close(&regulated(), 0.99);
         close(&demo(), 0.8);
         // A bank that is full before anything is hot.
         let linked = ("reg_link", Value::Choice(1));
