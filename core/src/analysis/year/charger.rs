@@ -19,7 +19,7 @@ use crate::simulation::run::{Fineness, Sample, charge};
 use crate::simulation::steady_state::settled;
 
 /// Steps of the table of time, and how many an hour has.
-const STEPS: usize = 60;
+const STEPS: usize = 120;
 const STEPS_AN_HOUR: f64 = 20.0;
 /// Steps of the table of charge for what is quickly found, and for what has to
 /// settle first.
@@ -171,8 +171,16 @@ impl Charger {
             // Long after any slow start.
             .map(|soc| house_a(plant, &plant.flow(seconds(STEPS), soc, &cold)))
             .collect();
-        let hot_a = warm_a.last().copied().unwrap_or(0.0);
         let (settled_a, shaft_kwh_ah) = settled_at_charges(plant);
+        let ends_a = warm_a.last().copied().unwrap_or(0.0);
+        // A space that warms for longer than the table goes on to where it
+        // settles; an alternator that never does stays at what it gave last.
+        let settles_a = interpolate_evenly(&settled_a, around * SETTLED as f64);
+        let hot_a = if settles_a > 0.0 {
+            ends_a.min(settles_a)
+        } else {
+            ends_a
+        };
         let held_v = |at: &Sample| plant.held_at(&at.thermal);
         let built_in = plant.held_by_built_in().then(|| BuiltIn {
             held_v: (0..=STEPS)
