@@ -95,6 +95,12 @@ fn few_touches_to_a_first_answer() {
 fn a_touch_chooses_the_figure() {
     let desk = Desk::open(Screen::Phone);
     let field = desk.questions().field(label("alt_rated_a")).unwrap();
+    desk.browser
+        .script(
+            "arguments[0].scrollIntoView({ block: 'center' })",
+            &[field.as_arg()],
+        )
+        .unwrap();
     field.click().unwrap();
     let chosen = "return getSelection().toString() || document.activeElement.value.slice(
         document.activeElement.selectionStart, document.activeElement.selectionEnd)";
@@ -119,6 +125,7 @@ fn figures_as_people_write_them() {
     let desk = Desk::open(Screen::Desk);
     let sheet = desk.sheet();
     sheet.open_all();
+    desk.questions().fill(label("sun_panel_w"), "2 x 120");
     sheet.choose(label("sun_basis"), "From latitude, month and sky");
     for (key, typed, stands) in [
         ("bank_capacity_ah", "1 200", 1200.0),

@@ -19,17 +19,18 @@ struct Budget {
 }
 
 /// All that a first visit loads. Above what is wanted since the page is made of
-/// components.
+/// components, and further since the sea trial, the months and the answer in
+/// words have joined it.
 const WHOLE: Budget = Budget {
     what: "A first visit",
     wanted: 570_000,
-    at_most: 605_000,
+    at_most: 650_000,
 };
 /// The calculations and the front end in it, likewise.
 const WASM: Budget = Budget {
     what: "The wasm part",
     wanted: 520_000,
-    at_most: 560_000,
+    at_most: 615_000,
 };
 
 fn main() -> ExitCode {

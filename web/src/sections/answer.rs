@@ -27,10 +27,8 @@ pub fn Answer() -> impl IntoView {
     let limit = Signal::derive(move || {
         state.now(|_, report| text::words::limit(report.analyses.output.hot_limit))
     });
-    let is_example = Signal::derive(move || {
-        let fresh = state.now(|sheet, _| is_fresh(sheet));
-        if fresh { "Example: " } else { "" }
-    });
+    let is_example = Memo::new(move |_| state.now(|sheet, _| is_fresh(sheet)));
+    let example = Signal::derive(move || if is_example.get() { "Example: " } else { "" });
     let harmed = Signal::derive(move || state.now(|_, report| !report.verdict.survives()));
     let whole = Signal::derive(move || {
         let reader = state.reader.get();
@@ -51,8 +49,8 @@ pub fn Answer() -> impl IntoView {
                     </dd>
                 </div>
             </dl>
-            <p id="answer-verdict" class="verdict" class:harmed=harmed>
-                {is_example} {Signal::derive(move || answer.get().verdict)}
+            <p id="answer-verdict" class="verdict" class:harmed=harmed class:example=is_example>
+                {example} {Signal::derive(move || answer.get().verdict)}
             </p>
             <div class="under">
                 <p id="answer-left-out">

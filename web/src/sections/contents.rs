@@ -13,8 +13,7 @@ pub fn Contents() -> impl IntoView {
     let place = |(id, name): (&'static str, &'static str)| {
         view! {
             <li>
-                // The address may be there already, and the list is to go.
-                <a href=format!("#{id}") on:click=move |_| state.visit(Some(id))>
+                <a href=format!("#{id}") on:click=move |_| state.choose_place(id)>
                     {name}
                 </a>
             </li>

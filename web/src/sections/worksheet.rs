@@ -74,7 +74,7 @@ fn known(section: SectionId, is_said: impl Fn(Key) -> bool) -> Option<String> {
     let facts = section.keys().any(|key| key.spec().is_fact());
     Some(match (said, facts) {
         (0, true) => "all guesses".to_string(),
-        (0, false) => "as proposed".to_string(),
+        (0, false) => "all defaults".to_string(),
         (said, true) => format!("{said} of {} known", section.keys().count()),
         (said, false) => format!("{said} of {} chosen", section.keys().count()),
     })

@@ -65,6 +65,16 @@ impl AppState {
         }
     }
 
+    /// A chapter is chosen in the contents. The browser goes to its address by
+    /// itself, and remembers where it was; only one that is there already is
+    /// shown from here.
+    pub fn choose_place(self, id: &'static str) {
+        page::hide_popover(CONTENTS);
+        if page::fragment().as_deref() == Some(id) {
+            self.visit(Some(id));
+        }
+    }
+
     /// Closes what was opened for an address that is left.
     fn close_visited(self, now: Option<&str>) {
         let visited = self.visit.0.get_value().filter(|id| Some(*id) != now);

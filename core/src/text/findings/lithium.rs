@@ -64,7 +64,12 @@ pub(super) fn sentence(finding: &LithiumFinding, reader: &Reader) -> String {
                 "Take out the relay that joins the banks today, or disable it, before the lithium bank is connected: in a 12 V system it opens at about {}, lithium rests above that, and so the two banks would stay joined, engine or not, with nothing to limit the current between them.",
                 show(volts(12.8).to(1))
             ),
-            OldConnection::Splitter => "Take the diode splitter out of the charge lead: its 0.7 to 0.9 V are missing at the bank, which would never get full, and its heat adds to that of the alternator.".to_string(),
+            // What a diode loses at its rated current: common practice.
+            OldConnection::Splitter => format!(
+                "Take the diode splitter out of the charge lead: the {} to {} that it loses are missing at the bank, which would never get full, and its heat adds to that of the alternator.",
+                reader.number(volts(0.7).to(1)),
+                show(volts(0.9).to(1))
+            ),
             OldConnection::Switch | OldConnection::Charger => "Give the start battery and the lithium bank circuits of their own: with one bank, or a switch turned by hand, a turn of the switch can take the battery off a running alternator, or join full lithium to empty lead.".to_string(),
         },
         LithiumFinding::LithiumOvervoltage { charge_v, remedy } => format!(

@@ -139,7 +139,7 @@ static ROWS: [Row; 18] = [
     }),
     row("… hot", |r, o| (r.show(amperes(o.hot_a)), -o.hot_a)),
     row("Limited by", |_, o| {
-        plain(words::limit(o.limit).to_string())
+        plain(words::limited_by(o.limit).to_string())
     }),
     row("Closest to its limit", |r, o| {
         let hottest = &o.hottest;
