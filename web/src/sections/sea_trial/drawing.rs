@@ -98,12 +98,12 @@ fn Drawn(plan: Plan, reader: Reader) -> impl IntoView {
 }
 
 /// What the regulator holds; its words stand below it, away from those of the
-/// stop line, where the case is still cool.
+/// stop line.
 #[component]
 fn HoldMark(y: f64, words: String) -> impl IntoView {
     view! {
         <Stroke class="mark-line" from=(LEFT, y) to=(RIGHT, y) />
-        <Words class="mark-words" at=(LEFT + 3.0, y + 9.0) anchor="start" says=words />
+        <Words class="mark-words" at=(RIGHT, y + 10.0) anchor="end" says=words />
     }
 }
 
