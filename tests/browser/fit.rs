@@ -128,12 +128,12 @@ fn the_defences_are_answered_and_what_is_left_follows() {
         let place = format!("#fit-defence-{key} .standing");
         desk.browser.wait_text(&place, word).unwrap();
     };
+    let mut sheet = desk.regulate();
     stands("clamp", "not entered");
     let left = |sheet: &Worksheet| {
         let machine = &report(sheet).analyses.load_dump.alternators[0];
         format!("{:.0} V", machine.bank_left_v().unwrap())
     };
-    let mut sheet = desk.regulate();
     let bare = left(&sheet);
     desk.browser
         .wait_text("#fit-guard-told .told", &bare)

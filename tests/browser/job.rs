@@ -57,6 +57,7 @@ fn the_short_path_gives_the_answer_of_the_core() {
 #[test]
 fn a_changed_rpm_moves_the_answer_at_once_and_it_stays_in_sight() {
     let desk = Desk::open(Screen::Phone);
+    desk.regulate();
     let before = desk.answer();
     let questions = desk.questions();
     questions.fill("Engine speed while charging", "1100");

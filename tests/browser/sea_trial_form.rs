@@ -180,6 +180,7 @@ fn readings_land_on_what_was_drawn_beforehand() {
 #[test]
 fn words_say_where_the_case_is_heading() {
     let desk = Desk::open(Screen::Phone);
+    desk.regulate();
     let trial = desk.part("Sea trial");
     add(&trial, "4", "80", "60");
     wait(&desk, "#trial-outlook", "Two readings of the case");

@@ -53,7 +53,7 @@ fn blocked_storage_says_so_and_work_goes_on() {
         .unwrap();
     desk.name("Plover");
     let answer = desk.answer();
-    desk.questions().fill("Engine speed while charging", "1111");
+    desk.questions().fill("Day's use", "77");
     assert_ne!(desk.answer(), answer);
     // It can still be taken along.
     assert_eq!(desk.linked().name, "Plover");
@@ -125,8 +125,8 @@ fn full_storage_says_so_and_work_goes_on() {
     desk.browser.wait_text("#memory-only", "in memory").unwrap();
     assert!(kept(&desk, "ampwright.sheet.1").len() >= before.len());
     let answer = desk.answer();
-    let speed = "Engine speed while charging";
-    desk.questions().fill(speed, "1111");
+    let day = "Day's use";
+    desk.questions().fill(day, "77");
     assert_ne!(desk.answer(), answer);
     // What cannot be kept is not lost for another worksheet either.
     desk.shelf().press("New boat");
@@ -135,7 +135,7 @@ fn full_storage_says_so_and_work_goes_on() {
     desk.browser.script(room, &[]).unwrap();
     desk.push("Undo");
     desk.browser.wait_text("#title", "much longer").unwrap();
-    assert_eq!(desk.questions().value(speed), "1111");
+    assert_eq!(desk.questions().value(day), "77");
 }
 
 #[test]

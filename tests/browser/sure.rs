@@ -2,7 +2,6 @@
 //! narrows when somebody measures.
 
 use crate::desk::Desk;
-use ampwright_core::boat::Worksheet;
 use ampwright_core::decision::uncertainty::Uncertainty;
 use ampwright_core::text;
 use ampwright_tests::driver::Screen;
@@ -18,12 +17,12 @@ fn range(desk: &Desk) -> String {
 #[test]
 fn a_range_appears_and_a_reading_narrows_it() {
     let desk = Desk::open(Screen::Phone);
-    let first = range(&desk);
-    let sheet = Worksheet::default();
+    let sheet = desk.regulate();
     let mut expected = Uncertainty::new(&sheet);
     expected.step(Uncertainty::RUNS);
     let expected = expected.certainty();
-    assert_eq!(first, text::uncertainty::range(&expected.engine_h));
+    let words = text::uncertainty::range(&expected.engine_h);
+    desk.browser.wait_text("#answer-range", &words).unwrap();
     assert!(
         desk.text("#sure")
             .contains(&text::uncertainty::sentence(&expected.hot_a))

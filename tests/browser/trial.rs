@@ -4,14 +4,15 @@ use crate::desk::Desk;
 use ampwright_core::boat::Key;
 use ampwright_core::decision::calibration;
 use ampwright_core::decision::calibration::{SAMPLE, apply};
+use ampwright_core::report;
 use ampwright_core::text::answer;
 use ampwright_core::units::Reader;
-use ampwright_core::{Worksheet, report};
 use ampwright_tests::driver::Screen;
 
 #[test]
 fn readings_correct_the_worksheet() {
     let desk = Desk::open(Screen::Phone);
+    let mut sheet = desk.regulate();
     let before = desk.answer();
     let trial = desk.part("Sea trial");
     trial.press("Fill in an example log");
@@ -23,7 +24,6 @@ fn readings_correct_the_worksheet() {
     desk.browser.shot("trial-fitted").unwrap();
     desk.press("#trial-use");
 
-    let mut sheet = Worksheet::default();
     let fit = calibration::fit(&sheet, &calibration::read(SAMPLE)).expect("the sample fits");
     apply(&mut sheet, &fit);
     let expected = answer(&report(&sheet), &Reader::METRIC);

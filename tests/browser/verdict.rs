@@ -42,7 +42,7 @@ fn class(desk: &Desk, css: &str) -> String {
 #[test]
 fn the_strip_says_whether_the_alternator_survives() {
     let desk = Desk::open(Screen::Phone);
-    let (_, safe) = boat(&desk, "alt_rated_a=60");
+    let (_, safe) = boat(&desk, "alt_rated_a=60&reg_kind=external&way_kind=direct");
     assert!(safe.verdict.survives());
     assert_eq!(class(&desk, "#answer-verdict"), "verdict");
     let (_, burnt) = boat(
@@ -110,9 +110,9 @@ fn a_boat_charged_at_the_dock_has_its_hours_there() {
     desk.browser.wait_for("#year-day").unwrap();
     let expected = year(&sheet);
     assert!(expected.at_dock);
-    let january = "#year tbody tr:nth-child(1) > :nth-child(4)";
-    let hours = format!("{:.1}", expected.months[0].shore_h_week);
-    assert_eq!(desk.text(january), hours);
+    let january = "#year tbody tr:nth-child(1) > :nth-child(5)";
+    let energy = format!("{:.0}", expected.months[0].shore_kwh);
+    assert_eq!(desk.text(january), energy);
     desk.browser.wait_script(FITS).unwrap();
     desk.browser.shot("year-dock").unwrap();
     desk.assert_quiet();
