@@ -209,6 +209,16 @@ pub(super) fn voltage_range(range: VoltageRange, reader: &Reader) -> String {
     }
 }
 
+/// What a bank is made of, in the middle of a sentence.
+pub const fn chemistry(chemistry: Chemistry) -> &'static str {
+    match chemistry {
+        Chemistry::Lfp => "lithium",
+        Chemistry::Agm => "AGM lead",
+        Chemistry::Gel => "gel lead",
+        Chemistry::Flooded => "flooded lead",
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use crate::text::words::at_most;
@@ -224,15 +234,5 @@ mod tests {
         );
         let comma = Reader::METRIC.with_decimal_comma(true);
         assert_eq!(at_most(amperes(9.97), &comma), "9,9 A");
-    }
-}
-
-/// What a bank is made of, in the middle of a sentence.
-pub const fn chemistry(chemistry: Chemistry) -> &'static str {
-    match chemistry {
-        Chemistry::Lfp => "lithium",
-        Chemistry::Agm => "AGM lead",
-        Chemistry::Gel => "gel lead",
-        Chemistry::Flooded => "flooded lead",
     }
 }
