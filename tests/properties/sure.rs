@@ -61,7 +61,7 @@ fn the_best_reading_narrows_more_than_an_idle_one() {
 /// of what either outcome leaves.
 #[test]
 fn a_plate_is_worth_the_mean_of_its_outcomes() {
-    let blank = Worksheet::default();
+    let blank = regulated();
     let before = certainty(&blank).hot_a;
     let plate = key("alt_plate");
     let promise = before.readings.iter().find(|reading| reading.key == plate);
@@ -99,7 +99,7 @@ fn a_measured_boat_is_surer() {
 /// A plausible range holds the usual figure and lies within what is accepted.
 #[test]
 fn spreads_are_about_what_is_usual() {
-    let blank = Worksheet::default();
+    let blank = regulated();
     for key in Key::all() {
         let (spec, name) = (key.spec(), key.name());
         match spec.spread {

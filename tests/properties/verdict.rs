@@ -10,7 +10,7 @@ use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
 use crate::draw::{Drawn, any_sheet, normal_boat};
-use crate::regulated;
+use crate::regulated::{self, regulated};
 
 fn opened(link: &str) -> Worksheet {
     regulated::opened(link)
@@ -188,7 +188,7 @@ fn within_5_k_of_a_limit_is_to_be_put_right() {
 /// What is said of nearly every boat is said where it decides something.
 #[test]
 fn not_said_of_every_boat() {
-    let usual = report(&Worksheet::default());
+    let usual = report(&regulated());
     for key in ["case_sensor_lags", "engine_low_load"] {
         assert_eq!(found(&usual, key), None, "{key}");
     }

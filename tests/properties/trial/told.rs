@@ -156,7 +156,7 @@ fn output_is_weighed_where_the_machine_was_at_full_field() {
     say(&mut sheet, "reg_current_cap_a", 50.0);
     let fit = fitted(&sheet, &log_of(&weak, volts, 5));
     assert!(
-        remarks(&fit).contains("may have held it back"),
+        remarks(&fit).contains("may have been what limited it"),
         "{}",
         remarks(&fit)
     );
@@ -164,7 +164,7 @@ fn output_is_weighed_where_the_machine_was_at_full_field() {
 
 #[test]
 fn the_sample_is_understood_whole() {
-    let fit = fitted(&Worksheet::default(), calibration::SAMPLE);
+    let fit = fitted(&crate::regulated::regulated(), calibration::SAMPLE);
     assert!(fit.residual_k < 2.0, "{} K", fit.residual_k);
     for label in [
         "Cooling",

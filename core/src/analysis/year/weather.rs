@@ -314,7 +314,8 @@ fn put_back(tally: &mut EnergyLedger, walker: &YearWalk, lacks_ah: f64, open_h: 
             tally.engine_ah += given_ah;
             tally.engine_h += given_ah / mean_a;
             tally.shaft_kwh += given_ah * kwh_ah;
-            tally.lost_ah += given_ah * (1.0 - walker.kept);
+            // Rounding takes no more than there was.
+            tally.lost_ah = (tally.lost_ah + given_ah * (1.0 - walker.kept)).max(0.0);
             given_ah * walker.kept
         }
         Source::Shore if tally.shore_ah > 0.0 && tally.shore_h > 0.0 => {
@@ -324,7 +325,8 @@ fn put_back(tally: &mut EnergyLedger, walker: &YearWalk, lacks_ah: f64, open_h: 
             tally.shore_ah += given_ah;
             tally.shore_h += more * tally.shore_h;
             tally.shore_kwh += more * tally.shore_kwh;
-            tally.lost_ah += given_ah * (1.0 - walker.kept);
+            // Rounding takes no more than there was.
+            tally.lost_ah = (tally.lost_ah + given_ah * (1.0 - walker.kept)).max(0.0);
             given_ah * walker.kept
         }
         Source::Shore | Source::Nothing => 0.0,
