@@ -208,10 +208,7 @@ const STEADY_A: f64 = 20.0;
 proptest! {
     #![proptest_config(crate::cases(300))]
 
-    // Fails since the year is walked by months: 952 W of panels more than doubled
-    // ask 675 A·h of the engine where none was asked before. To be mended there.
     #[test]
-    #[ignore = "a known fault of the year by months"]
     fn help_never_asks_more_of_the_engine(
         drawn in normal_boat(),
         panel_w in 0.0..1500.0f64,

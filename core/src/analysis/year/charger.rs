@@ -140,8 +140,9 @@ impl Charger {
 
     /// Calculates the tables of a boat that charges around a state of charge.
     pub fn of(plant: &Plant, around: f64) -> Charger {
+        // One that keeps nothing does not fill, and has the volts of the bank.
         let mut endless = plant.clone();
-        endless.bank.capacity_ah = 1e12;
+        endless.bank.charge_efficiency = 0.0;
         let seconds = |step: usize| step as f64 / STEPS_AN_HOUR * 3600.0;
         let warming = charge(
             &endless,
