@@ -362,10 +362,7 @@ proptest! {
         all_hold(&sheet)?;
     }
 
-    // Fails for a frozen bank of lead, which takes no charge: the working of
-    // `run.start_a` does not know that yet.
     #[test]
-    #[ignore = "a known gap: the start current of a frozen bank"]
     fn the_numbers_give_the_result_of_odd_boats_too(Drawn(sheet) in any_sheet()) {
         all_hold(&sheet)?;
     }

@@ -24,7 +24,7 @@ const STEPS_AN_HOUR: f64 = 20.0;
 /// Steps of the table of charge for what is quickly found, and for what has to
 /// settle first.
 const CHARGES: usize = 40;
-const SETTLED: usize = 12;
+const SETTLED: usize = 40;
 /// A run that hardly grows older still grows by this much \[h\].
 const LEAST_AGE_H: f64 = 1e-4;
 /// Less current than this tells nothing of what a shaft takes for it \[A\].

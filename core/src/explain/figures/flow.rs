@@ -11,6 +11,7 @@ use crate::explain::instant::{Instant, When};
 use crate::explain::term::Term;
 use crate::physics::charging::{after_services_a, charger_input_a, charger_output_a};
 use crate::physics::drive::power_w;
+use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::moment::{Output, ThermalState};
 use crate::text::words;
@@ -20,12 +21,18 @@ fn is_direct(s: &Instant) -> bool {
     s.inputs().way.kind == WayKind::Direct
 }
 
-/// The bank's limit, where the regulator is told it.
-fn told_limit(s: &Instant) -> Option<Term> {
-    s.boat
-        .plant
+/// What the bank takes at most: its limit, where the regulator is told it, and
+/// nothing beside the house load where it is frozen.
+fn bank_limits(s: &Instant) -> Vec<Term> {
+    let plant = &s.boat.plant;
+    let linked = plant
         .linked
-        .then(|| s.figure(&BANK_LIMIT_A).symbol("I_bank"))
+        .then(|| s.figure(&BANK_LIMIT_A).symbol("I_bank"));
+    let frozen = (s.moment.flow.limit == Limit::FrozenBank).then(|| {
+        let name = "For the house alone: the bank is frozen and takes nothing";
+        told(name, "A", plant.taken_a()).symbol("I_house")
+    });
+    linked.into_iter().chain(frozen).collect()
 }
 
 /// The own current of each other alternator that charges the house bank.
@@ -62,7 +69,7 @@ pub(super) fn held(s: &Instant) -> Term {
             sources.push(told(&name, "A", can_a).symbol("I_can").of_second());
         }
         let mut all = vec![Term::Sum(sources)];
-        all.extend(told_limit(s));
+        all.extend(bank_limits(s));
         all.push(volt);
         return Term::Least(all);
     }
@@ -83,7 +90,7 @@ pub(super) fn held(s: &Instant) -> Term {
             told("From the DC-DC charger, locked out", "A", 0.0)
         };
         let mut all = vec![charger.symbol("I_conv")];
-        all.extend(told_limit(s));
+        all.extend(bank_limits(s));
         all.push(volt);
         Term::Least(all)
     };
