@@ -13,6 +13,10 @@ use crate::physics::climate::MONTH_DAYS;
 
 /// Days after which a pattern that has not repeated itself is left at that.
 const LONGEST_PATTERN: usize = 60;
+/// How often the days that settle are walked at most.
+const MOST_SETTLING: u32 = 12;
+/// A bank that drifts less than this in them is settled, as a part of it.
+const STEADY: f64 = 0.001;
 /// A bank is below the lowest wanted from this much on: shown percents are
 /// whole, and an engine that is started there takes a minute \[state of charge\].
 const BELOW: f64 = 0.005;
@@ -103,9 +107,7 @@ impl Weather {
 
     /// Walks the weeks that count, after those to settle.
     pub fn weeks(&self, walker: &mut YearWalk) -> Weeks {
-        for day in 0..self.pattern.settling {
-            self.walk_day(day, walker);
-        }
+        self.settle(walker);
         let before_ah = walker.charge_ah;
         let mut tally = EnergyLedger::starting(before_ah);
         let (mut days_aboard, mut days_below) = (0.0, 0.0);
@@ -128,6 +130,23 @@ impl Weather {
             change_ah,
             days_aboard,
             days_below,
+        }
+    }
+
+    /// Walks until the bank no longer drifts: it is charged by the rule, or ends
+    /// the weeks as it began them.
+    fn settle(&self, walker: &mut YearWalk) {
+        for _ in 0..MOST_SETTLING {
+            let before_ah = walker.charge_ah;
+            let mut tally = EnergyLedger::starting(before_ah);
+            for day in 0..self.pattern.settling {
+                tally.add(&self.walk_day(day, walker));
+            }
+            let drift_ah = (walker.charge_ah - before_ah).abs();
+            let charged_ah = tally.ruled_ah + tally.shore_ah;
+            if charged_ah > 0.0 || drift_ah < STEADY * walker.capacity_ah {
+                return;
+            }
         }
     }
 
