@@ -122,7 +122,7 @@ fn too_slow(report: &Analyses, found: &mut Vec<Finding>) {
                     cut_in_rpm,
                 },
             );
-        } else if one.full_cold_a <= 0.0 {
+        } else if one.full_cold_a <= 0.0 && report.alternators.len() > 1 {
             add(
                 found,
                 SpeedFinding::OneTooSlow {
