@@ -43,8 +43,8 @@ fn one_of_ones_own_is_changed_kept_and_sent() {
     let desk = Desk::open(Screen::Desk);
     desk.press("#demo");
     desk.press("#arrangements > summary");
-    desk.browser.wait_for("#way-copy-1").unwrap();
-    desk.press("#way-copy-1");
+    desk.browser.wait_for("#way-copy-2").unwrap();
+    desk.press("#way-copy-2");
     desk.browser.wait_for("#own-0-name").unwrap();
     desk.fill("#own-0-name", "A <b>large</b> converter");
     desk.choose("#own-0-add", "way_converter_a");
@@ -74,11 +74,13 @@ fn setting_up_a_copy_leaves_the_old_worksheet() {
     desk.fill("#ask-bank_capacity_ah", "300");
     desk.wait_kept(r#""bank_capacity_ah":300"#);
     desk.press("#arrangements > summary");
-    desk.browser.wait_for("#way-use-1").unwrap();
-    desk.press("#way-use-1");
+    // The first beside the boat is a warning, which cannot be chosen.
+    desk.browser.wait_for("#way-use-2").unwrap();
+    assert!(desk.browser.find("#way-use-1").is_err());
+    desk.press("#way-use-2");
     desk.browser.wait_for("#arrival").unwrap();
     let linked = desk.linked().inputs;
-    assert_eq!(linked.way.kind, WayKind::Converter);
+    assert_eq!(linked.way.kind, WayKind::Direct);
     assert_eq!(linked.bank.capacity_ah, 300.0);
     // Both are on the shelf.
     desk.browser
@@ -113,13 +115,17 @@ fn the_cheapest_way_is_the_cores() {
     let found = search.found();
     let plans = desk.browser.find_all("#goal-found .plans > li").unwrap();
     assert_eq!(plans.len(), found.plans.len());
-    for (at, plan) in found.plans.iter().enumerate() {
-        let text = desk.text(&format!(
-            "#goal-found .plans > li:nth-child({}) > p",
-            at + 1
-        ));
-        assert!(text.contains(&clock(60.0 * plan.hours_day)), "{text}");
+    let texts: Vec<String> = plans.iter().map(|plan| plan.text().unwrap()).collect();
+    for plan in &found.plans {
+        let hours = clock(60.0 * plan.hours_day);
+        assert!(texts.iter().any(|text| text.contains(&hours)), "{hours}");
     }
+    // The one that was asked for comes first.
+    let best = &found.plans[found.best.unwrap()];
+    assert!(
+        texts[0].contains(&clock(60.0 * best.hours_day)),
+        "{texts:?}"
+    );
     // It goes beside the arrangements.
     desk.press("#goal-keep-0");
     desk.press("#arrangements > summary");
@@ -128,7 +134,7 @@ fn the_cheapest_way_is_the_cores() {
     // A changed worksheet makes it old news.
     desk.fill("#ask-eng_rpm", "1600");
     desk.browser
-        .wait_text("#goal-progress", "look again")
+        .wait_text("#goal-progress", "search again")
         .unwrap();
     desk.assert_quiet();
 }

@@ -1,6 +1,6 @@
 //! The table of contents leads to every chapter.
 
-use ampwright_tests::driver::Screen;
+use ampwright_tests::driver::{Scope, Screen};
 
 use crate::desk::Desk;
 
@@ -37,7 +37,8 @@ fn every_place_is_two_touches_away() {
 fn back_leads_back() {
     let desk = Desk::open(Screen::Phone);
     desk.push("Contents");
-    desk.browser.link("Units").unwrap().press().unwrap();
+    let contents = &*desk.browser;
+    contents.link("Units").unwrap().press().unwrap();
     desk.browser
         .wait_script("return document.querySelector('#units').open")
         .unwrap();
@@ -70,7 +71,7 @@ fn the_bar_covers_nothing() {
     ] {
         let desk = Desk::open(screen);
         let free = "scrollTo(0, document.documentElement.scrollHeight);
-            const bar = document.querySelector('.bar').getBoundingClientRect();
+            const bar = document.querySelector('.footbar').getBoundingClientRect();
             const last = document.querySelector('#paper').lastElementChild;
             return last.getBoundingClientRect().bottom <= bar.top + 1";
         desk.browser.wait_script(free).unwrap();

@@ -3,7 +3,9 @@
 use crate::pool::Lent;
 use crate::site::Site;
 use ampwright_core::Worksheet;
+use ampwright_core::boat::Key;
 use ampwright_core::exchange::open_link;
+use ampwright_core::schema::Value as InputValue;
 use ampwright_tests::driver::{Browser, Element, Scope, Screen};
 use serde_json::Value;
 
@@ -40,6 +42,19 @@ impl Desk {
         desk.browser.go(&desk.site.url()).unwrap();
         desk.browser.wait_for(OPENED).unwrap();
         desk
+    }
+
+    /// Makes the boat one with an external regulator, direct to the house bank;
+    /// that boat for the core.
+    pub fn regulate(&self) -> Worksheet {
+        self.choose("#ask-reg_kind", "external");
+        self.choose("#ask-way_kind", "direct");
+        let mut sheet = Worksheet::default();
+        for key in ["reg_kind", "way_kind"] {
+            let key = Key::named(key).unwrap();
+            sheet.state(key, InputValue::Choice(0)).unwrap();
+        }
+        sheet
     }
 
     /// What matches, once it is there: what a fold holds comes a moment after

@@ -238,11 +238,11 @@ fn loads_and_arrangements_of_ones_own_keep_their_figures() {
     assert_eq!(desk.left_out(), left_out);
     assert_eq!(desk.linked().loads, before);
     // Another load goes: the text stays with its load.
-    load(0).press("Strike this load out");
+    load(0).press("Delete this load");
     assert_eq!(desk.linked().loads, before[1..]);
     assert_eq!(load(2).value(column), "1/2");
     assert_eq!(desk.left_out(), left_out);
-    load(2).press("Strike this load out");
+    load(2).press("Delete this load");
     assert_eq!(desk.left_out(), "");
     // An arrangement of one's own.
     let own = desk

@@ -133,7 +133,7 @@ fn the_defences_are_answered_and_what_is_left_follows() {
         let machine = &report(sheet).analyses.load_dump.alternators[0];
         format!("{:.0} V", machine.bank_left_v().unwrap())
     };
-    let mut sheet = Worksheet::default();
+    let mut sheet = desk.regulate();
     let bare = left(&sheet);
     desk.browser
         .wait_text("#fit-guard-told .told", &bare)

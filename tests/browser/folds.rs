@@ -85,7 +85,7 @@ fn on_paper_every_section_lies_open_and_closes_again() {
     // The words are the same for every boat.
     assert_eq!(look(closed), json!(["words"]));
     assert!(look(inputs).as_u64() > Some(50), "{}", look(inputs));
-    // Finer points are printed with what they belong to.
+    // What is advanced is printed with what they belong to.
     let finer = "return document.querySelector('#bank-finer').open";
     assert_eq!(look(finer), json!(true));
     say("afterprint");

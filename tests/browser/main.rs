@@ -32,5 +32,6 @@ mod travel;
 mod trial;
 mod units;
 mod verdict;
+mod words;
 mod working;
 mod year;

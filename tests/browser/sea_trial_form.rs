@@ -215,7 +215,7 @@ fn the_stop_line_is_told_before_and_shouted_after() {
     let desk = Desk::open(Screen::Phone);
     let trial = desk.part("Sea trial");
     let limits = |sheet: &Worksheet| StopLimits::of(&sheet.inputs, &report(sheet));
-    let mut sheet = Worksheet::default();
+    let mut sheet = desk.regulate();
     let line = stop_line(&limits(&sheet), &Reader::METRIC);
     assert!(desk.text("#trial-stop").contains(&line), "{line}");
     let how = trial.opened("How to stop, and before you start");
@@ -235,7 +235,10 @@ fn the_stop_line_is_told_before_and_shouted_after() {
     // Stopped otherwise where the regulator is built in.
     sheet.inputs.reg.kind = RegulatorKind::Internal;
     desk.browser
-        .go(&format!("{}#v=2&reg_kind=internal&end", desk.site.url()))
+        .go(&format!(
+            "{}#v=2&reg_kind=internal&way_kind=direct&end",
+            desk.site.url()
+        ))
         .unwrap();
     let line = stop_line(&limits(&sheet), &Reader::METRIC);
     wait(&desk, "#trial-stop", &line);

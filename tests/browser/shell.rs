@@ -96,7 +96,7 @@ fn what_is_entered_before_the_page_starts_is_taken_over() {
         .unwrap()
         .fill("77")
         .unwrap();
-    let regulator = "#ask-reg_kind option[value=internal]";
+    let regulator = "#ask-reg_kind option[value=external]";
     browser.find(regulator).unwrap().click().unwrap();
     browser.script("window.go()", &[]).unwrap();
     browser.wait_for(OPENED).unwrap();
@@ -104,7 +104,7 @@ fn what_is_entered_before_the_page_starts_is_taken_over() {
     let mut sheet = Worksheet::default();
     let said = [
         ("alt_rated_a", Value::Number(77.0)),
-        ("reg_kind", Value::Choice(1)),
+        ("reg_kind", Value::Choice(0)),
     ];
     for (name, value) in said {
         sheet.state(Key::named(name).unwrap(), value).unwrap();

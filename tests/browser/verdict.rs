@@ -61,7 +61,10 @@ fn several_runs_a_day_and_none_are_told_wherever_hours_stand() {
         width: 320,
         height: 640,
     });
-    let (_, small) = boat(&desk, "bank_capacity_ah=50&reg_link=limits");
+    let (_, small) = boat(
+        &desk,
+        "reg_kind=external&way_kind=direct&bank_capacity_ah=50&reg_link=limits",
+    );
     let runs = small.analyses.day.runs;
     assert!(runs > 1);
     let need = format!("in {runs} runs for {:.0} A·h", small.analyses.day.need_ah);
@@ -136,7 +139,7 @@ fn what_is_asked_follows_the_boat() {
 #[test]
 fn open_questions_lead_to_their_entry() {
     let desk = Desk::open(Screen::Phone);
-    let (_, open) = boat(&desk, "alt_rated_a=60");
+    let (_, open) = boat(&desk, "reg_kind=external&way_kind=direct&alt_rated_a=60");
     let question: &OpenQuestion = open.questions.first().unwrap();
     let shown = desk.text("#open-questions li:first-child");
     assert!(

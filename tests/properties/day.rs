@@ -7,7 +7,7 @@ use ampwright_core::analysis::engine_day::{
 };
 use ampwright_core::analysis::year;
 use ampwright_core::boat::house_load_a;
-use ampwright_core::boat::{Aboard, Basis, Inputs, Key, Months, RegulatorKind, SecondRole};
+use ampwright_core::boat::{Aboard, Basis, Inputs, Key, RegulatorKind, SecondRole};
 use ampwright_core::findings::Severity;
 use ampwright_core::report::Report;
 use ampwright_core::schema::{FieldType, Value};
@@ -116,7 +116,6 @@ fn drawn_day() -> impl Strategy<Value = Drawn> {
             sheet.inputs.daily.basis = Basis::Figure;
             sheet.inputs.reg.sensor_lag_s = 0.0;
             // Every month is like the day.
-            sheet.months = Months::default();
             sheet.inputs.rule.aboard = Aboard::Stretch;
             put(&mut sheet, "bank_capacity_ah", capacity_ah);
             put(&mut sheet, "run_to_pct", to_pct);

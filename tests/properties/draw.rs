@@ -76,12 +76,11 @@ fn sheet(default_weight: u32, numbers: Numbers) -> impl Strategy<Value = Drawn> 
         .map(|key| stated(key, default_weight, numbers))
         .collect();
     let loads = proptest::collection::vec(load(numbers), 0..4);
-    let months = proptest::collection::vec(month(numbers), 12);
     let arrangements = proptest::collection::vec(arrangement(numbers), 0..2);
     let ids: Vec<&str> = all_ids().collect();
     let done = proptest::sample::subsequence(ids, 0..6);
-    let parts = (loads, months, arrangements, done);
-    ("\\PC{0,12}", values, parts).prop_map(|(name, values, (loads, months, arrangements, done))| {
+    let parts = (loads, arrangements, done);
+    ("\\PC{0,12}", values, parts).prop_map(|(name, values, (loads, arrangements, done))| {
         let mut sheet = Worksheet {
             name,
             loads,
@@ -89,9 +88,6 @@ fn sheet(default_weight: u32, numbers: Numbers) -> impl Strategy<Value = Drawn> 
             done: done.into_iter().map(String::from).collect(),
             ..Worksheet::default()
         };
-        for (month, row) in Month::ALL.iter().zip(months) {
-            *sheet.months.row_mut(*month) = row;
-        }
         for (key, stated) in Key::all().zip(values) {
             if let Some((value, known)) = stated {
                 sheet.state(key, value).expect("drawn from its range");
@@ -172,6 +168,18 @@ fn arrangement(numbers: Numbers) -> impl Strategy<Value = Arrangement> {
             arrangement.put(key, Some(value));
         }
         arrangement
+    })
+}
+
+/// A worksheet with some of its months filled in.
+pub fn with_months(sheet: impl Strategy<Value = Drawn>) -> impl Strategy<Value = Drawn> {
+    let any = proptest::collection::vec(month(number_in), 12);
+    let usual = proptest::collection::vec(month(number_near), 12);
+    (sheet, prop_oneof![any, usual]).prop_map(|(mut drawn, months)| {
+        for (month, row) in Month::ALL.iter().zip(months) {
+            *drawn.0.months.row_mut(*month) = row;
+        }
+        drawn
     })
 }
 

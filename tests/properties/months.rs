@@ -10,7 +10,7 @@ use ampwright_core::exchange::{open_link, read_json, to_json, to_link};
 use ampwright_core::physics::climate::MONTH_DAYS;
 use proptest::prelude::*;
 
-use crate::draw::{any_sheet, normal_boat};
+use crate::draw::{any_sheet, normal_boat, with_months};
 
 fn boat(link: &str) -> Worksheet {
     let opened = open_link(&format!("v=2&{link}&end")).expect("a link");
@@ -36,7 +36,7 @@ proptest! {
 
     /// What goes in over the year comes out, to a millionth.
     #[test]
-    fn the_year_closes(drawn in any_sheet()) {
+    fn the_year_closes(drawn in with_months(any_sheet())) {
         let year = year(&drawn.0);
         let (left_ah, moved_ah) = left_over(&year);
         prop_assert!(left_ah.abs() <= 1e-6 * moved_ah.max(1.0), "{left_ah} of {moved_ah}");
@@ -49,7 +49,7 @@ proptest! {
 
     /// A month without days aboard costs nothing.
     #[test]
-    fn a_month_ashore_costs_nothing(drawn in normal_boat(), at in 0..12usize) {
+    fn a_month_ashore_costs_nothing(drawn in with_months(normal_boat()), at in 0..12usize) {
         let mut sheet = drawn.0;
         sheet.months.row_mut(Month::ALL[at]).days = Some(0.0);
         let year = year(&sheet);
@@ -66,7 +66,7 @@ proptest! {
     /// Every arrangement's hours, fuel and shore power of a year are those that
     /// the year of the boat so set up tells, to the last digit.
     #[test]
-    fn arrangements_have_the_year_of_the_year(drawn in normal_boat()) {
+    fn arrangements_have_the_year_of_the_year(drawn in with_months(normal_boat())) {
         let sheet = drawn.0;
         for outcome in compare(&sheet).outcomes {
             let year = year(&outcome.arrangement.on(&sheet));

@@ -1,7 +1,7 @@
 //! Rules of the trade: common practice, no source. Bands are wide.
 
 use ampwright_core::Worksheet;
-use ampwright_core::boat::{AirBasis, BeltKind, Chemistry, Key, WayKind};
+use ampwright_core::boat::{AirBasis, BeltKind, Chemistry, Key, RegulatorKind, WayKind};
 use ampwright_core::report::{Report, report};
 use ampwright_core::schema::Value;
 use ampwright_core::simulation::Limit;
@@ -11,6 +11,8 @@ use crate::within;
 
 fn boat(figures: &[(&str, f64)]) -> Worksheet {
     let mut sheet = Worksheet::default();
+    sheet.inputs.reg.kind = RegulatorKind::External;
+    sheet.inputs.way.kind = WayKind::Direct;
     for (name, number) in figures {
         let key = Key::named(name).expect("a key");
         sheet.state(key, Value::Number(*number)).expect("in range");

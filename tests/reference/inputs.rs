@@ -1,7 +1,7 @@
 //! The reference file's names for the inputs, in ours.
 
 use ampwright_core::Worksheet;
-use ampwright_core::boat::Key;
+use ampwright_core::boat::{Key, RegulatorKind, WayKind};
 use ampwright_core::schema::Value;
 use serde_json::Value as Json;
 
@@ -61,6 +61,8 @@ const NAMES: &[(&str, &str, f64)] = &[
 /// used" (null) are our empty fields, or for the bank the top of the range.
 pub fn worksheet(inputs: &Json) -> Worksheet {
     let mut sheet = Worksheet::default();
+    sheet.inputs.reg.kind = RegulatorKind::External;
+    sheet.inputs.way.kind = WayKind::Direct;
     let mut say = |name: &str, value: Value| {
         let key = Key::named(name).expect("a key");
         sheet.state(key, value).expect("within its range");

@@ -28,7 +28,7 @@ fn complaints() {
         ("bank_capacity_ah", "four hundred ampere-hours or so"),
         ("alt_pulley_ratio", "9"),
         ("bank_charge_v", "142"),
-        ("bank_charge_v", "14.2 V"),
+        ("bank_charge_v", "14.2 A"),
         ("reg_kind", ""),
         ("reg_kind", "smart"),
     ];

@@ -112,6 +112,7 @@ pub(super) fn speed_findings(sheet: &Worksheet, report: &Analyses, found: &mut V
 /// Whether alternators turn too slowly to give anything, or little.
 fn too_slow(report: &Analyses, found: &mut Vec<Finding>) {
     let nothing = report.output.full_cold_a <= 0.0 && report.run.start_a < 1.0;
+    let are_several = report.alternators.len() > 1;
     for (at, one) in report.alternators.iter().enumerate() {
         let (alternator, shaft_rpm, cut_in_rpm) = (one.alternator, one.shaft_rpm, one.zero_rpm);
         if at == 0 && nothing {
@@ -122,7 +123,7 @@ fn too_slow(report: &Analyses, found: &mut Vec<Finding>) {
                     cut_in_rpm,
                 },
             );
-        } else if one.full_cold_a <= 0.0 && report.alternators.len() > 1 {
+        } else if are_several && one.full_cold_a <= 0.0 {
             add(
                 found,
                 SpeedFinding::OneTooSlow {

@@ -1,9 +1,18 @@
 //! What there is to say of arrangements beside their figures.
 
-use crate::decision::arrangements::{Disconnect, LeftOut};
+use crate::decision::arrangements::{Disconnect, LeftOut, Outcome};
 use crate::text::findings;
+use crate::text::year::days_aboard;
 use crate::units::Reader;
 use crate::units::quantity::volts;
+
+/// What the figures of a day and of a year are of.
+pub fn basis(today: &Outcome, reader: &Reader) -> String {
+    format!(
+        "Engine time a day is per day at anchor. Engine time, fuel and money a year are per year of {}, month by month, and the same as under “Through the year”: engine time for charging, with motoring not counted.",
+        days_aboard(today.sums.days_aboard, reader)
+    )
+}
 
 /// What happens when the bank disconnects under load, in a few words.
 pub fn disconnect(disconnect: &Disconnect, reader: &Reader) -> String {

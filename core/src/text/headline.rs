@@ -56,6 +56,10 @@ pub struct InShort {
     pub first: String,
 }
 
+/// What to do first while the figures are those of an example.
+pub const EXAMPLE_FIRST: &str =
+    "Answer the questions below. What you leave out stays as in this example.";
+
 /// The answer in words.
 pub fn in_short(sheet: &Worksheet, report: &Report, reader: &Reader) -> InShort {
     InShort {

@@ -1,8 +1,12 @@
 //! Where the case is heading: never more certain than the readings are.
 
 use super::*;
+use crate::draw::any_sheet;
 use ampwright_core::decision::calibration;
 use ampwright_core::decision::calibration::outlook::{Outlook, outlook};
+use ampwright_core::decision::calibration::stop::StopLimits;
+use ampwright_core::text::sea_trial::{stop_line, why_stop};
+use ampwright_core::units::Reader;
 
 /// Whole degrees of a case that warms by 1 − exp(−t/τ), and when it reaches a
 /// level after the last reading; none when it never does.
@@ -102,5 +106,27 @@ proptest! {
         let again = calibration::read(&log.to_text());
         prop_assert!(again.remarks.is_empty());
         prop_assert_eq!(log.rows, again.rows);
+    }
+}
+
+proptest! {
+    #![proptest_config(crate::cases(60))]
+
+    /// Every boat has a stop line that can be read off a thermometer and a
+    /// voltmeter, no higher than what its case and its winding withstand.
+    #[test]
+    fn every_boat_has_a_stop_line(sheet in any_sheet()) {
+        let limits = StopLimits::of(&sheet.0.inputs, &report(&sheet.0));
+        let alt = &sheet.0.inputs.alt;
+        prop_assert!(limits.case_c <= alt.case_limit_c && limits.case_c >= 60.0, "{limits:?}");
+        prop_assert!(limits.case_c <= alt.class.limit_c() || limits.case_c == 60.0, "{limits:?}");
+        let blocks = sheet.0.inputs.first_alternator().battery_blocks();
+        let block_v = limits.volts / blocks;
+        prop_assert!((14.5..17.5).contains(&block_v), "{limits:?}");
+        for reader in [Reader::METRIC, Reader::US] {
+            for sentence in [stop_line(&limits, &reader), why_stop(&limits, &reader)] {
+                prop_assert!(sentence.ends_with('.') && !sentence.contains("NaN"), "{sentence}");
+            }
+        }
     }
 }

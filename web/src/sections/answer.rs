@@ -29,7 +29,7 @@ pub fn Answer() -> impl IntoView {
     });
     let is_example = Signal::derive(move || {
         let fresh = state.now(|sheet, _| is_fresh(sheet));
-        if fresh { "Example boat: " } else { "" }
+        if fresh { "Example: " } else { "" }
     });
     let harmed = Signal::derive(move || state.now(|_, report| !report.verdict.survives()));
     let whole = Signal::derive(move || {

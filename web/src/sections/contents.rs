@@ -21,7 +21,7 @@ pub fn Contents() -> impl IntoView {
         }
     };
     view! {
-        <div class="bar">
+        <div class="footbar">
             <button type="button" class="plain" popovertarget=CONTENTS>
                 "Contents"
             </button>

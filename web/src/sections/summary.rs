@@ -5,7 +5,7 @@ use ampwright_core::text;
 use leptos::prelude::*;
 
 use crate::state::AppState;
-use crate::state::saved_boats::whose;
+use crate::state::saved_boats::{is_fresh, whose};
 
 /// The section.
 #[component]
@@ -15,6 +15,10 @@ pub fn Summary() -> impl IntoView {
     let words = Memo::new(move |_| {
         let reader = state.reader.get();
         state.now(|sheet, report| text::in_short(sheet, report, &reader))
+    });
+    let first = Signal::derive(move || match state.now(|sheet, _| is_fresh(sheet)) {
+        true => text::EXAMPLE_FIRST.to_string(),
+        false => words.get().first,
     });
     let harmed = Signal::derive(move || state.now(|_, report| !report.verdict.survives()));
     view! {
@@ -29,7 +33,7 @@ pub fn Summary() -> impl IntoView {
             <p class:harmed=harmed>{Signal::derive(move || words.get().alternator)}</p>
             <p>
                 <b>"First: "</b>
-                {Signal::derive(move || words.get().first)}
+                {first}
             </p>
         </section>
     }

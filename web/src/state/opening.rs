@@ -8,7 +8,7 @@ use ampwright_core::text::remarks::{read_error, remarks as told};
 use leptos::prelude::*;
 
 use crate::browser::page;
-use crate::state::saved_boats::{Keeping, KeptTexts, is_fresh, title};
+use crate::state::saved_boats::{Keeping, KeptTexts, title};
 use crate::state::{AppState, Arrival};
 
 /// What a copy is called after.
@@ -117,7 +117,8 @@ impl AppState {
         match read {
             Ok(mut opened) => {
                 let mine = self.sheet.read_untracked();
-                if !is_fresh(&mine) && mine.name == opened.sheet.name {
+                let has_name = !mine.name.trim().is_empty();
+                if has_name && mine.name == opened.sheet.name {
                     opened.sheet.mark_proposed(&mine);
                 }
                 drop(mine);

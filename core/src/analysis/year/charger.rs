@@ -19,12 +19,14 @@ use crate::simulation::run::{Fineness, Sample, charge};
 use crate::simulation::steady_state::settled;
 
 /// Steps of the table of time, and how many an hour has.
-const STEPS: usize = 60;
+const STEPS: usize = 120;
 const STEPS_AN_HOUR: f64 = 20.0;
 /// Steps of the table of charge for what is quickly found, and for what has to
 /// settle first.
 const CHARGES: usize = 40;
 const SETTLED: usize = 12;
+/// A run that hardly grows older still grows by this much \[h\].
+const LEAST_AGE_H: f64 = 1e-4;
 /// Less current than this tells nothing of what a shaft takes for it \[A\].
 const LEAST_A: f64 = 0.1;
 
@@ -169,8 +171,16 @@ impl Charger {
             // Long after any slow start.
             .map(|soc| house_a(plant, &plant.flow(seconds(STEPS), soc, &cold)))
             .collect();
-        let hot_a = warm_a.last().copied().unwrap_or(0.0);
         let (settled_a, shaft_kwh_ah) = settled_at_charges(plant);
+        let ends_a = warm_a.last().copied().unwrap_or(0.0);
+        // A space that warms for longer than the table goes on to where it
+        // settles; an alternator that never does stays at what it gave last.
+        let settles_a = interpolate_evenly(&settled_a, around * SETTLED as f64);
+        let hot_a = if settles_a > 0.0 {
+            ends_a.min(settles_a)
+        } else {
+            ends_a
+        };
         let held_v = |at: &Sample| plant.held_at(&at.thermal);
         let built_in = plant.held_by_built_in().then(|| BuiltIn {
             held_v: (0..=STEPS)
@@ -201,11 +211,28 @@ impl Charger {
     /// [`Charger::ages_h`]) for `span_h` (more than 0), at a state of charge,
     /// 0 to 1.
     pub fn mean_a(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
+        let most_a = self.most_a(age_h, span_h, soc);
+        let aged_h = self.cooler_h(age_h, span_h, soc, most_a);
+        self.warm_a(age_h, aged_h, soc).min(most_a)
+    }
+
+    /// Most current that bank and built-in regulator let come \[A\].
+    fn most_a(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
         let held_a = self.built_in.as_ref().map_or(f64::INFINITY, |built_in| {
             built_in.drives_a(age_h + 0.5 * span_h, soc)
         });
         let taken_a = interpolate_evenly(&self.taken_a, soc * CHARGES as f64);
-        self.warm_a(age_h, span_h, soc).min(taken_a).min(held_a)
+        taken_a.min(held_a)
+    }
+
+    /// How much older a run grows in a time \[h\] if no more than so much flows,
+    /// at the current that flows at its end.
+    fn cooler_h(&self, age_h: f64, span_h: f64, soc: f64, most_a: f64) -> f64 {
+        let warm_a = self.warm_a(age_h, span_h, soc);
+        if warm_a <= most_a || warm_a <= 0.0 {
+            return span_h;
+        }
+        (span_h * (most_a / warm_a).powi(2)).max(LEAST_AGE_H)
     }
 
     /// How much older a run grows in `span_h` \[h\]. Into a bank that takes all
@@ -213,11 +240,13 @@ impl Charger {
     /// as if it had run for less time: copper's heat goes with the square of the
     /// current. Own reasoning.
     pub fn ages_h(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
-        let warm_a = self.warm_a(age_h, span_h, soc);
-        if warm_a <= 0.0 {
-            return span_h;
+        let most_a = self.most_a(age_h, span_h, soc);
+        let aged_h = self.cooler_h(age_h, span_h, soc, most_a);
+        let warm_a = self.warm_a(age_h, aged_h, soc);
+        if warm_a <= most_a || warm_a <= 0.0 {
+            return aged_h.min(span_h);
         }
-        span_h * (self.mean_a(age_h, span_h, soc) / warm_a).min(1.0).powi(2)
+        span_h * (most_a / warm_a).powi(2)
     }
 
     /// What the shafts take for an ampere-hour onto the house side at a state of
@@ -261,7 +290,7 @@ fn filled(settled_a: &[f64], cold_a: impl Fn(f64) -> f64, hot_a: f64) -> Vec<f64
 mod tests {
     use crate::analysis::year::charger::Charger;
     use crate::boat::mean_draw_a;
-    use crate::boat::{Key, Worksheet, demo};
+    use crate::boat::{Key, RegulatorKind, WayKind, Worksheet, demo};
     use crate::schema::Value;
     use crate::simulation::plant::Plant;
     use crate::simulation::run::{Fineness, charge};
@@ -300,8 +329,16 @@ mod tests {
         );
     }
 
-    fn boat(said: &[(&str, Value)]) -> Worksheet {
+    /// Under an external regulator, direct to the house bank.
+    fn regulated() -> Worksheet {
         let mut sheet = Worksheet::default();
+        sheet.inputs.reg.kind = RegulatorKind::External;
+        sheet.inputs.way.kind = WayKind::Direct;
+        sheet
+    }
+
+    fn boat(said: &[(&str, Value)]) -> Worksheet {
+        let mut sheet = regulated();
         for (name, value) in said {
             let key = Key::named(name).expect("a key");
             sheet.state(key, *value).expect("in range");
@@ -312,7 +349,8 @@ mod tests {
     #[test]
     fn the_table_takes_as_long_as_the_run() {
         close(&Worksheet::default(), 0.8);
-        close(&Worksheet::default(), 0.99);
+        close(&regulated(), 0.8);
+        close(&regulated(), 0.99);
         close(&demo(), 0.8);
         // A bank that is full before anything is hot.
         let linked = ("reg_link", Value::Choice(1));

@@ -2,8 +2,7 @@
 //! the rule.
 //!
 //! Within an hour sun and loads are steady; an hour is cut where charging
-//! starts or stops, and every quarter of an hour while it
-//! goes on.
+//! starts or stops, and every ten minutes while it goes on.
 
 use crate::analysis::year::charger::Charger;
 use crate::analysis::year::rule::{EngineSchedule, Source};
@@ -11,7 +10,7 @@ use crate::physics::battery::Bank;
 use crate::simulation::shore_charger::ShoreCharger;
 
 /// Longest piece of an hour while the bank is charged \[h\].
-const CHARGING_PIECE_H: f64 = 0.25;
+const CHARGING_PIECE_H: f64 = 1.0 / 6.0;
 /// Shortest piece an hour is cut into \[h\]: nothing is started or stopped more
 /// often.
 const LEAST_PIECE_H: f64 = 1.0 / 60.0;

@@ -120,9 +120,8 @@ impl Weather {
             tally.add(&today);
         }
         let mut change_ah = walker.charge_ah - before_ah;
-        if self.anchor.iter().any(|hour| !hour.quiet) {
-            change_ah += put_back(&mut tally, walker, -change_ah);
-        }
+        let open_h = self.anchor.iter().filter(|hour| !hour.quiet).count() as f64;
+        change_ah += put_back(&mut tally, walker, -change_ah, days_aboard * open_h);
         Weeks {
             lowest_pct: walker.pct(tally.lowest_ah),
             tally,
@@ -288,9 +287,10 @@ impl Weather {
 
 /// Lets what charges by the rule put back what the weeks have taken from the
 /// bank \[A·h\], or leave out what they have gained, at its mean current of the
-/// weeks; gives what the bank gains by it \[A·h\]. So a month counts parts of
-/// runs, and does not depend on whether one has just ended.
-fn put_back(tally: &mut EnergyLedger, walker: &YearWalk, lacks_ah: f64) -> f64 {
+/// weeks and in no more than the hours that the rule leaves; gives what the bank
+/// gains by it \[A·h\]. So a month counts parts of runs, and does not depend on
+/// whether one has just ended.
+fn put_back(tally: &mut EnergyLedger, walker: &YearWalk, lacks_ah: f64, open_h: f64) -> f64 {
     let given_ah = lacks_ah / walker.kept;
     match walker.orders.source {
         Source::Engine => {
@@ -308,7 +308,8 @@ fn put_back(tally: &mut EnergyLedger, walker: &YearWalk, lacks_ah: f64) -> f64 {
             if mean_a <= 0.0 {
                 return 0.0;
             }
-            let given_ah = given_ah.max(-tally.ruled_ah);
+            let most_ah = (open_h - charging_h).max(0.0) * mean_a;
+            let given_ah = given_ah.clamp(-tally.ruled_ah, most_ah);
             tally.ruled_ah += given_ah;
             tally.engine_ah += given_ah;
             tally.engine_h += given_ah / mean_a;
@@ -316,8 +317,9 @@ fn put_back(tally: &mut EnergyLedger, walker: &YearWalk, lacks_ah: f64) -> f64 {
             tally.lost_ah += given_ah * (1.0 - walker.kept);
             given_ah * walker.kept
         }
-        Source::Shore if tally.shore_ah > 0.0 => {
-            let given_ah = given_ah.max(-tally.shore_ah);
+        Source::Shore if tally.shore_ah > 0.0 && tally.shore_h > 0.0 => {
+            let most_ah = tally.shore_ah * (open_h / tally.shore_h - 1.0).max(0.0);
+            let given_ah = given_ah.clamp(-tally.shore_ah, most_ah);
             let more = given_ah / tally.shore_ah;
             tally.shore_ah += given_ah;
             tally.shore_h += more * tally.shore_h;

@@ -224,7 +224,7 @@ impl From<TextStyle> for Style {
 
 /// Which figures to explain.
 #[derive(Debug, Args)]
-#[command(after_help = "Example:\n  ampwright workings --id machine.hot_a boat.json")]
+#[command(after_help = "Example:\n  ampwright workings --id output.hot_a boat.json")]
 pub struct WorkingsOptions {
     #[command(flatten)]
     pub boat: BoatOptions,

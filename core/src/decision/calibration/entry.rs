@@ -143,7 +143,7 @@ fn figure(column: Column, text: &str, reader: &Reader) -> Result<Option<f64>, Li
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boat::Worksheet;
+    use crate::boat::{RegulatorKind, SensorPlace, Worksheet};
 
     fn typed(minute: &str, figures: &[(Column, &str)]) -> Entry {
         let mut entry = Entry {
@@ -211,6 +211,7 @@ mod tests {
     #[test]
     fn amps_and_case_come_first() {
         let mut sheet = Worksheet::default();
+        sheet.inputs.reg.kind = RegulatorKind::External;
         let columns = wanted_columns(&sheet.inputs);
         assert_eq!(columns[..2], [Column::Amps, Column::Case]);
         assert!(!columns.contains(&Column::Winding));

@@ -19,6 +19,9 @@ const MOST_DROP_V: f64 = 1.0;
 /// How far from where the case would be stopped the differences between parts
 /// still count \[K\]: own reasoning, a minute of a fast rise either way.
 const NEAR_STOP_K: f64 = 8.0;
+/// No case is told to be stopped below this \[°C\]: what hurts a hand hurts no
+/// alternator. Own reasoning; a boat that gets there has a Danger of its own.
+const LEAST_STOP_C: f64 = 60.0;
 
 /// How a sailor takes the load off the alternator.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -161,7 +164,10 @@ fn case_stop(inputs: &Inputs, report: &Report) -> (Part, f64) {
     ];
     let lower = |one: (Part, f64), other: (Part, f64)| if other.1 < one.1 { other } else { one };
     stops
-        .map(|(part, above_k)| (part, (part.limit_c(&inputs.alt) - above_k).floor()))
+        .map(|(part, above_k)| {
+            let stop_c = (part.limit_c(&inputs.alt) - above_k).floor();
+            (part, stop_c.max(LEAST_STOP_C))
+        })
         .into_iter()
         .reduce(lower)
         .unwrap_or((Part::Case, inputs.alt.case_limit_c))

@@ -9,6 +9,8 @@ use crate::report;
 
 fn limits(change: impl FnOnce(&mut Worksheet)) -> StopLimits {
     let mut sheet = Worksheet::default();
+    sheet.inputs.reg.kind = RegulatorKind::External;
+    sheet.inputs.way.kind = WayKind::Direct;
     change(&mut sheet);
     StopLimits::of(&sheet.inputs, &report(&sheet))
 }

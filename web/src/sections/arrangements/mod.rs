@@ -15,7 +15,7 @@ use std::time::Duration;
 
 use ampwright_core::decision::arrangements::{Comparison, LeftOut, compare};
 use ampwright_core::guidance::CautionTopic;
-use ampwright_core::text::arrangements::not_proposed;
+use ampwright_core::text::arrangements::{basis, not_proposed};
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
 
@@ -69,7 +69,9 @@ fn SideBySide() -> impl IntoView {
         let reader = state.reader.get();
         let Comparison { outcomes, left_out } = &*all;
         let rows = judged_rows(outcomes, &reader);
+        let of_what = outcomes.first().map(|today| basis(today, &reader));
         Some(view! {
+            <p class="about">{of_what}</p>
             <div id="arrange-table">
                 <Table outcomes rows=&rows />
             </div>
