@@ -3,13 +3,11 @@
 
 use std::collections::BTreeSet;
 
-use ampwright_core::boat::{
-    Chemistry, Inputs, Key, RegulatorKind, SecondRole, SensorPlace, Worksheet,
-};
+use ampwright_core::boat::{Chemistry, Inputs, RegulatorKind, SecondRole, SensorPlace, Worksheet};
 use ampwright_core::decision::calibration;
 use ampwright_core::exchange::{Remark, open_link, read_json, to_json};
 use ampwright_core::guidance::commissioning::{StepCode, all_ids, form};
-use ampwright_core::guidance::settings::{GroupCode, Setting, SettingCode, Settings, Source};
+use ampwright_core::guidance::settings::{GroupCode, Setting, SettingCode, Settings};
 use ampwright_core::guidance::{CAUTIONS, CautionCode, CautionTopic, cautions, cautions_at};
 use ampwright_core::guidance::{commissioning, settings};
 use ampwright_core::report;
@@ -181,9 +179,6 @@ fn sound(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
             lines += printed_lines(of, setting);
             let number = setting.number();
             prop_assert!(number.is_none_or(f64::is_finite), "{}", code.name());
-            if let Source::Worksheet(name) = setting.from {
-                prop_assert!(Key::named(name).is_some(), "{name}");
-            }
         }
     }
     prop_assert!(lines <= 80, "{} lines", lines);

@@ -18,8 +18,8 @@ fn set(sheet: &Worksheet) -> String {
         lines.push(format!("[{}] {title}", code.name()));
         for setting in &group.settings {
             let from = match setting.from {
-                Source::Worksheet(name) => name,
-                other => text::settings::source(other),
+                Source::Worksheet(key) => key.name(),
+                other => text::settings::source(other).to_string(),
             };
             lines.push(format!(
                 "  {} | {}: {}\n      {} ({from})",

@@ -3,7 +3,8 @@
 use serde::Serialize;
 
 use crate::analysis::temperatures::PartTemperatures;
-use crate::boat::{Inputs, Key, WhichAlternator};
+use crate::boat::key;
+use crate::boat::{Inputs, WhichAlternator};
 use crate::numerics::bracketed_root;
 use crate::physics::full_field::COLD_ROTOR_C;
 use crate::simulation::Limit;
@@ -115,10 +116,8 @@ fn blower_for(
 
 /// The largest blower the worksheet takes \[m³/h\].
 fn most_blower_m3h() -> Option<f64> {
-    Key::named("space_blower_m3h")?
-        .spec()
-        .range()
-        .map(|(_, most)| most)
+    let range = key!(space.blower_m3h).spec().range();
+    range.map(|(_, most)| most)
 }
 
 /// What all give together, with the bank held at a state of charge, 0 to 1, and

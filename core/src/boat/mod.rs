@@ -37,6 +37,9 @@ mod way;
 
 use crate::schema::{Confidence, InputError, Kind, Value};
 
+use serde::{Serialize, Serializer};
+
+pub use crate::key;
 pub use alternator::{Alternator, AlternatorVolts, Curve, InsulationClass, Plate};
 pub use arrangement::Arrangement;
 pub(crate) use bank::usual_charge_v;
@@ -83,14 +86,23 @@ pub struct Key {
     field: u8,
 }
 
+/// As its name.
+impl Serialize for Key {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.collect_str(&self.name())
+    }
+}
+
 impl Key {
     /// Every input, in worksheet order.
     pub fn all() -> impl Iterator<Item = Key> {
         SectionId::ALL.iter().flat_map(|section| section.keys())
     }
 
-    /// The input at a place of its section, such as `Alternator::rated_a`.
-    pub(crate) const fn at(section: SectionId, place: u8) -> Key {
+    /// The input at a place of its section, such as `Alternator::rated_a`. Ask
+    /// [`key!`](crate::key) instead, which takes no place of another section.
+    #[doc(hidden)]
+    pub const fn at(section: SectionId, place: u8) -> Key {
         Key {
             section,
             field: place,

@@ -81,9 +81,13 @@ macro_rules! section {
             #[allow(non_camel_case_types)]
             enum Ordinal { $($field,)+ }
 
-            /// Each input's place in its section, for a [`Key`](crate::boat::Key).
-            #[allow(non_upper_case_globals, dead_code)]
-            impl $name { $(pub(crate) const $field: u8 = Ordinal::$field as u8;)+ }
+            #[allow(non_upper_case_globals)]
+            impl $name {
+                $(
+                    #[doc = concat!("Place of the input `", stringify!($field), "` in its section; see [`key!`](crate::key).")]
+                    pub const $field: u8 = Ordinal::$field as u8;
+                )+
+            }
         };
 
         impl Default for $name {
@@ -101,12 +105,32 @@ macro_rules! section {
 }
 pub(crate) use section;
 
+/// Names an input by its section and its field: `key!(alt.rated_a)` is the
+/// [`Key`](crate::boat::Key) of the input `alt_rated_a`. A name that no input has
+/// does not compile.
+#[macro_export]
+macro_rules! key {
+    ($section:ident . $field:ident) => {
+        $crate::boat::Key::at(
+            $crate::boat::SectionId::$section,
+            $crate::boat::section_types::$section::$field,
+        )
+    };
+}
+
 macro_rules! sections {
     ($(#[$doc:meta])* $name:ident { $($section:ident: $type:ty, $title:literal, $about:literal;)+ }) => {
         $(#[$doc])*
         #[derive(Debug, Clone, Copy, PartialEq, Default)]
         pub struct $name {
             $(#[doc = $title] pub $section: $type,)+
+        }
+
+        /// What each section of the worksheet is made of, under the section's name.
+        #[allow(non_camel_case_types)]
+        pub mod section_types {
+            use super::*;
+            $(#[doc = $title] pub type $section = $type;)+
         }
 
         /// Names a section of the worksheet.

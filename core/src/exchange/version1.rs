@@ -4,6 +4,7 @@
 //! another default, one of version 1 would open as another boat: here its old
 //! value is stated for every input that it left out.
 
+use crate::boat::key;
 use crate::boat::{
     AlternatorVolts, Bank, Currency, Key, RegulatorKind, WayKind, WhichAlternator, Worksheet,
 };
@@ -18,52 +19,50 @@ pub(super) const NEWEST: u64 = 2;
 /// takes otherwise. Nothing is marked as better known than it was.
 pub(super) fn keep_meaning(sheet: &mut Worksheet) {
     // A regulated alternator, direct to the bank. What follows looks at these.
-    keep(sheet, "reg_kind", RegulatorKind::External.to_value());
-    keep(sheet, "way_kind", WayKind::Direct.to_value());
-    let mut left_out: Vec<(&str, Value)> = vec![
+    keep(sheet, key!(reg.kind), RegulatorKind::External.to_value());
+    keep(sheet, key!(way.kind), WayKind::Direct.to_value());
+    let mut left_out: Vec<(Key, Value)> = vec![
         // The engine was started at 30 %, whatever the bank was made of.
-        ("rule_start_pct", Value::Number(30.0)),
+        (key!(rule.start_pct), Value::Number(30.0)),
         // One mass for every alternator.
-        ("alt_mass_kg", Value::Number(6.0)),
-        ("alt2_mass_kg", Value::Number(6.0)),
+        (key!(alt.mass_kg), Value::Number(6.0)),
+        (key!(alt2.mass_kg), Value::Number(6.0)),
         // One engine space for every engine.
-        ("eng_surface_w_k", Value::Number(18.0)),
-        ("space_wall_w_k", Value::Number(12.0)),
-        ("space_leak_m3h", Value::Number(15.0)),
-        ("space_heat_capacity_kj_k", Value::Number(30.0)),
+        (key!(eng.surface_w_k), Value::Number(18.0)),
+        (key!(space.wall_w_k), Value::Number(12.0)),
+        (key!(space.leak_m3h), Value::Number(15.0)),
+        (key!(space.heat_capacity_kj_k), Value::Number(30.0)),
         // Amounts bore no sign.
-        ("cost_currency", Currency::Plain.to_value()),
+        (key!(cost.currency), Currency::Plain.to_value()),
         // A built-in regulator held the bank's charge voltage, hot or cold.
-        ("reg_drop_mv_k", Value::Number(0.0)),
+        (key!(reg.drop_mv_k), Value::Number(0.0)),
     ];
     // An alternator was of the voltage of the battery it was led to, whatever
     // voltage its rating was said to be taken at.
-    for (name, which) in [
-        ("alt_nominal_v", WhichAlternator::First),
-        ("alt2_nominal_v", WhichAlternator::Second),
+    for (key, which) in [
+        (key!(alt.nominal_v), WhichAlternator::First),
+        (key!(alt2.nominal_v), WhichAlternator::Second),
     ] {
         let installed = sheet.inputs.alternator(which);
         let led_to = installed
             .filter(|installed| !installed.fits())
             .and_then(|installed| AlternatorVolts::of_blocks(installed.battery_blocks()));
-        left_out.extend(led_to.map(|volts| (name, volts.to_value())));
+        left_out.extend(led_to.map(|volts| (key, volts.to_value())));
     }
     keep_lead_limits(sheet);
     if sheet.inputs.bank.charge_limit_a.is_none() {
         left_out.push((LIMIT, old_limit(&sheet.inputs.bank)));
     }
     if sheet.inputs.first_alternator().built_in_on_house() {
-        left_out.push(("reg_fixed_v", Value::Number(sheet.inputs.charge_v())));
+        left_out.push((key!(reg.fixed_v), Value::Number(sheet.inputs.charge_v())));
     }
-    for (name, value) in left_out {
-        keep(sheet, name, value);
+    for (key, value) in left_out {
+        keep(sheet, key, value);
     }
 }
 
 /// States the old value of an input that was left out.
-fn keep(sheet: &mut Worksheet, name: &str, value: Value) {
-    // Every name is checked by a test; a wrong one would leave the default.
-    let Some(key) = Key::named(name) else { return };
+fn keep(sheet: &mut Worksheet, key: Key, value: Value) {
     if !sheet.is_said(key) {
         sheet.inputs.put(key, value);
         sheet.know(key, Confidence::Guess);
@@ -71,7 +70,7 @@ fn keep(sheet: &mut Worksheet, name: &str, value: Value) {
 }
 
 /// Most charge current of the house bank.
-const LIMIT: &str = "bank_charge_limit_a";
+const LIMIT: Key = key!(bank.charge_limit_a);
 
 /// What a limit left out meant in version 1: a lead bank had none but what it
 /// takes by itself, written as one ampere for each ampere-hour.
@@ -85,9 +84,9 @@ fn old_limit(bank: &Bank) -> Value {
 
 /// The same in the arrangements, where they have another bank than the boat.
 fn keep_lead_limits(sheet: &mut Worksheet) {
-    let Some(key) = Key::named(LIMIT).filter(|_| sheet.inputs.bank.charge_limit_a.is_none()) else {
+    if sheet.inputs.bank.charge_limit_a.is_some() {
         return;
-    };
+    }
     let boats = old_limit(&sheet.inputs.bank);
     let limits: Vec<Value> = sheet
         .arrangements
@@ -95,9 +94,9 @@ fn keep_lead_limits(sheet: &mut Worksheet) {
         .map(|one| old_limit(&one.on(sheet).inputs.bank))
         .collect();
     for (one, limit) in sheet.arrangements.iter_mut().zip(limits) {
-        let said = one.changes.iter().any(|(changed, _)| *changed == key);
+        let said = one.changes.iter().any(|(changed, _)| *changed == LIMIT);
         if !said && limit != boats {
-            one.put(key, Some(limit));
+            one.put(LIMIT, Some(limit));
         }
     }
 }

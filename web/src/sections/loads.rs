@@ -1,6 +1,6 @@
 //! The list of loads: among the questions and in the worksheet.
 
-use ampwright_core::boat::{Basis, Key, Load, LoadRow, Section as _};
+use ampwright_core::boat::{Basis, Load, LoadRow, Section as _, key};
 use ampwright_core::schema::{FieldType, Value};
 use ampwright_core::units::quantity::ampere_hours;
 use ampwright_core::units::{Quantity, QuantityKind};
@@ -39,9 +39,8 @@ pub fn Loads(place: &'static str) -> impl IntoView {
 fn Begin(listed: Memo<bool>) -> impl IntoView {
     let state = AppState::expect();
     let begin = move |_| {
-        if let Some(key) = Key::named("daily_basis") {
-            state.edit(|sheet| drop(sheet.state(key, Basis::Listed.to_value())));
-        }
+        let listed = Basis::Listed.to_value();
+        state.edit(|sheet| drop(sheet.state(key!(daily.basis), listed)));
         if state.loads.read_untracked().is_empty() {
             state.add_typical_loads();
         }

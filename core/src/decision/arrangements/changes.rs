@@ -4,9 +4,10 @@
 //! neither bank nor belt gets more than it takes.
 
 use crate::analysis::belt::trusted_a;
+use crate::boat::key;
 use crate::boat::{
-    AlternatorVolts, Chemistry, ClampKind, Inputs, InstalledAlternator, Key, RegulatorKind, Rest,
-    Said, SecondRole, StartKept, WayKind, WhichAlternator, Worksheet,
+    AlternatorVolts, Chemistry, ClampKind, Inputs, InstalledAlternator, RegulatorKind, Rest, Said,
+    SecondRole, StartKept, WayKind, WhichAlternator, Worksheet,
 };
 use crate::decision::arrangements::alternators::{belt_for, most_a, usual};
 use crate::simulation::management::setting_within_a;
@@ -31,11 +32,11 @@ pub(crate) struct Stated {
 
 impl Stated {
     pub(crate) fn of(sheet: &Worksheet) -> Stated {
-        let said = |name| Key::named(name).is_some_and(|key| sheet.is_said(key));
+        let said = |key| sheet.is_said(key);
         let through_charger = sheet.inputs.way.kind == WayKind::Converter;
         Stated {
-            start_v: said("way_start_v") || said("way_lockout_v") || through_charger,
-            charger_a: said("way_converter_a") || through_charger,
+            start_v: said(key!(way.start_v)) || said(key!(way.lockout_v)) || through_charger,
+            charger_a: said(key!(way.converter_a)) || through_charger,
         }
     }
 }

@@ -11,7 +11,7 @@ mod draw;
 mod spread;
 mod tell;
 
-use serde::{Serialize, Serializer};
+use serde::Serialize;
 
 use crate::analysis::energy::energy;
 use crate::analysis::engine_day::{DailyRun, DayNeed, daily_run};
@@ -190,7 +190,6 @@ pub struct Range {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Reading {
     /// The input.
-    #[serde(serialize_with = "by_name")]
     pub key: Key,
     /// What it is called.
     pub what: &'static str,
@@ -202,10 +201,6 @@ pub struct Reading {
     pub share_pct: f64,
     /// Expected width of the range once it is known.
     pub width: f64,
-}
-
-fn by_name<S: Serializer>(key: &Key, to: S) -> Result<S::Ok, S::Error> {
-    to.serialize_str(&key.name())
 }
 
 #[cfg(test)]

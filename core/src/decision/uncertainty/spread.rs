@@ -1,6 +1,6 @@
 //! How far each input may be from what it says.
 
-use crate::boat::{Basis, Key, Worksheet};
+use crate::boat::{Alternator, Basis, Key, WhichAlternator, Worksheet};
 use crate::schema::{Confidence, Kind, Spread, Value};
 use crate::units::UnitOfMeasure;
 use crate::units::{CELSIUS, KELVIN};
@@ -45,11 +45,11 @@ pub fn factors(sheet: &Worksheet) -> Vec<Factor> {
 /// The usual winding temperature on the bench belongs to a machine of usual
 /// efficiency and must stay that; it is as much hotter as the air is cooler.
 fn factor(sheet: &Worksheet, key: Key, moves: Moves) -> Factor {
-    let air = key
-        .name()
-        .strip_suffix("anchor_winding_c")
+    let air = WhichAlternator::ALL
+        .into_iter()
+        .find(|which| which.key(Alternator::anchor_winding_c) == key)
         .filter(|_| sheet.inputs.get(key) == Value::Absent)
-        .and_then(|section| Key::named(&format!("{section}anchor_air_c")));
+        .map(|which| which.key(Alternator::anchor_air_c));
     match (air, moves) {
         (Some(moved), Moves::Number { down, up }) => Factor {
             key,

@@ -4,7 +4,8 @@
 use serde::Serialize;
 
 use crate::analysis::{Part, PartTemperatures};
-use crate::boat::{Inputs, InstalledAlternator, WhichAlternator};
+use crate::boat::key;
+use crate::boat::{Alternator, Inputs, InstalledAlternator};
 use crate::guidance::settings::amount::set_a;
 use crate::guidance::settings::cap::{Decided, MARGIN, cap};
 use crate::guidance::settings::charger::profile;
@@ -81,7 +82,7 @@ pub(super) fn held(case: Case, house: bool) -> Setting {
         SettingCode::StartVoltage,
         at_start_battery(case.inputs),
         reason,
-        Source::Worksheet("way_start_v"),
+        Source::Worksheet(key!(way.start_v)),
     )
 }
 
@@ -102,10 +103,7 @@ pub(super) fn at_start_battery(inputs: &Inputs) -> SettingValue {
 /// The most its regulator lets it give.
 pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
     let (inputs, f) = (case.inputs, case.figures);
-    let rating = match installed.which {
-        WhichAlternator::First => "alt_rated_a",
-        WhichAlternator::Second => "alt2_rated_a",
-    };
+    let rating = installed.key(Alternator::rated_a);
     let hot_a = f.hot_a_of(installed.which);
     let house = installed.connection.on_house();
     let (share, limit_a) = if house {
@@ -125,7 +123,7 @@ pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
     let (reason, from) = match decided {
         Decided::Stated => (
             AlternatorReason::AsGiven { hot },
-            Source::Worksheet("reg_current_cap_a"),
+            Source::Worksheet(key!(reg.current_cap_a)),
         ),
         Decided::Hot => (
             AlternatorReason::HoldsHot {
@@ -171,7 +169,7 @@ pub(super) fn hottest(installed: &InstalledAlternator, peak: &PartTemperatures) 
         sensor: set.part,
     };
     let from = if set.stated {
-        Source::Worksheet("reg_set_point_c")
+        Source::Worksheet(key!(reg.set_point_c))
     } else {
         Source::Calculated
     };

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::boat::key;
 use crate::boat::{RegulatorKind, WayKind, WhichAlternator};
 use crate::guidance::settings::alternator::{at_start_battery, current, held, hottest};
 use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
@@ -103,7 +104,7 @@ fn voltage(case: Case) -> Setting {
     let value = SettingValue::AtMost {
         quantity: volts(held_v.min(f.charge_v)),
     };
-    let from = Source::Worksheet("reg_fixed_v");
+    let from = Source::Worksheet(key!(reg.fixed_v));
     Setting::new(SettingCode::Voltage, value, reason, from)
 }
 
@@ -174,7 +175,7 @@ pub(super) fn second(case: Case) -> Option<Group> {
             BuiltInReason::ChargesStartBattery {
                 services: amperes(inputs.way.services_a),
             },
-            Source::Worksheet("way_start_v"),
+            Source::Worksheet(key!(way.start_v)),
         )],
     };
     Some(Group {

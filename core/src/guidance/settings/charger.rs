@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::boat::key;
 use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
 use crate::units::Quantity;
 use crate::units::quantity::{amperes, volts};
@@ -66,7 +67,7 @@ pub(super) fn shore_charger(case: Case) -> Group {
         (ChargerReason::BankTakesLess { charger }, f.limit_from)
     } else {
         let bank_limit = amperes(f.bank_limit_a);
-        let from = Source::Worksheet("shore_charger_a");
+        let from = Source::Worksheet(key!(shore.charger_a));
         (ChargerReason::ChargerGivesLess { bank_limit }, from)
     };
     let current = SettingValue::current(most_a);

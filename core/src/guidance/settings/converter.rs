@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::boat::key;
 use crate::boat::{Inputs, WhichAlternator};
 use crate::guidance::settings::alternator::start_v;
 use crate::guidance::settings::charger::{profile, remote_off};
@@ -135,7 +136,7 @@ fn output(case: Case) -> Setting {
     let from = if out_a < down(way.converter_a) {
         Source::Calculated
     } else {
-        Source::Worksheet("way_converter_a")
+        Source::Worksheet(key!(way.converter_a))
     };
     let value = SettingValue::current(may_a);
     Setting::new(SettingCode::Current, value, reason, from)
@@ -154,7 +155,7 @@ fn lockout(inputs: &Inputs, lockout_v: f64) -> Setting {
     let from = if lockout_v != way.lockout_v {
         Source::Calculated
     } else {
-        Source::Worksheet("way_lockout_v")
+        Source::Worksheet(key!(way.lockout_v))
     };
     let value = SettingValue::VoltageAt {
         voltage: volts(lockout_v),
@@ -194,7 +195,7 @@ pub(super) fn to_start(case: Case) -> Group {
                     quantity: volts(start_v(case.inputs)),
                 },
                 ConverterReason::AsWithEngineRunning,
-                Source::Worksheet("way_start_v"),
+                Source::Worksheet(key!(way.start_v)),
             ),
             Setting::new(
                 SettingCode::Current,
@@ -205,7 +206,7 @@ pub(super) fn to_start(case: Case) -> Group {
                     services: amperes(way.services_a),
                     plenty: amperes(KEEP_A),
                 },
-                Source::Worksheet("way_services_a"),
+                Source::Worksheet(key!(way.services_a)),
             ),
             Setting::new(
                 SettingCode::Lockout,

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::boat::key;
 use crate::boat::{WayKind, WhichAlternator};
 use crate::guidance::settings::alternator::{current, held, hottest};
 use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
@@ -90,7 +91,7 @@ pub(super) fn regulator(case: Case) -> Group {
         RegulatorReason::GivesAtLimit {
             hot: amperes(f.hot_a_of(WhichAlternator::First)),
         },
-        Source::Worksheet("reg_fold_band_k"),
+        Source::Worksheet(key!(reg.fold_band_k)),
     ));
     settings.push(low_speed(case));
     settings.push(Setting::new(
@@ -152,7 +153,7 @@ fn low_speed(case: Case) -> Setting {
         (
             field_below(reg.low_speed_pct, reg.low_speed_rpm),
             RegulatorReason::FanIsSlow { shaft },
-            Source::Worksheet("reg_low_speed_rpm"),
+            Source::Worksheet(key!(reg.low_speed_rpm)),
         )
     } else if shaft_rpm > SLOW_RPM {
         let engine = rpm(case.inputs.eng.rpm);
@@ -174,7 +175,7 @@ fn low_speed(case: Case) -> Setting {
 fn soft_start(case: Case) -> Setting {
     let stated_min = case.inputs.reg.ramp_min;
     let (ramp_min, from) = if stated_min > 0.0 {
-        (stated_min, Source::Worksheet("reg_ramp_min"))
+        (stated_min, Source::Worksheet(key!(reg.ramp_min)))
     } else {
         (RAMP_MIN, Source::CommonPractice)
     };

@@ -2,6 +2,7 @@
 
 use crate::analysis::{Part, PartTemperatures};
 use crate::boat::house_load_a;
+use crate::boat::key;
 use crate::boat::{
     Chemistry, Connection, Inputs, InstalledAlternator, Key, SecondRole, SensorPlace,
     WhichAlternator, Worksheet, usual_charge_v,
@@ -78,12 +79,10 @@ fn float_v(chemistry: Chemistry) -> f64 {
 
 /// Who says a figure of the bank: the worksheet once somebody has looked, the
 /// battery maker until then.
-fn bank_figure(sheet: &Worksheet, name: &'static str) -> Source {
-    let known = Key::named(name).is_some_and(|key| {
-        sheet.figure(key).is_some() && sheet.is_said(key) && sheet.knowledge(key).is_read()
-    });
+fn bank_figure(sheet: &Worksheet, key: Key) -> Source {
+    let known = sheet.figure(key).is_some() && sheet.is_said(key) && sheet.knowledge(key).is_read();
     if known {
-        Source::Worksheet(name)
+        Source::Worksheet(key)
     } else {
         Source::BatteryMaker
     }
@@ -126,7 +125,7 @@ impl Figures {
             blocks,
             cells,
             charge_v,
-            charge_from: match (too_high || too_low, bank_figure(sheet, "bank_charge_v")) {
+            charge_from: match (too_high || too_low, bank_figure(sheet, key!(bank.charge_v))) {
                 (true, _) => Source::BatteryMaker,
                 (false, from) => from,
             },
@@ -138,11 +137,10 @@ impl Figures {
             compensation_mv: if lithium {
                 0.0
             } else {
-                let key = Key::named("bank_compensation_mv");
-                key.and_then(|key| sheet.figure(key)).unwrap_or(0.0)
+                sheet.figure(key!(bank.compensation_mv)).unwrap_or(0.0)
             },
             bank_limit_a,
-            limit_from: bank_figure(sheet, "bank_charge_limit_a"),
+            limit_from: bank_figure(sheet, key!(bank.charge_limit_a)),
             share: if together_a > setting_within_a(bank_limit_a) {
                 setting_within_a(bank_limit_a) / together_a
             } else {

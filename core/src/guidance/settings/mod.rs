@@ -31,7 +31,7 @@ mod value;
 
 use serde::Serialize;
 
-use crate::boat::{Inputs, RegulatorKind, WayKind, Worksheet};
+use crate::boat::{Inputs, Key, RegulatorKind, WayKind, Worksheet};
 use crate::report::Report;
 use crate::units::Quantity;
 
@@ -127,8 +127,8 @@ pub struct Setting {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Source {
-    /// The worksheet's input of this name.
-    Worksheet(&'static str),
+    /// This input of the worksheet.
+    Worksheet(Key),
     /// Calculated from the worksheet.
     Calculated,
     /// The battery maker's sheet: what stands here, if anything, only serves

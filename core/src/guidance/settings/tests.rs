@@ -3,6 +3,7 @@
 use crate::Worksheet;
 use crate::analysis::PartTemperatures;
 use crate::boat::SensorPlace;
+use crate::boat::key;
 use crate::exchange::open_link;
 use crate::guidance::settings::figures::set_point;
 use crate::guidance::settings::{
@@ -134,7 +135,7 @@ fn too_high_a_charge_voltage() {
     let set = of("v=2&bank_charge_v=14&end");
     assert_eq!(
         set.groups[0].settings[0].from,
-        Source::Worksheet("bank_charge_v")
+        Source::Worksheet(key!(bank.charge_v))
     );
 }
 

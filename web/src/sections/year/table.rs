@@ -1,7 +1,7 @@
 //! What is otherwise in each month: one column at a time, so that twelve entries
 //! find room on a phone.
 
-use ampwright_core::boat::{Key, Month, MonthRow, Section as _, YearAboard};
+use ampwright_core::boat::{Month, MonthRow, Section as _, YearAboard, key};
 use leptos::prelude::*;
 
 use crate::components::{Button, Entered, FieldRow, Fold, NumberEntry};
@@ -40,7 +40,7 @@ fn Columns() -> impl IntoView {
                 })
                 .collect_view()}
         </p>
-        {Key::named("rule_aboard").map(|key| view! { <FieldRow place="months" key /> })}
+        <FieldRow place="months" key=key!(rule.aboard) />
         <div class="row">
             <label for="months-column">"Column"</label>
             <select
