@@ -1,7 +1,7 @@
 //! The boat as it is before the change: where arrangements start from.
 
 use crate::boat::section;
-use crate::boat::{Bank, Chemistry, Inputs, Key, RegulatorKind, SecondRole, WayKind, Worksheet};
+use crate::boat::{Bank, Chemistry, Inputs, RegulatorKind, SecondRole, WayKind, Worksheet, key};
 use crate::boat::{choose, optional};
 use crate::schema::{choice, effects};
 use crate::units::AMPERE_HOUR;
@@ -61,8 +61,8 @@ impl Worksheet {
     /// The inputs of the boat before the change; none where nobody has said
     /// what is aboard.
     pub fn before(&self) -> Option<Inputs> {
-        let said = |name| Key::named(name).is_some_and(|key| self.is_said(key));
-        let anything = said("before_battery") || said("before_connection");
+        let asked = [key!(before.battery), key!(before.connection)];
+        let anything = asked.iter().any(|key| self.is_said(*key));
         anything.then(|| self.inputs.before_the_change())
     }
 }
@@ -97,16 +97,15 @@ impl Inputs {
 
 #[cfg(test)]
 mod tests {
-    use crate::boat::{Chemistry, Key, OldConnection, RegulatorKind, WayKind, Worksheet};
+    use crate::boat::{Chemistry, OldConnection, RegulatorKind, WayKind, Worksheet, key};
     use crate::schema::FieldType;
 
     #[test]
     fn a_splitter_costs_the_bank_its_volts() {
         let mut sheet = Worksheet::default();
         assert_eq!(sheet.before(), None);
-        let key = Key::named("before_connection").expect("an input");
         sheet
-            .state(key, OldConnection::Splitter.to_value())
+            .state(key!(before.connection), OldConnection::Splitter.to_value())
             .expect("an option");
         let old = sheet.before().expect("it is said");
         // 14.2 V of the regulator less 0.8 V of the diodes.

@@ -180,7 +180,7 @@ fn matched(mut before: Vec<Described>, mut after: Vec<Described>) -> Vec<Change>
 
 #[cfg(test)]
 mod tests {
-    use crate::boat::{Arrangement, Key, demo};
+    use crate::boat::{Arrangement, demo, key};
     use crate::exchange::differences::differences;
     use crate::schema::{Confidence, Value};
     use crate::units::Reader;
@@ -188,7 +188,7 @@ mod tests {
     #[test]
     fn figures_are_told_in_the_units_of_the_reader() {
         let (from, mut to) = (demo(), demo());
-        let limit = Key::named("reg_set_point_c").expect("a key");
+        let limit = key!(reg.set_point_c);
         to.state(limit, Value::Number(100.0)).expect("in range");
         let us = Reader::US.with_decimal_comma(true);
         let found = differences(&from, &to, &us);
@@ -200,9 +200,9 @@ mod tests {
         let (from, mut to) = (demo(), demo());
         assert_eq!(differences(&from, &to, &Reader::METRIC), []);
         to.name.clear();
-        let capacity = Key::named("bank_capacity_ah").expect("a key");
+        let capacity = key!(bank.capacity_ah);
         to.state(capacity, Value::Number(600.0)).expect("in range");
-        let rated = Key::named("alt_rated_a").expect("a key");
+        let rated = key!(alt.rated_a);
         to.know(rated, Confidence::Measured);
         to.loads[0].row.draw = 60.0;
         to.loads.swap(1, 2);

@@ -14,7 +14,6 @@ mod boat;
 mod digits;
 mod figure;
 mod figures;
-mod inputs;
 mod instant;
 mod mathml;
 mod node;

@@ -150,7 +150,7 @@ fn keys<S: Serializer>(options: &[Choice], to: S) -> Result<S::Ok, S::Error> {
 
 #[cfg(test)]
 mod tests {
-    use crate::boat::Key;
+    use crate::boat::{Key, key};
     use crate::schema::{InputError, Value};
 
     fn refused(name: &str, text: &str) -> InputError {
@@ -178,8 +178,7 @@ mod tests {
 
     #[test]
     fn codes_are_those_of_the_json() {
-        let wrong_kind = Key::named("reg_kind")
-            .expect("a key")
+        let wrong_kind = key!(reg.kind)
             .spec()
             .accept(Value::Absent)
             .expect_err("refused");

@@ -74,7 +74,7 @@ fn round_down(figure: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use crate::boat::Section as _;
-    use crate::boat::{Key, LoadRow, Worksheet};
+    use crate::boat::{Key, LoadRow, Worksheet, key};
     use crate::schema::step::*;
 
     fn stepped(name: &str, from: f64, up: bool) -> f64 {
@@ -121,7 +121,7 @@ mod tests {
     /// 77 °F is 25 °C; a step is a whole degree of what is shown.
     #[test]
     fn steps_are_round_in_the_unit_shown() {
-        let spec = Key::named("space_outside_c").unwrap().spec();
+        let spec = key!(space.outside_c).spec();
         let other = spec.unit().unwrap().other;
         let up = spec.step(other, Value::Number(25.0), None, true);
         assert_eq!(spec.write_in(other, up), "78");

@@ -1,6 +1,6 @@
 //! The short way in: the few questions that give a first honest answer.
 
-use ampwright_core::boat::{Key, QUESTIONS, Question};
+use ampwright_core::boat::{QUESTIONS, Question, key};
 use leptos::prelude::*;
 
 use crate::components::FieldRow;
@@ -10,14 +10,14 @@ use crate::sections::loads::Loads;
 #[component]
 pub fn Questions() -> impl IntoView {
     let question = |question: &'static Question| {
-        let keys = question.keys.iter().filter_map(|name| Key::named(name));
+        let keys = question.keys.iter().copied();
         view! {
             <li>
                 <h3>{question.asks}</h3>
                 {keys.map(|key| view! { <FieldRow place="ask" key /> }).collect_view()}
                 {question
                     .keys
-                    .contains(&"daily_basis")
+                    .contains(&key!(daily.basis))
                     .then(|| view! { <Loads place="ask" /> })}
             </li>
         }

@@ -1,13 +1,13 @@
 //! What comes of an arrangement; `year_cost` says what a year with it costs.
 
 use crate::analysis::year::YearSums;
+use crate::boat::key;
 use crate::decision::arrangements::{Outcome, YearCost};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::daily_run::{ENGINE_HOURS, FUEL_L};
 use crate::explain::figures::day::{BANK_V, ENGINE_AH};
 use crate::explain::figures::terms::told;
 use crate::explain::figures::year_cost::{TOTAL, WEAR};
-use crate::explain::inputs::cost;
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::energy_wh;
@@ -116,7 +116,7 @@ static ENGINE_KWH: Figure = Figure::new(
         let energy = [s.figure(&ENGINE_AH).symbol("Q"), s.figure(&BANK_V)];
         let given = [
             s.figure(&FUEL_L),
-            s.input(cost::FUEL_L),
+            s.input(key!(cost.fuel_l)),
             s.figure(&ENGINE_HOURS),
             s.figure(&WEAR),
             Term::of(kilo::FORMULA, [Term::of(energy_wh::FORMULA, energy)]),

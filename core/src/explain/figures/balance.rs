@@ -1,12 +1,11 @@
 //! The heat balance that a temperature meets.
 
-use crate::boat::WhichAlternator;
+use crate::boat::{WhichAlternator, key};
 use crate::explain::figure::Explanation;
 use crate::explain::figures::heat::HOT_CARRIED_W;
 use crate::explain::figures::output::AIR_W_K;
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::{engine, space};
 use crate::explain::instant::{Instant, Part, When};
 use crate::explain::term::Term;
 use crate::physics::heat_balance::{
@@ -95,7 +94,7 @@ fn air(s: &Instant) -> Explanation {
         return Explanation::none("Nothing carries heat to this air or away from it.");
     }
     let (engine_block, flow) = match s.when {
-        When::Hot => (s.input(engine::RUNNING_C), s.figure(&AIR_W_K)),
+        When::Hot => (s.input(key!(eng.running_c)), s.figure(&AIR_W_K)),
         When::Soak => (
             told("Engine then", "°C", s.engine_c),
             told(
@@ -108,24 +107,24 @@ fn air(s: &Instant) -> Explanation {
     };
     let given = [
         alternators_heat(s),
-        s.input(engine::SURFACE_W_K),
+        s.input(key!(eng.surface_w_k)),
         engine_block,
         flow,
-        s.input(space::OUTSIDE_C),
-        s.input(space::WALL_W_K),
-        s.input(space::CABIN_C),
+        s.input(key!(space.outside_c)),
+        s.input(key!(space.wall_w_k)),
+        s.input(key!(space.cabin_c)),
         s.stored(),
     ];
     let explanation = Explanation::of(Term::of(space_air_c::FORMULA, given)).note(why(s));
     if s.when == When::Soak {
-        explanation.inputs(&[space::BLOWER_AFTER])
+        explanation.inputs(&[key!(space.blower_after)])
     } else {
         explanation
     }
 }
 
 fn measured_air(s: &Instant) -> Explanation {
-    let hot = s.input(space::HOT_C).symbol("T_hot");
+    let hot = s.input(key!(space.hot_c)).symbol("T_hot");
     if s.when == When::Hot {
         return Explanation::of(hot).note("You measured it hot.");
     }
@@ -133,7 +132,7 @@ fn measured_air(s: &Instant) -> Explanation {
         hot,
         told("At the start", "°C", s.boat.plant.space.start_c),
         told("Time since the start", "min", s.seconds / 60.0),
-        s.input(engine::WARM_UP_MIN),
+        s.input(key!(eng.warm_up_min)),
     ];
     Explanation::of(Term::of(warming_c::FORMULA, given))
         .note("You measured it hot; it comes up as the engine warms.")

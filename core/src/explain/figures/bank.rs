@@ -1,10 +1,10 @@
 //! Steps on the way to a current: what the bank resists, and what flows at the
 //! voltage that is held.
 
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::{bank, regulator};
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::battery::{Cells, LeadKind, lfp_cold_factor};
@@ -37,11 +37,11 @@ fn explain_volt(s: &Instant) -> Explanation {
     Explanation::of(Term::of(held_a::FORMULA, given))
         .note("More would lift the bank above the charge voltage.")
         .inputs(&[
-            bank::CHARGE_V,
-            regulator::FIXED_V,
-            regulator::DROP_MV_K,
-            bank::COMPENSATION_MV,
-            bank::TEMPERATURE_C,
+            key!(bank.charge_v),
+            key!(reg.fixed_v),
+            key!(reg.drop_mv_k),
+            key!(bank.compensation_mv),
+            key!(bank.temperature_c),
         ])
 }
 
@@ -68,9 +68,9 @@ fn explain_ohm(s: &Instant) -> Explanation {
         Cells::Lfp(_) => {
             let cold = lfp_cold_factor(s.inputs().bank.temperature_c);
             let given = [
-                s.input(bank::RESISTANCE_OHM_AH),
+                s.input(key!(bank.resistance_ohm_ah)),
                 told("12 V blocks in series", "", house.blocks),
-                s.input(bank::CAPACITY_AH),
+                s.input(key!(bank.capacity_ah)),
                 told(
                     "How much more it resists at this temperature, from the table",
                     "",
@@ -100,10 +100,10 @@ fn explain_ohm(s: &Instant) -> Explanation {
             (Term::of(lead_ohm::FORMULA, given), note)
         }
     };
-    let cable = Term::of(ohm::FORMULA, [s.input(bank::HARNESS_MOHM)]);
+    let cable = Term::of(ohm::FORMULA, [s.input(key!(bank.harness_mohm))]);
     Explanation::of(Term::of(with_cable_ohm::FORMULA, [cells, cable]))
         .note(note)
-        .inputs(&[bank::CHEMISTRY, bank::TEMPERATURE_C])
+        .inputs(&[key!(bank.chemistry), key!(bank.temperature_c)])
 }
 
 /// A lead bank's absorption voltage, and what it takes at that.

@@ -3,11 +3,10 @@
 //! highest.
 
 use crate::analysis::belt::{BeltLoad, BeltReport};
-use crate::boat::{Alternator, Belt, InstalledAlternator, WhichAlternator};
+use crate::boat::{Alternator, Belt, InstalledAlternator, WhichAlternator, key};
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::engine;
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::belt::{
@@ -353,7 +352,7 @@ fn torque(s: &Instant) -> Explanation {
 }
 
 fn of_engine(s: &Instant) -> Explanation {
-    let given = [shaft_w(s), s.input(engine::BELT_EFFICIENCY_PCT)];
+    let given = [shaft_w(s), s.input(key!(eng.belt_efficiency_pct))];
     Explanation::of(Term::of(engine_w::FORMULA, given))
 }
 

@@ -2,10 +2,10 @@
 //! figure's place is its run, plus the number of runs for the gauge sizes.
 
 use crate::analysis::cable::{CableChoice, CableRun, Carries, RunCode, cells_ohm};
+use crate::boat::key;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::terms::{maybe, told};
-use crate::explain::inputs::{cable, charger, inverter};
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::ampacity::{air_factor, ampacity_a, engine_share, note_1};
@@ -219,26 +219,25 @@ fn carries(s: &Instant) -> Explanation {
         Carries::Rating => Explanation::none(
             "The alternator's rating: at this speed it is too slow to give anything.",
         ),
-        Carries::PeakHouseLoad => {
-            Explanation::none("The peak house load that is entered.").inputs(&[cable::BUS_PEAK_A])
-        }
+        Carries::PeakHouseLoad => Explanation::none("The peak house load that is entered.")
+            .inputs(&[key!(cable.bus_peak_a)]),
         Carries::AssumedPeakHouseLoad => {
             Explanation::none("All direct-current loads of the list at once, at least 50 A.")
         }
         Carries::ChargerInput { house_v, .. } => {
             let given = [
-                s.input(charger::CONVERTER_A),
+                s.input(key!(way.converter_a)),
                 told("Voltage it gives at", "V", house_v),
-                s.input(charger::CONVERTER_EFFICIENCY_PCT),
-                s.input(charger::START_V),
+                s.input(key!(way.converter_efficiency_pct)),
+                s.input(key!(way.start_v)),
             ];
             Explanation::of(Term::of(charger_input_a::FORMULA, given))
         }
-        Carries::ChargerOutput => Explanation::of(s.input(charger::CONVERTER_A).symbol("I_out")),
+        Carries::ChargerOutput => Explanation::of(s.input(key!(way.converter_a)).symbol("I_out")),
         Carries::InverterInput { low_v, .. } => {
             let given = [
-                s.input(cable::INVERTER_W),
-                s.input(inverter::EFFICIENCY_PCT),
+                s.input(key!(cable.inverter_w)),
+                s.input(key!(daily.inverter_efficiency_pct)),
                 told(
                     "Voltage of a low bank, at which an inverter soon stops",
                     "V",
@@ -261,10 +260,10 @@ fn allowed(s: &Instant) -> Explanation {
     match run.code {
         RunCode::Alternator | RunCode::SecondAlternator | RunCode::ChargerOut => {
             Explanation::none("In charging leads: what is entered, or 0.3 V for each 12 V.")
-                .inputs(&[cable::CHARGE_DROP_V])
+                .inputs(&[key!(cable.charge_drop_v)])
         }
         RunCode::ChargerIn | RunCode::Bus | RunCode::Inverter => {
-            let given = [s.input(cable::DROP_PCT), blocks];
+            let given = [s.input(key!(cable.drop_pct)), blocks];
             Explanation::of(Term::of(allowed_v::FORMULA, given))
         }
     }

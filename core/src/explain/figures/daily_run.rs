@@ -1,12 +1,12 @@
 //! The engine's daily run: how long, and its fuel.
 
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::day::NEED_AH;
 use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::notes::{DAILY, FUEL, SHAFT, STEPPED, SUN_COVERS};
 use crate::explain::figures::run::HOUSE_LOAD_A;
 use crate::explain::figures::terms::maybe;
-use crate::explain::inputs::bank;
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::engine_hours;
@@ -36,7 +36,7 @@ pub(super) static ENGINE_HOURS: Figure = Figure::new("day.engine_hours", "Engine
     }
     let given = [
         s.figure(&NEED_AH),
-        s.input(bank::CHARGE_EFFICIENCY_PCT),
+        s.input(key!(bank.charge_efficiency_pct)),
         maybe(
             "Mean current into the bank, of this run",
             "A",

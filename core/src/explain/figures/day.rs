@@ -1,11 +1,10 @@
 //! The day: what is used, what the sun gives, what is left to the engine.
 
-use crate::boat::Basis;
+use crate::boat::{Basis, key};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::notes::{AS_GIVEN, LISTED};
 use crate::explain::figures::sun;
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::{bank, daily};
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::{
@@ -41,10 +40,10 @@ fn use_ah_of(s: &Instant) -> Explanation {
         let given = [s.figure(&USE_WH).symbol("E_day"), s.figure(&BANK_V)];
         Explanation::of(Term::of(charge_ah::FORMULA, given)).note(LISTED)
     } else if s.inputs().daily.saved_pct > 0.0 {
-        let given = [s.input(daily::USE_AH), s.input(daily::SAVED_PCT)];
+        let given = [s.input(key!(daily.use_ah)), s.input(key!(daily.saved_pct))];
         Explanation::of(Term::of(saved_ah::FORMULA, given)).note("Less what lighter loads save.")
     } else {
-        Explanation::of(s.input(daily::USE_AH).symbol("Q_given")).note(AS_GIVEN)
+        Explanation::of(s.input(key!(daily.use_ah)).symbol("Q_given")).note(AS_GIVEN)
     }
 }
 
@@ -88,7 +87,7 @@ static NIGHT_SHARE_PCT: Figure = Figure::new(
     |s| {
         if !is_listed(s) {
             let given = [
-                s.input(daily::NIGHT_SHARE_PCT).symbol("f_night"),
+                s.input(key!(daily.night_share_pct)).symbol("f_night"),
                 Term::Number(1.0),
             ];
             return Explanation::of(Term::of(percent::FORMULA, given)).note(AS_GIVEN);
@@ -122,7 +121,7 @@ pub(super) static BANK_V: Figure =
         ];
         Explanation::of(Term::of(bank_v::FORMULA, given))
             .note("Watt-hours and ampere-hours are turned into each other with it.")
-            .inputs(&[bank::CHEMISTRY, bank::NOMINAL_V])
+            .inputs(&[key!(bank.chemistry), key!(bank.nominal_v)])
     })
     .is(|s| Some(s.report().analyses.energy.bank_v));
 
@@ -156,7 +155,7 @@ pub(super) static ENGINE_AH: Figure = Figure::new(
         }
         Explanation::of(rest(s))
             .note("What solar does not cover, hour by hour: what the loads use at once counts in full, what goes through the bank counts less its charge efficiency.")
-            .inputs(&[bank::CHARGE_EFFICIENCY_PCT])
+            .inputs(&[key!(bank.charge_efficiency_pct)])
     },
 )
 .is(|s| Some(s.report().analyses.energy.engine_ah));
@@ -168,9 +167,9 @@ static USABLE_AH: Figure = Figure::new(
     0,
     |s| {
         let window = [
-            s.input(bank::WINDOW_HIGH_PCT),
-            s.input(bank::WINDOW_LOW_PCT),
-            s.input(bank::CAPACITY_AH),
+            s.input(key!(bank.window_high_pct)),
+            s.input(key!(bank.window_low_pct)),
+            s.input(key!(bank.capacity_ah)),
         ];
         let [high, low, capacity] = window;
         let lead = s.inputs().bank.chemistry.lead();

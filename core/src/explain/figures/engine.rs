@@ -1,9 +1,9 @@
 //! What the alternators ask of the engine, and its fuel.
 
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::run::{PEAK_SHAFT_W, RUN_MINUTES};
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::engine;
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::drive::{belts_kw, hours, mean_belts_kw, percent};
@@ -26,7 +26,7 @@ pub(super) const FIGURES: &[&Figure] = &[
 
 /// Speed of the engine over its highest.
 fn speed(s: &Instant) -> Term {
-    let given = [s.input(engine::RPM), s.input(engine::TOP_RPM)];
+    let given = [s.input(key!(eng.rpm)), s.input(key!(eng.top_rpm))];
     Term::of(speed_share::FORMULA, given)
 }
 
@@ -36,7 +36,11 @@ static AVAILABLE_KW: Figure = Figure::new(
     "kW",
     1,
     |s| {
-        let given = [s.input(engine::RATED_KW), speed(s), s.figure(&TORQUE_SHARE)];
+        let given = [
+            s.input(key!(eng.rated_kw)),
+            speed(s),
+            s.figure(&TORQUE_SHARE),
+        ];
         Explanation::of(Term::of(available_kw::FORMULA, given))
             .note("Power follows speed and torque.")
     },
@@ -48,7 +52,7 @@ static AVAILABLE_KW: Figure = Figure::new(
 static PEAK_KW: Figure = Figure::new("engine.peak_kw", "The belts take at most", "kW", 2, |s| {
     let given = [
         s.figure(&PEAK_SHAFT_W),
-        s.input(engine::BELT_EFFICIENCY_PCT),
+        s.input(key!(eng.belt_efficiency_pct)),
     ];
     Explanation::of(Term::of(belts_kw::FORMULA, given))
 })
@@ -80,7 +84,7 @@ static MEAN_SHARE_PCT: Figure = Figure::new(
                     run.shaft_kwh,
                 ),
                 Term::of(hours::FORMULA, [told(RUN_MINUTES, "min", run.minutes)]),
-                s.input(engine::BELT_EFFICIENCY_PCT),
+                s.input(key!(eng.belt_efficiency_pct)),
             ];
             Term::of(mean_belts_kw::FORMULA, given)
         } else {
@@ -96,9 +100,9 @@ static MEAN_SHARE_PCT: Figure = Figure::new(
 /// Fuel for a kilowatt-hour of the pistons' work.
 fn slope(s: &Instant) -> Term {
     let given = [
-        s.input(engine::INDICATED_EFFICIENCY_PCT),
-        s.input(engine::FUEL_MJ_KG),
-        s.input(engine::FUEL_KG_L),
+        s.input(key!(eng.indicated_efficiency_pct)),
+        s.input(key!(eng.fuel_mj_kg)),
+        s.input(key!(eng.fuel_kg_l)),
     ];
     Term::of(slope_l_kwh::FORMULA, given)
 }
@@ -118,7 +122,7 @@ pub(super) static MARGINAL_L_KWH: Figure = Figure::new(
     "L",
     2,
     |s| {
-        let given = [slope(s), s.input(engine::BELT_EFFICIENCY_PCT)];
+        let given = [slope(s), s.input(key!(eng.belt_efficiency_pct))];
         Explanation::of(Term::of(marginal_l_kwh::FORMULA, given))
             .note("The slope of the Willans line, through the belt; 3.6 MJ is one kilowatt-hour.")
     },
@@ -139,7 +143,7 @@ static TORQUE_SHARE: Figure = Figure::new(
         );
         Explanation::of(Term::of(torque_share::FORMULA, [speed(s), foot]))
             .note("Less as it comes near idle. What most have above the rated torque half-way is not counted on.")
-            .inputs(&[engine::INJECTION])
+            .inputs(&[key!(eng.injection)])
     },
 );
 
@@ -155,20 +159,20 @@ static FRICTION_KPA: Figure = Figure::new(
                 "kPa",
                 chamber_kpa(s.inputs().eng.injection),
             ),
-            s.input(engine::RPM),
-            s.input(engine::STROKE_MM),
+            s.input(key!(eng.rpm)),
+            s.input(key!(eng.stroke_mm)),
         ];
         Explanation::of(Term::of(friction_kpa::FORMULA, given))
             .note("The bracket is the mean speed of the piston in m/s.")
-            .inputs(&[engine::INJECTION])
+            .inputs(&[key!(eng.injection)])
     },
 );
 
 static FRICTION_KW: Figure = Figure::new("inner.friction_kw", "Friction", "kW", 2, |s| {
     let given = [
         s.figure(&FRICTION_KPA),
-        s.input(engine::DISPLACEMENT_L),
-        s.input(engine::RPM),
+        s.input(key!(eng.displacement_l)),
+        s.input(key!(eng.rpm)),
     ];
     Explanation::of(Term::of(friction_kw::FORMULA, given))
         .note("Every cylinder works every second turn.")

@@ -1,13 +1,12 @@
 //! Steps on the way to a current: the field that the regulator lets up, and
 //! what the alternator gives with it.
 
-use crate::boat::SensorPlace;
+use crate::boat::{SensorPlace, key};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::flow::own_amperes;
 use crate::explain::figures::output::{INFINITE_A, ZERO_RPM};
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::{alternator, regulator};
 use crate::explain::instant::{Instant, Part, When};
 use crate::explain::term::Term;
 use crate::physics::full_field::{
@@ -27,7 +26,7 @@ fn explain_can(s: &Instant) -> Explanation {
     let given = [s.step(Step::Allowed), s.step(Step::FullA)];
     let mut all = vec![Term::of(allowed_a::FORMULA, given)];
     if s.boat.first().cap_a.is_finite() {
-        all.push(s.input(regulator::CURRENT_CAP_A).symbol("I_cap"));
+        all.push(s.input(key!(reg.current_cap_a)).symbol("I_cap"));
     }
     Explanation::of(Term::Least(all))
         .note("What full field gives, as far as the regulator lets it.")
@@ -42,8 +41,8 @@ pub(super) const fn full_a(id: &'static str) -> Figure {
 fn behind(s: &Instant) -> Term {
     let given = [
         s.own_volts(),
-        s.input(alternator::DIODE_V),
-        s.input(alternator::TEST_V),
+        s.input(key!(alt.diode_v)),
+        s.input(key!(alt.test_v)),
     ];
     Term::of(voltage_behind::FORMULA, given)
 }
@@ -52,11 +51,11 @@ fn explain_full(s: &Instant) -> Explanation {
     let given = [
         s.figure(&INFINITE_A),
         s.step(Step::FieldX),
-        s.input(alternator::FIELD_EXPONENT),
+        s.input(key!(alt.field_exponent)),
         s.figure(&ZERO_RPM),
         s.shaft_rpm(),
         behind(s),
-        s.input(alternator::SPEED_EXPONENT),
+        s.input(key!(alt.speed_exponent)),
     ];
     Explanation::of(Term::of(full_field_a::FORMULA, given))
         .note("Full field at that voltage, the rotor as warm as it is then.")
@@ -64,7 +63,7 @@ fn explain_full(s: &Instant) -> Explanation {
 
 /// Temperature of the rotor.
 pub(super) fn rotor(s: &Instant) -> Term {
-    let given = [s.temperature(Part::Case), s.input(alternator::ROTOR_RISE_K)];
+    let given = [s.temperature(Part::Case), s.input(key!(alt.rotor_rise_k))];
     Term::of(rotor_c::FORMULA, given)
 }
 
@@ -82,8 +81,8 @@ pub(super) const fn field_x(id: &'static str) -> Figure {
 fn explain_field_x(s: &Instant) -> Explanation {
     let given = [
         s.own_volts(),
-        s.input(alternator::TEST_V),
-        s.input(alternator::PLATE_ROTOR_C),
+        s.input(key!(alt.test_v)),
+        s.input(key!(alt.plate_rotor_c)),
         rotor(s),
     ];
     Explanation::of(Term::of(relative_field::FORMULA, given)).note(
@@ -113,8 +112,8 @@ fn explain_allowed(s: &Instant) -> Explanation {
     let (term, note) = match allowed_by(s).1 {
         Limit::Temperature => {
             let given = [
-                s.input(regulator::SET_POINT_C),
-                s.input(regulator::FOLD_BAND_K),
+                s.input(key!(reg.set_point_c)),
+                s.input(key!(reg.fold_band_k)),
                 sensed(s),
             ];
             let note = "The regulator lowers the field across its derating range around the temperature limit (common practice).";
@@ -123,14 +122,14 @@ fn explain_allowed(s: &Instant) -> Explanation {
         Limit::Ramp => {
             let given = [
                 told("Time since the start", "min", s.seconds / 60.0),
-                s.input(regulator::RAMP_MIN),
+                s.input(key!(reg.ramp_min)),
             ];
             let note = "The regulator lets the field up slowly.";
             (Term::of(soft_start::FORMULA, given), note)
         }
         Limit::LowSpeed => {
             let note = "The shaft turns slower than the low-speed cap begins at.";
-            (s.input(regulator::LOW_SPEED_PCT).symbol("u_low"), note)
+            (s.input(key!(reg.low_speed_pct)).symbol("u_low"), note)
         }
         Limit::WrongVoltage => {
             let note =
@@ -141,7 +140,7 @@ fn explain_allowed(s: &Instant) -> Explanation {
     };
     Explanation::of(term)
         .note(note)
-        .inputs(&[regulator::KIND, regulator::SENSOR])
+        .inputs(&[key!(reg.kind), key!(reg.sensor)])
 }
 
 /// What the sensor feels; settled, it is the temperature of its place.

@@ -1,12 +1,11 @@
 //! Currents and powers at an instant: what may flow, what flows into the bank,
 //! what the shafts take.
 
-use crate::boat::{InstalledAlternator, WayKind};
+use crate::boat::{InstalledAlternator, WayKind, key};
 use crate::explain::figures::moment::ALTERNATOR_A;
 use crate::explain::figures::run::{BANK_LIMIT_A, MID_A};
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::charger;
 use crate::explain::instant::{Instant, When};
 use crate::explain::term::Term;
 use crate::physics::charging::{after_services_a, charger_input_a, charger_output_a};
@@ -85,7 +84,7 @@ pub(super) fn held(s: &Instant) -> Term {
         .symbol("I_part")
     } else {
         let charger = if s.boat.plant.converter_works() {
-            s.input(charger::CONVERTER_A)
+            s.input(key!(way.converter_a))
         } else {
             told("From the DC-DC charger, locked out", "A", 0.0)
         };
@@ -97,12 +96,12 @@ pub(super) fn held(s: &Instant) -> Term {
     let given = [
         out,
         bank_volts(s),
-        s.input(charger::CONVERTER_EFFICIENCY_PCT),
-        s.input(charger::START_V).symbol("V_start"),
+        s.input(key!(way.converter_efficiency_pct)),
+        s.input(key!(way.start_v)).symbol("V_start"),
     ];
     let mut asked = vec![Term::of(charger_input_a::FORMULA, given)];
     if s.boat.plant.services_beside_charger_a() > 0.0 {
-        asked.push(s.input(charger::SERVICES_A).symbol("I_serv"));
+        asked.push(s.input(key!(way.services_a)).symbol("I_serv"));
     }
     let mut all = vec![Term::Least(vec![can.symbol("I_can"), Term::Sum(asked)])];
     all.extend(others_a(s));
@@ -143,13 +142,13 @@ pub(super) fn into_bank(s: &Instant) -> Term {
     } else {
         let mut in_a = own_amperes(s);
         if s.boat.plant.services_beside_charger_a() > 0.0 {
-            let services = s.input(charger::SERVICES_A);
+            let services = s.input(key!(way.services_a));
             in_a = Term::of(after_services_a::FORMULA, [in_a, services]);
         }
         let given = [
             in_a,
-            s.input(charger::CONVERTER_EFFICIENCY_PCT),
-            s.input(charger::START_V).symbol("V_start"),
+            s.input(key!(way.converter_efficiency_pct)),
+            s.input(key!(way.start_v)).symbol("V_start"),
             bank_volts(s),
         ];
         let mut all = vec![Term::of(charger_output_a::FORMULA, given)];

@@ -1,11 +1,11 @@
 //! What the alternator sheds its heat through.
 
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::output::SHAFT_RPM;
 use crate::explain::figures::rating::COOLING_FACTOR;
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::{alternator, space};
 use crate::explain::instant::{Instant, Part, When};
 use crate::explain::term::Term;
 use crate::physics::heat_balance::{
@@ -36,8 +36,8 @@ static FAN_FACTOR: Figure = Figure::new(
     |s| {
         let given = [
             s.figure(&SHAFT_RPM),
-            s.input(alternator::ANCHOR_RPM),
-            s.input(alternator::COOLING_EXPONENT),
+            s.input(key!(alt.anchor_rpm)),
+            s.input(key!(alt.cooling_exponent)),
         ];
         Explanation::of(Term::of(fan_factor::FORMULA, given))
             .note("Part of the cooling does not come from the fan.")
@@ -54,7 +54,7 @@ fn reference(w_k: f64) -> Term {
 
 /// Its surfaces over those of an alternator of 1520 W.
 fn sized(s: &Instant) -> Term {
-    let given = [s.input(alternator::RATED_A), s.input(alternator::TEST_V)];
+    let given = [s.input(key!(alt.rated_a)), s.input(key!(alt.test_v))];
     Term::of(size::FORMULA, [Term::of(rated_w::FORMULA, given)])
 }
 
@@ -112,10 +112,10 @@ pub(super) static HOT_INLET: Figure =
     Figure::new("inner.hot.inlet_c", "Air it draws in, hot", "°C", 1, |s| {
         let given = [
             s.temperature(Part::Air),
-            s.input(space::RECIRCULATION_PCT),
+            s.input(key!(space.recirculation_pct)),
             s.temperature(Part::Case),
-            s.input(space::COLD_AIR_PCT),
-            s.input(space::OUTSIDE_C),
+            s.input(key!(space.cold_air_pct)),
+            s.input(key!(space.outside_c)),
         ];
         Explanation::of(Term::of(inlet_c::FORMULA, given)).note(
             "Some of its own warm air is recirculated; a cool-air duct brings air from outside.",

@@ -1,11 +1,11 @@
 //! Flooded lead of the same ampere-hours beside this bank.
 
+use crate::boat::key;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::notes::{DAILY, STEPPED, SUN_COVERS};
 use crate::explain::figures::terms::{resists_ohm, told};
 use crate::explain::figures::times::{NOT_REACHED, mean_to, time_to};
-use crate::explain::inputs::run;
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::{bank_a, engine_hours};
@@ -84,7 +84,7 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
         let bank = s.boat.lead_bank();
         let to_pct = s.inputs().run.to_pct;
         let mean_a = mean_to(s, bank.capacity_ah, bank.charge_efficiency, minutes, to_pct);
-        time_to(s, minutes, s.input(run::TO_PCT), efficiency(s), mean_a)
+        time_to(s, minutes, s.input(key!(run.to_pct)), efficiency(s), mean_a)
     },
 )
 .only(has_lead)

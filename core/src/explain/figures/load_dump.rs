@@ -4,11 +4,10 @@
 
 use crate::analysis::load_dump::spike::LEAD_BLOCK_OHM;
 use crate::analysis::load_dump::{Dump, DumpReport};
-use crate::boat::{InstalledAlternator, WhichAlternator};
+use crate::boat::{InstalledAlternator, WhichAlternator, key};
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::terms::{maybe, told};
-use crate::explain::inputs::guard;
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::dump::{clamp_j, internal_ohm, lead_left_v, peak_v};
@@ -223,7 +222,7 @@ fn taken(s: &Instant, peak: Term) -> Explanation {
         peak.symbol("U_peak"),
         before_v(s),
         of(s, &INTERNAL_OHM),
-        s.input(guard::DECAY_S),
+        s.input(key!(guard.decay_s)),
     ];
     Explanation::of(Term::of(clamp_j::FORMULA, given)).note(
         "What it takes while the spike dies away; nothing where the spike stays below its voltage.",

@@ -1,11 +1,11 @@
 //! Steps on the way to a moment's losses.
 
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::field::rotor;
 use crate::explain::figures::flow::own_amperes;
 use crate::explain::figures::rating::{PHASE_20C_OHM, RATED_LOSS_W};
 use crate::explain::figures::steps::Step;
-use crate::explain::inputs::alternator;
 use crate::explain::instant::{Instant, Part};
 use crate::explain::term::Term;
 use crate::physics::loss_terms as losses;
@@ -31,7 +31,7 @@ pub(super) const fn diode_w(id: &'static str) -> Figure {
 }
 
 fn explain_diodes(s: &Instant) -> Explanation {
-    let given = [s.input(alternator::DIODE_V), own_amperes(s)];
+    let given = [s.input(key!(alt.diode_v)), own_amperes(s)];
     Explanation::of(Term::of(losses::diode_w::FORMULA, given))
         .note("Two diodes are always in the way.")
 }
@@ -43,10 +43,10 @@ pub(super) const fn field_w(id: &'static str) -> Figure {
 
 fn explain_field(s: &Instant) -> Explanation {
     let at_20c = [
-        s.input(alternator::FIELD_W),
-        s.input(alternator::PLATE_ROTOR_C),
+        s.input(key!(alt.field_w)),
+        s.input(key!(alt.plate_rotor_c)),
         s.step(Step::FluxSquare),
-        s.input(alternator::FIELD_EXPONENT),
+        s.input(key!(alt.field_exponent)),
     ];
     let given = [Term::of(losses::field_20c_w::FORMULA, at_20c), rotor(s)];
     Explanation::of(Term::of(losses::field_w::FORMULA, given))
@@ -60,7 +60,7 @@ pub(super) const fn iron_w(id: &'static str) -> Figure {
 
 fn explain_iron(s: &Instant) -> Explanation {
     let given = [
-        s.input(alternator::IRON_SHARE_PCT),
+        s.input(key!(alt.iron_share_pct)),
         s.figure(&RATED_LOSS_W),
         s.shaft_rpm(),
         s.step(Step::FluxSquare),
@@ -75,10 +75,10 @@ pub(super) const fn fan_w(id: &'static str) -> Figure {
 
 fn explain_fan(s: &Instant) -> Explanation {
     let given = [
-        s.input(alternator::FAN_SHARE_PCT),
+        s.input(key!(alt.fan_share_pct)),
         s.figure(&RATED_LOSS_W),
         s.shaft_rpm(),
-        s.input(alternator::FAN_EXPONENT),
+        s.input(key!(alt.fan_exponent)),
     ];
     Explanation::of(Term::of(losses::fan_w::FORMULA, given))
 }

@@ -1,5 +1,6 @@
 //! What the run shows at a minute.
 
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::bank::rest_v;
 use crate::explain::figures::flow;
@@ -7,7 +8,6 @@ use crate::explain::figures::notes::DRAWN;
 use crate::explain::figures::run::held;
 use crate::explain::figures::temperatures::OF_A_MINUTE;
 use crate::explain::figures::terms::{resists_ohm, told};
-use crate::explain::inputs::{bank, run};
 use crate::explain::instant::When;
 use crate::explain::term::Term;
 use crate::physics::charging::{charge_pct, terminal_v};
@@ -61,13 +61,13 @@ static BANK_V: Figure = Figure::new("moment.bank_v", "At the bank", "V", 2, |s| 
 static CHARGE_PCT: Figure = Figure::new("moment.charge_pct", "Charge", "%", 0, |s| {
     let gained = s.soc - s.inputs().run.from_pct / 100.0;
     let given = [
-        s.input(run::FROM_PCT),
+        s.input(key!(run.from_pct)),
         told(
             "Charge gained until then, added up along the run",
             "A·h",
             gained * s.boat.plant.bank.capacity_ah,
         ),
-        s.input(bank::CAPACITY_AH),
+        s.input(key!(bank.capacity_ah)),
     ];
     Explanation::of(Term::of(charge_pct::FORMULA, given)).note("The run is stepped through time.")
 })

@@ -1,12 +1,11 @@
 //! The alternator: its curve, its rated losses, the air of its space.
 
-use crate::boat::{Breathing, Curve};
+use crate::boat::{Breathing, Curve, key};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::flow;
 use crate::explain::figures::heat::HOT_CARRIED_W;
 use crate::explain::figures::steps::HOT_LOSSES;
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::{alternator, engine, second, space};
 use crate::explain::instant::{Instant, When};
 use crate::explain::term::Term;
 use crate::physics::air::{blown_m3h, combustion_m3h, flow_w_k};
@@ -36,7 +35,7 @@ pub(super) const SPACE: &[&Figure] = &[&SPACE_AIR_M3H, &AIR_W_K];
 
 pub(super) static SHAFT_RPM: Figure =
     Figure::new("alternators.0.shaft_rpm", "Its own speed", "rpm", 0, |s| {
-        let given = [s.input(alternator::PULLEY_RATIO), s.input(engine::RPM)];
+        let given = [s.input(key!(alt.pulley_ratio)), s.input(key!(eng.rpm))];
         Explanation::of(Term::of(shaft_rpm::FORMULA, given))
     })
     .named("Shaft speed of the alternator")
@@ -47,10 +46,10 @@ fn through_points(s: &Instant) -> Option<Term> {
     let points = s.inputs().alt.curve == Curve::Points && s.boat.first().curve_fits;
     points.then(|| {
         let given = [
-            s.input(alternator::SECOND_A),
-            s.input(alternator::RATED_A),
-            s.input(alternator::SECOND_RPM),
-            s.input(alternator::RATED_RPM),
+            s.input(key!(alt.second_a)),
+            s.input(key!(alt.rated_a)),
+            s.input(key!(alt.second_rpm)),
+            s.input(key!(alt.rated_rpm)),
         ];
         Term::of(square_slope::FORMULA, given)
     })
@@ -62,7 +61,7 @@ pub(super) static INFINITE_A: Figure = Figure::new(
     "A",
     1,
     |s| {
-        let (rated_a, rated_rpm) = (s.input(alternator::RATED_A), s.input(alternator::RATED_RPM));
+        let (rated_a, rated_rpm) = (s.input(key!(alt.rated_a)), s.input(key!(alt.rated_rpm)));
         let explanation = match through_points(s) {
             Some(slope) => {
                 let given = [rated_a, slope, rated_rpm];
@@ -75,7 +74,7 @@ pub(super) static INFINITE_A: Figure = Figure::new(
                     .note("Through the rating.")
             }
         };
-        explanation.inputs(&[alternator::CURVE])
+        explanation.inputs(&[key!(alt.curve)])
     },
 )
 .is(|s| Some(s.report().analyses.alternators[0].infinite_a));
@@ -92,10 +91,7 @@ pub(super) static ZERO_RPM: Figure = Figure::new(
                 .note("Where the curve through both points comes to nothing.")
         }
         None => {
-            let given = [
-                s.input(alternator::ZERO_RPM),
-                s.input(alternator::RATED_RPM),
-            ];
+            let given = [s.input(key!(alt.zero_rpm)), s.input(key!(alt.rated_rpm))];
             Explanation::of(Term::of(zero_below_rating_rpm::FORMULA, given))
                 .note("As given, and below the speed of the rating.")
         }
@@ -107,22 +103,22 @@ static FULL_COLD_A: Figure = Figure::new("output.full_cold_a", "Full field, cold
     let given = [
         s.figure(&INFINITE_A),
         s.figure(&COLD_FIELD_X).symbol("x_N"),
-        s.input(alternator::FIELD_EXPONENT),
+        s.input(key!(alt.field_exponent)),
         s.figure(&ZERO_RPM),
         s.figure(&SHAFT_RPM),
         Term::Number(1.0),
-        s.input(alternator::SPEED_EXPONENT),
+        s.input(key!(alt.speed_exponent)),
     ];
     let mut all = vec![Term::of(full_field_a::FORMULA, given)];
     let mut beside = Vec::new();
     for (installed, alternator) in s.boat.others_on_house() {
         all.push(other_cold_a(words::alternator(installed.which), alternator));
         beside.extend([
-            second::RATED_A,
-            second::RATED_RPM,
-            second::CURVE,
-            second::ZERO_RPM,
-            second::PULLEY_RATIO,
+            key!(alt2.rated_a),
+            key!(alt2.rated_rpm),
+            key!(alt2.curve),
+            key!(alt2.zero_rpm),
+            key!(alt2.pulley_ratio),
         ]);
     }
     Explanation::of(Term::Sum(all))
@@ -172,10 +168,10 @@ static COLD_FIELD_X: Figure = Figure::new(
     |s| {
         Explanation::of(Term::of(
             cold_field::FORMULA,
-            [s.input(alternator::PLATE_ROTOR_C)],
+            [s.input(key!(alt.plate_rotor_c))],
         ))
         .note("A rating that was read warmed up is exceeded by a cold rotor.")
-        .inputs(&[alternator::PLATE])
+        .inputs(&[key!(alt.plate)])
     },
 );
 
@@ -198,21 +194,21 @@ pub(super) static SPACE_AIR_M3H: Figure = Figure::new(
         let mut all = Vec::new();
         if s.inputs().eng.breathing == Breathing::Space {
             let given = [
-                s.input(engine::DISPLACEMENT_L),
-                s.input(engine::RPM),
-                s.input(engine::FILLING_PCT),
+                s.input(key!(eng.displacement_l)),
+                s.input(key!(eng.rpm)),
+                s.input(key!(eng.filling_pct)),
             ];
             all.push(Term::of(combustion_m3h::FORMULA, given));
         }
         let blower = [
-            s.input(space::BLOWER_M3H),
-            s.input(space::BLOWER_INSTALLED_PCT),
+            s.input(key!(space.blower_m3h)),
+            s.input(key!(space.blower_installed_pct)),
         ];
         all.push(Term::of(blown_m3h::FORMULA, blower));
-        all.push(s.input(space::LEAK_M3H).symbol("q_gaps"));
+        all.push(s.input(key!(space.leak_m3h)).symbol("q_gaps"));
         Explanation::of(Term::Sum(all))
             .note("What the engine breathes every second turn, the blower as installed, and the gaps.")
-            .inputs(&[engine::BREATHING])
+            .inputs(&[key!(eng.breathing)])
     },
 )
 .source(OWN_REASONING)
@@ -224,7 +220,7 @@ pub(super) static AIR_W_K: Figure = Figure::new(
     "W/K",
     2,
     |s| {
-        let given = [s.figure(&SPACE_AIR_M3H), s.input(space::AIR_KG_M3)];
+        let given = [s.figure(&SPACE_AIR_M3H), s.input(key!(space.air_kg_m3))];
         Explanation::of(Term::of(flow_w_k::FORMULA, given))
     },
 )

@@ -1,8 +1,8 @@
 //! What the alternator's rating and its anchor say: losses and cooling.
 
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::heat::WINDING_BODY;
-use crate::explain::inputs::alternator;
 use crate::explain::term::Term;
 use crate::physics::loss_terms::{phase_20c_ohm, rated_copper_w, rated_loss_w, rest_of_rated_w};
 use crate::physics::sources::THERMAL_NETWORK;
@@ -17,10 +17,10 @@ pub(super) static COOLING_FACTOR: Figure = Figure::new(
     |_| {
         Explanation::none("There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air.")
             .inputs(&[
-                alternator::ANCHOR_WINDING_C,
-                alternator::ANCHOR_RPM,
-                alternator::ANCHOR_AIR_C,
-                alternator::EFFICIENCY_PCT,
+                key!(alt.anchor_winding_c),
+                key!(alt.anchor_rpm),
+                key!(alt.anchor_air_c),
+                key!(alt.efficiency_pct),
             ])
             .figures(&[&WINDING_BODY, &PHASE_20C_OHM])
     },
@@ -37,15 +37,15 @@ pub(super) static PHASE_20C_OHM: Figure = Figure::new(
         let loss = s.figure(&RATED_LOSS_W);
         let given = [
             loss.clone(),
-            s.input(alternator::IRON_SHARE_PCT),
-            s.input(alternator::FAN_SHARE_PCT),
-            s.input(alternator::DIODE_V),
-            s.input(alternator::RATED_A),
-            s.input(alternator::FIELD_W),
+            s.input(key!(alt.iron_share_pct)),
+            s.input(key!(alt.fan_share_pct)),
+            s.input(key!(alt.diode_v)),
+            s.input(key!(alt.rated_a)),
+            s.input(key!(alt.field_w)),
         ];
         let rest = Term::of(rest_of_rated_w::FORMULA, given);
         let copper = Term::of(rated_copper_w::FORMULA, [rest, loss]);
-        let given = [copper, s.input(alternator::RATED_A)];
+        let given = [copper, s.input(key!(alt.rated_a))];
         Explanation::of(Term::of(phase_20c_ohm::FORMULA, given))
             .note("What iron, fan, diodes and field leave of the rated loss is the winding's, at 110 °C; a twentieth of it where they leave less.")
     },
@@ -55,9 +55,9 @@ pub(super) static PHASE_20C_OHM: Figure = Figure::new(
 pub(super) static RATED_LOSS_W: Figure =
     Figure::new("inner.rated_loss_w", "Loss at the rating", "W", 0, |s| {
         let given = [
-            s.input(alternator::TEST_V),
-            s.input(alternator::RATED_A),
-            s.input(alternator::EFFICIENCY_PCT),
+            s.input(key!(alt.test_v)),
+            s.input(key!(alt.rated_a)),
+            s.input(key!(alt.efficiency_pct)),
         ];
         Explanation::of(Term::of(rated_loss_w::FORMULA, given))
             .note("What goes in at the rating and does not come out.")

@@ -1,12 +1,12 @@
 //! The charging run: currents, means, fuel.
 
 use crate::analysis::bank_volts;
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::flow;
 use crate::explain::figures::notes::{AS_GIVEN, DRAWN, FUEL, SHAFT};
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::{bank, run};
 use crate::explain::instant::{Instant, When};
 use crate::explain::term::Term;
 use crate::physics::charging::{kept_energy_pct, mean_bank_a, mean_draw_a};
@@ -71,10 +71,10 @@ static MEAN_BANK_A: Figure = Figure::new("run.mean_bank_a", "Into the bank, mean
     }
     let end_pct = 100.0 * s.boat.trace.soc_at(minutes * 60.0);
     let given = [
-        s.input(bank::CAPACITY_AH),
+        s.input(key!(bank.capacity_ah)),
         told("State of charge at its end", "%", end_pct),
-        s.input(run::FROM_PCT),
-        s.input(bank::CHARGE_EFFICIENCY_PCT),
+        s.input(key!(run.from_pct)),
+        s.input(key!(bank.charge_efficiency_pct)),
         told(RUN_MINUTES, "min", minutes),
     ];
     Explanation::of(Term::of(mean_bank_a::FORMULA, given))
@@ -93,7 +93,7 @@ static BANK_ENERGY_PCT: Figure = Figure::new(
             return Explanation::none("Nothing went into the bank.");
         };
         let given = [
-            s.input(bank::CHARGE_EFFICIENCY_PCT),
+            s.input(key!(bank.charge_efficiency_pct)),
             told("At rest, the mean of the run's moments", "V", rest_v),
             told("At the bank, the mean of the run's moments", "V", volts),
         ];
@@ -107,7 +107,8 @@ static BANK_ENERGY_PCT: Figure = Figure::new(
 pub(super) static HOUSE_LOAD_A: Figure =
     Figure::new("run.house_load_a", "House load meanwhile", "A", 1, |s| {
         if s.inputs().run.house_load_a.is_some() {
-            return Explanation::of(s.input(run::HOUSE_LOAD_A).symbol("I_given")).note(AS_GIVEN);
+            return Explanation::of(s.input(key!(run.house_load_a)).symbol("I_given"))
+                .note(AS_GIVEN);
         }
         let given = [s.figure(&crate::explain::figures::day::USE_AH)];
         Explanation::of(Term::of(mean_draw_a::FORMULA, given)).note("The day's mean draw.")
@@ -161,14 +162,14 @@ pub(super) static BANK_LIMIT_A: Figure = Figure::new(
     "A",
     0,
     |s| {
-        let mut limits = vec![s.input(bank::CHARGE_LIMIT_A).symbol("I_lim")];
+        let mut limits = vec![s.input(key!(bank.charge_limit_a)).symbol("I_lim")];
         limits.extend(s.inputs().ladder_a().map(|step_a| {
             let name = "Most at this cell temperature, from the ladder or the maker's sheet";
             told(name, "A", step_a).symbol("I_step")
         }));
         Explanation::of(Term::Sum(vec![Term::Least(limits), s.drawn()]))
             .note("What the bank may take, and what the house draws meanwhile.")
-            .inputs(&[bank::TEMPERATURE_C, bank::COLDEST_CHARGE_C])
+            .inputs(&[key!(bank.temperature_c), key!(bank.coldest_charge_c)])
     },
 )
 .source(COMMON_PRACTICE)

@@ -1,11 +1,10 @@
 //! What the sun gives.
 
-use crate::boat::SunBasis;
+use crate::boat::{SunBasis, key};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::day::BANK_V;
 use crate::explain::figures::notes::AS_GIVEN;
 use crate::explain::figures::terms::{maybe, told};
-use crate::explain::inputs::{space, sun};
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::charge_ah;
@@ -23,9 +22,9 @@ pub(super) static SUN_WH: Figure = Figure::new(
     "W·h",
     0,
     |s| {
-        let (panels, yielded) = (s.input(sun::PANEL_W), s.input(sun::YIELD_PCT));
+        let (panels, yielded) = (s.input(key!(sun.panel_w)), s.input(key!(sun.yield_pct)));
         if !by_place(s) {
-            let given = [panels, s.input(sun::FULL_HOURS), yielded];
+            let given = [panels, s.input(key!(sun.full_hours)), yielded];
             return Explanation::of(Term::of(sun_wh::FORMULA, given));
         }
         let sunny = &s.inputs().sun;
@@ -40,7 +39,7 @@ pub(super) static SUN_WH: Figure = Figure::new(
         let given = [panels, s.figure(&SUN_FULL_HOURS), warm];
         Explanation::of(Term::of(sun_wh::FORMULA, given))
             .note("Calculated hour by hour: cells in the sun warm up and lose a little for each degree above 25 °C.")
-            .inputs(&[sun::NOCT_C, sun::HEAT_LOSS_PCT_K, space::OUTSIDE_C])
+            .inputs(&[key!(sun.noct_c), key!(sun.heat_loss_pct_k), key!(space.outside_c)])
     },
 )
 .is(|s| Some(s.report().analyses.energy.sun_wh));
@@ -48,17 +47,17 @@ pub(super) static SUN_WH: Figure = Figure::new(
 pub(super) static SUN_FULL_HOURS: Figure =
     Figure::new("inner.sun_full_hours", "Hours of full sun", "h", 2, |s| {
         if !by_place(s) {
-            return Explanation::of(s.input(sun::FULL_HOURS).symbol("h_given")).note(AS_GIVEN);
+            return Explanation::of(s.input(key!(sun.full_hours)).symbol("h_given")).note(AS_GIVEN);
         }
         let outside = maybe(
             "Sun on a level square metre outside the air, on the month's mean day",
             "MJ/m²",
             s.boat.solar_day().outside_air_mj,
         );
-        let given = [s.input(sun::CLEARNESS), outside];
+        let given = [s.input(key!(sun.clearness)), outside];
         Explanation::of(Term::of(full_sun_hours::FORMULA, given))
             .note("An hour of full sun is 3.6 MJ on a square metre.")
-            .inputs(&[sun::LATITUDE_DEG, sun::MONTH])
+            .inputs(&[key!(sun.latitude_deg), key!(sun.month)])
     })
     .source(SOLAR)
     .is(|s| Some(s.boat.solar_day().full_hours));

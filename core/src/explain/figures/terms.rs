@@ -1,6 +1,6 @@
 //! What formulas are given, as it is at an instant.
 
-use crate::boat::{Inputs, Key};
+use crate::boat::{Inputs, Key, key};
 use crate::explain::figure::Figure;
 use crate::explain::figures::day::BANK_V;
 use crate::explain::figures::heat;
@@ -9,7 +9,6 @@ use crate::explain::figures::run::HOUSE_LOAD_A;
 use crate::explain::figures::steps;
 use crate::explain::figures::steps::Step;
 use crate::explain::figures::temperatures;
-use crate::explain::inputs::charger;
 use crate::explain::instant::{Instant, Part, When};
 use crate::explain::term::Term;
 use crate::explain::used::Used;
@@ -144,9 +143,9 @@ impl<'a> Instant<'a> {
             all.push(Term::of(
                 charger_input_a::FORMULA,
                 [
-                    self.input(charger::SERVICES_A).symbol("I_serv"),
-                    self.input(charger::START_V).symbol("V_start"),
-                    self.input(charger::CONVERTER_EFFICIENCY_PCT),
+                    self.input(key!(way.services_a)).symbol("I_serv"),
+                    self.input(key!(way.start_v)).symbol("V_start"),
+                    self.input(key!(way.converter_efficiency_pct)),
                     self.figure(&BANK_V).symbol("V"),
                 ],
             ));
@@ -158,7 +157,7 @@ impl<'a> Instant<'a> {
     pub(super) fn own_volts(&self) -> Term {
         let volts = self.moment.flow.outputs[0].volts;
         if volts == self.inputs().way.start_v {
-            self.input(charger::START_V).symbol("V_start")
+            self.input(key!(way.start_v)).symbol("V_start")
         } else {
             told("Voltage at the alternator then", "V", volts).symbol("V")
         }

@@ -1,9 +1,9 @@
 //! How long the charging run takes.
 
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::notes::STEPPED;
 use crate::explain::figures::terms::told;
-use crate::explain::inputs::{bank, run};
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::{charging_minutes, mean_bank_a};
@@ -17,7 +17,7 @@ pub(super) const FIGURES: &[&Figure] = &[
 
 static MINUTES_TO_TARGET: Figure =
     Figure::new("run.minutes_to_target", "To the target", "min", 0, |s| {
-        let to = s.input(run::TO_PCT);
+        let to = s.input(key!(run.to_pct));
         let to_pct = s.inputs().run.to_pct;
         reached(s, s.report().analyses.run.minutes_to_target, to, to_pct)
     })
@@ -70,7 +70,7 @@ fn reached(s: &Instant, minutes: Option<f64>, to: Term, to_pct: f64) -> Explanat
         minutes,
         to_pct,
     );
-    let efficiency = s.input(bank::CHARGE_EFFICIENCY_PCT);
+    let efficiency = s.input(key!(bank.charge_efficiency_pct));
     time_to(s, minutes, to, efficiency, mean_a)
 }
 
@@ -101,9 +101,9 @@ pub(super) fn time_to(
         return Explanation::none("The run begins there or above.");
     }
     let given = [
-        s.input(bank::CAPACITY_AH),
+        s.input(key!(bank.capacity_ah)),
         to,
-        s.input(run::FROM_PCT),
+        s.input(key!(run.from_pct)),
         efficiency,
         told(
             "Mean current into the bank, of this run to there",

@@ -1,8 +1,8 @@
 //! What a year with an arrangement costs, part by part.
 
+use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::arrangement::{BOUGHT, hours_a_year, litres_a_year, of_year};
-use crate::explain::inputs::{bank, cost};
 use crate::explain::term::Term;
 use crate::physics::money::{bank_a_year, capital_recovery, priced, wear_per_hour, year_total};
 use crate::physics::sources::ECONOMY;
@@ -16,10 +16,10 @@ pub(super) static WEAR: Figure = Figure::new(
     2,
     |s| {
         let given = [
-            s.input(cost::SERVICE),
-            s.input(cost::SERVICE_H),
-            s.input(cost::OVERHAUL),
-            s.input(cost::OVERHAUL_H),
+            s.input(key!(cost.service)),
+            s.input(key!(cost.service_h)),
+            s.input(key!(cost.overhaul)),
+            s.input(key!(cost.overhaul_h)),
         ];
         Explanation::of(Term::of(wear_per_hour::FORMULA, given))
             .note("Service and overhaul, each its price over the hours it serves.")
@@ -28,7 +28,7 @@ pub(super) static WEAR: Figure = Figure::new(
 
 static FUEL: Figure = Figure::new("arrangement.year.fuel", "A year: fuel", "", 0, |s| {
     of_year(s, || {
-        let litre = s.input(cost::FUEL_L).symbol("K_L");
+        let litre = s.input(key!(cost.fuel_l)).symbol("K_L");
         Term::of(priced::FORMULA, [litres_a_year(s), litre])
     })
 })
@@ -52,7 +52,7 @@ static SHORE: Figure = Figure::new(
             let kwh = s.a_year("From shore power", "kW·h", "E_shore", |sums| {
                 sums.shore_kwh
             });
-            let each = s.input(cost::SHORE_KWH).symbol("K_shore,kWh");
+            let each = s.input(key!(cost.shore_kwh)).symbol("K_shore,kWh");
             Term::of(priced::FORMULA, [kwh, each])
         })
     },
@@ -67,10 +67,10 @@ static BANK: Figure = Figure::new(
     |s| {
         of_year(s, || {
             let given = [
-                s.input(cost::BANK),
+                s.input(key!(cost.bank)),
                 s.a_year("Used", "A·h", "Q_day", |sums| sums.use_ah),
-                s.input(bank::CAPACITY_AH),
-                s.input(cost::CYCLES),
+                s.input(key!(bank.capacity_ah)),
+                s.input(key!(cost.cycles)),
             ];
             Term::of(bank_a_year::FORMULA, given)
         })
@@ -86,7 +86,7 @@ static CAPITAL: Figure = Figure::new(
     0,
     |s| {
         of_year(s, || {
-            let given = [s.input(cost::INTEREST_PCT), s.input(cost::YEARS)];
+            let given = [s.input(key!(cost.interest_pct)), s.input(key!(cost.years))];
             let recovery = Term::of(capital_recovery::FORMULA, given);
             Term::of(
                 priced::FORMULA,
