@@ -98,7 +98,12 @@ impl Answers {
         let outcomes = self.comparison().outcomes.iter();
         let meant = outcomes.filter(|one| matches!(one.role, Role::Proposed | Role::Own));
         meant
-            .map(|one| (one.name.clone(), one.arrangement.on(&self.sheet)))
+            .map(|one| {
+                (
+                    text::arrangements::name(one).to_string(),
+                    one.arrangement.on(&self.sheet),
+                )
+            })
             .collect()
     }
 

@@ -5,6 +5,7 @@ use std::time::Duration;
 use ampwright_core::boat::{WayKind, demo};
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::decision::goal_search::Search;
+use ampwright_core::text::arrangements::name;
 use ampwright_core::units::clock;
 use ampwright_tests::driver::Screen;
 
@@ -25,7 +26,7 @@ fn side_by_side_they_say_what_the_core_says() {
     assert_eq!(cards.len(), expected.len());
     for (at, outcome) in expected.iter().enumerate() {
         let card = format!("#arrange-cards article:nth-child({})", at + 1);
-        assert!(desk.text(&format!("{card} h3")).contains(&outcome.name));
+        assert!(desk.text(&format!("{card} h3")).contains(name(outcome)));
         let first = desk.text(&format!("{card} dl > div:first-child dd"));
         let hours = outcome.hours_day.unwrap();
         assert!(first.starts_with(&clock(60.0 * hours)), "{first}");

@@ -4,9 +4,10 @@ use ampwright_core::boat::{
     AlternatorVolts, Arrangement, ClampKind, Inputs, InstalledAlternator, Key, RegulatorKind,
     SecondRole, WayKind, WhichAlternator, Worksheet, demo,
 };
-use ampwright_core::decision::arrangements::{Purchase, Role, all, compare, parts, proposals};
+use ampwright_core::decision::arrangements::{Kind, Purchase, Role, compare, parts, proposals};
 use ampwright_core::findings::{Code, Severity};
 use ampwright_core::report;
+use ampwright_core::text::arrangements;
 use ampwright_core::text::purchase;
 use ampwright_core::units::Reader;
 use proptest::prelude::*;
@@ -71,9 +72,9 @@ proptest! {
     #[test]
     fn laid_on_it_gives_the_other(one in any_sheet(), other in any_sheet()) {
         let (one, other) = (one.0, other.0);
-        let between = Arrangement::between("x", &one.inputs, &other.inputs);
+        let between = Arrangement::between(&one.inputs, &other.inputs);
         prop_assert_eq!(between.on(&one).inputs, other.inputs);
-        prop_assert!(Arrangement::between("x", &one.inputs, &one.inputs).changes.is_empty());
+        prop_assert!(Arrangement::between(&one.inputs, &one.inputs).changes.is_empty());
     }
 
     /// Only the boat as it stands, and the user's own, may be harmful.
@@ -84,16 +85,11 @@ proptest! {
         let compared = compare(&sheet);
         let outcomes = compared.outcomes.iter();
         for outcome in outcomes.filter(|one| one.role == Role::Proposed) {
-            prop_assert_eq!((outcome.dangers, outcome.harm.len()), (0, 0), "{}", &outcome.name);
+            prop_assert_eq!((outcome.dangers, outcome.harm.len()), (0, 0), "{}", arrangements::name(outcome));
         }
         for left_out in &compared.left_out {
             prop_assert!(!left_out.harm.is_empty());
         }
-        let names = |all: Vec<Arrangement>| -> Vec<String> {
-            all.into_iter().map(|a| a.name).collect()
-        };
-        let outcomes = compared.outcomes.iter().map(|o| o.name.clone());
-        prop_assert_eq!(names(all(&sheet)), outcomes.collect::<Vec<_>>());
     }
 
     /// Wherever a proposal leads an alternator, it is of that battery's voltage,
@@ -101,10 +97,10 @@ proptest! {
     #[test]
     fn proposals_keep_voltages(drawn in any_sheet()) {
         let sheet = drawn.0;
-        for proposal in proposals(&sheet) {
+        for (kind, proposal) in proposals(&sheet) {
             let with = proposal.on(&sheet).inputs;
             for now in with.alternators() {
-                prop_assert!(now.fits(), "{}", proposal.name);
+                prop_assert!(now.fits(), "{kind:?}");
                 let same = |then: &InstalledAlternator| {
                     let (then, now) = (then.alternator, now.alternator);
                     then.rated_a == now.rated_a && then.mass_kg == now.mass_kg
@@ -117,7 +113,7 @@ proptest! {
                 let mut alike = sheet.inputs.alternators().filter(same).peekable();
                 prop_assert!(
                     alike.peek().is_none() || alike.any(|then| was(&then)),
-                    "{}", proposal.name
+                    "{kind:?}"
                 );
             }
         }
@@ -138,7 +134,7 @@ proptest! {
     /// Going there and staying there costs nothing more.
     #[test]
     fn what_is_there_is_not_bought(drawn in normal_boat()) {
-        for proposal in proposals(&drawn.0) {
+        for (_, proposal) in proposals(&drawn.0) {
             let with = proposal.on(&drawn.0);
             prop_assert!(parts(&with, &with).is_empty());
             for part in parts(&drawn.0, &with) {
@@ -152,29 +148,24 @@ fn boat(link: &str) -> Worksheet {
     regulated::opened(&format!("v=2&{link}&end"))
 }
 
-fn proposal_of(sheet: &Worksheet, name: &str) -> Option<Worksheet> {
+fn proposal_of(sheet: &Worksheet, kind: Kind) -> Option<Worksheet> {
     let proposals = proposals(sheet);
-    let found = proposals.iter().find(|proposal| proposal.name == name)?;
+    let (_, found) = proposals.iter().find(|(one, _)| *one == kind)?;
     Some(found.on(sheet))
 }
 
-const DIRECT: &str = "Direct, with an external regulator";
-const CHARGER: &str = "Through a DC-DC charger";
-const LARGER: &str = "A larger alternator in its place";
-const SECOND: &str = "A second alternator for the bank";
-
-fn outcome_of(sheet: &Worksheet, name: &str) -> ampwright_core::decision::arrangements::Outcome {
+fn outcome_of(sheet: &Worksheet, called: &str) -> ampwright_core::decision::arrangements::Outcome {
     compare(sheet)
         .outcomes
         .into_iter()
-        .find(|outcome| outcome.name.contains(name))
-        .unwrap_or_else(|| panic!("no arrangement called {name}"))
+        .find(|outcome| arrangements::name(outcome).contains(called))
+        .unwrap_or_else(|| panic!("no arrangement called {called}"))
 }
 
 #[test]
 fn the_demo_has_every_usual_arrangement() {
     let compared = compare(&demo());
-    let names: Vec<&str> = compared.outcomes.iter().map(|o| o.name.as_str()).collect();
+    let names: Vec<&str> = compared.outcomes.iter().map(arrangements::name).collect();
     assert_eq!(
         names,
         [
@@ -192,7 +183,7 @@ fn the_demo_has_every_usual_arrangement() {
         .iter()
         .zip([true, true, false, true, true, false, false])
     {
-        assert_eq!(outcome.exposed, exposed, "{}", outcome.name);
+        assert_eq!(outcome.exposed, exposed, "{}", arrangements::name(outcome));
     }
 }
 
@@ -265,12 +256,9 @@ fn a_second_machine_on_the_bank_brings_its_lead() {
 fn a_direct_boat_with_a_built_in_regulator_is_offered_an_external_one() {
     let sheet = boat("reg_kind=internal&bank_charge_limit_a=50");
     let compared = compare(&sheet);
-    assert_eq!(
-        compared.outcomes[0].name,
-        "Direct, with the built-in regulator"
-    );
+    assert_eq!(compared.outcomes[0].kind, Kind::DirectBuiltIn);
     assert!(!compared.outcomes[0].harm.is_empty());
-    let with = proposal_of(&sheet, DIRECT).expect("the regulator");
+    let with = proposal_of(&sheet, Kind::DirectExternal).expect("the regulator");
     assert_eq!(with.inputs.reg.kind, RegulatorKind::External);
     let cap_a = with.inputs.reg.current_cap_a.expect("a cap");
     assert!(cap_a <= 50.0 && cap_a > 40.0, "{cap_a}");
@@ -283,8 +271,8 @@ fn a_direct_boat_with_a_built_in_regulator_is_offered_an_external_one() {
 fn a_12_v_alternator_is_not_proposed_for_a_48_v_bank() {
     let sheet =
         boat("bank_nominal_v=48&bank_capacity_ah=200&way_kind=converter&way_converter_a=10");
-    assert!(proposal_of(&sheet, DIRECT).is_none());
-    let with = proposal_of(&sheet, SECOND).expect("a second alternator");
+    assert!(proposal_of(&sheet, Kind::DirectExternal).is_none());
+    let with = proposal_of(&sheet, Kind::SecondAlternator).expect("a second alternator");
     assert_eq!(with.inputs.alt.nominal_v, AlternatorVolts::V48);
     assert_eq!(
         with.inputs
@@ -303,13 +291,13 @@ fn a_12_v_alternator_is_not_proposed_for_a_48_v_bank() {
 #[test]
 fn a_24_v_alternator_brings_its_start_battery() {
     let link = "bank_nominal_v=24&alt_nominal_v=24&alt_rated_a=80";
-    let with = proposal_of(&boat(link), CHARGER).expect("through a charger");
+    let with = proposal_of(&boat(link), Kind::ThroughCharger).expect("through a charger");
     assert_eq!(with.inputs.way.start_v, 28.0);
     assert_eq!(with.inputs.way.lockout_v, 26.0);
     assert_eq!(with.inputs.first_alternator().blocks(), 2.0);
     // With a start battery of 12 V there is no such arrangement.
     let twelve = boat(&format!("{link}&way_start_v=13.9"));
-    assert!(proposal_of(&twelve, CHARGER).is_none());
+    assert!(proposal_of(&twelve, Kind::ThroughCharger).is_none());
 }
 
 #[test]
@@ -325,7 +313,7 @@ fn a_larger_alternator_is_larger_and_its_engine_turns_it() {
         "alt_rated_a=250&eng_displacement_l=3",
     ] {
         let sheet = boat(link);
-        let Some(with) = proposal_of(&sheet, LARGER) else {
+        let Some(with) = proposal_of(&sheet, Kind::LargerAlternator) else {
             continue;
         };
         assert!(rated_w(&with.inputs) > rated_w(&sheet.inputs), "{link}");
@@ -333,7 +321,7 @@ fn a_larger_alternator_is_larger_and_its_engine_turns_it() {
         assert!(share_pct <= 60.0, "{share_pct} {link}");
     }
     // 180 A are less than the 200 there, and nothing usual is more than 250.
-    assert!(proposal_of(&boat("alt_rated_a=250"), LARGER).is_none());
+    assert!(proposal_of(&boat("alt_rated_a=250"), Kind::LargerAlternator).is_none());
 }
 
 /// A charger of 40 A at 12 V takes 40·14/0.91 = 615 W, more than half of the
@@ -341,7 +329,7 @@ fn a_larger_alternator_is_larger_and_its_engine_turns_it() {
 #[test]
 fn a_charger_suits_its_alternator() {
     let sheet = boat("alt_rated_a=35&reg_kind=internal");
-    let with = proposal_of(&sheet, CHARGER).expect("a small one");
+    let with = proposal_of(&sheet, Kind::ThroughCharger).expect("a small one");
     assert!(with.inputs.way.converter_a <= 15.0);
     // One that is too much is told, in watts whatever the voltages.
     let says = |link: &str| {
@@ -365,7 +353,7 @@ fn a_charger_suits_its_alternator() {
 fn parts_are_what_a_yard_would_bill() {
     // A second alternator beside one that is regulated and led to the bank.
     let now = boat("way_kind=direct");
-    let with = proposal_of(&now, SECOND).expect("a second one");
+    let with = proposal_of(&now, Kind::SecondAlternator).expect("a second one");
     assert_eq!(
         bought(&now, &with),
         [
@@ -376,7 +364,7 @@ fn parts_are_what_a_yard_would_bill() {
         ]
     );
     // In its place the regulator moves over.
-    let with = proposal_of(&now, LARGER).expect("a larger one");
+    let with = proposal_of(&now, Kind::LargerAlternator).expect("a larger one");
     assert!(!bought(&now, &with).contains(&"External regulator with sensors".to_string()));
     // The same figures at another voltage are another alternator.
     let mut with = now.clone();
@@ -386,7 +374,7 @@ fn parts_are_what_a_yard_would_bill() {
     // A suppressor that is there is not bought again.
     let mut now = boat("way_kind=converter&reg_kind=internal");
     now.inputs.guard.clamp = ClampKind::Clamp;
-    let with = proposal_of(&now, DIRECT).expect("direct");
+    let with = proposal_of(&now, Kind::DirectExternal).expect("direct");
     assert!(bought(&now, &with).contains(&"Protection against a load dump".to_string()));
     let mut guarded = with.clone();
     guarded.inputs.reg.kind = RegulatorKind::Internal;

@@ -3,7 +3,7 @@
 
 use ampwright_core::Worksheet;
 use ampwright_core::boat::{Key, demo};
-use ampwright_core::decision::arrangements::{all as all_arrangements, compare};
+use ampwright_core::decision::arrangements::compare;
 use ampwright_core::explain::{
     MathNode, Working, arrangement_ids, arrangement_working, arrangement_workings, ids, working,
     workings, workings_at,
@@ -317,8 +317,8 @@ fn arrangements_hold(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let Some(today) = outcomes.first() else {
         return Ok(());
     };
-    for (outcome, arrangement) in outcomes.iter().zip(all_arrangements(sheet)) {
-        let with = arrangement.on(sheet);
+    for outcome in &outcomes {
+        let with = outcome.arrangement.on(sheet);
         let report = report(&with);
         let json = serde_json::to_value(outcome).expect("an outcome is JSON");
         let costs = arrangement_workings(&with, &report, outcome, today);

@@ -1,7 +1,7 @@
 //! How the demo's figures came about, as plain text.
 
 use ampwright_core::boat::demo;
-use ampwright_core::decision::arrangements::{all, compare};
+use ampwright_core::decision::arrangements::compare;
 use ampwright_core::explain::{Working, arrangement_workings, workings, workings_at};
 use ampwright_core::report::report;
 
@@ -23,10 +23,9 @@ fn demo_workings() {
 fn demo_workings_of_an_arrangement() {
     let sheet = demo();
     let outcomes = compare(&sheet).outcomes;
-    let both = outcomes.iter().zip(all(&sheet));
-    let mut bought = both.filter(|(outcome, _)| outcome.bought > 0.0);
-    let (outcome, arrangement) = bought.next().expect("something to buy");
-    let with = arrangement.on(&sheet);
+    let mut bought = outcomes.iter().filter(|outcome| outcome.bought > 0.0);
+    let outcome = bought.next().expect("something to buy");
+    let with = outcome.arrangement.on(&sheet);
     let told = arrangement_workings(&with, &report(&with), outcome, &outcomes[0]);
     insta::assert_snapshot!(text(&told));
 }

@@ -6,17 +6,17 @@ use crate::schema::Value;
 /// Another way to set up the same boat.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Arrangement {
-    /// What the user calls it.
+    /// What the user calls it; empty as long as nobody has named it.
     pub name: String,
     /// The inputs that differ from the worksheet, in worksheet order.
     pub changes: Vec<(Key, Value)>,
 }
 
 impl Arrangement {
-    /// What differs between two sets of inputs.
-    pub fn between(name: &str, from: &Inputs, to: &Inputs) -> Arrangement {
+    /// What differs between two sets of inputs, without a name.
+    pub fn between(from: &Inputs, to: &Inputs) -> Arrangement {
         Arrangement {
-            name: name.to_string(),
+            name: String::new(),
             changes: Key::all()
                 .filter(|key| from.get(*key) != to.get(*key))
                 .map(|key| (key, to.get(key)))

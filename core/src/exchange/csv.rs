@@ -7,7 +7,8 @@
 use crate::analysis::year::{DayReport, Year};
 use crate::decision::arrangements::Comparison;
 use crate::report::Report;
-use crate::text::{headings, words};
+use crate::text::{arrangements, headings, words};
+use crate::units::Reader;
 
 /// A table being written; a comma follows each cell until the line ends.
 struct Table(String);
@@ -171,8 +172,9 @@ pub fn day_csv(day: &DayReport) -> String {
 pub fn arrangements_csv(comparison: &Comparison) -> String {
     let mut table = Table::new(&headings::ARRANGEMENTS);
     for outcome in &comparison.outcomes {
-        table.word(&outcome.name);
-        table.word(&outcome.changes.join("; "));
+        table.word(arrangements::name(outcome));
+        let changes = arrangements::changes(outcome, &Reader::METRIC);
+        table.word(&changes.join("; "));
         table.numbers(&[
             or_none(outcome.hours_day),
             or_none(outcome.hours_year),

@@ -9,13 +9,17 @@ use crate::decision::uncertainty::Certainty;
 use crate::text;
 use crate::units::Reader;
 
-/// The arrangements beside each other as one JSON object. Each part to buy has
+/// The arrangements beside each other as one JSON object. Each has its `kind` and
+/// as `name` what it is called, and under `changes` in words what differs from the
+/// worksheet. Each part to buy has
 /// its `item` and `amount`, and as `what` both in words; `disconnect`
 /// and each finding have their sentence as `text`.
 pub fn arrangements_json(comparison: &Comparison, reader: &Reader) -> Value {
     let mut json = json!(comparison);
     for (at, outcome) in comparison.outcomes.iter().enumerate() {
         let one = &mut json["outcomes"][at];
+        one["name"] = text::arrangements::name(outcome).into();
+        one["changes"] = text::arrangements::changes(outcome, reader).into();
         one["disconnect"]["text"] =
             text::arrangements::disconnect(&outcome.disconnect, reader).into();
         for (at, finding) in outcome.harm.iter().enumerate() {
@@ -26,6 +30,7 @@ pub fn arrangements_json(comparison: &Comparison, reader: &Reader) -> Value {
         }
     }
     for (at, left_out) in comparison.left_out.iter().enumerate() {
+        json["left_out"][at]["name"] = text::arrangements::kind(left_out.kind).into();
         for (place, finding) in left_out.harm.iter().enumerate() {
             json["left_out"][at]["harm"][place]["text"] =
                 text::findings::sentence(finding, reader).into();

@@ -1,10 +1,51 @@
 //! What there is to say of arrangements beside their figures.
 
-use crate::decision::arrangements::{Disconnect, LeftOut, Outcome};
+use crate::boat::Key;
+use crate::decision::arrangements::{Disconnect, Kind, LeftOut, Outcome};
+use crate::schema::Value;
 use crate::text::findings;
 use crate::text::year::days_aboard;
 use crate::units::Reader;
 use crate::units::quantity::volts;
+
+/// What a usual way to charge is called.
+pub const fn kind(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Before => "The boat today",
+        Kind::StockDirect => "Stock alternator direct, nothing watching its heat",
+        Kind::ThroughCharger => "Through a DC-DC charger",
+        Kind::SmallerCharger => "A smaller DC-DC charger",
+        Kind::ChargerAndPanels => "DC-DC charger, and more panels",
+        Kind::DirectExternal => "Direct, with an external regulator",
+        Kind::DirectBuiltIn => "Direct, with the built-in regulator",
+        Kind::CurrentCap => "A current cap at the regulator",
+        Kind::SecondAlternator => "A second alternator for the bank",
+        Kind::TwoAlternators => "Two alternators for the bank",
+        Kind::LargerAlternator => "A larger alternator in its place",
+        Kind::NoEngine => "Solar and shore power, no engine",
+        Kind::Own => "My arrangement",
+    }
+}
+
+/// What an arrangement is called: the user's own by the name they gave it.
+pub fn name(outcome: &Outcome) -> &str {
+    match outcome.arrangement.name.as_str() {
+        "" => kind(outcome.kind),
+        own => own,
+    }
+}
+
+/// What an arrangement changes: "Pulley ratio: 2.6", "Rated current: 180 A".
+pub fn changes(outcome: &Outcome, reader: &Reader) -> Vec<String> {
+    let said = |(key, value): (Key, Value)| {
+        format!(
+            "{}: {}",
+            key.spec().label,
+            key.spec().shown_to(reader, value)
+        )
+    };
+    outcome.changed().map(said).collect()
+}
 
 /// What the figures of a day and of a year are of.
 pub fn basis(today: &Outcome, reader: &Reader) -> String {
@@ -52,8 +93,8 @@ pub fn not_proposed(left_out: &[LeftOut], reader: &Reader) -> Vec<(String, Strin
         };
         let why = findings::sentence(worst, reader);
         match said.iter_mut().find(|(_, other)| *other == why) {
-            Some((names, _)) => *names += &format!("; {}", one.name),
-            None => said.push((one.name.to_string(), why)),
+            Some((names, _)) => *names += &format!("; {}", kind(one.kind)),
+            None => said.push((kind(one.kind).to_string(), why)),
         }
     }
     said

@@ -3,6 +3,8 @@
 use ampwright_core::decision::arrangements::Role;
 use ampwright_core::decision::goal_search::Found;
 
+use ampwright_core::text::arrangements::name;
+
 use crate::answers::{Answers, Weight};
 use crate::says::Says;
 
@@ -61,19 +63,19 @@ fn arrangements(says: &Says) {
         says.holds(share < 100.0, || {
             format!(
                 "“{}” takes {share:.0} % of what the engine has",
-                outcome.name
+                name(outcome)
             )
         });
         let payback = outcome.payback_years;
         says.holds(payback.is_none_or(|years| years < 1000.0), || {
-            format!("“{}” pays back in {payback:?} years", outcome.name)
+            format!("“{}” pays back in {payback:?} years", name(outcome))
         });
         if let (Some(today), Some(then), Some(years)) = (today, outcome.year, payback) {
             let saved = today.running() - then.running();
             says.holds(saved > 0.0, || {
                 format!(
                     "“{}” saves {saved:.0} a year and pays back in {years:.1}",
-                    outcome.name
+                    name(outcome)
                 )
             });
         }

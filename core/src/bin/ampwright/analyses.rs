@@ -1,7 +1,7 @@
 //! What follows from a worksheet, one function for each analysis.
 
 use ampwright_core::boat::Worksheet;
-use ampwright_core::decision::arrangements::{all, compare};
+use ampwright_core::decision::arrangements::compare;
 use ampwright_core::decision::goal_search::Search;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
 use ampwright_core::exchange::{
@@ -91,12 +91,12 @@ pub fn costs(sheet: &Worksheet) -> Result<(), Error> {
         let today = outcomes.first().unwrap_or(outcome);
         explain::arrangement_workings(with, &report, outcome, today)
     };
-    let each = outcomes.iter().zip(all(sheet));
     print_json(&AllCosts {
-        arrangements: each
-            .map(|(outcome, arrangement)| Costs {
-                name: outcome.name.clone(),
-                workings: workings(&arrangement.on(sheet), outcome),
+        arrangements: outcomes
+            .iter()
+            .map(|outcome| Costs {
+                name: ampwright_core::text::arrangements::name(outcome).to_string(),
+                workings: workings(&outcome.arrangement.on(sheet), outcome),
             })
             .collect(),
     })

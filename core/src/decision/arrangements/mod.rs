@@ -1,7 +1,7 @@
 //! Which arrangement: ways to set up the same boat, each worked out by the
 //! same report and put beside the others by hours, heat, fuel, risk and money.
 //!
-//! `changes` turns one arrangement into another, `alternators` are those that
+//! `kind` says which of the usual ways one is, `changes` turns one arrangement into another, `alternators` are those that
 //! are proposed, `propose` writes the usual arrangements down, `harm` says what
 //! must not be proposed, `parts` what would have to be bought, `outcome` works
 //! one out and `year_cost` what it costs.
@@ -9,6 +9,7 @@
 mod alternators;
 mod changes;
 mod harm;
+mod kind;
 mod outcome;
 mod parts;
 mod propose;
@@ -26,6 +27,7 @@ pub(crate) use changes::{
     may_pass_limit, regulate, replace,
 };
 pub(crate) use harm::harm;
+pub use kind::Kind;
 pub use outcome::{Disconnect, Hottest, Outcome};
 pub(crate) use parts::price;
 pub use parts::{Part, Purchase, parts};
@@ -45,8 +47,8 @@ pub struct Comparison {
 /// A usual arrangement that is not proposed.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct LeftOut {
-    /// Its name.
-    pub name: &'static str,
+    /// Which it is.
+    pub kind: Kind,
     /// What speaks against it, worst first, in the size tried first.
     pub harm: Vec<Finding>,
 }
@@ -70,16 +72,18 @@ pub enum Role {
 /// An arrangement, the boat set up like that, and what follows.
 struct WorkedOut {
     role: Role,
+    kind: Kind,
     arrangement: Arrangement,
     with: Worksheet,
     report: Report,
 }
 
 impl WorkedOut {
-    fn of(sheet: &Worksheet, role: Role, arrangement: Arrangement) -> WorkedOut {
+    fn of(sheet: &Worksheet, role: Role, kind: Kind, arrangement: Arrangement) -> WorkedOut {
         let with = arrangement.on(sheet);
         WorkedOut {
             role,
+            kind,
             report: report_without_lead(&with),
             arrangement,
             with,
@@ -98,25 +102,16 @@ pub fn compare(sheet: &Worksheet) -> Comparison {
     Comparison { outcomes, left_out }
 }
 
-/// All arrangements: those of [`compare`], in the same order.
-pub fn all(sheet: &Worksheet) -> Vec<Arrangement> {
-    let (all, _) = worked_out(sheet);
-    all.into_iter().map(|one| one.arrangement).collect()
-}
-
 /// The usual arrangements that differ from the worksheet and do no harm.
-pub fn proposals(sheet: &Worksheet) -> Vec<Arrangement> {
+pub fn proposals(sheet: &Worksheet) -> Vec<(Kind, Arrangement)> {
     let (all, _) = worked_out(sheet);
     let proposed = all.into_iter().filter(|one| one.role == Role::Proposed);
-    proposed.map(|one| one.arrangement).collect()
+    proposed.map(|one| (one.kind, one.arrangement)).collect()
 }
 
 fn worked_out(sheet: &Worksheet) -> (Vec<WorkedOut>, Vec<LeftOut>) {
-    let as_it_stands = Arrangement {
-        name: propose::as_it_stands(&sheet.inputs).to_string(),
-        changes: Vec::new(),
-    };
-    let as_it_stands = WorkedOut::of(sheet, Role::Worksheet, as_it_stands);
+    let kind = Kind::as_it_stands(&sheet.inputs);
+    let as_it_stands = WorkedOut::of(sheet, Role::Worksheet, kind, Arrangement::default());
     let is_safe = harm(&as_it_stands.report).is_empty();
     let mut all = vec![as_it_stands];
     all.extend(before(sheet));
@@ -124,23 +119,28 @@ fn worked_out(sheet: &Worksheet) -> (Vec<WorkedOut>, Vec<LeftOut>) {
     let (proposed, left_out) = proposed(sheet, is_safe);
     all.extend(proposed);
     let own = sheet.arrangements.iter().cloned();
-    all.extend(own.map(|arrangement| WorkedOut::of(sheet, Role::Own, arrangement)));
+    all.extend(own.map(|arrangement| WorkedOut::of(sheet, Role::Own, Kind::Own, arrangement)));
     (all, left_out)
 }
 
 /// The boat before the change, where somebody has said what is aboard.
 fn before(sheet: &Worksheet) -> Option<WorkedOut> {
     let old = sheet.before()?;
-    let arrangement = Arrangement::between(propose::BEFORE, &sheet.inputs, &old);
-    Some(WorkedOut::of(sheet, Role::Before, arrangement))
+    let arrangement = Arrangement::between(&sheet.inputs, &old);
+    Some(WorkedOut::of(
+        sheet,
+        Role::Before,
+        Kind::Before,
+        arrangement,
+    ))
 }
 
 /// A stock alternator with its built-in regulator, direct to a lithium bank: no
 /// proposal, but what many boats are given. Shown where it does harm.
 fn warning(sheet: &Worksheet) -> Option<WorkedOut> {
     let mistake = propose::stock_direct(&sheet.inputs)?;
-    let arrangement = Arrangement::between(propose::STOCK_DIRECT, &sheet.inputs, &mistake);
-    let one = WorkedOut::of(sheet, Role::Warning, arrangement);
+    let arrangement = Arrangement::between(&sheet.inputs, &mistake);
+    let one = WorkedOut::of(sheet, Role::Warning, Kind::StockDirect, arrangement);
     (!harm(&one.report).is_empty()).then_some(one)
 }
 
@@ -155,8 +155,8 @@ fn proposed(sheet: &Worksheet, safe_today: bool) -> (Vec<WorkedOut>, Vec<LeftOut
         }
         let mut against: Option<Vec<Finding>> = None;
         for with in usual.sizes.iter().filter(|with| **with != sheet.inputs) {
-            let arrangement = Arrangement::between(usual.name, &sheet.inputs, with);
-            let one = WorkedOut::of(sheet, Role::Proposed, arrangement);
+            let arrangement = Arrangement::between(&sheet.inputs, with);
+            let one = WorkedOut::of(sheet, Role::Proposed, usual.kind, arrangement);
             let harm = harm(&one.report);
             if harm.is_empty() {
                 against = None;
@@ -166,7 +166,7 @@ fn proposed(sheet: &Worksheet, safe_today: bool) -> (Vec<WorkedOut>, Vec<LeftOut
             against.get_or_insert(harm);
         }
         left_out.extend(against.map(|harm| LeftOut {
-            name: usual.name,
+            kind: usual.kind,
             harm,
         }));
     }

@@ -9,6 +9,7 @@ use crate::analysis::load_dump::{DumpReport, Exposure};
 use crate::analysis::year::{YearSums, year_sums};
 use crate::boat::{Alternator, Arrangement, Key, SectionId, Worksheet};
 use crate::decision::arrangements::harm::harm;
+use crate::decision::arrangements::kind::Kind;
 use crate::decision::arrangements::parts::{Part, parts};
 use crate::decision::arrangements::year_cost::{YearCost, engine_kwh, paid_back_years, year_cost};
 use crate::decision::arrangements::{Role, WorkedOut};
@@ -23,17 +24,16 @@ use crate::simulation::Limit;
 pub struct Outcome {
     /// What it is in the comparison.
     pub role: Role,
-    /// Its name.
-    pub name: String,
-    /// The arrangement itself, to set a boat up like it.
+    /// Which of the usual ways to charge it is.
+    pub kind: Kind,
+    /// The arrangement itself, to set a boat up like it; named only where it is
+    /// one of the user's own.
     #[serde(skip)]
     pub arrangement: Arrangement,
     /// What speaks against it: each Danger, and what overheats, overloads or
     /// wears out a part. Only the worksheet as it stands and the user's own
     /// arrangements ever have any.
     pub harm: Vec<Finding>,
-    /// Inputs that differ from the worksheet, each as "label: value unit".
-    pub changes: Vec<String>,
     /// Engine time a day \[h\]; none when no run is long enough.
     pub hours_day: Option<f64>,
     /// In how many equal runs a day; 0 without any.
@@ -173,16 +173,18 @@ impl Hottest {
 }
 
 impl Outcome {
-    /// Inputs that differ from the worksheet, with their values: those of
-    /// [`Outcome::changes`].
+    /// Inputs that differ from the worksheet, with their values, but for an
+    /// alternator that only moved to the second place.
     pub fn changed(&self) -> impl Iterator<Item = (Key, Value)> {
-        changed(&self.arrangement).copied()
+        let changes = self.arrangement.changes.iter().copied();
+        changes.filter(|(key, _)| key.section != SectionId::alt2)
     }
 
     /// What comes of an arrangement; `today` is the worksheet as it stands.
     pub(super) fn of(sheet: &Worksheet, one: &WorkedOut, today: Option<&Outcome>) -> Outcome {
         let WorkedOut {
             role,
+            kind,
             arrangement,
             with,
             report,
@@ -209,10 +211,9 @@ impl Outcome {
         let disconnect = disconnect(with, report);
         Outcome {
             role: *role,
-            name: arrangement.name.clone(),
+            kind: *kind,
             arrangement: arrangement.clone(),
             harm: harm(report),
-            changes: changed(arrangement).map(said).collect(),
             hours_day: report.analyses.day.engine_hours,
             runs: report.analyses.day.runs,
             trouble: report.analyses.day.trouble,
@@ -247,19 +248,6 @@ impl Outcome {
             fixes: count(Severity::Fix),
         }
     }
-}
-
-/// What an arrangement changes, but for an alternator that only moved to the
-/// second place.
-fn changed(arrangement: &Arrangement) -> impl Iterator<Item = &(Key, Value)> {
-    let changes = arrangement.changes.iter();
-    changes.filter(|(key, _)| key.section != SectionId::alt2)
-}
-
-/// "Pulley ratio: 2.6", "Rated current: 180 A".
-fn said((key, value): &(Key, Value)) -> String {
-    let spec = key.spec();
-    format!("{}: {}", spec.label, spec.shown(*value))
 }
 
 /// What happens when the bank disconnects under load, at the alternator where

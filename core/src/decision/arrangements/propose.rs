@@ -5,6 +5,7 @@ use crate::decision::arrangements::alternators::{larger_a, second_a};
 use crate::decision::arrangements::changes::{
     Stated, add_second, as_engines_come, can_charge_start, direct, replace, through_charger,
 };
+use crate::decision::arrangements::kind::Kind;
 
 /// Panels added where panels are proposed \[W\]: two of a usual size.
 const PANELS_W: f64 = 300.0;
@@ -13,15 +14,11 @@ const CHARGERS_A: [f64; 9] = [60.0, 50.0, 40.0, 30.0, 25.0, 20.0, 15.0, 10.0, 5.
 /// The part of the alternator's rated power that a DC-DC charger may take:
 /// common practice, no source.
 const CHARGER_SHARE: f64 = 0.5;
-/// What to call the boat before the change.
-pub(super) const BEFORE: &str = "The boat today";
-/// What to call a stock alternator led to a lithium bank as it is.
-pub(super) const STOCK_DIRECT: &str = "Stock alternator direct, nothing watching its heat";
 
 /// A usual arrangement, in the sizes it may have, the one to be tried first
 /// in the first place. It has none where it makes no sense on this boat.
 pub(super) struct Usual {
-    pub name: &'static str,
+    pub kind: Kind,
     pub sizes: Vec<Inputs>,
 }
 
@@ -36,21 +33,21 @@ pub(super) fn usual(sheet: &Worksheet) -> Vec<Usual> {
         with.sun.panel_w += PANELS_W;
         with
     };
-    let of = |name, sizes: Vec<Inputs>| Usual {
-        name,
+    let of = |kind, sizes: Vec<Inputs>| Usual {
+        kind,
         sizes: sizes.into_iter().filter(fits).collect(),
     };
     vec![
-        of(through_name(now), through.clone()),
-        of(directly(now), vec![changed(now, direct)]),
-        of("A second alternator for the bank", seconds(now, stated)),
-        of("A larger alternator in its place", larger(now)),
+        of(Kind::through(now), through.clone()),
+        of(Kind::directly(now), vec![changed(now, direct)]),
+        of(Kind::SecondAlternator, seconds(now, stated)),
+        of(Kind::LargerAlternator, larger(now)),
         of(
-            "DC-DC charger, and more panels",
+            Kind::ChargerAndPanels,
             through.iter().map(more_panels).collect(),
         ),
         of(
-            "Solar and shore power, no engine",
+            Kind::NoEngine,
             vec![changed(now, |with| with.shore.rest = Rest::Shore)],
         ),
     ]
@@ -67,35 +64,6 @@ pub(super) fn stock_direct(now: &Inputs) -> Option<Inputs> {
         with.keep_alternator_voltages(now);
     });
     (now.bank.chemistry == Chemistry::Lfp && with != *now && fits(&with)).then_some(with)
-}
-
-/// What to call the boat as it stands.
-pub(super) fn as_it_stands(now: &Inputs) -> &'static str {
-    match (now.shore.rest, now.two.role, now.way.kind, now.reg.kind) {
-        (Rest::Shore, ..) => "Solar and shore power, no engine",
-        (_, SecondRole::House, ..) => "Two alternators for the bank",
-        (_, SecondRole::Start, ..) => "A second alternator for the bank",
-        (_, _, WayKind::Converter, _) => "Through a DC-DC charger",
-        (_, _, WayKind::Direct, RegulatorKind::External) => "Direct, with an external regulator",
-        (_, _, WayKind::Direct, RegulatorKind::Internal) => "Direct, with the built-in regulator",
-    }
-}
-
-/// What to call the alternator led to the bank under an external regulator.
-fn directly(now: &Inputs) -> &'static str {
-    match (now.way.kind, now.reg.kind) {
-        // All it can still lack is a current cap.
-        (WayKind::Direct, RegulatorKind::External) => "A current cap at the regulator",
-        _ => "Direct, with an external regulator",
-    }
-}
-
-/// What to call the bank charged through a DC-DC charger.
-fn through_name(now: &Inputs) -> &'static str {
-    match now.way.kind {
-        WayKind::Converter => "A smaller DC-DC charger",
-        WayKind::Direct => "Through a DC-DC charger",
-    }
 }
 
 fn changed(now: &Inputs, change: impl Fn(&mut Inputs)) -> Inputs {

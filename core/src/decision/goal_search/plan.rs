@@ -63,7 +63,7 @@ pub(super) fn plan(search: &Search, tried: &Tried) -> Plan {
         hot_a: hot_a(search, &tried.levels),
         meets: search.meets(tried),
         steps: steps(search, &tried.levels),
-        arrangement: Arrangement::between("", &search.scales.inputs, &with),
+        arrangement: Arrangement::between(&search.scales.inputs, &with),
     }
 }
 

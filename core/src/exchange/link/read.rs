@@ -29,13 +29,13 @@ pub struct Opened {
 
 /// A link as it is being read.
 #[derive(Default)]
-struct Reader {
+struct LinkReader {
     sheet: Worksheet,
     whole: bool,
     remarks: Remarks,
 }
 
-impl Reader {
+impl LinkReader {
     fn remark(&mut self, remark: Remark) {
         self.remarks.push(remark);
     }
@@ -80,7 +80,7 @@ pub fn open_link(fragment: &str) -> Result<Opened, ReadError> {
         }
         _ => return Err(ReadError::NotALink { newest: NEWEST }),
     };
-    let mut reader = Reader::default();
+    let mut reader = LinkReader::default();
     let mut section = None;
     for part in parts {
         if part == END {
@@ -131,7 +131,7 @@ fn read_input(
     name: &str,
     value: &str,
     after: Option<SectionId>,
-    reader: &mut Reader,
+    reader: &mut LinkReader,
 ) -> Option<SectionId> {
     let Some(key) = names::named(name, after) else {
         reader.remark(Remark::UnknownKey {
@@ -165,7 +165,7 @@ fn read_input(
     Some(key.section)
 }
 
-fn read_load(value: &str, reader: &mut Reader) {
+fn read_load(value: &str, reader: &mut LinkReader) {
     let mut parts = value.split(PART);
     let name = parts.next().unwrap_or_default();
     let mut load = Load {
@@ -195,7 +195,7 @@ fn read_load(value: &str, reader: &mut Reader) {
     reader.sheet.loads.push(load);
 }
 
-fn read_month(value: &str, reader: &mut Reader) {
+fn read_month(value: &str, reader: &mut LinkReader) {
     let mut parts = value.split(PART);
     let number = parts.next().unwrap_or_default();
     let Some(month) = number.parse().ok().and_then(Month::numbered) else {
@@ -230,7 +230,7 @@ fn read_month(value: &str, reader: &mut Reader) {
     remarks.into_iter().for_each(|remark| reader.remark(remark));
 }
 
-fn read_arrangement(value: &str, reader: &mut Reader) {
+fn read_arrangement(value: &str, reader: &mut LinkReader) {
     let mut parts = value.split(PART);
     let name = parts.next().unwrap_or_default();
     let mut arrangement = Arrangement {

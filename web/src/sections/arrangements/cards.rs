@@ -4,6 +4,7 @@
 use crate::components::Button;
 use ampwright_core::boat::Arrangement;
 use ampwright_core::decision::arrangements::{Outcome, Role};
+use ampwright_core::text::arrangements::{changes, name};
 use ampwright_core::text::findings;
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
@@ -37,11 +38,11 @@ pub fn Cards<'a>(
             })
         };
         view! {
-            <article aria-label=format!("{} {}", letter(at), outcome.name)>
+            <article aria-label=format!("{} {}", letter(at), name(outcome))>
                 <h3>
                     <i>{letter(at)}</i>
                     " "
-                    {outcome.name.clone()}
+                    {name(outcome).to_string()}
                     {role(outcome.role).map(|role| view! { " " <small>{role}</small> })}
                 </h3>
                 <Harm outcome reader />
@@ -49,7 +50,7 @@ pub fn Cards<'a>(
                 <Costs at outcome reader compared />
                 <Changes outcome reader />
                 {matches!(outcome.role, Role::Proposed | Role::Own)
-                    .then(|| view! { <Choose at arrangement=outcome.arrangement.clone() /> })}
+                    .then(|| view! { <Choose at arrangement=named(outcome) /> })}
             </article>
         }
     };
@@ -86,12 +87,16 @@ fn Harm<'a>(outcome: &'a Outcome, reader: &'a Reader) -> impl IntoView + use<> {
 /// Inputs that differ from the worksheet.
 #[component]
 fn Changes<'a>(outcome: &'a Outcome, reader: &'a Reader) -> impl IntoView + use<> {
-    let changes = outcome.changed().map(|(key, value)| {
-        let spec = key.spec();
-        format!("{}: {}", spec.label, spec.shown_to(reader, value))
-    });
-    let changes: Vec<String> = changes.collect();
+    let changes = changes(outcome, reader);
     (!changes.is_empty()).then(|| view! { <p class="margin">{changes.join("; ")} "."</p> })
+}
+
+/// An arrangement under what it is called.
+fn named(outcome: &Outcome) -> Arrangement {
+    Arrangement {
+        name: name(outcome).to_string(),
+        ..outcome.arrangement.clone()
+    }
 }
 
 /// What can be done with an arrangement.

@@ -1,6 +1,7 @@
 //! Engine time drawn against money.
 
 use ampwright_core::decision::arrangements::Outcome;
+use ampwright_core::text::arrangements::name;
 use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::money;
 use leptos::prelude::*;
@@ -87,7 +88,7 @@ fn points(outcomes: &[Outcome], price: &Scale, time: &Scale) -> Vec<Point> {
         let neighbours = points.iter().filter(is_near).count();
         points.push(Point {
             letter: letter(at),
-            name: outcome.name.clone(),
+            name: name(outcome).to_string(),
             x,
             y,
             neighbours,

@@ -1,6 +1,7 @@
 //! All arrangements side by side, for a wide screen.
 
 use ampwright_core::decision::arrangements::{Outcome, Role};
+use ampwright_core::text::arrangements::name;
 use leptos::either::EitherOf3;
 use leptos::prelude::*;
 
@@ -22,7 +23,7 @@ pub fn Table<'a>(outcomes: &'a [Outcome], rows: &'a [JudgedRow]) -> impl IntoVie
             <th scope="col">
                 <i>{letter(at)}</i>
                 " "
-                {outcome.name.clone()}
+                {name(outcome).to_string()}
                 {role}
                 {unsafe_one}
             </th>
