@@ -129,6 +129,7 @@ fn from_24_v_to_12_v() {
     stock("24 V engine, 12 V house, 40 A DC-DC charger")
         .choose("alt_nominal_v", "24")
         .set("alt_rated_a", 60.0)
+        .set("way_converter_a", 40.0)
         .set("way_start_v", 28.0)
         .set("way_lockout_v", 26.0)
         .check(|says| {

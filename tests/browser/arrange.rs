@@ -62,7 +62,7 @@ fn one_of_ones_own_is_changed_kept_and_sent() {
     assert_eq!(sheet.arrangements.len(), 1);
     assert_eq!(sheet.arrangements[0].name, "A <b>large</b> converter");
     let with = sheet.arrangements[0].on(&sheet);
-    assert_eq!(with.inputs.way.converter_a, 60.0);
+    assert_eq!(with.inputs.way.converter_a, Some(60.0));
     // And it can be given up.
     desk.press("#own-0-delete");
     desk.browser.wait_gone("#own-0-name").unwrap();

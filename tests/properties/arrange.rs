@@ -330,7 +330,7 @@ fn a_larger_alternator_is_larger_and_its_engine_turns_it() {
 fn a_charger_suits_its_alternator() {
     let sheet = boat("alt_rated_a=35&reg_kind=internal");
     let with = proposal_of(&sheet, Kind::ThroughCharger).expect("a small one");
-    assert!(with.inputs.way.converter_a <= 15.0);
+    assert!(with.inputs.charger_a() <= 15.0);
     // One that is too much is told, in watts whatever the voltages.
     let says = |link: &str| {
         let report = report(&boat(link));

@@ -257,7 +257,7 @@ fn a_plan_keeps_the_current_within_what_the_bank_may_take() {
             let limit_a = inputs.charge_limit_a();
             let most_a = match inputs.way.kind {
                 WayKind::Direct => inputs.reg.current_cap_a.unwrap_or(inputs.alt.rated_a),
-                WayKind::Converter => inputs.way.converter_a,
+                WayKind::Converter => inputs.charger_a(),
             };
             assert!(most_a <= limit_a, "{most_a} {limit_a} {link}");
         }

@@ -275,7 +275,7 @@ fn a_charger_does_not_starve() {
     );
     assert!(set_a < 50.0, "{set_a}");
     let mut with = sheet.clone();
-    with.inputs.way.converter_a = set_a;
+    with.inputs.way.converter_a = Some(set_a);
     let found = report(&with).findings;
     assert!(
         found

@@ -116,7 +116,7 @@ impl Inputs {
     pub fn limit_linked(&self) -> bool {
         let charger_a = match self.way.kind {
             WayKind::Direct => 0.0,
-            WayKind::Converter => self.way.converter_a,
+            WayKind::Converter => self.charger_a(),
         };
         can_be_linked(self)
             && self.reg.link == RegulatorLink::Limits

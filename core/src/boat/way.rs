@@ -2,7 +2,7 @@
 
 use crate::boat::section;
 use crate::boat::{Inputs, InstalledAlternator, SecondRole};
-use crate::boat::{choose, number};
+use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{AMPERE, PERCENT, VOLT};
 
@@ -28,7 +28,7 @@ section! {
     Way {
         kind: WayKind = choose("Arrangement", WayKind::OPTIONS, 1)
             .help("Direct is quicker and asks more of the alternator; through a DC-DC charger the alternator sees a steady, modest load.");
-        converter_a: f64 = number("DC-DC charger output", AMPERE, 1.0, 1000.0, 40.0).nameplate().spread_pct(25.0)
+        converter_a: Option<f64> = optional("DC-DC charger output", AMPERE, 1.0, 1000.0, "a size that takes half of what the alternator is rated for", |w| Some(w.inputs.usual_charger_a())).nameplate().spread_pct(25.0)
             .help("Rated current on the house side; add up chargers in parallel.")
             .when(|i| i.way.kind == WayKind::Converter);
         converter_efficiency_pct: f64 = number("DC-DC charger efficiency", PERCENT, 50.0, 99.0, 91.0).nameplate().spread(88.0, 94.0)
@@ -69,6 +69,12 @@ fn through_converter(inputs: &Inputs) -> bool {
     inputs.way.kind == WayKind::Converter || inputs.feeds_start_back()
 }
 
+/// Usual sizes of DC-DC chargers \[A\], the largest first: common practice, no
+/// source.
+pub(crate) const USUAL_CHARGERS_A: [f64; 9] = [60.0, 50.0, 40.0, 30.0, 25.0, 20.0, 15.0, 10.0, 5.0];
+/// The part of the alternator's rated power that a DC-DC charger may take:
+/// common practice, no source.
+pub(crate) const CHARGER_SHARE: f64 = 0.5;
 /// Volts with the engine running for each 12 V block: common practice.
 const RUNNING_BLOCK_V: f64 = 14.0;
 
@@ -80,6 +86,29 @@ impl InstalledAlternator<'_> {
 }
 
 impl Inputs {
+    /// Rated current of the DC-DC charger on its house side \[A\].
+    pub fn charger_a(&self) -> f64 {
+        let stated_a = self.way.converter_a;
+        stated_a.unwrap_or_else(|| self.usual_charger_a())
+    }
+
+    /// The largest usual size of DC-DC charger that suits alternator and bank
+    /// \[A\]; the smallest where none does.
+    pub(crate) fn usual_charger_a(&self) -> f64 {
+        let rated_w = self.first_alternator().rated_w();
+        let suits = |charger_a: &f64| self.charger_suits(*charger_a, rated_w);
+        let [.., smallest_a] = USUAL_CHARGERS_A;
+        let largest_a = USUAL_CHARGERS_A.into_iter().find(suits);
+        largest_a.unwrap_or(smallest_a)
+    }
+
+    /// Whether a DC-DC charger of an output \[A\] leaves an alternator of a rating
+    /// \[W\] enough of its power and the bank may take what it gives.
+    pub(crate) fn charger_suits(&self, charger_a: f64, rated_w: f64) -> bool {
+        let takes_w = self.charger_takes_w(charger_a);
+        takes_w <= CHARGER_SHARE * rated_w && charger_a <= self.charge_limit_a()
+    }
+
     /// What a DC-DC charger of an output \[A\] takes from the start battery's
     /// side, the house bank nearly full \[W\].
     pub(crate) fn charger_takes_w(&self, output_a: f64) -> f64 {
@@ -103,5 +132,33 @@ impl Inputs {
         self.way.kind == WayKind::Direct
             && self.two.role == SecondRole::None
             && self.way.start_kept == StartKept::House
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::boat::{Inputs, NominalVolts};
+
+    /// Half of a rating at 14 V, through 91 %: 100 A are 1400 W, 700 W of them
+    /// give 637 W, 45 A at 14 V; the usual size below is 40 A.
+    #[test]
+    fn a_charger_that_nobody_stated_suits_the_alternator() {
+        let charger_a = |rated_a: f64, nominal_v, capacity_ah: f64| {
+            let mut inputs = Inputs::default();
+            inputs.alt.rated_a = rated_a;
+            inputs.bank.nominal_v = nominal_v;
+            inputs.bank.capacity_ah = capacity_ah;
+            inputs.charger_a()
+        };
+        for (rated_a, expected_a) in [(35.0, 15.0), (60.0, 25.0), (100.0, 40.0), (160.0, 60.0)] {
+            assert_eq!(charger_a(rated_a, NominalVolts::V12, 400.0), expected_a);
+        }
+        // 24 V take twice the watts at the same amperes.
+        let mut inputs = Inputs::default();
+        inputs.bank.nominal_v = NominalVolts::V24;
+        inputs.alt.nominal_v = crate::boat::AlternatorVolts::V12;
+        assert_eq!(inputs.charger_a(), 20.0);
+        // A bank of 50 A·h takes 25 A, whatever the alternator gives.
+        assert_eq!(charger_a(160.0, NominalVolts::V12, 50.0), 25.0);
     }
 }

@@ -32,6 +32,8 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         (key!(space.wall_w_k), Value::Number(12.0)),
         (key!(space.leak_m3h), Value::Number(15.0)),
         (key!(space.heat_capacity_kj_k), Value::Number(30.0)),
+        // One size of DC-DC charger for every alternator.
+        (key!(way.converter_a), Value::Number(40.0)),
         // Amounts bore no sign.
         (key!(cost.currency), Currency::Plain.to_value()),
         // A built-in regulator held the bank's charge voltage, hot or cold.

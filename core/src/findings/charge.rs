@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::analysis::RunReport;
-use crate::boat::{Chemistry, Inputs, RegulatorKind, WayKind, Worksheet};
+use crate::boat::{CHARGER_SHARE, Chemistry, Inputs, RegulatorKind, WayKind, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
 use crate::simulation::Limit;
 
@@ -190,12 +190,12 @@ fn charger_findings(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) 
         );
     }
     // In watts: its two sides need not be of one voltage.
-    let charger_a = way.converter_a;
+    let charger_a = inputs.charger_a();
     let (takes_w, rated_w) = (
         inputs.charger_takes_w(charger_a),
         inputs.first_alternator().rated_w(),
     );
-    if takes_w > 0.5 * rated_w {
+    if takes_w > CHARGER_SHARE * rated_w {
         add(
             found,
             ChargeFinding::ConverterLarge {

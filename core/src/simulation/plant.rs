@@ -113,7 +113,7 @@ impl Plant {
                 most_a: if inputs.way.start_v < inputs.way.lockout_v {
                     0.0
                 } else {
-                    inputs.way.converter_a
+                    inputs.charger_a()
                 },
                 efficiency: inputs.way.converter_efficiency_pct / 100.0,
             }),

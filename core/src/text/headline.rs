@@ -96,7 +96,7 @@ pub fn boat(sheet: &Worksheet, reader: &Reader) -> String {
         WayKind::Direct => "direct to the house bank".to_string(),
         WayKind::Converter => format!(
             "through a {} DC-DC charger",
-            reader.show(amperes(inputs.way.converter_a))
+            reader.show(amperes(inputs.charger_a()))
         ),
     };
     format!("{bank}, {alternator}{second}, {connection}")

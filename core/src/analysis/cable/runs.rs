@@ -63,7 +63,7 @@ pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
     };
     if by_converter {
         let (house_v, start_v) = (house.volts, inputs.way.start_v);
-        let out_a = inputs.way.converter_a;
+        let out_a = inputs.charger_a();
         let efficiency_pct = inputs.way.converter_efficiency_pct;
         leads.push(Lead {
             code: RunCode::ChargerIn,

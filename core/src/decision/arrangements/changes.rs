@@ -63,7 +63,7 @@ pub(super) fn through_charger(with: &mut Inputs, stated: Stated, charger_a: f64)
     *with = as_engines_come(with);
     let before = *with;
     with.way.kind = WayKind::Converter;
-    with.way.converter_a = charger_a;
+    with.way.converter_a = Some(charger_a);
     with.shore.rest = Rest::Engine;
     start_battery_of(with, &before, stated);
     with.keep_alternator_voltages(&before);
@@ -199,7 +199,7 @@ fn gives_a(installed: &InstalledAlternator) -> f64 {
 pub(crate) fn may_pass_limit(inputs: &Inputs) -> bool {
     let direct_a: f64 = on_bank(inputs).map(|installed| gives_a(&installed)).sum();
     let through_a = match inputs.way.kind {
-        WayKind::Converter => inputs.way.converter_a,
+        WayKind::Converter => inputs.charger_a(),
         WayKind::Direct => 0.0,
     };
     !inputs.limit_linked() && direct_a + through_a > inputs.charge_limit_a()

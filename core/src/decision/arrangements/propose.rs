@@ -1,6 +1,8 @@
 //! The usual arrangements of a boat, each in the sizes it may have.
 
-use crate::boat::{Chemistry, Inputs, RegulatorKind, Rest, SecondRole, WayKind, Worksheet};
+use crate::boat::{
+    Chemistry, Inputs, RegulatorKind, Rest, SecondRole, USUAL_CHARGERS_A, WayKind, Worksheet,
+};
 use crate::decision::arrangements::alternators::{larger_a, second_a};
 use crate::decision::arrangements::changes::{
     Stated, add_second, as_engines_come, can_charge_start, direct, replace, through_charger,
@@ -9,12 +11,6 @@ use crate::decision::arrangements::kind::Kind;
 
 /// Panels added where panels are proposed \[W\]: two of a usual size.
 const PANELS_W: f64 = 300.0;
-/// Usual sizes of DC-DC chargers \[A\]: common practice, no source.
-const CHARGERS_A: [f64; 9] = [60.0, 50.0, 40.0, 30.0, 25.0, 20.0, 15.0, 10.0, 5.0];
-/// The part of the alternator's rated power that a DC-DC charger may take:
-/// common practice, no source.
-const CHARGER_SHARE: f64 = 0.5;
-
 /// A usual arrangement, in the sizes it may have, the one to be tried first
 /// in the first place. It has none where it makes no sense on this boat.
 pub(super) struct Usual {
@@ -85,14 +81,11 @@ fn through_chargers(now: &Inputs, stated: Stated) -> Vec<Inputs> {
         // One alternator is there for the bank already, or none for a start battery.
         return Vec::new();
     }
-    let listed_a = now.way.converter_a;
-    let fits = |charger_a: &f64| {
-        let takes_w = now.charger_takes_w(*charger_a);
-        takes_w <= CHARGER_SHARE * as_engines_come(now).first_alternator().rated_w()
-            && *charger_a <= now.charge_limit_a()
-    };
+    let listed_a = now.charger_a();
+    let rated_w = as_engines_come(now).first_alternator().rated_w();
+    let fits = |charger_a: &f64| now.charger_suits(*charger_a, rated_w);
     let listed = (stated.charger_a || fits(&listed_a)).then_some(listed_a);
-    let smaller_a = CHARGERS_A
+    let smaller_a = USUAL_CHARGERS_A
         .into_iter()
         .filter(|charger_a| *charger_a < listed_a && fits(charger_a));
     listed

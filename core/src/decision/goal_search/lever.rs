@@ -129,7 +129,7 @@ pub(super) static LEVERS: [Lever; COUNT] = [
         change: Change::Charger,
         open: |goal| goal.converter,
         amounts: chargers_a,
-        apply: |i, amperes, _| i.way.converter_a = amperes,
+        apply: |i, amperes, _| i.way.converter_a = Some(amperes),
     },
     Lever {
         change: Change::Direct,
@@ -215,9 +215,9 @@ fn chargers_a(i: &Inputs) -> Vec<f64> {
     if i.way.kind != WayKind::Converter {
         return Vec::new();
     }
-    let now_a = i.way.converter_a;
+    let now_a = i.charger_a();
     let (rated_w, limit_a) = (i.first_alternator().rated_w(), i.charge_limit_a());
-    let too_large = i.charger_takes_w(now_a) > 0.5 * rated_w || now_a > limit_a;
+    let too_large = !i.charger_suits(now_a, rated_w);
     let bears = |amperes: f64| i.charger_takes_w(amperes) <= rated_w && amperes <= limit_a;
     let smaller = [0.25, 0.5, 0.75]
         .map(|times| (times * now_a).floor())

@@ -112,7 +112,7 @@ fn no_sensor(case: Case, house: bool) -> Setting {
     let reason = BuiltInReason::NoSensor {
         winding: celsius(case.report.analyses.run.alternators[0].peak.winding_c),
         limit: celsius(case.inputs.alt.class.limit_c()),
-        charger: (!house).then(|| amperes(case.inputs.way.converter_a)),
+        charger: (!house).then(|| amperes(case.inputs.charger_a())),
     };
     let value = SettingValue::NoTemperatureLimit;
     Setting::new(SettingCode::Heat, value, reason, Source::Calculated)

@@ -32,7 +32,7 @@ pub(super) enum Decided {
 pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> PerAlternator<f64> {
     let mut open = *inputs;
     open.reg.current_cap_a = None;
-    open.way.converter_a = NEVER_BINDS;
+    open.way.converter_a = Some(NEVER_BINDS);
     let mut plant = Plant::new(&open, load_a);
     // A bank that takes everything at the charge voltage.
     plant.bank = Bank {

@@ -117,6 +117,7 @@ pub(super) fn to_house(case: Case) -> Group {
 
 fn output(case: Case) -> Setting {
     let (way, f) = (&case.inputs.way, case.figures);
+    let rated_a = case.inputs.charger_a();
     let alone_a = down(f.converter_a);
     let may_a = f.converter_setting_a();
     let out_a = down(may_a);
@@ -125,15 +126,15 @@ fn output(case: Case) -> Setting {
         ConverterReason::BankLimit {
             bank_limit: amperes(f.bank_limit_a),
         }
-    } else if alone_a < down(way.converter_a) {
-        let rating = amperes(way.converter_a);
+    } else if alone_a < down(rated_a) {
+        let rating = amperes(rated_a);
         ConverterReason::AlternatorHoldsLess { rating, hot }
     } else {
         let efficiency = way.converter_efficiency_pct / 100.0;
-        let takes = amperes(way.converter_a * f.charge_v / (efficiency * way.start_v));
+        let takes = amperes(rated_a * f.charge_v / (efficiency * way.start_v));
         ConverterReason::AlternatorHoldsEnough { takes, hot }
     };
-    let from = if out_a < down(way.converter_a) {
+    let from = if out_a < down(rated_a) {
         Source::Calculated
     } else {
         Source::Worksheet(key!(way.converter_a))

@@ -194,11 +194,11 @@ fn converter_a(inputs: &Inputs, hot_a: f64, house_v: f64) -> f64 {
     };
     let spare_a = hot_a - services_a;
     if spare_a < 1.0 {
-        return way.converter_a;
+        return inputs.charger_a();
     }
     let efficiency = way.converter_efficiency_pct / 100.0;
-    way.converter_a
-        .min(spare_a * efficiency * way.start_v / house_v)
+    let rated_a = inputs.charger_a();
+    rated_a.min(spare_a * efficiency * way.start_v / house_v)
 }
 
 /// A regulator's temperature set-point.

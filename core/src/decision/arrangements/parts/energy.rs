@@ -26,7 +26,7 @@ impl Charger {
         let start_blocks = (inputs.way.start_v / RUNNING_BLOCK_V).round().max(1.0);
         let house_blocks = inputs.bank.nominal_v.blocks();
         let (amperes, from_blocks, to_blocks) = match inputs.way.kind {
-            WayKind::Converter => (inputs.way.converter_a, start_blocks, house_blocks),
+            WayKind::Converter => (inputs.charger_a(), start_blocks, house_blocks),
             WayKind::Direct if inputs.feeds_start_back() => (BACK_A, house_blocks, start_blocks),
             WayKind::Direct => (0.0, house_blocks, start_blocks),
         };
