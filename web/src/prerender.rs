@@ -9,8 +9,13 @@ use crate::state::AppState;
 
 /// Everything within `#app`.
 pub fn page() -> String {
+    part(|_| (), || view! { <App /> })
+}
+
+/// A part of the page as it is printed when the state was prepared so.
+pub fn part<V: IntoView>(prepare: impl FnOnce(AppState), make: impl FnOnce() -> V) -> String {
     Owner::new_root(None).with(|| {
-        AppState::provide();
-        view! { <App /> }.to_html()
+        prepare(AppState::provide());
+        make().to_html()
     })
 }

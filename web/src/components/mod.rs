@@ -11,6 +11,8 @@ mod field;
 mod fold;
 mod later;
 mod name_entry;
+#[cfg(test)]
+mod tests;
 mod text_table;
 
 pub use button::Button;

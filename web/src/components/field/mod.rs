@@ -6,6 +6,8 @@ mod confidence;
 mod number;
 mod row;
 mod stepper;
+#[cfg(test)]
+mod tests;
 
 use ampwright_core::schema::{FieldSpec, Kind, Value};
 use leptos::either::Either;

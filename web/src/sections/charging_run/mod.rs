@@ -5,6 +5,8 @@ mod drawing;
 mod limits;
 mod reading;
 mod table;
+#[cfg(test)]
+mod tests;
 
 use ampwright_core::analysis::RunReport;
 use ampwright_core::text::words;
