@@ -6,7 +6,7 @@ use ampwright_core::Worksheet;
 use ampwright_core::boat::Key;
 use ampwright_core::exchange::open_link;
 use ampwright_core::schema::Value as InputValue;
-use ampwright_tests::driver::{Browser, Element, Scope, Screen};
+use ampwright_tests::driver::{Browser, Element, Engine, Scope, Screen};
 use serde_json::Value;
 
 /// A browser with the page open on a phone, and the server behind it.
@@ -35,9 +35,18 @@ impl<'b> Scope<'b> for &'b Desk {
 impl Desk {
     /// A fresh visitor.
     pub fn open(screen: Screen) -> Desk {
+        Desk::with(Lent::new(screen))
+    }
+
+    /// A fresh visitor with another browser.
+    pub fn open_in(engine: Engine, screen: Screen) -> Desk {
+        Desk::with(Lent::own(engine, screen))
+    }
+
+    fn with(browser: Lent) -> Desk {
         let desk = Desk {
             site: Site::start(),
-            browser: Lent::new(screen),
+            browser,
         };
         desk.browser.go(&desk.site.url()).unwrap();
         desk.browser.wait_for(OPENED).unwrap();

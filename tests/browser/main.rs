@@ -10,6 +10,7 @@ mod access;
 mod arrange;
 mod contents;
 mod desk;
+mod engines;
 mod entry;
 mod first_minute;
 mod fit;

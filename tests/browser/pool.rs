@@ -3,7 +3,7 @@
 //! keeps of one is none of another's business; what a test leaves behind is
 //! cleared away all the same.
 
-use ampwright_tests::driver::{Browser, Screen};
+use ampwright_tests::driver::{Browser, Engine, Screen};
 use std::{ops::Deref, sync::Mutex, thread};
 
 /// Browsers that nobody uses now. When the tests are over they end by
@@ -30,6 +30,14 @@ impl Lent {
         };
         let browser = idle.unwrap_or_else(|| Browser::open(screen).unwrap());
         let browser = Some(browser);
+        Lent { screen, browser }
+    }
+}
+
+impl Lent {
+    /// One of another kind, which goes with the test.
+    pub fn own(engine: Engine, screen: Screen) -> Lent {
+        let browser = Some(Browser::open_as(engine, screen).unwrap());
         Lent { screen, browser }
     }
 }

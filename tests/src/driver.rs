@@ -1,4 +1,4 @@
-//! Drives a real Chromium through the WebDriver protocol, step by step: each
+//! Drives a real browser, Chromium as a rule, through the WebDriver protocol, step by step: each
 //! call returns when the browser has done it.
 //!
 //! Every [`Browser`] has its own driver process, its own port and its own
@@ -7,6 +7,7 @@
 mod browser;
 mod command;
 mod element;
+mod engine;
 mod logs;
 mod picture;
 mod process;
@@ -19,6 +20,7 @@ mod windows;
 
 pub use browser::Browser;
 pub use element::{Element, keys};
+pub use engine::Engine;
 pub use logs::Note;
 pub use profile::Profile;
 pub use role::{Role, Scope};

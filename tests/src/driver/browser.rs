@@ -1,6 +1,6 @@
 //! A browser under control.
 
-use super::{Profile, Result, Screen, command::Command, process::Driver, screen};
+use super::{Engine, Profile, Result, Screen, command::Command, process::Driver};
 use fantoccini::{Client, ClientBuilder, error::CmdError};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
@@ -26,6 +26,7 @@ pub struct Browser {
     client: Option<Client>,
     runtime: Runtime,
     driver: Driver,
+    engine: Engine,
     /// Taken away with the browser, when it is the browser's own.
     _own: Option<Profile>,
     /// Where it has been.
@@ -37,8 +38,13 @@ pub struct Browser {
 impl Browser {
     /// Opens a browser with a fresh profile.
     pub fn open(screen: Screen) -> Result<Browser> {
+        Browser::open_as(Engine::Chromium, screen)
+    }
+
+    /// Opens a browser of this kind with a fresh profile.
+    pub fn open_as(engine: Engine, screen: Screen) -> Result<Browser> {
         let profile = Profile::new()?;
-        let mut browser = Browser::start(screen, &profile, true)?;
+        let mut browser = Browser::start(engine, screen, &profile, true)?;
         browser._own = Some(profile);
         Ok(browser)
     }
@@ -47,16 +53,16 @@ impl Browser {
     /// service workers) is there again in the next browser with it. One
     /// browser at a time: close the one before first.
     pub fn open_in(screen: Screen, profile: &Profile) -> Result<Browser> {
-        Browser::start(screen, profile, false)
+        Browser::start(Engine::Chromium, screen, profile, false)
     }
 
-    fn start(screen: Screen, profile: &Profile, litter: bool) -> Result<Browser> {
-        let driver = Driver::start(profile.folder(), litter)?;
+    fn start(engine: Engine, screen: Screen, profile: &Profile, litter: bool) -> Result<Browser> {
+        let driver = Driver::start(engine, profile.folder(), litter)?;
         let runtime = runtime::Builder::new_current_thread()
             .enable_all()
             .build()
             .map_err(|e| format!("No thread for the driver: {e}."))?;
-        let wishes = screen::options(screen, profile.folder())?;
+        let wishes = engine.wishes(screen, profile.folder())?;
         let address = format!("http://127.0.0.1:{}", driver.port());
         let client = runtime
             .block_on(async {
@@ -70,6 +76,7 @@ impl Browser {
             client: Some(client),
             runtime,
             driver,
+            engine,
             _own: None,
             origins: RefCell::default(),
             changed: Cell::new(false),
@@ -81,8 +88,11 @@ impl Browser {
     /// Shows an empty page. What was logged until now is not about the next one.
     fn rest(&self) -> Result<()> {
         self.go("about:blank")?;
-        self.console()?;
-        self.requests()?;
+        // Only Chromium's driver tells of these.
+        if self.engine == Engine::Chromium {
+            self.console()?;
+            self.requests()?;
+        }
         Ok(())
     }
 
@@ -90,7 +100,8 @@ impl Browser {
     /// be sure of that.
     pub fn forget(&self) -> Result<bool> {
         let windows = self.ask(|client| async move { client.windows().await })?;
-        if self.changed.get() || windows.len() != 1 {
+        let is_told = self.engine == Engine::Chromium;
+        if !is_told || self.changed.get() || windows.len() != 1 {
             return Ok(false);
         }
         self.rest()?;

@@ -1,6 +1,6 @@
 //! The driver process and the browser it starts.
 
-use super::Result;
+use super::{Engine, Result, engine::is_heard};
 use std::{
     fs,
     io::{BufRead, BufReader, Write},
@@ -10,14 +10,13 @@ use std::{
     thread,
     time::{Duration, Instant},
 };
-use xtask::programs;
 
 /// Starts the driver and ends it when it is told so, or when whoever started
 /// this is gone, however that came about; then it clears up. The browser ends
-/// with the driver.
-const KEEPER: &str = r#""$DRIVER" --port=0 &
+/// with the driver, and a display that was started for it as one of its group.
+const KEEPER: &str = r#"$DISPLAY_FIRST "$DRIVER" --port="$PORT" &
 read -r told
-kill -KILL $!
+kill -KILL -- "$GROUP$!"
 if [ -z "$told" ] && [ -n "$LITTER" ]; then sleep 2; rm -rf "$LITTER"; fi"#;
 
 /// One driver process of our own.
@@ -30,20 +29,20 @@ pub struct Driver {
 impl Driver {
     /// Starts a driver on a port that it picks itself. A profile that is
     /// `litter` goes with it, should there be nobody left to take it away.
-    pub fn start(profile: &Path, litter: bool) -> Result<Driver> {
-        let program = programs::chromedriver().ok_or(
-            "The program chromedriver is not on the search path; \
-             `cargo xtask test` says how to install it.",
-        )?;
+    pub fn start(engine: Engine, profile: &Path, litter: bool) -> Result<Driver> {
+        let program = engine.driver()?;
         let litter = if litter {
             profile.as_os_str()
         } else {
             "".as_ref()
         };
-        let mut keeper = Command::new("sh")
+        let mut keeper = Command::new("sh");
+        keeper
             .args(["-c", KEEPER])
             .env("DRIVER", &program)
-            .env("LITTER", litter)
+            .env("LITTER", litter);
+        let port = engine.prepare(&mut keeper)?;
+        let mut keeper = keeper
             .stdin(Stdio::piped())
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
@@ -59,15 +58,19 @@ impl Driver {
         thread::spawn(move || {
             // Reads on to the end, so that the driver never waits for us.
             for line in BufReader::new(output?).lines().map_while(|line| line.ok()) {
-                if let Some(port) = port_in(&line) {
+                if let Some(port) = Engine::port_in(&line) {
                     tell.send(port).ok();
                 }
             }
             Some(())
         });
-        driver.port = hear
-            .recv_timeout(Duration::from_secs(60))
-            .map_err(|_| "chromedriver did not say on which port it listens.".to_string())?;
+        let patience = Duration::from_secs(60);
+        driver.port = match port {
+            Some(port) => heard(port, patience)?,
+            None => hear
+                .recv_timeout(patience)
+                .map_err(|_| "The driver did not say on which port it listens.".to_string())?,
+        };
         Ok(driver)
     }
 
@@ -121,20 +124,14 @@ impl Drop for Driver {
     }
 }
 
-/// The port in the sentence "… was started successfully on port 40123."
-fn port_in(line: &str) -> Option<u16> {
-    let (_, after) = line.split_once("successfully on port ")?;
-    after.trim_end_matches(['.', '\r']).parse().ok()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_port_is_read_from_the_greeting() {
-        let line = "ChromeDriver was started successfully on port 40123.";
-        assert_eq!(port_in(line), Some(40123));
-        assert_eq!(port_in("Please protect ports used by it."), None);
+/// A port, once the driver listens on it.
+fn heard(port: u16, patience: Duration) -> Result<u16> {
+    let until = Instant::now() + patience;
+    while Instant::now() < until {
+        if is_heard(port) {
+            return Ok(port);
+        }
+        thread::sleep(Duration::from_millis(50));
     }
+    Err(format!("The driver does not listen on port {port}."))
 }

@@ -16,6 +16,17 @@ pub enum Screen {
     Touch { width: u32, height: u32 },
 }
 
+impl Screen {
+    /// Its width and height in CSS pixels.
+    pub fn size(self) -> (u32, u32) {
+        match self {
+            Screen::Phone => (360, 800),
+            Screen::Desk => (1280, 800),
+            Screen::Touch { width, height } => (width, height),
+        }
+    }
+}
+
 const SWITCHES: [&str; 12] = [
     "--headless=new",
     // The browser ends when nobody drives it any more.

@@ -1,7 +1,8 @@
 //! Finds programs on the search path.
 
+use crate::places;
 use std::{
-    env,
+    env, fs,
     path::{Path, PathBuf},
 };
 
@@ -35,4 +36,30 @@ pub fn browser() -> Option<PathBuf> {
 /// The program that drives it.
 pub fn chromedriver() -> Option<PathBuf> {
     find(&["chromedriver"])
+}
+
+/// The second browser.
+pub fn firefox() -> Option<PathBuf> {
+    find(&["firefox-esr", "firefox"])
+}
+
+/// The program that drives it: the user's own, or the one that was built here.
+pub fn geckodriver() -> Option<PathBuf> {
+    find(&["geckodriver"]).or_else(|| program_in(&places::tools(), "geckodriver"))
+}
+
+/// The program that drives the third.
+pub fn webkit_driver() -> Option<PathBuf> {
+    find(&["WebKitWebDriver"])
+}
+
+/// The third: a small browser in the folder of WebKit's library.
+pub fn webkit_browser() -> Option<PathBuf> {
+    let libraries = fs::read_dir("/usr/lib").ok()?;
+    let mut folders: Vec<PathBuf> = libraries.flatten().map(|entry| entry.path()).collect();
+    folders.push(PathBuf::from("/usr/lib"));
+    folders
+        .iter()
+        .flat_map(|folder| ["webkit2gtk-4.1", "webkit2gtk-4.0"].map(|name| folder.join(name)))
+        .find_map(|folder| program_in(&folder, "MiniBrowser"))
 }
