@@ -10,6 +10,7 @@ use crate::analysis::year::hour::Hour;
 use crate::analysis::year::ledger::EnergyLedger;
 use crate::analysis::year::rule::{EngineSchedule, Source};
 use crate::physics::battery::Bank;
+use crate::physics::charging::{lost_ah, to_give_ah};
 use crate::simulation::shore_charger::ShoreCharger;
 
 /// Longest piece of an hour while the bank is charged \[h\].
@@ -216,7 +217,9 @@ impl<'a> YearWalk<'a> {
         if net_ah > 0.0 {
             let room_ah = (self.orders.full * self.capacity_ah - self.charge_ah).max(0.0);
             let most_a = self.most_a(engine_a + shore_a - hour.use_a);
-            taken_ah = net_ah.min(room_ah / self.kept).min(most_a * span_h);
+            taken_ah = net_ah
+                .min(to_give_ah(room_ah, self.kept))
+                .min(most_a * span_h);
             let mut spare_ah = net_ah - taken_ah;
             for given_ah in [&mut shore_ah, &mut engine_ah] {
                 let spared_ah = spare_ah.min(*given_ah);
@@ -224,7 +227,7 @@ impl<'a> YearWalk<'a> {
                 spare_ah -= spared_ah;
             }
             ledger.balance.wasted_ah += spare_ah;
-            ledger.balance.lost_ah += taken_ah * (1.0 - self.kept);
+            ledger.balance.lost_ah += lost_ah(taken_ah, self.kept);
             self.charge_ah += taken_ah * self.kept;
         } else {
             let given_ah = (-net_ah).min(self.charge_ah);

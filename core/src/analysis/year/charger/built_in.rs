@@ -4,6 +4,7 @@
 use crate::analysis::year::charger::steps::{SETTLED, STEPS_AN_HOUR, between};
 use crate::numerics::interpolate_evenly;
 use crate::physics::battery::Bank;
+use crate::physics::charging::held_a;
 
 /// A bank at the voltage of a regulator built into an alternator.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,9 +35,14 @@ impl BuiltIn {
     /// a state of charge, 0 to 1. An alternator that a full bank leaves little to
     /// do cools again, to what it would settle at.
     pub fn drives_a(&self, hours: f64, soc: f64) -> f64 {
-        let over_v =
-            interpolate_evenly(&self.held_v, hours * STEPS_AN_HOUR) - self.bank.rest_v(soc);
-        let driven_a = over_v / self.bank.resistance_ohm(soc) + self.load_a;
+        let held_v = interpolate_evenly(&self.held_v, hours * STEPS_AN_HOUR);
+        let bank = &self.bank;
+        let driven_a = held_a(
+            held_v,
+            bank.rest_v(soc),
+            bank.resistance_ohm(soc),
+            self.load_a,
+        );
         driven_a.max(interpolate_evenly(&self.settled_a, soc * SETTLED as f64))
     }
 }

@@ -5,6 +5,7 @@ use crate::analysis::year::charger::built_in::BuiltIn;
 use crate::analysis::year::charger::steps::{CHARGES, SETTLED, STEPS, STEPS_AN_HOUR, between};
 use crate::numerics::interpolate_evenly;
 use crate::physics::battery::Bank;
+use crate::physics::charging::warmed_h;
 
 /// A run that hardly grows older still grows by this much \[h\].
 const LEAST_AGE_H: f64 = 1e-4;
@@ -80,13 +81,12 @@ impl Charger {
         if warm_a <= most_a || warm_a <= 0.0 {
             return span_h;
         }
-        (span_h * (most_a / warm_a).powi(2)).max(LEAST_AGE_H)
+        warmed_h(span_h, most_a, warm_a).max(LEAST_AGE_H)
     }
 
     /// How much older a run grows in `span_h` \[h\]. Into a bank that takes all
     /// there is, by just that; one that takes less leaves the alternator cooler,
-    /// as if it had run for less time: copper's heat goes with the square of the
-    /// current. Own reasoning.
+    /// as if it had run for less time: see [`warmed_h`].
     pub fn ages_h(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
         let most_a = self.most_a(age_h, span_h, soc);
         let aged_h = self.cooler_h(age_h, span_h, soc, most_a);
@@ -94,7 +94,7 @@ impl Charger {
         if warm_a <= most_a || warm_a <= 0.0 {
             return aged_h.min(span_h);
         }
-        span_h * (most_a / warm_a).powi(2)
+        warmed_h(span_h, most_a, warm_a)
     }
 
     /// What the shafts take for an ampere-hour onto the house side at a state of
