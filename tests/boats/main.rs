@@ -19,7 +19,7 @@
 //! opens at 3.65.
 //!
 //! `boat.rs` writes a boat down, `answers.rs` holds what the program says of
-//! it, `says.rs` the one-line checks; the other files are boats by theme.
+//! it, `says/` the one-line checks; the other files are boats by theme.
 
 mod answers;
 mod boat;

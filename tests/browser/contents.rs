@@ -2,7 +2,7 @@
 
 use ampwright_tests::driver::{Scope, Screen};
 
-use crate::desk::Desk;
+use crate::desk::{Desk, SCREENS};
 
 #[test]
 fn every_place_is_two_touches_away() {
@@ -61,14 +61,7 @@ fn back_leads_back() {
 /// The bar at the foot has a space of its own: nothing of the page ends under it.
 #[test]
 fn the_bar_covers_nothing() {
-    for screen in [
-        Screen::Phone,
-        Screen::Touch {
-            width: 800,
-            height: 360,
-        },
-        Screen::Desk,
-    ] {
+    for screen in SCREENS {
         let desk = Desk::open(screen);
         let free = "scrollTo(0, document.documentElement.scrollHeight);
             const bar = document.querySelector('.footbar').getBoundingClientRect();

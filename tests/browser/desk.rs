@@ -23,6 +23,16 @@ pub struct Answer {
     pub limit: String,
 }
 
+/// Screens that the page must suit: a phone, one that lies on its side, a desk.
+pub const SCREENS: [Screen; 3] = [
+    Screen::Phone,
+    Screen::Touch {
+        width: 800,
+        height: 360,
+    },
+    Screen::Desk,
+];
+
 /// The answer, once the worksheet has started.
 pub const OPENED: &str = "[data-complete] #answer";
 

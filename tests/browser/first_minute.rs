@@ -2,21 +2,14 @@
 
 use ampwright_tests::driver::{Scope, Screen, keys};
 
-use crate::desk::Desk;
+use crate::desk::{Desk, SCREENS};
 use crate::page::label;
 
 /// Before anything is entered the answer is of an example, in the words and in
 /// the strip; with the first answer it is of one's own boat.
 #[test]
 fn an_example_until_something_is_entered() {
-    for screen in [
-        Screen::Phone,
-        Screen::Touch {
-            width: 800,
-            height: 360,
-        },
-        Screen::Desk,
-    ] {
+    for screen in SCREENS {
         let desk = Desk::open(screen);
         let short = desk.part("In short");
         assert!(

@@ -36,7 +36,7 @@ pub struct BeltReport {
     pub slips_at_ratio: Option<f64>,
     /// Current the trade trusts it with in this system and with this wrap, wary \[A\].
     pub rule_low_a: Option<f64>,
-    /// The same, bold \[A\].
+    /// Current the trade trusts it with in this system and with this wrap, bold \[A\].
     pub rule_high_a: Option<f64>,
     /// In the run, at its peak.
     pub charging: BeltLoad,
@@ -74,7 +74,8 @@ pub struct BeltLoad {
     pub shaft_w: f64,
     /// What the engine gives for it, belt losses included \[W\].
     pub engine_w: f64,
-    /// The same by the rule of the trade, a horsepower for each 25 A at 12 V \[W\].
+    /// What the engine gives for it by the rule of the trade, a horsepower for each 25 A
+    /// at 12 V \[W\].
     pub rule_w: f64,
     /// Torque at its shaft \[N·m\].
     pub shaft_nm: f64,

@@ -14,7 +14,8 @@ pub struct EngineReport {
     pub available_kw: f64,
     /// Most that the belts take of it in the run \[kW\].
     pub peak_kw: f64,
-    /// The same of what it has \[%\].
+    /// Most that the belts take in the run, of the power the engine has at the charging
+    /// speed \[%\]; more than 100 where it cannot turn them.
     pub peak_share_pct: f64,
     /// Mean over the run of what it has \[%\].
     pub mean_share_pct: f64,

@@ -9,7 +9,7 @@ use crate::boat::{Bank, Chemistry, Inputs, Worksheet};
 use crate::simulation::alternators::Alternators;
 use crate::simulation::run::{Fineness, charge};
 
-/// The same boat with a flooded lead bank of the same ampere-hours.
+/// The boat with a flooded lead bank of its own bank's ampere-hours.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct LeadReport {
     /// What the engine must put back into it a day \[A·h\]: more than into
@@ -33,7 +33,7 @@ pub struct LeadReport {
     pub day_mean_bank_a: Option<f64>,
 }
 
-/// The same boat with that bank.
+/// The boat with a flooded lead bank of its own bank's ampere-hours and voltage.
 pub(crate) fn flooded(inputs: &Inputs) -> Inputs {
     Inputs {
         bank: Bank {

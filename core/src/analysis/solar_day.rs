@@ -43,7 +43,7 @@ pub fn solar_day(inputs: &Inputs, month: Month) -> SolarDay {
     solar_day_of(inputs, month, inputs.full_sun_hours(month))
 }
 
-/// The same with so many hours of full sun \[h\] in that month.
+/// The mean day of a month with so many hours of full sun \[h\].
 pub(crate) fn solar_day_of(inputs: &Inputs, month: Month, full_hours: f64) -> SolarDay {
     let sun = &inputs.sun;
     let yield_share = sun.yield_pct / 100.0;

@@ -41,7 +41,7 @@ impl Months {
         &self.rows[month as usize % MONTHS]
     }
 
-    /// The same, to be changed.
+    /// What is said of a month, to be changed.
     pub fn row_mut(&mut self, month: Month) -> &mut MonthRow {
         &mut self.rows[month as usize % MONTHS]
     }

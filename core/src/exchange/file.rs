@@ -17,7 +17,11 @@
 //! worse known than usual. `year` holds what is said of months. `done` names the ticked steps of the commissioning
 //! list; a link does not carry them.
 
+mod inputs;
+mod lists;
+mod parts;
 mod read;
+mod year;
 
 use serde_json::{Map, Number, Value as Json};
 
@@ -27,8 +31,9 @@ use crate::exchange::ticks::ticks_to_json;
 use crate::exchange::version1::NEWEST;
 use crate::schema::{FieldSpec, Value};
 
+pub(super) use parts::dropped;
 pub use read::{Reading, read_json, read_value};
-pub(super) use read::{check_version, dropped, is_worksheet, parsed};
+pub(super) use read::{check_version, is_worksheet, parsed};
 
 /// What the envelope calls itself.
 const TYPE: &str = "ampwright-worksheet";

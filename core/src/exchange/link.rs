@@ -11,7 +11,9 @@
 //! boat, not a progress.
 
 mod names;
+mod parts;
 mod read;
+mod reader;
 
 use std::fmt::Write;
 

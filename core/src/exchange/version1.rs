@@ -84,7 +84,8 @@ fn old_limit(bank: &Bank) -> Value {
     }
 }
 
-/// The same in the arrangements, where they have another bank than the boat.
+/// States the old charge limit of a lead bank in the arrangements, where they have
+/// another bank than the boat.
 fn keep_lead_limits(sheet: &mut Worksheet) {
     if sheet.inputs.bank.charge_limit_a.is_some() {
         return;

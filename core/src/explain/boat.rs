@@ -47,7 +47,8 @@ impl<'a> Boat<'a> {
         }
     }
 
-    /// The same, looked at as an arrangement.
+    /// This boat looked at as an arrangement: what comes of it, beside the boat as it
+    /// stands.
     pub(super) fn costing(mut self, outcome: &'a Outcome, today: &'a Outcome) -> Boat<'a> {
         self.costs = Some(Costs { outcome, today });
         self

@@ -167,7 +167,7 @@ impl<'a> Instant<'a> {
         }
     }
 
-    /// The same, looked at for one place of a list.
+    /// This instant, looked at for one place of a list.
     pub(super) fn nth(mut self, place: usize) -> Instant<'a> {
         self.place = place;
         self

@@ -52,7 +52,7 @@ pub struct Working {
     pub unit: &'static str,
     /// The formula; empty where there is none.
     pub symbols: String,
-    /// The same with this boat's numbers in it.
+    /// The formula with this boat's numbers in it; empty where there is none.
     pub figures: String,
     /// Both for a page that sets formulas.
     pub mathml: MathMl,

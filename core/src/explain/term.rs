@@ -42,7 +42,7 @@ impl Term {
         Term::Difference(Box::new(self), Box::new(other))
     }
 
-    /// The same with a symbol of its own, where it is a figure.
+    /// This term with a symbol of its own, where it is a figure; else as it is.
     pub(super) fn symbol(mut self, symbol: &str) -> Term {
         if let Term::Figure(used) = &mut self {
             used.symbol = symbol.to_string();
@@ -50,7 +50,7 @@ impl Term {
         self
     }
 
-    /// The same with another name, where it is a figure.
+    /// This term with another name, where it is a figure; else as it is.
     pub(super) fn named(mut self, name: &str) -> Term {
         if let Term::Figure(used) = &mut self {
             used.name = name.to_string();
@@ -58,7 +58,7 @@ impl Term {
         self
     }
 
-    /// The same of the second alternator: its symbols have a dash.
+    /// This term as the second alternator's: its symbols have a dash.
     pub(super) fn of_second(self) -> Term {
         let all = |terms: Vec<Term>| terms.into_iter().map(Term::of_second).collect();
         match self {

@@ -1,5 +1,5 @@
 //! How formulas are written, by hand; that figures hold together is asked of
-//! whole boats by `tests/properties/workings.rs`.
+//! whole boats by `tests/properties/workings/`.
 
 use crate::explain::digits::significant;
 use crate::explain::figures;

@@ -128,8 +128,8 @@ pub fn wrap_rad(
     PI - 2.0 * (0.5 * (one - other).abs() / centres).min(1.0).asin()
 }
 
-/// The same wrap in degrees \[°\], at least [`LEAST_WRAP_DEG`]: pulleys that near do
-/// not fit side by side.
+/// Wrap on the smaller of two pulleys \[°\], diameters and centre distance in the
+/// same unit, at least [`LEAST_WRAP_DEG`]: pulleys that near do not fit side by side.
 #[formula(symbol = "θ", unit = "°", source = sources::BELTS)]
 pub fn usual_wrap_deg(
     #[symbol("D")] one: f64,

@@ -57,7 +57,7 @@ pub struct Metric {
     pub mm2: f64,
     /// Most it may resist at 20 °C, plain copper \[Ω/km\].
     pub plain_ohm_km: f64,
-    /// The same with tinned strands \[Ω/km\].
+    /// Most it may resist at 20 °C, tinned strands \[Ω/km\].
     pub tinned_ohm_km: f64,
 }
 

@@ -139,6 +139,34 @@ pub fn kept_energy_pct(
     100.0 * efficiency * rest_v / charging_v
 }
 
+/// Charge to be given to a bank \[A·h\] for it to hold so much more \[A·h\]; of what it
+/// is given it keeps a part, above 0 to 1.
+#[formula(symbol = "Q_given", unit = "A·h", source = sources::ARITHMETIC)]
+pub fn to_give_ah(
+    #[symbol("Q_gained")] gained_ah: f64,
+    #[symbol("η_bank")] efficiency: f64,
+) -> f64 {
+    gained_ah / efficiency
+}
+
+/// Lost of a charge given to a bank \[A·h\], which keeps a part of it, 0 to 1.
+#[formula(symbol = "Q_lost", unit = "A·h", source = sources::ARITHMETIC)]
+pub fn lost_ah(#[symbol("Q_given")] given_ah: f64, #[symbol("η_bank")] efficiency: f64) -> f64 {
+    given_ah * (1.0 - efficiency)
+}
+
+/// Time \[h\] in which an alternator that gives what heat lets it \[A\] warms as far
+/// as one does in a time \[h\] that gives less \[A\]: copper's heat goes with the
+/// square of the current. Own reasoning.
+#[formula(symbol = "t_warm", unit = "h", source = sources::OWN_REASONING)]
+pub fn warmed_h(
+    #[symbol("t")] hours: f64,
+    #[symbol("I")] given_a: f64,
+    #[symbol("I_heat")] heat_lets_a: f64,
+) -> f64 {
+    hours * (given_a / heat_lets_a).powi(2)
+}
+
 /// Resistance of lithium cells \[Ω\] \[Ω·A·h\] \[A·h\], a cold bank's times a factor.
 #[formula(symbol = "R_cells", unit = "Ω", source = sources::CELLS)]
 pub fn lithium_ohm(

@@ -110,7 +110,8 @@ pub fn open_peak_v(
     PER_SPEED * flux * (test_v + drop_v) * shaft_rpm / zero_rpm - drop_v
 }
 
-/// The same, never below the voltage before \[V\].
+/// Peak that an alternator's voltage jumps to with nothing to hold it \[V\]: as
+/// [`open_peak_v`] has it, and never below the voltage before the jump \[V\].
 #[formula(symbol = "U_peak", unit = "V", source = sources::OWN_REASONING)]
 pub fn peak_v(
     #[symbol("V")] test_v: f64,

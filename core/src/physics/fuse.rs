@@ -23,9 +23,11 @@ pub const STRICT_V: f64 = 50.0;
 /// Along the cable from the source of power \[mm\], where the fuse cannot sit
 /// on it: 7 in; 33 CFR 183.455(b)(1).
 pub const BARE_MM: f64 = 177.8;
-/// The same for a cable in a sheath or box all that way: 40 in; 33 CFR 183.455(b)(2).
+/// Along a cable from the source of power \[mm\] that lies in a sheath or box all
+/// that way, where the fuse cannot sit on it: 40 in; 33 CFR 183.455(b)(2).
 pub const SHEATHED_MM: f64 = 1016.0;
-/// The same from a battery's post: 72 in; ABYC E-11, 2004, as quoted by others.
+/// Along a cable from a battery's post \[mm\] that lies in a sheath or box all that
+/// way: 72 in; ABYC E-11, 2004, as quoted by others.
 pub const SHEATHED_POST_MM: f64 = 1828.8;
 
 /// What fuses are commonly built to break \[kA\]: strips and blades 1 to 5,

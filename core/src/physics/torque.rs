@@ -7,7 +7,8 @@ use crate::physics::sources;
 /// standstill if its curve went on to there: direct injection. Coefficients of
 /// the relation of Leiderman and Khlystov, from memory.
 pub const DIRECT: f64 = 0.5;
-/// The same with a pre-chamber. (0.7 is given for a swirl chamber; the lower
+/// Share of its rated torque that the curve of a diesel with a pre-chamber has at a
+/// standstill, from memory as [`DIRECT`] is. (0.7 is given for a swirl chamber; the lower
 /// figure is used for both, to be on the safe side.)
 pub const CHAMBER: f64 = 0.6;
 

@@ -2,6 +2,7 @@
 
 use ampwright_core::boat::inverter_wh;
 use ampwright_core::physics::battery::lfp_resistance_ohm;
+use ampwright_core::physics::charging::{lost_ah, to_give_ah, warmed_h};
 use ampwright_core::physics::solar::sun_wh;
 
 use crate::near;
@@ -30,4 +31,13 @@ fn inverter() {
         1399.1,
         0.05,
     );
+}
+
+#[test]
+fn charging() {
+    // Lead that keeps four fifths: 125 A·h for 100, 25 of them lost.
+    near("to give", to_give_ah(100.0, 0.8), 125.0, 1e-9);
+    near("lost", lost_ah(125.0, 0.8), 25.0, 1e-9);
+    // Half the current is a quarter of copper's heat.
+    near("warmed", warmed_h(1.0, 40.0, 80.0), 0.25, 1e-9);
 }

@@ -7,6 +7,7 @@ use crate::{
     tools,
 };
 use std::{
+    env,
     io::{BufRead, BufReader},
     process::{ExitCode, Stdio},
     time::Instant,
@@ -113,17 +114,31 @@ const IN_BROWSER: Stage = Stage {
             .and_then(|()| {
                 let mut args = IN_BROWSER_ARGS.to_vec();
                 args.extend(["--test=browser", "--", "--test-threads=2"]);
-                if let Err(reason) = axe::ready() {
-                    say(&format!(
-                        "LEFT OUT: the page was not tried with axe-core, which could not be had. {reason}"
-                    ));
-                    args.extend(["--skip", "axe_core"]);
+                for (with, tests, ready) in BESIDES {
+                    if let Err(reason) = ready() {
+                        say(&format!(
+                            "LEFT OUT: the page was not tried with {with}, which could not be had. {reason}"
+                        ));
+                        tally.left_out.push(with);
+                        args.extend(["--skip", tests]);
+                    }
                 }
                 count(&args, &mut tally)
             });
         (tally, done)
     },
 };
+
+/// What makes itself ready, or says why it cannot.
+type Ready = fn() -> Result<()>;
+
+/// What the page is tried with beside Chromium, the tests that need it, and how
+/// it is had.
+const BESIDES: [(&str, &str, Ready); 3] = [
+    ("axe-core", "axe_core", axe::ready),
+    ("Firefox", "engines::firefox", browser::firefox),
+    ("WebKit", "engines::webkit", browser::webkit),
+];
 
 const IN_BROWSER_ARGS: [&str; 5] = [
     "test",
@@ -151,10 +166,11 @@ pub fn test(stages: &[Stage]) -> ExitCode {
         ));
         let start = Instant::now();
         let (tally, done) = run();
+        let has_failures = tally.failed > 0;
         total.add(tally);
         if let Err(reason) = done {
             // Failing tests count one by one, any other failure as one.
-            if tally.failed == 0 {
+            if !has_failures {
                 total.failed += 1;
             }
             say(&format!("{name}: {reason}"));
@@ -165,8 +181,15 @@ pub fn test(stages: &[Stage]) -> ExitCode {
     if !reasons.is_empty() {
         say(&format!("Failed: {}.", reasons.join("; ")));
     }
-    println!("{} passed, {} failed", total.passed, total.failed);
-    if total.failed == 0 {
+    let is_whole = total.left_out.is_empty();
+    let left_out = match is_whole {
+        true => String::new(),
+        false => format!(", left out: {}", total.left_out.join(", ")),
+    };
+    println!("{} passed, {} failed{left_out}", total.passed, total.failed);
+    // Whoever is to trust the answer wants all of it.
+    let must_be_whole = env::var_os("CI").is_some_and(|ci| ci == "true");
+    if total.failed == 0 && (is_whole || !must_be_whole) {
         ExitCode::SUCCESS
     } else {
         ExitCode::FAILURE

@@ -1,16 +1,19 @@
 //! Counts the tests that cargo reports.
 
-/// Tests that passed and that failed.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+/// Tests that passed and that failed, and what was not tried at all.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Tally {
     pub passed: usize,
     pub failed: usize,
+    /// What could not be had, and the tests that need it were left out.
+    pub left_out: Vec<&'static str>,
 }
 
 impl Tally {
     pub fn add(&mut self, other: Tally) {
         self.passed += other.passed;
         self.failed += other.failed;
+        self.left_out.extend(other.left_out);
     }
 
     /// Reads `test result: ok. 3 passed; 0 failed; …`.
@@ -25,6 +28,7 @@ impl Tally {
         Some(Tally {
             passed: count("passed")?,
             failed: count("failed")?,
+            left_out: Vec::new(),
         })
     }
 }
@@ -45,7 +49,11 @@ mod tests {
 
     #[track_caller]
     fn check(line: &str, wanted: Option<(usize, usize)>) {
-        let wanted = wanted.map(|(passed, failed)| Tally { passed, failed });
+        let wanted = wanted.map(|(passed, failed)| Tally {
+            passed,
+            failed,
+            left_out: Vec::new(),
+        });
         assert_eq!(Tally::of_line(line), wanted);
     }
 

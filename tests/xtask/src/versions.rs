@@ -7,6 +7,9 @@ pub const TRUNK: &str = "0.21.14";
 /// What runs the fuzz targets.
 pub const CARGO_FUZZ: &str = "0.13.2";
 
+/// What drives Firefox.
+pub const GECKODRIVER: &str = "0.37.1";
+
 #[cfg(test)]
 mod tests {
     #[test]

@@ -84,7 +84,8 @@ impl AppState {
         }
     }
 
-    /// The same, remembering the way back to the button that was pressed.
+    /// Shows a place of the page, remembering the way back to the button that was
+    /// pressed.
     pub fn ask_from(self, pressed: &'static str, id: &'static str) {
         self.asked_from.set(Some(PlaceOnPage::here(pressed)));
         self.show_place(id);

@@ -65,7 +65,7 @@ pub struct CableRun {
     pub air_c: f64,
     /// Loss allowed, out and back \[V\].
     pub allowed_v: f64,
-    /// The same, of the system voltage \[%\].
+    /// Loss allowed, out and back, of the system voltage \[%\].
     pub allowed_pct: f64,
     /// Gauge that does it; none where no three cables do.
     pub gauge: Option<CableChoice>,

@@ -4,6 +4,7 @@
 use crate::analysis::solar_day::SolarDay;
 use crate::boat::DayUse;
 use crate::boat::Inputs;
+use crate::physics::charging::rest_ah;
 
 /// Hours in a day.
 const HOURS: usize = 24;
@@ -77,7 +78,7 @@ impl DayHours {
         }
     }
 
-    /// The same day with its use and its sun each multiplied by a factor.
+    /// This day with its use and its sun each multiplied by a factor.
     pub fn scaled(&self, used: f64, sun: f64) -> DayHours {
         DayHours {
             use_ah: self.use_ah.map(|ah| ah * used),
@@ -107,6 +108,6 @@ impl DayHours {
     pub fn rest_ah(&self, bank: &SolarStorage) -> f64 {
         let use_ah = self.use_ah.iter().fold(0.0, |sum, ah| sum + ah);
         let split = self.split(bank);
-        (use_ah - split.direct_ah - split.stored_ah).max(0.0)
+        rest_ah(use_ah, split.direct_ah, split.stored_ah)
     }
 }

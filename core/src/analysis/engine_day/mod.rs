@@ -39,7 +39,8 @@ impl DayNeed {
         DayNeed::new(inputs, energy.engine_ah)
     }
 
-    /// The same bank and target with another need \[A·h\].
+    /// The bank and the target of a worksheet, with a need \[A·h\] that is not the
+    /// day's own.
     pub fn new(inputs: &Inputs, need_ah: f64) -> DayNeed {
         DayNeed {
             need_ah,

@@ -78,9 +78,10 @@ pub fn gives_nothing(plant: &Plant, from: f64, to: f64) -> Option<DayTrouble> {
     slow.filter(|trouble| *trouble != DayTrouble::TooSlow)
 }
 
-/// The same for a boat that is charged without trouble in colder weather with the
-/// same charge limit: its management system then has nothing to open for in
-/// hotter weather either, where less flows. Spares the run in most cases.
+/// Why the engine cannot charge a bank between two states of charge, 0 to 1, as
+/// [`gives_nothing`] finds it, for a boat that is charged without trouble in colder
+/// weather with the same charge limit: its management system then has nothing to
+/// open for in hotter weather either, where less flows. Spares the run in most cases.
 pub fn gives_nothing_hotter(plant: &Plant, from: f64, to: f64) -> Option<DayTrouble> {
     let flows = blocked(plant, to).is_none() && settled(plant, to).flow.bank_a > 0.0;
     if flows {

@@ -53,11 +53,11 @@ pub struct DumpReport {
     pub margin: f64,
     /// Peak without suppression that ISO 16750-2 tests with, least \[V\]; none for 48 V.
     pub standard_low_v: Option<f64>,
-    /// The same, most \[V\].
+    /// Peak without suppression that ISO 16750-2 tests with, most \[V\]; none for 48 V.
     pub standard_high_v: Option<f64>,
-    /// Its internal resistance, least \[Ω\].
+    /// Internal resistance of that test, least \[Ω\]; none for 48 V.
     pub standard_low_ohm: Option<f64>,
-    /// The same, most \[Ω\].
+    /// Internal resistance of that test, most \[Ω\]; none for 48 V.
     pub standard_high_ohm: Option<f64>,
     /// Voltage a clamp lets through: the one said, or what is usual \[V\].
     pub clamp_v: f64,

@@ -2,10 +2,12 @@
 //! or at the dock as the user's rule says. Everything that is told of a year
 //! rests on it: engine hours, fuel, shore power and use, whoever asks.
 //!
-//! `weather` spreads sun and use over the hours of a month's days, `pattern`
+//! `weather` spreads sun and use over the hours of a month's days (`hour`), `pattern`
 //! says which days are aboard, `charger` tabulates what the engine gives and
 //! `climate` what it gives in the months, `rule` holds the rule, `walk` steps a
-//! bank through the hours, `month` is what is told. There are no clouds: every
+//! bank through the hours and enters them in a `ledger`. `weeks` walks the weeks of
+//! a month, of which `put_back` evens out the last run; `day` walks a settled day,
+//! and `month` is what is told. There are no clouds: every
 //! day of a month has that month's mean sun. Each month is walked for some
 //! weeks once it has settled, and is taken for its days aboard. An
 //! engine that cannot charge the bank, by the same test as the day's answer,
@@ -13,15 +15,20 @@
 
 mod charger;
 mod climate;
+mod day;
+mod hour;
+mod ledger;
 mod month;
 mod pattern;
+mod put_back;
 mod rule;
 mod walk;
 mod weather;
+mod weeks;
 
 use serde::Serialize;
 
-use crate::analysis::energy::{Energy, energy};
+use crate::analysis::energy::energy;
 use crate::analysis::engine_day::DayTrouble;
 use crate::boat::{Month, MonthFigures, Worksheet, mean_draw_a};
 use crate::physics::fuel::{marginal_l, run_l};
@@ -31,9 +38,12 @@ use crate::simulation::shore_charger::ShoreCharger;
 use climate::{Climates, MonthEngine, in_month};
 use rule::{EngineSchedule, Source};
 use walk::{Chargers, YearWalk};
-use weather::{Weather, Weeks};
+use weather::Weather;
+use weeks::Weeks;
 
-pub use month::{Balance, DayReport, HourReport, MonthReport};
+pub use day::{DayReport, HourReport};
+pub use ledger::Balance;
+pub use month::MonthReport;
 
 const HOURS_A_DAY: usize = 24;
 /// Use that may go short before a year counts as not covered, as a part of it.
@@ -80,7 +90,7 @@ pub struct YearSums {
     pub shore_kwh: f64,
     /// Used aboard \[A·h\].
     pub use_ah: f64,
-    /// The same \[W·h\].
+    /// Used aboard, at the voltage of [`Year::bank_v`] \[W·h\].
     pub use_wh: f64,
     /// Whether sun, engine and shore power cover the use, but for a hundredth.
     pub covered: bool,
@@ -127,17 +137,17 @@ fn worked_out(sheet: &Worksheet, with_days: bool) -> Year {
     for (month, figures) in Month::ALL.iter().zip(&figures) {
         let weather = Weather::new(sheet, &energy, *month, figures);
         if figures.days <= 0.0 {
-            months.push(weather.ashore());
+            months.push(MonthReport::ashore(&weather));
             continue;
         }
         let known = walked.iter().find(|known| known.weather.alike(&weather));
         if let Some(known) = known {
-            months.push(known.report(&weather, &energy));
+            months.push(known.report(&weather));
             continue;
         }
         let engine = climates.engine(figures);
         let next = Walked::new(sheet, &orders, engine, weather, fuel, with_days);
-        months.push(next.report(&next.weather, &energy));
+        months.push(next.report(&next.weather));
         walked.push(next);
     }
     let first = months.first();
@@ -187,10 +197,10 @@ impl Walked {
             limit_a: inputs.charge_limit_a(),
         };
         let mut walker = YearWalk::new(&inputs.house_bank(), &orders, &chargers);
-        let weeks = weather.weeks(&mut walker);
+        let weeks = Weeks::walked(&weather, &mut walker);
         Walked {
             day: match with_days {
-                true => weather.settled_day(walker),
+                true => DayReport::settled(&weather, walker),
                 false => DayReport::default(),
             },
             trouble: engine.trouble.filter(|_| inputs.engine_charges()),
@@ -201,10 +211,10 @@ impl Walked {
     }
 
     /// What is told of a month that is like this one, but for its days aboard.
-    fn report(&self, weather: &Weather, energy: &Energy) -> MonthReport {
+    fn report(&self, weather: &Weather) -> MonthReport {
         let (idle_l_h, l_kwh) = self.fuel;
-        let mut report = weather.report(&self.weeks, energy.bank_v);
-        let shaft_kwh = self.weeks.shaft_kwh() * report.days_aboard / self.weeks.days_aboard();
+        let mut report = MonthReport::of(weather, &self.weeks);
+        let shaft_kwh = self.weeks.ledger.shaft_kwh * report.days_aboard / self.weeks.days_aboard;
         report.fuel_l = run_l(idle_l_h, report.charging_h, marginal_l(l_kwh, shaft_kwh));
         report.trouble = self.trouble;
         report.day = self.day.clone();

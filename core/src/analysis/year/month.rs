@@ -1,8 +1,13 @@
-//! What is told of a month.
+//! What is told of a month: its weather, and what the weeks that were walked of it
+//! come to.
 
 use serde::Serialize;
 
 use crate::analysis::engine_day::DayTrouble;
+use crate::analysis::year::day::DayReport;
+use crate::analysis::year::ledger::Balance;
+use crate::analysis::year::weather::Weather;
+use crate::analysis::year::weeks::Weeks;
 
 /// One month of the year. Figures a day or a week are of days aboard; the
 /// others are of all of the month's days aboard.
@@ -24,11 +29,13 @@ pub struct MonthReport {
     pub sun_wh_day: f64,
     /// What the panels offer a day \[A·h\].
     pub sun_ah_day: f64,
-    /// Of that, what found the bank full \[W·h\].
+    /// Of that, what found the bank full, a day \[W·h\].
     pub wasted_wh_day: f64,
-    /// The same \[A·h\].
+    /// What the panels offered and the bank, being full, did not take, a day
+    /// \[A·h\].
     pub wasted_ah_day: f64,
-    /// The same \[%\].
+    /// What found the bank full, as a part of what the panels offer \[%\]: 0 to
+    /// 100, and 0 without sun.
     pub wasted_pct: f64,
     /// What the boat uses a day, days under way among them \[A·h\].
     pub use_ah_day: f64,
@@ -69,60 +76,76 @@ pub struct MonthReport {
     pub day: DayReport,
 }
 
-/// The ampere-hours of a month, with the days between weekends aboard: sun −
-/// wasted + engine + shore − use + short − lost = change. The engine, or shore
-/// power, puts back what the month has taken from the bank, so that only what
-/// the bank gained and cannot give back is a change.
-#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize)]
-pub struct Balance {
-    /// Offered by the panels \[A·h\].
-    pub sun_ah: f64,
-    /// Of that, not taken: the bank was full or charged as fast as it may be \[A·h\].
-    pub wasted_ah: f64,
-    /// From the engine \[A·h\].
-    pub engine_ah: f64,
-    /// From shore power \[A·h\].
-    pub shore_ah: f64,
-    /// Wanted by the loads \[A·h\].
-    pub use_ah: f64,
-    /// Of that, not given: the bank was empty \[A·h\].
-    pub short_ah: f64,
-    /// Lost in charging \[A·h\].
-    pub lost_ah: f64,
-    /// Change of the bank from beginning to end \[A·h\].
-    pub change_ah: f64,
+impl MonthReport {
+    /// What is told of a month of which weeks were walked, without fuel.
+    pub fn of(weather: &Weather, weeks: &Weeks) -> MonthReport {
+        let Weeks { ledger, .. } = weeks;
+        let flowed = &ledger.balance;
+        let (days, bank_v) = (weeks.days_aboard, weather.bank_v);
+        let times = weather.figures.days / days;
+        let used_ah = flowed.sun_ah - flowed.wasted_ah;
+        MonthReport {
+            wasted_wh_day: flowed.wasted_ah * bank_v / weeks.days,
+            wasted_ah_day: flowed.wasted_ah / weeks.days,
+            wasted_pct: part_pct(flowed.wasted_ah, flowed.sun_ah),
+            use_ah_day: flowed.use_ah / days,
+            engine_ah_day: flowed.engine_ah / days,
+            engine_h_week: 7.0 * ledger.engine_h / days,
+            motoring_h_week: 7.0 * ledger.motoring_h / days,
+            charging_h: times * (ledger.engine_h - ledger.motoring_h).max(0.0),
+            motoring_h: times * ledger.motoring_h,
+            shore_ah_day: flowed.shore_ah / days,
+            shore_h_week: 7.0 * ledger.shore_h / days,
+            shore_kwh: times * ledger.shore_kwh,
+            sun_share_pct: part_pct(used_ah, used_ah + flowed.engine_ah + flowed.shore_ah),
+            lowest_pct: weeks.lowest_pct,
+            days_below: (times * weeks.days_below).ceil() as u32,
+            short_ah_day: flowed.short_ah / days,
+            balance: flowed.times(times),
+            ..MonthReport::ashore(weather)
+        }
+    }
+
+    /// What is told of a month with nobody aboard: its weather.
+    pub fn ashore(weather: &Weather) -> MonthReport {
+        MonthReport {
+            month: weather.month.number(),
+            days_aboard: weather.figures.days,
+            air_c: weather.figures.air_c,
+            bank_c: weather.figures.bank_c,
+            full_hours: weather.sky.full_hours,
+            daylight_h: weather.sky.daylight_h,
+            sun_wh_day: weather.sky.day_wh(),
+            sun_ah_day: weather.sky.day_wh() / weather.bank_v,
+            wasted_wh_day: 0.0,
+            wasted_ah_day: 0.0,
+            wasted_pct: 0.0,
+            use_ah_day: 0.0,
+            engine_ah_day: 0.0,
+            engine_h_week: 0.0,
+            motoring_h_week: 0.0,
+            charging_h: 0.0,
+            motoring_h: 0.0,
+            fuel_l: 0.0,
+            shore_ah_day: 0.0,
+            shore_h_week: 0.0,
+            shore_kwh: 0.0,
+            sun_share_pct: 0.0,
+            lowest_pct: 100.0,
+            days_below: 0,
+            short_ah_day: 0.0,
+            trouble: None,
+            balance: Balance::default(),
+            day: DayReport::default(),
+        }
+    }
 }
 
-/// A day at anchor once the days have settled.
-#[derive(Debug, Clone, PartialEq, Default, Serialize)]
-pub struct DayReport {
-    /// After how many days all repeats itself: 1 when each day is like the
-    /// last; none when it never quite does. Of the days that follow each other
-    /// this is the one with the most charging by engine or shore power.
-    pub repeats_days: Option<usize>,
-    /// Engine time of the day \[h\].
-    pub engine_h: f64,
-    /// Time on shore power \[h\].
-    pub shore_h: f64,
-    /// Its hours, from midnight by the sun.
-    pub hours: Vec<HourReport>,
-    /// State of charge at its end \[%\].
-    pub end_charge_pct: f64,
-}
-
-/// One hour of a day.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct HourReport {
-    /// It begins at this hour.
-    pub hour: usize,
-    /// State of charge at its beginning \[%\].
-    pub charge_pct: f64,
-    /// Offered by the panels \[W\].
-    pub sun_w: f64,
-    /// Wanted by the loads \[W\].
-    pub use_w: f64,
-    /// Minutes of it with the engine running.
-    pub engine_min: f64,
-    /// Minutes of it on shore power.
-    pub shore_min: f64,
+/// A part of a whole \[%\], 0 to 100; 0 of nothing.
+fn part_pct(part: f64, whole: f64) -> f64 {
+    if whole > 0.0 {
+        (100.0 * part / whole).clamp(0.0, 100.0)
+    } else {
+        0.0
+    }
 }

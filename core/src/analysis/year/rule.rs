@@ -65,7 +65,7 @@ impl EngineSchedule {
         }
     }
 
-    /// The same where the engine gives nothing: it is not run for charging then.
+    /// This rule where the engine gives nothing: it is not run for charging then.
     pub fn without_engine(self, gives_nothing: bool) -> EngineSchedule {
         let source = match self.source {
             Source::Engine if gives_nothing => Source::Nothing,

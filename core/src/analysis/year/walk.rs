@@ -2,11 +2,15 @@
 //! the rule.
 //!
 //! Within an hour sun and loads are steady; an hour is cut where charging
-//! starts or stops, and every ten minutes while it goes on.
+//! starts or stops, and every ten minutes while it goes on. Uses the hours, the
+//! rule and the chargers, and enters what flows in the ledger.
 
 use crate::analysis::year::charger::Charger;
+use crate::analysis::year::hour::Hour;
+use crate::analysis::year::ledger::EnergyLedger;
 use crate::analysis::year::rule::{EngineSchedule, Source};
 use crate::physics::battery::Bank;
+use crate::physics::charging::{lost_ah, to_give_ah};
 use crate::simulation::shore_charger::ShoreCharger;
 
 /// Longest piece of an hour while the bank is charged \[h\].
@@ -14,85 +18,6 @@ const CHARGING_PIECE_H: f64 = 1.0 / 6.0;
 /// Shortest piece an hour is cut into \[h\]: nothing is started or stopped more
 /// often.
 const LEAST_PIECE_H: f64 = 1.0 / 60.0;
-
-/// What an hour brings.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Hour {
-    /// From the panels \[A\].
-    pub sun_a: f64,
-    /// Wanted by the loads \[A\].
-    pub use_a: f64,
-    /// No charging by the rule.
-    pub quiet: bool,
-    /// How much of it, from its beginning, the engine is run anyway \[h\].
-    pub motoring_h: f64,
-}
-
-impl Hour {
-    /// The same with nobody aboard: nothing is used, and nothing but the sun
-    /// charges.
-    pub fn alone(self) -> Hour {
-        Hour {
-            use_a: 0.0,
-            quiet: true,
-            motoring_h: 0.0,
-            ..self
-        }
-    }
-}
-
-/// Sums of a time; what each means stands at [`Balance`](crate::analysis::year::Balance).
-#[allow(missing_docs)]
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub struct EnergyLedger {
-    pub sun_ah: f64,
-    pub wasted_ah: f64,
-    pub engine_ah: f64,
-    pub shore_ah: f64,
-    pub use_ah: f64,
-    pub short_ah: f64,
-    pub lost_ah: f64,
-    /// Of the engine's, what it gave while it ran by the rule \[A·h\].
-    pub ruled_ah: f64,
-    pub engine_h: f64,
-    pub motoring_h: f64,
-    /// Taken by the alternators' shafts \[kWh\].
-    pub shaft_kwh: f64,
-    /// Time on shore power \[h\].
-    pub shore_h: f64,
-    /// Taken from the shore \[kW·h\].
-    pub shore_kwh: f64,
-    /// Lowest the bank was \[A·h\].
-    pub lowest_ah: f64,
-}
-
-impl EnergyLedger {
-    /// Nothing yet; the bank holds so much \[A·h\].
-    pub fn starting(charge_ah: f64) -> EnergyLedger {
-        EnergyLedger {
-            lowest_ah: charge_ah,
-            ..EnergyLedger::default()
-        }
-    }
-
-    /// Adds what came later.
-    pub fn add(&mut self, later: &EnergyLedger) {
-        self.sun_ah += later.sun_ah;
-        self.wasted_ah += later.wasted_ah;
-        self.engine_ah += later.engine_ah;
-        self.shore_ah += later.shore_ah;
-        self.use_ah += later.use_ah;
-        self.short_ah += later.short_ah;
-        self.lost_ah += later.lost_ah;
-        self.ruled_ah += later.ruled_ah;
-        self.shaft_kwh += later.shaft_kwh;
-        self.engine_h += later.engine_h;
-        self.motoring_h += later.motoring_h;
-        self.shore_h += later.shore_h;
-        self.shore_kwh += later.shore_kwh;
-        self.lowest_ah = self.lowest_ah.min(later.lowest_ah);
-    }
-}
 
 /// What charges the bank in a piece of an hour.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -163,7 +88,7 @@ impl<'a> YearWalk<'a> {
     }
 
     /// Goes through an hour.
-    pub fn hour(&mut self, hour: &Hour, tally: &mut EnergyLedger) {
+    pub fn hour(&mut self, hour: &Hour, ledger: &mut EnergyLedger) {
         let mut at = 0.0;
         while at < 1.0 - 1e-9 {
             let motoring = at < hour.motoring_h - 1e-9;
@@ -186,18 +111,18 @@ impl<'a> YearWalk<'a> {
             };
             let (span_h, given_a) = self.piece(hour, &charging, left_h);
             let begins = self.charge();
-            let engine_ah = self.flow(hour, given_a, span_h, tally);
+            let engine_ah = self.flow(hour, given_a, span_h, ledger);
             if !motoring {
-                tally.ruled_ah += engine_ah;
+                ledger.ruled_ah += engine_ah;
             }
             if runs {
-                tally.engine_h += span_h;
+                ledger.engine_h += span_h;
             }
             if motoring {
-                tally.motoring_h += span_h;
+                ledger.motoring_h += span_h;
             }
             if charging.shore {
-                tally.shore_h += span_h;
+                ledger.shore_h += span_h;
             }
             self.age_h = charging.engine_age_h.map(|age_h| {
                 let engine = &self.chargers.engine;
@@ -221,7 +146,8 @@ impl<'a> YearWalk<'a> {
         self.given_at_a(hour, charging, span_h, middle)
     }
 
-    /// The same at a state of charge, 0 to 1 \[A\].
+    /// What engine and shore power give the house side at a state of charge, 0 to
+    /// 1, over a time \[A\].
     fn given_at_a(&self, hour: &Hour, charging: &Charging, span_h: f64, soc: f64) -> [f64; 2] {
         let engine_a = charging
             .engine_age_h
@@ -280,7 +206,7 @@ impl<'a> YearWalk<'a> {
         hour: &Hour,
         given_a: [f64; 2],
         span_h: f64,
-        tally: &mut EnergyLedger,
+        ledger: &mut EnergyLedger,
     ) -> f64 {
         let (sun_ah, use_ah) = (hour.sun_a * span_h, hour.use_a * span_h);
         let [engine_a, shore_a] = given_a;
@@ -291,32 +217,34 @@ impl<'a> YearWalk<'a> {
         if net_ah > 0.0 {
             let room_ah = (self.orders.full * self.capacity_ah - self.charge_ah).max(0.0);
             let most_a = self.most_a(engine_a + shore_a - hour.use_a);
-            taken_ah = net_ah.min(room_ah / self.kept).min(most_a * span_h);
+            taken_ah = net_ah
+                .min(to_give_ah(room_ah, self.kept))
+                .min(most_a * span_h);
             let mut spare_ah = net_ah - taken_ah;
             for given_ah in [&mut shore_ah, &mut engine_ah] {
                 let spared_ah = spare_ah.min(*given_ah);
                 *given_ah -= spared_ah;
                 spare_ah -= spared_ah;
             }
-            tally.wasted_ah += spare_ah;
-            tally.lost_ah += taken_ah * (1.0 - self.kept);
+            ledger.balance.wasted_ah += spare_ah;
+            ledger.balance.lost_ah += lost_ah(taken_ah, self.kept);
             self.charge_ah += taken_ah * self.kept;
         } else {
             let given_ah = (-net_ah).min(self.charge_ah);
-            tally.short_ah += -net_ah - given_ah;
+            ledger.balance.short_ah += -net_ah - given_ah;
             self.charge_ah -= given_ah;
         }
         if shore_ah > 0.0 {
             let shore = &self.chargers.shore;
             let volts = shore.volts(begins, taken_ah / span_h);
-            tally.shore_kwh += shore.shore_w(shore_ah, volts) / 1000.0;
+            ledger.shore_kwh += shore.shore_w(shore_ah, volts) / 1000.0;
         }
-        tally.sun_ah += sun_ah;
-        tally.use_ah += use_ah;
-        tally.engine_ah += engine_ah;
-        tally.shore_ah += shore_ah;
-        tally.shaft_kwh += engine_ah * self.chargers.engine.shaft_kwh_ah(begins);
-        tally.lowest_ah = tally.lowest_ah.min(self.charge_ah);
+        ledger.balance.sun_ah += sun_ah;
+        ledger.balance.use_ah += use_ah;
+        ledger.balance.engine_ah += engine_ah;
+        ledger.balance.shore_ah += shore_ah;
+        ledger.shaft_kwh += engine_ah * self.chargers.engine.shaft_kwh_ah(begins);
+        ledger.lowest_ah = ledger.lowest_ah.min(self.charge_ah);
         engine_ah
     }
 }

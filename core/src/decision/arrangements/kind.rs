@@ -15,9 +15,11 @@ pub enum Kind {
     StockDirect,
     /// The alternator charges the start battery, a DC-DC charger the bank.
     ThroughCharger,
-    /// The same with a smaller DC-DC charger than the boat has.
+    /// The alternator charges the start battery, a smaller DC-DC charger than the boat
+    /// has the bank.
     SmallerCharger,
-    /// The same with more panels.
+    /// The alternator charges the start battery, a DC-DC charger and more panels the
+    /// bank.
     ChargerAndPanels,
     /// The alternator direct to the bank under an external regulator.
     DirectExternal,

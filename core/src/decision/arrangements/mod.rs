@@ -1,14 +1,17 @@
 //! Which arrangement: ways to set up the same boat, each worked out by the
 //! same report and put beside the others by hours, heat, fuel, risk and money.
 //!
-//! `kind` says which of the usual ways one is, `changes` turns one arrangement into another, `alternators` are those that
-//! are proposed, `propose` writes the usual arrangements down, `harm` says what
-//! must not be proposed, `parts` what would have to be bought, `outcome` works
-//! one out and `year_cost` what it costs.
+//! `kind` says which of the usual ways one is, `changes` turns one arrangement into
+//! another, `alternators` are those that are proposed, `propose` writes the usual
+//! arrangements down, `harm` says what must not be proposed, `parts` what would
+//! have to be bought, `outcome` works one out, `hottest` and `disconnect` what
+//! threatens it, and `year_cost` what it costs.
 
 mod alternators;
 mod changes;
+mod disconnect;
 mod harm;
+mod hottest;
 mod kind;
 mod outcome;
 mod parts;
@@ -26,9 +29,11 @@ pub(crate) use changes::{
     Stated, add_second, as_engines_come, can_charge_start, cap_wanted_a, direct, hold_current,
     may_pass_limit, regulate, replace,
 };
+pub use disconnect::Disconnect;
 pub(crate) use harm::harm;
+pub use hottest::Hottest;
 pub use kind::Kind;
-pub use outcome::{Disconnect, Hottest, Outcome};
+pub use outcome::Outcome;
 pub(crate) use parts::price;
 pub use parts::{Part, Purchase, parts};
 pub use year_cost::YearCost;

@@ -2,20 +2,18 @@
 
 use serde::Serialize;
 
-use crate::analysis;
-use crate::analysis::PartTemperatures;
 use crate::analysis::engine_day::DayTrouble;
-use crate::analysis::load_dump::{DumpReport, Exposure};
 use crate::analysis::year::{YearSums, year_sums};
-use crate::boat::{Alternator, Arrangement, Key, SectionId, Worksheet};
+use crate::boat::{Arrangement, Key, SectionId, Worksheet};
+use crate::decision::arrangements::disconnect::{Disconnect, disconnect};
 use crate::decision::arrangements::harm::harm;
+use crate::decision::arrangements::hottest::Hottest;
 use crate::decision::arrangements::kind::Kind;
 use crate::decision::arrangements::parts::{Part, parts};
 use crate::decision::arrangements::year_cost::{YearCost, engine_kwh, paid_back_years, year_cost};
 use crate::decision::arrangements::{Role, WorkedOut};
 use crate::findings::{Finding, Severity, Verdict};
 use crate::physics::money::each_kwh;
-use crate::report::Report;
 use crate::schema::Value;
 use crate::simulation::Limit;
 
@@ -47,9 +45,9 @@ pub struct Outcome {
     pub hours_year: Option<f64>,
     /// From the worksheet's start to its target \[min\].
     pub minutes_to_target: Option<f64>,
-    /// Current of the machines that charge the house, at the start \[A\].
+    /// Current of the alternators that charge the house, at the start \[A\].
     pub start_a: f64,
-    /// The same once all is hot \[A\].
+    /// Current of the alternators that charge the house, once all is hot \[A\].
     pub hot_a: f64,
     /// What holds it there.
     pub limit: Limit,
@@ -62,7 +60,8 @@ pub struct Outcome {
     pub sums: YearSums,
     /// Most that the belts take of the engine \[kW\].
     pub belt_kw: f64,
-    /// The same of what the engine has at that speed \[%\].
+    /// Most that the belts take, of what the engine has at that speed \[%\]; more
+    /// than 100 where it cannot turn them.
     pub engine_share_pct: f64,
     /// What is to be bought.
     pub parts: Vec<Part>,
@@ -89,87 +88,6 @@ pub struct Outcome {
     pub dangers: usize,
     /// Findings that are to be fixed.
     pub fixes: usize,
-}
-
-/// What happens when the bank disconnects under load.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-#[serde(tag = "code", rename_all = "snake_case")]
-pub enum Disconnect {
-    /// Nothing: a battery stays on the alternator.
-    BatteryStays,
-    /// Nothing: no alternator charges, or none that may be connected.
-    NothingCharges,
-    /// The electronics withstand what is left.
-    Withstood {
-        /// Voltage left for a moment \[V\].
-        left_v: f64,
-        /// What the electronics withstand \[V\].
-        withstand_v: f64,
-    },
-    /// The protection that is entered leaves too much.
-    TooMuchLeft {
-        /// Voltage left for a moment \[V\].
-        left_v: f64,
-        /// What the electronics withstand \[V\].
-        withstand_v: f64,
-    },
-    /// No protection is entered, and there would be too much.
-    NoProtection {
-        /// Voltage for a moment \[V\].
-        left_v: f64,
-    },
-}
-
-impl Disconnect {
-    /// Whether it leaves more volts than the electronics withstand.
-    pub const fn exposes(&self) -> bool {
-        matches!(
-            self,
-            Disconnect::TooMuchLeft { .. } | Disconnect::NoProtection { .. }
-        )
-    }
-}
-
-/// The part that comes closest to its limit.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct Hottest {
-    /// Which.
-    pub part: analysis::Part,
-    /// How hot it gets \[°C\].
-    pub celsius: f64,
-    /// What it bears \[°C\].
-    pub limit_c: f64,
-}
-
-impl Hottest {
-    /// How far from its limit \[K\]; negative beyond it.
-    pub fn margin_k(&self) -> f64 {
-        self.limit_c - self.celsius
-    }
-
-    /// That of one alternator.
-    fn of(temps: &PartTemperatures, alternator: &Alternator) -> Hottest {
-        let parts = [
-            (analysis::Part::Winding, temps.winding_c),
-            (analysis::Part::Rectifier, temps.rectifier_c),
-            (analysis::Part::Case, temps.case_c),
-        ]
-        .map(|(part, celsius)| Hottest {
-            part,
-            celsius,
-            limit_c: part.limit_c(alternator),
-        });
-        let [winding, rest @ ..] = parts;
-        rest.into_iter().fold(winding, Hottest::worse)
-    }
-
-    fn worse(self, other: Hottest) -> Hottest {
-        if other.margin_k() < self.margin_k() {
-            other
-        } else {
-            self
-        }
-    }
 }
 
 impl Outcome {
@@ -247,39 +165,5 @@ impl Outcome {
             dangers: count(Severity::Danger),
             fixes: count(Severity::Fix),
         }
-    }
-}
-
-/// What happens when the bank disconnects under load, at the alternator where
-/// that is worst.
-fn disconnect(with: &Worksheet, report: &Report) -> Disconnect {
-    let all = &report.analyses.load_dump;
-    let left_v = |dump: &DumpReport| dump.bank_left_v().unwrap_or(0.0);
-    let mut installed = with.inputs.alternators();
-    if !with.inputs.engine_charges() || !installed.any(|one| one.fits()) {
-        return Disconnect::NothingCharges;
-    }
-    let worst = all
-        .alternators
-        .iter()
-        .filter(|dump| dump.exposure == Exposure::Bank)
-        .reduce(|one, other| {
-            let rank = |dump: &DumpReport| (dump.too_much(left_v(dump)), left_v(dump));
-            if rank(other) > rank(one) { other } else { one }
-        });
-    let Some(worst) = worst else {
-        return Disconnect::BatteryStays;
-    };
-    let (left_v, withstand_v) = (left_v(worst), worst.bear_v);
-    match (worst.too_much(left_v), worst.defended()) {
-        (false, _) => Disconnect::Withstood {
-            left_v,
-            withstand_v,
-        },
-        (true, true) => Disconnect::TooMuchLeft {
-            left_v,
-            withstand_v,
-        },
-        (true, false) => Disconnect::NoProtection { left_v },
     }
 }

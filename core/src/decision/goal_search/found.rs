@@ -44,7 +44,14 @@ pub enum Unmet {
     OutOfReach,
 }
 
-pub(super) fn found(search: &Search) -> Found {
+impl Search {
+    /// What came of it so far.
+    pub fn found(&self) -> Found {
+        found(self)
+    }
+}
+
+fn found(search: &Search) -> Found {
     let front = search.front.all();
     let mut shown: Vec<Tried> = Vec::new();
     // Evenly among many, both ends kept.

@@ -7,14 +7,16 @@
 //! verified with the whole report.
 //!
 //! `lever` lists what may be changed and by how much, `weigh` works one
-//! combination out, `front` keeps those that nothing beats, `search` goes
-//! through the combinations in pieces, `found` says what came of it and `plan`
+//! combination out, `front` keeps those that nothing beats, `queue` numbers the
+//! combinations and says which is next, `search` goes through them in pieces,
+//! `found` says what came of it and `plan`
 //! tells each plan step by step.
 
 mod found;
 mod front;
 mod lever;
 mod plan;
+mod queue;
 mod rules;
 mod search;
 mod weigh;

@@ -29,7 +29,7 @@ pub struct Plan {
     /// Its changes: what puts an end to harm first, then what brings most for
     /// its money.
     pub steps: Vec<Step>,
-    /// The same as an arrangement to compare or take over.
+    /// The plan as an arrangement, to compare or take over.
     #[serde(skip)]
     pub arrangement: Arrangement,
 }

@@ -1,10 +1,11 @@
-//! Goes through the combinations.
+//! Goes through the combinations: each is weighed, and what would become a plan is
+//! verified. Uses the queue, the front and the scales.
 
 use crate::boat::{GoalKind, Worksheet};
-use crate::decision::goal_search::found::{Found, found};
 use crate::decision::goal_search::front::Front;
 use crate::decision::goal_search::lever::COUNT;
-use crate::decision::goal_search::weigh::{Levels, Scales, Tried};
+use crate::decision::goal_search::queue::Queue;
+use crate::decision::goal_search::weigh::{Scales, Tried};
 use crate::findings::{Code, Finding};
 
 /// So many combinations are all tried. Of more, those are tried that are one
@@ -31,13 +32,7 @@ const OFTEN: usize = 300;
 pub struct Search {
     pub(super) sheet: Worksheet,
     pub(super) scales: Scales,
-    sizes: [usize; COUNT],
-    /// One flag a combination: whether it stands in the queue or did.
-    seen: Vec<bool>,
-    queue: Vec<u32>,
-    next: usize,
-    /// So many at the beginning of the queue have one or two changes, or none.
-    simple: usize,
+    queue: Queue,
     everything: bool,
     most: usize,
     pub(super) front: Front,
@@ -64,16 +59,16 @@ impl Search {
         let scales = Scales::new(sheet);
         let sizes: [usize; COUNT] =
             std::array::from_fn(|at| scales.amounts.get(at).map_or(1, |a| a.len() + 1));
-        let combinations: usize = sizes.iter().product();
-        let mut search = Search {
+        let mut queue = Queue::new(sizes);
+        let everything = queue.combinations() <= all;
+        if everything {
+            queue.enqueue_all();
+        }
+        Search {
             sheet: sheet.clone(),
             scales,
-            sizes,
-            seen: vec![false; combinations],
-            queue: Vec::new(),
-            next: 0,
-            simple: 0,
-            everything: combinations <= all,
+            queue,
+            everything,
             most: all.max(MOST),
             front: Front::default(),
             best: None,
@@ -82,34 +77,12 @@ impl Search {
             refused: 0,
             today: Vec::new(),
             always: None,
-        };
-        search.enqueue_simple();
-        if search.everything {
-            for index in 0..combinations {
-                search.enqueue(index);
-            }
         }
-        search
-    }
-
-    /// Nothing changed, one change, and two: a boat that is not safe as it
-    /// stands may need both before anything else is worth looking at.
-    fn enqueue_simple(&mut self) {
-        let none = [0; COUNT];
-        self.enqueue(0);
-        let one_changed = self.one_changed(&none);
-        for levels in &one_changed {
-            self.enqueue(self.index(levels));
-        }
-        for levels in &one_changed {
-            self.neighbours(levels);
-        }
-        self.simple = self.queue.len();
     }
 
     /// Combinations there are, senseless ones among them.
     pub fn combinations(&self) -> usize {
-        self.seen.len()
+        self.queue.combinations()
     }
 
     /// How many were worked out so far.
@@ -119,7 +92,7 @@ impl Search {
 
     /// Whether all are done.
     pub fn done(&self) -> bool {
-        self.next >= self.queue.len() || self.tried >= self.most || self.hopeless()
+        self.queue.is_done() || self.tried >= self.most || self.hopeless()
     }
 
     /// Whether the report spoke against every combination that was verified,
@@ -127,18 +100,14 @@ impl Search {
     /// very often.
     fn hopeless(&self) -> bool {
         let one_reason = self.always.as_ref().is_some_and(|codes| !codes.is_empty());
-        self.next >= self.simple
+        self.queue.simple_done()
             && self.front.all().is_empty()
             && (one_reason || self.refused >= OFTEN)
     }
 
     /// The part that is done, 0 to 1; it can fall when more turns up.
     pub fn share(&self) -> f64 {
-        if self.done() {
-            1.0
-        } else {
-            self.next as f64 / self.queue.len().max(1) as f64
-        }
+        if self.done() { 1.0 } else { self.queue.share() }
     }
 
     /// Works out so many more, or as many as are left.
@@ -147,23 +116,16 @@ impl Search {
             if self.done() {
                 return;
             }
-            let Some(index) = self.queue.get(self.next).copied() else {
+            let Some(levels) = self.queue.take_next() else {
                 return;
             };
-            self.next += 1;
             self.tried += 1;
-            let levels = self.levels(index as usize);
-            if index == 0 {
+            if levels == [0; COUNT] {
                 self.today = self.scales.verified(&self.sheet, &levels);
             }
             let tried = self.scales.weigh(&levels);
             self.note(&tried);
         }
-    }
-
-    /// What came of it so far.
-    pub fn found(&self) -> Found {
-        found(self)
     }
 
     fn note(&mut self, tried: &Tried) {
@@ -182,7 +144,7 @@ impl Search {
         let lost = self.front.all().is_empty();
         let near = !harmful && (tried.hours.is_infinite() || self.front.nearly(tried));
         if !self.everything && (lost || near) {
-            self.neighbours(&tried.levels);
+            self.queue.enqueue_neighbours(&tried.levels);
         }
     }
 
@@ -228,54 +190,5 @@ impl Search {
     fn fuel_met(&self, tried: &Tried) -> bool {
         let sums = self.scales.year(&self.sheet, &tried.levels);
         sums.covered && sums.fuel_l <= self.scales.inputs.goal.fuel_l
-    }
-
-    /// All that differ in one lever.
-    fn one_changed(&self, levels: &Levels) -> Vec<Levels> {
-        let mut all = Vec::new();
-        for (lever, size) in self.sizes.iter().enumerate() {
-            for level in 0..*size {
-                let mut next = *levels;
-                if let Some(place) = next.get_mut(lever) {
-                    *place = level as u8;
-                }
-                all.push(next);
-            }
-        }
-        all
-    }
-
-    fn neighbours(&mut self, levels: &Levels) {
-        for next in self.one_changed(levels) {
-            self.enqueue(self.index(&next));
-        }
-    }
-
-    fn enqueue(&mut self, index: usize) {
-        if self.seen.get(index) == Some(&false) && Scales::sensible(&self.levels(index)) {
-            self.queue.push(index as u32);
-            if let Some(seen) = self.seen.get_mut(index) {
-                *seen = true;
-            }
-        }
-    }
-
-    /// A combination's number: its levels as digits of a number with mixed bases.
-    fn index(&self, levels: &Levels) -> usize {
-        self.sizes
-            .iter()
-            .zip(levels)
-            .rev()
-            .fold(0, |index, (size, level)| index * size + usize::from(*level))
-    }
-
-    fn levels(&self, index: usize) -> Levels {
-        let mut left = index;
-        std::array::from_fn(|at| {
-            let size = self.sizes.get(at).copied().unwrap_or(1);
-            let level = left % size;
-            left /= size;
-            level as u8
-        })
     }
 }

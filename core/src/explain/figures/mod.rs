@@ -3,7 +3,7 @@
 //! A figure is a constant of its own, so that another one that uses it names
 //! it, and a name that is not there does not compile.
 
-/// The same figure at several places of the report: place by place its number,
+/// One figure at several places of the report: place by place its number,
 /// what its name there begins with, and what the page calls that place; then whose
 /// figure it is and how that is found; then its own name, what the page calls it,
 /// unit, decimals, how it came about, what the report has, and where it is there.

@@ -92,7 +92,7 @@ pub(super) fn start_v(inputs: &Inputs) -> f64 {
     inputs.way.start_v.min(14.8 * inputs.start_blocks())
 }
 
-/// The same where it is measured.
+/// Voltage the start battery is charged at, at the terminals it is measured at.
 pub(super) fn at_start_battery(inputs: &Inputs) -> SettingValue {
     SettingValue::VoltageAt {
         voltage: volts(start_v(inputs)),

@@ -34,7 +34,7 @@ pub(crate) struct Figures {
     pub float_v: f64,
     /// Current into the bank at which absorption ends \[A\].
     pub tail_a: f64,
-    /// The same of the capacity \[%\].
+    /// Current into the bank at which absorption ends, of the capacity \[%\].
     pub tail_pct: f64,
     /// Compensation \[mV for each cell and kelvin\].
     pub compensation_mv: f64,

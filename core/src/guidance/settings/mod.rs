@@ -77,7 +77,7 @@ pub enum Device {
         /// Whether solar panels do too.
         with_solar: bool,
     },
-    /// The same, by the temperature of a lithium bank's cells.
+    /// Everything that charges a lithium bank, by the temperature of its cells.
     ByTemperature,
     /// The external regulator.
     Regulator,

@@ -136,7 +136,7 @@ pub enum SettingValue {
         /// Of each cell.
         cell: Quantity,
     },
-    /// The same, and what is switched off then.
+    /// A voltage of the whole bank and of each cell, and what is switched off then.
     ChargingOff {
         /// Of the whole bank.
         bank: Quantity,
@@ -145,7 +145,8 @@ pub enum SettingValue {
         /// What is switched off.
         acts: ChargingOff,
     },
-    /// The same, some time after the step before.
+    /// A voltage of the whole bank and of each cell, at which the contactor opens some
+    /// time after the step before.
     ContactorOpens {
         /// Of the whole bank.
         bank: Quantity,

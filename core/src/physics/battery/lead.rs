@@ -110,7 +110,7 @@ impl LeadKind {
         interpolate(&[(0.0, empty), (1.0, full)], soc).unwrap_or_default()
     }
 
-    /// The same battery at a temperature \[°C\]: a cold one takes less at its
+    /// This battery at a temperature \[°C\]: a cold one takes less at its
     /// compensated voltage and fills more slowly, a warm one more.
     pub fn at_temperature(self, celsius: f64) -> LeadKind {
         let factor = interpolate(&ACCEPTANCE, celsius).unwrap_or_default();

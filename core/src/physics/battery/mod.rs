@@ -79,7 +79,7 @@ impl Bank {
         matches!(self.cells, Cells::Lead(_)) && self.temperature_c <= lead_freezes_c(soc)
     }
 
-    /// The same bank, warm enough for nothing to freeze; all else about it stays
+    /// This bank, warm enough for nothing to freeze; all else about it stays
     /// as it is in the cold.
     pub fn thawed(self) -> Bank {
         Bank {

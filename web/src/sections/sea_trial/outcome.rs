@@ -32,9 +32,9 @@ pub enum Found {
     Fit {
         /// The figures.
         fit: Fit,
-        /// Current of the hot alternator before.
+        /// Current of the hot alternator before \[A\].
         before_a: f64,
-        /// The same with the figures of the log.
+        /// Current of the hot alternator with the figures of the log \[A\].
         after_a: f64,
     },
     /// Nothing can be learnt from it.

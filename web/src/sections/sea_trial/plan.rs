@@ -22,9 +22,9 @@ pub struct Plan {
     pub to_min: f64,
     /// Amps and case as calculated.
     pub calculated: [Places; 2],
-    /// The same as read.
+    /// Amps and case as read.
     pub read: [Places; 2],
-    /// The same as typed at the moment.
+    /// Amps and case as typed at the moment.
     pub typed: [Places; 2],
     /// Where to stop by the case \[°C\].
     pub stop_c: f64,

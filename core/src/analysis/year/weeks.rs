@@ -1,0 +1,98 @@
+//! The weeks of a month, walked once the bank has settled. Uses the month's hours,
+//! the walk and the ledger.
+
+use crate::analysis::year::ledger::EnergyLedger;
+use crate::analysis::year::put_back::put_back;
+use crate::analysis::year::walk::YearWalk;
+use crate::analysis::year::weather::Weather;
+
+/// How often the days that settle are walked at most.
+const MOST_SETTLING: u32 = 12;
+/// A bank that drifts less than this in them is settled, as a part of it.
+const STEADY: f64 = 0.001;
+/// A bank is below the lowest wanted from this much on: shown percents are
+/// whole, and an engine that is started there takes a minute \[state of charge\].
+const BELOW: f64 = 0.005;
+
+/// The weeks that were walked of a month.
+#[derive(Debug, Clone)]
+pub struct Weeks {
+    /// All that flowed in them.
+    pub ledger: EnergyLedger,
+    /// Days of them \[d\].
+    pub days: f64,
+    /// Days of them aboard \[d\]; at least one.
+    pub days_aboard: f64,
+    /// Days aboard on which the bank fell below the lowest wanted \[d\].
+    pub days_below: f64,
+    /// Lowest state of charge \[%\].
+    pub lowest_pct: f64,
+}
+
+impl Weeks {
+    /// Walks the weeks that count, after those to settle.
+    pub fn walked(weather: &Weather, walker: &mut YearWalk) -> Weeks {
+        settle(weather, walker);
+        let before_ah = walker.charge_ah;
+        let mut ledger = EnergyLedger::starting(before_ah);
+        let (mut days_aboard, mut days_below) = (0.0, 0.0);
+        for day in 0..weather.pattern.counted {
+            let today = walk_day(weather, day, walker);
+            if weather.pattern.day_aboard(day).is_some() {
+                days_aboard += 1.0;
+                if today.lowest_ah < (walker.orders.low - BELOW) * walker.capacity_ah {
+                    days_below += 1.0;
+                }
+            }
+            ledger.add(&today);
+        }
+        let mut change_ah = walker.charge_ah - before_ah;
+        let open_h = weather.anchor.iter().filter(|hour| !hour.quiet).count() as f64;
+        change_ah += put_back(&mut ledger, walker, -change_ah, days_aboard * open_h);
+        ledger.balance.change_ah = change_ah;
+        Weeks {
+            lowest_pct: walker.pct(ledger.lowest_ah),
+            ledger,
+            days: f64::from(weather.pattern.counted),
+            days_aboard,
+            days_below,
+        }
+    }
+}
+
+/// Walks until the bank no longer drifts: it is charged by the rule, or ends
+/// the weeks as it began them.
+fn settle(weather: &Weather, walker: &mut YearWalk) {
+    for _ in 0..MOST_SETTLING {
+        let before_ah = walker.charge_ah;
+        let mut ledger = EnergyLedger::starting(before_ah);
+        for day in 0..weather.pattern.settling {
+            ledger.add(&walk_day(weather, day, walker));
+        }
+        let drift_ah = (walker.charge_ah - before_ah).abs();
+        let charged_ah = ledger.ruled_ah + ledger.balance.shore_ah;
+        if charged_ah > 0.0 || drift_ah < STEADY * walker.capacity_ah {
+            return;
+        }
+    }
+}
+
+/// A day of the pattern, from midnight.
+fn walk_day(weather: &Weather, day: u32, walker: &mut YearWalk) -> EnergyLedger {
+    let mut today = EnergyLedger::starting(walker.charge_ah);
+    let aboard = weather.pattern.day_aboard(day);
+    let under_way = aboard.is_some_and(|aboard| walker.orders.under_way(aboard));
+    let hours = if under_way {
+        &weather.under_way
+    } else {
+        &weather.anchor
+    };
+    for hour in hours {
+        let hour = match aboard {
+            Some(_) => *hour,
+            None => hour.alone(),
+        };
+        walker.hour(&hour, &mut today);
+    }
+    today
+}

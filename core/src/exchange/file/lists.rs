@@ -1,0 +1,72 @@
+//! Reading the loads of a file and the user's own arrangements.
+
+use serde_json::Value as Json;
+
+use crate::boat::reading::Remark;
+use crate::boat::{Arrangement, Key, Load, LoadRow, Section};
+use crate::exchange::file::parts::{dropped, name_from_json, named, value_of};
+use crate::exchange::remarks::Remarks;
+use crate::schema::Excerpt;
+
+/// A load; none where it is none at all.
+pub(super) fn load_from_json(json: &Json, remarks: &mut Remarks) -> Option<Load> {
+    let mut load = Load::default();
+    let Some(row) = json.as_object() else {
+        remarks.push(Remark::LoadNotUnderstood);
+        return None;
+    };
+    for (name, value) in row {
+        if name == "name" {
+            load.name = name_from_json(value, remarks);
+        } else if let Some(field) = LoadRow::FIELDS.iter().find(|field| field.name == name) {
+            match value_of(&field.spec, value) {
+                Ok(value) => field.set(&mut load.row, value),
+                Err(error) => remarks.push(Remark::LoadValueRefused {
+                    load: named(row),
+                    error,
+                    kept: field.spec.kept(field.get(&load.row)),
+                }),
+            }
+        } else {
+            remarks.push(Remark::UnknownLoadFigure {
+                name: Excerpt::of(name),
+            });
+        }
+    }
+    Some(load)
+}
+
+/// One of the user's own arrangements; none where it is none at all.
+pub(super) fn arrangement_from_json(json: &Json, remarks: &mut Remarks) -> Option<Arrangement> {
+    let mut arrangement = Arrangement::default();
+    let Some(one) = json.as_object() else {
+        remarks.push(Remark::ArrangementNotUnderstood);
+        return None;
+    };
+    for (part, json) in one {
+        match (part.as_str(), json) {
+            ("name", json) => arrangement.name = name_from_json(json, remarks),
+            ("changes", Json::Object(changes)) => {
+                for (name, value) in changes {
+                    let Some(key) = Key::named(name) else {
+                        remarks.push(Remark::UnknownChange {
+                            arrangement: named(one),
+                            name: Excerpt::of(name),
+                        });
+                        continue;
+                    };
+                    match value_of(key.spec(), value) {
+                        Ok(value) => arrangement.put(key, Some(value)),
+                        Err(error) => remarks.push(Remark::ChangeRefused {
+                            arrangement: named(one),
+                            key,
+                            error,
+                        }),
+                    }
+                }
+            }
+            (part, _) => remarks.push(dropped(part)),
+        }
+    }
+    Some(arrangement)
+}

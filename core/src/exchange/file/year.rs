@@ -1,0 +1,56 @@
+//! Reading the months of a file.
+
+use serde_json::{Map, Value as Json};
+
+use crate::boat::reading::Remark;
+use crate::boat::{Month, MonthRow, Section, Worksheet};
+use crate::exchange::file::parts::{dropped, value_of};
+use crate::exchange::remarks::Remarks;
+use crate::schema::Excerpt;
+
+pub(super) fn read_year(year: &Map<String, Json>, sheet: &mut Worksheet, remarks: &mut Remarks) {
+    for (part, json) in year {
+        match (part.as_str(), json) {
+            ("months", Json::Array(months)) => {
+                for month in months {
+                    read_month(month, sheet, remarks);
+                }
+            }
+            (part, _) => remarks.push(dropped(part)),
+        }
+    }
+}
+
+fn read_month(json: &Json, sheet: &mut Worksheet, remarks: &mut Remarks) {
+    let number = json.get("month");
+    let month = number
+        .and_then(Json::as_u64)
+        .and_then(|number| Month::numbered(usize::try_from(number).ok()?));
+    let (Some(month), Some(told)) = (month, json.as_object()) else {
+        let month = number.map_or(String::new(), Json::to_string);
+        remarks.push(Remark::UnknownMonth {
+            month: Excerpt::of(&month),
+        });
+        return;
+    };
+    let row = sheet.months.row_mut(month);
+    if *row != MonthRow::default() {
+        remarks.push(Remark::MonthTwice { month });
+    }
+    for (name, value) in told.iter().filter(|(name, _)| *name != "month") {
+        let Some(field) = MonthRow::FIELDS.iter().find(|field| field.name == name) else {
+            remarks.push(Remark::UnknownMonthFigure {
+                name: Excerpt::of(name),
+            });
+            continue;
+        };
+        match value_of(&field.spec, value) {
+            Ok(value) => field.set(row, value),
+            Err(error) => remarks.push(Remark::MonthValueRefused {
+                month,
+                error,
+                kept: field.spec.kept(field.get(row)),
+            }),
+        }
+    }
+}
