@@ -30,7 +30,7 @@ pub use differences::{Difference, differences};
 pub use file::{Reading, read_json, read_value, to_json};
 pub use forum::{differences_text, forum_text};
 pub use guidance_json::{commissioning_json, form_json, settings_json};
-pub use limits::{LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LOADS};
+pub use limits::{LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LEGS, MOST_LOADS};
 pub use link::{Opened, open_link, to_link};
 pub use outcomes::outcomes;
 pub use report_json::{REPORT_SCHEMA, report_json};

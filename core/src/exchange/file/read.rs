@@ -6,7 +6,7 @@ use serde_json::{Map, Value as Json};
 
 use crate::boat::Section;
 use crate::boat::reading::{ReadError, Remark, TextKind};
-use crate::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, Worksheet};
+use crate::boat::{Arrangement, Key, Leg, LegRow, Load, LoadRow, Month, MonthRow, Worksheet};
 use crate::exchange::file::TYPE;
 use crate::exchange::limits::{LONGEST_FILE, bounded, not_endless};
 use crate::exchange::remarks::Remarks;
@@ -75,6 +75,12 @@ pub fn read_value(json: &Json) -> Result<Reading, ReadError> {
                     .iter()
                     .filter_map(|row| load_from_json(row, &mut remarks));
                 sheet.loads = rows.collect();
+            }
+            ("legs", Json::Array(rows)) => {
+                let rows = rows
+                    .iter()
+                    .filter_map(|row| leg_from_json(row, &mut remarks));
+                sheet.legs = rows.collect();
             }
             ("year", Json::Object(year)) => read_year(year, &mut sheet, &mut remarks),
             ("arrangements", Json::Array(all)) => {
@@ -295,4 +301,31 @@ fn load_from_json(json: &Json, remarks: &mut Remarks) -> Option<Load> {
         }
     }
     Some(load)
+}
+
+fn leg_from_json(json: &Json, remarks: &mut Remarks) -> Option<Leg> {
+    let mut leg = Leg::default();
+    let Some(row) = json.as_object() else {
+        remarks.push(Remark::LegNotUnderstood);
+        return None;
+    };
+    for (name, value) in row {
+        if name == "name" {
+            leg.name = name_from_json(value, remarks);
+        } else if let Some(field) = LegRow::FIELDS.iter().find(|field| field.name == name) {
+            match value_of(&field.spec, value) {
+                Ok(value) => field.set(&mut leg.row, value),
+                Err(error) => remarks.push(Remark::LegValueRefused {
+                    leg: named(row),
+                    error,
+                    kept: field.spec.kept(field.get(&leg.row)),
+                }),
+            }
+        } else {
+            remarks.push(Remark::UnknownLegFigure {
+                name: Excerpt::of(name),
+            });
+        }
+    }
+    Some(leg)
 }

@@ -5,7 +5,9 @@ use percent_encoding::percent_decode_str;
 
 use crate::boat::Section;
 use crate::boat::reading::{ReadError, Remark, TextKind};
-use crate::boat::{Arrangement, Load, LoadRow, Month, MonthRow, SectionId, Worksheet};
+use crate::boat::{
+    Arrangement, Leg, LegRow, Load, LoadRow, Month, MonthRow, SectionId, Worksheet,
+};
 use crate::exchange::limits::{LONGEST_LINK, bounded, not_endless};
 use crate::exchange::link::{END, PART, names};
 use crate::exchange::remarks::Remarks;
@@ -102,6 +104,7 @@ pub fn open_link(fragment: &str) -> Result<Opened, ReadError> {
                 reader.sheet.name = reader.text(value);
             }
             "load" => read_load(value, &mut reader),
+            "leg" => read_leg(value, &mut reader),
             "year" => read_month(value, &mut reader),
             "way" => read_arrangement(value, &mut reader),
             _ => section = read_input(name, value, section, &mut reader),
@@ -193,6 +196,35 @@ fn read_load(value: &str, reader: &mut Reader) {
         });
     }
     reader.sheet.loads.push(load);
+}
+
+fn read_leg(value: &str, reader: &mut Reader) {
+    let mut parts = value.split(PART);
+    let mut leg = Leg {
+        name: reader.text(parts.next().unwrap_or_default()),
+        row: LegRow::default(),
+    };
+    for field in LegRow::FIELDS {
+        // Left out or left empty: as usual.
+        let part = match parts.next() {
+            None | Some("") => continue,
+            Some(part) => part,
+        };
+        match field.spec.read(&unescape(part)) {
+            Ok(value) => field.set(&mut leg.row, value),
+            Err(error) => reader.remark(Remark::LegValueRefused {
+                leg: Excerpt::of(&leg.name),
+                error,
+                kept: field.spec.kept(field.get(&leg.row)),
+            }),
+        }
+    }
+    if parts.next().is_some() {
+        reader.remark(Remark::ExtraLegFigures {
+            leg: Excerpt::of(&leg.name),
+        });
+    }
+    reader.sheet.legs.push(leg);
 }
 
 fn read_month(value: &str, reader: &mut Reader) {
