@@ -142,7 +142,11 @@ pub(super) fn legs_report(
     let mut legs: Vec<LegReport> = Vec::new();
     for leg in &sheet.legs {
         // The first one begins as the charging run does.
-        let pause_h = if legs.is_empty() { 0.0 } else { leg.row.pause_h };
+        let pause_h = if legs.is_empty() {
+            0.0
+        } else {
+            leg.row.pause_h
+        };
         let (done, left) = day.run(leg, &carried, pause_h);
         legs.push(done);
         carried = left;
@@ -244,11 +248,17 @@ fn told(leg: &Leg, trace: &Trace, start: &Carried, end_s: f64, run: RunReport) -
         pause_ah: 0.0,
         short_ah: 0.0,
         minutes: run.minutes,
-        reaches_target: row.minutes.is_none().then_some(run.minutes_to_target.is_some()),
+        reaches_target: row
+            .minutes
+            .is_none()
+            .then_some(run.minutes_to_target.is_some()),
         from_pct: 100.0 * start.soc(),
         to_pct: 100.0 * trace.soc_at(end_s),
         start_a: run.start_a,
-        end_a: run.series.last().map_or(run.start_a, |end| end.alternator_a),
+        end_a: run
+            .series
+            .last()
+            .map_or(run.start_a, |end| end.alternator_a),
         bank_ah: trace.bank_ah(end_s),
         alternator_ah: run.alternator_ah,
         house_ah: plant.house_ah(end_s) + plant.back_a * end_s / 3600.0,
@@ -259,10 +269,10 @@ fn told(leg: &Leg, trace: &Trace, start: &Carried, end_s: f64, run: RunReport) -
             })
             .collect(),
         peak_air_c: run.peak_air_c,
-        limit: run.limit_shares.first().map_or_else(
-            || trace.sample(0.0).moment.flow.limit,
-            |share| share.limit,
-        ),
+        limit: run
+            .limit_shares
+            .first()
+            .map_or_else(|| trace.sample(0.0).moment.flow.limit, |share| share.limit),
         opening: run.opening,
         fuel_l: match row.purpose {
             Purpose::Charging => run.fuel_l,

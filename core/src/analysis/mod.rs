@@ -47,7 +47,7 @@ pub use engine_load::EngineReport;
 pub use lead_comparison::LeadReport;
 pub(crate) use lead_comparison::flooded;
 pub(crate) use limits::first_passed;
-pub use limits::{NEAR_K, Part, PartLimit, nearest, part_limits};
+pub use limits::{LegLimit, NEAR_K, Part, PartLimit, leg_limits, nearest, part_limits};
 pub use output::{AlternatorReport, OutputReport, SpeedPoint};
 pub use shore_power::ShoreReport;
 pub use temperatures::PartTemperatures;

@@ -100,7 +100,10 @@ impl Scales {
             inputs,
             stated: Stated::of(sheet),
             whole_ah: day.anchor.use_ah,
-            with_engine_ah: engine_loads.iter().map(drawn_ah).fold(0.0, |sum, ah| sum + ah),
+            with_engine_ah: engine_loads
+                .iter()
+                .map(drawn_ah)
+                .fold(0.0, |sum, ah| sum + ah),
             engine_loads,
             months: months(&asked, &day.anchor, day.bank_v),
             hours: DayHours::new(

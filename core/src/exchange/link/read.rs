@@ -5,9 +5,7 @@ use percent_encoding::percent_decode_str;
 
 use crate::boat::Section;
 use crate::boat::reading::{ReadError, Remark, TextKind};
-use crate::boat::{
-    Arrangement, Leg, LegRow, Load, LoadRow, Month, MonthRow, SectionId, Worksheet,
-};
+use crate::boat::{Arrangement, Leg, LegRow, Load, LoadRow, Month, MonthRow, SectionId, Worksheet};
 use crate::exchange::limits::{LONGEST_LINK, bounded, not_endless};
 use crate::exchange::link::{END, PART, names};
 use crate::exchange::remarks::Remarks;

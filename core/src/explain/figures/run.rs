@@ -112,8 +112,11 @@ pub(super) static HOUSE_LOAD_A: Figure =
         if !s.report().analyses.run.engine_loads.is_empty() {
             let steady_ah = 24.0 * s.boat.plant.load_a;
             let name = "Day's use, without the loads that run only with the engine";
-            return Explanation::of(Term::of(mean_draw_a::FORMULA, [told(name, "A·h", steady_ah)]))
-                .note("The day's mean draw; what runs only with the engine comes on top.");
+            return Explanation::of(Term::of(
+                mean_draw_a::FORMULA,
+                [told(name, "A·h", steady_ah)],
+            ))
+            .note("The day's mean draw; what runs only with the engine comes on top.");
         }
         let given = [s.figure(&crate::explain::figures::day::USE_AH)];
         Explanation::of(Term::of(mean_draw_a::FORMULA, given)).note("The day's mean draw.")
