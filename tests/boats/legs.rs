@@ -136,7 +136,8 @@ fn built_in_regulator_motoring_hard() {
         .choose("reg_kind", "internal")
         .set("space_outside_c", 32.0);
     with(boat, legs).check(|says| {
-        says.danger("nothing_watches_heat");
+        says.fix_or_danger("nothing_watches_heat");
+        says.danger("case_too_hot");
         let day = day(says);
         // The slow leg begins warm: well above half of what the fast one came to.
         let begins_c = day.legs[1].alternators[0].start.winding_c;

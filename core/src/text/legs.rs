@@ -8,6 +8,9 @@ use crate::units::quantity::{
     Quantity, QuantityKind, ampere_hours, amperes, celsius, minutes, percent, rpm,
 };
 
+/// What the list is for.
+pub const ABOUT: &str = "List the day's engine runs in their order: out of harbour, motoring home, charging at anchor. Each goes on from the charge and the heat that the one before has left. Without any, the day has the one charging run above.";
+
 /// A difference in charge that is none \[%\].
 const SAME_PCT: f64 = 1.0;
 
@@ -97,15 +100,8 @@ pub fn line(number: usize, leg: &LegReport, reader: &Reader) -> String {
         "" => String::new(),
         name => format!(", {name}"),
     };
-    let hottest = leg.alternators.first().map_or(String::new(), |first| {
-        format!(
-            "; winding up to {}, case up to {}",
-            show(celsius(first.peak.winding_c)),
-            show(celsius(first.peak.case_c))
-        )
-    });
     format!(
-        "Leg {number}{name}: {} at {}, {}{pause}; {} at the start, {} at the end, {} into the bank, from {} to {}{hottest}; limited by {}; {}",
+        "Leg {number}{name}: {} at {}, {}{pause}; {} at the start, {} at the end, {} into the bank, from {} to {}; winding up to {}, case up to {}; limited by {}; {}",
         show(minutes(leg.minutes)),
         show(rpm(leg.rpm)),
         purpose(leg.purpose),
@@ -114,6 +110,8 @@ pub fn line(number: usize, leg: &LegReport, reader: &Reader) -> String {
         show(ampere_hours(leg.bank_ah)),
         show(percent(leg.from_pct.max(0.0))),
         show(percent(leg.to_pct.max(0.0))),
+        show(celsius(leg.hottest_winding_c())),
+        show(celsius(leg.hottest_case_c())),
         words::limited_by(leg.limit),
         show(litres(leg.fuel_l))
     )

@@ -2,6 +2,7 @@
 //! a moment, and the same figures stand in a table behind it.
 
 mod drawing;
+mod legs;
 mod limits;
 mod reading;
 mod table;
@@ -15,6 +16,7 @@ use leptos::prelude::*;
 use crate::components::Fold;
 use crate::state::AppState;
 use drawing::RunDrawing;
+use legs::Legs;
 use reading::{Reading, ReadingSlider};
 use table::RunTable;
 
@@ -46,6 +48,9 @@ pub fn ChargingRun() -> impl IntoView {
             <Reading />
             <Fold id="run-fold" title="The run as a table">
                 <RunTable />
+            </Fold>
+            <Fold id="legs" title="A day of several legs">
+                <Legs />
             </Fold>
         </section>
     }

@@ -1,115 +1,21 @@
-//! The day as legs: the engine's runs one after another through the same
-//! simulation, each from what the one before and the pause have left.
-
-use serde::Serialize;
+//! Takes the legs through the same simulation as the charging run, each from what
+//! the one before and the pause have left.
 
 use crate::analysis::RunReport;
 use crate::analysis::charging_run::timed_report;
 use crate::analysis::energy::Energy;
-use crate::analysis::temperatures::PartTemperatures;
+use crate::analysis::legs::{LegAlternator, LegReport, LegsReport};
 use crate::boat::{
     EngineLoad, Leg, Purpose, When, Worksheet, engine_loads, house_load_a, under_way_load_a,
 };
-use crate::simulation::Limit;
 use crate::simulation::alternators::Alternators;
 use crate::simulation::carried::Carried;
-use crate::simulation::opening::Opening;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge_on, run_for};
 use crate::simulation::switched::SwitchedLoad;
 
 /// A day \[h\].
 const DAY_H: f64 = 24.0;
-
-/// The day as legs. The first begins cold, at the state of charge of the charging
-/// run; pauses count from the second one on.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct LegsReport {
-    /// Each leg, in order; there is at least one.
-    pub legs: Vec<LegReport>,
-    /// The engine runs \[h\].
-    pub engine_h: f64,
-    /// … of that only for charging \[h\].
-    pub charging_h: f64,
-    /// … of that anyway \[h\].
-    pub motoring_h: f64,
-    /// The engine is off between the legs \[h\].
-    pub pause_h: f64,
-    /// Fuel for charging: all of the legs run for it, and the alternator's part of
-    /// the others \[L\].
-    pub fuel_l: f64,
-    /// Into the bank in all legs \[A·h\].
-    pub bank_ah: f64,
-    /// State of charge when the first leg begins \[%\].
-    pub from_pct: f64,
-    /// State of charge when the last one ends \[%\].
-    pub end_pct: f64,
-    /// State of charge a day after the first leg began, the rest of the day at
-    /// anchor; none where the legs take longer than a day \[%\].
-    pub next_day_pct: Option<f64>,
-}
-
-/// One leg.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct LegReport {
-    /// What it is called.
-    pub name: String,
-    /// Engine speed \[rpm\].
-    pub rpm: f64,
-    /// What the engine is run for.
-    pub purpose: Purpose,
-    /// The engine was off before it \[h\].
-    pub pause_h: f64,
-    /// What the bank gave in that time, less what the sun put back \[A·h\].
-    pub pause_ah: f64,
-    /// What the boat wanted in that time and the empty bank could not give \[A·h\].
-    pub short_ah: f64,
-    /// How long the engine runs \[min\].
-    pub minutes: f64,
-    /// Whether it is to run until the bank has come to its target, and whether it
-    /// does; none where its time is given.
-    pub reaches_target: Option<bool>,
-    /// State of charge at its start \[%\].
-    pub from_pct: f64,
-    /// State of charge at its end \[%\].
-    pub to_pct: f64,
-    /// Current of the alternators that charge the house bank, at its start \[A\].
-    pub start_a: f64,
-    /// The same at its end \[A\].
-    pub end_a: f64,
-    /// Into the bank, less what it gave \[A·h\].
-    pub bank_ah: f64,
-    /// What all alternators gave \[A·h\].
-    pub alternator_ah: f64,
-    /// What the house drew \[A·h\].
-    pub house_ah: f64,
-    /// Each alternator, the first one first.
-    pub alternators: Vec<LegAlternator>,
-    /// Hottest air of the engine space \[°C\].
-    pub peak_air_c: f64,
-    /// What limits the current for most of its time.
-    pub limit: Limit,
-    /// When the bank's management system opens; none when it does not. All else
-    /// goes on as if the bank had stayed connected.
-    pub opening: Option<Opening>,
-    /// Fuel for charging: all of it, or the alternator's part where the engine runs
-    /// anyway \[L\].
-    pub fuel_l: f64,
-    /// The alternator's part of the fuel \[L\].
-    pub marginal_fuel_l: f64,
-    /// The leg as a charging run.
-    #[serde(skip)]
-    pub run: RunReport,
-}
-
-/// One alternator in a leg.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub struct LegAlternator {
-    /// As warm as it is when the leg begins.
-    pub start: PartTemperatures,
-    /// Hottest of each of its parts.
-    pub peak: PartTemperatures,
-}
 
 /// The day that is walked through.
 struct Day<'a> {
@@ -122,7 +28,7 @@ struct Day<'a> {
 }
 
 /// The day as legs; none where no legs are listed.
-pub(super) fn legs_report(
+pub(in crate::analysis) fn legs_report(
     sheet: &Worksheet,
     alternators: &Alternators,
     energy: &Energy,
