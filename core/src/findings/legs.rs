@@ -2,7 +2,9 @@
 
 use serde::Serialize;
 
-use crate::analysis::{Analyses, LegLimit, NEAR_K, Part, leg_limits, nearest, part_limits};
+use crate::analysis::{
+    Analyses, LegLimit, NEAR_K, Part, PartLimit, leg_limits, nearest, part_limits,
+};
 use crate::boat::{WhichAlternator, Worksheet};
 use crate::findings::heat::{HeatRemedy, remedy};
 use crate::findings::{Code, Finding, Severity, add};
@@ -40,8 +42,8 @@ pub struct HotLeg {
     pub peak_c: f64,
     /// What it withstands for long \[°C\].
     pub limit_c: f64,
-    /// What to do.
-    pub remedy: HeatRemedy,
+    /// What to do; said once for each alternator, with its worst part.
+    pub remedy: Option<HeatRemedy>,
 }
 
 /// Something is wrong with a leg of the day.
@@ -180,6 +182,13 @@ fn hot_legs(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
     let run = part_limits(inputs, report);
     let legs = leg_limits(inputs, report);
+    let is_worst = |hottest: &LegLimit| {
+        let own = legs
+            .iter()
+            .filter(|one| one.limit.alternator == hottest.limit.alternator);
+        let own: Vec<PartLimit> = own.map(|one| one.limit).collect();
+        nearest(&own) == Some(hottest.limit)
+    };
     let hot = |hottest: &LegLimit| HotLeg {
         leg: LegName {
             number: hottest.leg + 1,
@@ -193,7 +202,7 @@ fn hot_legs(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
         start_c: hottest.start_c,
         peak_c: hottest.limit.peak_c,
         limit_c: hottest.limit.limit_c,
-        remedy: remedy(inputs, &hottest.limit),
+        remedy: is_worst(hottest).then(|| remedy(inputs, &hottest.limit)),
     };
     for hottest in legs.iter().filter(|one| one.limit.passed()) {
         let limit = &hottest.limit;

@@ -6,7 +6,7 @@ use crate::physics::losses::Losses;
 use crate::physics::thermal::{Temperatures, ThermalNetwork};
 use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::plant::Plant;
-use crate::simulation::run::Trace;
+use crate::simulation::trace::Trace;
 
 /// How long to watch \[s\].
 const WATCH_S: f64 = 3600.0;

@@ -8,11 +8,11 @@ use crate::physics::losses::OpenLosses;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::alternators::Alternators;
 use crate::simulation::engine_fuel::engine_fuel;
+use crate::simulation::engine_load::SwitchedLoad;
 use crate::simulation::engine_space::SpaceAir;
 use crate::simulation::management::{Management, OpeningCause};
 use crate::simulation::moment::{Flow, Moment, Output, ThermalState};
 use crate::simulation::per_alternator::{PerAlternator, listed};
-use crate::simulation::switched::SwitchedLoad;
 
 /// Everything the charging run needs, worked out once.
 #[derive(Debug, Clone, PartialEq)]

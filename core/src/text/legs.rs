@@ -1,7 +1,8 @@
 //! The day as legs in sentences.
 
+use crate::analysis::RunReport;
 use crate::analysis::legs::{LegReport, LegsReport};
-use crate::boat::Purpose;
+use crate::boat::{EngineLoad, Purpose};
 use crate::text::words;
 use crate::units::Reader;
 use crate::units::quantity::{
@@ -38,6 +39,26 @@ fn litres(l: f64) -> Quantity {
     Quantity::new(l, QuantityKind::Fuel).to(1)
 }
 
+/// What runs only with the engine, in the charging run; none where nothing does.
+pub fn engine_loads(run: &RunReport, reader: &Reader) -> Option<String> {
+    let draws = |load: &EngineLoad| {
+        format!(
+            "{} draws {} for {}",
+            load.name.trim(),
+            reader.show(amperes(load.amperes)),
+            reader.show(minutes(60.0 * load.hours))
+        )
+    };
+    let each: Vec<String> = run.engine_loads.iter().map(draws).collect();
+    (!each.is_empty()).then(|| {
+        format!(
+            "From the start of the run, beside {} of house load: {}.",
+            reader.show(amperes(run.house_load_a).to(1)),
+            each.join(", ")
+        )
+    })
+}
+
 /// The totals: how long the engine runs and what for, the fuel, and how the bank
 /// stands.
 pub fn totals(legs: &LegsReport, reader: &Reader) -> Vec<String> {
@@ -57,11 +78,17 @@ pub fn totals(legs: &LegsReport, reader: &Reader) -> Vec<String> {
     };
     let mut said = vec![
         format!("Engine runs {runs}."),
-        format!(
-            "Charging takes {} of fuel and brings {} into the bank.",
-            reader.show(litres(legs.fuel_l)),
-            reader.show(ampere_hours(legs.bank_ah))
-        ),
+        match legs.bank_ah > 0.0 {
+            true => format!(
+                "Charging takes {} of fuel and brings {} into the bank.",
+                reader.show(litres(legs.fuel_l)),
+                reader.show(ampere_hours(legs.bank_ah))
+            ),
+            false => format!(
+                "Charging takes {} of fuel and brings the bank nothing: the boat draws all that the alternator gives.",
+                reader.show(litres(legs.fuel_l))
+            ),
+        },
     ];
     let bank = format!(
         "The bank goes from {} to {}",

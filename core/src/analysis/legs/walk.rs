@@ -10,9 +10,9 @@ use crate::boat::{
 };
 use crate::simulation::alternators::Alternators;
 use crate::simulation::carried::Carried;
+use crate::simulation::engine_load::SwitchedLoad;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge_on, run_for};
-use crate::simulation::switched::SwitchedLoad;
 
 /// A day \[h\].
 const DAY_H: f64 = 24.0;

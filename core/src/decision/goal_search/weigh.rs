@@ -13,8 +13,8 @@ use crate::decision::goal_search::lever::{
 use crate::decision::goal_search::rules::{run_harms, stands_to_harm, unwatched_harms};
 use crate::findings::Finding;
 use crate::report::report_without_lead;
+use crate::simulation::engine_load::{SwitchedLoad, anchor_loads};
 use crate::simulation::plant::Plant;
-use crate::simulation::switched::{SwitchedLoad, anchor_loads};
 
 /// Which amount of each lever is taken; 0 for none.
 pub(super) type Levels = [u8; COUNT];

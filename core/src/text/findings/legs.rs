@@ -17,7 +17,7 @@ pub(super) fn sentence(finding: &LegFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     match finding {
         LegFinding::TooHot(hot) => format!(
-            "In {} the {}'s {} reaches {}; {} is {}.{} {}",
+            "In {} the {}'s {} reaches {}; {} is {}.{}{}",
             named(&hot.leg),
             words::alternator(hot.alternator),
             words::part(hot.part),
@@ -25,10 +25,10 @@ pub(super) fn sentence(finding: &LegFinding, reader: &Reader) -> String {
             show(celsius(hot.limit_c)),
             words::limit_of(hot.part),
             warm(hot, reader),
-            to_do(hot.remedy)
+            remedy(hot)
         ),
         LegFinding::NearLimit(hot) => format!(
-            "In {} the {}'s {} gets to {}; {} is {}.{} A warmer day or a dusty fan uses up what is left. {}",
+            "In {} the {}'s {} gets to {}; {} is {}.{} A warmer day or a dusty fan uses up what is left.{}",
             named(&hot.leg),
             words::alternator(hot.alternator),
             words::part(hot.part),
@@ -36,7 +36,7 @@ pub(super) fn sentence(finding: &LegFinding, reader: &Reader) -> String {
             show(celsius(hot.limit_c)),
             words::limit_of(hot.part),
             warm(hot, reader),
-            to_do(hot.remedy)
+            remedy(hot)
         ),
         LegFinding::Disconnects {
             leg,
@@ -71,7 +71,7 @@ pub(super) fn sentence(finding: &LegFinding, reader: &Reader) -> String {
             pause_h,
             short_ah,
         } => format!(
-            "The bank runs empty in the {} before {}: {} are missing. Run the engine earlier, or for longer before the pause.",
+            "In the {} before {} the bank runs empty: {} are missing. Run the engine earlier, or for longer before the pause.",
             show(minutes(60.0 * pause_h)),
             named(leg),
             show(ampere_hours(*short_ah))
@@ -99,6 +99,12 @@ fn reached(hot: &HotLeg, reader: &Reader) -> String {
     let whole = |celsius_c| reader.number(celsius(celsius_c));
     let decimals = usize::from(whole(hot.peak_c) == whole(hot.limit_c));
     reader.show(celsius(hot.peak_c).to(decimals))
+}
+
+/// What to do.
+fn remedy(hot: &HotLeg) -> String {
+    hot.remedy
+        .map_or(String::new(), |remedy| format!(" {}", to_do(remedy)))
 }
 
 /// That it was warm from the leg before.
