@@ -88,6 +88,7 @@ impl Boat {
             duty_pct: 100.0,
             when: When::Always,
             night_pct: 50.0,
+            ..LoadRow::default()
         };
         self.sheet.loads.push(Load {
             name: what.to_string(),

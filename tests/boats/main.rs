@@ -32,6 +32,7 @@ mod frost_and_heat;
 mod frozen;
 mod high_voltage;
 mod lead;
+mod legs;
 mod lithium_direct;
 mod load_dump;
 mod odd_mixes;

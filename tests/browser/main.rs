@@ -17,6 +17,7 @@ mod fit;
 mod folds;
 mod job;
 mod keep;
+mod legs;
 mod offline;
 mod page;
 mod pool;

@@ -2,11 +2,11 @@
 //! property tests both call these; each panics when it does not hold.
 #![allow(dead_code)]
 
-use ampwright_core::boat::{Key, MonthRow, Section as _, Worksheet};
+use ampwright_core::boat::{Key, LegRow, MonthRow, Section as _, Worksheet};
 use ampwright_core::decision::calibration;
 use ampwright_core::exchange::{
-    LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LOADS, open_link, read_file, read_json, to_collection,
-    to_json, to_link,
+    LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LEGS, MOST_LOADS, open_link, read_file, read_json,
+    to_collection, to_json, to_link,
 };
 use ampwright_core::exchange::{Style, differences, differences_text};
 use ampwright_core::text::calibration::log_remarks;
@@ -72,6 +72,7 @@ pub fn log(text: &str) {
 /// as it went.
 fn understood(sheet: &Worksheet) {
     assert!(sheet.loads.len() <= MOST_LOADS);
+    assert!(sheet.legs.len() <= MOST_LEGS);
     assert!(sheet.arrangements.len() <= MOST_ARRANGEMENTS);
     let loads = sheet.loads.iter().map(|load| &load.name);
     let arrangements = sheet.arrangements.iter().map(|one| &one.name);
@@ -92,6 +93,13 @@ fn understood(sheet: &Worksheet) {
                 "{month:?} {} is {value:?}",
                 field.name
             );
+        }
+    }
+    for leg in &sheet.legs {
+        assert!(leg.name.chars().count() <= LONGEST_NAME, "{}", leg.name);
+        for field in LegRow::FIELDS {
+            let value = field.get(&leg.row);
+            assert!(field.spec.accept(value) == Ok(value), "leg {}", field.name);
         }
     }
     let link = to_link(sheet);

@@ -89,7 +89,7 @@ fn balanced(plant: &Plant) -> Result<(), TestCaseError> {
             .sum();
         near(
             "to the house",
-            to_house_a - plant.taken_a(),
+            to_house_a - plant.taken_a(0.0),
             flow.bank_a,
             1e-9,
         )?;

@@ -4,7 +4,10 @@ use std::fmt;
 
 use ampwright_core::Worksheet;
 use ampwright_core::boat::Section;
-use ampwright_core::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, WhichAlternator};
+use ampwright_core::boat::{
+    Arrangement, Drawn as LoadDrawn, Key, Leg, LegRow, Load, LoadRow, Month, MonthRow,
+    WhichAlternator,
+};
 use ampwright_core::exchange::to_link;
 use ampwright_core::guidance::commissioning::all_ids;
 use ampwright_core::schema::{Confidence, FieldSpec, Kind, Value};
@@ -183,6 +186,41 @@ pub fn with_months(sheet: impl Strategy<Value = Drawn>) -> impl Strategy<Value =
     })
 }
 
+/// A worksheet with legs of the day, and with loads that run with the engine.
+pub fn with_legs(sheet: impl Strategy<Value = Drawn>) -> impl Strategy<Value = Drawn> {
+    let legs = proptest::collection::vec(leg(), 1..4);
+    let with_engine = proptest::collection::vec(any::<bool>(), 4);
+    (sheet, legs, with_engine).prop_map(|(mut drawn, legs, with_engine)| {
+        drawn.0.legs = legs;
+        for (load, with_engine) in drawn.0.loads.iter_mut().zip(with_engine) {
+            load.row.drawn = match with_engine {
+                true => LoadDrawn::WithEngine,
+                false => LoadDrawn::OverDay,
+            };
+        }
+        drawn
+    })
+}
+
+/// A leg somebody might enter: some without a time, most after a pause.
+fn leg() -> impl Strategy<Value = Leg> {
+    let column = |field: &'static ampwright_core::boat::Field<LegRow>| {
+        let drawn = value(&field.spec, Some(60.0), number_in);
+        prop_oneof![1 => Just(field.spec.default()), 2 => drawn].boxed()
+    };
+    let columns: Vec<_> = LegRow::FIELDS.iter().map(column).collect();
+    ("\\PC{0,12}", columns).prop_map(|(name, values)| {
+        let mut leg = Leg {
+            name,
+            row: LegRow::default(),
+        };
+        for (field, value) in LegRow::FIELDS.iter().zip(values) {
+            field.set(&mut leg.row, value);
+        }
+        leg
+    })
+}
+
 /// Air, water, bank, sun, use and days of a usual month.
 const USUAL_MONTH: [f64; 6] = [20.0, 17.0, 22.0, 4.0, 100.0, 15.0];
 
@@ -206,8 +244,10 @@ fn month(numbers: Numbers) -> impl Strategy<Value = MonthRow> {
 }
 
 fn load(numbers: Numbers) -> impl Strategy<Value = Load> {
+    // Over the day; see `with_legs`.
     let columns: Vec<_> = LoadRow::FIELDS
         .iter()
+        .filter(|field| field.name != "drawn")
         .map(|field| value(&field.spec, None, numbers))
         .collect();
     ("\\PC{0,12}", columns).prop_map(|(name, values)| {

@@ -20,6 +20,7 @@ mod formulas;
 mod garbage;
 mod goal;
 mod lead;
+mod legs;
 mod loads;
 mod management;
 mod mass;

@@ -38,9 +38,12 @@ fn remarks_on_links() {
         (&format!("name={long_name}&end"), &["name_cut"]),
         ("load=Kettle~much&end", &["load_value_refused"]),
         (
-            "load=Kettle~1~acw~1~1~1~both~0~7&end",
+            "load=Kettle~1~acw~1~1~1~both~0~engine~7&end",
             &["extra_load_figures"],
         ),
+        ("leg=Home~fast&end", &["leg_value_refused"]),
+        ("leg=Home~~~~~~7&end", &["extra_leg_figures"]),
+        (&format!("{}end", "leg=Home&".repeat(13)), &["too_many"]),
         ("year=13~20&end", &["unknown_month"]),
         ("year=6~200&end", &["month_value_refused"]),
         ("year=6~20~~~~~30~7&end", &["extra_month_figures"]),
@@ -72,6 +75,8 @@ fn remarks_on_files() {
         (r#""name":7"#, &["name_not_text"]),
         (r#""loads":["Kettle"]"#, &["load_not_understood"]),
         (r#""loads":[{"colour":1}]"#, &["unknown_load_figure"]),
+        (r#""legs":["Home"]"#, &["leg_not_understood"]),
+        (r#""legs":[{"wind":1}]"#, &["unknown_leg_figure"]),
         (r#""year":{"months":[7]}"#, &["unknown_month"]),
         (
             r#""year":{"months":[{"month":6,"wind":1}]}"#,

@@ -3,7 +3,7 @@
 
 use ampwright_core::Worksheet;
 use ampwright_core::boat::Section;
-use ampwright_core::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow};
+use ampwright_core::boat::{Arrangement, Key, Leg, LegRow, Load, LoadRow, Month, MonthRow};
 use ampwright_core::exchange::{
     LONGEST_NAME, open_link, read_file, read_json, to_collection, to_json, to_link,
 };
@@ -11,7 +11,7 @@ use ampwright_core::schema::Value;
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
 
-use crate::draw::{Drawn, any_sheet, with_months};
+use crate::draw::{Drawn, any_sheet, with_legs, with_months};
 
 /// Names that try a reader: signs with a meaning in a link or a file, what looks
 /// like an end, characters that show as nothing, run the other way, are built
@@ -150,8 +150,14 @@ fn bits(sheet: &Worksheet) -> Vec<String> {
         let figures: Vec<String> = figures.map(exact).collect();
         format!("{month:?} {}", figures.join(" "))
     };
+    let leg = |leg: &Leg| {
+        let figures = LegRow::FIELDS.iter().map(|field| field.get(&leg.row));
+        let figures: Vec<String> = figures.map(exact).collect();
+        format!("{:?} {}", leg.name, figures.join(" "))
+    };
     [format!("{:?} {:?}", sheet.name, sheet.done)]
         .into_iter()
+        .chain(sheet.legs.iter().map(leg))
         .chain(sheet.months.said().map(month))
         .chain(Key::all().map(input))
         .chain(sheet.loads.iter().map(load))
@@ -196,7 +202,7 @@ proptest! {
     #![proptest_config(crate::cases(500))]
 
     #[test]
-    fn any_sheet_comes_back(drawn in with_months(any_sheet())) {
+    fn any_sheet_comes_back(drawn in with_legs(with_months(any_sheet()))) {
         through_a_link(&drawn.0)?;
         through_json(&drawn.0)?;
     }

@@ -9,7 +9,7 @@ use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 
-use crate::draw::{Drawn, any_sheet, normal_boat};
+use crate::draw::{Drawn, any_sheet, normal_boat, with_legs};
 use crate::regulated::{self, regulated};
 
 fn opened(link: &str) -> Worksheet {
@@ -57,6 +57,15 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
                 after_min.is_none_or(|minutes| minutes <= report.analyses.run.minutes + 1e-6)
             );
         }
+        Verdict::DisconnectsInLeg { leg, after_s, .. } => {
+            let legs = report.analyses.legs.as_ref().expect("legs");
+            let opening = legs.legs[leg - 1].opening.expect("an opening");
+            prop_assert_eq!(after_s, opening.after_s);
+            prop_assert!(found(report, "leg_disconnects").is_some());
+        }
+        Verdict::OverheatsInLeg { .. } => {
+            prop_assert!(found(report, "leg_too_hot").is_some());
+        }
         Verdict::NeverSettles => prop_assert!(report.analyses.alternators[0].hot.is_none()),
         Verdict::HotAfterStop { .. } => prop_assert!(soaks && !too_hot),
         Verdict::RunsHot {
@@ -84,6 +93,11 @@ proptest! {
 
     #[test]
     fn as_the_findings_on_any_boat(Drawn(sheet) in any_sheet()) {
+        agrees(&sheet, &report(&sheet))?;
+    }
+
+    #[test]
+    fn as_the_findings_on_boats_with_legs(Drawn(sheet) in with_legs(normal_boat())) {
         agrees(&sheet, &report(&sheet))?;
     }
 

@@ -9,6 +9,7 @@
 
 mod fields;
 mod fit;
+mod legs;
 mod messages;
 mod refusals;
 mod reports;

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::analysis::temperatures::PartTemperatures;
+use crate::boat::EngineLoad;
 use crate::physics::charging::{kept_energy_pct, mean_bank_a};
 use crate::physics::drive::percent;
 use crate::physics::fuel::{marginal_l, run_l};
@@ -16,8 +17,11 @@ use crate::simulation::run::{PeakLoad, Sample, Trace};
 /// The charging run, from `run_from_pct` to `run_to_pct`.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct RunReport {
-    /// What the boat drew meanwhile \[A\].
+    /// What the boat drew meanwhile, without its engine loads \[A\].
     pub house_load_a: f64,
+    /// What ran only with the engine, on top of that.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub engine_loads: Vec<EngineLoad>,
     /// Current of the alternators that charge the house bank, at the start \[A\].
     pub start_a: f64,
     /// The same half-way through the time \[A\].
@@ -165,7 +169,21 @@ pub struct SoakReport {
     pub air_peak_min: f64,
 }
 
+/// A run from one state of charge to another, 0 to 1.
 pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> RunReport {
+    let end_s = trace.reaches(to).unwrap_or(trace.last_s());
+    timed_report(plant, trace, from, to, end_s)
+}
+
+/// A run that ends at a time \[s\] after its start, whether or not it has come to
+/// its target.
+pub(super) fn timed_report(
+    plant: &Plant,
+    trace: &Trace,
+    from: f64,
+    to: f64,
+    end_s: f64,
+) -> RunReport {
     let opening = trace.opening(trace.last_s());
     let closed = |seconds: &f64| opening.is_none_or(|opening| opening.after_s > *seconds);
     let minutes = |soc: f64| {
@@ -174,8 +192,6 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
             .filter(closed)
             .map(|seconds| seconds / 60.0)
     };
-    let reached_s = trace.reaches(to);
-    let end_s = reached_s.unwrap_or(trace.last_s());
     let hours = end_s / 3600.0;
     let (start, mid) = (trace.sample(0.0), trace.sample(0.5 * end_s));
     let stretches: Vec<StretchReport> = trace
@@ -199,6 +215,7 @@ pub(super) fn run_report(plant: &Plant, trace: &Trace, from: f64, to: f64) -> Ru
     let soak = soak(plant, trace, end_s);
     RunReport {
         house_load_a: plant.load_a,
+        engine_loads: Vec::new(),
         start_a: plant.charging_a(&start.moment.flow),
         mid_a: plant.charging_a(&mid.moment.flow),
         mid_bank_a: mid.moment.flow.bank_a,

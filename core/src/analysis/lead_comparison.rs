@@ -59,7 +59,7 @@ pub(super) fn lead_report(sheet: &Worksheet, alternators: &Alternators) -> Optio
     };
     let old = &old_sheet.inputs;
     let house_load_a = house_load_a(&old_sheet);
-    let plant = alternators.plant(old, house_load_a);
+    let plant = alternators.plant_of(&old_sheet);
     let (from, to) = (old.run.from_pct / 100.0, old.run.to_pct / 100.0);
     let last_s = old.run.longest_h * 3600.0;
     let trace = charge(&plant, from, to, last_s, &Fineness::USUAL);

@@ -106,6 +106,48 @@ pub fn part_limits(inputs: &Inputs, report: &Analyses) -> Vec<PartLimit> {
     inputs.alternators().zip(each).flat_map(limits).collect()
 }
 
+/// A part of one alternator in the leg of the day in which it gets hottest.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LegLimit {
+    /// The leg's place, from 0.
+    pub leg: usize,
+    /// As warm as the part is when that leg begins \[°C\].
+    pub start_c: f64,
+    /// The part and its limit; where it settles is not asked.
+    pub limit: PartLimit,
+}
+
+/// Every part of every alternator of a boat in the legs of its day; nothing
+/// without any.
+pub fn leg_limits(inputs: &Inputs, report: &Analyses) -> Vec<LegLimit> {
+    let legs = report.legs.iter().flat_map(|legs| &legs.legs);
+    let hottest = |installed: InstalledAlternator, part: Part| {
+        let each = legs.clone().enumerate().filter_map(|(leg, done)| {
+            let alternator = done.alternators.get(installed.which.index())?;
+            Some(LegLimit {
+                leg,
+                start_c: part.of(&alternator.start),
+                limit: PartLimit {
+                    alternator: installed.which,
+                    part,
+                    peak_c: part.of(&alternator.peak),
+                    settled_c: None,
+                    limit_c: part.limit_c(installed.alternator),
+                },
+            })
+        });
+        each.reduce(|one, other| match other.limit.peak_c > one.limit.peak_c {
+            true => other,
+            false => one,
+        })
+    };
+    inputs
+        .alternators()
+        .flat_map(|installed| Part::ALL.map(|part| hottest(installed, part)))
+        .flatten()
+        .collect()
+}
+
 /// The part that comes nearest to its limit, or passes it most.
 pub fn nearest(limits: &[PartLimit]) -> Option<PartLimit> {
     let nearer = |a: PartLimit, b: PartLimit| if b.margin_k() < a.margin_k() { b } else { a };

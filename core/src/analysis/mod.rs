@@ -13,6 +13,7 @@ pub mod energy;
 pub mod engine_day;
 mod engine_load;
 mod lead_comparison;
+pub mod legs;
 mod limits;
 pub mod load_dump;
 mod output;
@@ -24,7 +25,7 @@ pub mod year;
 
 use serde::Serialize;
 
-use crate::boat::{Worksheet, house_load_a};
+use crate::boat::{When, Worksheet, engine_loads};
 use crate::simulation::alternators::Alternators;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
@@ -34,6 +35,7 @@ use belt::BeltReport;
 use cable::Cables;
 use energy::{Energy, energy};
 use engine_day::DayNeed;
+use legs::LegsReport;
 use load_dump::LoadDump;
 
 pub(crate) use charging_run::bank_volts;
@@ -45,7 +47,7 @@ pub use engine_load::EngineReport;
 pub use lead_comparison::LeadReport;
 pub(crate) use lead_comparison::flooded;
 pub(crate) use limits::first_passed;
-pub use limits::{NEAR_K, Part, PartLimit, nearest, part_limits};
+pub use limits::{LegLimit, NEAR_K, Part, PartLimit, leg_limits, nearest, part_limits};
 pub use output::{AlternatorReport, OutputReport, SpeedPoint};
 pub use shore_power::ShoreReport;
 pub use temperatures::PartTemperatures;
@@ -62,6 +64,9 @@ pub struct Analyses {
     pub alternators: Vec<AlternatorReport>,
     /// The charging run.
     pub run: RunReport,
+    /// The day as legs; none where no legs are listed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub legs: Option<LegsReport>,
     /// The daily engine time.
     pub day: DayReport,
     /// What the alternators ask of the engine.
@@ -113,11 +118,15 @@ pub(crate) fn analyse_without_lead(sheet: &Worksheet) -> Analyses {
 fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
     let inputs = &sheet.inputs;
     let energy = energy(sheet);
-    let plant = alternators.plant(inputs, house_load_a(sheet));
+    let plant = alternators.plant_of(sheet);
     let (from, to) = (inputs.run.from_pct / 100.0, inputs.run.to_pct / 100.0);
     let last_s = inputs.run.longest_h * 3600.0;
     let trace = charge(&plant, from, 1.0, last_s, &Fineness::USUAL);
-    let run = charging_run::run_report(&plant, &trace, from, to);
+    let mut run = charging_run::run_report(&plant, &trace, from, to);
+    run.engine_loads = engine_loads(sheet)
+        .into_iter()
+        .filter(|load| load.when != When::UnderWay)
+        .collect();
     let half_way = 0.5 * (from + to);
     let hot = settled(&plant, half_way);
     let peaks = peak_loads::peak_loads(sheet, &alternators, &run);
@@ -127,6 +136,7 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         alternators: output::alternator_reports(inputs, &plant, &hot),
         engine: engine_load::engine_report(inputs, &plant, &run),
         lead: None,
+        legs: legs::legs_report(sheet, &alternators, &energy),
         shore: shore_power::shore_report(inputs, &energy),
         belts: belt::belts(&peaks),
         cables: cable::cables(sheet, &alternators, &run),

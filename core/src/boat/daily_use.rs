@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::boat::{Basis, Current, When, Worksheet};
+use crate::boat::{Basis, Current, Drawn, Load, When, Worksheet};
 use crate::physics::charging::{charge_ah, mean_draw_a as mean_a, part_wh, saved_ah};
 use crate::physics::drive::percent;
 
@@ -47,13 +47,90 @@ pub fn mean_draw_a(sheet: &Worksheet) -> f64 {
     }
 }
 
-/// What the boat draws while charging \[A\].
+/// What the boat draws while charging \[A\], without the loads that run only
+/// while the engine does; see [`engine_loads`].
 pub fn house_load_a(sheet: &Worksheet) -> f64 {
     sheet
         .inputs
         .run
         .house_load_a
-        .unwrap_or_else(|| mean_draw_a(sheet))
+        .unwrap_or_else(|| steady_draw_a(sheet))
+}
+
+/// What the boat draws on average at anchor, engine or not \[A\]: the mean draw
+/// without the loads that run only while the engine does.
+pub fn steady_draw_a(sheet: &Worksheet) -> f64 {
+    steady_a(sheet, |row| row.anchor_wh).unwrap_or_else(|| mean_draw_a(sheet))
+}
+
+/// What the boat draws while it motors \[A\]: the list's mean under way, without
+/// the loads that run only while the engine does. One figure for the day, or a
+/// stated house load, holds under way too.
+pub fn under_way_load_a(sheet: &Worksheet) -> f64 {
+    let listed = sheet.inputs.daily.basis == Basis::Listed;
+    if sheet.inputs.run.house_load_a.is_some() || !listed {
+        return house_load_a(sheet);
+    }
+    steady_a(sheet, |row| row.under_way_wh).unwrap_or_else(|| {
+        let bank_v = half_full_v(sheet);
+        mean_a(total(&load_rows(sheet, bank_v), bank_v, |row| row.under_way_wh).use_ah)
+    })
+}
+
+/// The mean of the rows that draw over the day \[A\]; none where all of them do.
+fn steady_a(sheet: &Worksheet, wh: fn(&RowUse) -> f64) -> Option<f64> {
+    if engine_loads(sheet).is_empty() {
+        return None;
+    }
+    let bank_v = half_full_v(sheet);
+    let steady = |at: usize| !sheet.loads.get(at).is_some_and(runs_with_engine);
+    let rows = load_rows(sheet, bank_v).into_iter().enumerate();
+    let rows: Vec<RowUse> = rows
+        .filter(|(at, _)| steady(*at))
+        .map(|(_, row)| row)
+        .collect();
+    Some(mean_a(total(&rows, bank_v, wh).use_ah))
+}
+
+/// A load that runs only while the engine does.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct EngineLoad {
+    /// Its name.
+    pub name: String,
+    /// What it draws from the bank while it runs, its duty cycle taken as a mean \[A\].
+    pub amperes: f64,
+    /// How long it runs in a day \[h\].
+    pub hours: f64,
+    /// Whether at anchor, under way or both.
+    #[serde(skip)]
+    pub when: When,
+}
+
+/// What runs all day long runs with the engine as it does without \[h\].
+const ALL_DAY_H: f64 = 24.0;
+
+fn runs_with_engine(load: &Load) -> bool {
+    let row = &load.row;
+    row.drawn == Drawn::WithEngine && row.hours > 0.0 && row.hours < ALL_DAY_H
+}
+
+/// The loads of the list that run only while the engine does, whatever it is run
+/// for; none where the day's use is one figure.
+pub fn engine_loads(sheet: &Worksheet) -> Vec<EngineLoad> {
+    if sheet.inputs.daily.basis != Basis::Listed || !sheet.loads.iter().any(runs_with_engine) {
+        return Vec::new();
+    }
+    let bank_v = half_full_v(sheet);
+    let rows = load_rows(sheet, bank_v);
+    let each = sheet.loads.iter().zip(&rows);
+    each.filter(|(load, _)| runs_with_engine(load))
+        .map(|(load, used)| EngineLoad {
+            name: load.name.clone(),
+            amperes: charge_ah(used.anchor_wh.max(used.under_way_wh), bank_v) / load.row.hours,
+            hours: load.row.hours,
+            when: load.row.when,
+        })
+        .collect()
 }
 
 /// What lighter loads save of the use, 0 to 1.

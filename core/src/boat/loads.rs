@@ -23,6 +23,14 @@ choice! {
     }
 }
 
+choice! {
+    /// When a load draws its ampere-hours.
+    Drawn {
+        OverDay = "day", "over the day";
+        WithEngine = "engine", "while the engine runs";
+    }
+}
+
 section! {
     /// The figures of one load.
     LoadRow {
@@ -40,6 +48,8 @@ section! {
             .help("At anchor, under way, or both.");
         night_pct: f64 = number("Used at night", PERCENT, 0.0, 100.0, 50.0)
             .help("Share of it used while no sun reaches the panels.");
+        drawn: Drawn = choose("Drawn", Drawn::OPTIONS, 0)
+            .help("Cooking or a watermaker may run only while the engine does: from its start, for the hours above, on top of the house load. What the run is too short for is drawn afterwards.");
     }
 }
 
@@ -78,6 +88,7 @@ fn typical(
             duty_pct,
             when,
             night_pct,
+            drawn: Drawn::OverDay,
         },
     }
 }

@@ -21,6 +21,7 @@ mod input_key;
 mod installed;
 mod known;
 mod ladder;
+mod legs;
 mod loads;
 mod months;
 mod price;
@@ -49,7 +50,10 @@ pub use belt::{Belt, BeltKind};
 pub use cable::{Cable, Copper, Flag, Insulation, Place as CablePlace};
 pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
-pub use daily_use::{DayUse, RowUse, house_load_a, inverter_wh, mean_draw_a};
+pub use daily_use::{
+    DayUse, EngineLoad, RowUse, engine_loads, house_load_a, inverter_wh, mean_draw_a,
+    steady_draw_a, under_way_load_a,
+};
 pub(crate) use daily_use::{half_full_v, load_rows, saved, total};
 pub use days_aboard::YearAboard;
 pub use demo::demo;
@@ -64,7 +68,8 @@ pub use input_key::Key;
 pub use installed::{Connection, InstalledAlternator, WhichAlternator};
 pub use known::Known;
 pub use ladder::{ChargeStep, TooColdOrHot};
-pub use loads::{Current, Load, LoadRow, When, typical_loads};
+pub use legs::{Leg, LegRow, Purpose, usual_legs};
+pub use loads::{Current, Drawn, Load, LoadRow, When, typical_loads};
 pub use months::{MONTHS, MonthFigures, MonthRow, Months};
 pub use price::Price;
 pub use questions::{QUESTIONS, Question, is_asked};

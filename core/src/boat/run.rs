@@ -13,7 +13,7 @@ section! {
         to_pct: f64 = number("Charge to", PERCENT, 1.0, 100.0, 90.0)
             .decided()
             .help("Where you would stop the engine.");
-        house_load_a: Option<f64> = optional("House load meanwhile", AMPERE, 0.0, 1000.0, "the day's mean draw", |w| Some(crate::boat::mean_draw_a(w))).measured().spread_pct(50.0)
+        house_load_a: Option<f64> = optional("House load meanwhile", AMPERE, 0.0, 1000.0, "the day's mean draw", |w| Some(crate::boat::steady_draw_a(w))).measured().spread_pct(50.0)
             .help("What the boat draws from the bank while charging; the bank gets the rest.");
         longest_h: f64 = number("Give up after", HOUR, 0.5, 24.0, 16.0).advanced()
             .decided()

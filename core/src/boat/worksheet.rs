@@ -1,7 +1,7 @@
-//! The worksheet: a boat's inputs, how well they are known, its loads, its months and
+//! The worksheet: a boat's inputs, how well they are known, its loads, its legs, its months and
 //! the user's own arrangements. Uses the inputs and their keys.
 
-use crate::boat::{Arrangement, EmptyMeans, Inputs, Key, Known, Load, Months};
+use crate::boat::{Arrangement, EmptyMeans, Inputs, Key, Known, Leg, Load, Months};
 use crate::schema::{Confidence, InputError, Kind, Value};
 
 /// A boat's worksheet.
@@ -16,6 +16,8 @@ pub struct Worksheet {
     pub known: Known,
     /// The list of loads.
     pub loads: Vec<Load>,
+    /// The day as legs, in their order; none for a day of one run.
+    pub legs: Vec<Leg>,
     /// The year by months.
     pub months: Months,
     /// Arrangements of the user's own, to be compared with this one.

@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 
 use crate::analysis::belt::BeltReport;
 use crate::analysis::cable::Cables;
+use crate::analysis::legs::LegsReport;
 use crate::analysis::load_dump::LoadDump;
 use crate::analysis::year::Year;
 use crate::text;
@@ -59,6 +60,17 @@ pub fn load_dump_json(load_dump: &LoadDump, reader: &Reader) -> Value {
             });
         }
     }
+    json
+}
+
+/// The day as legs as a JSON object, its totals in sentences as `text`; each leg
+/// has as `text` a line of its own.
+pub fn legs_json(legs: &LegsReport, reader: &Reader) -> Value {
+    let mut json = json!(legs);
+    for (at, leg) in legs.legs.iter().enumerate() {
+        json["legs"][at]["text"] = text::legs::line(at + 1, leg, reader).into();
+    }
+    json["text"] = json!(text::legs::totals(legs, reader));
     json
 }
 

@@ -4,10 +4,11 @@
 //! begins with `=`, `+`, `-`, `@` or their full-width forms, a tab or a line
 //! break. An empty cell is what does not happen.
 
+use crate::analysis::legs::LegAlternator;
 use crate::analysis::year::{DayReport, Year};
 use crate::decision::arrangements::Comparison;
 use crate::report::Report;
-use crate::text::{arrangements, headings, words};
+use crate::text::{self, arrangements, headings, words};
 use crate::units::Reader;
 
 /// A table being written; a comma follows each cell until the line ends.
@@ -104,6 +105,38 @@ pub fn run_csv(report: &Report) -> String {
             moment.shaft_w,
         ]);
         table.word(words::limited_by(moment.limit));
+        table.end();
+    }
+    table.0
+}
+
+/// The legs of the day; nothing but the headings without any.
+pub fn legs_csv(report: &Report) -> String {
+    let mut table = Table::new(&headings::LEGS);
+    let legs = report.analyses.legs.iter().flat_map(|legs| &legs.legs);
+    for leg in legs {
+        table.word(&leg.name);
+        table.word(text::legs::purpose(leg.purpose));
+        let of = |alternator: usize, figure: fn(&LegAlternator) -> f64| {
+            or_none(leg.alternators.get(alternator).map(figure))
+        };
+        table.numbers(&[
+            leg.rpm,
+            leg.pause_h,
+            leg.minutes,
+            leg.start_a,
+            leg.end_a,
+            leg.bank_ah,
+            leg.from_pct,
+            leg.to_pct,
+            of(0, |first| first.start.winding_c),
+            of(0, |first| first.peak.winding_c),
+            of(0, |first| first.peak.case_c),
+            of(1, |second| second.peak.winding_c),
+            of(1, |second| second.peak.case_c),
+            leg.fuel_l,
+        ]);
+        table.word(words::limited_by(leg.limit));
         table.end();
     }
     table.0

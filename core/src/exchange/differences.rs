@@ -1,7 +1,7 @@
 //! What changed between two worksheets.
 
 use crate::boat::Section;
-use crate::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, Worksheet};
+use crate::boat::{Arrangement, Key, Leg, LegRow, Load, LoadRow, Month, MonthRow, Worksheet};
 use crate::schema::Value;
 use crate::units::Reader;
 
@@ -61,12 +61,17 @@ pub fn differences(from: &Worksheet, to: &Worksheet, reader: &Reader) -> Vec<Dif
         let all = sheet.loads.iter();
         all.map(|load| described_load(load, reader)).collect()
     };
+    let legs = |sheet: &Worksheet| -> Vec<Described> {
+        let all = sheet.legs.iter();
+        all.map(|leg| described_leg(leg, reader)).collect()
+    };
     let arrangements = |sheet: &Worksheet| -> Vec<Described> {
         let all = sheet.arrangements.iter();
         all.map(|one| described_arrangement(one, reader)).collect()
     };
     for (section, before, after) in [
         ("Loads", loads(from), loads(to)),
+        ("Legs of the day", legs(from), legs(to)),
         ("Arrangements", arrangements(from), arrangements(to)),
     ] {
         for change in matched(before, after) {
@@ -123,6 +128,7 @@ fn described_load(load: &Load, reader: &Reader) -> Described {
             // Its unit is the next column, so a comma would part them.
             ("draw", _) => shown,
             ("kind", _) => format!(" {shown}"),
+            ("drawn", value) if value == field.spec.default() => String::new(),
             (_, Value::Choice(_)) => format!(", {shown}"),
             _ => format!(", {} {shown}", field.spec.label.to_ascii_lowercase()),
         }
@@ -130,6 +136,17 @@ fn described_load(load: &Load, reader: &Reader) -> Described {
     Described {
         name: load.name.clone(),
         says: figures.collect(),
+    }
+}
+
+fn described_leg(leg: &Leg, reader: &Reader) -> Described {
+    let figures = LegRow::FIELDS.iter().map(|field| {
+        let shown = field.spec.shown_to(reader, field.get(&leg.row));
+        format!("{} {shown}", field.spec.label.to_ascii_lowercase())
+    });
+    Described {
+        name: leg.name.clone(),
+        says: figures.collect::<Vec<_>>().join(", "),
     }
 }
 

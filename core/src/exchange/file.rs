@@ -6,6 +6,7 @@
 //!  "inputs": {"bank_capacity_ah": 400, "reg_kind": "external"},
 //!  "known": {"bank_capacity_ah": "measured"},
 //!  "loads": [{"name": "Refrigerator", "draw": 45, "hours": 24, "duty_pct": 45}],
+//!  "legs": [{"name": "Home", "rpm": 2000, "minutes": 40, "purpose": "anyway"}],
 //!  "year": {"months": [{"month": 6, "air_c": 24, "use_pct": 80, "days": 30}]},
 //!  "arrangements": [{"name": "Larger converter", "changes": {"way_converter_a": 60}}],
 //!  "done": ["isolate", "fuses"]}
@@ -26,7 +27,7 @@ mod year;
 use serde_json::{Map, Number, Value as Json};
 
 use crate::boat::Section;
-use crate::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, Worksheet};
+use crate::boat::{Arrangement, Key, Leg, LegRow, Load, LoadRow, Month, MonthRow, Worksheet};
 use crate::exchange::ticks::ticks_to_json;
 use crate::exchange::version1::NEWEST;
 use crate::schema::{FieldSpec, Value};
@@ -59,6 +60,10 @@ pub fn to_json(sheet: &Worksheet) -> Json {
     }
     if !loads.is_empty() {
         envelope.insert("loads".into(), Json::Array(loads));
+    }
+    let legs: Vec<Json> = sheet.legs.iter().map(leg_to_json).collect();
+    if !legs.is_empty() {
+        envelope.insert("legs".into(), Json::Array(legs));
     }
     let months: Vec<Json> = sheet.months.said().map(month_to_json).collect();
     if !months.is_empty() {
@@ -97,25 +102,26 @@ fn arrangement_to_json(arrangement: &Arrangement) -> Json {
 }
 
 fn month_to_json((month, row): (Month, &MonthRow)) -> Json {
+    row_to_json("month", month.number().into(), row)
+}
+
+fn load_to_json(load: &Load) -> Json {
+    row_to_json::<LoadRow>("name", load.name.as_str().into(), &load.row)
+}
+
+fn leg_to_json(leg: &Leg) -> Json {
+    row_to_json::<LegRow>("name", leg.name.as_str().into(), &leg.row)
+}
+
+/// What a row is called, and its figures as far as they are not the usual.
+fn row_to_json<S: Section>(called: &str, name: Json, row: &S) -> Json {
     let mut told = Map::new();
-    told.insert("month".into(), month.number().into());
-    for field in MonthRow::FIELDS {
+    told.insert(called.into(), name);
+    for field in S::FIELDS {
         let value = field.get(row);
         if value != field.spec.default() {
             told.insert(field.name.into(), plain(&field.spec, value));
         }
     }
     Json::Object(told)
-}
-
-fn load_to_json(load: &Load) -> Json {
-    let mut row = Map::new();
-    row.insert("name".into(), load.name.as_str().into());
-    for field in LoadRow::FIELDS {
-        let value = field.get(&load.row);
-        if value != field.spec.default() {
-            row.insert(field.name.into(), plain(&field.spec, value));
-        }
-    }
-    Json::Object(row)
 }

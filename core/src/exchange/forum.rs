@@ -141,7 +141,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             report.analyses.day.need_ah
         ),
     };
-    vec![
+    let mut said = vec![
         answer.verdict,
         day,
         format!(
@@ -159,7 +159,14 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             report.analyses.run.alternators[0].peak.winding_c,
             report.analyses.run.alternators[0].peak.case_c
         ),
-    ]
+    ];
+    said.extend(text::legs::engine_loads(&report.analyses.run, reader));
+    if let Some(legs) = &report.analyses.legs {
+        said.push(text::legs::totals(legs, reader).join(" "));
+        let each = legs.legs.iter().enumerate();
+        said.extend(each.map(|(at, leg)| text::legs::line(at + 1, leg, reader)));
+    }
+    said
 }
 
 fn findings(report: &Report) -> Vec<String> {

@@ -10,6 +10,8 @@ use crate::schema::Excerpt;
 pub const MOST_LOADS: usize = 500;
 /// See [`MOST_LOADS`].
 pub const MOST_ARRANGEMENTS: usize = 50;
+/// Most legs of a day that are taken.
+pub const MOST_LEGS: usize = 12;
 /// Longest name that is taken \[characters\].
 pub const LONGEST_NAME: usize = 200;
 /// Most of a link or file that is looked at \[bytes\]; a worksheet takes
@@ -50,13 +52,17 @@ pub(super) fn bounded(sheet: &mut Worksheet, remarks: &mut Remarks) {
     cut(Listed::Loads, sheet.loads.len(), MOST_LOADS);
     let arrangements = sheet.arrangements.len();
     cut(Listed::Arrangements, arrangements, MOST_ARRANGEMENTS);
+    cut(Listed::Legs, sheet.legs.len(), MOST_LEGS);
     sheet.loads.truncate(MOST_LOADS);
+    sheet.legs.truncate(MOST_LEGS);
     sheet.arrangements.truncate(MOST_ARRANGEMENTS);
     let loads = sheet.loads.iter_mut().map(|load| &mut load.name);
+    let legs = sheet.legs.iter_mut().map(|leg| &mut leg.name);
     let arrangements = sheet.arrangements.iter_mut().map(|one| &mut one.name);
     for name in [&mut sheet.name]
         .into_iter()
         .chain(loads)
+        .chain(legs)
         .chain(arrangements)
     {
         if let Some((end, _)) = name.char_indices().nth(LONGEST_NAME) {

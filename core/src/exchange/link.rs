@@ -5,7 +5,7 @@
 //! `~n` or `~g` after a value says how well it is known where that is not the
 //! usual. In a load, figures at their default are left empty, and at the end
 //! left out. `year=6~28~~~8~80~30` is a month by its number and what is said of
-//! it, in the order of its columns. A blank is `+`; else nothing but unreserved characters, `=`, `&`
+//! it, in the order of its columns; `leg=Home~2000~40` one leg of the day. A blank is `+`; else nothing but unreserved characters, `=`, `&`
 //! and `%` is used, and the word `end` closes it, so that a link cut short on
 //! its way is noticed. The ticks of the first run stay behind: a link tells a
 //! boat, not a progress.
@@ -20,7 +20,7 @@ use std::fmt::Write;
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, utf8_percent_encode};
 
 use crate::boat::Section;
-use crate::boat::{Arrangement, Key, Load, LoadRow, Month, MonthRow, Worksheet};
+use crate::boat::{Arrangement, Key, Leg, LegRow, Load, LoadRow, Month, MonthRow, Worksheet};
 use crate::exchange::version1::NEWEST;
 
 pub use read::{Opened, open_link};
@@ -52,6 +52,9 @@ pub fn to_link(sheet: &Worksheet) -> String {
     for load in &sheet.loads {
         push(&mut link, "load", &load_text(load));
     }
+    for leg in &sheet.legs {
+        push(&mut link, "leg", &leg_text(leg));
+    }
     for (month, row) in sheet.months.said() {
         push(&mut link, "year", &month_text(month, row));
     }
@@ -81,9 +84,19 @@ fn load_text(load: &Load) -> String {
 
 /// Its number, and what is said of it.
 fn month_text(month: Month, row: &MonthRow) -> String {
-    let mut text = month.number().to_string();
-    let mut gap = String::new();
-    for field in MonthRow::FIELDS {
+    month.number().to_string() + &said(row)
+}
+
+/// Its name, and its figures as far as they are not the usual.
+fn leg_text(leg: &Leg) -> String {
+    escape(&leg.name) + &said::<LegRow>(&leg.row)
+}
+
+/// The figures of a row in the order of its columns, each after a part mark;
+/// those at their default are left empty, and at the end left out.
+fn said<S: Section>(row: &S) -> String {
+    let (mut text, mut gap) = (String::new(), String::new());
+    for field in S::FIELDS {
         gap.push(PART);
         let value = field.get(row);
         if value != field.spec.default() {

@@ -22,15 +22,15 @@ mod ticks;
 mod version1;
 
 pub use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
-pub use analyses_json::{belts_json, cables_json, load_dump_json, year_json};
+pub use analyses_json::{belts_json, cables_json, legs_json, load_dump_json, year_json};
 pub use collection::{Collected, MOST_SHEETS, collect_texts, read_file, to_collection};
-pub use csv::{arrangements_csv, day_csv, output_csv, run_csv, year_csv};
+pub use csv::{arrangements_csv, day_csv, legs_csv, output_csv, run_csv, year_csv};
 pub use decision_json::{arrangements_json, goal_search_json, uncertainty_json};
 pub use differences::{Difference, differences};
 pub use file::{Reading, read_json, read_value, to_json};
 pub use forum::{differences_text, forum_text};
 pub use guidance_json::{commissioning_json, form_json, settings_json};
-pub use limits::{LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LOADS};
+pub use limits::{LONGEST_NAME, MOST_ARRANGEMENTS, MOST_LEGS, MOST_LOADS};
 pub use link::{Opened, open_link, to_link};
 pub use outcomes::outcomes;
 pub use report_json::{REPORT_SCHEMA, report_json};

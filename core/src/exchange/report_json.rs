@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use crate::boat::Worksheet;
-use crate::exchange::analyses_json::{belts_json, cables_json, load_dump_json};
+use crate::exchange::analyses_json::{belts_json, cables_json, legs_json, load_dump_json};
 use crate::report::Report;
 use crate::text;
 use crate::units::Reader;
@@ -25,6 +25,9 @@ pub fn report_json(sheet: &Worksheet, report: &Report, reader: &Reader) -> Value
     json["belts"] = belts_json(&analyses.belts, reader);
     json["cables"] = cables_json(&analyses.cables, reader);
     json["load_dump"] = load_dump_json(&analyses.load_dump, reader);
+    if let Some(legs) = &analyses.legs {
+        json["legs"] = legs_json(legs, reader);
+    }
     for (at, finding) in report.findings.iter().enumerate() {
         json["findings"][at]["text"] = text::findings::sentence(finding, reader).into();
     }

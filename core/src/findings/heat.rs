@@ -8,7 +8,7 @@ use crate::analysis::Part;
 use crate::boat::WhichAlternator;
 use crate::findings::{Code, Severity};
 
-pub(super) use find::heat_findings;
+pub(super) use find::{heat_findings, remedy};
 
 /// An alternator that nothing holds back is put right as long as its hottest
 /// part comes nearer to its limit than this \[K\]; further away it is only to be

@@ -15,6 +15,7 @@ mod engine;
 pub(crate) mod heat;
 mod inputs;
 pub(crate) mod lead;
+pub(crate) mod legs;
 mod load_dump;
 mod management;
 mod questions;
@@ -38,6 +39,7 @@ pub use engine::EngineFinding;
 pub use heat::{HeatFinding, HeatRemedy, PartTooHot, Settled};
 pub use inputs::InputFinding;
 pub use lead::{FrozenWhen, LeadFinding, LeadHigh, LeadLow, SetBy};
+pub use legs::LegFinding;
 pub use load_dump::LoadDumpFinding;
 pub use management::{
     LessCurrent, LessVoltage, LoadLost, ManagementFinding, ManagementOpens, NotHeldBy, OpensFor,
@@ -97,6 +99,8 @@ subjects! {
     Inputs(InputFinding),
     /// Something gets too hot.
     Heat(HeatFinding),
+    /// A leg of the day.
+    Leg(LegFinding),
     /// How fast things turn.
     Speed(SpeedFinding),
     /// Whether the daily engine runs are enough.
@@ -134,6 +138,7 @@ pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     voltage::voltage_findings(sheet, &mut found);
     inputs::input_findings(sheet, plant, &mut found);
     heat::heat_findings(sheet, report, &mut found);
+    legs::leg_findings(sheet, report, &mut found);
     speed::speed_findings(sheet, report, &mut found);
     day::day_findings(sheet, plant, report, &mut found);
     charge::charge_findings(sheet, report, &mut found);

@@ -79,7 +79,8 @@ impl SpeedFinding {
 /// How fast things turn.
 pub(super) fn speed_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
-    let fastest_rpm = inputs.eng.top_rpm.max(inputs.eng.rpm);
+    let legs_rpm = sheet.legs.iter().map(|leg| leg.row.rpm);
+    let fastest_rpm = legs_rpm.fold(inputs.eng.top_rpm.max(inputs.eng.rpm), f64::max);
     for installed in inputs.alternators() {
         let alt = installed.alternator;
         let shaft_rpm = alt.pulley_ratio * fastest_rpm;

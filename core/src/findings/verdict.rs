@@ -3,7 +3,7 @@
 use crate::analysis::Analyses;
 use serde::Serialize;
 
-use crate::analysis::{NEAR_K, Part, PartLimit, first_passed, nearest, part_limits};
+use crate::analysis::{NEAR_K, Part, PartLimit, first_passed, leg_limits, nearest, part_limits};
 use crate::boat::{Inputs, WhichAlternator};
 use crate::simulation::Limit;
 use crate::simulation::management::OpeningCause;
@@ -40,6 +40,30 @@ pub enum Verdict {
         part: Part,
         /// When it does, in the run; none when only a longer run would \[min\].
         after_min: Option<f64>,
+        /// How hot it gets.
+        celsius: f64,
+        /// What it withstands for long.
+        limit_c: f64,
+    },
+    /// The battery management system disconnects the bank in a leg of the day.
+    DisconnectsInLeg {
+        /// The leg's number, from 1.
+        leg: usize,
+        /// Why.
+        cause: OpeningCause,
+        /// When, after the leg began \[s\].
+        after_s: f64,
+        /// Whether an alternator loses its load by that.
+        load_lost: bool,
+    },
+    /// A part passes its limit in a leg of the day, and not in the charging run.
+    OverheatsInLeg {
+        /// The leg's number, from 1: the one in which it gets hottest.
+        leg: usize,
+        /// Which alternator.
+        alternator: WhichAlternator,
+        /// Which part.
+        part: Part,
         /// How hot it gets.
         celsius: f64,
         /// What it withstands for long.
@@ -91,6 +115,9 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
             load_lost: inputs.on_house(),
         };
     }
+    if let Some(disconnects) = disconnects_in_leg(inputs, report) {
+        return disconnects;
+    }
     if run.bank_frozen {
         return Verdict::BankFrozen;
     }
@@ -100,6 +127,9 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
     let limits = part_limits(inputs, report);
     if let Some((limit, after_s)) = first_passed(&limits, &report.trace, 60.0 * run.minutes) {
         return overheats(&limit, Some(after_s / 60.0));
+    }
+    if let Some(overheats) = overheats_in_leg(inputs, report) {
+        return overheats;
     }
     if !report.hot.stable {
         return Verdict::NeverSettles;
@@ -133,6 +163,36 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
     } else {
         Verdict::Survives
     }
+}
+
+/// The first leg of the day in which the bank disconnects.
+fn disconnects_in_leg(inputs: &Inputs, report: &Analyses) -> Option<Verdict> {
+    let mut legs = report.legs.iter().flat_map(|legs| &legs.legs).enumerate();
+    legs.find_map(|(at, leg)| {
+        let opening = leg.opening?;
+        Some(Verdict::DisconnectsInLeg {
+            leg: at + 1,
+            cause: opening.cause,
+            after_s: opening.after_s,
+            load_lost: inputs.on_house(),
+        })
+    })
+}
+
+/// The part that passes its limit most in a leg of the day.
+fn overheats_in_leg(inputs: &Inputs, report: &Analyses) -> Option<Verdict> {
+    let legs = leg_limits(inputs, report);
+    let worst = legs
+        .into_iter()
+        .filter(|hottest| hottest.limit.passed())
+        .min_by(|one, other| one.limit.margin_k().total_cmp(&other.limit.margin_k()))?;
+    Some(Verdict::OverheatsInLeg {
+        leg: worst.leg + 1,
+        alternator: worst.limit.alternator,
+        part: worst.limit.part,
+        celsius: worst.limit.peak_c,
+        limit_c: worst.limit.limit_c,
+    })
 }
 
 fn overheats(limit: &PartLimit, after_min: Option<f64>) -> Verdict {
@@ -178,6 +238,8 @@ impl Verdict {
             Verdict::WrongVoltage { .. }
                 | Verdict::BatteryDisconnects { .. }
                 | Verdict::Overheats { .. }
+                | Verdict::DisconnectsInLeg { .. }
+                | Verdict::OverheatsInLeg { .. }
                 | Verdict::NeverSettles
                 | Verdict::HotAfterStop { .. }
         )

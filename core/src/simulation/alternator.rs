@@ -286,6 +286,18 @@ impl AlternatorAtSpeed {
         }
     }
 
+    /// What the sensor feels after the alternator has stood for a time \[s\] and
+    /// come to temperatures, having felt `own_c` before \[°C\].
+    pub(super) fn sensor_after(&self, t: &Temperatures, own_c: f64, seconds: f64) -> f64 {
+        let felt_c = self.felt_c(t);
+        match &self.regulator {
+            Some(regulator) if self.lags() => {
+                felt_c + (own_c - felt_c) * (-seconds / regulator.lag_s).exp()
+            }
+            _ => felt_c,
+        }
+    }
+
     /// Full-field output as rated, at this speed \[A\].
     pub fn as_rated_a(&self) -> f64 {
         self.curve

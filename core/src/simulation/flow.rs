@@ -22,7 +22,7 @@ impl Plant {
     pub fn flow(&self, seconds: f64, soc: f64, states: &[ThermalState]) -> Flow {
         let terminals = Terminals::new(&self.bank, soc);
         // Most that may reach house and bank together, and why.
-        let house_load_a = self.taken_a();
+        let house_load_a = self.taken_a(seconds);
         let held_v = self.held_at(states);
         let held_a = bank_a(held_v, terminals.rest_v, terminals.ohm) + house_load_a;
         let accepted_a = if self.linked {
@@ -33,12 +33,14 @@ impl Plant {
         let (most_a, most_limit) = if self.bank.is_frozen(soc) {
             // Ice takes nothing: the house alone is fed.
             (house_load_a.min(held_a.max(0.0)), Limit::FrozenBank)
+        } else if seconds >= self.full_s {
+            (house_load_a.min(held_a.max(0.0)), Limit::ChargeVoltage)
         } else if held_a < accepted_a {
             (held_a.max(0.0), Limit::ChargeVoltage)
         } else {
             (accepted_a, Limit::BankLimit)
         };
-        let sources = Sources::new(self, seconds, states);
+        let sources = Sources::new(self, self.turning_s + seconds, states);
         let limit = Cell::new(most_limit);
         let given_a = solve_operating_point(most_a, sources.guess_a, |house_a| {
             let bank_a = house_a - house_load_a;

@@ -6,7 +6,7 @@ use crate::physics::losses::Losses;
 use crate::physics::thermal::{Temperatures, ThermalNetwork};
 use crate::simulation::per_alternator::{MOST_ALTERNATORS, PerAlternator};
 use crate::simulation::plant::Plant;
-use crate::simulation::run::Trace;
+use crate::simulation::trace::Trace;
 
 /// How long to watch \[s\].
 const WATCH_S: f64 = 3600.0;
@@ -100,6 +100,26 @@ fn watched<const N: usize>(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak
         engine_c: plant.space.engine_c(stopped_s),
         alternators,
     };
+    let points = cooled::<N>(plant, &start, WATCH_S);
+    let mut soak = Soak {
+        hottest: start.alternators.clone(),
+        air_peak_s: 0.0,
+        rectifier_peak: start.clone(),
+        air_peak: start,
+    };
+    for pair in points.windows(2) {
+        let [a, b] = pair else { break };
+        for k in 0..4 {
+            let seconds = a.seconds + (b.seconds - a.seconds) * f64::from(k) / 4.0;
+            soak.watch(seconds, Stopped::of_row(&between(a, b, seconds), count));
+        }
+    }
+    soak
+}
+
+/// Everything step by step from the moment the engine stops, for a time \[s\].
+fn cooled<const N: usize>(plant: &Plant, start: &Stopped, last_s: f64) -> Vec<Point<N>> {
+    let count = plant.alternators.len();
     let networks: PerAlternator<ThermalNetwork> = plant
         .alternators
         .iter()
@@ -117,21 +137,16 @@ fn watched<const N: usize>(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak
     };
     // Nothing here depends on the clock.
     let drift = |_: &Point<N>| [0.0; N];
-    let points = solve(rate, drift, start.to_row(), WATCH_S, &tolerance, |_| false);
-    let mut soak = Soak {
-        hottest: start.alternators.clone(),
-        air_peak_s: 0.0,
-        rectifier_peak: start.clone(),
-        air_peak: start,
-    };
-    for pair in points.windows(2) {
-        let [a, b] = pair else { break };
-        for k in 0..4 {
-            let seconds = a.seconds + (b.seconds - a.seconds) * f64::from(k) / 4.0;
-            soak.watch(seconds, Stopped::of_row(&between(a, b, seconds), count));
-        }
-    }
-    soak
+    solve(rate, drift, start.to_row(), last_s, &tolerance, |_| false)
+}
+
+/// How warm everything is a time \[s\] after the engine stopped.
+pub(super) fn after_stop(plant: &Plant, start: &Stopped, seconds: f64) -> Stopped {
+    const MOST: usize = parts(MOST_ALTERNATORS);
+    let points = cooled::<MOST>(plant, start, seconds);
+    points.last().map_or(start.clone(), |point| {
+        Stopped::of_row(&point.state, plant.alternators.len())
+    })
 }
 
 /// How everything changes.

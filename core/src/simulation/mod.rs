@@ -5,6 +5,9 @@
 //! numbers, `flow` what flows at one [`moment`] (`operating_point`);
 //! [`management`] what the bank's management system does about it, [`opening`] when; [`run`] steps
 //! through a whole run and [`Trace`](run::Trace) reads the answers off it;
+//! [`carried`] is what one run leaves to the next, `charge_balance` where its
+//! ampere-hours went, `switched` what is switched in its course, such as an
+//! [`engine_load`];
 //! [`heat_soak`] watches the heat after the engine stops; [`steady_state`] finds
 //! where everything settles without a run; [`shore_charger`] charges at the quay.
 //!
@@ -12,7 +15,10 @@
 
 pub mod alternator;
 pub mod alternators;
+pub mod carried;
+mod charge_balance;
 pub(crate) mod engine_fuel;
+pub mod engine_load;
 pub mod engine_space;
 mod flow;
 pub mod heat_soak;
@@ -27,6 +33,7 @@ pub mod run;
 mod run_state;
 pub mod shore_charger;
 pub mod steady_state;
+mod switched;
 mod trace;
 
 use serde::Serialize;

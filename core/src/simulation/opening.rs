@@ -59,7 +59,7 @@ impl Trace {
     }
 
     /// Times to look at until one \[s\]: the steps, and some inside each.
-    fn looked_at(&self, last_s: f64) -> Vec<f64> {
+    pub(super) fn looked_at(&self, last_s: f64) -> Vec<f64> {
         const INSIDE: u32 = 2;
         let mut times = vec![0.0];
         for pair in self.points.windows(2) {

@@ -8,6 +8,7 @@ use crate::physics::losses::OpenLosses;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::alternators::Alternators;
 use crate::simulation::engine_fuel::engine_fuel;
+use crate::simulation::engine_load::SwitchedLoad;
 use crate::simulation::engine_space::SpaceAir;
 use crate::simulation::management::{Management, OpeningCause};
 use crate::simulation::moment::{Flow, Moment, Output, ThermalState};
@@ -28,6 +29,12 @@ pub struct Plant {
     pub belt_efficiency: f64,
     /// What the boat draws meanwhile \[A\].
     pub load_a: f64,
+    /// What it draws on top of that from the start until a time.
+    pub engine_loads: Vec<SwitchedLoad>,
+    /// Time after the start from which the bank is full and takes nothing \[s\].
+    pub(super) full_s: f64,
+    /// How long the engine has turned already when the run begins \[s\].
+    pub(super) turning_s: f64,
     /// What the start battery and the engine's services take from the house
     /// bank through a converter turned round \[A\].
     pub back_a: f64,
@@ -103,6 +110,9 @@ impl Plant {
             fuel: engine_fuel(inputs, engine_rpm),
             belt_efficiency: inputs.eng.belt_efficiency_pct / 100.0,
             load_a,
+            engine_loads: Vec::new(),
+            full_s: f64::INFINITY,
+            turning_s: 0.0,
             start_c: inputs.start_c(),
             held_v: inputs.held_v(),
             bank_limit_a: inputs.charge_limit_a(),
@@ -159,12 +169,6 @@ impl Plant {
         self.alternators
             .iter()
             .any(AlternatorAtSpeed::starts_slowly)
-    }
-
-    /// What the house and, through a converter turned round, the start battery
-    /// draw from the house bank \[A\].
-    pub fn taken_a(&self) -> f64 {
-        self.load_a + self.back_a
     }
 
     /// Whether there is a converter to the house bank and it is not locked out.

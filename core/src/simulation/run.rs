@@ -4,6 +4,7 @@
 use std::cell::RefCell;
 
 use crate::numerics::ode::{Point, Tolerance, by_difference, solve};
+use crate::simulation::carried::Carried;
 use crate::simulation::moment::{Output, ThermalState};
 use crate::simulation::per_alternator::MOST_ALTERNATORS;
 use crate::simulation::plant::{Drive, Plant};
@@ -128,41 +129,86 @@ fn rates(plant: &Plant, seconds: f64, state: &mut RunState, drives: &mut Drives)
     state.air_c = plant.space.rate(seconds, state.air_c, to_air_w);
 }
 
-/// Charges from one state of charge (0 to 1) until another, or `last_s` seconds.
+/// Charges from one state of charge (0 to 1) until another, or `last_s` seconds,
+/// everything cold at the start.
 pub fn charge(plant: &Plant, from: f64, until: f64, last_s: f64, fineness: &Fineness) -> Trace {
-    const ONE: usize = parts(1);
-    const ONE_LAGGING: usize = parts_with_sensors(1);
-    const TWO: usize = parts(2);
-    const TWO_LAGGING: usize = parts_with_sensors(2);
-    const MOST: usize = parts_with_sensors(MOST_ALTERNATORS);
-    let lags = plant.alternators.iter().any(|one| one.lags());
-    let points = match (plant.alternators.len(), lags) {
-        (0 | 1, false) => step_through::<ONE>(plant, from, until, last_s, fineness),
-        (0 | 1, true) => step_through::<ONE_LAGGING>(plant, from, until, last_s, fineness),
-        (2, false) => step_through::<TWO>(plant, from, until, last_s, fineness),
-        (2, true) => step_through::<TWO_LAGGING>(plant, from, until, last_s, fineness),
-        _ => step_through::<MOST>(plant, from, until, last_s, fineness),
-    };
+    charge_on(plant, &Carried::cold(plant, from), until, last_s, fineness)
+}
+
+/// Charges on from what was left until a state of charge (0 to 1), or `last_s`
+/// seconds. What is switched at a time is not stepped across.
+pub fn charge_on(
+    plant: &Plant,
+    start: &Carried,
+    until: f64,
+    last_s: f64,
+    fineness: &Fineness,
+) -> Trace {
+    let mut points: Vec<TracePoint> = Vec::new();
+    let (mut state, mut begin_s) = (start.state.clone(), 0.0);
+    for end_s in plant.switched_until(last_s) {
+        let here = plant.switched_at(begin_s);
+        let piece = stepped(&here, &state, until, [begin_s, end_s], fineness);
+        points.extend(piece);
+        match points.last() {
+            Some(last) if last.seconds >= end_s => state = last.state.clone(),
+            _ => break,
+        }
+        begin_s = end_s;
+    }
     Trace {
         plant: plant.clone(),
         points,
     }
 }
 
+/// Runs the engine for `last_s` seconds from what was left, and on when the bank
+/// is full: it then takes nothing more, and the house alone is fed.
+pub fn run_for(plant: &Plant, start: &Carried, last_s: f64, fineness: &Fineness) -> Trace {
+    let trace = charge_on(plant, start, 1.0, last_s, fineness);
+    match trace.reaches(1.0).filter(|full_s| *full_s < last_s) {
+        None => trace,
+        Some(full_s) => {
+            let plant = Plant {
+                full_s,
+                ..plant.clone()
+            };
+            charge_on(&plant, start, f64::INFINITY, last_s, fineness)
+        }
+    }
+}
+
+/// Steps from a state between two times \[s\], in which nothing is switched.
+fn stepped(
+    plant: &Plant,
+    start: &RunState,
+    until: f64,
+    times_s: [f64; 2],
+    fineness: &Fineness,
+) -> Vec<TracePoint> {
+    const ONE: usize = parts(1);
+    const ONE_LAGGING: usize = parts_with_sensors(1);
+    const TWO: usize = parts(2);
+    const TWO_LAGGING: usize = parts_with_sensors(2);
+    const MOST: usize = parts_with_sensors(MOST_ALTERNATORS);
+    let lags = plant.alternators.iter().any(|one| one.lags());
+    match (plant.alternators.len(), lags) {
+        (0 | 1, false) => step_through::<ONE>(plant, start, until, times_s, fineness),
+        (0 | 1, true) => step_through::<ONE_LAGGING>(plant, start, until, times_s, fineness),
+        (2, false) => step_through::<TWO>(plant, start, until, times_s, fineness),
+        (2, true) => step_through::<TWO_LAGGING>(plant, start, until, times_s, fineness),
+        _ => step_through::<MOST>(plant, start, until, times_s, fineness),
+    }
+}
+
 fn step_through<const N: usize>(
     plant: &Plant,
-    from: f64,
+    start: &RunState,
     until: f64,
-    last_s: f64,
+    [begin_s, end_s]: [f64; 2],
     fineness: &Fineness,
 ) -> Vec<TracePoint> {
     let count = plant.alternators.len();
-    let start = RunState {
-        soc: from,
-        given_as: 0.0,
-        shaft_j: 0.0,
-        ..RunState::all(plant.start_c, count)
-    };
     // What is carried along feeds nothing but is read off: as near as the charge.
     let ampere_s = fineness.soc * plant.bank.capacity_ah * 3600.0;
     let per_step = RunState {
@@ -186,7 +232,8 @@ fn step_through<const N: usize>(
     let drives = RefCell::new(Drives::default());
     let rate = |seconds: f64, row: &[f64; N]| {
         let mut state = RunState::of_row(row, count);
-        rates(plant, seconds, &mut state, &mut drives.borrow_mut());
+        let now_s = begin_s + seconds;
+        rates(plant, now_s, &mut state, &mut drives.borrow_mut());
         state.to_row()
     };
     // Of all rates only the air's depends on the clock, through the block that
@@ -197,16 +244,21 @@ fn step_through<const N: usize>(
             return numeric(here);
         }
         let drift = RunState {
-            air_c: plant.space.drift(here.seconds),
+            air_c: plant.space.drift(begin_s + here.seconds),
             ..RunState::all(0.0, count)
         };
         drift.to_row()
     };
-    let points = solve(rate, drift, start.to_row(), last_s, &tolerance, done);
+    let takes_s = end_s - begin_s;
+    let points = solve(rate, drift, start.to_row(), takes_s, &tolerance, done);
     points
         .iter()
         .map(|point| TracePoint {
-            seconds: point.seconds,
+            seconds: if point.seconds < takes_s {
+                begin_s + point.seconds
+            } else {
+                end_s
+            },
             state: RunState::of_row(&point.state, count),
             rate: RunState::of_row(&point.rate, count),
         })

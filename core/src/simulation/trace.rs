@@ -61,6 +61,11 @@ pub struct Stretch {
 }
 
 impl Trace {
+    /// The boat it is of.
+    pub fn plant(&self) -> &Plant {
+        &self.plant
+    }
+
     /// When it ends \[s\].
     pub fn last_s(&self) -> f64 {
         self.points.last().map_or(0.0, |point| point.seconds)
@@ -71,7 +76,7 @@ impl Trace {
         self.points.len().saturating_sub(1)
     }
 
-    fn state(&self, seconds: f64) -> RunState {
+    pub(super) fn state(&self, seconds: f64) -> RunState {
         let after = self
             .points
             .partition_point(|point| point.seconds < seconds)

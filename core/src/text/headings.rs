@@ -19,6 +19,27 @@ pub const RUN: [&str; 14] = [
     "Limited by",
 ];
 
+/// Of the legs of the day.
+pub const LEGS: [&str; 17] = [
+    "Leg",
+    "Engine runs",
+    "Engine (rpm)",
+    "Engine off before it (h)",
+    "Time (min)",
+    "Alternator current at the start (A)",
+    "Alternator current at the end (A)",
+    "Into the bank (A·h)",
+    "State of charge at the start (%)",
+    "State of charge at the end (%)",
+    "Winding at the start (°C)",
+    "Winding at most (°C)",
+    "Case at most (°C)",
+    "Second alternator's winding at most (°C)",
+    "Second alternator's case at most (°C)",
+    "Fuel for charging (L)",
+    "Limited by",
+];
+
 /// Of output against engine speed.
 pub const OUTPUT: [&str; 3] = ["Engine (rpm)", "Cold output (A)", "Hot output (A)"];
 

@@ -18,6 +18,7 @@ pub mod glossary;
 mod goal_search;
 pub mod headings;
 mod headline;
+pub mod legs;
 pub mod load_dump;
 mod purchase;
 mod questions;

@@ -112,6 +112,20 @@ pub fn remark(remark: &Remark) -> String {
             input_error(error, &Reader::METRIC),
             stays(kept)
         ),
+        Remark::LegNotUnderstood => {
+            "A leg of the day that is not understood is left out.".to_string()
+        }
+        Remark::UnknownLegFigure { name } => {
+            format!("A leg of the day has no figure “{name}”; it is left out.")
+        }
+        Remark::ExtraLegFigures { leg } => {
+            format!("The leg “{leg}” has more figures than a leg has; those beyond are left out.")
+        }
+        Remark::LegValueRefused { leg, error, kept } => format!(
+            "In the leg “{leg}”: {} {}",
+            input_error(error, &Reader::METRIC),
+            stays(kept)
+        ),
         Remark::UnknownMonth { month } => {
             format!("No month of the year is “{month}”; it is left out.")
         }
@@ -159,6 +173,11 @@ pub fn remark(remark: &Remark) -> String {
             count,
             kept,
         } => too_many(*count, "loads", *kept),
+        Remark::TooMany {
+            what: Listed::Legs,
+            count,
+            kept,
+        } => too_many(*count, "legs of the day", *kept),
         Remark::TooMany {
             what: Listed::Arrangements,
             count,

@@ -52,6 +52,30 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
                 ),
             }
         }
+        Verdict::DisconnectsInLeg {
+            leg,
+            cause,
+            after_s,
+            load_lost,
+        } => format!(
+            "In leg {leg} of the day the battery disconnects{} after {}: {}.",
+            if load_lost { " under load" } else { "" },
+            show(seconds(after_s)),
+            disconnects_because(cause)
+        ),
+        Verdict::OverheatsInLeg {
+            leg,
+            alternator,
+            part,
+            celsius: hottest_c,
+            limit_c,
+        } => format!(
+            "The {} overheats in leg {leg} of the day: the {} gets to {}, above its limit of {}.",
+            words::alternator(alternator),
+            words::part(part),
+            show(celsius(hottest_c)),
+            show(celsius(limit_c))
+        ),
         Verdict::NeverSettles => "The alternator overheats: each degree makes more heat than it carries away, so it never settles.".to_string(),
         Verdict::HotAfterStop {
             alternator,
@@ -81,7 +105,7 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
 }
 
 /// Why the battery disconnects.
-const fn disconnects_because(cause: OpeningCause) -> &'static str {
+pub(super) const fn disconnects_because(cause: OpeningCause) -> &'static str {
     match cause {
         OpeningCause::OverCurrent => "more current flows than it may take",
         OpeningCause::OverVoltage => "its cells are charged too high",

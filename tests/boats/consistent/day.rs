@@ -99,7 +99,13 @@ fn closes(says: &Says) {
     }
     let kept = says.figure("bank_charge_efficiency_pct") / 100.0;
     let load_a = day.need_ah / 24.0;
-    let (in_ah, out_ah) = (mean_a * kept * hours, load_a * (24.0 - hours));
+    let in_ah = mean_a * kept * hours;
+    let out_ah = if says.report.analyses.run.engine_loads.is_empty() {
+        load_a * (24.0 - hours)
+    } else {
+        // What runs with the engine is drawn in the run.
+        day.need_ah - says.report.analyses.plant.house_ah(3600.0 * hours)
+    };
     says.holds((in_ah - out_ah).abs() < 0.02 * out_ah + 0.2, || {
         format!(
             "the day keeps {in_ah:.1} A·h in {hours:.2} h, and the rest of it takes {out_ah:.1}"

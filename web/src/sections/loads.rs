@@ -1,7 +1,7 @@
 //! The list of loads: among the questions and in the worksheet.
 
-use ampwright_core::boat::{Basis, Load, LoadRow, Section as _, key};
-use ampwright_core::schema::{FieldType, Value};
+use ampwright_core::boat::{Basis, Field, Load, LoadRow, Section as _, key};
+use ampwright_core::schema::{FieldSpec, FieldType, Value};
 use ampwright_core::units::quantity::ampere_hours;
 use ampwright_core::units::{Quantity, QuantityKind};
 use leptos::prelude::*;
@@ -125,28 +125,12 @@ fn LoadFold(place: &'static str, row: RowId) -> impl IntoView {
 #[component]
 fn LoadForm(id: String, row: RowId, name: Memo<String>) -> impl IntoView {
     let state = AppState::expect();
-    let cell = |column: usize| {
-        let spec = &LoadRow::FIELDS.get(column)?.spec;
-        let id = format!("{id}-{}", LoadRow::FIELDS.get(column)?.name);
-        let entered = Memo::new(move |_| Entered {
-            value: state
-                .load(row, |load| {
-                    let field = LoadRow::FIELDS.get(column);
-                    field.map_or(Value::Absent, |field| field.get(&load.row))
-                })
-                .unwrap_or(Value::Absent),
-            stands_for: None,
-        });
-        Some(view! {
-            <div class="cell">
-                <Entry id=id.clone() target=Target::Load(row, column) spec entered />
-                <p class="margin" id=format!("{id}-help")>
-                    {spec.help}
-                </p>
-            </div>
-        })
+    let cell = |(column, field): (usize, &'static Field<LoadRow>)| {
+        let value = Signal::derive(move || state.load(row, |load| field.get(&load.row)));
+        let id = format!("{id}-{}", field.name);
+        view! { <Cell id target=Target::Load(row, column) spec=&field.spec value /> }
     };
-    let cells = (0..LoadRow::FIELDS.len()).map(cell).collect_view();
+    let cells = LoadRow::FIELDS.iter().enumerate().map(cell).collect_view();
     view! {
         <div class="cell">
             <NameEntry
@@ -160,5 +144,28 @@ fn LoadForm(id: String, row: RowId, name: Memo<String>) -> impl IntoView {
         <p class="buttons">
             <Button says="Delete this load" press=move |()| state.delete_load(row) />
         </p>
+    }
+}
+
+/// A figure of a row of a list, with its help.
+#[component]
+pub fn Cell(
+    id: String,
+    target: Target,
+    spec: &'static FieldSpec,
+    /// What stands there; none once the row is gone.
+    value: Signal<Option<Value>>,
+) -> impl IntoView {
+    let entered = Memo::new(move |_| Entered {
+        value: value.get().unwrap_or(Value::Absent),
+        stands_for: None,
+    });
+    view! {
+        <div class="cell">
+            <Entry id=id.clone() target spec entered />
+            <p class="margin" id=format!("{id}-help")>
+                {spec.help}
+            </p>
+        </div>
     }
 }

@@ -52,8 +52,9 @@ impl Folds {
             }
         });
         let ids: Vec<String> = self.open.with_untracked(|open| {
-            // A load is another one next time.
-            let lasting = open.iter().filter(|id| !id.contains("-load-"));
+            // A load or a leg is another one next time.
+            let is_row = |id: &str| id.contains("-load-") || id.contains("-leg-");
+            let lasting = open.iter().filter(|id| !is_row(id));
             lasting.cloned().collect()
         });
         storage::remember(KEPT, &ids.join(" "));

@@ -77,6 +77,8 @@ pub struct AppState {
     pub drafts: Drafts,
     /// The rows of the list of loads.
     pub loads: RowIds,
+    /// The legs of the day.
+    pub legs: RowIds,
     /// The rows of the user's own arrangements.
     pub arrangements: RowIds,
     /// Whether figures are entered with a thumb.
@@ -131,6 +133,7 @@ impl AppState {
             explanations: Explanations::new(),
             drafts: Drafts::new(),
             loads: RwSignal::new(Vec::new()),
+            legs: RwSignal::new(Vec::new()),
             arrangements: RwSignal::new(Vec::new()),
             is_touched: RwSignal::new(false),
             stepping: RwSignal::new(String::new()),

@@ -1,8 +1,8 @@
-//! The lists of a worksheet, loads and own arrangements: each row keeps its
+//! The lists of a worksheet, loads, legs of the day and own arrangements: each row keeps its
 //! name on the page when rows above it go.
 
 use ampwright_core::Worksheet;
-use ampwright_core::boat::{Arrangement, Load, typical_loads};
+use ampwright_core::boat::{Arrangement, Leg, Load, typical_loads};
 use leptos::prelude::*;
 
 use crate::state::AppState;
@@ -26,6 +26,7 @@ impl AppState {
     /// Names the rows of a worksheet that was just opened.
     pub fn name_rows(self, sheet: &Worksheet) {
         self.loads.set((0..sheet.loads.len() as RowId).collect());
+        self.legs.set((0..sheet.legs.len() as RowId).collect());
         self.arrangements
             .set((0..sheet.arrangements.len() as RowId).collect());
     }
@@ -33,10 +34,12 @@ impl AppState {
     /// Reads something of the worksheet and where its rows stand, without
     /// following either.
     pub fn with_rows<T>(self, read: impl FnOnce(&Worksheet, Rows) -> T) -> T {
+        let legs = self.legs.get_untracked();
         self.loads.with_untracked(|loads| {
             self.arrangements.with_untracked(|arrangements| {
                 let rows = Rows {
                     loads,
+                    legs: &legs,
                     arrangements,
                 };
                 self.sheet.with_untracked(|sheet| read(sheet, rows))
@@ -47,10 +50,12 @@ impl AppState {
     /// Changes the worksheet by where its rows stand.
     pub fn edit_rows(self, change: impl FnOnce(&mut Worksheet, Rows)) {
         let loads = self.loads.get_untracked();
+        let legs = self.legs.get_untracked();
         let arrangements = self.arrangements.get_untracked();
         self.edit(|sheet| {
             let rows = Rows {
                 loads: &loads,
+                legs: &legs,
                 arrangements: &arrangements,
             };
             change(sheet, rows);
@@ -87,6 +92,49 @@ impl AppState {
                 sheet.loads.remove(at);
             }
         });
+    }
+
+    /// Puts legs at the end of the day.
+    pub fn add_legs(self, legs: Vec<Leg>) {
+        append(self.legs, legs.len());
+        self.edit(|sheet| sheet.legs.extend(legs));
+    }
+
+    /// Takes a leg out of the day.
+    pub fn delete_leg(self, row: RowId) {
+        let Some(at) = place(self.legs, row) else {
+            return;
+        };
+        let name = self.leg(row, |leg| leg.name.clone());
+        self.can_undo(format!("Leg “{}” deleted", name.unwrap_or_default()));
+        self.void_rows(|target| matches!(target, Target::Leg(of, _) if of == row));
+        self.legs.update(|ids| {
+            ids.remove(at);
+        });
+        self.edit(|sheet| {
+            if at < sheet.legs.len() {
+                sheet.legs.remove(at);
+            }
+        });
+    }
+
+    /// Calls a leg something else.
+    pub fn rename_leg(self, row: RowId, name: String) {
+        if let Some(at) = place(self.legs, row) {
+            self.edit(|sheet| {
+                if let Some(leg) = sheet.legs.get_mut(at) {
+                    leg.name = name;
+                }
+            });
+        }
+    }
+
+    /// Something of a leg, followed; none once it is gone.
+    pub fn leg<T>(self, row: RowId, read: impl FnOnce(&Leg) -> T) -> Option<T> {
+        let at = self
+            .legs
+            .with(|ids| ids.iter().position(|one| *one == row))?;
+        self.sheet.with(|sheet| sheet.legs.get(at).map(read))
     }
 
     /// Puts one of the user's own arrangements at the end of the list; its row.

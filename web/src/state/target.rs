@@ -1,7 +1,7 @@
 //! What an entry on screen belongs to, what stands there, and what it shows.
 
 use ampwright_core::Worksheet;
-use ampwright_core::boat::{Basis, Key, LoadRow, Month, MonthRow, Section as _};
+use ampwright_core::boat::{Basis, Key, LegRow, LoadRow, Month, MonthRow, Section as _};
 use ampwright_core::schema::{Confidence, FieldSpec, Value};
 
 /// Names a row of a list for as long as it is on the page, whatever its place.
@@ -14,6 +14,8 @@ pub enum Target {
     Input(Key),
     /// A column of a load.
     Load(RowId, usize),
+    /// A column of a leg of the day.
+    Leg(RowId, usize),
     /// A column of a month of the year.
     Month(Month, usize),
     /// What one of the user's own arrangements changes.
@@ -25,6 +27,8 @@ pub enum Target {
 pub struct Rows<'a> {
     /// The loads.
     pub loads: &'a [RowId],
+    /// The legs of the day.
+    pub legs: &'a [RowId],
     /// The user's own arrangements.
     pub arrangements: &'a [RowId],
 }
@@ -48,6 +52,7 @@ impl Target {
         match self {
             Target::Input(key) | Target::Arrangement(_, key) => Some(key.spec()),
             Target::Load(_, column) => LoadRow::FIELDS.get(column).map(|field| &field.spec),
+            Target::Leg(_, column) => LegRow::FIELDS.get(column).map(|field| &field.spec),
             Target::Month(_, column) => MonthRow::FIELDS.get(column).map(|field| &field.spec),
         }
     }
@@ -60,6 +65,10 @@ impl Target {
                 .and_then(|at| sheet.loads.get(at))
                 .zip(LoadRow::FIELDS.get(column))
                 .map(|(load, field)| field.get(&load.row)),
+            Target::Leg(row, column) => place(rows.legs, row)
+                .and_then(|at| sheet.legs.get(at))
+                .zip(LegRow::FIELDS.get(column))
+                .map(|(leg, field)| field.get(&leg.row)),
             Target::Month(month, column) => MonthRow::FIELDS
                 .get(column)
                 .map(|field| field.get(sheet.months.row(month))),
@@ -81,6 +90,12 @@ impl Target {
                     field.set(&mut load.row, value);
                 }
             }
+            Target::Leg(row, column) => {
+                let leg = place(rows.legs, row).and_then(|at| sheet.legs.get_mut(at));
+                if let Some((leg, field)) = leg.zip(LegRow::FIELDS.get(column)) {
+                    field.set(&mut leg.row, value);
+                }
+            }
             Target::Month(month, column) => {
                 if let Some(field) = MonthRow::FIELDS.get(column) {
                     field.set(sheet.months.row_mut(month), value);
@@ -99,7 +114,9 @@ impl Target {
     pub fn standing(self, sheet: &Worksheet, rows: Rows) -> Standing {
         let known = match self {
             Target::Input(key) => sheet.known.get(key),
-            Target::Load(..) | Target::Month(..) | Target::Arrangement(..) => None,
+            Target::Load(..) | Target::Leg(..) | Target::Month(..) | Target::Arrangement(..) => {
+                None
+            }
         };
         let value = self.value(sheet, rows);
         Standing { value, known }
@@ -118,7 +135,7 @@ impl Target {
         match self {
             Target::Input(key) => key.applies(&sheet.inputs),
             Target::Load(..) => sheet.inputs.daily.basis == Basis::Listed,
-            Target::Month(..) | Target::Arrangement(..) => true,
+            Target::Leg(..) | Target::Month(..) | Target::Arrangement(..) => true,
         }
     }
 
@@ -137,6 +154,9 @@ impl Target {
             Target::Load(row, _) => place(rows.loads, row)
                 .and_then(|at| sheet.loads.get(at))
                 .map(|load| load.name.clone()),
+            Target::Leg(row, _) => place(rows.legs, row)
+                .and_then(|at| sheet.legs.get(at))
+                .map(|leg| leg.name.clone()),
             Target::Month(month, _) => Some(month.label().to_string()),
             Target::Arrangement(row, _) => place(rows.arrangements, row)
                 .and_then(|at| sheet.arrangements.get(at))

@@ -114,7 +114,7 @@ struct Share<'a> {
 impl Share<'_> {
     /// What the bank falls by when the engine runs for a time \[A·h\].
     fn falls_ah(&self, seconds: f64) -> f64 {
-        self.need_ah - self.plant.load_a * seconds / 3600.0
+        self.need_ah - self.plant.house_ah(seconds)
     }
 
     /// Where a run of that time begins.
@@ -129,13 +129,13 @@ impl Share<'_> {
         if short_ah <= 0.0 {
             return Some(0.0);
         }
-        let seconds = 3600.0 * short_ah / self.plant.load_a;
+        let seconds = self.plant.draws_in_s(short_ah);
         (seconds < self.most_s).then_some(seconds)
     }
 
     /// The time after which the engine has carried all of the use \[s\].
     fn carried_s(&self) -> f64 {
-        3600.0 * self.need_ah / self.plant.load_a
+        self.plant.draws_in_s(self.need_ah)
     }
 
     /// About the time it takes, from what flows cold and once hot \[s\].
@@ -196,7 +196,8 @@ impl Share<'_> {
             return None;
         }
         let gains_ah_s = (trace.soc_at(last_s) - from) * capacity_ah / last_s.max(1.0);
-        let seconds = last_s + left_ah / (gains_ah_s + self.plant.load_a / 3600.0);
+        let draws_a = self.plant.load_a + self.plant.engine_load_a(last_s);
+        let seconds = last_s + left_ah / (gains_ah_s + draws_a / 3600.0);
         (seconds < self.most_s).then_some(seconds)
     }
 }

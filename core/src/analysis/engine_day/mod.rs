@@ -155,6 +155,7 @@ fn unfrozen_trace(plant: &Plant, day: &DayNeed) -> Result<DailyTrace, DayTrouble
     }
     let runs = runs_a_day(plant, day).ok_or(DayTrouble::BankTooSmall)?;
     let times = f64::from(runs);
+    let plant = &plant.in_runs(times);
     let run = closed_run(plant, day.need_ah / times, day.to, DAY_S / times)
         .ok_or_else(|| too_slow(plant, day.to))?;
     match run.trace.opening(run.seconds) {

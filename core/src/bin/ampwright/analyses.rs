@@ -6,8 +6,8 @@ use ampwright_core::decision::goal_search::Search;
 use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
 use ampwright_core::exchange::{
     arrangements_json, belts_json, cables_json, commissioning_json, form_json, forum_text,
-    goal_search_json, load_dump_json, report_json, settings_json, to_link, uncertainty_json,
-    year_json,
+    goal_search_json, legs_json, load_dump_json, report_json, settings_json, to_link,
+    uncertainty_json, year_json,
 };
 use ampwright_core::explain;
 use ampwright_core::findings::Severity;
@@ -55,6 +55,13 @@ pub fn report(options: &ReportOptions) -> Result<Outcome, Error> {
 pub fn year(sheet: &Worksheet) -> Result<(), Error> {
     let year = ampwright_core::analysis::year(sheet);
     print_json(&year_json(&year, &Reader::METRIC))
+}
+
+pub fn legs(sheet: &Worksheet) -> Result<(), Error> {
+    let report = ampwright_core::report(sheet);
+    let legs = report.analyses.legs.as_ref();
+    let legs = legs.map(|legs| legs_json(legs, &Reader::METRIC));
+    print_json(&json!({ "legs": legs }))
 }
 
 pub fn arrangements(sheet: &Worksheet) -> Result<(), Error> {

@@ -46,6 +46,9 @@ pub enum Command {
     /// The year, month by month: engine hours, bank and sun, and a settled day of each month
     #[command(after_help = "Example:\n  ampwright year boat.json")]
     Year(BoatOptions),
+    /// The day as legs: each run of the engine, what it gives and how hot it gets; null without legs
+    #[command(after_help = "Example:\n  ampwright legs boat.json")]
+    Legs(BoatOptions),
     /// Charging arrangements beside each other: hours, heat, fuel and costs
     #[command(after_help = "Example:\n  ampwright arrangements boat.json")]
     Arrangements(BoatOptions),
@@ -252,6 +255,8 @@ pub struct CsvOptions {
 pub enum Table {
     /// The charging run, moment by moment
     Run,
+    /// The legs of the day
+    Legs,
     /// Output against engine speed
     Output,
     /// The year, month by month

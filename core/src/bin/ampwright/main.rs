@@ -62,6 +62,7 @@ fn answer(command: &Command) -> Result<Outcome, Error> {
         Command::Report(options) => return analyses::report(options),
         Command::Check(source) => return exchange::check(source),
         Command::Year(boat) => analyses::year(&boat.read()?)?,
+        Command::Legs(boat) => analyses::legs(&boat.read()?)?,
         Command::Arrangements(boat) => analyses::arrangements(&boat.read()?)?,
         Command::Costs(boat) => analyses::costs(&boat.read()?)?,
         Command::Goal(boat) => analyses::goal(&boat.read()?)?,

@@ -13,6 +13,7 @@ pub fn csv(options: &CsvOptions) -> Result<(), Error> {
     let sheet = options.boat.read()?;
     print_text(&match options.table {
         Some(Table::Run) => exchange::run_csv(&report(&sheet)),
+        Some(Table::Legs) => exchange::legs_csv(&report(&sheet)),
         Some(Table::Output) => exchange::output_csv(&report(&sheet)),
         Some(Table::Year) => exchange::year_csv(&year(&sheet)),
         Some(Table::Day) => year(&sheet)
@@ -36,6 +37,9 @@ fn every(sheet: &Worksheet) -> String {
         }
     };
     table("The charging run", &exchange::run_csv(&report));
+    if report.analyses.legs.is_some() {
+        table("The legs of the day", &exchange::legs_csv(&report));
+    }
     table("Output against speed", &exchange::output_csv(&report));
     table("The year", &exchange::year_csv(&year));
     table("Arrangements", &exchange::arrangements_csv(&compare(sheet)));

@@ -12,6 +12,8 @@ use crate::schema::{Confidence, Excerpt, InputError, KeptValue};
 pub enum Listed {
     /// Loads of a worksheet.
     Loads,
+    /// Legs of a worksheet's day.
+    Legs,
     /// Arrangements of a worksheet.
     Arrangements,
     /// Worksheets of a file.
@@ -111,6 +113,28 @@ pub enum Remark {
     LoadValueRefused {
         /// The load's name.
         load: Excerpt,
+        /// Why.
+        error: InputError,
+        /// What it holds instead.
+        kept: KeptValue,
+    },
+    /// A leg of the day in a file is no object; left out.
+    LegNotUnderstood,
+    /// A leg of the day has no figure of that name; left out.
+    UnknownLegFigure {
+        /// The name.
+        name: Excerpt,
+    },
+    /// A leg of the day in a link has more figures than a leg has; those beyond
+    /// were left out.
+    ExtraLegFigures {
+        /// The leg's name.
+        leg: Excerpt,
+    },
+    /// A figure of a leg of the day was not taken; it holds another.
+    LegValueRefused {
+        /// The leg's name.
+        leg: Excerpt,
         /// Why.
         error: InputError,
         /// What it holds instead.
@@ -227,6 +251,10 @@ impl Remark {
             Remark::UnknownLoadFigure { .. } => "unknown_load_figure",
             Remark::ExtraLoadFigures { .. } => "extra_load_figures",
             Remark::LoadValueRefused { .. } => "load_value_refused",
+            Remark::LegNotUnderstood => "leg_not_understood",
+            Remark::UnknownLegFigure { .. } => "unknown_leg_figure",
+            Remark::ExtraLegFigures { .. } => "extra_leg_figures",
+            Remark::LegValueRefused { .. } => "leg_value_refused",
             Remark::UnknownMonth { .. } => "unknown_month",
             Remark::UnknownMonthFigure { .. } => "unknown_month_figure",
             Remark::ExtraMonthFigures { .. } => "extra_month_figures",

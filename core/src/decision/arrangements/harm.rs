@@ -6,7 +6,7 @@ use crate::report::Report;
 /// Findings that only say "Fix" and yet mean that a part is overheated,
 /// overloaded or turned too fast, or that the arrangement does not work as
 /// calculated. Such a boat is put right, not proposed.
-const HARMFUL: [Code; 15] = [
+const HARMFUL: [Code; 17] = [
     Code::BeltSharedPump,
     Code::BeltTooSmall,
     Code::CaseTooHot,
@@ -14,6 +14,8 @@ const HARMFUL: [Code; 15] = [
     Code::DayBelowWindow,
     Code::EngineOverloaded,
     Code::LeadOverCurrent,
+    Code::LegNearLimit,
+    Code::LegTooHot,
     Code::LimitHeldByLoads,
     Code::ManagementOpens,
     Code::NearLimit,

@@ -13,6 +13,7 @@ use crate::decision::goal_search::lever::{
 use crate::decision::goal_search::rules::{run_harms, stands_to_harm, unwatched_harms};
 use crate::findings::Finding;
 use crate::report::report_without_lead;
+use crate::simulation::engine_load::{SwitchedLoad, anchor_loads};
 use crate::simulation::plant::Plant;
 
 /// Which amount of each lever is taken; 0 for none.
@@ -46,6 +47,10 @@ pub(super) struct Scales {
     whole_ah: f64,
     /// Days aboard in each month \[d\], and the hours of one of them.
     months: Vec<(f64, DayHours)>,
+    /// What runs with the engine alone, before any saving, and what of the day's
+    /// use that is \[A·h\].
+    engine_loads: Vec<SwitchedLoad>,
+    with_engine_ah: f64,
     /// The hours of that day, with the sun of so many watts of panels.
     hours: DayHours,
 }
@@ -80,6 +85,8 @@ impl Scales {
         asked.inputs.sun.panel_w = HOURS_PANEL_W;
         asked.inputs.daily.saved_pct = 0.0;
         let day = energy(&asked);
+        let engine_loads = anchor_loads(&asked);
+        let drawn_ah = |load: &SwitchedLoad| load.amperes * load.until_s / 3600.0;
         Scales {
             amounts: std::array::from_fn(|at| {
                 LEVERS.get(at).map_or(Vec::new(), |lever| {
@@ -93,6 +100,11 @@ impl Scales {
             inputs,
             stated: Stated::of(sheet),
             whole_ah: day.anchor.use_ah,
+            with_engine_ah: engine_loads
+                .iter()
+                .map(drawn_ah)
+                .fold(0.0, |sum, ah| sum + ah),
+            engine_loads,
             months: months(&asked, &day.anchor, day.bank_v),
             hours: DayHours::new(
                 &day.anchor,
@@ -146,8 +158,14 @@ impl Scales {
     }
 
     pub fn plant(&self, inputs: &Inputs) -> Plant {
-        let mean_a = self.use_ah(inputs) / 24.0;
+        let used = 1.0 - inputs.daily.saved_pct / 100.0;
+        let mean_a = self.use_ah(inputs) / 24.0 - used * self.with_engine_ah / 24.0;
+        let switched = self.engine_loads.iter().map(|load| SwitchedLoad {
+            amperes: used * load.amperes,
+            ..*load
+        });
         Plant::new(inputs, inputs.run.house_load_a.unwrap_or(mean_a))
+            .with_engine_loads(switched.collect())
     }
 
     /// Price of a combination.

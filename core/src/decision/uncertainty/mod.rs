@@ -15,9 +15,8 @@ use serde::Serialize;
 
 use crate::analysis::energy::energy;
 use crate::analysis::engine_day::{DailyRun, DayNeed, daily_run};
-use crate::boat::house_load_a;
 use crate::boat::{Key, Worksheet};
-use crate::simulation::plant::Plant;
+use crate::simulation::alternators::Alternators;
 use crate::simulation::steady_state::settled;
 use draw::{Column, RUNS};
 use spread::Factor;
@@ -36,7 +35,7 @@ fn answers(sheet: &Worksheet) -> Answers {
     let run = &sheet.inputs.run;
     let (from, to) = (run.from_pct / 100.0, run.to_pct / 100.0);
     let need = DayNeed::of(&sheet.inputs, &energy(sheet));
-    let plant = Plant::new(&sheet.inputs, house_load_a(sheet));
+    let plant = Alternators::of(&sheet.inputs).plant_of(sheet);
     Answers {
         engine_h: match daily_run(&plant, &need) {
             DailyRun::SunCovers => 0.0,

@@ -1,9 +1,9 @@
-//! Reading the loads of a file and the user's own arrangements.
+//! Reading the loads and the legs of a file and the user's own arrangements.
 
 use serde_json::Value as Json;
 
 use crate::boat::reading::Remark;
-use crate::boat::{Arrangement, Key, Load, LoadRow, Section};
+use crate::boat::{Arrangement, Key, Leg, LegRow, Load, LoadRow, Section};
 use crate::exchange::file::parts::{dropped, name_from_json, named, value_of};
 use crate::exchange::remarks::Remarks;
 use crate::schema::Excerpt;
@@ -34,6 +34,34 @@ pub(super) fn load_from_json(json: &Json, remarks: &mut Remarks) -> Option<Load>
         }
     }
     Some(load)
+}
+
+/// A leg of the day; none where it is none at all.
+pub(super) fn leg_from_json(json: &Json, remarks: &mut Remarks) -> Option<Leg> {
+    let mut leg = Leg::default();
+    let Some(row) = json.as_object() else {
+        remarks.push(Remark::LegNotUnderstood);
+        return None;
+    };
+    for (name, value) in row {
+        if name == "name" {
+            leg.name = name_from_json(value, remarks);
+        } else if let Some(field) = LegRow::FIELDS.iter().find(|field| field.name == name) {
+            match value_of(&field.spec, value) {
+                Ok(value) => field.set(&mut leg.row, value),
+                Err(error) => remarks.push(Remark::LegValueRefused {
+                    leg: named(row),
+                    error,
+                    kept: field.spec.kept(field.get(&leg.row)),
+                }),
+            }
+        } else {
+            remarks.push(Remark::UnknownLegFigure {
+                name: Excerpt::of(name),
+            });
+        }
+    }
+    Some(leg)
 }
 
 /// One of the user's own arrangements; none where it is none at all.

@@ -8,7 +8,7 @@ use crate::boat::Worksheet;
 use crate::boat::reading::{ReadError, Remark, TextKind};
 use crate::exchange::file::TYPE;
 use crate::exchange::file::inputs::{read_inputs, read_known};
-use crate::exchange::file::lists::{arrangement_from_json, load_from_json};
+use crate::exchange::file::lists::{arrangement_from_json, leg_from_json, load_from_json};
 use crate::exchange::file::parts::{dropped, name_from_json};
 use crate::exchange::file::year::read_year;
 use crate::exchange::limits::{LONGEST_FILE, bounded, not_endless};
@@ -77,6 +77,12 @@ pub fn read_value(json: &Json) -> Result<Reading, ReadError> {
                     .iter()
                     .filter_map(|row| load_from_json(row, &mut remarks));
                 sheet.loads = rows.collect();
+            }
+            ("legs", Json::Array(rows)) => {
+                let rows = rows
+                    .iter()
+                    .filter_map(|row| leg_from_json(row, &mut remarks));
+                sheet.legs = rows.collect();
             }
             ("year", Json::Object(year)) => read_year(year, &mut sheet, &mut remarks),
             ("arrangements", Json::Array(all)) => {

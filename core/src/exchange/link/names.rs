@@ -10,7 +10,7 @@ use crate::boat::{Key, SectionId};
 use crate::exchange::link::END;
 
 /// Parts of a link that are no inputs.
-const TAKEN: [&str; 5] = ["name", "load", "year", "way", END];
+const TAKEN: [&str; 6] = ["name", "load", "leg", "year", "way", END];
 /// Longest word at the end of a name that is left off: `pct`, `rpm`, `kwh`.
 const UNIT: usize = 3;
 

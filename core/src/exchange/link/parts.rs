@@ -1,7 +1,7 @@
-//! Reading the parts of a link: an input, a load, a month, an arrangement.
+//! Reading the parts of a link: an input, a load, a leg, a month, an arrangement.
 
 use crate::boat::reading::Remark;
-use crate::boat::{Arrangement, Load, LoadRow, Month, MonthRow, Section, SectionId};
+use crate::boat::{Arrangement, Leg, LegRow, Load, LoadRow, Month, MonthRow, Section, SectionId};
 use crate::exchange::link::reader::{LinkReader, excerpt, unescape};
 use crate::exchange::link::{PART, names};
 use crate::schema::{Confidence, Excerpt};
@@ -75,6 +75,36 @@ pub(super) fn read_load(value: &str, reader: &mut LinkReader) {
         });
     }
     reader.sheet.loads.push(load);
+}
+
+/// Reads a leg of the day: its name, and its figures as far as they are said.
+pub(super) fn read_leg(value: &str, reader: &mut LinkReader) {
+    let mut parts = value.split(PART);
+    let mut leg = Leg {
+        name: reader.text(parts.next().unwrap_or_default()),
+        row: LegRow::default(),
+    };
+    for field in LegRow::FIELDS {
+        // Left out or left empty: as usual.
+        let part = match parts.next() {
+            None | Some("") => continue,
+            Some(part) => part,
+        };
+        match field.spec.read(&unescape(part)) {
+            Ok(value) => field.set(&mut leg.row, value),
+            Err(error) => reader.remark(Remark::LegValueRefused {
+                leg: Excerpt::of(&leg.name),
+                error,
+                kept: field.spec.kept(field.get(&leg.row)),
+            }),
+        }
+    }
+    if parts.next().is_some() {
+        reader.remark(Remark::ExtraLegFigures {
+            leg: Excerpt::of(&leg.name),
+        });
+    }
+    reader.sheet.legs.push(leg);
 }
 
 /// Reads a month: its number, and what is said of it.

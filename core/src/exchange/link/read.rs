@@ -5,7 +5,7 @@ use crate::boat::Worksheet;
 use crate::boat::reading::{ReadError, Remark, TextKind};
 use crate::exchange::limits::{LONGEST_LINK, bounded, not_endless};
 use crate::exchange::link::END;
-use crate::exchange::link::parts::{read_arrangement, read_input, read_load, read_month};
+use crate::exchange::link::parts::{read_arrangement, read_input, read_leg, read_load, read_month};
 use crate::exchange::link::reader::{LinkReader, excerpt};
 use crate::exchange::version1::{NEWEST, OLDEST, keep_meaning};
 
@@ -74,6 +74,7 @@ pub fn open_link(fragment: &str) -> Result<Opened, ReadError> {
                 reader.sheet.name = reader.text(value);
             }
             "load" => read_load(value, &mut reader),
+            "leg" => read_leg(value, &mut reader),
             "year" => read_month(value, &mut reader),
             "way" => read_arrangement(value, &mut reader),
             _ => section = read_input(name, value, section, &mut reader),

@@ -6,7 +6,7 @@ use crate::explain::figures::day::NEED_AH;
 use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::notes::{DAILY, FUEL, SHAFT, STEPPED, SUN_COVERS};
 use crate::explain::figures::run::HOUSE_LOAD_A;
-use crate::explain::figures::terms::maybe;
+use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::engine_hours;
@@ -34,6 +34,15 @@ pub(super) static ENGINE_HOURS: Figure = Figure::new("day.engine_hours", "Engine
     if let Some(why) = no_run(s) {
         return Explanation::none(why);
     }
+    let house = if s.report().analyses.run.engine_loads.is_empty() {
+        s.figure(&HOUSE_LOAD_A)
+    } else {
+        let day = &s.report().analyses.day;
+        let run_s = 3600.0 * day.run_hours.unwrap_or(0.0);
+        let plant = s.boat.plant.in_runs(f64::from(day.runs.max(1)));
+        let mean_a = 3600.0 * plant.house_ah(run_s) / run_s.max(f64::MIN_POSITIVE);
+        told("House load, the mean of this run", "A", mean_a)
+    };
     let given = [
         s.figure(&NEED_AH),
         s.input(key!(bank.charge_efficiency_pct)),
@@ -42,7 +51,7 @@ pub(super) static ENGINE_HOURS: Figure = Figure::new("day.engine_hours", "Engine
             "A",
             s.report().analyses.day.mean_bank_a,
         ),
-        s.figure(&HOUSE_LOAD_A),
+        house,
     ];
     Explanation::of(Term::of(engine_hours::FORMULA, given)).note([STEPPED, DAILY].concat())
 })

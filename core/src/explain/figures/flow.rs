@@ -29,7 +29,7 @@ fn bank_limits(s: &Instant) -> Vec<Term> {
         .then(|| s.figure(&BANK_LIMIT_A).symbol("I_bank"));
     let frozen = (s.moment.flow.limit == Limit::FrozenBank).then(|| {
         let name = "For the house alone: the bank is frozen and takes nothing";
-        told(name, "A", plant.taken_a()).symbol("I_house")
+        told(name, "A", plant.taken_a(s.seconds)).symbol("I_house")
     });
     linked.into_iter().chain(frozen).collect()
 }
@@ -75,7 +75,7 @@ pub(super) fn held(s: &Instant) -> Term {
     let out = if s.boat.several_charge() {
         let others = s.boat.others_on_house();
         let others_a: f64 = others.map(|(one, _)| output(s, &one).amperes).sum();
-        let part_a = s.moment.flow.bank_a + s.boat.plant.taken_a() - others_a;
+        let part_a = s.moment.flow.bank_a + s.boat.plant.taken_a(s.seconds) - others_a;
         told(
             "The DC-DC charger's part then, of what flows to house and bank",
             "A",

@@ -33,6 +33,7 @@ mod field;
 mod flow;
 mod heat;
 mod lead;
+mod legs;
 mod load_dump;
 mod losses;
 mod moment;
@@ -70,6 +71,7 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
         times::FIGURES,
         run::FIGURES,
         temperatures::OF_THE_RUN,
+        legs::FIGURES,
         lead::FIGURES,
         engine::FIGURES,
         moment::FIGURES,

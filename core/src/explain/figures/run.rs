@@ -110,6 +110,15 @@ pub(super) static HOUSE_LOAD_A: Figure =
             return Explanation::of(s.input(key!(run.house_load_a)).symbol("I_given"))
                 .note(AS_GIVEN);
         }
+        if !s.report().analyses.run.engine_loads.is_empty() {
+            let steady_ah = 24.0 * s.boat.plant.load_a;
+            let name = "Day's use, without the loads that run only with the engine";
+            return Explanation::of(Term::of(
+                mean_draw_a::FORMULA,
+                [told(name, "A·h", steady_ah)],
+            ))
+            .note("The day's mean draw; what runs only with the engine comes on top.");
+        }
         let given = [s.figure(&crate::explain::figures::day::USE_AH)];
         Explanation::of(Term::of(mean_draw_a::FORMULA, given)).note("The day's mean draw.")
     })
@@ -173,7 +182,7 @@ pub(super) static BANK_LIMIT_A: Figure = Figure::new(
     },
 )
 .source(COMMON_PRACTICE)
-.is(|s| Some(s.boat.plant.bank_limit_a + s.boat.plant.taken_a()));
+.is(|s| Some(s.boat.plant.bank_limit_a + s.boat.plant.taken_a(s.seconds)));
 
 pub(super) static MID_BANK_A: Figure =
     Figure::new("run.mid_bank_a", "Half-way, into this bank", "A", 0, |s| {

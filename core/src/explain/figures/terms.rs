@@ -139,6 +139,11 @@ impl<'a> Instant<'a> {
     /// charger from the house bank.
     pub(super) fn drawn(&self) -> Term {
         let mut all = vec![self.figure(&HOUSE_LOAD_A).symbol("I_house")];
+        let switched_a = self.boat.plant.engine_load_a(self.seconds);
+        if switched_a > 0.0 {
+            let name = "Loads that run only with the engine, then";
+            all.push(told(name, "A", switched_a).symbol("I_switched"));
+        }
         if self.boat.plant.back_a > 0.0 {
             all.push(Term::of(
                 charger_input_a::FORMULA,

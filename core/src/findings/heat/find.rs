@@ -45,7 +45,7 @@ pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
 }
 
 /// What to do about the heat of an alternator.
-fn remedy(inputs: &Inputs, limit: &PartLimit) -> HeatRemedy {
+pub(in crate::findings) fn remedy(inputs: &Inputs, limit: &PartLimit) -> HeatRemedy {
     let connection = inputs.alternator(limit.alternator).map(|a| a.connection);
     match (inputs.reg.kind, connection) {
         (RegulatorKind::External, _) => HeatRemedy::SetRegulator,

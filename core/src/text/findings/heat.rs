@@ -179,7 +179,7 @@ fn part_too_hot(part: Part, too_hot: &PartTooHot, reader: &Reader) -> String {
 }
 
 /// What to do about the heat of an alternator.
-const fn to_do(remedy: HeatRemedy) -> &'static str {
+pub(super) const fn to_do(remedy: HeatRemedy) -> &'static str {
     match remedy {
         HeatRemedy::CoolerAirOrLessLoad => "Bring it more and cooler air, or take load off it.",
         HeatRemedy::SetRegulator => {

@@ -9,6 +9,7 @@ mod engine;
 mod heat;
 mod inputs;
 mod lead;
+mod legs;
 mod lithium;
 mod load_dump;
 mod management;
@@ -28,6 +29,7 @@ pub fn sentence(finding: &Finding, reader: &Reader) -> String {
         Finding::Voltage(finding) => voltage::sentence(finding, reader),
         Finding::Inputs(finding) => inputs::sentence(finding, reader),
         Finding::Heat(finding) => heat::sentence(finding, reader),
+        Finding::Leg(finding) => legs::sentence(finding, reader),
         Finding::Speed(finding) => speed::sentence(finding, reader),
         Finding::Day(finding) => day::sentence(finding, reader),
         Finding::Charge(finding) => charge::sentence(finding, reader),

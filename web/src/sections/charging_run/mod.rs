@@ -1,6 +1,7 @@
 //! The charging run as a chart: a finger, the mouse or the keyboard reads off
 //! a moment, and the same figures stand in a table behind it.
 
+mod day_legs;
 mod drawing;
 mod limits;
 mod reading;
@@ -9,13 +10,14 @@ mod table;
 mod tests;
 
 use ampwright_core::analysis::RunReport;
-use ampwright_core::text::words;
+use ampwright_core::text::{legs, words};
 use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::{percent, seconds};
 use leptos::prelude::*;
 
 use crate::components::Fold;
 use crate::state::AppState;
+use day_legs::Legs;
 use drawing::RunDrawing;
 use reading::{Reading, ReadingSlider};
 use table::RunTable;
@@ -49,6 +51,9 @@ pub fn ChargingRun() -> impl IntoView {
             <Fold id="run-fold" title="The run as a table">
                 <RunTable />
             </Fold>
+            <Fold id="legs" title="A day of several legs">
+                <Legs />
+            </Fold>
         </section>
     }
 }
@@ -71,5 +76,6 @@ fn limited_by(run: &RunReport, reader: &Reader) -> String {
             " After {after} the battery management system disconnects the bank; from there on the chart shows what would flow if it stayed connected."
         )
     });
-    format!("Limited by {}.{disconnects}", shares.join(", "))
+    let drawn = legs::engine_loads(run, reader).map_or(String::new(), |drawn| format!(" {drawn}"));
+    format!("Limited by {}.{drawn}{disconnects}", shares.join(", "))
 }

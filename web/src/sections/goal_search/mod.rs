@@ -89,8 +89,9 @@ impl UnderWay {
         self.found.with(|found| {
             found.as_ref().is_some_and(|found| {
                 let (of, _) = &**found;
-                let differs =
-                    |sheet: &Worksheet| sheet.inputs != of.inputs || sheet.loads != of.loads;
+                let differs = |sheet: &Worksheet| {
+                    sheet.inputs != of.inputs || sheet.loads != of.loads || sheet.legs != of.legs
+                };
                 self.state.sheet.with(differs)
             })
         })

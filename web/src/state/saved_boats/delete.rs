@@ -59,6 +59,7 @@ pub fn is_fresh(sheet: &Worksheet) -> bool {
         name,
         known,
         loads,
+        legs,
         months,
         arrangements,
         done,
@@ -67,6 +68,7 @@ pub fn is_fresh(sheet: &Worksheet) -> bool {
     name.is_empty()
         && known.count() == 0
         && loads.is_empty()
+        && legs.is_empty()
         && *months == Months::default()
         && arrangements.is_empty()
         && done.is_empty()
