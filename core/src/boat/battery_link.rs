@@ -122,7 +122,6 @@ impl Inputs {
     /// management system opens its contactor: by a charge-disable signal, or over a
     /// data link on which the limit goes to nothing.
     pub fn field_off_first(&self) -> bool {
-        self.can_be_linked()
-            && (self.link().sends_limits() || self.charge_disable() == Said::Yes)
+        self.can_be_linked() && (self.link().sends_limits() || self.charge_disable() == Said::Yes)
     }
 }

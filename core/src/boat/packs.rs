@@ -111,6 +111,11 @@ impl Inputs {
         }
     }
 
+    /// The same at the temperature of its cells \[A\].
+    pub fn pack_limit_now_a(&self) -> f64 {
+        self.charge_limit_a() / (self.pack_count() as f64 * self.packs_part())
+    }
+
     /// What the bank's limit is taken for where it is not stated \[A\]: that of its
     /// packs, or what is usual for its capacity.
     pub(super) fn usual_charge_limit_a(&self) -> f64 {

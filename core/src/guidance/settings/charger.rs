@@ -47,7 +47,8 @@ pub(super) fn profile(case: Case) -> Setting {
 /// The input by which a lithium bank's management system stops it.
 pub(super) fn remote_off(case: Case) -> Option<Setting> {
     let [_, at_v, _] = case.figures.high_v;
-    case.figures.lithium.then(|| {
+    let signalled = case.figures.lithium && !case.inputs.packs_closed();
+    signalled.then(|| {
         Setting::new(
             SettingCode::RemoteOff,
             SettingValue::ChargeDisableSignal,
