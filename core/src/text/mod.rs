@@ -20,6 +20,7 @@ mod goal_search;
 pub mod headings;
 mod headline;
 pub mod load_dump;
+pub mod packs;
 mod purchase;
 mod questions;
 pub mod remarks;

@@ -96,7 +96,8 @@ pub enum Device {
     },
     /// The battery management system of a lithium bank.
     Management,
-    /// Drop-in packs of a lithium bank, whose management systems are closed.
+    /// The same where it is closed: drop-in packs.
+    #[serde(rename = "management")]
     ClosedPacks,
     /// A lead bank's alarm and switch.
     LowVolts,
