@@ -27,6 +27,7 @@ mod consistent;
 mod says;
 
 mod air;
+mod battery_link;
 mod cables;
 mod frost_and_heat;
 mod frozen;
@@ -35,6 +36,7 @@ mod lead;
 mod lithium_direct;
 mod load_dump;
 mod odd_mixes;
+mod parallel_packs;
 mod searches;
 mod shore_and_sun;
 mod small_and_large;
