@@ -59,7 +59,7 @@ pub const TROUBLED: &[&str] = &[
     "v=2&reg_kind=external&way_kind=direct&bank_charge_limit_a=50&reg_link=limits_and_volts&reg_link_loss=own&end",
     "v=2&reg_kind=external&way_kind=direct&bank_temperature_c=-5&reg_link=signal&end",
     "v=2&reg_kind=external&way_kind=direct&packs_count=3&bank_capacity_ah=300&alt_rated_a=200&reg_current_cap_a=125&packs_discharge_limit_a=100&cable_bus_peak_a=250&end",
-    "v=2&reg_kind=external&way_kind=direct&packs_count=2&packs_capacity_ah=100&packs_discharge_limit_a=30&packs_management=closed&reg_link=signal&end",
+    "v=2&reg_kind=external&way_kind=direct&packs_count=2&packs_capacity_ah=100&packs_discharge_limit_a=20&packs_management=closed&reg_link=signal&end",
     "v=2&before_connection=relay&end",
     "v=2&before_battery=agm&before_connection=splitter&end",
     "v=2&before_battery=gel&end",

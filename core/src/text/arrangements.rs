@@ -1,10 +1,11 @@
 //! What there is to say of arrangements beside their figures.
 
+use crate::boat::RegulatorLink;
 use crate::decision::arrangements::{Disconnect, LeftOut, Outcome};
 use crate::text::findings;
 use crate::text::year::days_aboard;
 use crate::units::Reader;
-use crate::units::quantity::volts;
+use crate::units::quantity::{seconds, volts};
 
 /// What the figures of a day and of a year are of.
 pub fn basis(today: &Outcome, reader: &Reader) -> String {
@@ -39,6 +40,32 @@ pub fn disconnect(disconnect: &Disconnect, reader: &Reader) -> String {
         Disconnect::NoProtection { left_v } => {
             format!("up to {}, no protection entered", whole(left_v))
         }
+    }
+}
+
+/// What the battery tells the regulator, in a few words.
+pub const fn link(outcome: &Outcome) -> &'static str {
+    match outcome.link {
+        RegulatorLink::None => "nothing",
+        RegulatorLink::Signal => "to stop, by a signal",
+        RegulatorLink::Limits => "its current limit, over a data link",
+        RegulatorLink::LimitsAndVolts => "current and voltage limits, over a data link",
+    }
+}
+
+/// Whether the battery stops the charge in the run, and how.
+pub fn opens(outcome: &Outcome, reader: &Reader) -> String {
+    match outcome.opens_s {
+        None => "no".to_string(),
+        Some(after_s) => format!(
+            "after {}, {}",
+            reader.show(seconds(after_s)),
+            if outcome.field_off_first {
+                "field off first"
+            } else {
+                "while current flows"
+            }
+        ),
     }
 }
 

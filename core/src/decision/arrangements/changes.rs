@@ -6,8 +6,8 @@
 use crate::analysis::belt::trusted_a;
 use crate::boat::key;
 use crate::boat::{
-    AlternatorVolts, Chemistry, ClampKind, Inputs, InstalledAlternator, RegulatorKind, Rest, Said,
-    SecondRole, StartKept, WayKind, WhichAlternator, Worksheet,
+    AlternatorVolts, Chemistry, ClampKind, Inputs, InstalledAlternator, LinkLoss, RegulatorKind,
+    RegulatorLink, Rest, Said, SecondRole, StartKept, WayKind, WhichAlternator, Worksheet,
 };
 use crate::decision::arrangements::alternators::{belt_for, most_a, usual};
 use crate::simulation::management::setting_within_a;
@@ -86,6 +86,14 @@ pub(crate) fn direct(with: &mut Inputs) {
     lead_to_bank(with);
     with.keep_alternator_voltages(&before);
     regulate(with);
+}
+
+/// The same, and the battery sends its limits over a data link; on a lost one the
+/// regulator stops.
+pub(super) fn direct_linked(with: &mut Inputs) {
+    with.reg.link = RegulatorLink::LimitsAndVolts;
+    with.reg.link_loss = LinkLoss::Stops;
+    direct(with);
 }
 
 /// The charge lead to the house bank, with what belongs to it.

@@ -1,9 +1,12 @@
 //! The usual arrangements of a boat, each in the sizes it may have.
 
-use crate::boat::{Chemistry, Inputs, RegulatorKind, Rest, SecondRole, WayKind, Worksheet};
+use crate::boat::{
+    Chemistry, Inputs, RegulatorKind, RegulatorLink, Rest, SecondRole, WayKind, Worksheet,
+};
 use crate::decision::arrangements::alternators::{larger_a, second_a};
 use crate::decision::arrangements::changes::{
-    Stated, add_second, as_engines_come, can_charge_start, direct, replace, through_charger,
+    Stated, add_second, as_engines_come, can_charge_start, direct, direct_linked, replace,
+    through_charger,
 };
 
 /// Panels added where panels are proposed \[W\]: two of a usual size.
@@ -43,6 +46,7 @@ pub(super) fn usual(sheet: &Worksheet) -> Vec<Usual> {
     vec![
         of(through_name(now), through.clone()),
         of(directly(now), vec![changed(now, direct)]),
+        of("Direct, with a data link to the battery", linked(now)),
         of("A second alternator for the bank", seconds(now, stated)),
         of("A larger alternator in its place", larger(now)),
         of(
@@ -62,6 +66,7 @@ pub(super) fn stock_direct(now: &Inputs) -> Option<Inputs> {
     let with = changed(now, |with| {
         with.way.kind = WayKind::Direct;
         with.reg.kind = RegulatorKind::Internal;
+        with.reg.link = RegulatorLink::None;
         with.two.role = SecondRole::None;
         with.shore.rest = Rest::Engine;
         with.keep_alternator_voltages(now);
@@ -88,6 +93,14 @@ fn directly(now: &Inputs) -> &'static str {
         (WayKind::Direct, RegulatorKind::External) => "A current cap at the regulator",
         _ => "Direct, with an external regulator",
     }
+}
+
+/// Direct, and the battery tells the regulator its limits; none where it does
+/// already, or where its packs cannot.
+fn linked(now: &Inputs) -> Vec<Inputs> {
+    let with = changed(now, direct_linked);
+    let new = with.link().sends_limits() && !now.link().sends_limits();
+    new.then_some(with).into_iter().collect()
 }
 
 /// What to call the bank charged through a DC-DC charger.
