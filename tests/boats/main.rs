@@ -37,6 +37,7 @@ mod lithium_direct;
 mod load_dump;
 mod odd_mixes;
 mod parallel_packs;
+mod regulator_limits;
 mod searches;
 mod shore_and_sun;
 mod small_and_large;

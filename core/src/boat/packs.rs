@@ -3,7 +3,7 @@
 use crate::boat::section;
 use crate::boat::{Chemistry, Inputs};
 use crate::boat::{choose, number, optional};
-use crate::physics::packs::shared_part;
+use crate::physics::packs::{one_out_part, shared_part};
 use crate::schema::{choice, effects};
 use crate::units::{AMPERE, AMPERE_HOUR, CYCLE, PERCENT};
 
@@ -128,6 +128,28 @@ impl Inputs {
     /// By how much the packs' resistances differ, 0 to 1.
     pub fn pack_spread(&self) -> f64 {
         self.packs.spread_pct / 100.0
+    }
+
+    /// What is left of the bank's limit to set where one pack may open by itself and
+    /// nothing lowers the current then, 0 to 1; just 1 for a single pack, and where a
+    /// signal or a data link stops or lowers it.
+    fn setting_part(&self) -> f64 {
+        if !several(self) || self.field_off_first() || self.limit_linked() {
+            1.0
+        } else {
+            one_out_part(self.pack_count(), self.pack_spread())
+        }
+    }
+
+    /// The most to set at whatever charges the bank \[A\], a regulator's overshoot
+    /// aside: its limit, or what its packs still bear once one of them has opened.
+    pub fn setting_limit_a(&self) -> f64 {
+        self.charge_limit_a() * self.setting_part()
+    }
+
+    /// The same at its usual temperatures \[A\].
+    pub fn own_setting_limit_a(&self) -> f64 {
+        self.own_charge_limit_a() * self.setting_part()
     }
 
     /// What the packs may take together before the first of them is at its limit,

@@ -71,6 +71,10 @@ section! {
         link_loss: LinkLoss = choose("When the data link is lost", LinkLoss::OPTIONS, 0).nameplate().advanced()
             .help("In the regulator's manual, often a setting: a pulled plug, a battery that switched its management system off, a broken wire.")
             .when(|i| i.link().sends_limits());
+        field_cap_pct: f64 = number("Field cap", PERCENT, 10.0, 100.0, 100.0).nameplate().advanced()
+            .decided()
+            .help("The most of full field that the regulator ever allows, set for a weak belt, a small engine or a small fan; 100 for none.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
     }
 }
 
@@ -83,6 +87,7 @@ effects! {
         low_speed_rpm: Down, Up;
         low_speed_pct: Up, Down;
         current_cap_a: Up, Down;
+        field_cap_pct: Up, Down;
         fixed_v: Up, Down;
         drop_mv_k: Down, Up;
     }

@@ -84,6 +84,7 @@ keys! {
         FOLD_BAND_K = fold_band_k;
         RAMP_MIN = ramp_min;
         LOW_SPEED_PCT = low_speed_pct;
+        FIELD_CAP_PCT = field_cap_pct;
         CURRENT_CAP_A = current_cap_a;
         KIND = kind;
         FIXED_V = fixed_v;

@@ -38,6 +38,17 @@ pub fn shared_part(packs: usize, spread: f64) -> f64 {
     }
 }
 
+/// What several packs still may take once one of them has opened, of what they may
+/// take together, 0 to 1; nothing is left of a single one.
+pub fn one_out_part(packs: usize, spread: f64) -> f64 {
+    let shares = pack_shares(packs, spread);
+    let [first, next, ..] = shares.as_slice() else {
+        return 0.0;
+    };
+    // The second one takes this of what the rest share.
+    first / (next / (1.0 - first))
+}
+
 /// What follows when one of several packs opens while a current \[A\] flows that
 /// nothing lowers: the pack with the least resistance goes first, the others take
 /// its share, and each that gets more than it bears \[A\] opens in turn. One entry
@@ -63,7 +74,7 @@ pub fn cascade(bank_a: f64, bears_a: f64, packs: usize, spread: f64) -> Vec<Pack
 
 #[cfg(test)]
 mod tests {
-    use super::{cascade, pack_shares, shared_part};
+    use super::{cascade, one_out_part, pack_shares, shared_part};
 
     #[test]
     fn alike_packs_share_alike() {
@@ -75,6 +86,15 @@ mod tests {
 
     /// By hand: 0.9 and 1.1 share as 1.1 to 0.9, that is 55 to 45 %; two packs of
     /// 50 A then take 50/0.55 = 90.9 A together, of 100.
+    /// By hand: of three alike packs two are left, two thirds; of 0.9, 1 and 1.1 the
+    /// two left take 1/(1 + 1/1.1) = 52.4 %, so 50 A each are 95.5 A of 135.9.
+    #[test]
+    fn one_is_out() {
+        assert!((one_out_part(3, 0.0) - 2.0 / 3.0).abs() < 1e-12);
+        assert!((one_out_part(3, 0.2) - 95.4545 / 135.9091).abs() < 1e-5);
+        assert_eq!(one_out_part(1, 0.2), 0.0);
+    }
+
     #[test]
     fn the_one_with_less_resistance_takes_more() {
         let shares = pack_shares(2, 0.2);

@@ -105,7 +105,10 @@ fn lead_to_bank(with: &mut Inputs) {
     with.way.kind = WayKind::Direct;
     with.way.start_kept = StartKept::House;
     if with.bank.chemistry == Chemistry::Lfp {
-        with.guard.warning = Said::Yes;
+        // Drop-in packs have no such signal.
+        if !with.packs_closed() {
+            with.guard.warning = Said::Yes;
+        }
         if !matches!(with.guard.clamp, ClampKind::Clamp | ClampKind::Avalanche) {
             with.guard.clamp = ClampKind::Clamp;
         }
@@ -167,7 +170,7 @@ pub(crate) fn cap_wanted_a(inputs: &Inputs) -> Option<f64> {
     let on_bank = || on_bank(inputs);
     let stated_a = stated_cap_a(inputs);
     let together_a: f64 = on_bank().map(|installed| gives_a(&installed)).sum();
-    let limit_a = inputs.charge_limit_a();
+    let limit_a = inputs.setting_limit_a();
     let mut cap_a = f64::INFINITY;
     if together_a > limit_a && !inputs.limit_linked() {
         // One setting serves both.

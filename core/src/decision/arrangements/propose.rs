@@ -134,7 +134,7 @@ fn through_chargers(now: &Inputs, stated: Stated) -> Vec<Inputs> {
     let fits = |charger_a: &f64| {
         let takes_w = now.charger_takes_w(*charger_a);
         takes_w <= CHARGER_SHARE * as_engines_come(now).first_alternator().rated_w()
-            && *charger_a <= now.charge_limit_a()
+            && *charger_a <= now.setting_limit_a()
     };
     let listed = (stated.charger_a || fits(&listed_a)).then_some(listed_a);
     let smaller_a = CHARGERS_A

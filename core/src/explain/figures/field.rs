@@ -132,6 +132,10 @@ fn explain_allowed(s: &Instant) -> Explanation {
             let note = "The shaft turns slower than the low-speed cap begins at.";
             (s.input(regulator::LOW_SPEED_PCT).symbol("u_low"), note)
         }
+        Limit::FieldCap => {
+            let note = "The regulator never lets the field up any further.";
+            (s.input(regulator::FIELD_CAP_PCT).symbol("u_cap"), note)
+        }
         Limit::WrongVoltage => {
             let note =
                 "The alternator is of another voltage than its battery and must not be connected.";

@@ -115,7 +115,7 @@ fn load_lost(dumps: &LoadDump, opening: &Opening) -> Option<LoadLost> {
 /// What to set or fit against too much current.
 fn less_current(inputs: &Inputs) -> LessCurrent {
     // What holds a bank to its limit with nothing drawn aboard.
-    let set_a = setting_within_a(inputs.charge_limit_a());
+    let set_a = setting_within_a(inputs.setting_limit_a());
     let by_link = !inputs.packs_closed();
     if inputs.ladder_a().is_some() {
         let cold = inputs.bank.temperature_c < 25.0;

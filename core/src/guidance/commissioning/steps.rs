@@ -151,7 +151,7 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
             voltage: volts(inputs.way.start_v),
         },
         StepCode::ChargerOn => StepFigure::ShoreCharger {
-            current: amperes(inputs.shore.charger_a.min(f.settings.bank_limit_a)),
+            current: amperes(inputs.shore.charger_a.min(f.settings.setting_limit_a)),
             voltage: volts(f.charge_v),
         },
         StepCode::HotBegin => begin_at(f),

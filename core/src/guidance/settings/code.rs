@@ -80,6 +80,8 @@ codes! {
         Ramp = "ramp",
         /// The input that cuts the field.
         FieldCut = "field_cut",
+        /// Most field at any speed.
+        FieldCap = "field_cap",
         /// Limits that the battery sends over a data link.
         LinkLimits = "link_limits",
         /// What the regulator does when the data link is lost.

@@ -64,6 +64,8 @@ pub enum RegulatorReason {
         /// The most power.
         power: Quantity,
     },
+    /// Belt, engine or fan bear no more at any speed.
+    SparesBeltAndEngine,
     /// What the battery sends at most.
     SentAtMost {
         /// The current.
@@ -110,6 +112,16 @@ pub(super) fn regulator(case: Case) -> Group {
         Source::Worksheet(key!(reg.fold_band_k)),
     ));
     settings.push(low_speed(case));
+    if inputs.reg.field_cap_pct < 100.0 {
+        settings.push(Setting::new(
+            SettingCode::FieldCap,
+            SettingValue::AtMost {
+                quantity: percent(inputs.reg.field_cap_pct),
+            },
+            RegulatorReason::SparesBeltAndEngine,
+            Source::Worksheet(key!(reg.field_cap_pct)),
+        ));
+    }
     settings.push(Setting::new(
         SettingCode::Delay,
         SettingValue::Exactly {

@@ -45,6 +45,7 @@ const fn name(group: GroupCode, code: SettingCode) -> &'static str {
         SettingCode::Delay => "Start delay",
         SettingCode::Ramp => "Soft start",
         SettingCode::FieldCut => "Field cut-off input",
+        SettingCode::FieldCap => "Field cap",
         SettingCode::LinkLimits => "Limits over the data link",
         SettingCode::LinkLoss => "When the data link is lost",
         SettingCode::EachPack => "Charge limit of each pack",
