@@ -27,6 +27,7 @@ mod consistent;
 mod says;
 
 mod air;
+mod battery_link;
 mod cables;
 mod frost_and_heat;
 mod frozen;
@@ -36,6 +37,8 @@ mod legs;
 mod lithium_direct;
 mod load_dump;
 mod odd_mixes;
+mod parallel_packs;
+mod regulator_limits;
 mod searches;
 mod shore_and_sun;
 mod small_and_large;

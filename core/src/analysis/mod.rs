@@ -15,8 +15,10 @@ mod engine_load;
 mod lead_comparison;
 pub mod legs;
 mod limits;
+pub mod link_loss;
 pub mod load_dump;
 mod output;
+pub mod packs;
 pub(crate) mod peak_loads;
 mod shore_power;
 pub mod solar_day;
@@ -36,7 +38,9 @@ use cable::Cables;
 use energy::{Energy, energy};
 use engine_day::DayNeed;
 use legs::LegsReport;
+use link_loss::LinkLossReport;
 use load_dump::LoadDump;
+use packs::PacksReport;
 
 pub(crate) use charging_run::bank_volts;
 pub use charging_run::{
@@ -82,6 +86,12 @@ pub struct Analyses {
     pub cables: Cables,
     /// What happens when the alternators' batteries go.
     pub load_dump: LoadDump,
+    /// The run if the data link were lost; none for a boat without one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub link_loss: Option<LinkLossReport>,
+    /// The packs of a bank that has several in parallel; none for a single one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub packs: Option<PacksReport>,
     /// The alternators it was worked out with.
     #[serde(skip)]
     pub calibrated: Alternators,
@@ -130,6 +140,7 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
     let half_way = 0.5 * (from + to);
     let hot = settled(&plant, half_way);
     let peaks = peak_loads::peak_loads(sheet, &alternators, &run);
+    let cables = cable::cables(sheet, &alternators, &run);
     Analyses {
         day: daily_run::day_report(&plant, &DayNeed::of(inputs, &energy)),
         output: output::output_report(inputs, &alternators, &plant, half_way, &hot),
@@ -139,8 +150,10 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         legs: legs::legs_report(sheet, &alternators, &energy),
         shore: shore_power::shore_report(inputs, &energy),
         belts: belt::belts(&peaks),
-        cables: cable::cables(sheet, &alternators, &run),
         load_dump: load_dump::load_dump(&peaks),
+        link_loss: link_loss::link_loss_report(inputs, &alternators, plant.load_a),
+        packs: packs::packs_report(sheet, &run, &cables),
+        cables,
         energy,
         run,
         calibrated: alternators,

@@ -73,7 +73,7 @@ section! {
             .help("Where a daily charge ends. LFP lasts longer when it is not kept at 100 %; the last tenth of a lead bank takes hours of engine.");
         charge_v: Option<f64> = optional("Charge voltage", VOLT, 10.0, 70.0, "the usual for the chemistry", |w| Some(usual_charge_v(&w.inputs))).nameplate()
             .help("The battery maker's figure at 25 °C, measured at the battery. In 12 V: LFP 13.8 to 14.2, AGM 14.2 to 14.6, gel 14.1 to 14.2, flooded 14.4 to 14.8.");
-        charge_limit_a: Option<f64> = optional("Charge current limit", AMPERE, 1.0, 10_000.0, "for each A·h: 0.5 A lithium, 0.2 flooded, 0.25 gel, 0.35 AGM", |w| Some(usual_charge_limit_a(&w.inputs))).nameplate().spread_pct(40.0)
+        charge_limit_a: Option<f64> = optional("Charge current limit", AMPERE, 1.0, 10_000.0, "for each A·h: 0.5 A lithium, 0.2 flooded, 0.25 gel, 0.35 AGM", |w| Some(w.inputs.usual_charge_limit_a())).nameplate().spread_pct(40.0)
             .help("The lowest of the cell maker's figure and the battery management system's label; 0.2 to 0.5 A for each A·h is usual. Batteries in parallel add up.");
         temperature_c: f64 = number("Battery temperature", CELSIUS, -30.0, 70.0, 25.0).measured().spread_by(5.0)
             .help("Of the cells while charging. Lithium takes little below 10 °C and must get nothing below 0 °C; lead wants more volts when cold.");
@@ -133,18 +133,28 @@ fn usual_window_low_pct(inputs: &Inputs) -> f64 {
     }
 }
 
-/// 3.55 V for each lithium cell in series, or the absorption voltage.
+/// Of a 12 V block of drop-in packs \[V\]: 3.45 V a cell, common practice, no
+/// source. Such a pack opens without warning when one cell runs ahead.
+const CLOSED_PACK_V: f64 = 13.8;
+
+/// 3.55 V for each lithium cell in series, less for drop-in packs, or the
+/// absorption voltage.
 pub(crate) fn usual_charge_v(inputs: &Inputs) -> f64 {
+    let lithium_v = if inputs.packs_closed() {
+        CLOSED_PACK_V
+    } else {
+        14.2
+    };
     let block_v = inputs
         .bank
         .chemistry
         .lead()
-        .map_or(14.2, |lead| lead.absorption_v);
+        .map_or(lithium_v, |lead| lead.absorption_v);
     block_v * inputs.bank.nominal_v.blocks()
 }
 
 /// 0.5 C for lithium; for lead what its kind usually allows. Common practice.
-fn usual_charge_limit_a(inputs: &Inputs) -> f64 {
+fn usual_rate_a(inputs: &Inputs) -> f64 {
     let rate = inputs
         .bank
         .chemistry
@@ -186,12 +196,16 @@ impl Inputs {
         self.bank.charge_v.unwrap_or_else(|| usual_charge_v(self))
     }
 
+    /// What a bank of its capacity may usually take \[A\].
+    pub(super) fn usual_rate_a(&self) -> f64 {
+        usual_rate_a(self)
+    }
+
     /// Most current the bank may take at its usual temperatures \[A\]: its own
-    /// limit, whatever the weather.
+    /// limit, whatever the weather. Several packs take less than the sum of their
+    /// limits, as the one with the least resistance is at its limit first.
     pub fn own_charge_limit_a(&self) -> f64 {
-        self.bank
-            .charge_limit_a
-            .unwrap_or_else(|| usual_charge_limit_a(self))
+        self.pack_limit_a() * self.pack_count() as f64 * self.packs_part()
     }
 
     /// How chargers follow the bank's temperature \[mV for each cell and kelvin\].

@@ -1,7 +1,10 @@
 //! The boat as it is before the change: where arrangements start from.
 
 use crate::boat::section;
-use crate::boat::{Bank, Chemistry, Inputs, RegulatorKind, SecondRole, WayKind, Worksheet, key};
+use crate::boat::{
+    Bank, Chemistry, Inputs, Packs, RegulatorKind, RegulatorLink, SecondRole, WayKind, Worksheet,
+    key,
+};
 use crate::boat::{choose, optional};
 use crate::schema::{choice, effects};
 use crate::units::AMPERE_HOUR;
@@ -80,7 +83,9 @@ impl Inputs {
             harness_mohm: self.bank.harness_mohm,
             ..Bank::default()
         };
+        old.packs = Packs::default();
         old.reg.kind = RegulatorKind::Internal;
+        old.reg.link = RegulatorLink::None;
         old.two.role = SecondRole::None;
         match self.before.connection {
             OldConnection::Charger => old.way.kind = WayKind::Converter,

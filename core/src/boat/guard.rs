@@ -1,7 +1,7 @@
 //! What protects against the alternator's voltage when its battery goes.
 
 use crate::boat::section;
-use crate::boat::{Chemistry, Inputs, RegulatorKind};
+use crate::boat::{Chemistry, Inputs, RegulatorKind, RegulatorLink};
 use crate::boat::{choose, number, optional};
 use crate::physics::dump::{suppressed_v, withstand_v};
 use crate::schema::{choice, effects};
@@ -31,7 +31,7 @@ section! {
     Guard {
         warning: Said = choose("Charge-disable signal cuts the field", Said::OPTIONS, 0)
             .help("Many battery management systems give a charge-disable signal some seconds before they disconnect. Wired to the regulator, it stops the alternator first.")
-            .when(|i| managed(i) && i.reg.kind == RegulatorKind::External);
+            .when(|i| managed(i) && signal_is_asked(i));
         clamp: ClampKind = choose("Surge suppressor", ClampKind::OPTIONS, 0).nameplate()
             .help("A surge suppressor across the output, or a rectifier of avalanche diodes; the alternator's papers say which diodes it has.")
             .when(Inputs::on_house);
@@ -60,6 +60,13 @@ effects! {
 /// Whether a machine here lies on a house bank that can part itself from it.
 fn managed(inputs: &Inputs) -> bool {
     inputs.on_house() && inputs.bank.chemistry == Chemistry::Lfp
+}
+
+/// Whether a signal could cut the field, and is not said elsewhere.
+fn signal_is_asked(inputs: &Inputs) -> bool {
+    inputs.reg.kind == RegulatorKind::External
+        && !inputs.packs_closed()
+        && inputs.link() != RegulatorLink::Signal
 }
 
 fn clamped(inputs: &Inputs) -> bool {

@@ -67,12 +67,17 @@ impl Bank {
 }
 
 impl Inputs {
+    /// Current at a rate for each ampere-hour \[A\], as far as packs share it.
+    fn rate_a(&self, rate: f64) -> f64 {
+        rate * self.bank.capacity_ah * self.packs_part()
+    }
+
     /// Most current at a step of the ladder \[A\], never above the bank's own limit.
     fn at_step_a(&self, rate: LadderRate) -> f64 {
         let own_a = self.own_charge_limit_a();
         match rate {
             LadderRate::TooCold | LadderRate::TooHot => 0.0,
-            LadderRate::Rate(rate) => own_a.min(rate * self.bank.capacity_ah),
+            LadderRate::Rate(rate) => own_a.min(self.rate_a(rate)),
             LadderRate::Whole => own_a,
         }
     }
@@ -90,7 +95,7 @@ impl Inputs {
     pub(crate) fn ladder_a(&self) -> Option<f64> {
         match (self.bank.chemistry, self.bank.ladder_step()) {
             (Chemistry::Lfp, LadderRate::TooCold | LadderRate::TooHot) => Some(0.0),
-            (Chemistry::Lfp, LadderRate::Rate(rate)) => Some(rate * self.bank.capacity_ah),
+            (Chemistry::Lfp, LadderRate::Rate(rate)) => Some(self.rate_a(rate)),
             _ => None,
         }
     }

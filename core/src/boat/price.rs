@@ -36,6 +36,8 @@ section! {
             .help("For each ampere-hour a day they save at 12 V, at 24 V twice, at 48 V four times as much: insulation, lamps, a better refrigerator.");
         other: f64 = number("Other parts and labour", MONEY, 0.0, 1.0e8, 0.0)
             .help("On top of the list; each arrangement can have its own.");
+        link: f64 = number("Data link from battery to regulator", MONEY, 0.0, 1.0e6, 60.0)
+            .help("Cable, terminators and what a regulator needs to listen to the battery; more where a gateway must translate.");
     }
 }
 

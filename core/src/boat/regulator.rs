@@ -1,7 +1,7 @@
 //! The regulator.
 
 use crate::boat::section;
-use crate::boat::{Chemistry, Inputs, WayKind};
+use crate::boat::{Inputs, LinkLoss, RegulatorLink};
 use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{
@@ -22,14 +22,6 @@ choice! {
         Case = "case", "On the case";
         Winding = "winding", "On the stator winding";
         Rectifier = "rectifier", "On the rectifier plate";
-    }
-}
-
-choice! {
-    /// What the regulator is told by the battery's management system.
-    RegulatorLink {
-        None = "none", "Nothing";
-        Limits = "limits", "Data link: the battery sends the current it may take";
     }
 }
 
@@ -74,8 +66,15 @@ section! {
             .help("For each 12 V. A built-in regulator sits at the alternator's rear and holds less as it gets hot: about 10 mV for each degree, 3 to 4 on newer ones, nothing on some.")
             .when(built_in_on_house);
         link: RegulatorLink = choose("What the battery tells the regulator", RegulatorLink::OPTIONS, 0).nameplate()
-            .help("Without a data link a regulator does not know what the battery may take: only a current cap, or a DC-DC charger that is small enough, keeps the current below that.")
-            .when(can_be_linked);
+            .help("Without a data link a regulator does not know what the battery may take: only a current cap, or a DC-DC charger that is small enough, keeps the current below that. A charge-disable signal is a wire that cuts the field before the battery disconnects. On a data link (SAE J1939, NMEA 2000, RV-C) both devices must use the same messages.")
+            .when(Inputs::link_is_asked);
+        link_loss: LinkLoss = choose("When the data link is lost", LinkLoss::OPTIONS, 0).nameplate().advanced()
+            .help("In the regulator's manual, often a setting: a pulled plug, a battery that switched its management system off, a broken wire.")
+            .when(|i| i.link().sends_limits());
+        field_cap_pct: f64 = number("Field cap", PERCENT, 10.0, 100.0, 100.0).nameplate().advanced()
+            .decided()
+            .help("The most of full field that the regulator ever allows, set for a weak belt, a small engine or a small fan; 100 for none.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
     }
 }
 
@@ -88,16 +87,10 @@ effects! {
         low_speed_rpm: Down, Up;
         low_speed_pct: Up, Down;
         current_cap_a: Up, Down;
+        field_cap_pct: Up, Down;
         fixed_v: Up, Down;
         drop_mv_k: Down, Up;
     }
-}
-
-/// Whether a regulator lies on a bank that could tell it what it may take.
-fn can_be_linked(inputs: &Inputs) -> bool {
-    inputs.reg.kind == RegulatorKind::External
-        && inputs.on_house()
-        && inputs.bank.chemistry == Chemistry::Lfp
 }
 
 /// Whether the built-in regulator of the first alternator decides the voltage of
@@ -110,19 +103,6 @@ fn built_in_on_house(inputs: &Inputs) -> bool {
 const BUILT_IN_V: f64 = 14.2;
 
 impl Inputs {
-    /// Whether the bank's charge limit is held through a data link. A DC-DC
-    /// charger beside a second alternator does not hear it: where its output
-    /// alone is above the limit, no regulator can hold that.
-    pub fn limit_linked(&self) -> bool {
-        let charger_a = match self.way.kind {
-            WayKind::Direct => 0.0,
-            WayKind::Converter => self.charger_a(),
-        };
-        can_be_linked(self)
-            && self.reg.link == RegulatorLink::Limits
-            && charger_a <= self.charge_limit_a()
-    }
-
     /// Voltage a built-in regulator holds at 20 °C \[V\].
     pub fn built_in_v(&self) -> f64 {
         let usual_v = BUILT_IN_V * self.bank.nominal_v.blocks();
@@ -136,13 +116,15 @@ impl Inputs {
 
     /// Voltage at which current into the house bank is turned down \[V\]:
     /// the bank's charge voltage, or what a built-in regulator holds at 20 °C.
-    /// A charger that follows the bank's temperature corrects for it.
+    /// A charger that follows the bank's temperature corrects for it, and no
+    /// regulator goes above the voltage limit that it is sent.
     pub fn held_v(&self) -> f64 {
         if built_in_on_house(self) {
             self.built_in_v()
         } else {
             // A wild compensation does not turn a voltage round.
-            (self.charge_v() + self.compensation_v()).max(0.0)
+            let set_v = (self.charge_v() + self.compensation_v()).max(0.0);
+            self.sent_v().map_or(set_v, |sent_v| set_v.min(sent_v))
         }
     }
 }

@@ -106,7 +106,7 @@ impl Inputs {
     /// \[W\] enough of its power and the bank may take what it gives.
     pub(crate) fn charger_suits(&self, charger_a: f64, rated_w: f64) -> bool {
         let takes_w = self.charger_takes_w(charger_a);
-        takes_w <= CHARGER_SHARE * rated_w && charger_a <= self.charge_limit_a()
+        takes_w <= CHARGER_SHARE * rated_w && charger_a <= self.setting_limit_a()
     }
 
     /// What a DC-DC charger of an output \[A\] takes from the start battery's

@@ -10,9 +10,17 @@ use crate::units::Reader;
 
 /// The settings as one JSON object. Each group has its `code` and, as `title`,
 /// its heading; each setting its `code`, `value` and `reason` with their
-/// quantities, `from`, and as `text` what it is called, what to set and why.
+/// quantities, `from`, and as `text` what it is called, what to set and why. `ask`
+/// are the questions to the makers, each with its `code` and `text`.
 pub fn settings_json(settings: &Settings, reader: &Reader) -> Value {
     let mut json = json!(settings);
+    let asked = settings.ask.iter().map(|code| {
+        json!({
+            "code": code,
+            "text": text::ask_makers::question(*code),
+        })
+    });
+    json["ask"] = asked.collect();
     for (group, of) in settings.groups.iter().enumerate() {
         let group_json = &mut json["groups"][group];
         group_json["title"] = text::settings::title(of.device).into();

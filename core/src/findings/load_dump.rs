@@ -32,13 +32,17 @@ pub enum LoadDumpFinding {
         withstand_v: f64,
         /// Whether the regulator's field wire can be cut.
         external_regulator: bool,
+        /// Whether the packs give no signal that could do so.
+        closed_packs: bool,
     },
-    /// All depends on the charge-disable signal.
+    /// All depends on the charge-disable signal or the data link.
     WarningAlone {
         /// Which alternator's.
         alternator: WhichAlternator,
-        /// The spike without the signal.
+        /// The spike without it.
         spike: VoltageRange,
+        /// Whether a data link does it, and no signal beside it.
+        by_link: bool,
     },
     /// A switch in the output lead can cut the load off.
     SwitchInLead {
@@ -103,6 +107,7 @@ pub(super) fn load_dump_findings(sheet: &Worksheet, all: &LoadDump, found: &mut 
             LoadDumpFinding::WarningAlone {
                 alternator: report.alternator,
                 spike: report.highest_peak(),
+                by_link: !is_there(report, MitigationCode::ChargeDisable),
             },
         );
     }
@@ -146,6 +151,7 @@ fn unprotected(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
             left: report.left_range(left_v),
             withstand_v,
             external_regulator: inputs.reg.kind == RegulatorKind::External,
+            closed_packs: inputs.packs_closed(),
         }
     } else {
         LoadDumpFinding::DisconnectNotSaid {
@@ -157,15 +163,19 @@ fn unprotected(inputs: &Inputs, all: &LoadDump, found: &mut Vec<Finding>) {
     add(found, finding);
 }
 
-/// Whether all depends on the charge-disable signal, and something does.
+/// Whether something that protects is entered as there.
+fn is_there(report: &DumpReport, code: MitigationCode) -> bool {
+    report
+        .mitigations
+        .iter()
+        .any(|mitigation| mitigation.code == code && mitigation.standing == Standing::Present)
+}
+
+/// Whether all depends on the charge-disable signal or the data link, and
+/// something does.
 fn warned_alone(report: &DumpReport) -> bool {
-    let there = |code| {
-        report
-            .mitigations
-            .iter()
-            .any(|mitigation| mitigation.code == code && mitigation.standing == Standing::Present)
-    };
-    there(MitigationCode::ChargeDisable)
+    let there = |code| is_there(report, code);
+    (there(MitigationCode::ChargeDisable) || there(MitigationCode::DataLink))
         && !there(MitigationCode::SurgeSuppressor)
         && !there(MitigationCode::LeadBattery)
         && report.too_much(report.peak_v())

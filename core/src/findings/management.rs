@@ -38,7 +38,11 @@ pub struct ManagementOpens {
     pub bank_c: f64,
     /// Why, and what to do.
     pub cause: OpensFor,
-    /// The alternators that lose their load by it; none where each keeps a battery.
+    /// Whether the field is off before anything opens: by the charge-disable
+    /// signal, or over a data link.
+    pub field_off_first: bool,
+    /// The alternators that lose their load by it; none where each keeps a battery,
+    /// and where the field is off first.
     pub load_lost: Option<LoadLost>,
 }
 
@@ -54,6 +58,8 @@ pub enum OpensFor {
         limit_a: f64,
         /// Whether its temperature limits that.
         by_temperature: bool,
+        /// Packs that share the current, though not alike; 1 for a single one.
+        packs: usize,
         /// Why nothing holds the current to the limit.
         not_held_by: NotHeldBy,
         /// What to do.
@@ -87,6 +93,10 @@ pub enum NotHeldBy {
     CurrentCap,
     /// The regulator has neither data link nor current cap.
     RegulatorWithoutLink,
+    /// A charge-disable signal says stop, and not how much.
+    SignalOnly,
+    /// Drop-in packs tell nobody what they may take.
+    ClosedPacks,
 }
 
 /// How to keep the current within a bank's limit.
@@ -99,6 +109,8 @@ pub enum LessCurrent {
         cold: bool,
         /// Most to set as it is \[A\].
         set_a: f64,
+        /// Whether the bank could tell a regulator its limit over a data link.
+        by_link: bool,
     },
     /// Set the DC-DC charger lower.
     SetCharger {
@@ -116,6 +128,8 @@ pub enum LessCurrent {
         set_a: f64,
         /// Whether there are two on the bank.
         each: bool,
+        /// Whether the bank could tell the regulator its limit over a data link.
+        by_link: bool,
     },
     /// Fit an external regulator with a current cap, or a DC-DC charger.
     FitRegulator {
@@ -175,6 +189,7 @@ pub struct LoadLost {
 impl ManagementFinding {
     pub(super) const fn severity(&self) -> Severity {
         match self {
+            ManagementFinding::ManagementOpens(opens) if opens.field_off_first => Severity::Fix,
             ManagementFinding::ManagementOpens(_) => Severity::Danger,
             ManagementFinding::LimitHeldByLoads { .. } => Severity::Fix,
         }

@@ -16,8 +16,10 @@ pub(crate) mod heat;
 mod inputs;
 pub(crate) mod lead;
 pub(crate) mod legs;
+mod link;
 mod load_dump;
 mod management;
+mod packs;
 mod questions;
 mod severity;
 mod speed;
@@ -40,10 +42,12 @@ pub use heat::{HeatFinding, HeatRemedy, PartTooHot, Settled};
 pub use inputs::InputFinding;
 pub use lead::{FrozenWhen, LeadFinding, LeadHigh, LeadLow, SetBy};
 pub use legs::LegFinding;
+pub use link::{LinkFinding, LostLink};
 pub use load_dump::LoadDumpFinding;
 pub use management::{
     LessCurrent, LessVoltage, LoadLost, ManagementFinding, ManagementOpens, NotHeldBy, OpensFor,
 };
+pub use packs::{PackFinding, PacksOpen};
 pub use questions::OpenQuestion;
 pub(crate) use questions::open_questions;
 pub use severity::Severity;
@@ -93,6 +97,10 @@ macro_rules! subjects {
 subjects! {
     /// The bank's management system disconnects it.
     Management(ManagementFinding),
+    /// How the battery talks to the regulator.
+    Link(LinkFinding),
+    /// Packs in parallel, and drop-in packs.
+    Packs(PackFinding),
     /// Alternators of another voltage than their battery.
     Voltage(VoltageFinding),
     /// Inputs that do not go together.
@@ -135,6 +143,8 @@ pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     let mut found = Vec::new();
     let (plant, dumps) = (&report.plant, &report.load_dump);
     management::management_findings(sheet, report, dumps, &mut found);
+    link::link_findings(sheet, report, &mut found);
+    packs::pack_findings(sheet, report, &mut found);
     voltage::voltage_findings(sheet, &mut found);
     inputs::input_findings(sheet, plant, &mut found);
     heat::heat_findings(sheet, report, &mut found);

@@ -31,6 +31,8 @@ pub enum Verdict {
         after_s: f64,
         /// Whether an alternator loses its load by that.
         load_lost: bool,
+        /// Whether the field is off before anything opens.
+        field_off_first: bool,
     },
     /// A part passes its limit.
     Overheats {
@@ -112,7 +114,8 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
         return Verdict::BatteryDisconnects {
             cause: opening.cause,
             after_s: opening.after_s,
-            load_lost: inputs.on_house(),
+            load_lost: inputs.on_house() && !inputs.field_off_first(),
+            field_off_first: inputs.field_off_first(),
         };
     }
     if let Some(disconnects) = disconnects_in_leg(inputs, report) {

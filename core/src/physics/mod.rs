@@ -19,6 +19,7 @@ pub mod loss_terms;
 pub mod losses;
 pub mod money;
 pub mod output;
+pub mod packs;
 pub mod regulator;
 pub mod solar;
 pub mod sources;

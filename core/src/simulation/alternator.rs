@@ -66,6 +66,7 @@ struct ExternalRegulator {
     ramp_s: f64,
     low_speed_rpm: f64,
     low_speed_share: f64,
+    field_cap: f64,
 }
 
 impl CalibratedAlternator {
@@ -125,6 +126,7 @@ impl CalibratedAlternator {
                 ramp_s: reg.ramp_min * 60.0,
                 low_speed_rpm: reg.low_speed_rpm,
                 low_speed_share: reg.low_speed_pct / 100.0,
+                field_cap: reg.field_cap_pct / 100.0,
             }),
             built_in: installed.built_in_on_house().then_some(BuiltInRegulator {
                 volts: inputs.built_in_v(),
@@ -234,6 +236,7 @@ impl AlternatorAtSpeed {
             (fold, Limit::Temperature),
             (ramp, Limit::Ramp),
             (slow, Limit::LowSpeed),
+            (regulator.field_cap, Limit::FieldCap),
         ];
         least
             .into_iter()

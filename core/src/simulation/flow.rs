@@ -26,7 +26,7 @@ impl Plant {
         let held_v = self.held_at(states);
         let held_a = bank_a(held_v, terminals.rest_v, terminals.ohm) + house_load_a;
         let accepted_a = if self.linked {
-            self.bank_limit_a + house_load_a
+            self.told_limit_a(soc) + house_load_a
         } else {
             f64::INFINITY
         };

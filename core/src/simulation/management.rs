@@ -32,6 +32,28 @@ const CURRENT_LEAST_A: f64 = 0.5;
 /// Own reasoning.
 const CELL_TOLERANCE_V: f64 = 0.005;
 
+/// From this current on a contactor opens \[A\], for a limit \[A\]: a little above
+/// it, as no shunt and no regulator is exact.
+pub(crate) fn opens_above_a(limit_a: f64) -> f64 {
+    limit_a + (CURRENT_PART * limit_a).max(CURRENT_LEAST_A)
+}
+
+/// From this state of charge on a management system that sends limits lowers
+/// that of the current, down to [`FULL_RATE`] at full: common practice, no source.
+const TAPER_FROM: f64 = 0.95;
+
+/// Current that it still sends with the cells full, for each ampere-hour
+/// \[1/h\]: about the current at which a charge ends; common practice, no source.
+const FULL_RATE: f64 = 0.05;
+
+/// The current limit that a management system sends at a state of charge (0 to
+/// 1) \[A\], for cells that may take so much \[A\] and have that capacity \[A·h\].
+pub(crate) fn sent_limit_a(limit_a: f64, capacity_ah: f64, soc: f64) -> f64 {
+    let full_a = limit_a.min(FULL_RATE * capacity_ah);
+    let gone = ((soc - TAPER_FROM) / (1.0 - TAPER_FROM)).clamp(0.0, 1.0);
+    limit_a + gone * (full_a - limit_a)
+}
+
 /// Part of a bank's limit that a setting stays below it: what a regulator
 /// overshoots by. Own reasoning.
 const SETTING_PART: f64 = 0.95;
@@ -113,10 +135,9 @@ impl Management {
 
     /// Whether a cause is there at a moment.
     pub(super) fn sees(&self, cause: OpeningCause, flow: &Flow) -> bool {
-        let tolerance_a = (CURRENT_PART * self.most_a).max(CURRENT_LEAST_A);
         match cause {
             OpeningCause::OverCurrent => {
-                self.barred.is_none() && flow.bank_a > self.most_a + tolerance_a
+                self.barred.is_none() && flow.bank_a > opens_above_a(self.most_a)
             }
             OpeningCause::OverVoltage => {
                 let cells_v = flow.bank_v - flow.bank_a * self.harness_ohm;

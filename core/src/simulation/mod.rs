@@ -52,6 +52,8 @@ pub enum Limit {
     Ramp,
     /// The regulator holds back while the fan is slow.
     LowSpeed,
+    /// The regulator's cap on the field.
+    FieldCap,
     /// The bank takes no more.
     BankLimit,
     /// The bank has come up to its charge voltage.
@@ -67,12 +69,13 @@ pub enum Limit {
 
 impl Limit {
     /// All of them, in the order they are listed.
-    pub const ALL: [Limit; 10] = [
+    pub const ALL: [Limit; 11] = [
         Limit::AlternatorOutput,
         Limit::Temperature,
         Limit::CurrentCap,
         Limit::Ramp,
         Limit::LowSpeed,
+        Limit::FieldCap,
         Limit::Converter,
         Limit::BankLimit,
         Limit::FrozenBank,

@@ -10,7 +10,7 @@ use crate::simulation::alternators::Alternators;
 use crate::simulation::engine_fuel::engine_fuel;
 use crate::simulation::engine_load::SwitchedLoad;
 use crate::simulation::engine_space::SpaceAir;
-use crate::simulation::management::{Management, OpeningCause};
+use crate::simulation::management::{Management, OpeningCause, sent_limit_a};
 use crate::simulation::moment::{Flow, Moment, Output, ThermalState};
 use crate::simulation::per_alternator::{PerAlternator, listed};
 
@@ -47,6 +47,8 @@ pub struct Plant {
     pub(crate) bank_limit_a: f64,
     /// Whether the regulator is told that limit and holds it.
     pub(crate) linked: bool,
+    /// Whether the limit it is told falls as the bank fills.
+    pub(super) tapers: bool,
     pub(super) start_v: f64,
     pub(super) services_a: f64,
     pub(super) converter: Option<Converter>,
@@ -117,6 +119,7 @@ impl Plant {
             held_v: inputs.held_v(),
             bank_limit_a: inputs.charge_limit_a(),
             linked: inputs.limit_linked(),
+            tapers: inputs.sent_v().is_some(),
             start_v: inputs.way.start_v,
             services_a: inputs.way.services_a,
             converter: (inputs.way.kind == WayKind::Converter).then_some(Converter {
@@ -135,6 +138,16 @@ impl Plant {
         Plant {
             bank: self.bank.thawed(),
             ..self.clone()
+        }
+    }
+
+    /// The current limit that the regulator is told at a state of charge, 0 to 1
+    /// \[A\].
+    pub(crate) fn told_limit_a(&self, soc: f64) -> f64 {
+        if self.tapers {
+            sent_limit_a(self.bank_limit_a, self.bank.capacity_ah, soc)
+        } else {
+            self.bank_limit_a
         }
     }
 

@@ -1,12 +1,12 @@
 //! What there is to say of arrangements beside their figures.
 
-use crate::boat::Key;
+use crate::boat::{Key, RegulatorLink};
 use crate::decision::arrangements::{Disconnect, Kind, LeftOut, Outcome};
 use crate::schema::Value;
 use crate::text::findings;
 use crate::text::year::days_aboard;
 use crate::units::Reader;
-use crate::units::quantity::volts;
+use crate::units::quantity::{seconds, volts};
 
 /// What a usual way to charge is called.
 pub const fn kind(kind: Kind) -> &'static str {
@@ -17,6 +17,7 @@ pub const fn kind(kind: Kind) -> &'static str {
         Kind::SmallerCharger => "A smaller DC-DC charger",
         Kind::ChargerAndPanels => "DC-DC charger, and more panels",
         Kind::DirectExternal => "Direct, with an external regulator",
+        Kind::DirectLinked => "Direct, with a data link to the battery",
         Kind::DirectBuiltIn => "Direct, with the built-in regulator",
         Kind::CurrentCap => "A current cap at the regulator",
         Kind::SecondAlternator => "A second alternator for the bank",
@@ -80,6 +81,32 @@ pub fn disconnect(disconnect: &Disconnect, reader: &Reader) -> String {
         Disconnect::NoProtection { left_v } => {
             format!("up to {}, no protection entered", whole(left_v))
         }
+    }
+}
+
+/// What the battery tells the regulator, in a few words.
+pub const fn link(outcome: &Outcome) -> &'static str {
+    match outcome.link {
+        RegulatorLink::None => "nothing",
+        RegulatorLink::Signal => "to stop, by a signal",
+        RegulatorLink::Limits => "its current limit, over a data link",
+        RegulatorLink::LimitsAndVolts => "current and voltage limits, over a data link",
+    }
+}
+
+/// Whether the battery stops the charge in the run, and how.
+pub fn opens(outcome: &Outcome, reader: &Reader) -> String {
+    match outcome.opens_s {
+        None => "no".to_string(),
+        Some(after_s) => format!(
+            "after {}, {}",
+            reader.show(seconds(after_s)),
+            if outcome.field_off_first {
+                "field off first"
+            } else {
+                "while current flows"
+            }
+        ),
     }
 }
 

@@ -33,6 +33,7 @@ pub const fn standing(standing: Standing) -> &'static str {
 /// What something that protects is called.
 pub const fn mitigation(code: MitigationCode) -> &'static str {
     match code {
+        MitigationCode::DataLink => "Data link on which the battery's limit goes to nothing first",
         MitigationCode::ChargeDisable => "Charge-disable signal that cuts the field first",
         MitigationCode::SurgeSuppressor => "Surge suppressor, or a rectifier of avalanche diodes",
         MitigationCode::LeadBattery => "Lead battery that stays on the alternator",
@@ -43,6 +44,10 @@ pub const fn mitigation(code: MitigationCode) -> &'static str {
 /// What something that protects does on an alternator, and what to do about it.
 pub fn advice(dump: &DumpReport, mitigation: &Mitigation, reader: &Reader) -> String {
     match (mitigation.code, mitigation.standing) {
+        (MitigationCode::DataLink, _) => "The regulator ramps the field down as the limit falls, before the battery management system opens anything. Try it once with the engine running. It does not help when the plug is pulled, or when the battery management system opens without warning: keep a second defence.".to_string(),
+        (MitigationCode::ChargeDisable, Standing::NoUse) if dump.external_regulator => {
+            "Drop-in packs give no such signal: their management system opens without warning.".to_string()
+        }
         (MitigationCode::ChargeDisable, Standing::NoUse) => {
             "The regulator is built in: there is no field wire that the signal could cut.".to_string()
         }

@@ -7,6 +7,7 @@
 //! [`Reader`](crate::units::Reader): nobody has to search a text for figures.
 
 pub mod arrangements;
+pub mod ask_makers;
 pub mod belt;
 pub mod cable;
 pub mod calibration;
@@ -20,6 +21,7 @@ pub mod headings;
 mod headline;
 pub mod legs;
 pub mod load_dump;
+pub mod packs;
 mod purchase;
 mod questions;
 pub mod remarks;

@@ -22,6 +22,7 @@ const fn called(item: Purchase) -> &'static str {
         Purchase::Bracket => "Bracket, pulleys and belt",
         Purchase::Pulley => "Another pulley",
         Purchase::Regulator => "External regulator with sensors",
+        Purchase::DataLink => "Data link from battery to regulator",
         Purchase::ChargeLead => "Cable and fuses of a charge lead",
         Purchase::DumpProtection => "Protection against a load dump",
         Purchase::Blower => "Blower",

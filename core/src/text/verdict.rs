@@ -24,7 +24,15 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
             cause,
             after_s,
             load_lost,
+            field_off_first,
         } => {
+            if field_off_first {
+                return format!(
+                    "The battery stops the alternator after {}: {}.",
+                    show(seconds(after_s)),
+                    disconnects_because(cause)
+                );
+            }
             let under_load = if load_lost { " under load" } else { "" };
             format!(
                 "The battery disconnects{under_load} after {}: {}.",

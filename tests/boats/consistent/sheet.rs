@@ -87,7 +87,11 @@ fn volts(says: &Says) {
     if let Some(float_v) = number(says, GroupCode::Charge, SettingCode::Float) {
         says.between("float", float_v, 0.8 * most_v, charge_v);
     }
-    if says.lithium() {
+    if says.lithium() && says.chosen("packs_management") == "closed" {
+        // Closed packs have nothing that can be set.
+        let open_v = number(says, GroupCode::Management, SettingCode::HighContactor);
+        says.holds(open_v.is_none(), || "a closed pack is set".into());
+    } else if says.lithium() {
         let steps = [
             SettingCode::HighWarning,
             SettingCode::HighChargingOff,

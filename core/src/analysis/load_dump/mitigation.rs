@@ -25,6 +25,9 @@ codes! {
     /// Something that protects when a battery disconnects under load. The names
     /// stay the same from version to version.
     MitigationCode {
+        /// Over the data link the battery's limit goes to nothing before the bank
+        /// disconnects.
+        DataLink = "data_link",
         /// The charge-disable signal of the battery management system cuts the
         /// field before the bank disconnects.
         ChargeDisable = "warning",
@@ -63,9 +66,13 @@ pub(super) fn mitigations(installed: &InstalledAlternator, exposure: Exposure) -
     let mut list = Vec::new();
     let mut put = |code, standing| list.push(Mitigation { code, standing });
     if exposure == Exposure::Bank {
+        let boat = installed.boat;
+        if boat.link().sends_limits() {
+            put(MitigationCode::DataLink, Standing::Present);
+        }
         let signal = match installed.regulator().kind {
-            RegulatorKind::External => stands(guard.warning),
-            RegulatorKind::Internal => Standing::NoUse,
+            RegulatorKind::External if !boat.packs_closed() => stands(boat.charge_disable()),
+            RegulatorKind::External | RegulatorKind::Internal => Standing::NoUse,
         };
         put(MitigationCode::ChargeDisable, signal);
     }

@@ -2,7 +2,7 @@
 
 use crate::analysis::load_dump::{Dump, Exposure};
 use crate::analysis::peak_loads::{AlternatorPeaks, LoadAtSpeed};
-use crate::boat::{ClampKind, RegulatorKind, Said};
+use crate::boat::{ClampKind, Said};
 use crate::physics::dump::{self, Pulse, internal_ohm, standard_pulse, suppressed_v};
 
 /// What a lead battery still on the alternator resists a surge with, for each
@@ -57,7 +57,7 @@ pub(super) fn spike(
     if guard.lead == Said::Yes {
         bank_left_v = bank_left_v.min(lead_left_v(most, blocks));
     }
-    if guard.warning == Said::Yes && installed.regulator().kind == RegulatorKind::External {
+    if installed.boat.field_off_first() {
         bank_left_v = bank_left_v.min(volts);
     }
     Dump {

@@ -6,8 +6,8 @@
 use crate::analysis::belt::trusted_a;
 use crate::boat::key;
 use crate::boat::{
-    AlternatorVolts, Chemistry, ClampKind, Inputs, InstalledAlternator, RegulatorKind, Rest, Said,
-    SecondRole, StartKept, WayKind, WhichAlternator, Worksheet,
+    AlternatorVolts, Chemistry, ClampKind, Inputs, InstalledAlternator, LinkLoss, RegulatorKind,
+    RegulatorLink, Rest, Said, SecondRole, StartKept, WayKind, WhichAlternator, Worksheet,
 };
 use crate::decision::arrangements::alternators::{belt_for, most_a, usual};
 use crate::simulation::management::setting_within_a;
@@ -88,6 +88,14 @@ pub(crate) fn direct(with: &mut Inputs) {
     regulate(with);
 }
 
+/// The same, and the battery sends its limits over a data link; on a lost one the
+/// regulator stops.
+pub(super) fn direct_linked(with: &mut Inputs) {
+    with.reg.link = RegulatorLink::LimitsAndVolts;
+    with.reg.link_loss = LinkLoss::Stops;
+    direct(with);
+}
+
 /// The charge lead to the house bank, with what belongs to it.
 fn lead_to_bank(with: &mut Inputs) {
     with.shore.rest = Rest::Engine;
@@ -97,7 +105,10 @@ fn lead_to_bank(with: &mut Inputs) {
     with.way.kind = WayKind::Direct;
     with.way.start_kept = StartKept::House;
     if with.bank.chemistry == Chemistry::Lfp {
-        with.guard.warning = Said::Yes;
+        // Drop-in packs have no such signal.
+        if !with.packs_closed() {
+            with.guard.warning = Said::Yes;
+        }
         if !matches!(with.guard.clamp, ClampKind::Clamp | ClampKind::Avalanche) {
             with.guard.clamp = ClampKind::Clamp;
         }
@@ -159,7 +170,7 @@ pub(crate) fn cap_wanted_a(inputs: &Inputs) -> Option<f64> {
     let on_bank = || on_bank(inputs);
     let stated_a = stated_cap_a(inputs);
     let together_a: f64 = on_bank().map(|installed| gives_a(&installed)).sum();
-    let limit_a = inputs.charge_limit_a();
+    let limit_a = inputs.setting_limit_a();
     let mut cap_a = f64::INFINITY;
     if together_a > limit_a && !inputs.limit_linked() {
         // One setting serves both.

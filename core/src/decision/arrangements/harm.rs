@@ -6,7 +6,7 @@ use crate::report::Report;
 /// Findings that only say "Fix" and yet mean that a part is overheated,
 /// overloaded or turned too fast, or that the arrangement does not work as
 /// calculated. Such a boat is put right, not proposed.
-const HARMFUL: [Code; 17] = [
+const HARMFUL: [Code; 18] = [
     Code::BeltSharedPump,
     Code::BeltTooSmall,
     Code::CaseTooHot,
@@ -20,6 +20,7 @@ const HARMFUL: [Code; 17] = [
     Code::ManagementOpens,
     Code::NearLimit,
     Code::Overspeed,
+    Code::PacksFollow,
     Code::RectifierTooHot,
     Code::SecondTooSlow,
     Code::SoakRectifier,

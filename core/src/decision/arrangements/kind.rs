@@ -23,6 +23,8 @@ pub enum Kind {
     ChargerAndPanels,
     /// The alternator direct to the bank under an external regulator.
     DirectExternal,
+    /// Direct under an external regulator that the battery tells its limits.
+    DirectLinked,
     /// The alternator direct to the bank under its built-in regulator.
     DirectBuiltIn,
     /// Direct under an external regulator, as the boat is, with a current cap.

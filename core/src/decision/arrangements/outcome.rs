@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::year::{YearSums, year_sums};
-use crate::boat::{Arrangement, Key, SectionId, Worksheet};
+use crate::boat::{Arrangement, Key, RegulatorLink, SectionId, Worksheet};
 use crate::decision::arrangements::disconnect::{Disconnect, disconnect};
 use crate::decision::arrangements::harm::harm;
 use crate::decision::arrangements::hottest::Hottest;
@@ -82,6 +82,13 @@ pub struct Outcome {
     pub belt_pct: Option<f64>,
     /// What happens when the bank disconnects under load.
     pub disconnect: Disconnect,
+    /// What the battery tells the regulator.
+    pub link: RegulatorLink,
+    /// When the management system stops the charge in the run \[s\]; none where it
+    /// does not.
+    pub opens_s: Option<f64>,
+    /// Whether the field is off before it opens anything.
+    pub field_off_first: bool,
     /// Whether that leaves more volts than the electronics withstand.
     pub exposed: bool,
     /// Findings that mean danger.
@@ -161,6 +168,9 @@ impl Outcome {
                 .filter_map(|belt| belt.worst_pct)
                 .reduce(f64::max),
             disconnect,
+            link: inputs.link(),
+            opens_s: report.analyses.run.opening.map(|opening| opening.after_s),
+            field_off_first: inputs.field_off_first(),
             exposed: disconnect.exposes(),
             dangers: count(Severity::Danger),
             fixes: count(Severity::Fix),

@@ -1,11 +1,13 @@
 //! The usual arrangements of a boat, each in the sizes it may have.
 
 use crate::boat::{
-    Chemistry, Inputs, RegulatorKind, Rest, SecondRole, USUAL_CHARGERS_A, WayKind, Worksheet,
+    Chemistry, Inputs, RegulatorKind, RegulatorLink, Rest, SecondRole, USUAL_CHARGERS_A, WayKind,
+    Worksheet,
 };
 use crate::decision::arrangements::alternators::{larger_a, second_a};
 use crate::decision::arrangements::changes::{
-    Stated, add_second, as_engines_come, can_charge_start, direct, replace, through_charger,
+    Stated, add_second, as_engines_come, can_charge_start, direct, direct_linked, replace,
+    through_charger,
 };
 use crate::decision::arrangements::kind::Kind;
 
@@ -36,6 +38,7 @@ pub(super) fn usual(sheet: &Worksheet) -> Vec<Usual> {
     vec![
         of(Kind::through(now), through.clone()),
         of(Kind::directly(now), vec![changed(now, direct)]),
+        of(Kind::DirectLinked, linked(now)),
         of(Kind::SecondAlternator, seconds(now, stated)),
         of(Kind::LargerAlternator, larger(now)),
         of(
@@ -55,11 +58,20 @@ pub(super) fn stock_direct(now: &Inputs) -> Option<Inputs> {
     let with = changed(now, |with| {
         with.way.kind = WayKind::Direct;
         with.reg.kind = RegulatorKind::Internal;
+        with.reg.link = RegulatorLink::None;
         with.two.role = SecondRole::None;
         with.shore.rest = Rest::Engine;
         with.keep_alternator_voltages(now);
     });
     (now.bank.chemistry == Chemistry::Lfp && with != *now && fits(&with)).then_some(with)
+}
+
+/// Direct, and the battery tells the regulator its limits; none where it does
+/// already, or where its packs cannot.
+fn linked(now: &Inputs) -> Vec<Inputs> {
+    let with = changed(now, direct_linked);
+    let new = with.link().sends_limits() && !now.link().sends_limits();
+    new.then_some(with).into_iter().collect()
 }
 
 fn changed(now: &Inputs, change: impl Fn(&mut Inputs)) -> Inputs {

@@ -216,7 +216,7 @@ fn chargers_a(i: &Inputs) -> Vec<f64> {
         return Vec::new();
     }
     let now_a = i.charger_a();
-    let (rated_w, limit_a) = (i.first_alternator().rated_w(), i.charge_limit_a());
+    let (rated_w, limit_a) = (i.first_alternator().rated_w(), i.setting_limit_a());
     let too_large = !i.charger_suits(now_a, rated_w);
     let bears = |amperes: f64| i.charger_takes_w(amperes) <= rated_w && amperes <= limit_a;
     let smaller = [0.25, 0.5, 0.75]

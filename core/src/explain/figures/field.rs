@@ -131,6 +131,10 @@ fn explain_allowed(s: &Instant) -> Explanation {
             let note = "The shaft turns slower than the low-speed cap begins at.";
             (s.input(key!(reg.low_speed_pct)).symbol("u_low"), note)
         }
+        Limit::FieldCap => {
+            let note = "The regulator never lets the field up any further.";
+            (s.input(key!(reg.field_cap_pct)).symbol("u_cap"), note)
+        }
         Limit::WrongVoltage => {
             let note =
                 "The alternator is of another voltage than its battery and must not be connected.";

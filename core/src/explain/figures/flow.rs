@@ -24,9 +24,16 @@ fn is_direct(s: &Instant) -> bool {
 /// nothing beside the house load where it is frozen.
 fn bank_limits(s: &Instant) -> Vec<Term> {
     let plant = &s.boat.plant;
-    let linked = plant
-        .linked
-        .then(|| s.figure(&BANK_LIMIT_A).symbol("I_bank"));
+    let told_a = plant.told_limit_a(s.soc);
+    let linked = plant.linked.then(|| {
+        if told_a < plant.bank_limit_a {
+            let name =
+                "What the battery sends as its limit at that state of charge, and the house load";
+            told(name, "A", told_a + plant.taken_a(s.seconds)).symbol("I_bank")
+        } else {
+            s.figure(&BANK_LIMIT_A).symbol("I_bank")
+        }
+    });
     let frozen = (s.moment.flow.limit == Limit::FrozenBank).then(|| {
         let name = "For the house alone: the bank is frozen and takes nothing";
         told(name, "A", plant.taken_a(s.seconds)).symbol("I_house")

@@ -172,6 +172,10 @@ pub(super) static BANK_LIMIT_A: Figure = Figure::new(
     0,
     |s| {
         let mut limits = vec![s.input(key!(bank.charge_limit_a)).symbol("I_lim")];
+        if s.inputs().pack_count() > 1 {
+            let name = "What the packs take together until the first one is at its limit";
+            limits.push(told(name, "A", s.inputs().own_charge_limit_a()).symbol("I_packs"));
+        }
         limits.extend(s.inputs().ladder_a().map(|step_a| {
             let name = "Most at this cell temperature, from the ladder or the maker's sheet";
             told(name, "A", step_a).symbol("I_step")

@@ -2,7 +2,9 @@
 
 use crate::analysis::Analyses;
 use crate::analysis::load_dump::{Dump, DumpReport, Exposure, LoadDump};
-use crate::boat::{Chemistry, Inputs, RegulatorKind, SecondRole, WayKind, Worksheet};
+use crate::boat::{
+    Chemistry, Inputs, RegulatorKind, RegulatorLink, SecondRole, WayKind, Worksheet,
+};
 use crate::findings::management::{
     LessCurrent, LessVoltage, LoadLost, ManagementFinding, ManagementOpens, NotHeldBy, OpensFor,
 };
@@ -31,7 +33,8 @@ pub(crate) fn management_findings(
                 after_s: opening.after_s,
                 bank_c: inputs.bank.temperature_c,
                 cause: opens_for(inputs, opening),
-                load_lost: load_lost(dumps, opening),
+                field_off_first: inputs.field_off_first(),
+                load_lost: load_lost(dumps, opening).filter(|_| !inputs.field_off_first()),
             }),
         ),
         None => only_the_house(inputs, report, found),
@@ -45,6 +48,7 @@ fn opens_for(inputs: &Inputs, opening: &Opening) -> OpensFor {
             bank_a: opening.bank_a,
             limit_a: inputs.charge_limit_a(),
             by_temperature: inputs.ladder_a().is_some(),
+            packs: inputs.pack_count(),
             not_held_by: not_held_by(inputs),
             remedy: less_current(inputs),
         },
@@ -66,6 +70,10 @@ fn not_held_by(inputs: &Inputs) -> NotHeldBy {
         (_, _, RegulatorKind::Internal) => NotHeldBy::BuiltInRegulator,
         (_, _, RegulatorKind::External) if inputs.reg.current_cap_a.is_some() => {
             NotHeldBy::CurrentCap
+        }
+        (_, _, RegulatorKind::External) if inputs.packs_closed() => NotHeldBy::ClosedPacks,
+        (_, _, RegulatorKind::External) if inputs.link() == RegulatorLink::Signal => {
+            NotHeldBy::SignalOnly
         }
         (_, _, RegulatorKind::External) => NotHeldBy::RegulatorWithoutLink,
     }
@@ -107,17 +115,26 @@ fn load_lost(dumps: &LoadDump, opening: &Opening) -> Option<LoadLost> {
 /// What to set or fit against too much current.
 fn less_current(inputs: &Inputs) -> LessCurrent {
     // What holds a bank to its limit with nothing drawn aboard.
-    let set_a = setting_within_a(inputs.charge_limit_a());
+    let set_a = setting_within_a(inputs.setting_limit_a());
+    let by_link = !inputs.packs_closed();
     if inputs.ladder_a().is_some() {
         let cold = inputs.bank.temperature_c < 25.0;
-        return LessCurrent::BetterTemperature { cold, set_a };
+        return LessCurrent::BetterTemperature {
+            cold,
+            set_a,
+            by_link,
+        };
     }
     let each = inputs.two.role == SecondRole::House;
     let cap_a = if each { 0.5 * set_a } else { set_a };
     match (inputs.way.kind, inputs.reg.kind) {
         (WayKind::Converter, _) if each => LessCurrent::SetChargerAndSecond { set_a },
         (WayKind::Converter, _) => LessCurrent::SetCharger { set_a },
-        (WayKind::Direct, RegulatorKind::External) => LessCurrent::SetCap { set_a: cap_a, each },
+        (WayKind::Direct, RegulatorKind::External) => LessCurrent::SetCap {
+            set_a: cap_a,
+            each,
+            by_link,
+        },
         (WayKind::Direct, RegulatorKind::Internal) => LessCurrent::FitRegulator {
             set_a: cap_a,
             each,

@@ -44,6 +44,10 @@ codes! {
         SenseWire = "sense_wire",
         /// The charge-disable signal.
         CutWire = "cut_wire",
+        /// Protection of the alternator where packs give no signal.
+        SpikeGuard = "spike_guard",
+        /// Leads of packs in parallel.
+        PackLeads = "pack_leads",
         /// Air for the alternator.
         Air = "air",
         /// Vents of lead batteries.
@@ -64,6 +68,10 @@ codes! {
         Drop = "drop",
         /// Meters that agree.
         Agree = "agree",
+        /// Limits read at the regulator.
+        LinkReads = "link_reads",
+        /// What each pack takes.
+        PackShares = "pack_shares",
         /// The DC-DC charger comes on.
         ConverterOn = "converter_on",
         /// Voltage at the start battery.
@@ -90,6 +98,12 @@ codes! {
         CutStill = "cut_still",
         /// The field cut at a small current.
         CutGentle = "cut_gentle",
+        /// The battery's limit brought to nothing.
+        LinkZero = "link_zero",
+        /// The data link's plug pulled.
+        LinkPulled = "link_pulled",
+        /// Drop-in packs near full.
+        PacksFull = "packs_full",
         /// A built-in regulator that cannot be cut.
         CutNone = "cut_none",
         /// The DC-DC charger cut.
@@ -142,6 +156,8 @@ impl StepCode {
             | StepCode::Sensor
             | StepCode::SenseWire
             | StepCode::CutWire
+            | StepCode::SpikeGuard
+            | StepCode::PackLeads
             | StepCode::Air
             | StepCode::LeadVent
             | StepCode::CoAlarm
@@ -152,6 +168,8 @@ impl StepCode {
             | StepCode::FirstAmps
             | StepCode::Drop
             | StepCode::Agree
+            | StepCode::LinkReads
+            | StepCode::PackShares
             | StepCode::ConverterOn
             | StepCode::StartVolts
             | StepCode::ChargerOn
@@ -165,6 +183,9 @@ impl StepCode {
             | StepCode::HotTrial => StageCode::Hot,
             StepCode::CutStill
             | StepCode::CutGentle
+            | StepCode::LinkZero
+            | StepCode::LinkPulled
+            | StepCode::PacksFull
             | StepCode::CutNone
             | StepCode::CutConverter
             | StepCode::CutCharger

@@ -55,6 +55,36 @@ pub enum StepFigure {
         /// The current.
         current: Quantity,
     },
+    /// What the regulator shows of the battery's limits.
+    SentLimits {
+        /// The current limit at the worksheet's temperature.
+        current: Quantity,
+        /// The voltage limit; none where none is sent.
+        voltage: Option<Quantity>,
+    },
+    /// What each of several packs takes.
+    PackShares {
+        /// The least part.
+        least: Quantity,
+        /// The most.
+        most: Quantity,
+        /// No pack takes more current than this.
+        limit: Quantity,
+    },
+    /// What the regulator does with the data link's plug out.
+    OnLinkLoss {
+        /// Whether it is to stop; otherwise it goes on within these.
+        stops: bool,
+        /// The voltage.
+        voltage: Quantity,
+        /// The current.
+        current: Quantity,
+    },
+    /// The voltage is held at this or less.
+    HeldAtMost {
+        /// The voltage.
+        voltage: Quantity,
+    },
     /// When the DC-DC charger comes on, and what it gives.
     DcDcCharger {
         /// From this voltage up.

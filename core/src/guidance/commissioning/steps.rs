@@ -1,10 +1,11 @@
 //! Which steps a boat has, the figures that stand in them, and when to stop.
 //! Common practice and own reasoning, no source.
 
-use crate::boat::{Chemistry, Inputs, RegulatorKind, SensorPlace, WayKind};
+use crate::boat::{Chemistry, Inputs, LinkLoss, RegulatorKind, SensorPlace, WayKind};
 use crate::guidance::commissioning::figures::Figures;
 use crate::guidance::commissioning::{StepCode, StepFigure, StepStop};
 use crate::guidance::settings::{cell_steps, sensor_part};
+use crate::simulation::management::setting_within_a;
 use crate::units::quantity::{
     Quantity, QuantityKind, amperes, celsius, count, kelvin, kilowatts_of, percent, rpm, volts,
 };
@@ -31,6 +32,10 @@ pub(super) fn applies(code: StepCode, inputs: &Inputs) -> bool {
     let converter = engine && inputs.way.kind == WayKind::Converter;
     let shore_charger = inputs.shore.charger_a > 0.0;
     let straight = inputs.straight_into_house();
+    let linked = engine && inputs.limit_linked();
+    // Drop-in packs have nothing to trigger and little to read back.
+    let closed = inputs.packs_closed();
+    let signalled = lithium && !closed;
     match code {
         StepCode::MakerSheet
         | StepCode::Isolate
@@ -68,16 +73,20 @@ pub(super) fn applies(code: StepCode, inputs: &Inputs) -> bool {
         StepCode::Mains | StepCode::ChargerOn => shore_charger,
         StepCode::ConverterOn => converter,
         StepCode::StartVolts => converter || (engine && inputs.feeds_start_back()),
-        StepCode::CutStill | StepCode::CutGentle => lithium && external && straight,
-        StepCode::CutNone => lithium && engine && !external && straight,
-        StepCode::CutConverter => lithium && converter,
-        StepCode::CutCharger => lithium && shore_charger,
+        StepCode::SpikeGuard | StepCode::PacksFull => closed && straight,
+        StepCode::PackLeads => inputs.pack_count() > 1,
+        StepCode::PackShares => engine && inputs.pack_count() > 1,
+        StepCode::LinkReads | StepCode::LinkZero | StepCode::LinkPulled => linked,
+        StepCode::CutStill | StepCode::CutGentle => signalled && external && straight,
+        StepCode::CutNone => signalled && engine && !external && straight,
+        StepCode::CutConverter => signalled && converter,
+        StepCode::CutCharger => signalled && shore_charger,
         StepCode::CutWire
         | StepCode::CutOrder
         | StepCode::CutCold
         | StepCode::OpenStill
         | StepCode::MonthCells
-        | StepCode::MonthCut => lithium,
+        | StepCode::MonthCut => signalled,
         StepCode::MonthFull => !lithium,
         StepCode::MonthWater | StepCode::MonthEqualise => flooded,
     }
@@ -114,6 +123,26 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
         StepCode::Agree => StepFigure::HouseLoad {
             current: amperes(run.house_load_a),
         },
+        StepCode::LinkReads => StepFigure::SentLimits {
+            current: amperes(inputs.charge_limit_a()),
+            voltage: inputs.sent_v().map(volts),
+        },
+        StepCode::PackShares => {
+            let packs = analyses.packs.as_ref()?;
+            StepFigure::PackShares {
+                least: percent(packs.least_share_pct),
+                most: percent(packs.most_share_pct),
+                limit: amperes(inputs.pack_limit_now_a()),
+            }
+        }
+        StepCode::LinkPulled => StepFigure::OnLinkLoss {
+            stops: inputs.reg.link_loss != LinkLoss::OwnSettings,
+            voltage: volts(f.charge_v),
+            current: amperes(setting_within_a(f.settings.bank_limit_a)),
+        },
+        StepCode::PacksFull => StepFigure::HeldAtMost {
+            voltage: volts(f.charge_v),
+        },
         StepCode::ConverterOn => StepFigure::DcDcCharger {
             from: volts(inputs.way.lockout_v),
             most: amperes(f.settings.converter_setting_a()),
@@ -122,7 +151,7 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
             voltage: volts(inputs.way.start_v),
         },
         StepCode::ChargerOn => StepFigure::ShoreCharger {
-            current: amperes(inputs.shore.charger_a.min(f.settings.bank_limit_a)),
+            current: amperes(inputs.shore.charger_a.min(f.settings.setting_limit_a)),
             voltage: volts(f.charge_v),
         },
         StepCode::HotBegin => begin_at(f),
@@ -218,7 +247,7 @@ pub(super) fn stop(code: StepCode, f: &Figures) -> Option<StepStop> {
         StepCode::HotBank => StepStop::Bank {
             bank: celsius(f.bank_c),
         },
-        StepCode::CutGentle => StepStop::CurrentRemains {
+        StepCode::CutGentle | StepCode::LinkZero => StepStop::CurrentRemains {
             within: Quantity::new(CURRENT_GONE_S, QuantityKind::Seconds),
         },
         _ => return None,

@@ -52,6 +52,8 @@ pub enum AlternatorReason {
     BankLimit {
         /// What the bank may take.
         bank_limit: Quantity,
+        /// Whether that is with one of its packs out.
+        one_pack_out: bool,
     },
     /// In the run a part gets too hot.
     PartTooHot {
@@ -107,7 +109,7 @@ pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
     let hot_a = f.hot_a_of(installed.which);
     let house = installed.connection.on_house();
     let (share, limit_a) = if house {
-        (f.share, f.bank_limit_a)
+        (f.share, f.setting_limit_a)
     } else {
         (1.0, f64::INFINITY)
     };
@@ -140,7 +142,10 @@ pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
             Source::Worksheet(rating),
         ),
         Decided::Bank => (
-            AlternatorReason::BankLimit { bank_limit },
+            AlternatorReason::BankLimit {
+                bank_limit,
+                one_pack_out: f.setting_limit_a < f.bank_limit_a,
+            },
             Source::Calculated,
         ),
     };

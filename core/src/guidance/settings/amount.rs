@@ -37,6 +37,8 @@ impl SettingValue {
             | SettingValue::ChargingOff { bank, .. }
             | SettingValue::ContactorOpens { bank, .. } => Some(bank),
             SettingValue::CellStep { most, .. } => most,
+            SettingValue::GoOnWithin { current, .. } => Some(current),
+            SettingValue::Fuse { rating, .. } => rating,
             SettingValue::Off
             | SettingValue::LessThan { .. }
             | SettingValue::Never
@@ -45,6 +47,9 @@ impl SettingValue {
             | SettingValue::AsHouseBank
             | SettingValue::AsFirstAlternator
             | SettingValue::ChargeDisableSignal
+            | SettingValue::FollowLink { .. }
+            | SettingValue::StopCharging
+            | SettingValue::ProtectAlternator
             | SettingValue::OffTheHouseBank
             | SettingValue::SensedAtBank
             | SettingValue::NoTemperatureLimit

@@ -47,7 +47,8 @@ pub(super) fn profile(case: Case) -> Setting {
 /// The input by which a lithium bank's management system stops it.
 pub(super) fn remote_off(case: Case) -> Option<Setting> {
     let [_, at_v, _] = case.figures.high_v;
-    case.figures.lithium.then(|| {
+    let signalled = case.figures.lithium && !case.inputs.packs_closed();
+    signalled.then(|| {
         Setting::new(
             SettingCode::RemoteOff,
             SettingValue::ChargeDisableSignal,
@@ -61,12 +62,12 @@ pub(super) fn remote_off(case: Case) -> Option<Setting> {
 pub(super) fn shore_charger(case: Case) -> Group {
     let f = case.figures;
     let charger_a = case.inputs.shore.charger_a;
-    let most_a = charger_a.min(f.bank_limit_a);
+    let most_a = charger_a.min(f.setting_limit_a);
     let (reason, from) = if most_a < charger_a {
         let charger = amperes(charger_a);
         (ChargerReason::BankTakesLess { charger }, f.limit_from)
     } else {
-        let bank_limit = amperes(f.bank_limit_a);
+        let bank_limit = amperes(f.setting_limit_a);
         let from = Source::Worksheet(key!(shore.charger_a));
         (ChargerReason::ChargerGivesLess { bank_limit }, from)
     };

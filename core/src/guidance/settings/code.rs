@@ -80,6 +80,12 @@ codes! {
         Ramp = "ramp",
         /// The input that cuts the field.
         FieldCut = "field_cut",
+        /// Most field at any speed.
+        FieldCap = "field_cap",
+        /// Limits that the battery sends over a data link.
+        LinkLimits = "link_limits",
+        /// What the regulator does when the data link is lost.
+        LinkLoss = "link_loss",
         /// The temperature limit a built-in regulator lacks.
         Heat = "heat",
         /// Everything else.
@@ -112,6 +118,12 @@ codes! {
         ChargeCurrent = "charge_current",
         /// What only the battery maker can say of single cells.
         CellLimits = "cell_limits",
+        /// The charge limit of each of several packs.
+        EachPack = "each_pack",
+        /// The fuse at each of several packs.
+        PackFuse = "pack_fuse",
+        /// What stands in place of a charge-disable signal.
+        InPlaceOfSignal = "in_place_of_signal",
         /// What charges the start battery.
         KeptBy = "kept_by",
         /// Most voltage of the start battery.

@@ -124,7 +124,7 @@ fn output(case: Case) -> Setting {
     let hot = amperes(f.hot_a_of(WhichAlternator::First));
     let reason = if out_a < alone_a {
         ConverterReason::BankLimit {
-            bank_limit: amperes(f.bank_limit_a),
+            bank_limit: amperes(f.setting_limit_a),
         }
     } else if alone_a < down(rated_a) {
         let rating = amperes(rated_a);

@@ -41,6 +41,9 @@ pub(crate) struct Figures {
     /// Most the bank may take at its usual temperatures \[A\].
     pub bank_limit_a: f64,
     pub limit_from: Source,
+    /// The most to set at everything that charges it \[A\]: that limit, or what its
+    /// packs still bear once one of them has opened.
+    pub setting_limit_a: f64,
     /// Part of what it could send that each charging source may use, 0 to 1.
     pub share: f64,
     /// What each alternator holds hot where only its own heat and regulator
@@ -92,7 +95,7 @@ impl Figures {
     /// Most output to set at the DC-DC charger to the house bank, beside what else
     /// charges it \[A\].
     pub(crate) fn converter_setting_a(&self) -> f64 {
-        (self.converter_a * self.share).min(self.bank_limit_a)
+        (self.converter_a * self.share).min(self.setting_limit_a)
     }
 
     pub(crate) fn of(sheet: &Worksheet) -> Figures {
@@ -111,6 +114,7 @@ impl Figures {
             stated_v.min(most_v)
         };
         let bank_limit_a = inputs.own_charge_limit_a();
+        let setting_limit_a = inputs.own_setting_limit_a();
         let hot_a = if inputs.engine_charges() {
             holds_hot_a(inputs, house_load_a(sheet))
         } else {
@@ -140,9 +144,10 @@ impl Figures {
                 sheet.figure(key!(bank.compensation_mv)).unwrap_or(0.0)
             },
             bank_limit_a,
+            setting_limit_a,
             limit_from: bank_figure(sheet, key!(bank.charge_limit_a)),
-            share: if together_a > setting_within_a(bank_limit_a) {
-                setting_within_a(bank_limit_a) / together_a
+            share: if together_a > setting_within_a(setting_limit_a) {
+                setting_within_a(setting_limit_a) / together_a
             } else {
                 1.0
             },

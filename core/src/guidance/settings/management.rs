@@ -3,10 +3,13 @@
 use serde::Serialize;
 
 use crate::boat::{RegulatorKind, WayKind};
+use crate::guidance::settings::closed_packs;
 use crate::guidance::settings::{
     Case, ChargingOff, Device, FieldCut, Group, Setting, SettingCode, SettingValue, Source,
 };
-use crate::units::quantity::{Quantity, QuantityKind, amperes, count, percent, volts};
+use crate::units::quantity::{
+    Quantity, QuantityKind, amperes, count, kiloamperes_of, percent, volts,
+};
 
 /// The contactor opens so long after charging is off \[s\], common practice.
 const CONTACTOR_S: [f64; 2] = [2.0, 5.0];
@@ -48,6 +51,29 @@ pub enum ManagementReason {
         /// Current for each ampere hour of capacity \[1/h\].
         rate: Quantity,
     },
+    /// Packs do not share a current alike.
+    SharesUnequally {
+        /// Part that the pack with the least resistance takes.
+        most: Quantity,
+        /// What all of them may take together.
+        together: Quantity,
+    },
+    /// What each pack carries, and what a short circuit draws.
+    PackCarries {
+        /// The least rating for what it carries.
+        least: Quantity,
+        /// What a short circuit at a pack draws from the others.
+        others_short: Quantity,
+    },
+    /// The packs open without warning.
+    OpensWithoutWarning {
+        /// About where.
+        opens_at: Quantity,
+    },
+    /// The packs warn nobody: a battery monitor or switch must.
+    WarnsNobody,
+    /// It is fixed inside the pack.
+    FixedInside,
     /// They belong to the cells; no rule of thumb replaces them.
     BelongsToItsCells {
         /// How many cells are in series.
@@ -61,6 +87,9 @@ pub(super) fn management(case: Case) -> Group {
     let [warn_v, off_v, open_v] = f.high_v;
     let cell = |v: f64| volts(f.cell_v(v)).to(2);
     let [soonest, latest] = CONTACTOR_S.map(|s| Quantity::new(s, QuantityKind::Seconds));
+    if case.inputs.packs_closed() {
+        return closed_packs::closed_packs(case);
+    }
     let mut settings = vec![
         Setting::new(
             SettingCode::HighWarning,
@@ -98,14 +127,25 @@ pub(super) fn management(case: Case) -> Group {
         ),
     ];
     settings.extend(low(case));
-    settings.push(Setting::new(
+    settings.extend(limits(case));
+    Group {
+        device: Device::Management,
+        settings,
+    }
+}
+
+/// What the bank and each of its packs may take, and what only the maker can say.
+pub(super) fn limits(case: Case) -> Vec<Setting> {
+    let f = case.figures;
+    let mut settings = vec![Setting::new(
         SettingCode::ChargeCurrent,
         SettingValue::current(f.bank_limit_a),
         ManagementReason::Rate {
             rate: count(f.bank_limit_a / case.inputs.bank.capacity_ah).to(2),
         },
         f.limit_from,
-    ));
+    )];
+    settings.extend(packs(case));
     settings.push(Setting::new(
         SettingCode::CellLimits,
         SettingValue::AskBatteryMaker,
@@ -114,14 +154,41 @@ pub(super) fn management(case: Case) -> Group {
         },
         Source::BatteryMaker,
     ));
-    Group {
-        device: Device::Management,
-        settings,
-    }
+    settings
+}
+
+/// Limit and fuse of each of several packs.
+fn packs(case: Case) -> Vec<Setting> {
+    let Some(packs) = &case.report.analyses.packs else {
+        return Vec::new();
+    };
+    vec![
+        Setting::new(
+            SettingCode::EachPack,
+            SettingValue::current(case.inputs.pack_limit_a()),
+            ManagementReason::SharesUnequally {
+                most: percent(packs.most_share_pct),
+                together: amperes(packs.together_a),
+            },
+            case.figures.limit_from,
+        ),
+        Setting::new(
+            SettingCode::PackFuse,
+            SettingValue::Fuse {
+                rating: packs.fuse_a.map(amperes),
+                breaks: packs.breaks_ka.map(|ka| kiloamperes_of(1000.0 * ka)),
+            },
+            ManagementReason::PackCarries {
+                least: amperes(packs.fuse_least_a),
+                others_short: kiloamperes_of(packs.others_short_a).to(1),
+            },
+            Source::Calculated,
+        ),
+    ]
 }
 
 /// The three steps of low voltage.
-fn low(case: Case) -> [Setting; 3] {
+pub(super) fn low(case: Case) -> [Setting; 3] {
     let f = case.figures;
     let [warn_v, loads_off_v, open_v] = f.low_v;
     let reserve = percent(case.inputs.window_low_pct());

@@ -15,6 +15,7 @@ mod built_in;
 mod cap;
 mod charge;
 mod charger;
+mod closed_packs;
 mod code;
 mod converter;
 mod external;
@@ -32,6 +33,7 @@ mod value;
 use serde::Serialize;
 
 use crate::boat::{Inputs, Key, RegulatorKind, WayKind, Worksheet};
+use crate::guidance::{MakerQuestion, maker_questions};
 use crate::report::Report;
 use crate::units::Quantity;
 
@@ -56,6 +58,8 @@ pub use value::{ChargingOff, FieldCut, Period, SettingValue, StartBatterySource,
 pub struct Settings {
     /// Those that the arrangement has, in the order to set them.
     pub groups: Vec<Group>,
+    /// What to ask the makers of battery and regulator before buying.
+    pub ask: Vec<MakerQuestion>,
 }
 
 /// The settings of one device.
@@ -92,6 +96,9 @@ pub enum Device {
     },
     /// The battery management system of a lithium bank.
     Management,
+    /// The same where it is closed: drop-in packs.
+    #[serde(rename = "management")]
+    ClosedPacks,
     /// A lead bank's alarm and switch.
     LowVolts,
     /// The charger on shore power.
@@ -148,7 +155,7 @@ impl Device {
             Device::BuiltIn => GroupCode::BuiltIn,
             Device::Second => GroupCode::Second,
             Device::Converter { .. } => GroupCode::Converter,
-            Device::Management => GroupCode::Management,
+            Device::Management | Device::ClosedPacks => GroupCode::Management,
             Device::LowVolts => GroupCode::LowVolts,
             Device::ShoreCharger => GroupCode::ShoreCharger,
             Device::StartBattery => GroupCode::StartBattery,
@@ -251,5 +258,8 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
         groups.push(charger::shore_charger(case));
     }
     groups.push(start_battery::start_battery(case));
-    Settings { groups }
+    Settings {
+        groups,
+        ask: maker_questions(inputs),
+    }
 }

@@ -95,6 +95,30 @@ pub enum SettingValue {
     AsFirstAlternator,
     /// By the charge-disable signal of the battery management system.
     ChargeDisableSignal,
+    /// What the battery sends over its data link is followed.
+    FollowLink {
+        /// Whether a voltage limit is sent beside the current limit.
+        volts: bool,
+    },
+    /// To stop charging.
+    StopCharging,
+    /// To go on within a voltage and a current.
+    GoOnWithin {
+        /// The voltage.
+        voltage: Quantity,
+        /// The current.
+        current: Quantity,
+    },
+    /// A surge suppressor at the alternator, or a lead battery that stays on it.
+    ProtectAlternator,
+    /// A fuse: its rating, and what it must be able to break; none where none is
+    /// sold or built for it.
+    Fuse {
+        /// The rating.
+        rating: Option<Quantity>,
+        /// What it must be able to break.
+        breaks: Option<Quantity>,
+    },
     /// Not connected to the house bank.
     OffTheHouseBank,
     /// At the bank's terminals, by a wire of its own.

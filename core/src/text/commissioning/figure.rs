@@ -38,6 +38,39 @@ pub(super) fn sentence(figure: &StepFigure, reader: &Reader) -> String {
             show(most)
         ),
         StepFigure::HouseLoad { current } => format!("The house draws about {}.", show(current)),
+        StepFigure::SentLimits {
+            current,
+            voltage: Some(voltage),
+        } => format!(
+            "About {} and {} with the cells as entered.",
+            show(current),
+            show(voltage)
+        ),
+        StepFigure::SentLimits {
+            current,
+            voltage: None,
+        } => format!("About {} with the cells as entered.", show(current)),
+        StepFigure::PackShares { least, most, limit } => format!(
+            "Each takes {} to {} of the whole, and none more than {}; more apart means a bad joint or leads of different length.",
+            show(least),
+            show(most),
+            at_most(*limit, reader)
+        ),
+        StepFigure::OnLinkLoss { stops: true, .. } => {
+            "It must stop charging; if it goes on, change the setting or fit a cap.".to_string()
+        }
+        StepFigure::OnLinkLoss {
+            stops: false,
+            voltage,
+            current,
+        } => format!(
+            "It may go on, with no more than {} and {}.",
+            show(voltage),
+            at_most(*current, reader)
+        ),
+        StepFigure::HeldAtMost { voltage } => {
+            format!("No more than {} at the packs.", show(voltage))
+        }
         StepFigure::DcDcCharger { from, most } => format!(
             "On from {} up; its output no more than {}.",
             show(from),

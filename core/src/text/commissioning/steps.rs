@@ -36,6 +36,12 @@ pub const fn instruction(code: StepCode) -> &'static str {
         StepCode::CutWire => {
             "Wire the charge-disable signal of the battery management system to everything that charges; check with the meter that it switches when its test says so."
         }
+        StepCode::SpikeGuard => {
+            "Check that the surge suppressor, or the lead battery that stays, is right at the alternator's output, with no switch between: these packs open without warning."
+        }
+        StepCode::PackLeads => {
+            "Check that the leads of all packs have the same length and size to common bars, with a fuse at each pack, and that all packs stood at the same voltage before they were joined."
+        }
         StepCode::Air => {
             "Check that the blower turns the right way, the ducts are open, and nothing is stowed in front of the alternator's air."
         }
@@ -63,6 +69,12 @@ pub const fn instruction(code: StepCode) -> &'static str {
         }
         StepCode::Agree => {
             "Check that clamp meter, regulator and battery monitor agree within 5 %; the house's own load explains the rest."
+        }
+        StepCode::LinkReads => {
+            "Read at the regulator the limits that the battery sends; a dash or a figure of its own means that the link does not work."
+        }
+        StepCode::PackShares => {
+            "With a clamp meter, read the current of each pack while they charge."
         }
         StepCode::ConverterOn => {
             "Check that the DC-DC charger comes on once the start battery's voltage is up, and not before."
@@ -96,6 +108,15 @@ pub const fn instruction(code: StepCode) -> &'static str {
         }
         StepCode::CutGentle => {
             "Engine at a fast idle, current cap at its lowest or bank nearly full, so that little flows: trigger it again. The current goes to zero and the contactor stays closed."
+        }
+        StepCode::LinkZero => {
+            "Engine at a fast idle and little current flowing: bring the battery's current limit to nothing by its own test, or lower it in its settings. The regulator ramps the current down to nothing and the contactor stays closed."
+        }
+        StepCode::LinkPulled => {
+            "Still at little current: pull the data link's plug at the regulator and wait a minute."
+        }
+        StepCode::PacksFull => {
+            "Packs nearly full, engine at a fast idle: watch voltage and each pack's current until it tapers off. No pack may disconnect."
         }
         StepCode::CutNone => {
             "A built-in regulator has no field lead to cut: there is nothing to test, and when the bank disconnects nothing stops the alternator. Fit a relay in its field, or a DC-DC charger, before the first passage."

@@ -24,7 +24,7 @@ pub(super) fn sentence(finding: &ChargeFinding, reader: &Reader) -> String {
             show(as_entered(percent(target_pct)))
         ),
         ChargeFinding::BankLimitBinds { limit_a } => format!(
-            "The regulator holds the alternator back to the {} that the battery allows over its data link. Make sure that it stops charging when the link is lost.",
+            "The regulator holds the alternator back to the {} that the battery allows over its data link.",
             show(amperes(limit_a))
         ),
         ChargeFinding::LeadOverCurrent {

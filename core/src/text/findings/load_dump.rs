@@ -26,19 +26,31 @@ pub(super) fn sentence(finding: &LoadDumpFinding, reader: &Reader) -> String {
             left,
             withstand_v,
             external_regulator,
+            closed_packs,
         } => format!(
             "If the bank disconnects under load, a voltage spike of {} from the {} reaches electronics that withstand {}. {}",
             words::voltage_range(left, reader),
             words::alternator(alternator),
             whole(withstand_v),
-            if external_regulator {
+            if closed_packs {
+                "Drop-in packs give no signal that could cut the field first: fit a surge suppressor, keep a lead battery on the alternator, or charge through a DC-DC charger."
+            } else if external_regulator {
                 "Let the charge-disable signal of the battery management system cut the field first, and fit a surge suppressor or keep a lead battery on the alternator."
             } else {
                 "A built-in regulator has no field wire to cut: fit a surge suppressor, keep a lead battery on the alternator, or charge through a DC-DC charger."
             }
         ),
-        LoadDumpFinding::WarningAlone { alternator, spike } => format!(
-            "Only the charge-disable signal stands between the {} and the electronics. A battery management system that opens without it, on a short circuit or a fault of its own, leaves {}: a surge suppressor, or a lead battery on the alternator, is the second defence.",
+        LoadDumpFinding::WarningAlone {
+            alternator,
+            spike,
+            by_link,
+        } => format!(
+            "Only the {} stands between the {} and the electronics. A battery management system that opens without it, on a short circuit or a fault of its own, leaves {}: a surge suppressor, or a lead battery on the alternator, is the second defence.",
+            if by_link {
+                "data link"
+            } else {
+                "charge-disable signal"
+            },
             words::alternator(alternator),
             words::voltage_range(spike, reader)
         ),

@@ -13,7 +13,7 @@ pub(super) fn sentence(finding: &ManagementFinding, reader: &Reader) -> String {
     match finding {
         ManagementFinding::ManagementOpens(opens) => [
             why(opens, reader),
-            load_lost(opens.load_lost.as_ref(), reader),
+            follows(opens, reader),
             remedy(&opens.cause, reader),
         ]
         .join(" "),
@@ -37,11 +37,22 @@ fn why(opens: &ManagementOpens, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     let bank = show(celsius(opens.bank_c));
     let after = format!("{} after the start", show(seconds(opens.after_s)));
+    let acts = if opens.field_off_first {
+        "stops the alternator"
+    } else {
+        "disconnects the bank"
+    };
+    let acts_on_it = if opens.field_off_first {
+        "stops the alternator"
+    } else {
+        "disconnects it"
+    };
     match opens.cause {
         OpensFor::OverCurrent {
             bank_a,
             limit_a,
             by_temperature,
+            packs,
             not_held_by,
             ..
         } => {
@@ -51,22 +62,27 @@ fn why(opens: &ManagementOpens, reader: &Reader) -> String {
                 String::new()
             };
             format!(
-                "The battery management system disconnects the bank {after}: {} flow into it and it may take {}{at}. {}",
+                "The battery management system {acts} {after}: {} flow into the bank and it may take {}{at}{}. {}",
                 show(amperes(bank_a)),
                 show(amperes(limit_a)),
+                if packs > 1 {
+                    format!(", as its {packs} packs do not share alike")
+                } else {
+                    String::new()
+                },
                 unlimited(not_held_by)
             )
         }
         OpensFor::OverVoltage { bank_v, .. } => format!(
-            "The battery management system disconnects the bank {after}: its cells are charged at {}, more than {} a cell.",
+            "The battery management system {acts} {after}: the bank's cells are charged at {}, more than {} a cell.",
             show(volts(bank_v).to(1)),
             show(volts(LFP_MOST_V))
         ),
         OpensFor::Cold { .. } => format!(
-            "The bank cannot be charged: its cells are at {bank}, and the battery management system disconnects it {after}. Lithium cells that are charged too cold are damaged for good."
+            "The bank cannot be charged: its cells are at {bank}, and the battery management system {acts_on_it} {after}. Lithium cells that are charged too cold are damaged for good."
         ),
         OpensFor::Hot => format!(
-            "The bank cannot be charged: its cells are at {bank}, and the battery management system disconnects it {after}."
+            "The bank cannot be charged: its cells are at {bank}, and the battery management system {acts_on_it} {after}."
         ),
     }
 }
@@ -83,9 +99,24 @@ const fn unlimited(by: NotHeldBy) -> &'static str {
         NotHeldBy::CurrentCap => {
             "The regulator's current cap lies above that, or leaves no room for it."
         }
+        NotHeldBy::SignalOnly => {
+            "A charge-disable signal says stop, not how much: the regulator does not know that limit."
+        }
+        NotHeldBy::ClosedPacks => {
+            "Drop-in packs tell nobody what they may take, and give no warning."
+        }
         NotHeldBy::RegulatorWithoutLink => {
             "Without a data link or a current cap the regulator does not know that limit."
         }
+    }
+}
+
+/// What follows for charging and for the electronics.
+fn follows(opens: &ManagementOpens, reader: &Reader) -> String {
+    if opens.field_off_first {
+        "The field is off first, so no load is cut off and nothing is damaged; but the bank is no longer charged, or by fits and starts.".to_string()
+    } else {
+        load_lost(opens.load_lost.as_ref(), reader)
     }
 }
 
@@ -150,15 +181,24 @@ fn less_current(remedy: LessCurrent, reader: &Reader) -> String {
         false => most(a),
     };
     match remedy {
-        LessCurrent::BetterTemperature { cold, set_a } => {
+        LessCurrent::BetterTemperature {
+            cold,
+            set_a,
+            by_link,
+        } => {
             let (first, like) = if cold {
                 ("Warm the bank to", "cold")
             } else {
                 ("Let the bank cool below", "hot")
             };
             let good_c = if cold { 10.0 } else { 50.0 };
+            let otherwise = if by_link {
+                ", or fit an external regulator with a data link, which follows the limit. With neither, "
+            } else {
+                ". Until then "
+            };
             format!(
-                "{first} {} before it is charged, so that it may take more, or fit an external regulator with a data link, which follows the limit. With neither, {} is the most to set while the bank is as {like} as this.",
+                "{first} {} before it is charged, so that it may take more{otherwise}{} is the most to set while the bank is as {like} as this.",
                 reader.show(celsius(good_c)),
                 most(set_a)
             )
@@ -170,9 +210,18 @@ fn less_current(remedy: LessCurrent, reader: &Reader) -> String {
             "Set the DC-DC charger's output and the second alternator's current cap to {} or less together.",
             most(set_a)
         ),
-        LessCurrent::SetCap { set_a, each } => format!(
-            "Set a current cap of {}, which holds even when nothing aboard draws, or let the battery tell the regulator its limit over a data link.",
-            cap(set_a, each)
+        LessCurrent::SetCap {
+            set_a,
+            each,
+            by_link,
+        } => format!(
+            "Set a current cap of {}, which holds even when nothing aboard draws{}.",
+            cap(set_a, each),
+            if by_link {
+                ", or let the battery tell the regulator its limit over a data link"
+            } else {
+                ""
+            }
         ),
         LessCurrent::FitRegulator {
             set_a,

@@ -10,9 +10,11 @@ mod heat;
 mod inputs;
 mod lead;
 mod legs;
+mod link;
 mod lithium;
 mod load_dump;
 mod management;
+mod packs;
 mod speed;
 mod voltage;
 
@@ -26,6 +28,8 @@ use crate::units::Reader;
 pub fn sentence(finding: &Finding, reader: &Reader) -> String {
     match finding {
         Finding::Management(finding) => management::sentence(finding, reader),
+        Finding::Link(finding) => link::sentence(finding, reader),
+        Finding::Packs(finding) => packs::sentence(finding, reader),
         Finding::Voltage(finding) => voltage::sentence(finding, reader),
         Finding::Inputs(finding) => inputs::sentence(finding, reader),
         Finding::Heat(finding) => heat::sentence(finding, reader),

@@ -35,9 +35,17 @@ pub(super) fn reason(reason: &AlternatorReason, reader: &Reader) -> String {
             "What it is rated at; the bank may take {}.",
             at_most(bank_limit, reader)
         ),
-        AlternatorReason::BankLimit { bank_limit } => format!(
-            "A little less than the {} the bank may take from everything that charges it; the house may be drawing nothing.",
-            at_most(bank_limit, reader)
+        AlternatorReason::BankLimit {
+            bank_limit,
+            one_pack_out,
+        } => format!(
+            "A little less than the {} the bank may take from everything that charges it{}; the house may be drawing nothing.",
+            at_most(bank_limit, reader),
+            if one_pack_out {
+                ", even with one pack out"
+            } else {
+                ""
+            }
         ),
         AlternatorReason::PartTooHot { over } => format!(
             "In this run a part gets {} too hot; enter this limit and look again.",

@@ -3,6 +3,7 @@
 
 use crate::guidance::settings::{LowVoltageReason, ManagementReason};
 use crate::text::settings::words::rate as show_rate;
+use crate::text::words::at_most;
 use crate::units::Reader;
 
 pub(super) fn management(reason: &ManagementReason, reader: &Reader) -> String {
@@ -41,6 +42,28 @@ pub(super) fn management(reason: &ManagementReason, reader: &Reader) -> String {
             "{}; colder and hotter cells as in the table above.",
             show_rate(rate, reader)
         ),
+        ManagementReason::SharesUnequally { most, together } => format!(
+            "They do not share alike: the one with the least resistance takes about {}, so all of them may take {} together.",
+            show(most),
+            at_most(together, reader)
+        ),
+        ManagementReason::PackCarries {
+            least,
+            others_short,
+        } => format!(
+            "Right at each pack: at least {} for what it carries, and a short circuit at one pack draws {} from the others.",
+            show(least),
+            show(others_short)
+        ),
+        ManagementReason::OpensWithoutWarning { opens_at } => format!(
+            "They open by themselves at about {} or on too much current, and no wire can take the field off first. A DC-DC charger between start battery and bank does as well.",
+            show(opens_at)
+        ),
+        ManagementReason::WarnsNobody => {
+            "The packs warn nobody: set it in the battery monitor or a low-voltage switch."
+                .to_string()
+        }
+        ManagementReason::FixedInside => "Fixed inside the pack.".to_string(),
         ManagementReason::BelongsToItsCells { cells } => format!(
             "They belong to its {} cells; no rule of thumb replaces them.",
             show(cells)

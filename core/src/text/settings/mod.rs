@@ -41,6 +41,7 @@ pub const fn title(device: Device) -> &'static str {
             charges: Charged::StartBattery,
         } => "DC-DC charger to the start battery",
         Device::Management => "Battery management system",
+        Device::ClosedPacks => "Drop-in packs, and what replaces a signal from them",
         Device::LowVolts => "Low-voltage alarm and switch",
         Device::ShoreCharger => "Shore charger",
         Device::StartBattery => "Start battery",

@@ -42,6 +42,24 @@ pub(super) fn external(reason: &RegulatorReason, reader: &Reader) -> String {
             "Belt and engine take up {} gently; it gets as hot as without.",
             show(power)
         ),
+        RegulatorReason::SparesBeltAndEngine => {
+            "Of full field at any speed, cold or hot, to spare belt and engine; it grows with the engine's speed, unlike a current cap.".to_string()
+        }
+        RegulatorReason::SentAtMost {
+            current,
+            as_it_fills,
+        } => format!(
+            "The battery sends up to {}, less with cold or hot cells{}. Your current cap and set voltage stay as a second limit.",
+            at_most(current, reader),
+            if as_it_fills { " and as it fills" } else { "" }
+        ),
+        RegulatorReason::NobodyTellsIt => {
+            "Nobody tells it then what the bank may take, and the battery may be about to disconnect.".to_string()
+        }
+        RegulatorReason::HoldsWithoutLink { bank_limit } => format!(
+            "Without the link the {} of the bank must hold by a setting, also in the cold: set it lower there.",
+            at_most(bank_limit, reader)
+        ),
         RegulatorReason::FieldOffFirst { off_at, before } => format!(
             "The field is off at {}, {} before the contactor opens.",
             show(off_at),

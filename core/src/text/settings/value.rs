@@ -59,6 +59,20 @@ pub fn value(setting: &Setting, reader: &Reader) -> String {
         SettingValue::ChargeDisableSignal => {
             "charge-disable signal of the battery management system".to_string()
         }
+        SettingValue::FollowLink { volts: true } => {
+            "follow the current and the voltage limit of the battery".to_string()
+        }
+        SettingValue::FollowLink { volts: false } => {
+            "follow the current limit of the battery".to_string()
+        }
+        SettingValue::StopCharging => "stop charging, and sound an alarm".to_string(),
+        SettingValue::GoOnWithin { voltage, current } => {
+            format!("go on with {} and at most {}", show(voltage), show(current))
+        }
+        SettingValue::ProtectAlternator => {
+            "a surge suppressor at the alternator, or a lead battery that stays on it".to_string()
+        }
+        SettingValue::Fuse { rating, breaks } => fuse(rating, breaks, reader),
         SettingValue::OffTheHouseBank => "leave it off the house bank".to_string(),
         SettingValue::SensedAtBank => {
             "the bank's terminals, by a fused wire of its own".to_string()
@@ -119,6 +133,17 @@ fn figure(quantity: Quantity, reader: &Reader) -> String {
     match quantity.kind {
         QuantityKind::Current => at_most(quantity, reader),
         _ => reader.show(quantity),
+    }
+}
+
+/// "125 A, must break 10 kA".
+fn fuse(rating: Option<Quantity>, breaks: Option<Quantity>, reader: &Reader) -> String {
+    let rating = rating.map_or("none is sold large enough".to_string(), |rating| {
+        reader.show(rating)
+    });
+    match breaks {
+        Some(breaks) => format!("{rating}, able to break {}", reader.show(breaks)),
+        None => format!("{rating}; none is built for such a short circuit"),
     }
 }
 

@@ -121,7 +121,7 @@ fn years(reader: &Reader, value: f64) -> String {
 }
 
 /// Every row, in the order of the table.
-static ROWS: [Row; 18] = [
+static ROWS: [Row; 20] = [
     row("Engine, a day", engine_time),
     row("Alternator survives", |_, o| match o.verdict.survives() {
         true => ("yes".to_string(), 0.0),
@@ -162,6 +162,12 @@ static ROWS: [Row; 18] = [
     row("Belt load (worst)", |r, o| match o.belt_pct {
         None => plain("no belt entered".to_string()),
         Some(load) => (format!("{} of its capacity", r.show(percent(load))), load),
+    }),
+    row("The battery tells the regulator", |_, o| {
+        plain(text::arrangements::link(o).to_string())
+    }),
+    row("Battery stops the charge", |r, o| {
+        plain(text::arrangements::opens(o, r))
     }),
     row("When the bank disconnects", |r, o| {
         plain(text::arrangements::disconnect(&o.disconnect, r))

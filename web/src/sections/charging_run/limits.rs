@@ -65,7 +65,7 @@ pub fn LimitBand(
 const fn class_of(limit: Limit) -> &'static str {
     match limit {
         Limit::AlternatorOutput | Limit::WrongVoltage => "output",
-        Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed => "cap",
+        Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed | Limit::FieldCap => "cap",
         Limit::Temperature => "heat",
         Limit::BankLimit | Limit::FrozenBank => "bank",
         Limit::ChargeVoltage => "voltage",

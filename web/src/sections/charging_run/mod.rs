@@ -73,7 +73,7 @@ fn limited_by(run: &RunReport, reader: &Reader) -> String {
     let disconnects = run.opening.map_or(String::new(), |opening| {
         let after = reader.show(seconds(opening.after_s));
         format!(
-            " After {after} the battery management system disconnects the bank; from there on the chart shows what would flow if it stayed connected."
+            " After {after} the battery management system stops the charging; from there on the chart shows what would flow if it did not."
         )
     });
     let drawn = legs::engine_loads(run, reader).map_or(String::new(), |drawn| format!(" {drawn}"));

@@ -5,7 +5,7 @@ use ampwright_core::analysis::load_dump::{DumpReport, Mitigation};
 use ampwright_core::boat::{SectionId, WhichAlternator};
 use ampwright_core::findings::Finding;
 use ampwright_core::guidance::CautionTopic;
-use ampwright_core::text::load_dump as words;
+use ampwright_core::text::{self, load_dump as words};
 use ampwright_core::units::quantity::{amperes, rpm, volts};
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::prelude::*;
@@ -29,14 +29,24 @@ pub fn LoadDump() -> impl IntoView {
             dumps.iter().map(words).collect::<Vec<_>>()
         })
     });
+    let packs = Memo::new(move |_| {
+        let reader = state.reader.get();
+        state.settled(|_, report| {
+            let packs = report.analyses.packs.as_ref();
+            packs.map(|packs| text::packs::sentences(packs, &reader))
+        })
+    });
     view! {
         <Caution topic=CautionTopic::Disconnect />
         <div id="fit-guard-told">
-            <FindingsHere belongs=|finding| matches!(finding, Finding::LoadDump(_)) />
+            <FindingsHere belongs=|finding| {
+                matches!(finding, Finding::LoadDump(_) | Finding::Link(_) | Finding::Packs(_))
+            } />
             {move || dumps.get().into_iter().map(|dump| view! { <Left dump /> }).collect_view()}
         </div>
         <Questions of=SectionId::guard />
         <div id="fit-guard-more">
+            {move || packs.get().map(|sentences| view! { <Sentences sentences /> })}
             {move || dumps.get().into_iter().map(|dump| view! { <More dump /> }).collect_view()}
         </div>
     }

@@ -1,11 +1,13 @@
 //! The settings sheet on screen and in print.
 
 use ampwright_core::guidance::settings::Group;
-use ampwright_core::guidance::{CautionTopic, settings};
+use ampwright_core::guidance::{CautionTopic, maker_questions, settings};
+use ampwright_core::text::ask_makers;
 use ampwright_core::text::settings as text;
 use ampwright_core::units::Reader;
 use leptos::prelude::*;
 
+use super::figures::Sentences;
 use super::print::PrintAlone;
 use crate::components::Caution;
 use crate::state::AppState;
@@ -44,8 +46,28 @@ pub fn SettingsSheet() -> impl IntoView {
                     devices.get().into_iter().map(|device| view! { <Device device /> }).collect_view()
                 }}
             </table>
+            <AskMakers />
         </div>
     }
+}
+
+/// What to ask the makers of battery and regulator before buying; nothing where
+/// there is nothing to ask.
+#[component]
+fn AskMakers() -> impl IntoView {
+    let state = AppState::expect();
+    let asked = Memo::new(move |_| state.settled(|sheet, _| maker_questions(&sheet.inputs)));
+    let list = move || {
+        let questions = asked.get().into_iter().map(ask_makers::question);
+        let sentences: Vec<String> = questions.map(str::to_string).collect();
+        (!sentences.is_empty()).then(|| {
+            view! {
+                <h3>{ask_makers::HEADING}</h3>
+                <Sentences sentences />
+            }
+        })
+    };
+    view! { <div id="ask-makers">{list}</div> }
 }
 
 fn words(group: &Group, reader: &Reader) -> DeviceWords {

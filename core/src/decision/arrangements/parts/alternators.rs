@@ -135,6 +135,9 @@ pub(super) fn alternators(old: &Inputs, new: &Inputs, list: &mut List) {
         for _ in 0..leads {
             one(list, Purchase::ChargeLead, price.cable);
         }
+        if new.link().sends_limits() && !old.link().sends_limits() {
+            one(list, Purchase::DataLink, price.link);
+        }
         if clamped(new) && !clamped(old) {
             one(list, Purchase::DumpProtection, price.guard);
         }

@@ -26,6 +26,8 @@ pub enum Purchase {
     Pulley,
     /// An external regulator with its sensors.
     Regulator,
+    /// A data link from the battery to the regulator.
+    DataLink,
     /// Cable and fuses of a charge lead.
     ChargeLead,
     /// Protection against a load dump.
