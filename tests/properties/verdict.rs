@@ -35,10 +35,22 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
         Verdict::WrongVoltage { .. } => {
             prop_assert!(found(report, "alternator_voltage_mismatch").is_some());
         }
-        Verdict::BatteryDisconnects { after_s, .. } => {
+        Verdict::BatteryDisconnects {
+            after_s,
+            field_off_first,
+            load_lost,
+            ..
+        } => {
             let opening = report.analyses.run.opening.expect("an opening");
             prop_assert_eq!(after_s, opening.after_s);
-            prop_assert_eq!(found(report, "management_opens"), Some(Severity::Danger));
+            // With the field off first nothing is cut off under load.
+            let severity = if field_off_first {
+                Severity::Fix
+            } else {
+                Severity::Danger
+            };
+            prop_assert!(!(field_off_first && load_lost));
+            prop_assert_eq!(found(report, "management_opens"), Some(severity));
         }
         Verdict::BankFrozen => {
             prop_assert!(report.analyses.run.bank_frozen);
