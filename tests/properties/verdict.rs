@@ -35,16 +35,31 @@ fn agrees(sheet: &Worksheet, report: &Report) -> Result<(), TestCaseError> {
         Verdict::WrongVoltage { .. } => {
             prop_assert!(found(report, "alternator_voltage_mismatch").is_some());
         }
-        Verdict::BatteryDisconnects { after_s, .. } => {
+        Verdict::BatteryDisconnects {
+            after_s,
+            field_off_first,
+            load_lost,
+            ..
+        } => {
             let opening = report.analyses.run.opening.expect("an opening");
             prop_assert_eq!(after_s, opening.after_s);
-            prop_assert_eq!(found(report, "management_opens"), Some(Severity::Danger));
+            // With the field off first nothing is cut off under load.
+            let severity = if field_off_first {
+                Severity::Fix
+            } else {
+                Severity::Danger
+            };
+            prop_assert!(!(field_off_first && load_lost));
+            prop_assert_eq!(found(report, "management_opens"), Some(severity));
         }
         Verdict::BankFrozen => {
             prop_assert!(report.analyses.run.bank_frozen);
             prop_assert_eq!(found(report, "lead_frozen"), Some(Severity::Danger));
             prop_assert!(report.analyses.run.series.iter().all(|m| m.bank_a <= 0.0));
-            prop_assert_eq!(report.analyses.run.minutes_to_target, None);
+            // A target below the start is reached before anything flows.
+            let run = &sheet.inputs.run;
+            let reached = (run.to_pct <= run.from_pct).then_some(0.0);
+            prop_assert_eq!(report.analyses.run.minutes_to_target, reached);
             let hours = report.analyses.day.engine_hours;
             prop_assert!(hours.is_none_or(|hours| hours == 0.0));
         }

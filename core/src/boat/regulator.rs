@@ -87,7 +87,7 @@ effects! {
         low_speed_rpm: Down, Up;
         low_speed_pct: Up, Down;
         current_cap_a: Up, Down;
-        field_cap_pct: Up, Down;
+        field_cap_pct: Up, Depends("under a late sensor a cap saves what its hunting loses");
         fixed_v: Up, Down;
         drop_mv_k: Down, Up;
     }
