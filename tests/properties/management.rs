@@ -97,7 +97,7 @@ fn a_current_cap_holds_it() {
 /// A DC-DC charger gives what it is set to; the alternator keeps a battery.
 #[test]
 fn a_dc_dc_charger_larger_than_the_limit() {
-    let link = "v=2&way_kind=converter&bank_charge_limit_a=30&end";
+    let link = "v=2&way_kind=converter&way_converter_a=40&bank_charge_limit_a=30&end";
     let report = opens(link, OpeningCause::OverCurrent);
     let text = says(&report, "management_opens").expect("said");
     assert!(text.contains("output to 28 A"), "{text}");
@@ -212,6 +212,8 @@ proptest! {
     fn a_limit_that_nothing_knows_moves_no_current(Drawn(sheet) in normal_boat(), part in 0.1..1.0f64) {
         let mut low = sheet.clone();
         low.inputs.bank.charge_limit_a = Some((part * sheet.inputs.charge_limit_a()).max(1.0));
+        // One that nobody stated suits the limit.
+        low.inputs.way.converter_a = Some(sheet.inputs.charger_a());
         prop_assume!(!sheet.inputs.limit_linked() && !low.inputs.limit_linked());
         let (before, after) = (report(&sheet), report(&low));
         prop_assert_eq!(&before.analyses.run.series, &after.analyses.run.series);

@@ -86,7 +86,7 @@ pub(crate) use section::{section, sections};
 pub use shore::{Rest, Shore};
 pub use space::{AfterStop, AirBasis, Space};
 pub use sun::{Month, Sun, SunBasis};
-pub(crate) use way::{CHARGER_SHARE, USUAL_CHARGERS_A};
+pub(crate) use way::USUAL_CHARGERS_A;
 pub use way::{StartKept, Way, WayKind};
 pub use worksheet::Worksheet;
 

@@ -134,11 +134,27 @@ impl Inputs {
     /// nothing lowers the current then, 0 to 1; just 1 for a single pack, and where a
     /// signal or a data link stops or lowers it.
     fn setting_part(&self) -> f64 {
-        if !several(self) || self.field_off_first() || self.limit_linked() {
+        if self.field_off_first() || self.limit_linked() {
             1.0
         } else {
-            one_out_part(self.pack_count(), self.pack_spread())
+            self.one_out_part()
         }
+    }
+
+    /// What is left of the bank's limit once a pack has opened, 0 to 1; just 1 for
+    /// a single pack.
+    fn one_out_part(&self) -> f64 {
+        if several(self) {
+            one_out_part(self.pack_count(), self.pack_spread())
+        } else {
+            1.0
+        }
+    }
+
+    /// The most that anything may give which neither signal nor data link stops, at
+    /// the bank's usual temperatures \[A\].
+    pub(super) fn unlinked_limit_a(&self) -> f64 {
+        self.own_charge_limit_a() * self.one_out_part()
     }
 
     /// The most to set at whatever charges the bank \[A\], a regulator's overshoot

@@ -74,7 +74,7 @@ fn through_converter(inputs: &Inputs) -> bool {
 pub(crate) const USUAL_CHARGERS_A: [f64; 9] = [60.0, 50.0, 40.0, 30.0, 25.0, 20.0, 15.0, 10.0, 5.0];
 /// The part of the alternator's rated power that a DC-DC charger may take:
 /// common practice, no source.
-pub(crate) const CHARGER_SHARE: f64 = 0.5;
+const CHARGER_SHARE: f64 = 0.5;
 /// Volts with the engine running for each 12 V block: common practice.
 const RUNNING_BLOCK_V: f64 = 14.0;
 
@@ -96,7 +96,9 @@ impl Inputs {
     /// \[A\]; the smallest where none does.
     pub(crate) fn usual_charger_a(&self) -> f64 {
         let rated_w = self.first_alternator().rated_w();
-        let suits = |charger_a: &f64| self.charger_suits(*charger_a, rated_w);
+        let suits = |charger_a: &f64| {
+            self.leaves_enough(*charger_a, rated_w) && *charger_a <= self.unlinked_limit_a()
+        };
         let [.., smallest_a] = USUAL_CHARGERS_A;
         let largest_a = USUAL_CHARGERS_A.into_iter().find(suits);
         largest_a.unwrap_or(smallest_a)
@@ -105,8 +107,13 @@ impl Inputs {
     /// Whether a DC-DC charger of an output \[A\] leaves an alternator of a rating
     /// \[W\] enough of its power and the bank may take what it gives.
     pub(crate) fn charger_suits(&self, charger_a: f64, rated_w: f64) -> bool {
-        let takes_w = self.charger_takes_w(charger_a);
-        takes_w <= CHARGER_SHARE * rated_w && charger_a <= self.setting_limit_a()
+        self.leaves_enough(charger_a, rated_w) && charger_a <= self.setting_limit_a()
+    }
+
+    /// Whether a DC-DC charger of an output \[A\] takes no more than its share of an
+    /// alternator's rating \[W\].
+    pub(crate) fn leaves_enough(&self, charger_a: f64, rated_w: f64) -> bool {
+        self.charger_takes_w(charger_a) <= CHARGER_SHARE * rated_w
     }
 
     /// What a DC-DC charger of an output \[A\] takes from the start battery's

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::analysis::RunReport;
-use crate::boat::{CHARGER_SHARE, Chemistry, Inputs, RegulatorKind, WayKind, Worksheet};
+use crate::boat::{Chemistry, Inputs, RegulatorKind, WayKind, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
 use crate::simulation::Limit;
 
@@ -195,7 +195,7 @@ fn charger_findings(inputs: &Inputs, run: &RunReport, found: &mut Vec<Finding>) 
         inputs.charger_takes_w(charger_a),
         inputs.first_alternator().rated_w(),
     );
-    if takes_w > CHARGER_SHARE * rated_w {
+    if !inputs.leaves_enough(charger_a, rated_w) {
         add(
             found,
             ChargeFinding::ConverterLarge {

@@ -63,7 +63,10 @@ pub(super) fn through_charger(with: &mut Inputs, stated: Stated, charger_a: f64)
     *with = as_engines_come(with);
     let before = *with;
     with.way.kind = WayKind::Converter;
-    with.way.converter_a = Some(charger_a);
+    // What the boat has anyway is no change.
+    if with.charger_a() != charger_a {
+        with.way.converter_a = Some(charger_a);
+    }
     with.shore.rest = Rest::Engine;
     start_battery_of(with, &before, stated);
     with.keep_alternator_voltages(&before);
