@@ -12,8 +12,8 @@ use ampwright_core::{Worksheet, report};
 const BOATS: [&str; 20] = [
     "v=2&end",
     "v=2&reg_kind=internal&end",
-    "v=2&reg_kind=internal&way_kind=converter&end",
-    "v=2&reg_kind=internal&way_kind=converter&alt_rated_a=60&way_start_v=13.2&end",
+    "v=2&reg_kind=internal&way_kind=converter&way_converter_a=40&end",
+    "v=2&reg_kind=internal&way_kind=converter&way_converter_a=40&alt_rated_a=60&way_start_v=13.2&end",
     "v=2&bank_nominal_v=24&alt_rated_a=60&bank_capacity_ah=200&end",
     "v=2&bank_chemistry=flooded&bank_temperature_c=35&sun_panel_w=150&end",
     "v=2&bank_chemistry=agm&reg_kind=internal&bank_capacity_ah=200&end",

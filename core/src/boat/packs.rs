@@ -142,10 +142,11 @@ impl Inputs {
     }
 
     /// What is left of the bank's limit once a pack has opened, 0 to 1; just 1 for
-    /// a single pack.
+    /// a single pack. Packs that share better without the one with the least
+    /// resistance bear more then, but never before.
     fn one_out_part(&self) -> f64 {
         if several(self) {
-            one_out_part(self.pack_count(), self.pack_spread())
+            one_out_part(self.pack_count(), self.pack_spread()).min(1.0)
         } else {
             1.0
         }
