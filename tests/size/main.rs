@@ -19,18 +19,18 @@ struct Budget {
 }
 
 /// All that a first visit loads. Above what is wanted since the page is made of
-/// components, and further since the sea trial, the months and the answer in
-/// words have joined it.
+/// components, and further since the sea trial, the months, the answer in
+/// words, the day as legs, the battery's link and packs in parallel have joined it.
 const WHOLE: Budget = Budget {
     what: "A first visit",
     wanted: 570_000,
-    at_most: 650_000,
+    at_most: 680_000,
 };
 /// The calculations and the front end in it, likewise.
 const WASM: Budget = Budget {
     what: "The wasm part",
     wanted: 520_000,
-    at_most: 615_000,
+    at_most: 640_000,
 };
 
 fn main() -> ExitCode {
