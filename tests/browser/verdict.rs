@@ -94,7 +94,7 @@ fn the_chart_marks_where_the_battery_disconnects() {
     );
     assert!(opens.analyses.run.opening.is_some());
     desk.browser
-        .wait_text("#run-lead", "disconnects the bank")
+        .wait_text("#run-lead", "stops the charging")
         .unwrap();
     // An upright line has no width to be seen by.
     desk.browser.find("#run-plot .mark-line.open").unwrap();
