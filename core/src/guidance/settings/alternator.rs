@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use crate::analysis::{Part, PartTemperatures};
 use crate::boat::key;
-use crate::boat::{Alternator, Inputs, InstalledAlternator, SecondRole};
+use crate::boat::{Alternator, Inputs, InstalledAlternator, SecondRole, WayKind};
 use crate::guidance::settings::amount::set_a;
 use crate::guidance::settings::cap::{Decided, MARGIN, cap};
 use crate::guidance::settings::charger::profile;
@@ -115,7 +115,8 @@ pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
     };
     // Two regulators that know nothing of each other: each keeps to its half, as
     // the finding that asks for a cap says it.
-    let both = house && inputs.two.role == SecondRole::House && !inputs.limit_linked();
+    let direct = inputs.way.kind == WayKind::Direct;
+    let both = house && direct && inputs.two.role == SecondRole::House && !inputs.limit_linked();
     let within_a = setting_within_a(limit_a) / if both { 2.0 } else { 1.0 };
     let (cap_a, decided) = cap(inputs, installed.alternator, hot_a, share, within_a);
     let (bank_limit, hot) = (amperes(limit_a), amperes(hot_a));
