@@ -5,6 +5,9 @@
 
 use ampwright_core::analysis::legs::{LegReport, LegsReport};
 use ampwright_core::boat::{Drawn, Leg, LegRow, Purpose};
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+use ampwright_core::text;
+use ampwright_core::units::Reader;
 
 use crate::boat::Boat;
 use crate::says::Says;
@@ -317,5 +320,39 @@ fn a_bank_that_is_run_empty_in_a_pause() {
         says.holds(day(says).next_day_pct.is_none(), || {
             "a day of 48 h".to_string()
         });
+    });
+}
+
+#[test]
+fn what_a_day_counts_that_the_battery_stops_is_said() {
+    // Two packs of 140 A·h in 24 V at 3 °C take some 25 A; 70 A flow, and a signal
+    // stops them. What the legs would bring is not to be read as what they bring.
+    let cold = Boat::new("24 V at 3 °C, signal, a day's sail")
+        .choose("bank_nominal_v", "24")
+        .choose("alt_nominal_v", "24")
+        .choose("reg_link", "signal")
+        .set("bank_capacity_ah", 280.0)
+        .set("bank_temperature_c", 3.0)
+        .set("packs_count", 2.0)
+        .set("alt_rated_a", 75.0);
+    with(cold, a_days_sail()).check(|says| {
+        says.fix("management_opens");
+        let told = text::legs::totals(day(says), &Reader::METRIC).join(" ");
+        says.holds(
+            told.contains("as if the charging went on: in leg 1, “Out”,"),
+            || told.clone(),
+        );
+        says.setting_says(
+            GroupCode::ByTemperature,
+            SettingCode::To5,
+            &["The signal stops the charging but says no limit"],
+        );
+        // Nothing is disconnected where the field is off first.
+        let said = text::sentence(&says.sheet, &says.report, &Reader::METRIC);
+        says.holds(!said.contains("disconnect"), || said.clone());
+    });
+    with(Boat::new("nothing stops it"), a_days_sail()).check(|says| {
+        let told = text::legs::totals(day(says), &Reader::METRIC).join(" ");
+        says.holds(!told.contains("as if"), || told.clone());
     });
 }

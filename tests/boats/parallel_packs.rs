@@ -294,3 +294,26 @@ fn lead_has_no_packs_that_open() {
             says.must_not_find("packs_follow");
         });
 }
+
+#[test]
+fn the_season_is_set_for_the_packs_that_are_left() {
+    // Four packs of 50 A: 181 A together, as they share unequally; three of them bear
+    // 140 A once one has opened, and that is what the sheet says to set.
+    Boat::new("four drop-in packs of 50 A")
+        .choose("packs_management", "closed")
+        .set("packs_count", 4.0)
+        .set("packs_charge_limit_a", 50.0)
+        .check(|says| {
+            let season = SettingCode::To50;
+            says.setting_between(GroupCode::ByTemperature, season, 178.0, 184.0);
+            says.setting_says(GroupCode::ByTemperature, season, &["to 140 A in all"]);
+        });
+    Boat::new("one pack").check(|says| {
+        let season = SettingCode::To50;
+        says.setting_says(
+            GroupCode::ByTemperature,
+            season,
+            &["the setting for the season"],
+        );
+    });
+}

@@ -9,7 +9,7 @@ choice! {
     /// What the engine is run for.
     Purpose {
         Charging = "charging", "for charging";
-        Anyway = "anyway", "anyway, to motor";
+        Anyway = "anyway", "to motor";
     }
 }
 
@@ -21,7 +21,7 @@ section! {
         minutes: Option<f64> = optional("Time", MINUTE, 1.0, 1440.0, "until the bank is charged to the target", |_| None)
             .help("How long the engine runs. Empty: until the bank has reached “Charge to”.");
         purpose: Purpose = choose("The engine runs", Purpose::OPTIONS, 0)
-            .help("For charging alone, or anyway: then only the alternator's part of the fuel is counted, and the loads are those under way.");
+            .help("For charging alone, or to motor: then only the alternator's part of the fuel is counted, and the loads are those under way.");
         pause_h: f64 = number("Engine off before it", HOUR, 0.0, 72.0, 0.0)
             .help("The alternator cools and the boat draws from the bank. 0 where the engine runs on from the leg before. Not counted for the first leg: it starts cold, with the bank at “Charge from”.");
         extra_a: f64 = number("Extra load during it", AMPERE, 0.0, 1000.0, 0.0)

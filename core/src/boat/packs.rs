@@ -10,8 +10,8 @@ use crate::units::{AMPERE, AMPERE_HOUR, CYCLE, PERCENT};
 choice! {
     /// What the packs' management systems let out.
     PackManagement {
-        Open = "open", "A charge-disable signal or a data link, or not known yet";
-        Closed = "closed", "Nothing: drop-in packs without signal or link";
+        Open = "open", "Signal or link, or not known";
+        Closed = "closed", "Nothing: drop-in packs";
     }
 }
 
@@ -22,7 +22,7 @@ section! {
     /// The packs of a lithium house bank.
     Packs {
         management: PackManagement = choose("What the packs' management systems give out", PackManagement::OPTIONS, 0).nameplate()
-            .help("Drop-in packs keep their management system inside: it opens without warning, and no wire can stop the alternator first. Packs with a signal or a data link have terminals or a plug for it.")
+            .help("Drop-in packs keep their management system inside: it opens without warning, and no wire can stop the alternator first. Packs with a charge-disable signal or a data link have terminals or a plug for it.")
             .when(lithium);
         count: f64 = number("Packs in parallel", CYCLE, 1.0, 16.0, 1.0).nameplate()
             .help("Each with a management system of its own that can open by itself; 1 for a bank with one management system. Packs in series count as one.")

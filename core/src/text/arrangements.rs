@@ -119,6 +119,11 @@ pub fn not_proposed(left_out: &[LeftOut], reader: &Reader) -> Vec<(String, Strin
             continue;
         };
         let why = findings::sentence(worst, reader);
+        // Its engine does not charge at anchor; while you motor it still does.
+        let why = match one.kind {
+            Kind::NoEngine => format!("Under way the alternator still charges. {why}"),
+            _ => why,
+        };
         match said.iter_mut().find(|(_, other)| *other == why) {
             Some((names, _)) => *names += &format!("; {}", kind(one.kind)),
             None => said.push((kind(one.kind).to_string(), why)),

@@ -6,7 +6,7 @@ use crate::boat::{EngineLoad, Purpose};
 use crate::text::words;
 use crate::units::Reader;
 use crate::units::quantity::{
-    Quantity, QuantityKind, ampere_hours, amperes, celsius, minutes, percent, rpm,
+    Quantity, QuantityKind, ampere_hours, amperes, celsius, minutes, percent, rpm, seconds,
 };
 
 /// What the list is for.
@@ -32,7 +32,7 @@ pub const fn purpose(purpose: Purpose) -> &'static str {
 }
 
 fn hours(h: f64, reader: &Reader) -> String {
-    reader.show(Quantity::new(h, QuantityKind::Hours).to(1))
+    reader.show(minutes(60.0 * h))
 }
 
 fn litres(l: f64) -> Quantity {
@@ -95,6 +95,16 @@ pub fn totals(legs: &LegsReport, reader: &Reader) -> Vec<String> {
         reader.show(percent(legs.from_pct)),
         reader.show(percent(legs.end_pct.max(0.0)))
     );
+    let opens = legs.legs.iter().zip(1..).find_map(|(leg, number)| {
+        let opening = leg.opening?;
+        Some((called(number, &leg.name), opening.after_s))
+    });
+    if let Some((leg, after_s)) = opens {
+        said.push(format!(
+            "This is as if the charging went on: in {leg} the battery management system stops it after {}.",
+            reader.show(seconds(after_s))
+        ));
+    }
     said.push(match legs.next_day_pct {
         None => format!(
             "{bank}. With the pauses the legs take {}, more than a day.",

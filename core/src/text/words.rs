@@ -121,7 +121,7 @@ pub const fn why_not_charged(trouble: DayTrouble) -> &'static str {
             "The engine cannot charge the bank: the boat uses all that the alternator gives it."
         }
         DayTrouble::ManagementOpens => {
-            "The engine cannot charge the bank: the battery management system disconnects it."
+            "The engine cannot charge the bank: the battery management system stops the charging."
         }
         DayTrouble::WrongVoltage => {
             "The engine cannot charge the bank: the alternator is built for another voltage than the battery it is connected to."
@@ -141,7 +141,7 @@ pub const fn day_trouble(trouble: DayTrouble) -> &'static str {
         DayTrouble::CannotBeCharged => "cannot be charged",
         DayTrouble::BankFrozen => "bank frozen",
         DayTrouble::NothingLeft => "no charge left",
-        DayTrouble::ManagementOpens => "battery disconnects",
+        DayTrouble::ManagementOpens => "battery stops it",
         DayTrouble::WrongVoltage => "wrong voltage",
         DayTrouble::TooSlow => "more than a day",
         DayTrouble::BankTooSmall => "bank too small",

@@ -1,67 +1,62 @@
 //! Reading the loads and the legs of a file and the user's own arrangements.
 
-use serde_json::Value as Json;
+use serde_json::{Map, Value as Json};
 
 use crate::boat::reading::Remark;
-use crate::boat::{Arrangement, Key, Leg, LegRow, Load, LoadRow, Section};
-use crate::exchange::file::parts::{dropped, name_from_json, named, value_of};
+use crate::boat::{Arrangement, Key, Leg, Load};
+use crate::exchange::file::parts::{dropped, name_from_json, named, read_figures, value_of};
 use crate::exchange::remarks::Remarks;
 use crate::schema::Excerpt;
 
 /// A load; none where it is none at all.
 pub(super) fn load_from_json(json: &Json, remarks: &mut Remarks) -> Option<Load> {
-    let mut load = Load::default();
-    let Some(row) = json.as_object() else {
+    let Some(told) = json.as_object() else {
         remarks.push(Remark::LoadNotUnderstood);
         return None;
     };
-    for (name, value) in row {
-        if name == "name" {
-            load.name = name_from_json(value, remarks);
-        } else if let Some(field) = LoadRow::FIELDS.iter().find(|field| field.name == name) {
-            match value_of(&field.spec, value) {
-                Ok(value) => field.set(&mut load.row, value),
-                Err(error) => remarks.push(Remark::LoadValueRefused {
-                    load: named(row),
-                    error,
-                    kept: field.spec.kept(field.get(&load.row)),
-                }),
-            }
-        } else {
-            remarks.push(Remark::UnknownLoadFigure {
-                name: Excerpt::of(name),
-            });
-        }
-    }
+    let mut load = Load {
+        name: name_of(told, remarks),
+        ..Load::default()
+    };
+    let unknown = |name| Remark::UnknownLoadFigure { name };
+    let refused = |error, kept| Remark::LoadValueRefused {
+        load: named(told),
+        error,
+        kept,
+    };
+    read_figures(&mut load.row, figures_of(told), remarks, unknown, refused);
     Some(load)
 }
 
 /// A leg of the day; none where it is none at all.
 pub(super) fn leg_from_json(json: &Json, remarks: &mut Remarks) -> Option<Leg> {
-    let mut leg = Leg::default();
-    let Some(row) = json.as_object() else {
+    let Some(told) = json.as_object() else {
         remarks.push(Remark::LegNotUnderstood);
         return None;
     };
-    for (name, value) in row {
-        if name == "name" {
-            leg.name = name_from_json(value, remarks);
-        } else if let Some(field) = LegRow::FIELDS.iter().find(|field| field.name == name) {
-            match value_of(&field.spec, value) {
-                Ok(value) => field.set(&mut leg.row, value),
-                Err(error) => remarks.push(Remark::LegValueRefused {
-                    leg: named(row),
-                    error,
-                    kept: field.spec.kept(field.get(&leg.row)),
-                }),
-            }
-        } else {
-            remarks.push(Remark::UnknownLegFigure {
-                name: Excerpt::of(name),
-            });
-        }
-    }
+    let mut leg = Leg {
+        name: name_of(told, remarks),
+        ..Leg::default()
+    };
+    let unknown = |name| Remark::UnknownLegFigure { name };
+    let refused = |error, kept| Remark::LegValueRefused {
+        leg: named(told),
+        error,
+        kept,
+    };
+    read_figures(&mut leg.row, figures_of(told), remarks, unknown, refused);
     Some(leg)
+}
+
+/// What a row calls itself; empty where it does not.
+fn name_of(told: &Map<String, Json>, remarks: &mut Remarks) -> String {
+    let name = told.get("name").map(|name| name_from_json(name, remarks));
+    name.unwrap_or_default()
+}
+
+/// All that a row tells of itself but its name.
+fn figures_of(told: &Map<String, Json>) -> impl Iterator<Item = (&String, &Json)> {
+    told.iter().filter(|(name, _)| *name != "name")
 }
 
 /// One of the user's own arrangements; none where it is none at all.

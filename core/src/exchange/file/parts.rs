@@ -3,9 +3,10 @@
 
 use serde_json::{Map, Value as Json};
 
+use crate::boat::Section;
 use crate::boat::reading::Remark;
 use crate::exchange::remarks::Remarks;
-use crate::schema::{Excerpt, FieldSpec, InputError, Kind, Value};
+use crate::schema::{Excerpt, FieldSpec, InputError, KeptValue, Kind, Value};
 
 /// A part of a file that no worksheet has, or not like this.
 pub(in crate::exchange) fn dropped(part: &str) -> Remark {
@@ -46,4 +47,25 @@ pub(super) fn value_of(spec: &FieldSpec, json: &Json) -> Result<Value, InputErro
 /// What a load or an arrangement calls itself.
 pub(super) fn named(one: &Map<String, Json>) -> Excerpt {
     Excerpt::of(one.get("name").and_then(Json::as_str).unwrap_or_default())
+}
+
+/// Takes the figures of a row by their names, and remarks on those it does not have
+/// or does not take.
+pub(super) fn read_figures<'a, R: Section>(
+    row: &mut R,
+    told: impl Iterator<Item = (&'a String, &'a Json)>,
+    remarks: &mut Remarks,
+    unknown: fn(Excerpt) -> Remark,
+    refused: impl Fn(InputError, KeptValue) -> Remark,
+) {
+    for (name, value) in told {
+        let Some(field) = R::FIELDS.iter().find(|field| field.name == name) else {
+            remarks.push(unknown(Excerpt::of(name)));
+            continue;
+        };
+        match value_of(&field.spec, value) {
+            Ok(value) => field.set(row, value),
+            Err(error) => remarks.push(refused(error, field.spec.kept(field.get(row)))),
+        }
+    }
 }

@@ -3,8 +3,8 @@
 use serde_json::{Map, Value as Json};
 
 use crate::boat::reading::Remark;
-use crate::boat::{Month, MonthRow, Section, Worksheet};
-use crate::exchange::file::parts::{dropped, value_of};
+use crate::boat::{Month, MonthRow, Worksheet};
+use crate::exchange::file::parts::{dropped, read_figures};
 use crate::exchange::remarks::Remarks;
 use crate::schema::Excerpt;
 
@@ -37,20 +37,8 @@ fn read_month(json: &Json, sheet: &mut Worksheet, remarks: &mut Remarks) {
     if *row != MonthRow::default() {
         remarks.push(Remark::MonthTwice { month });
     }
-    for (name, value) in told.iter().filter(|(name, _)| *name != "month") {
-        let Some(field) = MonthRow::FIELDS.iter().find(|field| field.name == name) else {
-            remarks.push(Remark::UnknownMonthFigure {
-                name: Excerpt::of(name),
-            });
-            continue;
-        };
-        match value_of(&field.spec, value) {
-            Ok(value) => field.set(row, value),
-            Err(error) => remarks.push(Remark::MonthValueRefused {
-                month,
-                error,
-                kept: field.spec.kept(field.get(row)),
-            }),
-        }
-    }
+    let figures = told.iter().filter(|(name, _)| *name != "month");
+    let unknown = |name| Remark::UnknownMonthFigure { name };
+    let refused = |error, kept| Remark::MonthValueRefused { month, error, kept };
+    read_figures(row, figures, remarks, unknown, refused);
 }

@@ -1,10 +1,12 @@
 //! Reading the parts of a link: an input, a load, a leg, a month, an arrangement.
 
+use std::str::Split;
+
 use crate::boat::reading::Remark;
 use crate::boat::{Arrangement, Leg, LegRow, Load, LoadRow, Month, MonthRow, Section, SectionId};
 use crate::exchange::link::reader::{LinkReader, excerpt, unescape};
 use crate::exchange::link::{PART, names};
-use crate::schema::{Confidence, Excerpt};
+use crate::schema::{Confidence, Excerpt, InputError, KeptValue};
 
 /// Reads one input and says the section it stands in; none when the name is
 /// not known, so that what follows is not taken for another section's.
@@ -49,32 +51,21 @@ pub(super) fn read_input(
 /// Reads a load: its name, its draw, and the other figures as far as they are said.
 pub(super) fn read_load(value: &str, reader: &mut LinkReader) {
     let mut parts = value.split(PART);
-    let name = parts.next().unwrap_or_default();
     let mut load = Load {
-        name: reader.text(name),
+        name: reader.text(parts.next().unwrap_or_default()),
         row: LoadRow::default(),
     };
-    for (at, field) in LoadRow::FIELDS.iter().enumerate() {
-        let part = match parts.next() {
-            // Left out or left empty: as usual; but it must say what it draws.
-            None | Some("") if at > 0 => continue,
-            part => part.unwrap_or_default(),
-        };
-        match field.spec.read(&unescape(part)) {
-            Ok(value) => field.set(&mut load.row, value),
-            Err(error) => reader.remark(Remark::LoadValueRefused {
-                load: Excerpt::of(&load.name),
-                error,
-                kept: field.spec.kept(field.get(&load.row)),
-            }),
-        }
-    }
-    if parts.next().is_some() {
-        reader.remark(Remark::ExtraLoadFigures {
-            load: Excerpt::of(&load.name),
-        });
-    }
+    let name = Excerpt::of(&load.name);
+    let refused = |error, kept| Remark::LoadValueRefused {
+        load: name.clone(),
+        error,
+        kept,
+    };
+    let extra = Remark::ExtraLoadFigures { load: name.clone() };
+    // It must say what it draws.
+    let remarks = read_figures(&mut load.row, &mut parts, 1, refused, extra);
     reader.sheet.loads.push(load);
+    reader.remark_all(remarks);
 }
 
 /// Reads a leg of the day: its name, and its figures as far as they are said.
@@ -84,27 +75,41 @@ pub(super) fn read_leg(value: &str, reader: &mut LinkReader) {
         name: reader.text(parts.next().unwrap_or_default()),
         row: LegRow::default(),
     };
-    for field in LegRow::FIELDS {
-        // Left out or left empty: as usual.
+    let name = Excerpt::of(&leg.name);
+    let refused = |error, kept| Remark::LegValueRefused {
+        leg: name.clone(),
+        error,
+        kept,
+    };
+    let extra = Remark::ExtraLegFigures { leg: name.clone() };
+    let remarks = read_figures(&mut leg.row, &mut parts, 0, refused, extra);
+    reader.sheet.legs.push(leg);
+    reader.remark_all(remarks);
+}
+
+/// Takes the figures of a row in their order. One that is left out or left empty
+/// is as usual, but for the first so many that must be said; `extra` is what to
+/// remark where more are said than it has.
+fn read_figures<R: Section>(
+    row: &mut R,
+    parts: &mut Split<char>,
+    must_be_said: usize,
+    refused: impl Fn(InputError, KeptValue) -> Remark,
+    extra: Remark,
+) -> Vec<Remark> {
+    let mut remarks = Vec::new();
+    for (at, field) in R::FIELDS.iter().enumerate() {
         let part = match parts.next() {
-            None | Some("") => continue,
-            Some(part) => part,
+            None | Some("") if at >= must_be_said => continue,
+            part => part.unwrap_or_default(),
         };
         match field.spec.read(&unescape(part)) {
-            Ok(value) => field.set(&mut leg.row, value),
-            Err(error) => reader.remark(Remark::LegValueRefused {
-                leg: Excerpt::of(&leg.name),
-                error,
-                kept: field.spec.kept(field.get(&leg.row)),
-            }),
+            Ok(value) => field.set(row, value),
+            Err(error) => remarks.push(refused(error, field.spec.kept(field.get(row)))),
         }
     }
-    if parts.next().is_some() {
-        reader.remark(Remark::ExtraLegFigures {
-            leg: Excerpt::of(&leg.name),
-        });
-    }
-    reader.sheet.legs.push(leg);
+    remarks.extend(parts.next().map(|_| extra));
+    remarks
 }
 
 /// Reads a month: its number, and what is said of it.
@@ -118,29 +123,12 @@ pub(super) fn read_month(value: &str, reader: &mut LinkReader) {
         return;
     };
     let row = reader.sheet.months.row_mut(month);
-    let mut remarks = Vec::new();
-    if *row != MonthRow::default() {
-        remarks.push(Remark::MonthTwice { month });
-    }
-    for field in MonthRow::FIELDS {
-        // Left out or left empty: nothing is said.
-        let part = match parts.next() {
-            None | Some("") => continue,
-            Some(part) => part,
-        };
-        match field.spec.read(&unescape(part)) {
-            Ok(value) => field.set(row, value),
-            Err(error) => remarks.push(Remark::MonthValueRefused {
-                month,
-                error,
-                kept: field.spec.kept(field.get(row)),
-            }),
-        }
-    }
-    if parts.next().is_some() {
-        remarks.push(Remark::ExtraMonthFigures { month });
-    }
-    remarks.into_iter().for_each(|remark| reader.remark(remark));
+    let is_told = *row != MonthRow::default();
+    let twice = is_told.then_some(Remark::MonthTwice { month });
+    let refused = |error, kept| Remark::MonthValueRefused { month, error, kept };
+    let extra = Remark::ExtraMonthFigures { month };
+    let remarks = read_figures(row, &mut parts, 0, refused, extra);
+    reader.remark_all(twice.into_iter().chain(remarks));
 }
 
 /// Reads an arrangement: its name, and each input that it changes.

@@ -24,6 +24,11 @@ impl LinkReader {
         self.remarks.push(remark);
     }
 
+    /// Notes all of this.
+    pub fn remark_all(&mut self, remarks: impl IntoIterator<Item = Remark>) {
+        remarks.into_iter().for_each(|remark| self.remark(remark));
+    }
+
     /// A name, as far as it is text.
     pub fn text(&mut self, escaped: &str) -> String {
         let text = unescape(escaped);

@@ -18,6 +18,10 @@ pub enum CellTemperatureReason {
     OwnLimit {
         /// Current for each ampere hour of capacity \[1/h\].
         rate: Quantity,
+        /// What to set all together to, so that the other packs hold when one
+        /// opens; none where the limit itself may be set.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        set: Option<Quantity>,
     },
     /// Less than the bank's own limit, for the first time in the table.
     FirstLess {
@@ -43,6 +47,8 @@ pub enum CurrentInTheCold {
     ChargerByHand,
     /// Nothing: the regulator is set by hand.
     RegulatorByHand,
+    /// A signal that only stops: the regulator is set by hand.
+    RegulatorByHandOrStopped,
     /// Nothing: the DC-DC charger is set by hand.
     DcDcChargerByHand,
 }
@@ -105,7 +111,9 @@ fn setting(case: Case, row: &ChargeStep, first_less: bool) -> Setting {
     let (reason, from) = if row.amperes <= 0.0 {
         (CellTemperatureReason::AllStops, Source::BatteryMaker)
     } else if row.amperes >= f.bank_limit_a {
-        (CellTemperatureReason::OwnLimit { rate }, f.limit_from)
+        let one_out = f.setting_limit_a < f.bank_limit_a;
+        let set = one_out.then(|| set_a(f.setting_limit_a));
+        (CellTemperatureReason::OwnLimit { rate, set }, f.limit_from)
     } else if first_less {
         let held_by = held_by(inputs);
         let reason = CellTemperatureReason::FirstLess { rate, held_by };
@@ -121,6 +129,9 @@ fn held_by(inputs: &Inputs) -> CurrentInTheCold {
     match (inputs.engine_charges(), inputs.way.kind) {
         (true, _) if inputs.limit_linked() => CurrentInTheCold::DataLink,
         (false, _) => CurrentInTheCold::ChargerByHand,
+        (true, WayKind::Direct) if inputs.field_off_first() => {
+            CurrentInTheCold::RegulatorByHandOrStopped
+        }
         (true, WayKind::Direct) => CurrentInTheCold::RegulatorByHand,
         (true, WayKind::Converter) => CurrentInTheCold::DcDcChargerByHand,
     }

@@ -16,28 +16,11 @@ const WARM_C: f64 = 60.0;
 pub(super) fn sentence(finding: &LegFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     match finding {
-        LegFinding::TooHot(hot) => format!(
-            "In {} the {}'s {} reaches {}; {} is {}.{}{}",
-            named(&hot.leg),
-            words::alternator(hot.alternator),
-            words::part(hot.part),
-            reached(hot, reader),
-            show(celsius(hot.limit_c)),
-            words::limit_of(hot.part),
-            warm(hot, reader),
-            remedy(hot)
-        ),
-        LegFinding::NearLimit(hot) => format!(
-            "In {} the {}'s {} gets to {}; {} is {}.{} A warmer day or a dusty fan uses up what is left.{}",
-            named(&hot.leg),
-            words::alternator(hot.alternator),
-            words::part(hot.part),
-            reached(hot, reader),
-            show(celsius(hot.limit_c)),
-            words::limit_of(hot.part),
-            warm(hot, reader),
-            remedy(hot)
-        ),
+        LegFinding::TooHot(hot) => hot_leg(hot, "reaches", "", reader),
+        LegFinding::NearLimit(hot) => {
+            let little = " A warmer day or a dusty fan uses up what is left.";
+            hot_leg(hot, "gets to", little, reader)
+        }
         LegFinding::Disconnects {
             leg,
             cause,
@@ -87,6 +70,21 @@ pub(super) fn sentence(finding: &LegFinding, reader: &Reader) -> String {
             show(rpm(*top_rpm))
         ),
     }
+}
+
+/// How hot a part gets, what it withstands, and what to do.
+fn hot_leg(hot: &HotLeg, gets: &str, follows: &str, reader: &Reader) -> String {
+    format!(
+        "In {} the {}'s {} {gets} {}; {} is {}.{}{follows}{}",
+        named(&hot.leg),
+        words::alternator(hot.alternator),
+        words::part(hot.part),
+        reached(hot, reader),
+        reader.show(celsius(hot.limit_c)),
+        words::limit_of(hot.part),
+        warm(hot, reader),
+        remedy(hot)
+    )
 }
 
 fn named(leg: &LegName) -> String {

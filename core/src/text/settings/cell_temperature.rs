@@ -9,9 +9,17 @@ pub(super) fn reason(reason: &CellTemperatureReason, reader: &Reader) -> String 
         CellTemperatureReason::AllStops => {
             "The battery management system must stop everything that charges.".to_string()
         }
-        CellTemperatureReason::OwnLimit { rate } => format!(
+        CellTemperatureReason::OwnLimit { rate, set: None } => format!(
             "{}: the bank's own limit, the setting for the season.",
             show_rate(rate, reader)
+        ),
+        CellTemperatureReason::OwnLimit {
+            rate,
+            set: Some(set),
+        } => format!(
+            "{}: the bank's own limit. For the season set what charges it to {} in all: the other packs bear that when one opens.",
+            show_rate(rate, reader),
+            reader.show(set)
         ),
         CellTemperatureReason::FirstLess { rate, held_by } => {
             format!("{}. {}", show_rate(rate, reader), held(held_by))
@@ -30,6 +38,9 @@ const fn held(by: CurrentInTheCold) -> &'static str {
         }
         CurrentInTheCold::RegulatorByHand => {
             "Nothing tells the regulator: set it by hand in such cold, or the battery management system disconnects under load."
+        }
+        CurrentInTheCold::RegulatorByHandOrStopped => {
+            "The signal stops the charging but says no limit: set the regulator by hand in such cold, or the bank is charged by fits and starts."
         }
         CurrentInTheCold::DcDcChargerByHand => {
             "Nothing tells the DC-DC charger: set it by hand in such cold, or the battery management system disconnects."

@@ -122,7 +122,7 @@ static COLUMNS: [Column; 8] = [
     ("To", QuantityKind::Percent, |leg| {
         percent(leg.to_pct.max(0.0))
     }),
-    ("Wind.", QuantityKind::Temperature, |leg| {
+    ("Winding", QuantityKind::Temperature, |leg| {
         celsius(leg.hottest_winding_c())
     }),
     ("Case", QuantityKind::Temperature, |leg| {

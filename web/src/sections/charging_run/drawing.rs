@@ -209,7 +209,7 @@ fn Disconnects(time: Memo<Scale>) -> impl IntoView {
                 class="mark-words open"
                 at=(words_at, AMPERES.1 - 6.0)
                 anchor=anchor
-                says="the battery disconnects here"
+                says="the battery stops the charging here"
             />
         }
     };
