@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use crate::boat::{Chemistry, Inputs, RegulatorKind, Said, WayKind};
-use crate::physics::battery::LFP_CHARGE_V;
+use crate::physics::battery::{LFP_BLOCK_CELLS, LFP_CHARGE_V};
 use crate::schema::choice;
 
 choice! {
@@ -44,9 +44,6 @@ pub enum NoLink {
     /// The alternator charges the start battery; the DC-DC charger does not hear it.
     DcDcCharger,
 }
-
-/// Cells in series in a 12 V block of lithium iron phosphate.
-const BLOCK_CELLS: f64 = 4.0;
 
 impl Inputs {
     /// Whether the battery could tell the regulator anything.
@@ -104,7 +101,7 @@ impl Inputs {
     /// iron phosphate is charged to day by day; none where it sends none.
     pub fn sent_v(&self) -> Option<f64> {
         let sends = self.link() == RegulatorLink::LimitsAndVolts && self.limit_linked();
-        sends.then(|| LFP_CHARGE_V * BLOCK_CELLS * self.bank.nominal_v.blocks())
+        sends.then(|| LFP_CHARGE_V * LFP_BLOCK_CELLS * self.bank.nominal_v.blocks())
     }
 
     /// Whether a charge-disable signal of the management system cuts the field.

@@ -7,8 +7,8 @@ use crate::boat::TooColdOrHot;
 use crate::boat::{Chemistry, Inputs, OldConnection, Worksheet};
 use crate::findings::management::less_voltage;
 use crate::findings::{Code, Finding, LessVoltage, Severity, add};
-use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
-use crate::simulation::management::{BLOCK_CELLS, OpeningCause};
+use crate::physics::battery::{LFP_BLOCK_CELLS, LFP_CHARGE_V, LFP_MOST_V};
+use crate::simulation::management::OpeningCause;
 
 /// What a lithium bank does not withstand.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -161,7 +161,7 @@ fn lithium_temperature(inputs: &Inputs, found: &mut Vec<Finding>) {
 /// Whether the charge voltage leaves the cells room, what the regulator holds
 /// or what all others are set to.
 fn lithium_voltage(inputs: &Inputs, found: &mut Vec<Finding>) {
-    let cells = BLOCK_CELLS * inputs.bank.nominal_v.blocks();
+    let cells = LFP_BLOCK_CELLS * inputs.bank.nominal_v.blocks();
     let (held_v, set_v) = (inputs.held_v(), inputs.charge_v());
     let charge_v = held_v.max(set_v);
     if charge_v > LFP_MOST_V * cells + 1e-9 {

@@ -4,11 +4,8 @@
 use crate::boat::TooColdOrHot;
 use serde::Serialize;
 
-use crate::physics::battery::{Bank, Cells, LFP_MOST_V};
+use crate::physics::battery::{Bank, Cells, LFP_BLOCK_CELLS, LFP_MOST_V};
 use crate::simulation::moment::Flow;
-
-/// Cells in a 12 V block.
-pub const BLOCK_CELLS: f64 = 4.0;
 
 /// How long too much current flows before the contactor opens \[s\]: 5 to 10 s,
 /// common practice, no source.
@@ -126,7 +123,7 @@ impl Management {
             Cells::Lead(_) => None,
             Cells::Lfp(_) => Some(Management {
                 most_a,
-                most_v: LFP_MOST_V * BLOCK_CELLS * bank.blocks,
+                most_v: LFP_MOST_V * LFP_BLOCK_CELLS * bank.blocks,
                 barred,
                 harness_ohm: bank.harness_ohm,
             }),

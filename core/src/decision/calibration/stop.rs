@@ -7,8 +7,7 @@ use crate::analysis::{AlternatorMoment, NEAR_K, Part};
 use crate::boat::{Chemistry, Inputs, RegulatorKind, SensorPlace};
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::log::Row;
-use crate::physics::battery::LFP_MOST_V;
-use crate::simulation::management::BLOCK_CELLS;
+use crate::physics::battery::{LFP_BLOCK_CELLS, LFP_MOST_V};
 
 /// A 12 V lead battery is not taken beyond this by any regulator that works
 /// \[V\]: common practice, no source.
@@ -189,7 +188,7 @@ fn volts_stop(inputs: &Inputs, report: &Report) -> (f64, bool) {
     let drop_v = drops.fold(0.0, f64::max).min(MOST_DROP_V * blocks);
     let lithium = inputs.bank.chemistry == Chemistry::Lfp;
     let battery_v = match lithium {
-        true => LFP_MOST_V * BLOCK_CELLS * blocks,
+        true => LFP_MOST_V * LFP_BLOCK_CELLS * blocks,
         // A cold lead bank is charged at more volts.
         false => LEAD_STOP_V * blocks + inputs.lead_shift_v().max(0.0),
     };

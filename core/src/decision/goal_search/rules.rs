@@ -3,9 +3,8 @@
 
 use crate::boat::{Alternator, Belt, BeltKind, Inputs, InstalledAlternator, RegulatorKind};
 use crate::decision::arrangements::may_pass_limit;
-use crate::physics::battery::LFP_MOST_V;
+use crate::physics::battery::{LFP_BLOCK_CELLS, LFP_MOST_V};
 use crate::physics::thermal::Temperatures;
-use crate::simulation::management::BLOCK_CELLS;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::Trace;
 use crate::simulation::steady_state::settled;
@@ -57,7 +56,7 @@ pub(super) fn run_harms(inputs: &Inputs, plant: &Plant, trace: &Trace, seconds: 
 
 /// Whether there is anything for a management system to open for.
 fn may_open(inputs: &Inputs) -> bool {
-    let most_v = LFP_MOST_V * BLOCK_CELLS * inputs.bank.nominal_v.blocks();
+    let most_v = LFP_MOST_V * LFP_BLOCK_CELLS * inputs.bank.nominal_v.blocks();
     may_pass_limit(inputs) || inputs.held_v() > most_v
 }
 

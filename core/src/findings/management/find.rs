@@ -9,9 +9,9 @@ use crate::findings::management::{
     LessCurrent, LessVoltage, LoadLost, ManagementFinding, ManagementOpens, NotHeldBy, OpensFor,
 };
 use crate::findings::{Finding, add};
-use crate::physics::battery::LFP_CHARGE_V;
+use crate::physics::battery::{LFP_BLOCK_CELLS, LFP_CHARGE_V};
 use crate::simulation::Limit;
-use crate::simulation::management::{BLOCK_CELLS, OpeningCause, setting_within_a};
+use crate::simulation::management::{OpeningCause, setting_within_a};
 use crate::simulation::opening::Opening;
 
 /// How far a current may lie above a bank's limit and still count as held at
@@ -145,7 +145,7 @@ fn less_current(inputs: &Inputs) -> LessCurrent {
 
 /// What to do about a charge voltage that is too high for lithium cells.
 pub(crate) fn less_voltage(inputs: &Inputs) -> LessVoltage {
-    let usual_v = LFP_CHARGE_V * BLOCK_CELLS * inputs.bank.nominal_v.blocks();
+    let usual_v = LFP_CHARGE_V * LFP_BLOCK_CELLS * inputs.bank.nominal_v.blocks();
     match (inputs.way.kind, inputs.reg.kind) {
         (WayKind::Direct, RegulatorKind::Internal) => LessVoltage::FitRegulator { usual_v },
         _ if inputs.compensation_v() != 0.0 => LessVoltage::SetWithoutCompensation { usual_v },

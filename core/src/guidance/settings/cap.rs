@@ -1,7 +1,7 @@
 //! The current cap of an alternator: what it holds hot and a margin.
 
 use crate::boat::{Alternator, Inputs, RegulatorKind};
-use crate::physics::battery::{Bank, Cells, lfp_rest_v};
+use crate::physics::battery::{Bank, Cells, LFP_BLOCK_CELLS, lfp_rest_v};
 use crate::simulation::moment::Output;
 use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::plant::Plant;
@@ -36,7 +36,7 @@ pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> PerAlternator<f64> {
     let mut plant = Plant::new(&open, load_a);
     // A bank that takes everything at the charge voltage.
     plant.bank = Bank {
-        blocks: inputs.charge_v() / (4.0 * lfp_rest_v(0.5)),
+        blocks: inputs.charge_v() / (LFP_BLOCK_CELLS * lfp_rest_v(0.5)),
         capacity_ah: NEVER_BINDS,
         cells: Cells::Lfp(1e-6),
         harness_ohm: 0.0,

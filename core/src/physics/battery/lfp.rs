@@ -32,6 +32,9 @@ pub const LFP_SHORT_OHM_AH: f64 = 0.3;
 /// practice, no source.
 pub const LFP_MOST_V: f64 = 3.65;
 
+/// Cells in series in a 12 V block.
+pub const LFP_BLOCK_CELLS: f64 = 4.0;
+
 /// Volts a cell is charged to that leave a management system room to warn and
 /// to stop the charging before it opens \[V\]: common practice, no source.
 pub const LFP_CHARGE_V: f64 = 3.55;

@@ -11,8 +11,8 @@ pub use lead::{
     peukert_hours,
 };
 pub use lfp::{
-    LFP_CHARGE_V, LFP_LADDER, LFP_MOST_V, LFP_SHORT_OHM_AH, LadderRate, LadderStep,
-    lfp_cold_factor, lfp_rest_v,
+    LFP_BLOCK_CELLS, LFP_CHARGE_V, LFP_LADDER, LFP_MOST_V, LFP_SHORT_OHM_AH, LadderRate,
+    LadderStep, lfp_cold_factor, lfp_rest_v,
 };
 
 /// No electrolyte is frozen at this temperature \[°C\]: even water melts at 0.
@@ -51,7 +51,7 @@ impl Bank {
     /// Voltage at rest \[V\] at a state of charge, 0 to 1.
     pub fn rest_v(&self, soc: f64) -> f64 {
         let block_v = match &self.cells {
-            Cells::Lfp(_) => 4.0 * lfp_rest_v(soc),
+            Cells::Lfp(_) => LFP_BLOCK_CELLS * lfp_rest_v(soc),
             Cells::Lead(kind) => kind.rest_v(soc),
         };
         bank_v(self.blocks, block_v)
