@@ -48,7 +48,7 @@ pub use charging_run::{
 };
 pub use daily_run::DayReport;
 pub use engine_load::EngineReport;
-pub use lead_comparison::LeadReport;
+pub use lead_comparison::{LeadComparison, LeadReport};
 pub(crate) use lead_comparison::flooded;
 pub(crate) use limits::first_passed;
 pub use limits::{LegLimit, NEAR_K, Part, PartLimit, leg_limits, nearest, part_limits};
@@ -75,9 +75,8 @@ pub struct Analyses {
     pub day: DayReport,
     /// What the alternators ask of the engine.
     pub engine: EngineReport,
-    /// What a flooded lead bank of the same capacity would have done; none when
-    /// the bank is of lead already, or where this was not asked for.
-    pub lead: Option<LeadReport>,
+    /// A flooded lead bank of the same capacity.
+    pub lead: LeadComparison,
     /// What the quay has to put back.
     pub shore: ShoreReport,
     /// Every alternator's belt, the first one's first.
@@ -113,19 +112,6 @@ pub fn analyse(sheet: &Worksheet) -> Analyses {
 
 /// Every analysis, with alternators that were calibrated before.
 fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
-    Analyses {
-        lead: lead_comparison::lead_report(sheet, &alternators),
-        ..without_lead(sheet, alternators)
-    }
-}
-
-/// Every analysis but the flooded lead bank beside this one, which takes a third
-/// of the time: for who puts many worksheets beside each other.
-pub(crate) fn analyse_without_lead(sheet: &Worksheet) -> Analyses {
-    without_lead(sheet, Alternators::of(&sheet.inputs))
-}
-
-fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
     let inputs = &sheet.inputs;
     let energy = energy(sheet);
     let plant = alternators.plant_of(sheet);
@@ -146,7 +132,7 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         output: output::output_report(inputs, &alternators, &plant, half_way, &hot),
         alternators: output::alternator_reports(inputs, &plant, &hot),
         engine: engine_load::engine_report(inputs, &plant, &run),
-        lead: None,
+        lead: LeadComparison::new(sheet, &alternators),
         legs: legs::legs_report(sheet, &alternators, &energy),
         shore: shore_power::shore_report(inputs, &energy),
         belts: belt::belts(&peaks),
@@ -192,7 +178,7 @@ mod tests {
             format!("{:?}", report.run),
             format!("{:?}", report.day),
             format!("{:?}", report.engine),
-            format!("{:?}", report.lead),
+            format!("{:?}", report.lead.report()),
             format!("{:?}", report.belts),
             format!("{:?}", report.load_dump),
             format!("{:?}", report.cables),
