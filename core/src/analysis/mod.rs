@@ -48,8 +48,8 @@ pub use charging_run::{
 };
 pub use daily_run::DayReport;
 pub use engine_load::EngineReport;
-pub use lead_comparison::{LeadComparison, LeadReport};
 pub(crate) use lead_comparison::flooded;
+pub use lead_comparison::{LeadComparison, LeadReport};
 pub(crate) use limits::first_passed;
 pub use limits::{LegLimit, NEAR_K, Part, PartLimit, leg_limits, nearest, part_limits};
 pub use output::{AlternatorReport, OutputReport, SpeedPoint};

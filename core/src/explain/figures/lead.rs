@@ -66,7 +66,13 @@ static ENGINE_HOURS: Figure = Figure::new(
     },
 )
 .only(has_lead)
-.is(|s| s.report().analyses.lead.report().and_then(|lead| lead.engine_hours));
+.is(|s| {
+    s.report()
+        .analyses
+        .lead
+        .report()
+        .and_then(|lead| lead.engine_hours)
+});
 
 static MINUTES_TO_TARGET: Figure = Figure::new(
     "lead.minutes_to_target",
@@ -126,4 +132,10 @@ static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lea
 })
 .named("Half-way, into flooded lead")
 .only(has_lead)
-.is(|s| s.report().analyses.lead.report().map(|lead| lead.mid_bank_a));
+.is(|s| {
+    s.report()
+        .analyses
+        .lead
+        .report()
+        .map(|lead| lead.mid_bank_a)
+});
