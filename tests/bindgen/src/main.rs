@@ -33,6 +33,8 @@ fn run(args: &[String]) -> Result<(), String> {
     // Function names are of no use to a visitor, and weigh much.
     make.remove_name_section(true)
         .remove_producers_section(true);
+    // The second part calls the first through its table.
+    make.keep_lld_exports(true);
     for arg in args {
         match arg.split_once('=').unwrap_or((arg, "")) {
             ("--target", "web") => {}
