@@ -1,7 +1,5 @@
 //! Arrangements beside each other, one of one's own, and the cheapest way.
 
-use std::time::Duration;
-
 use ampwright_core::boat::{WayKind, demo};
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::decision::goal_search::Search;
@@ -105,10 +103,7 @@ fn the_cheapest_way_is_the_cores() {
     desk.fill("#goal-goal_hours", "0.9");
     sheet.inputs.goal.hours = 0.9;
     desk.press("#goal-look");
-    let limit = Duration::from_secs(60);
-    desk.browser
-        .wait_for_within("#goal-found .plans li", limit)
-        .unwrap();
+    desk.browser.wait_for("#goal-found .plans li").unwrap();
     let mut search = Search::new(&sheet);
     while !search.done() {
         search.step(1000);

@@ -20,9 +20,19 @@ fn folds_lie_open_where_they_were_left_open() {
     desk.browser.wait_for("#fit-run-alternator").unwrap();
     let kept = "return localStorage.getItem('ampwright.folds')?.split(' ').length === 3";
     desk.browser.wait_script(kept).unwrap();
-    // Where a fold below others lies in sight, once the page rests.
-    let lies = "return new Promise((done) => setTimeout(() =>
-        done(document.getElementById('section-bank').getBoundingClientRect().top), 800))";
+    // Where a fold below others lies in sight, once it lies still.
+    let lies =
+        "const top = () => document.getElementById('section-bank').getBoundingClientRect().top;
+        return new Promise((done) => {
+            let still = 0, last;
+            const look = () => {
+                still = top() === last ? still + 1 : 0;
+                last = top();
+                if (still < 60) requestAnimationFrame(look);
+                else done(last);
+            };
+            look();
+        })";
     let scroll = "document.getElementById('section-bank').scrollIntoView({ block: 'center' })";
     desk.browser.script(scroll, &[]).unwrap();
     let lies = || desk.browser.script(lies, &[]).unwrap().as_f64().unwrap();

@@ -24,8 +24,8 @@ pub use engine::Engine;
 pub use logs::Note;
 pub use profile::Profile;
 pub use role::{Role, Scope};
-
 pub use screen::Screen;
+pub use waiting::patiently;
 
 /// What every step answers: the reason in plain words when it went wrong.
 pub type Result<T> = std::result::Result<T, String>;
