@@ -80,6 +80,7 @@ enum Task {
 enum Part {
     Native,
     Browser,
+    Supply,
 }
 
 /// What a number counts in place of seconds.
@@ -97,6 +98,7 @@ fn main() -> ExitCode {
                 None => stages::test(&stages::ALL),
                 Some(Part::Native) => stages::test(&stages::NATIVE),
                 Some(Part::Browser) => stages::test(&stages::BROWSER),
+                Some(Part::Supply) => stages::test(&stages::SUPPLIES),
             };
         }
         Task::Bundle => page::bundle(),

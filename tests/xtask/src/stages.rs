@@ -156,6 +156,7 @@ const IN_BROWSER_ARGS: [&str; 5] = [
 ];
 
 pub const NATIVE: [Stage; 6] = [FORMAT, LINTS, PAGE_LINTS, SUPPLY, TESTS, READERS];
+pub const SUPPLIES: [Stage; 1] = [SUPPLY];
 pub const BROWSER: [Stage; 3] = [BUILD, SIZE, IN_BROWSER];
 pub const ALL: [Stage; 9] = [
     FORMAT, LINTS, PAGE_LINTS, SUPPLY, TESTS, READERS, BUILD, SIZE, IN_BROWSER,
