@@ -17,7 +17,7 @@ use std::{
 /// was started for it as one of its group.
 const KEEPER: &str = r#"$DISPLAY_FIRST "$DRIVER" --port="$PORT" &
 read -r told
-kill -KILL -- "$GROUP$!"
+kill -s KILL -- "$GROUP$!"
 if [ -n "$told" ] || [ -z "$LITTER" ]; then exit; fi
 uses='index($0, ENVIRON["LITTER"]) { found = 1 } END { exit !found }'
 left=600
@@ -140,4 +140,39 @@ fn heard(port: u16, patience: Duration) -> Result<u16> {
         thread::sleep(Duration::from_millis(50));
     }
     Err(format!("The driver does not listen on port {port}."))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::driver::{Profile, patiently};
+
+    fn until_gone(port: u16) {
+        let gone = || match is_heard(port) {
+            true => Err("The driver listens still.".into()),
+            false => Ok(()),
+        };
+        assert_eq!(patiently(gone), Ok(()));
+    }
+
+    #[test]
+    fn a_driver_ends_when_it_is_told() {
+        let profile = Profile::new().unwrap();
+        let driver = Driver::start(Engine::Chromium, profile.folder(), false).unwrap();
+        let port = driver.port();
+        assert!(is_heard(port));
+        drop(driver);
+        until_gone(port);
+    }
+
+    #[test]
+    fn a_driver_ends_with_whoever_started_it_and_clears_up() {
+        let profile = Profile::new().unwrap();
+        let mut driver = Driver::start(Engine::Chromium, profile.folder(), true).unwrap();
+        let port = driver.port();
+        drop(driver.keeper.stdin.take());
+        driver.keeper.wait().unwrap();
+        until_gone(port);
+        assert!(!profile.folder().exists());
+    }
 }
