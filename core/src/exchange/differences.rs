@@ -120,7 +120,7 @@ pub(super) fn described_month(row: &MonthRow, reader: &Reader) -> String {
     }
 }
 
-pub(super) fn described_load(load: &Load, reader: &Reader) -> Described {
+fn described_load(load: &Load, reader: &Reader) -> Described {
     let figures = LoadRow::FIELDS.iter().map(|field| {
         let value = field.get(&load.row);
         let shown = field.spec.shown_to(reader, value);

@@ -1,9 +1,10 @@
 //! What was entered, in words: for paper.
 
-use crate::boat::{Key, Month, SectionId, Worksheet};
+use crate::boat::{Key, Load, LoadRow, Month, Section, SectionId, Worksheet};
 use crate::exchange::differences::{
-    Described, described_arrangement, described_leg, described_load, described_month, told,
+    Described, described_arrangement, described_leg, described_month, told,
 };
+use crate::schema::Value;
 use crate::units::Reader;
 
 /// What was entered in one part of the worksheet.
@@ -40,18 +41,40 @@ pub fn entered(sheet: &Worksheet, reader: &Reader) -> Vec<EnteredPart> {
         months.map(|(month, row)| (month.label().to_string(), described_month(row, reader)));
     let part = |title, lines: Vec<(String, String)>| EnteredPart { title, lines };
     let named = |one: Described| (one.name, one.says);
-    let loads = sheet.loads.iter().map(|load| described_load(load, reader));
+    let loads = sheet.loads.iter();
+    let loads = loads.map(|load| (load.name.clone(), brief_load(load, reader)));
     let legs = sheet.legs.iter().map(|leg| described_leg(leg, reader));
     let own = sheet.arrangements.iter();
     let own = own.map(|one| described_arrangement(one, reader));
     let lists = [
         part("Year by months", months.collect()),
-        part("Loads", loads.map(named).collect()),
+        part("Loads", loads.collect()),
         part("Legs of the day", legs.map(named).collect()),
         part("Arrangements", own.map(named).collect()),
     ];
     let all = SectionId::ALL.iter().map(inputs).chain(lists);
     all.filter(|part| !part.lines.is_empty()).collect()
+}
+
+/// "45 W, hours a day 24 h, duty cycle 45 %": the draw, and what is otherwise
+/// than for any load.
+fn brief_load(load: &Load, reader: &Reader) -> String {
+    let fields = LoadRow::FIELDS.iter();
+    let told = fields.filter_map(|field| {
+        let value = field.get(&load.row);
+        let shown = field.spec.shown_to(reader, value);
+        let label = field.spec.label.to_ascii_lowercase();
+        match (field.name, value) {
+            ("draw", _) => Some(shown),
+            // Its unit is the next column, so a comma would part them.
+            ("kind", _) => Some(format!(" {}", shown.trim_end_matches(", from the bank"))),
+            ("hours", _) => Some(format!(", {label} {shown}")),
+            (_, value) if value == field.spec.default() => None,
+            (_, Value::Choice(_)) => Some(format!(", {shown}")),
+            _ => Some(format!(", {label} {shown}")),
+        }
+    });
+    told.collect()
 }
 
 #[cfg(test)]

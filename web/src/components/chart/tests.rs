@@ -11,9 +11,10 @@ use crate::prerender::{page, part};
 /// of its own is one.
 pub fn dashes_by_field(svg: &str) -> Vec<Vec<String>> {
     let of_field = |field: &str| {
-        let lines = field.split("<path class=\"line ").skip(1);
-        let dashes = lines.map(|line| {
-            let (tag, _) = line.split_once('>').unwrap_or((line, ""));
+        let tags = field.split("<path").skip(1);
+        let tags = tags.map(|tag| tag.split_once('>').map_or(tag, |(tag, _)| tag));
+        let lines = tags.filter(|tag| tag.contains("class=\"line "));
+        let dashes = lines.map(|tag| {
             let dashes = tag.split_once("stroke-dasharray=\"");
             dashes.map_or("unbroken".to_string(), |(_, rest)| {
                 rest.split('"').next().unwrap_or_default().to_string()

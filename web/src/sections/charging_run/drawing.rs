@@ -168,7 +168,7 @@ fn upwards((top, bottom): (f64, f64)) -> (f64, f64) {
 fn levels(sheet: &Worksheet) -> Vec<(f64, &'static str)> {
     let mut levels = vec![(sheet.inputs.alt.class.limit_c(), "winding limit")];
     if sheet.inputs.reg.kind == RegulatorKind::External {
-        levels.push((sheet.inputs.reg.set_point_c, "set-point"));
+        levels.push((sheet.inputs.reg.set_point_c, "regulator holds"));
     }
     levels
 }
