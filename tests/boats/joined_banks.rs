@@ -26,7 +26,10 @@ fn a_splitter_keeps_the_volts_from_the_bank() {
         .set("alt_rated_a", 60.0)
         .check(|says| {
             says.fix("banks_joined_to_lithium");
-            says.finding_says("banks_joined_to_lithium", &["0.8 V", "13.40 V"]);
+            says.finding_says("banks_joined_to_lithium", &["0.8 V", "13.4 V"]);
+            // Cold it would reach the target; 10 mV less for each degree (common
+            // practice, no source), and it does not.
+            says.finding_says("cannot_be_charged", &["90 %", "holds less as it warms"]);
         });
 }
 

@@ -30,7 +30,7 @@ pub(super) fn sentence(finding: &PackFinding, reader: &Reader) -> String {
             "{}{} Keep loads that run together at {} or less, or fit packs with a higher limit, or one more of them.",
             opens(open, "discharge", "are drawn at the peak", reader),
             if open.follow + 1 == open.packs {
-                " Then everything on the house side goes off."
+                " Then the boat is dark."
             } else {
                 ""
             },
