@@ -73,7 +73,7 @@ fn a_fit_of_earlier_figures_says_so_and_is_not_used() {
     trial.press("Fill in an example log");
     trial.press("Fit the model");
     desk.browser.wait_for("#trial-use").unwrap();
-    assert_eq!(desk.text("#trial-earlier"), "");
+    assert_eq!(desk.text("#trial-of-earlier"), "");
     desk.questions().fill("Rated current", "85");
     trial.wait_text("You have changed the boat since this fit");
     let can_use = "return !document.querySelector('#trial-use').disabled";
@@ -83,7 +83,7 @@ fn a_fit_of_earlier_figures_says_so_and_is_not_used() {
     desk.browser.wait_script(can_use).unwrap();
     trial.press("Use these values");
     trial.wait_text("marked as measured");
-    assert_eq!(desk.text("#trial-earlier"), "");
+    assert_eq!(desk.text("#trial-of-earlier"), "");
     // Another boat has none.
     desk.shelf().press("New boat");
     assert_eq!(desk.text("#trial-outcome"), "");

@@ -68,7 +68,7 @@ pub fn FitToReadings() -> impl IntoView {
                 press=fit
             />
         </p>
-        <p class="told" role="status" id="trial-earlier">
+        <p class="told" role="status" id="trial-of-earlier">
             {move || is_stale.get().then_some(EARLIER)}
         </p>
         <div id="trial-outcome" role="status">
