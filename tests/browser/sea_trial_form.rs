@@ -224,7 +224,7 @@ fn the_stop_line_is_told_before_and_shouted_after() {
     let line = stop_line(&limits(&sheet), &Reader::METRIC);
     assert!(desk.text("#trial-stop").contains(&line), "{line}");
     let how = trial.opened("How to stop, and before you start");
-    assert!(how.text().contains("Never open a battery switch"));
+    how.wait_text("Never open a battery switch");
     assert_eq!(desk.text("#trial-stop-now"), "");
     // While it is typed, before it is added.
     trial.fill("Minute…", "9");
