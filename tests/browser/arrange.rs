@@ -130,8 +130,12 @@ fn the_cheapest_way_is_the_cores() {
     // A changed worksheet makes it old news.
     desk.fill("#ask-eng_rpm", "1600");
     desk.browser
-        .wait_text("#goal-progress", "search again")
+        .wait_text("#goal-earlier", "Search again")
         .unwrap();
+    // Another boat has no plans yet.
+    desk.shelf().press("New boat");
+    desk.browser.wait_gone("#goal-found li").unwrap();
+    assert_eq!(desk.text("#goal-earlier"), "");
     desk.assert_quiet();
 }
 
