@@ -27,10 +27,11 @@ pub struct Report {
 /// Works out everything.
 pub fn report(sheet: &Worksheet) -> Report {
     let analyses = analyse(sheet);
+    let findings = findings(sheet, &analyses);
     Report {
         verdict: verdict(&sheet.inputs, &analyses),
-        findings: findings(sheet, &analyses),
-        questions: open_questions(&analyses),
+        questions: open_questions(&analyses, &findings),
+        findings,
         analyses,
     }
 }

@@ -17,6 +17,8 @@ pub mod alternator;
 pub mod alternators;
 pub mod carried;
 mod charge_balance;
+#[cfg(test)]
+pub(crate) mod counted;
 pub(crate) mod engine_fuel;
 pub mod engine_load;
 pub mod engine_space;
