@@ -21,17 +21,19 @@ struct Budget {
 /// All that a first visit loads. Above what is wanted since the page is made of
 /// components, and further since the sea trial, the months, the answer in
 /// words, the day as legs, the battery's link and packs in parallel have joined it.
+/// In two parts the program weighs a twentieth more than in one, as each is
+/// compressed by itself; the first screen can be used a quarter sooner for it.
 const WHOLE: Budget = Budget {
     what: "A first visit",
     wanted: 570_000,
-    at_most: 680_000,
+    at_most: 727_000,
 };
 /// All of it but the part of the program that is fetched once the first screen
 /// can be used.
 const FIRST: Budget = Budget {
     what: "What the first screen waits for",
     wanted: 440_000,
-    at_most: 450_000,
+    at_most: 446_000,
 };
 /// What the part is called that is fetched then.
 const LATER: &str = "later-";
@@ -39,7 +41,7 @@ const LATER: &str = "later-";
 const WASM: Budget = Budget {
     what: "The wasm part",
     wanted: 520_000,
-    at_most: 640_000,
+    at_most: 687_000,
 };
 
 fn main() -> ExitCode {
