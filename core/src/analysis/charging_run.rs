@@ -243,8 +243,12 @@ pub(super) fn timed_report(
             .iter()
             .zip(&soak.hottest)
             .zip(&peaks.loads)
-            .map(|((peak, soak_peak), peak_load)| AlternatorRun {
-                peak: (*peak).into(),
+            .enumerate()
+            .map(|(at, ((peak, soak_peak), peak_load))| AlternatorRun {
+                peak: PartTemperatures {
+                    winding_may_be_c: trace.winding_may_be_c(end_s, at),
+                    ..(*peak).into()
+                },
                 soak_peak: (*soak_peak).into(),
                 peak_load: *peak_load,
             })

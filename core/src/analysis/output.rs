@@ -176,7 +176,7 @@ pub(super) fn alternator_reports(
             top_shaft_rpm: installed.shaft_rpm(inputs.eng.top_rpm),
             full_cold_a: cold_a(here),
             hot_a: output.amperes,
-            hot: hot.stable.then(|| (*t).into()),
+            hot: hot.stable.then(|| PartTemperatures::of(here, t)),
             infinite_a: here.curve.infinite_a,
             zero_rpm: here.curve.zero_rpm,
             phase_20c_ohm: here.losses.phase_20c_ohm,

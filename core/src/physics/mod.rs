@@ -8,6 +8,7 @@ pub mod belt;
 pub mod cable;
 pub mod charging;
 pub mod climate;
+pub mod cooling_anchor;
 pub mod copper;
 pub mod drive;
 pub mod dump;

@@ -23,8 +23,9 @@ pub const THERMAL_NETWORK: Source = Source(
     "A network after S. C. Tang, T. A. Keim, D. J. Perreault, IEEE Trans. Energy Conversion 20(1), 2005; shares from memory, scaled by one temperature.",
 );
 /// Heat transfer by a fan.
-pub const HEAT_TRANSFER: Source =
-    Source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, from memory.");
+pub const END_WINDINGS: Source = Source(
+    "Of the form of G. Kylander, Temperature prediction of electrical machines, thesis, Chalmers, 1995, as coded by others; small fan-cooled motors.",
+);
 /// Air that carries heat.
 pub const HEAT_OF_AIR: Source = Source("Heat balance; specific heat of air from memory.");
 /// Panels.
