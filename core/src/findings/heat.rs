@@ -12,8 +12,10 @@ pub(super) use find::{heat_findings, remedy};
 
 /// An alternator that nothing holds back is put right as long as its hottest
 /// part comes nearer to its limit than this \[K\]; further away it is only to be
-/// known. Own reasoning: a warmer day takes that much.
+/// known. Own reasoning: a warmer day takes that much; on lithium, which takes all
+/// it gives for hours, also what nobody knows of its cooling.
 const UNWATCHED_K: f64 = 10.0;
+const UNWATCHED_ON_LITHIUM_K: f64 = 30.0;
 /// A part this far beyond its limit is in danger \[K\]. Own reasoning.
 const FAR_BEYOND_K: f64 = 10.0;
 /// Nearer than this to the case's limit a temperature limit for the case leaves
@@ -165,10 +167,12 @@ impl HeatFinding {
                 settled,
                 limit_c,
                 margin_k,
+                lithium,
                 ..
             } => match settled {
                 None => Severity::Danger,
                 Some(settled) if settled.winding_c > *limit_c => Severity::Danger,
+                Some(_) if *lithium && *margin_k < UNWATCHED_ON_LITHIUM_K => Severity::Fix,
                 Some(_) if *margin_k < UNWATCHED_K => Severity::Fix,
                 Some(_) => Severity::Note,
             },
