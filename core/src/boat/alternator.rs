@@ -153,7 +153,7 @@ section! {
             .help("How hot the winding gets at full output at the speed and air temperature below: 105 to 165 °C. Nobody has published it for small alternators, and this one figure sets the cooling. A run with a thermometer on the case replaces it: see the two entries below.")
             .when_of_alternator(|a| !a.known_by_case());
         anchor_case_c: Option<f64> = optional_of_alternator("Case at a known current", CELSIUS, 0.0, 250.0, "not known", |_| None).measured().advanced().spread_by(5.0)
-            .help("Where the case settled at the current below, after half an hour at a steady speed. With both, the case sets the cooling, not the winding. A sea trial fills this in.");
+            .help("Where the case settled aboard at the current below, after half an hour at a steady speed. With both, the case sets the cooling, not the winding. A sea trial fills this in.");
         anchor_case_a: Option<f64> = optional_of_alternator("… at", AMPERE, 1.0, 1000.0, "not known", |_| None).measured().advanced().spread_pct(5.0)
             .help("What the alternator gave then.");
         anchor_rpm: f64 = number("… at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).advanced()

@@ -57,6 +57,8 @@ pub enum HeatFinding {
         part: Part,
         /// How hot it gets \[°C\].
         hottest_c: f64,
+        /// Whether that is the most it may be, as nobody has measured it.
+        at_most: bool,
         /// What it withstands for long \[°C\].
         limit_c: f64,
         /// What to do.
@@ -122,6 +124,8 @@ pub struct PartTooHot {
     pub peak_c: f64,
     /// The higher of that and where it settles in a longer run \[°C\].
     pub hottest_c: f64,
+    /// Whether that is the most it may be, as nobody has measured it.
+    pub at_most: bool,
     /// What it withstands for long \[°C\].
     pub limit_c: f64,
     /// Whether the battery management system disconnects the bank in this run

@@ -20,7 +20,8 @@ pub struct WindingAnchor {
     pub air_c: f64,
 }
 
-/// A case at a known current, whose temperature scales an alternator's cooling.
+/// A case at a known current aboard, whose temperature scales an alternator's
+/// cooling.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CaseAnchor {
     /// Case \[°C\].
@@ -29,7 +30,7 @@ pub struct CaseAnchor {
     pub amperes: f64,
     /// At this voltage \[V\].
     pub volts: f64,
-    /// In air of this temperature \[°C\].
+    /// In air of this temperature near it \[°C\].
     pub air_c: f64,
 }
 
@@ -81,14 +82,20 @@ pub fn cooling_by_winding(
 ///
 /// More cooling always means a cooler case; where there is so little that the
 /// copper's losses run away, the case counts as endlessly hot.
-pub fn cooling_by_case(build: &Build, losses: &LossesAtSpeed, anchor: &CaseAnchor) -> (f64, bool) {
+///
+/// `cooled` is the alternator as it is installed, with a cooling factor: what it
+/// draws in of its own warm air was there when the case was read.
+pub fn cooling_by_case(
+    cooled: impl Fn(f64) -> ThermalNetwork,
+    losses: &LossesAtSpeed,
+    anchor: &CaseAnchor,
+) -> (f64, bool) {
     let case_c = anchor.case_c.max(anchor.air_c + 1.0);
     let open = losses.at(anchor.amperes, anchor.volts);
     /// Stands for a case that never settles \[K\].
     const ENDLESS_K: f64 = 1e4;
     let too_hot_k = |log_cooling: f64| {
-        let network = ThermalNetwork::new(build, log_cooling.exp());
-        let settled = network.settled(&open, &AirBalance::Fixed(anchor.air_c));
+        let settled = cooled(log_cooling.exp()).settled(&open, &AirBalance::Fixed(anchor.air_c));
         settled.map_or(ENDLESS_K, |t| t.body_c - case_c)
     };
     let (low, high) = (SPAN.0.ln(), SPAN.1.ln());

@@ -16,6 +16,7 @@ pub mod fuel;
 pub mod full_field;
 pub mod fuse;
 pub mod heat_balance;
+pub mod life;
 pub mod loss_terms;
 pub mod losses;
 pub mod money;

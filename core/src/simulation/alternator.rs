@@ -10,7 +10,7 @@ use crate::physics::thermal::{Temperatures, ThermalNetwork, fan_factor};
 use crate::simulation::Limit;
 use crate::simulation::cooling::{calibrated_cooling, winding_lead};
 use crate::simulation::moment::ThermalState;
-use crate::simulation::rated::{alternator_build, output_curve, rated_losses};
+use crate::simulation::rated::{alternator_build, installed_network, output_curve, rated_losses};
 
 /// A sensor quicker than this does not lag \[s\].
 const LEAST_LAG_S: f64 = 1.0;
@@ -80,11 +80,8 @@ impl CalibratedAlternator {
         let losses = LossModel::calibrate(&rated_losses(installed, alt.efficiency_pct), &curve);
         let build = alternator_build(installed);
         let (cooling, anchored) = calibrated_cooling(installed, &curve);
-        let mut network =
-            ThermalNetwork::new(&build, cooling).with_heat_capacity(alt.heat_capacity_factor);
-        network.recirculation = inputs.space.recirculation_pct / 100.0;
-        network.ducted = inputs.space.cold_air_pct / 100.0;
-        network.duct_c = inputs.space.outside_c;
+        let network = installed_network(installed, &build, cooling)
+            .with_heat_capacity(alt.heat_capacity_factor);
         let reg = installed.regulator();
         let external = reg.kind == RegulatorKind::External;
         CalibratedAlternator {

@@ -9,8 +9,8 @@ use crate::physics::cooling_anchor::{
 };
 use crate::physics::losses::{LossModel, LossesAtSpeed};
 use crate::physics::output::OutputCurve;
-use crate::physics::thermal::{AirBalance, Build, HeatPaths, ThermalNetwork};
-use crate::simulation::rated::{alternator_build, output_curve, rated_losses};
+use crate::physics::thermal::{AirBalance, Build, HeatPaths};
+use crate::simulation::rated::{alternator_build, installed_network, output_curve, rated_losses};
 
 /// The cooling factor that meets what is known of an alternator, and whether one
 /// does.
@@ -27,7 +27,9 @@ pub(super) fn calibrated_cooling(
             let anchor = case_anchor(installed, curve, case_c, amperes);
             let efficiency_pct = installed.alternator.efficiency_pct;
             let losses = losses_at_anchor(installed, curve, efficiency_pct);
-            cooling_by_case(&alternator_build(installed), &losses, &anchor)
+            let build = alternator_build(installed);
+            let cooled = |cooling: f64| installed_network(installed, &build, cooling);
+            cooling_by_case(cooled, &losses, &anchor)
         }
     }
 }
@@ -87,10 +89,11 @@ pub(super) fn winding_lead(installed: &InstalledAlternator, curve: &OutputCurve)
     let anchor = case_anchor(installed, curve, case_c, amperes);
     let losses = losses_at_anchor(installed, curve, installed.alternator.efficiency_pct);
     let lead_k = |build: &Build| {
-        let (cooling, _) = cooling_by_case(build, &losses, &anchor);
+        let cooled = |cooling: f64| installed_network(installed, build, cooling);
+        let (cooling, _) = cooling_by_case(cooled, &losses, &anchor);
         let open = losses.at(anchor.amperes, anchor.volts);
         let air = AirBalance::Fixed(anchor.air_c);
-        let settled = ThermalNetwork::new(build, cooling).settled(&open, &air);
+        let settled = cooled(cooling).settled(&open, &air);
         settled.map(|t| t.winding_c - t.body_c)
     };
     let build = alternator_build(installed);

@@ -4,7 +4,7 @@
 use crate::boat::{Curve, InstalledAlternator};
 use crate::physics::losses::RatedLosses;
 use crate::physics::output::{OutputCurve, through_points, through_rating};
-use crate::physics::thermal::{Build, HeatPaths};
+use crate::physics::thermal::{Build, HeatPaths, ThermalNetwork};
 
 /// Its output curve, and whether the points it is given by make one.
 pub(super) fn output_curve(installed: &InstalledAlternator) -> (OutputCurve, bool) {
@@ -42,6 +42,22 @@ pub(crate) fn alternator_build(installed: &InstalledAlternator) -> Build {
             rectifier_air: alternator.rectifier_air_pct / 100.0,
             still_air: alternator.still_air_pct / 100.0,
         },
+    }
+}
+
+/// Its thermal network at the anchor's speed, as it is installed: with what it
+/// draws in of its own warm air, and through a duct.
+pub(super) fn installed_network(
+    installed: &InstalledAlternator,
+    build: &Build,
+    cooling: f64,
+) -> ThermalNetwork {
+    let space = &installed.boat.space;
+    ThermalNetwork {
+        recirculation: space.recirculation_pct / 100.0,
+        ducted: space.cold_air_pct / 100.0,
+        duct_c: space.outside_c,
+        ..ThermalNetwork::new(build, cooling)
     }
 }
 

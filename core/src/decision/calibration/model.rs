@@ -121,8 +121,13 @@ impl Trial {
     }
 
     fn network(&self, guess: &Guess, seconds: f64) -> ThermalNetwork {
-        let fan = self.fan(self.shaft_rpm(seconds));
-        let cooling = self.alternator.cooling * guess.cooling * fan;
+        self.network_at(guess, self.shaft_rpm(seconds), 1.0)
+    }
+
+    /// Its network at a shaft speed \[rpm\], for a guess whose cooling is multiplied
+    /// by a factor.
+    fn network_at(&self, guess: &Guess, shaft_rpm: f64, factor: f64) -> ThermalNetwork {
+        let cooling = self.alternator.cooling * guess.cooling * factor * self.fan(shaft_rpm);
         ThermalNetwork {
             recirculation: guess.recirculation,
             ducted: self.alternator.network.ducted,
@@ -143,10 +148,19 @@ impl Trial {
         }
     }
 
-    /// The mean current and speed of the log and its last air, in figures as round
-    /// as a worksheet has them; `run` are the temperatures at its rows.
+    /// The current and the air of the last fifth of the log and its mean speed, in
+    /// figures as round as a worksheet has them; `run` are the temperatures at its
+    /// rows. Where next to nothing flowed in the end, the mean current of the log.
     pub fn settling(&self, run: &[Temperatures]) -> Settling {
+        /// Less than this part of the mean current says little of the cooling.
+        const LITTLE: f64 = 0.4;
         let inlet_c = run.last().map_or(self.first_case_c, |t| t.air_c);
+        let last_s = self.seconds(self.rows.last());
+        let mean_a = self.amps.mean().unwrap_or(0.0);
+        let late_a = self
+            .amps
+            .mean_from(0.8 * last_s)
+            .filter(|late_a| *late_a >= LITTLE * mean_a);
         let shaft_rpm = self
             .inputs
             .first_alternator()
@@ -156,7 +170,7 @@ impl Trial {
             .range()
             .unwrap_or((1500.0, 12_000.0));
         Settling {
-            amperes: rounded(self.amps.mean().unwrap_or(0.0), 1),
+            amperes: rounded(late_a.unwrap_or(mean_a), 1),
             shaft_rpm: rounded(shaft_rpm, 0).clamp(slowest, fastest),
             air_c: rounded(inlet_c, 1),
         }
@@ -167,13 +181,10 @@ impl Trial {
         self.rows.iter().any(|row| row.get(column).is_some())
     }
 
-    /// Where the case settles at a current and a shaft speed, in air of a
-    /// temperature and drawing none of its own in again, with a factor on the
-    /// cooling of a guess \[°C\].
+    /// Where the case settles at a current and a shaft speed in air of a temperature,
+    /// with a factor on the cooling of a guess \[°C\].
     pub fn settled_case_c(&self, guess: &Guess, anchor: &Settling, factor: f64) -> Option<f64> {
-        let fan = self.fan(anchor.shaft_rpm);
-        let cooling = self.alternator.cooling * guess.cooling * factor * fan;
-        let network = ThermalNetwork::new(&self.build(guess), cooling);
+        let network = self.network_at(guess, anchor.shaft_rpm, factor);
         let (losses, curve) = (&self.alternator.losses, &self.alternator.curve);
         let open = losses
             .at_speed(curve, anchor.shaft_rpm)

@@ -13,9 +13,10 @@ const NAMEPLATE: f64 = 0.05;
 /// Part by which a reading may be off: a clamp meter, a tape on a pulley, a
 /// rev counter held against another. Common practice.
 const MEASURED: f64 = 0.02;
-/// The same for temperatures \[K\], where a share of the figure means nothing.
+/// The same for temperatures \[K\], where a share of the figure means nothing: a
+/// thermometer is off by 2, and so is where it is held.
 const NAMEPLATE_K: f64 = 5.0;
-const MEASURED_K: f64 = 2.0;
+const MEASURED_K: f64 = 3.0;
 
 /// An input that may be another than it says.
 pub struct Factor {
@@ -61,7 +62,8 @@ fn moves(sheet: &Worksheet, usual: &Worksheet, key: Key) -> Option<Moves> {
         (_, spread) => {
             let stands = sheet.figure(key)?;
             let spread = of_this_boat(sheet, key).unwrap_or(spread);
-            let guess = reach(spread, stands, usual.figure(key)?);
+            let usual = usual.figure(key).unwrap_or(stands);
+            let guess = reach(spread, stands, usual);
             let (down, up) = match finest(known, spec.unit(), stands) {
                 None => guess,
                 Some(off) => {
@@ -149,6 +151,7 @@ impl Factor {
                     let number = stands + triangle(share, down, up);
                     let number = as_own(drawn, self.key, number).clamp(low, high);
                     let _ = drawn.inputs.set(self.key, Value::Number(number));
+                    move_anchor(drawn, self.key, number / stands);
                 }
             }
             Moves::Choice(options) => {
@@ -162,6 +165,18 @@ impl Factor {
                 }
             }
         }
+    }
+}
+
+/// What a case was read at was an engine speed: by another pulley ratio the shaft
+/// turned as much faster then.
+fn move_anchor(drawn: &mut Worksheet, key: Key, ratio: f64) {
+    let turned = WhichAlternator::ALL.into_iter().find(|which| {
+        let installed = drawn.inputs.as_described(*which);
+        which.key(Alternator::pulley_ratio) == key && installed.known_by_case()
+    });
+    if let Some(which) = turned {
+        drawn.inputs.alternator_mut(which).anchor_rpm *= ratio;
     }
 }
 
@@ -233,7 +248,7 @@ mod tests {
         assert_eq!(finest(Confidence::Measured, Some(AMPERE), 100.0), Some(2.0));
         assert_eq!(
             finest(Confidence::Measured, Some(CELSIUS), 100.0),
-            Some(2.0)
+            Some(3.0)
         );
     }
 }

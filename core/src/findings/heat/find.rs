@@ -99,6 +99,7 @@ fn too_hot(
         alternator: limit.alternator,
         peak_c: limit.peak_c,
         hottest_c: limit.hottest_c(),
+        at_most: limit.at_most,
         limit_c: limit.limit_c,
         after_disconnect: limit.passed()
             && opening.is_some_and(|opening| disconnected_first(opening.after_s)),
@@ -131,6 +132,7 @@ fn near_limit(inputs: &Inputs, limits: &[PartLimit], found: &mut Vec<Finding>) {
             alternator: limit.alternator,
             part: limit.part,
             hottest_c: limit.hottest_c(),
+            at_most: limit.at_most,
             limit_c: limit.limit_c,
             remedy: remedy(inputs, &limit),
         },
