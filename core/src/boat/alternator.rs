@@ -195,8 +195,7 @@ effects! {
         speed_exponent: Down, Up;
         rotor_rise_k: Down, Up;
         anchor_winding_c: Down, Up;
-        // As hot at more speed, and so at more current, is better cooled.
-        anchor_rpm: Up, Down;
+        anchor_rpm: Depends("a winding as hot at more speed, and so at more current, is better cooled; a case as hot at the same current with a quicker fan is worse cooled"), Depends("as the current");
         anchor_air_c: Up, Down;
         anchor_case_c: Down, Up;
         anchor_case_a: Up, Down;

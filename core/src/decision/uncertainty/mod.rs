@@ -56,8 +56,9 @@ impl Uncertainty {
     pub fn step(&mut self, runs: usize) {
         for run in self.found.len()..self.found.len().saturating_add(runs).min(RUNS) {
             let share_of = |at: usize| self.columns.get(at).map_or(0.5, |one| one.share(run));
-            self.drawn.draw(&self.sheet, &self.factors, share_of);
-            self.drawn.output_share = self.formula.share(run);
+            let formula = self.formula.share(run);
+            self.drawn
+                .draw(&self.sheet, &self.factors, share_of, formula);
             self.found.push(self.drawn.answers());
         }
     }

@@ -18,9 +18,9 @@ pub const OUTPUT_FORMULA: &str = "formula_output";
 pub struct PossibleBoat {
     /// Its figures.
     pub sheet: Worksheet,
-    /// Where in its range the error of the output curve's formula lies, 0 to 1:
-    /// half of them have half of it or less.
-    pub output_share: f64,
+    /// How far the output curve's formula is wrong, as a part of how far it may be,
+    /// −1 to 1.
+    pub output_off: f64,
 }
 
 /// The answers of one boat.
@@ -37,7 +37,7 @@ impl PossibleBoat {
     pub fn as_it_stands(sheet: &Worksheet) -> PossibleBoat {
         PossibleBoat {
             sheet: sheet.clone(),
-            output_share: 0.5,
+            output_off: 0.0,
         }
     }
 
@@ -50,17 +50,20 @@ impl PossibleBoat {
             let share = share_of(&factor.key.name());
             factor.apply(sheet, &mut boat.sheet, share);
         }
-        boat.output_share = share_of(OUTPUT_FORMULA);
+        boat.output_off = triangle(share_of(OUTPUT_FORMULA), 1.0, 1.0);
         boat
     }
 
-    /// Moves its figures to those of another draw, from a worksheet's.
+    /// Moves its figures to those of another draw, from a worksheet's; `formula`
+    /// says what part of all errors of the output curve's formula lies below.
     pub(super) fn draw(
         &mut self,
         sheet: &Worksheet,
         factors: &[Factor],
         share_of: impl Fn(usize) -> f64,
+        formula: f64,
     ) {
+        self.output_off = triangle(formula, 1.0, 1.0);
         self.sheet.inputs = sheet.inputs;
         for (at, factor) in factors.iter().enumerate() {
             factor.apply(sheet, &mut self.sheet, share_of(at));
@@ -75,7 +78,7 @@ impl PossibleBoat {
         for (alternator, installed) in alternators.list.iter_mut().zip(inputs.alternators()) {
             let shaft_rpm = installed.shaft_rpm(inputs.eng.rpm);
             let error = formula_error(shaft_rpm, alternator.curve.zero_rpm);
-            alternator.curve.infinite_a *= 1.0 + triangle(self.output_share, error, error);
+            alternator.curve.infinite_a *= 1.0 + self.output_off * error;
         }
         alternators
     }

@@ -15,7 +15,7 @@ use crate::simulation::Limit;
 
 /// A sensor on the case matters from this much below the winding's limit
 /// \[K\]. Own reasoning.
-const LAG_MATTERS_K: f64 = 15.0;
+const LAG_MATTERS_K: f64 = 12.0;
 
 /// Whether anything gets too hot.
 pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
