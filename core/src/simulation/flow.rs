@@ -20,6 +20,8 @@ impl Plant {
     /// of the bank's limit where the regulator is told it. Nothing else knows
     /// that limit. A frozen bank takes no charge.
     pub fn flow(&self, seconds: f64, soc: f64, states: &[ThermalState]) -> Flow {
+        #[cfg(test)]
+        crate::simulation::counted::note_flow();
         let terminals = Terminals::new(&self.bank, soc);
         // Most that may reach house and bank together, and why.
         let house_load_a = self.taken_a(seconds);

@@ -18,6 +18,8 @@ pub mod alternators;
 pub mod carried;
 mod charge_balance;
 pub(crate) mod cooling;
+#[cfg(test)]
+pub(crate) mod counted;
 pub(crate) mod engine_fuel;
 pub mod engine_load;
 pub mod engine_space;
