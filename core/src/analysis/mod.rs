@@ -20,6 +20,8 @@ pub mod load_dump;
 mod output;
 pub mod packs;
 pub(crate) mod peak_loads;
+pub mod sensor_loss;
+pub mod sharing;
 mod shore_power;
 pub mod solar_day;
 mod temperatures;
@@ -27,7 +29,7 @@ pub mod year;
 
 use serde::Serialize;
 
-use crate::boat::{When, Worksheet, engine_loads};
+use crate::boat::{SensorFailure, When, Worksheet, engine_loads};
 use crate::simulation::alternators::Alternators;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
@@ -41,6 +43,8 @@ use legs::LegsReport;
 use link_loss::LinkLossReport;
 use load_dump::LoadDump;
 use packs::PacksReport;
+use sensor_loss::SensorLossReport;
+use sharing::SharingReport;
 
 pub(crate) use charging_run::bank_volts;
 pub use charging_run::{
@@ -89,6 +93,14 @@ pub struct Analyses {
     /// The run if the data link were lost; none for a boat without one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub link_loss: Option<LinkLossReport>,
+    /// The run if the temperature sensor of a regulator failed; none for a boat
+    /// without one, and where this was not asked for and nobody knows what the
+    /// regulator does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sensor_loss: Option<SensorLossReport>,
+    /// How two alternators on the house bank share the run; none for any other boat.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sharing: Option<SharingReport>,
     /// The packs of a bank that has several in parallel; none for a single one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub packs: Option<PacksReport>,
@@ -113,14 +125,19 @@ pub fn analyse(sheet: &Worksheet) -> Analyses {
 
 /// Every analysis, with alternators that were calibrated before.
 fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
+    let lead = lead_comparison::lead_report(sheet, &alternators);
+    let analyses = without_lead(sheet, alternators);
+    let failed = || sensor_loss::sensor_loss_report(sheet, &analyses.plant);
     Analyses {
-        lead: lead_comparison::lead_report(sheet, &alternators),
-        ..without_lead(sheet, alternators)
+        lead,
+        sensor_loss: analyses.sensor_loss.clone().or_else(failed),
+        ..analyses
     }
 }
 
 /// Every analysis but the flooded lead bank beside this one, which takes a third
-/// of the time: for who puts many worksheets beside each other.
+/// of the time, and the sensor that fails where no finding rests on it: for who puts
+/// many worksheets beside each other.
 pub(crate) fn analyse_without_lead(sheet: &Worksheet) -> Analyses {
     without_lead(sheet, Alternators::of(&sheet.inputs))
 }
@@ -139,6 +156,7 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         .collect();
     let half_way = 0.5 * (from + to);
     let hot = settled(&plant, half_way);
+    let sensor_said = inputs.reg.sensor_failure != SensorFailure::Unsaid;
     let peaks = peak_loads::peak_loads(sheet, &alternators, &run);
     let cables = cable::cables(sheet, &alternators, &run);
     Analyses {
@@ -152,6 +170,10 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         belts: belt::belts(&peaks),
         load_dump: load_dump::load_dump(&peaks),
         link_loss: link_loss::link_loss_report(inputs, &alternators, plant.load_a),
+        sensor_loss: sensor_said
+            .then(|| sensor_loss::sensor_loss_report(sheet, &plant))
+            .flatten(),
+        sharing: sharing::sharing_report(inputs, &plant, &trace, 60.0 * run.minutes),
         packs: packs::packs_report(sheet, &run, &cables),
         cables,
         energy,

@@ -2,7 +2,8 @@
 //!
 //! [`alternator`] is one alternator, [`alternators`] all of the boat's,
 //! [`engine_space`] the air around them, [`plant`] the whole boat as prepared
-//! numbers, `flow` what flows at one [`moment`] (`operating_point`);
+//! numbers, `flow` what flows at one [`moment`] (`operating_point`, `sources` from
+//! whom, `sharing` how several share it);
 //! [`management`] what the bank's management system does about it, [`opening`] when; [`run`] steps
 //! through a whole run and [`Trace`](run::Trace) reads the answers off it;
 //! [`carried`] is what one run leaves to the next, `charge_balance` where its
@@ -31,7 +32,9 @@ pub mod per_alternator;
 pub mod plant;
 pub mod run;
 mod run_state;
+mod sharing;
 pub mod shore_charger;
+mod sources;
 pub mod steady_state;
 mod switched;
 mod trace;

@@ -100,7 +100,7 @@ fn air(s: &Instant) -> Explanation {
             told(
                 "Carried off by air for each kelvin, the engine stopped",
                 "W/K",
-                s.boat.plant.space.after_w_k,
+                s.boat.plant.space.after_w_k(s.stopped_s),
             ),
         ),
         _ => (told("Engine then", "°C", s.engine_c), s.figure(&AIR_W_K)),
@@ -117,7 +117,7 @@ fn air(s: &Instant) -> Explanation {
     ];
     let explanation = Explanation::of(Term::of(space_air_c::FORMULA, given)).note(why(s));
     if s.when == When::Soak {
-        explanation.inputs(&[key!(space.blower_after)])
+        explanation.inputs(&[key!(space.blower_after), key!(space.blower_run_on_min)])
     } else {
         explanation
     }

@@ -73,6 +73,8 @@ pub enum RegulatorReason {
         /// Whether it falls as the bank fills, and a voltage is sent too.
         as_it_fills: bool,
     },
+    /// Without its sensor nobody feels how hot the alternator gets.
+    NobodyFeelsTheHeat,
     /// Without the link nobody tells the regulator what the bank may take.
     NobodyTellsIt,
     /// Without the link the bank's limit must hold by a setting.
@@ -110,6 +112,12 @@ pub(super) fn regulator(case: Case) -> Group {
             hot: amperes(f.hot_a_of(WhichAlternator::First)),
         },
         Source::Worksheet(key!(reg.fold_band_k)),
+    ));
+    settings.push(Setting::new(
+        SettingCode::SensorLoss,
+        SettingValue::StopCharging,
+        RegulatorReason::NobodyFeelsTheHeat,
+        Source::CommonPractice,
     ));
     settings.push(low_speed(case));
     if inputs.reg.field_cap_pct < 100.0 {

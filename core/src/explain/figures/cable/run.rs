@@ -91,6 +91,10 @@ pub(super) fn carries(s: &Instant) -> Explanation {
             Explanation::of(Term::of(charger_input_a::FORMULA, given))
         }
         Carries::ChargerOutput => Explanation::of(s.input(key!(way.converter_a)).symbol("I_out")),
+        Carries::MotorFullLoad => Explanation::of(s.input(match run.code {
+            RunCode::Windlass => key!(cable.windlass_a),
+            _ => key!(cable.thruster_a),
+        })),
         Carries::InverterInput { low_v, .. } => {
             let given = [
                 s.input(key!(cable.inverter_w)),
@@ -118,6 +122,10 @@ pub(super) fn allowed(s: &Instant) -> Explanation {
         RunCode::Alternator | RunCode::SecondAlternator | RunCode::ChargerOut => {
             Explanation::none("In charging leads: what is entered, or 0.3 V for each 12 V.")
                 .inputs(&[key!(cable.charge_drop_v)])
+        }
+        RunCode::Windlass | RunCode::Thruster => {
+            let given = [s.input(key!(cable.motor_drop_pct)), blocks];
+            Explanation::of(Term::of(allowed_v::FORMULA, given))
         }
         RunCode::ChargerIn | RunCode::Bus | RunCode::Inverter => {
             let given = [s.input(key!(cable.drop_pct)), blocks];
