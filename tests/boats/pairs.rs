@@ -181,7 +181,7 @@ fn a_cap_measured_at_the_bank() {
     let capped = |at: &str| {
         Boat::new("60 A cap, 20 A of loads")
             .set("reg_current_cap_a", 60.0)
-            .choose("reg_cap_at", at)
+            .choose("reg_cap_measured", at)
             .set("run_house_load_a", 20.0)
     };
     capped("battery").check(|says| {
@@ -201,7 +201,7 @@ fn two_caps_measured_at_the_bank_do_not_add_up() {
     // Each sees what both give: 60 A into a bank that bears 100, not 120.
     pair("two regulators that measure at the bank", "apart")
         .set("reg_current_cap_a", 60.0)
-        .choose("reg_cap_at", "battery")
+        .choose("reg_cap_measured", "battery")
         .set("bank_charge_limit_a", 100.0)
         .check(|says| {
             says.peak_bank_amps_between(59.0, 60.5);

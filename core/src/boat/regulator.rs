@@ -93,7 +93,7 @@ section! {
             .decided()
             .help("The most of full field that the regulator ever allows, set for a weak belt, a small engine or a small fan; 100 for none.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        cap_at: CapAt = choose("The cap's current is measured", CapAt::OPTIONS, 0).nameplate().advanced()
+        cap_measured: CapAt = choose("The cap's current is measured", CapAt::OPTIONS, 0).nameplate().advanced()
             .help("A regulator that measures at the house bank caps what flows into the bank: what the house draws comes on top, and alternator and belt have to give both.")
             .when(cap_is_asked);
         sensor_low_k: f64 = number("Sensor reads low by", KELVIN, 0.0, 80.0, 0.0).advanced()
@@ -173,7 +173,7 @@ impl Inputs {
     /// The current cap of a regulator that measures the current at the house
     /// bank \[A\]; none where it measures at the alternator or has no cap.
     pub fn bank_cap_a(&self) -> Option<f64> {
-        let at_battery = self.reg.cap_at == CapAt::Battery && cap_is_asked(self);
+        let at_battery = self.reg.cap_measured == CapAt::Battery && cap_is_asked(self);
         self.reg.current_cap_a.filter(|_| at_battery)
     }
 }

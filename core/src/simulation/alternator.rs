@@ -107,7 +107,7 @@ impl CalibratedAlternator {
         let reg = installed.regulator();
         let external = reg.kind == RegulatorKind::External;
         let capped_here = external
-            && !(reg.cap_at == CapAt::Battery
+            && !(reg.cap_measured == CapAt::Battery
                 && inputs.bank_cap_a().is_some()
                 && installed.connection.on_house());
         CalibratedAlternator {

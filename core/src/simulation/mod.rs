@@ -18,6 +18,7 @@ pub mod alternator;
 pub mod alternators;
 pub mod carried;
 mod charge_balance;
+mod drives;
 pub(crate) mod engine_fuel;
 pub mod engine_load;
 pub mod engine_space;
@@ -36,6 +37,7 @@ mod sharing;
 pub mod shore_charger;
 mod sources;
 pub mod steady_state;
+mod stretches;
 mod switched;
 mod trace;
 

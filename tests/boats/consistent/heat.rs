@@ -102,7 +102,7 @@ pub fn check(says: &Says) {
     for (at, machine) in says.disconnect().alternators.iter().enumerate() {
         let own_a = run.series.iter().map(|m| m.alternators[at].amperes);
         let own_a = own_a.fold(0.0, f64::max);
-        let cold_a = says.report.analyses.alternators[at].cold_a;
+        let cold_a = says.report.analyses.alternators[at].full_cold_a;
         let cut_a = machine.charging.amperes;
         // The table looks every few minutes; the highest may lie between.
         let within = cut_a > 0.97 * own_a - 0.5 && cut_a < 1.03 * cold_a + 0.5;

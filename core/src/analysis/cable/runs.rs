@@ -1,9 +1,9 @@
 //! Which runs the chosen arrangement has, and what each must carry.
 
+use crate::analysis::cable::lead::{LEAST_A, Lead};
+use crate::analysis::cable::motors::motors;
 use crate::analysis::cable::{Carries, RunCode, RunEnd, RunNote};
-use crate::boat::{
-    CablePlace, Chemistry, Inputs, InstalledAlternator, WayKind, WhichAlternator, Worksheet,
-};
+use crate::boat::{CablePlace, Inputs, InstalledAlternator, WayKind, WhichAlternator, Worksheet};
 use crate::physics::cable::{allowed_v, inverter_a};
 use crate::physics::charging::charger_input_a;
 use crate::physics::full_field::COLD_ROTOR_C;
@@ -12,28 +12,6 @@ use crate::simulation::alternators::Alternators;
 
 /// Volts of each 12 V under which an inverter soon stops: common practice.
 const INVERTER_LOW_V: f64 = 11.0;
-/// Nothing is calculated for less than this \[A\].
-const LEAST_A: f64 = 1.0;
-
-/// One run, before a cable is chosen.
-pub(super) struct Lead {
-    pub code: RunCode,
-    pub from: RunEnd,
-    pub to: RunEnd,
-    pub amperes: f64,
-    pub carries: Carries,
-    pub length_m: f64,
-    pub engine_space: bool,
-    pub allowed_v: f64,
-    /// 12 V blocks of the system it belongs to.
-    pub blocks: f64,
-    /// Highest voltage it works at.
-    pub volts: f64,
-    /// Whether the house bank feeds a short in it; the start battery otherwise.
-    pub on_house: bool,
-    pub from_alternator: bool,
-    pub notes: Vec<RunNote>,
-}
 
 /// Every run there is, in the order the current takes.
 pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
@@ -123,71 +101,6 @@ pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
     leads.extend(inverter);
     leads.extend(motors);
     leads
-}
-
-/// A motor with a cable of its own from the house bank.
-struct Motor {
-    code: RunCode,
-    to: RunEnd,
-    amperes: f64,
-    length_m: f64,
-    minutes: f64,
-    place: CablePlace,
-}
-
-/// Windlass and thruster, as far as there are any; what is the same for all that
-/// the house bank feeds is as in `house`.
-fn motors(sheet: &Worksheet, house: &Lead) -> Vec<Lead> {
-    let (inputs, cable) = (&sheet.inputs, &sheet.inputs.cable);
-    let all = [
-        Motor {
-            code: RunCode::Windlass,
-            to: RunEnd::Windlass,
-            amperes: cable.windlass_a,
-            length_m: cable.windlass_m,
-            minutes: cable.windlass_min,
-            place: cable.windlass_place,
-        },
-        Motor {
-            code: RunCode::Thruster,
-            to: RunEnd::Thruster,
-            amperes: cable.thruster_a,
-            length_m: cable.thruster_m,
-            minutes: cable.thruster_min,
-            place: cable.thruster_place,
-        },
-    ];
-    let lead = |motor: Motor| {
-        let mut notes = vec![
-            RunNote::ShortDuty {
-                minutes: motor.minutes,
-            },
-            RunNote::FuseByMotorMaker,
-        ];
-        if inputs.bank.chemistry == Chemistry::Lfp {
-            notes.push(RunNote::BankMustGive {
-                motor_a: motor.amperes,
-                house_a: sheet.bus_peak_a(),
-            });
-        }
-        Lead {
-            code: motor.code,
-            from: RunEnd::HouseBank,
-            to: motor.to,
-            amperes: motor.amperes.max(LEAST_A),
-            carries: Carries::MotorFullLoad,
-            length_m: motor.length_m,
-            engine_space: motor.place == CablePlace::Engine,
-            allowed_v: allowed_v(cable.motor_drop_pct / 100.0, house.blocks),
-            blocks: house.blocks,
-            volts: house.volts,
-            on_house: true,
-            from_alternator: false,
-            notes,
-        }
-    };
-    let there = all.into_iter().filter(|motor| motor.amperes > 0.0);
-    there.map(lead).collect()
 }
 
 /// Highest voltage of the house's system \[V\].

@@ -42,7 +42,6 @@ fn explain_volt(s: &Instant) -> Explanation {
             key!(reg.drop_mv_k),
             key!(bank.compensation_mv),
             key!(bank.temperature_c),
-            key!(two.voltage_offset_v),
         ])
 }
 

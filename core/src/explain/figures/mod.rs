@@ -39,6 +39,7 @@ mod losses;
 mod moment;
 mod notes;
 mod output;
+mod packs;
 mod rating;
 mod run;
 mod steps;
@@ -74,6 +75,7 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
         legs::FIGURES,
         lead::FIGURES,
         engine::FIGURES,
+        packs::FIGURES,
         moment::FIGURES,
     ]
     .into_iter()

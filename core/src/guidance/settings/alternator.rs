@@ -34,6 +34,11 @@ pub enum AlternatorReason {
         /// What it holds hot.
         hot: Quantity,
     },
+    /// The worksheet's own cap, measured at the house bank.
+    AsGivenAtBank {
+        /// What the house draws on top of it.
+        house: Quantity,
+    },
     /// What it holds hot, and a margin that spares it while it is cold.
     HoldsHot {
         /// What it holds hot
@@ -129,7 +134,13 @@ pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
     }
     let (reason, from) = match decided {
         Decided::Stated => (
-            AlternatorReason::AsGiven { hot },
+            if house && at_bank {
+                AlternatorReason::AsGivenAtBank {
+                    house: amperes(case.report.analyses.run.house_load_a),
+                }
+            } else {
+                AlternatorReason::AsGiven { hot }
+            },
             Source::Worksheet(key!(reg.current_cap_a)),
         ),
         Decided::Hot => (

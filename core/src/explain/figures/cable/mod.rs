@@ -55,6 +55,8 @@ mod size;
 
 use crate::explain::figure::Figure;
 
+pub(super) use run::SHORT_CIRCUIT_A;
+
 /// Every figure of every run.
 pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
     let of_runs = [

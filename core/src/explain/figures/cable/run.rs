@@ -40,7 +40,7 @@ pub(super) static CIRCULAR_MILS: OfRuns = each_run!(
     |run| run.circular_mils_from_memory
 );
 
-pub(super) static SHORT_CIRCUIT_A: Figure = Figure::new(
+pub(in crate::explain::figures) static SHORT_CIRCUIT_A: Figure = Figure::new(
     "cables.short_circuit_a",
     "A short circuit at the house bank draws",
     "A",
@@ -91,10 +91,13 @@ pub(super) fn carries(s: &Instant) -> Explanation {
             Explanation::of(Term::of(charger_input_a::FORMULA, given))
         }
         Carries::ChargerOutput => Explanation::of(s.input(key!(way.converter_a)).symbol("I_out")),
-        Carries::MotorFullLoad => Explanation::of(s.input(match run.code {
-            RunCode::Windlass => key!(cable.windlass_a),
-            _ => key!(cable.thruster_a),
-        })),
+        Carries::MotorFullLoad => {
+            let motor = match run.code {
+                RunCode::Windlass => key!(cable.windlass_a),
+                _ => key!(cable.thruster_a),
+            };
+            Explanation::of(s.input(motor).symbol("I_motor"))
+        }
         Carries::InverterInput { low_v, .. } => {
             let given = [
                 s.input(key!(cable.inverter_w)),
