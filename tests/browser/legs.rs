@@ -46,6 +46,19 @@ fn a_day_of_several_legs() {
     desk.browser.wait_text("#legs-total", &totals).unwrap();
     assert_eq!(desk.linked().legs, sheet.legs);
 
+    // A usual day replaces what was typed, and one step takes that back.
+    desk.button("Replace by a usual day")
+        .unwrap()
+        .click()
+        .unwrap();
+    desk.browser
+        .wait_text(
+            "#legs-total",
+            &text::legs::totals(&day, &Reader::METRIC).join(" "),
+        )
+        .unwrap();
+    assert_eq!(desk.linked().legs, usual_legs(&Worksheet::default()));
+
     let fits = "return document.documentElement.scrollWidth <= innerWidth";
     desk.browser.wait_script(fits).unwrap();
     desk.assert_quiet();

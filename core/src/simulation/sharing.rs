@@ -15,6 +15,9 @@ pub(super) fn part(wanted_a: f64, own_a: f64, all_a: f64) -> f64 {
     }
 }
 
+/// How near what flows is found to what the sources can give.
+const ROUNDING: f64 = 1e-5;
+
 /// What each of several gives of a current \[A\] that they share by weights, none more
 /// than it can give; the first has what the others leave.
 pub(super) fn shared(
@@ -22,6 +25,13 @@ pub(super) fn shared(
     able_a: &PerAlternator<f64>,
     weights: &PerAlternator<f64>,
 ) -> PerAlternator<f64> {
+    // All that they can give: nobody holds back, and there is nothing to share.
+    let all_able_a: f64 = able_a.iter().sum();
+    let weights = if wanted_a > (1.0 - ROUNDING) * all_able_a {
+        able_a
+    } else {
+        weights
+    };
     let mut shares_a: PerAlternator<f64> = able_a.iter().map(|_| 0.0).collect();
     let mut open: PerAlternator<bool> = able_a.iter().map(|_| true).collect();
     let mut left_a = wanted_a;
@@ -42,7 +52,7 @@ pub(super) fn shared(
             .collect::<PerAlternator<usize>>()
         {
             shares_a[at] = part(given_a, by[at], all);
-            if shares_a[at] > able_a[at] {
+            if shares_a[at] > (1.0 + ROUNDING) * able_a[at] {
                 (shares_a[at], open[at], beyond) = (able_a[at], false, true);
                 left_a -= able_a[at];
             }
@@ -71,4 +81,25 @@ pub(super) fn equally_warm(sensed_c: &PerAlternator<f64>) -> PerAlternator<f64> 
     parts
         .map(|sensed_c| folded(mean_c, EQUAL_BAND_K, *sensed_c))
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::simulation::per_alternator::PerAlternator;
+    use crate::simulation::sharing::shared;
+
+    fn told(wanted_a: f64, able_a: [f64; 2], weights: [f64; 2]) -> Vec<f64> {
+        let list = |of: [f64; 2]| of.into_iter().collect::<PerAlternator<f64>>();
+        shared(wanted_a, &list(able_a), &list(weights)).to_vec()
+    }
+
+    /// By hand: 60 A by 2 to 1 are 40 and 20; the first can give only 30, and the
+    /// second has the other 30. All that both can give is no question of weights.
+    #[test]
+    fn nobody_gives_more_than_it_can() {
+        assert_eq!(told(60.0, [50.0, 50.0], [2.0, 1.0]), [40.0, 20.0]);
+        assert_eq!(told(60.0, [30.0, 50.0], [2.0, 1.0]), [30.0, 30.0]);
+        assert_eq!(told(80.0, [30.0, 50.0], [2.0, 1.0]), [30.0, 50.0]);
+        assert_eq!(told(40.0, [30.0, 50.0], [0.0, 0.0]), [15.0, 25.0]);
+    }
 }

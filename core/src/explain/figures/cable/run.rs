@@ -91,6 +91,9 @@ pub(super) fn carries(s: &Instant) -> Explanation {
             Explanation::of(Term::of(charger_input_a::FORMULA, given))
         }
         Carries::ChargerOutput => Explanation::of(s.input(key!(way.converter_a)).symbol("I_out")),
+        Carries::MotorFullLoad | Carries::InverterInput { .. } if run.carries_a <= 1.0 => {
+            Explanation::none("Nothing is calculated for less than 1 A.")
+        }
         Carries::MotorFullLoad => {
             let motor = match run.code {
                 RunCode::Windlass => key!(cable.windlass_a),
@@ -108,9 +111,6 @@ pub(super) fn carries(s: &Instant) -> Explanation {
                     low_v,
                 ),
             ];
-            if run.carries_a <= 1.0 {
-                return Explanation::none("Nothing is calculated for less than 1 A.");
-            }
             Explanation::of(Term::of(inverter_a::FORMULA, given))
         }
     }
