@@ -32,6 +32,7 @@ mod cables;
 mod frost_and_heat;
 mod frozen;
 mod high_voltage;
+mod joined_banks;
 mod lead;
 mod legs;
 mod lithium_direct;

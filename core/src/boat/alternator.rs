@@ -82,13 +82,13 @@ section! {
         rated_rpm: f64 = number("Shaft speed of the rating", RPM, 3000.0, 20_000.0, 6000.0).nameplate().advanced()
             .help("The alternator's own speed at which the rated current was read: 6000 unless the plate says otherwise.");
         plate: Plate = choose("Rating is for", Plate::OPTIONS, 0).nameplate().spread_either()
-            .help("A plate like “50/100 A 14 V”, or one that names ISO 8854, is for a warmed-up alternator, which is worth a fifth more when hot. If in doubt, leave it cold.");
+            .help("A plate like “50/100 A 14 V”, or one that names ISO 8854, is for a warmed-up alternator: it gives about a fifth more hot than one with the same figure for cold. If in doubt, leave it cold.");
         curve: Curve = choose("Output curve from", Curve::OPTIONS, 0)
             .help("A second point from the maker's curve, or amps you read at a known speed with a flat bank, makes low speeds much surer.");
-        second_a: f64 = number("Second point", AMPERE, 1.0, 1000.0, 60.0).nameplate().spread_pct(15.0)
+        second_a: f64 = number("Second point, output", AMPERE, 1.0, 1000.0, 60.0).nameplate().spread_pct(15.0)
             .help("Output at the lower speed, best one between 1800 and 2500 rpm of the shaft.")
             .when_of_alternator(|a| a.alternator.curve == Curve::Points);
-        second_rpm: f64 = number("… at shaft speed", RPM, 1000.0, 15_000.0, 1800.0).nameplate()
+        second_rpm: f64 = number("Second point, shaft speed", RPM, 1000.0, 15_000.0, 1800.0).nameplate()
             .help("The alternator's own speed there: engine speed times the pulley ratio.")
             .when_of_alternator(|a| a.alternator.curve == Curve::Points);
         zero_rpm: f64 = number("Cut-in speed of the fitted curve", RPM, 300.0, 2900.0, 1550.0).advanced().spread(1100.0, 1850.0)
@@ -108,7 +108,7 @@ section! {
             .help("At full load and rated speed: 53 to 62 % for a usual small alternator, 60 to 65 % for a large or high-efficiency one. Not the better figure printed for half load.");
         mass_kg: Option<f64> = optional_of_alternator("Mass", KILOGRAM, 1.0, 80.0, "6 kg at 100 A and 14 V, 9.5 kg at 180 A", |a| Some(usual_mass_kg(a))).nameplate().spread_pct(30.0)
             .help("Sets how long the alternator takes to get hot, and nothing else.");
-        test_v: Option<f64> = optional_of_alternator("Rated at", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |a| Some(usual_test_v(a))).nameplate().advanced()
+        test_v: Option<f64> = optional_of_alternator("Voltage of the rating", VOLT, 12.0, 70.0, "14 V for each 12 V of its own voltage", |a| Some(usual_test_v(a))).nameplate().advanced()
             .help("The voltage the rating was taken at.");
         plate_rotor_c: Option<f64> = optional_of_alternator("Rotor temperature of the rating", CELSIUS, 0.0, 160.0, "25 °C cold, 100 °C warmed up", |a| Some(usual_plate_rotor_c(a))).advanced()
             .help("How warm the rotor was when the rated current was read.");
@@ -130,9 +130,9 @@ section! {
             .help("How much hotter the rotor runs than the case: 5 to 30 K.");
         anchor_winding_c: Option<f64> = optional_of_alternator("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for an alternator of usual efficiency", |_| Some(USUAL_ANCHOR_C)).advanced().spread(130.0, 180.0)
             .help("How hot the winding gets at full output at the speed and air temperature below: 150 to 160 °C for small alternators, 130 to 145 °C for large ones. This one figure sets the cooling; a run with a thermometer replaces it.");
-        anchor_rpm: f64 = number("… at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).advanced()
+        anchor_rpm: f64 = number("Bench test at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).advanced()
             .help("Shaft speed for that temperature.");
-        anchor_air_c: f64 = number("… in air of", CELSIUS, -10.0, 80.0, 25.0).advanced()
+        anchor_air_c: f64 = number("Bench test in air of", CELSIUS, -10.0, 80.0, 25.0).advanced()
             .help("Air temperature at the alternator in that test.");
         cooling_exponent: f64 = number("Cooling exponent", NONE, 0.0, 1.0, 0.7).advanced().spread(0.5, 0.8)
             .help("How the fan's cooling grows with shaft speed: 0.5 to 0.8.");

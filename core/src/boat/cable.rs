@@ -67,13 +67,13 @@ section! {
         converter_in_m: f64 = number("Start battery to DC-DC charger", METRE, 0.1, 100.0, 2.0).measured()
             .help("One way.")
             .when(converter);
-        converter_in_place: Place = choose("… lies", Place::OPTIONS, 1)
+        converter_in_place: Place = choose("Cable to the DC-DC charger lies", Place::OPTIONS, 1)
             .help("Cable in a hot place may carry less.")
             .when(converter);
         converter_out_m: f64 = number("DC-DC charger to house bank", METRE, 0.1, 100.0, 2.0).measured()
             .help("One way.")
             .when(converter);
-        converter_out_place: Place = choose("… lies", Place::OPTIONS, 0)
+        converter_out_place: Place = choose("Cable from the DC-DC charger lies", Place::OPTIONS, 0)
             .help("Cable in a hot place may carry less.")
             .when(converter);
         bus_m: f64 = number("House bank to switch panel", METRE, 0.1, 100.0, 2.0).measured()
@@ -118,7 +118,7 @@ section! {
             .when(|i| windlass(i) || thruster(i));
         insulation: Insulation = choose("Insulation rated for", Insulation::OPTIONS, 4).nameplate()
             .help("Printed along the cable. Boat cable is usually of 105 °C; unmarked cable counts as 60 °C.");
-        copper: Copper = choose("Strands", Copper::OPTIONS, 0).nameplate().advanced()
+        copper: Copper = choose("Copper strands", Copper::OPTIONS, 0).nameplate().advanced()
             .help("Tinned strands last longer in salt air and resist a little more.");
         charge_drop_v: Option<f64> = optional("Allowed voltage drop, charging leads", VOLT, 0.02, 6.0, "0.3 V for each 12 V", |w| Some(usual_charge_drop_v(w.inputs.bank.nominal_v.blocks()))).advanced()
             .decided()

@@ -87,14 +87,14 @@ pub use shore::{Rest, Shore};
 pub use space::{AfterStop, AirBasis, Space};
 pub use sun::{Month, Sun, SunBasis};
 pub(crate) use way::USUAL_CHARGERS_A;
-pub use way::{StartKept, Way, WayKind};
+pub use way::{BanksJoined, StartKept, Way, WayKind};
 pub use worksheet::Worksheet;
 
 sections! {
     /// Every input of a boat but its list of loads.
     Inputs {
         daily: Daily, "The day's use", "What the boat draws from the house bank in a day.";
-        sun: Sun, "Solar", "What the panels put back.";
+        sun: Sun, "Solar and season", "What the panels put back, and where and when you are.";
         bank: Bank, "House bank", "The batteries the engine has to fill.";
         packs: Packs, "Packs in parallel", "Lithium packs with a management system each, and what it gives out.";
         way: Way, "Charging arrangement", "How the alternator's current reaches the house bank.";
@@ -109,7 +109,7 @@ sections! {
         cable: Cable, "Cable and fuse", "The runs that carry the current; used only to size cables and fuses.";
         belt: Belt, "Belt", "What turns the alternator, and what it pulls at.";
         belt2: Belt, "Second alternator: its belt", "The same figures for it.";
-        guard: Guard, "When the bank disconnects", "What stands between the alternator and the electronics when its battery is suddenly gone.";
+        guard: Guard, "Load dump", "What stands between the alternator and the electronics when its battery is suddenly gone.";
         shore: Shore, "Shore power", "What the dock gives.";
         cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
         before: Before, "The boat today", "What is aboard before the change; used only for the comparison.";

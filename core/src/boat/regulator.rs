@@ -77,10 +77,10 @@ section! {
             .decided()
             .help("The most the regulator lets the alternator give; often set to spare the belt.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        fixed_v: Option<f64> = optional("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank", |w| Some(w.inputs.built_in_v())).measured()
+        fixed_v: Option<f64> = optional("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank, less what a splitter loses", |w| Some(w.inputs.built_in_v())).measured()
             .help("Measured at the battery with the bank full, in the first minute after a start in mild weather: 14.0 to 14.4 V for most built-in regulators. Once the alternator is warm it is less.")
             .when(built_in_on_house);
-        drop_mv_k: f64 = number("Falls as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().advanced().spread(0.0, 12.0)
+        drop_mv_k: f64 = number("Voltage drops as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().advanced().spread(0.0, 12.0)
             .help("For each 12 V. A built-in regulator sits at the alternator's rear and holds less as it gets hot: about 10 mV for each degree, 3 to 4 on newer ones, nothing on some.")
             .when(built_in_on_house);
         link: RegulatorLink = choose("What the battery tells the regulator", RegulatorLink::OPTIONS, 0).nameplate()
@@ -142,7 +142,8 @@ const BUILT_IN_V: f64 = 14.2;
 impl Inputs {
     /// Voltage a built-in regulator holds at 20 °C \[V\].
     pub fn built_in_v(&self) -> f64 {
-        let usual_v = BUILT_IN_V * self.bank.nominal_v.blocks();
+        // It senses at the alternator, before a splitter.
+        let usual_v = BUILT_IN_V * self.bank.nominal_v.blocks() - self.joined().loss_v();
         self.reg.fixed_v.unwrap_or(usual_v)
     }
 

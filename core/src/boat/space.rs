@@ -48,7 +48,7 @@ section! {
         wall_w_k: Option<f64> = optional("Heat through the walls", WATT_PER_KELVIN, 0.0, 200.0, "10.5 W/K and 1 more for each litre of the engine", |w| Some(usual_wall_w_k(&w.inputs))).advanced().spread_pct(50.0)
             .help("8 to 12 for a foam-lined box round 1 to 3 litres, up to 25 where it is open to the bilge.")
             .when(modelled);
-        cabin_c: Option<f64> = optional("Beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced().spread_by(5.0)
+        cabin_c: Option<f64> = optional("Air beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced().spread_by(5.0)
             .help("Temperature of cabin and bilge around the box.")
             .when(modelled);
         heat_capacity_kj_k: Option<f64> = optional("Heat capacity of lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, "15 kJ/K and 10 more for each litre of the engine", |w| Some(usual_heat_capacity_kj_k(&w.inputs))).advanced().spread_pct(50.0)
@@ -57,7 +57,7 @@ section! {
         air_kg_m3: f64 = number("Air density", KILOGRAM_PER_CUBIC_METRE, 0.5, 1.5, 1.16).advanced()
             .help("1.16 at 31 °C at sea level; a tenth less for each 1000 m of height.")
             .when(modelled);
-        start_c: Option<f64> = optional("At the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced()
+        start_c: Option<f64> = optional("Temperature at the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced()
             .help("Of space, engine and alternator when charging begins; higher after a sail under engine.");
         cold_air_pct: f64 = number("Cool-air duct to the alternator", PERCENT, 0.0, 100.0, 0.0).spread_pct(40.0)
             .help("Share of the alternator's cooling air that a duct brings from outside; 0 without one, 30 to 70 % for a duct that ends at its rear. Worth 10 to 20 K there (common practice).");

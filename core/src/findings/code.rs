@@ -68,6 +68,7 @@ codes! {
         LithiumHot = "lithium_hot",
         LithiumOvervoltage = "lithium_overvoltage",
         ChargeVoltageNoRoom = "charge_voltage_no_room",
+        BanksJoinedToLithium = "banks_joined_to_lithium",
         OldConnectionGoes = "old_connection_goes",
         LeadHot = "lead_hot",
         LeadFrozen = "lead_frozen",

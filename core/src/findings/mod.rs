@@ -31,7 +31,7 @@ mod voltage;
 use serde::{Serialize, Serializer};
 
 use crate::analysis::Analyses;
-use crate::boat::Worksheet;
+use crate::boat::{Key, Worksheet};
 
 pub use bank::LithiumFinding;
 pub use belt::BeltFinding;
@@ -135,6 +135,16 @@ subjects! {
     LoadDump(LoadDumpFinding),
     /// Cables and fuses.
     Cable(CableFinding),
+}
+
+impl Finding {
+    /// The input that it asks for, where its answer would tell more.
+    pub const fn asks_for(&self) -> Option<Key> {
+        match self {
+            Finding::Belt(finding) => finding.asks_for(),
+            _ => None,
+        }
+    }
 }
 
 /// A finding of a subject with its severity, for JSON.

@@ -18,6 +18,8 @@ impl Plant {
     /// of the bank's limit where the regulator is told it. Nothing else knows
     /// that limit. A frozen bank takes no charge.
     pub fn flow(&self, seconds: f64, soc: f64, states: &[ThermalState]) -> Flow {
+        #[cfg(test)]
+        crate::simulation::counted::note_flow();
         let terminals = Terminals::new(&self.bank, soc);
         let house_load_a = self.taken_a(seconds);
         let (most_a, most_limit) = self.most_a(seconds, soc, &terminals, self.held_at(states));

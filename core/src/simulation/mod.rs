@@ -18,6 +18,8 @@ pub mod alternator;
 pub mod alternators;
 pub mod carried;
 mod charge_balance;
+#[cfg(test)]
+pub(crate) mod counted;
 mod drives;
 pub(crate) mod engine_fuel;
 pub mod engine_load;

@@ -6,7 +6,8 @@ use crate::report::Report;
 /// Findings that only say "Fix" and yet mean that a part is overheated,
 /// overloaded or turned too fast, or that the arrangement does not work as
 /// calculated. Such a boat is put right, not proposed.
-const HARMFUL: [Code; 18] = [
+const HARMFUL: [Code; 19] = [
+    Code::BanksJoinedToLithium,
     Code::BeltSharedPump,
     Code::BeltTooSmall,
     Code::CaseTooHot,

@@ -169,7 +169,7 @@ static ROWS: [Row; 20] = [
     row("Battery stops the charge", |r, o| {
         plain(text::arrangements::opens(o, r))
     }),
-    row("When the bank disconnects", |r, o| {
+    row("Load dump", |r, o| {
         plain(text::arrangements::disconnect(&o.disconnect, r))
     }),
     row("Findings", |_, o| {
