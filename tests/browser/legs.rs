@@ -4,7 +4,7 @@
 use ampwright_core::boat::usual_legs;
 use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report, text};
-use ampwright_tests::driver::Screen;
+use ampwright_tests::driver::{Scope, Screen};
 
 use crate::desk::Desk;
 
