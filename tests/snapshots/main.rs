@@ -15,5 +15,6 @@ mod refusals;
 mod reports;
 mod round;
 mod version1;
+mod version2;
 mod wiring;
 mod workings;

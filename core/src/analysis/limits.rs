@@ -38,7 +38,7 @@ impl Part {
         }
     }
 
-    fn of(self, t: &PartTemperatures) -> f64 {
+    pub(super) fn of(self, t: &PartTemperatures) -> f64 {
         match self {
             Part::Winding => t.winding_at_most_c(),
             Part::Rectifier => t.rectifier_c,

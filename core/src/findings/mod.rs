@@ -21,7 +21,9 @@ mod load_dump;
 mod management;
 mod packs;
 mod questions;
+mod sensor;
 mod severity;
+mod sharing;
 mod speed;
 mod verdict;
 mod voltage;
@@ -50,7 +52,9 @@ pub use management::{
 pub use packs::{PackFinding, PacksOpen};
 pub use questions::OpenQuestion;
 pub(crate) use questions::open_questions;
+pub use sensor::SensorFinding;
 pub use severity::Severity;
+pub use sharing::SharingFinding;
 pub use speed::SpeedFinding;
 pub use verdict::Verdict;
 pub(crate) use verdict::verdict;
@@ -107,6 +111,10 @@ subjects! {
     Inputs(InputFinding),
     /// Something gets too hot.
     Heat(HeatFinding),
+    /// A temperature sensor that reads too low or fails.
+    Sensor(SensorFinding),
+    /// Two regulators that know nothing of each other.
+    Sharing(SharingFinding),
     /// A leg of the day.
     Leg(LegFinding),
     /// How fast things turn.
@@ -158,6 +166,8 @@ pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     voltage::voltage_findings(sheet, &mut found);
     inputs::input_findings(sheet, plant, &mut found);
     heat::heat_findings(sheet, report, &mut found);
+    sensor::sensor_findings(sheet, report, &mut found);
+    sharing::sharing_findings(sheet, report, &mut found);
     legs::leg_findings(sheet, report, &mut found);
     speed::speed_findings(sheet, report, &mut found);
     day::day_findings(sheet, plant, report, &mut found);

@@ -1,7 +1,7 @@
 //! One alternator on this boat: calibrated once, then at the speed it turns,
 //! with what its regulator allows.
 
-use crate::boat::{Connection, InstalledAlternator, RegulatorKind, SensorPlace};
+use crate::boat::{CapAt, Connection, InstalledAlternator, RegulatorKind, SensorPlace};
 use crate::physics::drive::shaft_rpm;
 use crate::physics::losses::{LossModel, Losses, LossesAtSpeed, OpenLosses};
 use crate::physics::output::{CurveAtSpeed, OutputCurve};
@@ -64,6 +64,10 @@ struct ExternalRegulator {
     band_k: f64,
     sensor: SensorPlace,
     lag_s: f64,
+    /// What the sensor reads too low \[K\].
+    low_k: f64,
+    /// Part of full field that it goes on with because its sensor has failed.
+    without_sensor: Option<f64>,
     ramp_s: f64,
     low_speed_rpm: f64,
     low_speed_share: f64,
@@ -84,6 +88,10 @@ impl CalibratedAlternator {
             .with_heat_capacity(alt.heat_capacity_factor);
         let reg = installed.regulator();
         let external = reg.kind == RegulatorKind::External;
+        let capped_here = external
+            && !(reg.cap_measured == CapAt::Battery
+                && inputs.bank_cap_a().is_some()
+                && installed.connection.on_house());
         CalibratedAlternator {
             curve,
             losses,
@@ -99,13 +107,15 @@ impl CalibratedAlternator {
             pulley_ratio: alt.pulley_ratio,
             cap_a: reg
                 .current_cap_a
-                .filter(|_| external)
+                .filter(|_| capped_here)
                 .unwrap_or(f64::INFINITY),
             regulator: external.then_some(ExternalRegulator {
                 set_point_c: reg.set_point_c,
                 band_k: reg.fold_band_k,
                 sensor: reg.sensor,
                 lag_s: reg.sensor_lag_s,
+                low_k: reg.sensor_low_k,
+                without_sensor: None,
                 ramp_s: reg.ramp_min * 60.0,
                 low_speed_rpm: reg.low_speed_rpm,
                 low_speed_share: reg.low_speed_pct / 100.0,
@@ -212,7 +222,9 @@ impl AlternatorAtSpeed {
         let Some(regulator) = &self.regulator else {
             return (1.0, Limit::AlternatorOutput);
         };
-        let fold = folded(regulator.set_point_c, regulator.band_k, sensed_c);
+        let fold = regulator
+            .without_sensor
+            .unwrap_or_else(|| folded(regulator.set_point_c, regulator.band_k, sensed_c));
         let ramp = if regulator.ramp_s > 0.0 {
             soft_start(seconds / 60.0, regulator.ramp_s / 60.0)
         } else {
@@ -234,6 +246,15 @@ impl AlternatorAtSpeed {
             .into_iter()
             .reduce(|least, other| if other.0 < least.0 { other } else { least })
             .unwrap_or((1.0, Limit::AlternatorOutput))
+    }
+
+    /// The same with a sensor that has failed: its regulator goes on with a part of
+    /// full field, 0 to 1, whatever the temperature.
+    pub fn without_sensor(mut self, part: f64) -> AlternatorAtSpeed {
+        if let Some(regulator) = &mut self.regulator {
+            regulator.without_sensor = Some(part);
+        }
+        self
     }
 
     /// Whether its field is let up over some time.
@@ -262,16 +283,17 @@ impl AlternatorAtSpeed {
         (!self.winding_known()).then(|| t.body_c + self.winding_lead * lead_k)
     }
 
-    /// What the sensor would feel if it did not lag \[°C\].
+    /// What the sensor would read if it did not lag \[°C\].
     pub fn felt_c(&self, t: &Temperatures) -> f64 {
-        match self
-            .regulator
-            .map_or(SensorPlace::Case, |regulator| regulator.sensor)
-        {
+        let Some(regulator) = &self.regulator else {
+            return t.body_c;
+        };
+        let place_c = match regulator.sensor {
             SensorPlace::Case => t.body_c,
             SensorPlace::Winding => t.winding_c,
             SensorPlace::Rectifier => t.rectifier_c,
-        }
+        };
+        place_c - regulator.low_k
     }
 
     /// Whether the sensor lags behind its place.

@@ -2,7 +2,8 @@
 //!
 //! [`alternator`] is one alternator, `rated` as its plate says, `cooling` how well it is cooled, [`alternators`] all of the boat's,
 //! [`engine_space`] the air around them, [`plant`] the whole boat as prepared
-//! numbers, `flow` what flows at one [`moment`] (`operating_point`);
+//! numbers, `flow` what flows at one [`moment`] (`operating_point`, `sources` from
+//! whom, `sharing` how several share it);
 //! [`management`] what the bank's management system does about it, [`opening`] when; [`run`] steps
 //! through a whole run and [`Trace`](run::Trace) reads the answers off it;
 //! [`carried`] is what one run leaves to the next, `charge_balance` where its
@@ -20,6 +21,7 @@ mod charge_balance;
 pub(crate) mod cooling;
 #[cfg(test)]
 pub(crate) mod counted;
+mod drives;
 pub(crate) mod engine_fuel;
 pub mod engine_load;
 pub mod engine_space;
@@ -35,8 +37,11 @@ pub mod plant;
 pub(crate) mod rated;
 pub mod run;
 mod run_state;
+mod sharing;
 pub mod shore_charger;
+mod sources;
 pub mod steady_state;
+mod stretches;
 mod switched;
 mod trace;
 

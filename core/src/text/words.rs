@@ -28,6 +28,8 @@ pub const fn run_end(end: RunEnd) -> &'static str {
         RunEnd::Charger => "DC-DC charger",
         RunEnd::SwitchPanel => "switch panel",
         RunEnd::Inverter => "inverter",
+        RunEnd::Windlass => "windlass",
+        RunEnd::Thruster => "thruster",
     }
 }
 

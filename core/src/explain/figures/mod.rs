@@ -40,6 +40,7 @@ mod losses;
 mod moment;
 mod notes;
 mod output;
+mod packs;
 mod rating;
 mod run;
 mod steps;
@@ -76,6 +77,7 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
         legs::FIGURES,
         lead::FIGURES,
         engine::FIGURES,
+        packs::FIGURES,
         moment::FIGURES,
     ]
     .into_iter()

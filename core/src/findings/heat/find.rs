@@ -181,7 +181,9 @@ fn case_sensor(
     let winding_c = run.peak.winding_c;
     let limit_c = Part::Winding.limit_c(installed.alternator);
     let held = temperature_held(installed, run, &report.run);
-    if held && winding_c > set_point_c + 15.0 && winding_c > limit_c - LAG_MATTERS_K {
+    // What a sensor reads too low is no lag; it has a finding of its own.
+    let held_c = set_point_c + installed.regulator().sensor_low_k;
+    if held && winding_c > held_c + 15.0 && winding_c > limit_c - LAG_MATTERS_K {
         add(
             found,
             HeatFinding::CaseSensorLags {
