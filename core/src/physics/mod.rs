@@ -14,6 +14,7 @@ pub mod dump;
 pub mod fuel;
 pub mod full_field;
 pub mod fuse;
+pub mod generator;
 pub mod heat_balance;
 pub mod loss_terms;
 pub mod losses;

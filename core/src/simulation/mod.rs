@@ -9,7 +9,8 @@
 //! ampere-hours went, `switched` what is switched in its course, such as an
 //! [`engine_load`];
 //! [`heat_soak`] watches the heat after the engine stops; [`steady_state`] finds
-//! where everything settles without a run; [`shore_charger`] charges at the quay.
+//! where everything settles without a run; [`mains_charger`] charges from shore power or a
+//! generator.
 //!
 //! It asks numerics, physics and the worksheet, and draws no conclusions.
 
@@ -22,6 +23,7 @@ pub mod engine_load;
 pub mod engine_space;
 mod flow;
 pub mod heat_soak;
+pub mod mains_charger;
 pub mod management;
 pub mod moment;
 pub mod opening;
@@ -31,7 +33,6 @@ pub mod per_alternator;
 pub mod plant;
 pub mod run;
 mod run_state;
-pub mod shore_charger;
 pub mod steady_state;
 mod switched;
 mod trace;

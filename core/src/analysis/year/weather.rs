@@ -2,12 +2,12 @@
 //! are aboard. Uses the hours, the pattern of days and the boat in that month.
 
 use crate::analysis::energy::Energy;
-use crate::analysis::energy::hours::DayHours;
+use crate::analysis::energy::hours::{DayHours, UnderWay};
 use crate::analysis::solar_day::{SolarDay, solar_day_of};
 use crate::analysis::year::climate::in_month;
 use crate::analysis::year::hour::{Hour, hours};
 use crate::analysis::year::pattern::DayPattern;
-use crate::analysis::year::rule::EngineSchedule;
+use crate::analysis::year::rule::{EngineSchedule, hours_under_way};
 use crate::boat::{DayUse, Month, MonthFigures, Worksheet};
 use crate::physics::climate::MONTH_DAYS;
 
@@ -42,12 +42,14 @@ impl Weather {
         let orders = EngineSchedule::of(&inputs);
         let sky = solar_day_of(&inputs, month, figures.sun_h);
         let bank_v = energy.bank_v;
-        let hours = |day: &DayUse| {
+        let hours = |day: &DayUse, way: UnderWay| {
             let used = figures.use_pct / 100.0;
-            hours(&DayHours::new(day, &sky, bank_v).scaled(used, 1.0), &orders)
+            let day = DayHours::new(day, &sky, bank_v).scaled(used, 1.0);
+            let day = day.with_other(inputs.other_at_anchor_a(), way);
+            hours(&day, &orders)
         };
-        let under_way = hours(&energy.under_way);
-        let mut anchor = hours(&energy.anchor);
+        let under_way = hours(&energy.under_way, hours_under_way(&inputs));
+        let mut anchor = hours(&energy.anchor, UnderWay::NEVER);
         anchor.iter_mut().for_each(|hour| hour.motoring_h = 0.0);
         let month_days = MONTH_DAYS[month as usize % MONTH_DAYS.len()];
         Weather {

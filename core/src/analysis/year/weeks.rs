@@ -48,7 +48,8 @@ impl Weeks {
         }
         let mut change_ah = walker.charge_ah - before_ah;
         let open_h = weather.anchor.iter().filter(|hour| !hour.quiet).count() as f64;
-        change_ah += put_back(&mut ledger, walker, -change_ah, days_aboard * open_h);
+        let most_h = days_aboard * open_h.min(walker.orders.charging_h());
+        change_ah += put_back(&mut ledger, walker, -change_ah, most_h);
         ledger.balance.change_ah = change_ah;
         Weeks {
             lowest_pct: walker.pct(ledger.lowest_ah),
@@ -70,7 +71,8 @@ fn settle(weather: &Weather, walker: &mut YearWalk) {
             ledger.add(&walk_day(weather, day, walker));
         }
         let drift_ah = (walker.charge_ah - before_ah).abs();
-        let charged_ah = ledger.ruled_ah + ledger.balance.shore_ah;
+        let given = &ledger.balance;
+        let charged_ah = ledger.ruled_ah + given.shore_ah + given.generator_ah;
         if charged_ah > 0.0 || drift_ah < STEADY * walker.capacity_ah {
             return;
         }
@@ -80,6 +82,7 @@ fn settle(weather: &Weather, walker: &mut YearWalk) {
 /// A day of the pattern, from midnight.
 fn walk_day(weather: &Weather, day: u32, walker: &mut YearWalk) -> EnergyLedger {
     let mut today = EnergyLedger::starting(walker.charge_ah);
+    walker.begin_day();
     let aboard = weather.pattern.day_aboard(day);
     let under_way = aboard.is_some_and(|aboard| walker.orders.under_way(aboard));
     let hours = if under_way {
