@@ -9,7 +9,8 @@ use hours::{DayHours, SolarStorage, UnderWay};
 use crate::analysis::solar_day::solar_day;
 use crate::boat::{Basis, DayUse, RowUse, Worksheet, half_full_v, load_rows, saved, total};
 use crate::physics::charging::{
-    autonomy_days, charge_ah, day_ah, energy_wh, mean_draw_a as mean_a, rest_ah, saved_ah, usable_ah,
+    autonomy_days, charge_ah, day_ah, energy_wh, mean_draw_a as mean_a, rest_ah, saved_ah,
+    usable_ah,
 };
 
 /// A day's energy, in and out.

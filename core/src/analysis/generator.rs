@@ -27,6 +27,10 @@ pub struct GeneratorReport {
     pub runs: u32,
     /// State of charge at which each begins \[%\].
     pub from_pct: Option<f64>,
+    /// What the boat draws meanwhile \[A\].
+    pub house_load_a: f64,
+    /// Mean current into the bank \[A\]; none where it does not run.
+    pub mean_bank_a: Option<f64>,
     /// What its charger takes in the day \[kW·h\].
     pub mains_kwh: Option<f64>,
     /// Mean load of what it can give \[%\]; none where it does not run.
@@ -60,7 +64,10 @@ pub(super) fn generator_report(sheet: &Worksheet, energy: &Energy) -> Option<Gen
     if !inputs.generator_charges() {
         return None;
     }
-    let load_a = inputs.run.house_load_a.unwrap_or_else(|| mean_draw_a(sheet));
+    let load_a = inputs
+        .run
+        .house_load_a
+        .unwrap_or_else(|| mean_draw_a(sheet));
     let day_ah = energy.rest_ah;
     let day = generator_day(inputs, day_ah, load_a);
     let runs = day.filter(|day| day.runs > 0);
@@ -73,6 +80,11 @@ pub(super) fn generator_report(sheet: &Worksheet, energy: &Energy) -> Option<Gen
         hours: day.map(|day| day.hours),
         runs: day.map_or(0, |day| day.runs),
         from_pct: runs.map(|day| 100.0 * day.from),
+        house_load_a: load_a,
+        mean_bank_a: runs.map(|day| {
+            let kept = inputs.house_bank().charge_efficiency;
+            (day_ah / day.hours - load_a) / kept
+        }),
         mains_kwh: day.map(|day| day.mains_kwh),
         load_pct: runs.map(|day| 100.0 * day.load),
         fuel_l: day.map(|day| day.fuel_l),

@@ -53,16 +53,17 @@ pub fn bank_a_year(
     price * (use_ah / capacity_ah) / life_cycles
 }
 
-/// What a year costs, all in: fuel, engine, shore power, bank, capital.
+/// What a year costs, all in: fuel, engine, generator, shore power, bank, capital.
 #[formula(symbol = "K_year", unit = "", source = sources::ARITHMETIC)]
 pub fn year_total(
     #[symbol("K_fuel")] fuel: f64,
     #[symbol("K_engine")] engine: f64,
+    #[symbol("K_generator")] generator: f64,
     #[symbol("K_shore")] shore: f64,
     #[symbol("K_bank")] bank: f64,
     #[symbol("K_capital")] capital: f64,
 ) -> f64 {
-    fuel + engine + shore + bank + capital
+    fuel + engine + generator + shore + bank + capital
 }
 
 /// Fuel and wear of an engine's run for each kilowatt-hour it gives.

@@ -27,6 +27,7 @@ mod questions;
 pub mod remarks;
 pub mod sea_trial;
 pub mod settings;
+pub mod sources;
 pub mod uncertainty;
 mod verdict;
 pub mod words;

@@ -27,6 +27,8 @@ const fn called(item: Purchase) -> &'static str {
         Purchase::DumpProtection => "Protection against a load dump",
         Purchase::Blower => "Blower",
         Purchase::Duct => "Cool-air duct to the alternator",
+        Purchase::Generator => "Generator",
+        Purchase::MainsCharger => "Mains charger, more by",
         Purchase::Panels => "Panels",
         Purchase::Bank => "House bank",
         Purchase::LighterLoads => "Lighter loads",

@@ -33,8 +33,8 @@ use crate::analysis::engine_day::DayTrouble;
 use crate::boat::{Month, MonthFigures, Worksheet, mean_draw_a};
 use crate::physics::fuel::{marginal_l, run_l};
 use crate::physics::generator::{FOOT, burnt_l, load_share, part_load_l_h};
-use crate::simulation::plant::Plant;
 use crate::simulation::mains_charger::MainsCharger;
+use crate::simulation::plant::Plant;
 
 use climate::{Climates, MonthEngine, in_month};
 use rule::{EngineSchedule, Source};
@@ -205,7 +205,11 @@ impl MonthFuel {
     /// The engine's \[L\], for so many hours of charging and so much energy at the
     /// shafts \[kW·h\].
     fn engine_l(&self, charging_h: f64, shaft_kwh: f64) -> f64 {
-        run_l(self.idle_l_h, charging_h, marginal_l(self.shaft_l_kwh, shaft_kwh))
+        run_l(
+            self.idle_l_h,
+            charging_h,
+            marginal_l(self.shaft_l_kwh, shaft_kwh),
+        )
     }
 
     /// The generator's \[L\], for so many hours and so much energy \[kW·h\].

@@ -1,7 +1,7 @@
 //! The user's rule for charging, made ready.
 
-use crate::analysis::year::HOURS_A_DAY;
 use crate::analysis::energy::hours::UnderWay;
+use crate::analysis::year::HOURS_A_DAY;
 use crate::boat::{Inputs, Rest};
 
 /// Least distance between starting and stopping, in state of charge: an engine

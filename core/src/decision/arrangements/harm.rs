@@ -6,13 +6,15 @@ use crate::report::Report;
 /// Findings that only say "Fix" and yet mean that a part is overheated,
 /// overloaded or turned too fast, or that the arrangement does not work as
 /// calculated. Such a boat is put right, not proposed.
-const HARMFUL: [Code; 18] = [
+const HARMFUL: [Code; 20] = [
     Code::BeltSharedPump,
     Code::BeltTooSmall,
     Code::CaseTooHot,
     Code::ConverterStarves,
     Code::DayBelowWindow,
     Code::EngineOverloaded,
+    Code::GeneratorTooLong,
+    Code::GeneratorTooSmall,
     Code::LeadOverCurrent,
     Code::LegNearLimit,
     Code::LegTooHot,

@@ -53,9 +53,18 @@ pub struct Outcome {
     pub limit: Limit,
     /// The part that comes closest to its limit in the run.
     pub hottest: Hottest,
-    /// Fuel of the same year: of the runs for charging, and what the alternators
-    /// ask while motoring \[L\].
+    /// Fuel of the same year: of the runs for charging, what the alternators ask
+    /// while motoring, and a generator's \[L\].
     pub fuel_year_l: Option<f64>,
+    /// Time of a generator a day \[h\]; none where none charges the bank, or no run
+    /// of it is long enough.
+    pub generator_h_day: Option<f64>,
+    /// Time of a generator in the year's days aboard \[h\]; none where the year is
+    /// not covered, or none charges the bank.
+    pub generator_h_year: Option<f64>,
+    /// From the low end of the usable window to the high one at the dock \[h\]; none
+    /// where the bank is not charged there, or never gets there.
+    pub dock_fill_h: Option<f64>,
     /// What the year by months comes to: the same as the year's own.
     pub sums: YearSums,
     /// Most that the belts take of the engine \[kW\].
@@ -150,6 +159,16 @@ impl Outcome {
             limit: report.analyses.output.hot_limit,
             hottest,
             fuel_year_l: of_year(sums.fuel_l),
+            generator_h_day: report
+                .analyses
+                .generator
+                .and_then(|generator| generator.hours),
+            generator_h_year: of_year(sums.generator_h).filter(|_| inputs.generator_charges()),
+            dock_fill_h: report
+                .analyses
+                .shore
+                .fill_h
+                .filter(|_| inputs.dock_charges()),
             sums,
             belt_kw: report.analyses.engine.peak_kw,
             engine_share_pct: report.analyses.engine.peak_share_pct,

@@ -19,6 +19,8 @@ pub struct YearCost {
     pub fuel: f64,
     /// Service and overhaul of the engine.
     pub engine: f64,
+    /// Service and wear of the generator.
+    pub generator: f64,
     /// Shore power.
     pub shore: f64,
     /// What the bank loses of its life.
@@ -67,6 +69,7 @@ pub(super) fn year_cost(with: &Worksheet, sums: &YearSums, bought: f64) -> Optio
     let cost = &inputs.cost;
     let fuel = priced(sums.fuel_l, cost.fuel_l);
     let engine = priced(sums.charging_h, wear(with));
+    let generator = priced(sums.generator_h, inputs.genset.wear_h);
     let shore = priced(sums.shore_kwh, cost.shore_kwh);
     let bank = bank_a_year(
         inputs.bank_price(),
@@ -79,10 +82,11 @@ pub(super) fn year_cost(with: &Worksheet, sums: &YearSums, bought: f64) -> Optio
     Some(YearCost {
         fuel,
         engine,
+        generator,
         shore,
         bank,
         capital,
-        total: year_total(fuel, engine, shore, bank, capital),
+        total: year_total(fuel, engine, generator, shore, bank, capital),
     })
 }
 

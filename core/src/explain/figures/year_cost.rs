@@ -7,7 +7,9 @@ use crate::explain::term::Term;
 use crate::physics::money::{bank_a_year, capital_recovery, priced, wear_per_hour, year_total};
 use crate::physics::sources::ECONOMY;
 
-pub(super) const FIGURES: &[&Figure] = &[&WEAR, &FUEL, &ENGINE, &SHORE, &BANK, &CAPITAL, &TOTAL];
+pub(super) const FIGURES: &[&Figure] = &[
+    &WEAR, &FUEL, &ENGINE, &GENERATOR, &SHORE, &BANK, &CAPITAL, &TOTAL,
+];
 
 pub(super) static WEAR: Figure = Figure::new(
     "inner.arrangement.wear_hour",
@@ -41,6 +43,22 @@ static ENGINE: Figure = Figure::new("arrangement.year.engine", "A year: engine",
     })
 })
 .is(|s| s.year(|year| year.engine));
+
+static GENERATOR: Figure = Figure::new(
+    "arrangement.year.generator",
+    "A year: generator",
+    "",
+    0,
+    |s| {
+        of_year(s, || {
+            let hours = s.a_year("Generator", "h", "t_gen,day", |sums| sums.generator_h);
+            let wear = s.input(key!(genset.wear_h)).symbol("K_gen,h");
+            Term::of(priced::FORMULA, [hours, wear])
+        })
+        .note("Service and wear for each hour it runs.")
+    },
+)
+.is(|s| s.year(|year| year.generator));
 
 static SHORE: Figure = Figure::new(
     "arrangement.year.shore",
@@ -105,6 +123,7 @@ pub(super) static TOTAL: Figure =
             let given = [
                 s.figure(&FUEL),
                 s.figure(&ENGINE),
+                s.figure(&GENERATOR),
                 s.figure(&SHORE),
                 s.figure(&BANK),
                 s.figure(&CAPITAL),
