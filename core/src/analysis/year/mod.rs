@@ -4,7 +4,7 @@
 //!
 //! `weather` spreads sun and use over the hours of a month's days (`hour`), `pattern`
 //! says which days are aboard, `charger` tabulates what the engine gives and
-//! `climate` what it gives in the months, `rule` holds the rule, `walk` steps a
+//! `climate` what it gives in the months, `rule` holds the rule, `fuel` what is burnt, `walk` steps a
 //! bank through the hours and enters them in a `ledger`. `weeks` walks the weeks of
 //! a month, of which `put_back` evens out the last run; `day` walks a settled day,
 //! and `month` is what is told. There are no clouds: every
@@ -16,6 +16,7 @@
 mod charger;
 mod climate;
 mod day;
+mod fuel;
 mod hour;
 mod ledger;
 mod month;
@@ -30,13 +31,11 @@ use serde::Serialize;
 
 use crate::analysis::energy::energy;
 use crate::analysis::engine_day::DayTrouble;
-use crate::boat::{Month, MonthFigures, Worksheet, mean_draw_a};
-use crate::physics::fuel::{marginal_l, run_l};
-use crate::physics::generator::{FOOT, burnt_l, load_share, part_load_l_h};
+use crate::boat::{Month, MonthFigures, Worksheet};
 use crate::simulation::mains_charger::MainsCharger;
-use crate::simulation::plant::Plant;
 
 use climate::{Climates, MonthEngine, in_month};
+use fuel::MonthFuel;
 use rule::{EngineSchedule, Source};
 use walk::{Chargers, YearWalk};
 use weather::Weather;
@@ -141,13 +140,7 @@ fn worked_out(sheet: &Worksheet, with_days: bool) -> Year {
     let figures = sheet.month_figures();
     let aboard = figures.iter().filter(|month| month.days > 0.0).collect();
     let mut climates = Climates::new(sheet, &orders, aboard);
-    let plant = Plant::new(&sheet.inputs, mean_draw_a(sheet));
-    let fuel = MonthFuel {
-        idle_l_h: plant.fuel.idle_l_h,
-        shaft_l_kwh: plant.marginal_l_kwh(),
-        generator_kw: sheet.inputs.generator_kw(),
-        generator_full_l_h: sheet.inputs.generator_full_l_h(),
-    };
+    let fuel = MonthFuel::of(sheet);
     let mut walked: Vec<Walked> = Vec::new();
     let mut months = Vec::with_capacity(figures.len());
     for (month, figures) in Month::ALL.iter().zip(&figures) {
@@ -185,40 +178,6 @@ fn worked_out(sheet: &Worksheet, with_days: bool) -> Year {
         start_pct: 100.0 * orders.start,
         trouble: months.iter().find_map(|month| month.trouble),
         months,
-    }
-}
-
-/// What engine and generator burn.
-#[derive(Clone, Copy)]
-struct MonthFuel {
-    /// To turn the engine \[L/h\].
-    idle_l_h: f64,
-    /// For the energy of the alternators' shafts \[L/kW·h\].
-    shaft_l_kwh: f64,
-    /// What the generator gives for hours on end \[kW\].
-    generator_kw: f64,
-    /// What it burns then \[L/h\].
-    generator_full_l_h: f64,
-}
-
-impl MonthFuel {
-    /// The engine's \[L\], for so many hours of charging and so much energy at the
-    /// shafts \[kW·h\].
-    fn engine_l(&self, charging_h: f64, shaft_kwh: f64) -> f64 {
-        run_l(
-            self.idle_l_h,
-            charging_h,
-            marginal_l(self.shaft_l_kwh, shaft_kwh),
-        )
-    }
-
-    /// The generator's \[L\], for so many hours and so much energy \[kW·h\].
-    fn generator_l(&self, hours: f64, kwh: f64) -> f64 {
-        if hours <= 0.0 {
-            return 0.0;
-        }
-        let load = load_share(kwh, hours, self.generator_kw);
-        burnt_l(part_load_l_h(self.generator_full_l_h, FOOT, load), hours)
     }
 }
 
