@@ -43,6 +43,8 @@ pub struct Energy {
     /// What the engine has to put back of it \[A·h\]: all, or nothing where
     /// shore power or a generator does.
     pub engine_ah: f64,
+    /// Capacity of the bank at its age \[A·h\].
+    pub bank_ah: f64,
     /// Ampere-hours between the two ends of the usable window at the day's mean
     /// draw \[A·h\].
     pub usable_ah: f64,
@@ -85,7 +87,7 @@ pub fn energy(sheet: &Worksheet) -> Energy {
     let usable_ah = usable_ah(
         inputs.window_high_pct() / 100.0,
         inputs.window_low_pct() / 100.0,
-        inputs.bank.capacity_ah,
+        inputs.bank_ah(),
         inputs.given_share(mean_a(anchor.use_ah)),
     );
     let rest_ah = rest_ah(anchor.use_ah, split.direct_ah(), split.stored_ah());
@@ -106,6 +108,7 @@ pub fn energy(sheet: &Worksheet) -> Energy {
         } else {
             0.0
         },
+        bank_ah: inputs.bank_ah(),
         usable_ah,
         autonomy_days: (rest_ah > 0.0).then(|| autonomy_days(usable_ah, rest_ah)),
         rows,

@@ -57,7 +57,7 @@ pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
 pub use daily_use::{
     DayUse, EngineLoad, RowUse, engine_loads, house_load_a, inverter_wh, mean_draw_a,
-    steady_draw_a, under_way_load_a,
+    steady_draw_a, steady_use, under_way_load_a,
 };
 pub(crate) use daily_use::{half_full_v, load_rows, saved, total};
 pub use days_aboard::YearAboard;

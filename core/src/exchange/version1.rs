@@ -36,6 +36,8 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         (key!(way.converter_a), Value::Number(40.0)),
         // Amounts bore no sign.
         (key!(cost.currency), Currency::Plain.to_value()),
+        // A bank lasted as long as its cycles did.
+        (key!(cost.calendar_years), Value::Number(100.0)),
         // A built-in regulator held the bank's charge voltage, hot or cold.
         (key!(reg.drop_mv_k), Value::Number(0.0)),
     ];

@@ -96,7 +96,7 @@ impl SolarStorage {
         SolarStorage {
             charge_efficiency: inputs.house_bank().charge_efficiency,
             limit_a: inputs.charge_limit_a(),
-            room_ah: window_pct / 100.0 * inputs.bank.capacity_ah,
+            room_ah: window_pct / 100.0 * inputs.bank_ah(),
         }
     }
 }

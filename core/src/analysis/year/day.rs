@@ -3,6 +3,7 @@
 
 use serde::Serialize;
 
+use crate::analysis::year::engine_loads::DayKind;
 use crate::analysis::year::ledger::EnergyLedger;
 use crate::analysis::year::walk::YearWalk;
 use crate::analysis::year::weather::Weather;
@@ -89,7 +90,7 @@ impl DayReport {
     /// The next day at anchor.
     fn next(weather: &Weather, walker: &mut YearWalk) -> DayReport {
         let mut report = DayReport::default();
-        walker.begin_day();
+        walker.begin_day(Some(DayKind::Anchor));
         for (at, hour) in weather.anchor.iter().enumerate() {
             let mut ledger = EnergyLedger::default();
             let charge_pct = walker.pct(walker.charge_ah);
@@ -102,7 +103,7 @@ impl DayReport {
                 charge_pct,
                 sun_w: hour.sun_a * weather.bank_v,
                 other_w: hour.other_a * weather.bank_v,
-                use_w: hour.use_a * weather.bank_v,
+                use_w: ledger.balance.use_ah * weather.bank_v,
                 engine_min: 60.0 * ledger.engine_h,
                 generator_min: 60.0 * ledger.generator_h,
                 shore_min: 60.0 * ledger.shore_h,

@@ -13,6 +13,8 @@ pub struct Hour {
     pub other_a: f64,
     /// Wanted by the loads \[A\].
     pub use_a: f64,
+    /// Whether anybody is aboard.
+    pub aboard: bool,
     /// No charging by the rule.
     pub quiet: bool,
     /// How much of it, from its beginning, the engine is run anyway \[h\].
@@ -25,8 +27,17 @@ impl Hour {
     pub fn alone(self) -> Hour {
         Hour {
             use_a: 0.0,
+            aboard: false,
             quiet: true,
             motoring_h: 0.0,
+            ..self
+        }
+    }
+
+    /// This hour with so much more drawn \[A\].
+    pub fn drawing(self, more_a: f64) -> Hour {
+        Hour {
+            use_a: self.use_a + more_a,
             ..self
         }
     }
@@ -38,6 +49,7 @@ pub fn hours(day: &DayHours, orders: &EngineSchedule) -> Vec<Hour> {
         sun_a: *sun_a,
         other_a: *other_a,
         use_a: *use_a,
+        aboard: true,
         quiet: orders.is_quiet(at),
         motoring_h: orders.motoring_h(at),
     };

@@ -4,7 +4,8 @@
 //!
 //! `weather` spreads sun and use over the hours of a month's days (`hour`), `pattern`
 //! says which days are aboard, `charger` tabulates what the engine gives and
-//! `climate` what it gives in the months, `rule` holds the rule, `fuel` what is burnt, `walk` steps a
+//! `climate` what it gives in the months, `engine_loads` holds what runs with
+//! the engine alone, `rule` the rule, `fuel` what is burnt, `walk` steps a
 //! bank through the hours and enters them in a `ledger`. `weeks` walks the weeks of
 //! a month, of which `put_back` evens out the last run; `day` walks a settled day,
 //! and `month` is what is told. There are no clouds: every
@@ -16,6 +17,7 @@
 mod charger;
 mod climate;
 mod day;
+mod engine_loads;
 mod fuel;
 mod hour;
 mod ledger;
@@ -209,7 +211,12 @@ impl Walked {
             },
             limit_a: inputs.charge_limit_a(),
         };
-        let mut walker = YearWalk::new(&inputs.house_bank(), &orders, &chargers);
+        let mut walker = YearWalk::new(
+            &inputs.house_bank(),
+            &orders,
+            &chargers,
+            weather.engine_loads.clone(),
+        );
         let weeks = Weeks::walked(&weather, &mut walker);
         Walked {
             day: match with_days {

@@ -6,6 +6,7 @@
 //! rule and the chargers, and enters what flows in the ledger.
 
 use crate::analysis::year::charger::Charger;
+use crate::analysis::year::engine_loads::{DayKind, EngineLoads};
 use crate::analysis::year::hour::Hour;
 use crate::analysis::year::ledger::{EnergyLedger, MainsAccount};
 use crate::analysis::year::rule::{EngineSchedule, Source};
@@ -54,6 +55,8 @@ pub struct YearWalk<'a> {
     pub charging: bool,
     /// How long the generator ran today \[h\].
     generator_today_h: f64,
+    /// What runs with engine or generator alone.
+    engine_loads: EngineLoads,
     /// The rule.
     pub orders: &'a EngineSchedule,
     chargers: &'a Chargers,
@@ -61,7 +64,12 @@ pub struct YearWalk<'a> {
 
 impl<'a> YearWalk<'a> {
     /// Begins half-way between where charging starts and where it stops.
-    pub fn new(bank: &Bank, orders: &'a EngineSchedule, chargers: &'a Chargers) -> YearWalk<'a> {
+    pub fn new(
+        bank: &Bank,
+        orders: &'a EngineSchedule,
+        chargers: &'a Chargers,
+        engine_loads: EngineLoads,
+    ) -> YearWalk<'a> {
         let charge_ah = 0.5 * (orders.start + orders.stop) * bank.capacity_ah;
         YearWalk {
             charge_ah,
@@ -70,6 +78,7 @@ impl<'a> YearWalk<'a> {
             age_h: None,
             charging: false,
             generator_today_h: 0.0,
+            engine_loads,
             orders,
             chargers,
         }
@@ -90,9 +99,13 @@ impl<'a> YearWalk<'a> {
         (100.0 * charge_ah / self.capacity_ah).clamp(0.0, 100.0)
     }
 
-    /// Begins a day: the generator may run again.
-    pub fn begin_day(&mut self) {
+    /// Begins a day: the generator may run again, and where somebody is aboard
+    /// loads wait for it or the engine.
+    pub fn begin_day(&mut self, aboard: Option<DayKind>) {
         self.generator_today_h = 0.0;
+        if let Some(day) = aboard {
+            self.engine_loads.begin_day(day);
+        }
     }
 
     /// How long the generator may still run today \[h\]; endless where none
@@ -131,7 +144,19 @@ impl<'a> YearWalk<'a> {
                 true => left_h.min(allowed_h),
                 false => left_h,
             };
+            let with_engine = runs || by_rule(Source::Generator);
+            let loads_h = left_h.min(CHARGING_PIECE_H);
+            let hour = &match (hour.aboard, with_engine) {
+                (false, _) => *hour,
+                (true, false) => hour.drawing(self.engine_loads.overdue_a()),
+                (true, true) => {
+                    hour.drawing(self.engine_loads.overdue_a() + self.engine_loads.drawn_a(loads_h))
+                }
+            };
             let (span_h, given_a) = self.piece(hour, &charging, left_h);
+            if with_engine && hour.aboard {
+                self.engine_loads.ran(span_h, loads_h);
+            }
             let begins = self.charge();
             let engine_ah = self.flow(hour, given_a, span_h, ledger);
             if !motoring {

@@ -1,6 +1,7 @@
 //! The weeks of a month, walked once the bank has settled. Uses the month's hours,
 //! the walk and the ledger.
 
+use crate::analysis::year::engine_loads::DayKind;
 use crate::analysis::year::ledger::EnergyLedger;
 use crate::analysis::year::put_back::put_back;
 use crate::analysis::year::walk::YearWalk;
@@ -82,9 +83,12 @@ fn settle(weather: &Weather, walker: &mut YearWalk) {
 /// A day of the pattern, from midnight.
 fn walk_day(weather: &Weather, day: u32, walker: &mut YearWalk) -> EnergyLedger {
     let mut today = EnergyLedger::starting(walker.charge_ah);
-    walker.begin_day();
     let aboard = weather.pattern.day_aboard(day);
     let under_way = aboard.is_some_and(|aboard| walker.orders.under_way(aboard));
+    walker.begin_day(aboard.map(|_| match under_way {
+        true => DayKind::UnderWay,
+        false => DayKind::Anchor,
+    }));
     let hours = if under_way {
         &weather.under_way
     } else {

@@ -83,6 +83,8 @@ pub struct Outcome {
     pub engine_kwh: Option<f64>,
     /// A year's cost for each kilowatt-hour used aboard \[/kWh\].
     pub used_kwh: Option<f64>,
+    /// Years that the bank lasts, by cycles or by the calendar, whichever ends first.
+    pub bank_years: Option<f64>,
     /// Years until the purchase has paid for itself against the worksheet as
     /// it stands; none when it never does.
     pub payback_years: Option<f64>,
@@ -178,6 +180,7 @@ impl Outcome {
                 .filter(|_| sums.use_wh > 0.0)
                 .map(|year| each_kwh(year.total, sums.use_wh)),
             payback_years: today.and_then(|today| paid_back_years(bought, &today.year?, &year?)),
+            bank_years: year.map(|year| year.bank_years),
             year,
             parts,
             belt_pct: report

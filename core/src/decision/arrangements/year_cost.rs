@@ -25,6 +25,8 @@ pub struct YearCost {
     pub shore: f64,
     /// What the bank loses of its life.
     pub bank: f64,
+    /// Years that the bank lasts, by cycles or by the calendar, whichever ends first.
+    pub bank_years: f64,
     /// The purchase, spread over its years.
     pub capital: f64,
     /// All of it.
@@ -71,12 +73,8 @@ pub(super) fn year_cost(with: &Worksheet, sums: &YearSums, bought: f64) -> Optio
     let engine = priced(sums.charging_h, wear(with));
     let generator = priced(sums.generator_h, inputs.genset.wear_h);
     let shore = priced(sums.shore_kwh, cost.shore_kwh);
-    let bank = bank_a_year(
-        inputs.bank_price(),
-        sums.use_ah,
-        inputs.bank.capacity_ah,
-        inputs.bank_cycles(),
-    );
+    let bank_years = inputs.bank_years(sums.use_ah);
+    let bank = bank_a_year(inputs.bank_price(), bank_years);
     let recovery = capital_recovery(cost.interest_pct / 100.0, cost.years);
     let capital = priced(bought, recovery);
     Some(YearCost {
@@ -85,6 +83,7 @@ pub(super) fn year_cost(with: &Worksheet, sums: &YearSums, bought: f64) -> Optio
         generator,
         shore,
         bank,
+        bank_years,
         capital,
         total: year_total(fuel, engine, generator, shore, bank, capital),
     })

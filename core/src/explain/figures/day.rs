@@ -23,6 +23,7 @@ pub(super) const FIGURES: &[&Figure] = &[
     &sun::SUN_AH,
     &OTHER_AH,
     &ENGINE_AH,
+    &BANK_AH,
     &USABLE_AH,
     &AUTONOMY_DAYS,
     &NEED_AH,
@@ -193,6 +194,16 @@ pub(super) static ENGINE_AH: Figure = Figure::new(
 )
 .is(|s| Some(s.report().analyses.energy.engine_ah));
 
+static BANK_AH: Figure = Figure::new(
+    "energy.bank_ah",
+    "The bank holds, at its age",
+    "A·h",
+    0,
+    |s| Explanation::of(s.bank_ah()),
+)
+.only(|boat| boat.inputs().bank.age_years > 0.0)
+.is(|s| Some(s.report().analyses.energy.bank_ah));
+
 static USABLE_AH: Figure = Figure::new(
     "energy.usable_ah",
     "Usable from the bank",
@@ -202,7 +213,7 @@ static USABLE_AH: Figure = Figure::new(
         let window = [
             s.input(key!(bank.window_high_pct)),
             s.input(key!(bank.window_low_pct)),
-            s.input(key!(bank.capacity_ah)),
+            s.bank_ah(),
         ];
         let [high, low, capacity] = window;
         let lead = s.inputs().bank.chemistry.lead();

@@ -101,7 +101,7 @@ pub(super) fn time_to(
         return Explanation::none("The run begins there or above.");
     }
     let given = [
-        s.input(key!(bank.capacity_ah)),
+        s.bank_ah(),
         to,
         s.input(key!(run.from_pct)),
         efficiency,

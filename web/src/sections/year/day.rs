@@ -33,7 +33,8 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
     );
     let most_w = hours
         .iter()
-        .fold(10.0, |most: f64, hour| most.max(hour.sun_w).max(hour.use_w));
+        .flat_map(|hour| [hour.sun_w, hour.other_w, hour.use_w])
+        .fold(10.0, f64::max);
     let power = Axis::rounded(
         &reader,
         QuantityKind::Power,
@@ -42,6 +43,10 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
     );
     let bank = hours.iter().map(|hour| hour.charge_pct);
     let bank = bank.chain([month.day.end_charge_pct]).enumerate();
+    let other = match year.has_other {
+        true => steps(hours, &time, &power, |hour| hour.other_w),
+        false => String::new(),
+    };
     let lines = [
         (
             "line first",
@@ -49,7 +54,12 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
         ),
         ("line first", steps(hours, &time, &power, |hour| hour.sun_w)),
         ("line third", steps(hours, &time, &power, |hour| hour.use_w)),
+        ("line second", other),
         ("on", stretches(hours, &time, |hour| hour.engine_min)),
+        (
+            "on shore",
+            stretches(hours, &time, |hour| hour.generator_min),
+        ),
         ("on shore", stretches(hours, &time, |hour| hour.shore_min)),
     ];
     let marks = [(year.full_pct, "full"), (year.low_pct, "lowest wanted")];
@@ -57,7 +67,15 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
         let words = format!("{words} {}", reader.number(percent(pct)));
         view! { <LevelMark y=charge.place(pct) words /> }
     };
-    let charged_by = if year.at_dock { "dock" } else { "engine" };
+    let charged_by = match (year.at_dock, year.by_generator) {
+        (true, _) => "dock",
+        (_, true) => "generator",
+        _ => "engine",
+    };
+    let mut power_names = vec![("first", "solar"), ("third", "use")];
+    if year.has_other {
+        power_names.push(("second", "other sources"));
+    }
     Some(view! {
         <div class="chart">
             <svg
@@ -71,7 +89,7 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
                     ticks=4.0
                     time
                     axis=power
-                    names=vec![("first", "solar"), ("third", "use")]
+                    names=power_names
                 />
                 {lines.map(|(class, line)| view! { <path class=class d=line /> }).collect_view()}
                 <Stroke class="edge" from=(LEFT, BAND.1) to=(RIGHT, BAND.1) />
