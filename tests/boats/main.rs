@@ -42,6 +42,7 @@ mod regulator_limits;
 mod searches;
 mod shore_and_sun;
 mod small_and_large;
+mod sources;
 mod text;
 mod through_dcdc;
 mod two_alternators;

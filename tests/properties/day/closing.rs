@@ -30,8 +30,12 @@ fn closes(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let gained_ah =
         (daily.run.trace.soc_at(seconds) - daily.run.from) * plant.bank.capacity_ah * times;
     let carried_ah = plant.load_a * seconds / 3600.0 * times;
-    let (spare_ah, engine_ah) = (day.sun_stored_ah / kept, gained_ah / kept + carried_ah);
-    let came_in_ah = day.sun_direct_ah + spare_ah + engine_ah;
+    let (spare_ah, engine_ah) = (
+        (day.sun_stored_ah + day.other_stored_ah) / kept,
+        gained_ah / kept + carried_ah,
+    );
+    let direct_ah = day.sun_direct_ah + day.other_direct_ah;
+    let came_in_ah = direct_ah + spare_ah + engine_ah;
     let lost_ah = (1.0 - kept) * (spare_ah + gained_ah / kept);
     let used_ah = day.anchor.use_ah;
     prop_assert!(
@@ -98,7 +102,8 @@ proptest! {
         prop_assert!(after.rest_ah <= before.rest_ah + 1e-9);
         for day in [before, after] {
             prop_assert!(day.sun_direct_ah + day.sun_stored_ah <= day.sun_ah + 1e-9);
-            prop_assert!(day.rest_ah + 1e-9 >= day.anchor.use_ah - day.sun_ah);
+            prop_assert!(day.other_direct_ah + day.other_stored_ah <= day.other_ah + 1e-9);
+            prop_assert!(day.rest_ah + 1e-9 >= day.anchor.use_ah - day.sun_ah - day.other_ah);
             prop_assert!(day.rest_ah <= day.anchor.use_ah + 1e-9);
         }
     }

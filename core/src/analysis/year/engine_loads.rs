@@ -83,6 +83,12 @@ impl EngineLoads {
         }
     }
 
+    /// What still waits \[A·h\].
+    pub fn waiting_ah(&self) -> f64 {
+        let each = self.loads.iter().map(|load| load.amperes * load.waiting_h);
+        each.fold(0.0, |sum, ah| sum + ah)
+    }
+
     /// What is drawn today though the engine has not run \[A\].
     pub const fn overdue_a(&self) -> f64 {
         self.overdue_a

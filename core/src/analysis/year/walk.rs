@@ -108,6 +108,11 @@ impl<'a> YearWalk<'a> {
         }
     }
 
+    /// What waits for engine or generator \[A·h\].
+    pub fn waiting_ah(&self) -> f64 {
+        self.engine_loads.waiting_ah()
+    }
+
     /// How long the generator may still run today \[h\]; endless where none
     /// charges.
     fn generator_left_h(&self) -> f64 {

@@ -35,6 +35,7 @@ impl Weeks {
     pub fn walked(weather: &Weather, walker: &mut YearWalk) -> Weeks {
         settle(weather, walker);
         let before_ah = walker.charge_ah;
+        let waited_ah = walker.waiting_ah();
         let mut ledger = EnergyLedger::starting(before_ah);
         let (mut days_aboard, mut days_below) = (0.0, 0.0);
         for day in 0..weather.pattern.counted {
@@ -47,7 +48,10 @@ impl Weeks {
             }
             ledger.add(&today);
         }
-        let mut change_ah = walker.charge_ah - before_ah;
+        // What still waits for the engine counts as drawn, and the bank lacks it.
+        let owed_ah = walker.waiting_ah() - waited_ah;
+        ledger.balance.use_ah += owed_ah;
+        let mut change_ah = walker.charge_ah - before_ah - owed_ah;
         let open_h = weather.anchor.iter().filter(|hour| !hour.quiet).count() as f64;
         let most_h = days_aboard * open_h.min(walker.orders.charging_h());
         change_ah += put_back(&mut ledger, walker, -change_ah, most_h);
