@@ -6,7 +6,7 @@
 //! says which days are aboard, `charger` tabulates what the engine gives and
 //! `climate` what it gives in the months, `engine_loads` holds what runs with
 //! the engine alone, `rule` the rule, `fuel` what is burnt, `walk` steps a
-//! bank through the hours and enters them in a `ledger`. `weeks` walks the weeks of
+//! bank through the hours and enters what flows (`flow`) in a `ledger`. `weeks` walks the weeks of
 //! a month, of which `put_back` evens out the last run; `day` walks a settled day,
 //! and `month` is what is told. There are no clouds: every
 //! day of a month has that month's mean sun. Each month is walked for some
@@ -18,6 +18,7 @@ mod charger;
 mod climate;
 mod day;
 mod engine_loads;
+mod flow;
 mod fuel;
 mod hour;
 mod ledger;

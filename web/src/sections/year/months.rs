@@ -16,6 +16,8 @@ struct Column {
     cell: fn(&MonthReport) -> Quantity,
     /// The style of a cell.
     class: fn(&MonthReport) -> &'static str,
+    /// Which boats have it.
+    there: fn(&Year) -> bool,
 }
 
 /// Hours of a month, to a tenth \[h\].
@@ -31,54 +33,53 @@ const DAYS: Column = Column {
     head: |_| "Days aboard".to_string(),
     cell: |month| Quantity::new(month.days_aboard, QuantityKind::Count),
     class: |_| "",
+    there: |_| true,
 };
 const SOLAR: Column = Column {
     head: |reader| format!("Solar {}/day", charge_unit(reader)),
     cell: |month| ampere_hours(month.sun_ah_day),
     class: |_| "",
+    there: |_| true,
 };
 const ENGINE: Column = Column {
     head: |_| "Engine h".to_string(),
     cell: |month| hours(month.charging_h),
     class: |_| "strong",
+    there: |_| true,
 };
 const DOCK: Column = Column {
     head: |_| "Dock kW·h".to_string(),
     cell: |month| Quantity::new(month.shore_kwh, QuantityKind::Energy),
     class: |_| "strong",
+    there: |year| year.at_dock,
 };
 const OTHER: Column = Column {
     head: |reader| format!("Other {}/day", charge_unit(reader)),
     cell: |month| ampere_hours(month.other_ah_day),
     class: |_| "",
+    there: |year| year.has_other,
 };
 const GENERATOR: Column = Column {
     head: |_| "Generator h".to_string(),
     cell: |month| hours(month.generator_h),
     class: |_| "strong",
+    there: |year| year.by_generator,
 };
 const LOWEST: Column = Column {
     head: |_| "Lowest %".to_string(),
     cell: |month| percent(month.lowest_pct),
     class: |month| if month.days_below > 0 { "below" } else { "" },
+    there: |_| true,
 };
 const WASTED: Column = Column {
     head: |_| "Wasted %".to_string(),
     cell: |month| percent(month.wasted_pct),
     class: |_| "",
+    there: |_| true,
 };
 
-/// Every column, and which boats have it.
-static COLUMNS: [(Column, fn(&Year) -> bool); 8] = [
-    (DAYS, |_| true),
-    (SOLAR, |_| true),
-    (OTHER, |year| year.has_other),
-    (ENGINE, |_| true),
-    (GENERATOR, |year| year.by_generator),
-    (DOCK, |year| year.at_dock),
-    (LOWEST, |_| true),
-    (WASTED, |_| true),
-];
+/// Every column.
+static COLUMNS: [Column; 8] = [DAYS, SOLAR, OTHER, ENGINE, GENERATOR, DOCK, LOWEST, WASTED];
 
 /// What charges, as a bar shows it: the style of its part, what it is called, its
 /// ampere-hours a day, and which boats have it.
@@ -134,8 +135,7 @@ static GIVEN: [Given; 6] = [
 pub fn MonthTable(year: Arc<Year>, reader: Reader) -> impl IntoView {
     let columns: Vec<&Column> = COLUMNS
         .iter()
-        .filter(|(_, there)| there(&year))
-        .map(|(column, _)| column)
+        .filter(|column| (column.there)(&year))
         .collect();
     let whole = |month: &MonthReport| parts(month).iter().fold(0.0, |sum, part| sum + part);
     let most = year.months.iter().map(whole).fold(1.0, f64::max);
