@@ -125,8 +125,8 @@ effects! {
         limit_to_5c_a: Depends("only cold cells ask for it"), Depends("as the current");
         limit_to_10c_a: Depends("only cold cells ask for it"), Depends("as the current");
         limit_over_50c_a: Depends("only hot cells ask for it"), Depends("as the current");
-        age_years: Down, Depends("less resists the charge for less time, and more runs may be needed");
-        fade_pct: Depends("as the age"), Depends("as the age");
+        age_years: Down, Depends("with less capacity each run begins lower, with more resistance it takes longer");
+        fade_pct: Down, Depends("as the age");
         rise_pct: Down, Up;
         compensation_mv: Depends("a warm bank gets more volts by less compensation, a cold one fewer"), Depends("as the current");
     }

@@ -101,12 +101,13 @@ fn the_demo_has_every_usual_arrangement() {
             "A larger alternator in its place",
             "DC-DC charger, and more panels",
             "Solar and shore power, no engine",
+            "A generator with a mains charger, no engine",
         ]
     );
     for (outcome, exposed) in compared
         .outcomes
         .iter()
-        .zip([true, true, false, false, true, true, false, false])
+        .zip([true, true, false, false, true, true, false, false, false])
     {
         assert_eq!(outcome.exposed, exposed, "{}", arrangements::name(outcome));
     }

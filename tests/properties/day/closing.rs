@@ -3,8 +3,9 @@
 use ampwright_core::Worksheet;
 use ampwright_core::analysis::energy::energy;
 use ampwright_core::analysis::engine_day::{MOST_RUNS, daily_trace};
-use ampwright_core::boat::Inputs;
+use ampwright_core::boat::{Inputs, Rest};
 use ampwright_core::report;
+use ampwright_core::simulation::mains_charger::MainsCharger;
 use ampwright_core::simulation::run::{Fineness, charge};
 use proptest::prelude::*;
 
@@ -90,6 +91,30 @@ proptest! {
                 prop_assert!(hours >= least_h * 0.999, "{least_h} h became {hours}");
             }
         }
+    }
+
+    /// The generator's runs, filled anew from where they begin, take the time told,
+    /// and what they and the loads take together is the day's need.
+    #[test]
+    fn a_generators_day_closes(Drawn(sheet) in drawn_day()) {
+        let mut sheet = sheet;
+        sheet.inputs.shore.rest = Rest::Generator;
+        let inputs = &sheet.inputs;
+        let analyses = report(&sheet).analyses;
+        let Some(generator) = analyses.generator else { return Ok(()) };
+        let (Some(hours), Some(from_pct)) = (generator.hours, generator.from_pct) else {
+            return Ok(());
+        };
+        let each_h = hours / f64::from(generator.runs);
+        let charger = MainsCharger::on_generator(inputs);
+        let (from, to) = (from_pct / 100.0, inputs.run.to_pct / 100.0);
+        let fill = charger.fill(from.max(0.0), to, generator.house_load_a);
+        let fill = fill.expect("it fills");
+        prop_assert!((fill.hours - each_h).abs() <= 1e-6 * (1.0 + each_h));
+        let bank = inputs.house_bank();
+        let gained_ah = (to - from) * bank.capacity_ah;
+        let closed_ah = f64::from(generator.runs) * (gained_ah + generator.house_load_a * each_h);
+        prop_assert!((closed_ah - generator.day_ah).abs() <= 1e-6 * generator.day_ah);
     }
 
     /// More sun never leaves more to the engine, and never gives the bank more
