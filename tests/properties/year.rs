@@ -186,12 +186,12 @@ fn kept(sheet: &Worksheet) -> f64 {
     sheet.figure(key).expect("a figure") / 100.0
 }
 
-/// Ampere-hours engine and shore power had to give, the bank put back to where
+/// Ampere-hours engine, generator and shore power had to give, the bank put back to where
 /// it began.
 fn engine_ah(year: &Year, kept: f64) -> f64 {
     let month_ah = |month: &MonthReport| {
         let balance = month.balance;
-        balance.engine_ah + balance.shore_ah - balance.change_ah / kept
+        balance.engine_ah + balance.generator_ah + balance.shore_ah - balance.change_ah / kept
     };
     year.months.iter().map(month_ah).sum()
 }

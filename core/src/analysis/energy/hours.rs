@@ -181,8 +181,10 @@ impl DayHours {
         let stored_ah = (spare_ah * bank.charge_efficiency).min(bank.room_ah);
         if other_spare_ah > 0.0 {
             split.other.stored_ah = stored_ah * other_spare_ah / spare_ah;
+            split.sun.stored_ah = stored_ah * sun_spare_ah / spare_ah;
+        } else {
+            split.sun.stored_ah = stored_ah;
         }
-        split.sun.stored_ah = stored_ah - split.other.stored_ah;
         split
     }
 

@@ -54,12 +54,12 @@ impl YearWalk<'_> {
                 *given_ah -= spared_ah;
                 spare_ah -= spared_ah;
             }
-            let other_wasted_ah = match other_ah > 0.0 {
-                true => spare_ah * other_ah / (sun_ah + other_ah),
-                false => 0.0,
+            let sun_part = match other_ah > 0.0 {
+                true => sun_ah / (sun_ah + other_ah),
+                false => 1.0,
             };
-            ledger.balance.wasted_ah += spare_ah - other_wasted_ah;
-            ledger.balance.other_wasted_ah += other_wasted_ah;
+            ledger.balance.wasted_ah += spare_ah * sun_part;
+            ledger.balance.other_wasted_ah += spare_ah * (1.0 - sun_part);
             ledger.balance.lost_ah += lost_ah(taken_ah, self.kept);
             self.charge_ah += taken_ah * self.kept;
         } else {
