@@ -6,6 +6,7 @@
 
 mod boat;
 mod rival;
+mod scale;
 mod watch;
 
 use std::hint::black_box;
@@ -32,6 +33,7 @@ fn main() {
     speed(&sheet, &plant);
     accuracy(&plant);
     against_lsoda(&plant);
+    scale::table();
 }
 
 /// Eight hours from a quarter, which do not quite fill the bank.

@@ -3,9 +3,9 @@
 
 use crate::desk::{Desk, OPENED, answer};
 use crate::site::Site;
-use ampwright_tests::driver::{Browser, Screen};
+use ampwright_tests::driver::{Browser, Screen, patiently};
 use serde_json::json;
-use std::{env, fs, path::PathBuf, process, thread, time::Duration};
+use std::{env, fs, path::PathBuf, process};
 use xtask::{bundle::bundle, places};
 
 /// A folder to download to, gone at the end.
@@ -21,13 +21,12 @@ impl Downloads {
     /// The one file, when it has arrived.
     fn file(&self) -> PathBuf {
         let file = self.0.join("ampwright.html");
-        for _ in 0..300 {
-            if file.is_file() {
-                return file;
-            }
-            thread::sleep(Duration::from_millis(100));
-        }
-        panic!("Nothing was downloaded.")
+        let arrived = || match file.is_file() {
+            true => Ok(()),
+            false => Err("Nothing was downloaded.".into()),
+        };
+        patiently(arrived).unwrap();
+        file
     }
 }
 

@@ -1,7 +1,5 @@
 //! Arrangements beside each other, one of one's own, and the cheapest way.
 
-use std::time::Duration;
-
 use ampwright_core::boat::{WayKind, demo};
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::decision::goal_search::Search;
@@ -105,10 +103,7 @@ fn the_cheapest_way_is_the_cores() {
     desk.fill("#goal-goal_hours", "0.9");
     sheet.inputs.goal.hours = 0.9;
     desk.press("#goal-look");
-    let limit = Duration::from_secs(60);
-    desk.browser
-        .wait_for_within("#goal-found .plans li", limit)
-        .unwrap();
+    desk.browser.wait_for("#goal-found .plans li").unwrap();
     let mut search = Search::new(&sheet);
     while !search.done() {
         search.step(1000);
@@ -135,8 +130,12 @@ fn the_cheapest_way_is_the_cores() {
     // A changed worksheet makes it old news.
     desk.fill("#ask-eng_rpm", "1600");
     desk.browser
-        .wait_text("#goal-progress", "search again")
+        .wait_text("#goal-earlier", "Search again")
         .unwrap();
+    // Another boat has no plans yet.
+    desk.shelf().press("New boat");
+    desk.browser.wait_gone("#goal-found li").unwrap();
+    assert_eq!(desk.text("#goal-earlier"), "");
     desk.assert_quiet();
 }
 

@@ -114,11 +114,13 @@ impl Desk {
 
     /// The link to the worksheet as it stands, once what is typed is drawn.
     pub fn link(&self) -> String {
-        // It follows the frame that shows the answer.
-        let drawn = "return new Promise((done) =>
-            requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 60))))";
-        self.browser.script(drawn, &[]).unwrap();
-        let drawn = "return new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn)))";
+        // It follows the frame that shows the answer, and what is said here comes
+        // after what the page has said already.
+        let drawn = "return new Promise((done) => {
+            const frame = (left) => requestAnimationFrame(() =>
+                setTimeout(() => left > 0 ? frame(left - 1) : done()));
+            frame(2);
+        })";
         self.browser.script(drawn, &[]).unwrap();
         let link = self.browser.find("#link").unwrap().property("value");
         link.unwrap().as_str().unwrap().to_string()

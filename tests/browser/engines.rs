@@ -1,17 +1,18 @@
 //! The way to a first answer in Firefox and in WebKit: what a browser may do
 //! otherwise than Chromium, in which everything else is tried.
 
-use std::time::Duration;
 use std::{env, fs, process};
 
 use ampwright_core::boat::{Key, key};
 use ampwright_core::schema::Value;
 use ampwright_core::units::clock;
 use ampwright_core::{Worksheet, report};
-use ampwright_tests::driver::{Browser, Engine, Scope, Screen};
+use ampwright_tests::driver::{Browser, Engine, Scope, Screen, patiently};
+use serde_json::json;
 use xtask::{bundle::bundle, places};
 
 use crate::desk::{Desk, OPENED, answer, unfold};
+use crate::site::Site;
 
 /// The tests in each of the other browsers, named after it.
 macro_rules! in_each {
@@ -32,7 +33,15 @@ in_each!(
     units_and_look,
     without_a_network,
     from_disk,
+    what_the_policy_stops,
 );
+
+mod chromium {
+    #[test]
+    fn what_the_policy_stops() {
+        super::what_the_policy_stops(super::Engine::Chromium);
+    }
+}
 
 /// The engine time that the core has for a worksheet, as the strip says it.
 fn time(said: &[(Key, f64)]) -> String {
@@ -118,7 +127,7 @@ fn every_part_opens(engine: Engine) {
     desk.browser.script(explain, &[]).unwrap();
     desk.browser.wait_for("#reading-working math").unwrap();
     let wrong = desk.browser.script("return window.wrong", &[]).unwrap();
-    assert_eq!(wrong, serde_json::json!([]));
+    assert_eq!(wrong, json!([]));
 }
 
 fn units_and_look(engine: Engine) {
@@ -145,9 +154,38 @@ fn without_a_network(engine: Engine) {
     // Not loaded again: Firefox' driver asks the network then, whatever is kept.
     desk.browser.go("about:blank").unwrap();
     desk.browser.go(&desk.site.url()).unwrap();
-    let slow = Duration::from_secs(60);
-    desk.browser.wait_for_within(OPENED, slow).unwrap();
+    desk.browser.wait_for(OPENED).unwrap();
     assert_eq!(desk.answer(), told);
+}
+
+/// The content policy is the page's own; each browser has to keep to it.
+fn what_the_policy_stops(engine: Engine) {
+    let desk = Desk::open_in(engine, Screen::Desk);
+    let elsewhere = Site::start();
+    let tries = "const [elsewhere] = arguments;
+        window.stopped = [];
+        document.addEventListener('securitypolicyviolation', (event) =>
+            stopped.push(event.effectiveDirective.replace(/-(elem|attr)$/, '')));
+        const put = (tag, given) =>
+            document.body.append(Object.assign(document.createElement(tag), given));
+        put('script', { textContent: 'window.ran = true' });
+        put('script', { src: `${elsewhere}boot.js` });
+        put('style', { textContent: 'body { color: red }' });
+        put('img', { src: `${elsewhere}icons/any.png` });
+        put('iframe', { src: elsewhere });
+        fetch(elsewhere, { mode: 'no-cors' }).then(() => { window.ran = true; }, () => {});";
+    desk.browser
+        .script(tries, &[json!(elsewhere.url())])
+        .unwrap();
+    let stopped = "return ['connect-src', 'frame-src', 'img-src', 'script-src', 'style-src']
+        .filter((one) => !window.stopped.includes(one)).join() || 'all'";
+    let all = patiently(|| match desk.browser.script(stopped, &[])? {
+        all if all == "all" => Ok(()),
+        missing => Err(format!("Not stopped: {missing}.")),
+    });
+    assert_eq!(all, Ok(()));
+    let ran = desk.browser.script("return window.ran ?? null", &[]);
+    assert_eq!(ran.unwrap(), json!(null));
 }
 
 fn from_disk(engine: Engine) {
@@ -156,8 +194,7 @@ fn from_disk(engine: Engine) {
     fs::write(&file, bundle(&places::dist()).unwrap()).unwrap();
     let browser = Browser::open_as(engine, Screen::Desk).unwrap();
     browser.go(&format!("file://{}", file.display())).unwrap();
-    let slow = Duration::from_secs(60);
-    browser.wait_for_within(OPENED, slow).unwrap();
+    browser.wait_for(OPENED).unwrap();
     browser
         .find("#ask-daily_use_ah")
         .unwrap()
@@ -165,5 +202,10 @@ fn from_disk(engine: Engine) {
         .unwrap();
     let told = time(&[(key!(daily.use_ah), 150.0)]);
     browser.wait_text("#answer-time", &told).unwrap();
+    // It could ask nobody if it wished to.
+    let site = Site::start();
+    let ask = "return fetch(arguments[0], { mode: 'no-cors' }).then(() => 'sent', () => 'stopped')";
+    let asked = browser.script(ask, &[json!(site.url())]).unwrap();
+    assert_eq!(asked, json!("stopped"));
     fs::remove_file(&file).ok();
 }

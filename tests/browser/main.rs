@@ -20,6 +20,7 @@ mod keep;
 mod legs;
 mod offline;
 mod page;
+mod paper;
 mod pool;
 mod role;
 mod sea_trial_form;

@@ -38,15 +38,18 @@ fn a_thumb_steps_the_figure_it_touched() {
     assert_eq!(browser.script(name, &[]).unwrap(), "Capacity: more");
     // Held down it goes on, and lets go.
     let held = "const more = document.querySelector('.nudges button:last-child');
-        more.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true }));
-        return new Promise((done) => setTimeout(() => {
-            more.dispatchEvent(new PointerEvent('pointerup', { bubbles: true }));
-            more.click();
-            const reached = document.querySelector('#ask-bank_capacity_ah').value;
-            setTimeout(() => done(reached > 405 &&
-                reached === document.querySelector('#ask-bank_capacity_ah').value), 400);
-        }, 1200))";
-    browser.wait_script(held).unwrap();
+        more.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true }))";
+    browser.script(held, &[]).unwrap();
+    let goes_on = "return document.querySelector('#ask-bank_capacity_ah').value > 405";
+    browser.wait_script(goes_on).unwrap();
+    // It would take several steps in so long.
+    let let_go = "const more = document.querySelector('.nudges button:last-child');
+        more.dispatchEvent(new PointerEvent('pointerup', { bubbles: true }));
+        more.click();
+        const reached = document.querySelector('#ask-bank_capacity_ah').value;
+        return new Promise((done) => setTimeout(() =>
+            done(reached === document.querySelector('#ask-bank_capacity_ah').value), 400))";
+    assert_eq!(browser.script(let_go, &[]).unwrap(), true);
     // One pair on the page, at the entry last touched, of a thumb's size.
     desk.press("#ask-alt_pulley_ratio");
     desk.press(MORE);

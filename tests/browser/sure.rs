@@ -97,3 +97,30 @@ fn it_is_reckoned_in_pieces() {
     assert!(pieces >= 3.0, "shown {pieces} times");
     desk.assert_quiet();
 }
+
+/// What is on the page in the moment after another boat came: nothing of the one
+/// before.
+#[test]
+fn a_range_of_another_boat_is_never_shown() {
+    let desk = Desk::open(Screen::Desk);
+    range(&desk);
+    let told = "return document.querySelector('#sure-told').textContent";
+    assert_ne!(desk.browser.script(told, &[]).unwrap(), "");
+    let come = "return new Promise((done) => {
+        addEventListener('hashchange', () => setTimeout(() => done([
+            document.querySelector('#answer-range').textContent.trim(),
+            document.querySelector('#sure-told').textContent,
+        ])), { once: true });
+        location.hash = 'v=2&alt_rated=60&reg_kind=external&way_kind=direct&end';
+    })";
+    let shown = desk.browser.script(come, &[]).unwrap();
+    assert_eq!(shown, serde_json::json!(["", ""]));
+    // Of this boat, with a figure changed, what was told last is out of sight.
+    range(&desk);
+    desk.questions().fill("Engine speed while charging", "1400");
+    let seen = "return getComputedStyle(document.querySelector('#sure-told')).visibility";
+    assert_eq!(desk.browser.script(seen, &[]).unwrap(), "hidden");
+    range(&desk);
+    assert_eq!(desk.browser.script(seen, &[]).unwrap(), "visible");
+    desk.assert_quiet();
+}

@@ -268,3 +268,53 @@ fn results_go_out_as_tables() {
     }
     desk.assert_quiet();
 }
+
+/// A helper changed figures of a boat that was shared, and its name as well.
+#[test]
+fn a_link_is_taken_as_a_proposal_for_a_boat_of_ones_own() {
+    let desk = Desk::open(Screen::Phone);
+    desk.name("Mine");
+    desk.questions().fill("Rated current", "77");
+    desk.wait_kept(r#""alt_rated_a":77"#);
+    let link = "#v=2&name=Better&alt_rated_a=150~n&bank_capacity_ah=300~m&end";
+    let address = format!("{}{link}", desk.site.url());
+    desk.browser.go(&address).unwrap();
+    desk.browser.wait_text("#arrival", "as a copy").unwrap();
+    let known = |desk: &Desk, name: &str| {
+        let key = ampwright_core::boat::Key::named(name).unwrap();
+        desk.linked().knowledge(key).word()
+    };
+    // Of another boat its figures are as well known as they were sent.
+    assert_eq!(known(&desk, "alt_rated_a"), "nameplate");
+    desk.choose("#proposal-for", &desk_number(&desk, "Mine"));
+    desk.browser.wait_text("#arrival", "proposed").unwrap();
+    assert_eq!(known(&desk, "alt_rated_a"), "proposed");
+    assert_eq!(known(&desk, "bank_capacity_ah"), "proposed");
+    desk.fold("Show what differs from the one before")
+        .unwrap()
+        .press()
+        .unwrap();
+    desk.browser.wait_text("#changed-table", "77 A").unwrap();
+    desk.browser.shot("travel-proposal").unwrap();
+    // It is another boat after all.
+    desk.choose("#proposal-for", "");
+    desk.browser
+        .wait_script(
+            "return !document.querySelector('#arrival').textContent.includes('“proposed”')",
+        )
+        .unwrap();
+    assert_eq!(known(&desk, "bank_capacity_ah"), "measured");
+    desk.push("Back to mine");
+    desk.browser.wait_text("#title", "Mine").unwrap();
+    desk.assert_quiet();
+}
+
+/// Under which number a boat is kept.
+fn desk_number(desk: &Desk, name: &str) -> String {
+    let number = format!(
+        "return Object.keys(localStorage).filter((key) => key.startsWith('ampwright.sheet.'))
+            .find((key) => localStorage.getItem(key).includes({name:?})).split('.').pop()"
+    );
+    let number = desk.browser.script(&number, &[]).unwrap();
+    number.as_str().unwrap().to_string()
+}

@@ -18,7 +18,7 @@ fn readings_correct_the_worksheet() {
     trial.press("Fill in an example log");
     trial.press("Fit the model");
     let table = desk.text("#trial-figures");
-    assert!(table.contains("Winding at full field"), "{table}");
+    assert!(table.contains("Case at a known current"), "{table}");
     assert!(table.contains("Amps held hot"), "{table}");
     assert_eq!(desk.answer(), before, "nothing is taken over unasked");
     desk.browser.shot("trial-fitted").unwrap();
@@ -33,7 +33,7 @@ fn readings_correct_the_worksheet() {
     assert_eq!(after.time, expected.engine_time);
     trial.wait_text("marked as measured");
     let linked = desk.linked();
-    for name in ["alt_anchor_winding_c", "space_hot_c"] {
+    for name in ["alt_anchor_case_c", "space_hot_c"] {
         let key = Key::named(name).expect("an input");
         assert_eq!(linked.inputs.get(key), sheet.inputs.get(key), "{name}");
     }
@@ -61,5 +61,31 @@ fn readings_that_say_nothing_are_answered_in_a_sentence() {
     desk.shelf().press("New boat");
     assert!(desk.browser.find("#trial-use").is_err());
     desk.browser.shot("trial-refused").unwrap();
+    desk.assert_quiet();
+}
+
+/// A fit rests on the boat it was made with.
+#[test]
+fn a_fit_of_earlier_figures_says_so_and_is_not_used() {
+    let desk = Desk::open(Screen::Phone);
+    desk.regulate();
+    let trial = desk.part("Sea trial");
+    trial.press("Fill in an example log");
+    trial.press("Fit the model");
+    desk.browser.wait_for("#trial-use").unwrap();
+    assert_eq!(desk.text("#trial-of-earlier"), "");
+    desk.questions().fill("Rated current", "85");
+    trial.wait_text("You have changed the boat since this fit");
+    let can_use = "return !document.querySelector('#trial-use').disabled";
+    assert_eq!(desk.browser.script(can_use, &[]).unwrap(), false);
+    // With the figures of the fit it is of this boat again.
+    desk.questions().fill("Rated current", "100");
+    desk.browser.wait_script(can_use).unwrap();
+    trial.press("Use these values");
+    trial.wait_text("marked as measured");
+    assert_eq!(desk.text("#trial-of-earlier"), "");
+    // Another boat has none.
+    desk.shelf().press("New boat");
+    assert_eq!(desk.text("#trial-outcome"), "");
     desk.assert_quiet();
 }

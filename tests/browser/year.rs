@@ -97,3 +97,19 @@ fn months_are_filled_in_and_refused() {
     desk.browser.wait_script(fits).unwrap();
     desk.assert_quiet();
 }
+
+/// Without panels the season can still be that of a place.
+#[test]
+fn a_boat_without_panels_has_a_latitude() {
+    let desk = Desk::open(Screen::Phone);
+    desk.press("#year > summary");
+    desk.browser.wait_for("#months > summary").unwrap();
+    desk.press("#months > summary");
+    desk.browser.wait_for("#months-sun_basis").unwrap();
+    desk.choose("#months-sun_basis", "place");
+    desk.fill("#months-sun_latitude_deg", "18 S");
+    let months = desk.linked().month_figures();
+    // South of the line January is the warm one.
+    assert!(months[0].air_c > months[6].air_c, "{months:?}");
+    desk.assert_quiet();
+}

@@ -77,6 +77,8 @@ const MAY_BE_NULL: &[&str] = &[
     "belts.top.rule_pct",
     "belts.top.side_n",
     "link_loss.opening",
+    "sensor_loss.alternators.passes_min",
+    "sharing.idle",
     "packs.charging",
     "packs.discharging",
     "packs.breaks_ka",

@@ -169,6 +169,10 @@ fn a_belt_is_a_question() {
     assert_eq!(asked("two_role=start&belt_kind=v13"), ["belt2_kind"]);
     assert!(asked("belt_kind=v13").is_empty());
     assert!(!keys("").contains(&"belt_not_said"));
+    // What the finding asks for is not asked again as a question.
+    let large = "alt_rated_a=150&bank_capacity_ah=800";
+    assert!(keys(large).contains(&"belt_not_said"));
+    assert!(asked(large).is_empty());
 }
 
 /// Everything that comes of a worksheet here, as text.

@@ -2,9 +2,12 @@
 //! What must hold for every input, tried on many drawn at random.
 //!
 //! The same ones every time, so that a change of the code and not chance makes
-//! a test fail. `PROPTEST_RNG_SEED=4711` draws others and `PROPTEST_CASES`
-//! more. A failure prints the smallest worksheet found as a link, which any
-//! build of the program opens.
+//! a test fail. `PROPTEST_RNG_SEED=4711` draws others, as `cargo xtask nightly`
+//! does, and `PROPTEST_CASES` more. A failure prints the smallest worksheet found
+//! as a link, which any build of the program opens. What was drawn is noted in
+//! `tests/proptest-regressions`, is drawn first from then on, and belongs with
+//! the mending change. The link belongs in a test: once a worksheet has another
+//! input, the same numbers draw another boat.
 
 mod alternators;
 mod arrange;
@@ -70,7 +73,6 @@ fn said(finding: &Finding) -> String {
 /// A configuration of this many cases unless the environment says otherwise.
 fn cases(usual: u32) -> ProptestConfig {
     let mut config = ProptestConfig {
-        failure_persistence: None,
         max_shrink_iters: 3000,
         // Milliseconds.
         max_shrink_time: 60_000,

@@ -97,7 +97,7 @@ fn decimals() -> impl Strategy<Value = String> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(20_000))]
+    #![proptest_config(crate::cases(20_000))]
 
     /// The nearest number, to the last bit: the standard library reads the same.
     #[test]

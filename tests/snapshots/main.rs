@@ -16,5 +16,6 @@ mod reports;
 mod round;
 mod sources;
 mod version1;
+mod version2;
 mod wiring;
 mod workings;

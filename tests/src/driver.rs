@@ -9,6 +9,7 @@ mod command;
 mod element;
 mod engine;
 mod logs;
+mod paper;
 mod picture;
 mod process;
 mod profile;
@@ -22,10 +23,11 @@ pub use browser::Browser;
 pub use element::{Element, keys};
 pub use engine::Engine;
 pub use logs::Note;
+pub use paper::Paper;
 pub use profile::Profile;
 pub use role::{Role, Scope};
-
 pub use screen::Screen;
+pub use waiting::patiently;
 
 /// What every step answers: the reason in plain words when it went wrong.
 pub type Result<T> = std::result::Result<T, String>;

@@ -9,6 +9,7 @@ use crate::sections::arrangements::Arrangements;
 use crate::sections::cautions::Cautions;
 use crate::sections::charging_run::ChargingRun;
 use crate::sections::contents::Contents;
+use crate::sections::entered::AsEntered;
 use crate::sections::figures::Figures;
 use crate::sections::findings::Findings;
 use crate::sections::foot::Foot;
@@ -43,6 +44,7 @@ pub fn App() -> impl IntoView {
                 <div class="columns">
                     <div class="ask">
                         <Questions />
+                        <AsEntered />
                     </div>
                     <Later turn=0 class="results">
                         <Findings />

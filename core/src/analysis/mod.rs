@@ -21,14 +21,19 @@ pub mod load_dump;
 mod output;
 pub mod packs;
 pub(crate) mod peak_loads;
+mod run_report;
+pub mod sensor_loss;
+pub mod sharing;
 mod shore_power;
 pub mod solar_day;
 mod temperatures;
+#[cfg(test)]
+mod tests;
 pub mod year;
 
 use serde::Serialize;
 
-use crate::boat::{When, Worksheet, engine_loads};
+use crate::boat::{SensorFailure, When, Worksheet, engine_loads};
 use crate::simulation::alternators::Alternators;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
@@ -43,11 +48,10 @@ use legs::LegsReport;
 use link_loss::LinkLossReport;
 use load_dump::LoadDump;
 use packs::PacksReport;
+use sensor_loss::SensorLossReport;
+use sharing::SharingReport;
 
 pub(crate) use charging_run::bank_volts;
-pub use charging_run::{
-    AlternatorMoment, AlternatorRun, LimitShare, Moment, RunReport, SoakReport, StretchReport,
-};
 pub use daily_run::DayReport;
 pub use engine_load::EngineReport;
 pub use lead_comparison::LeadReport;
@@ -55,6 +59,9 @@ pub(crate) use lead_comparison::flooded;
 pub(crate) use limits::first_passed;
 pub use limits::{LegLimit, NEAR_K, Part, PartLimit, leg_limits, nearest, part_limits};
 pub use output::{AlternatorReport, OutputReport, SpeedPoint};
+pub use run_report::{
+    AlternatorMoment, AlternatorRun, LimitShare, Moment, RunReport, SoakReport, StretchReport,
+};
 pub use shore_power::ShoreReport;
 pub use temperatures::PartTemperatures;
 pub use year::year;
@@ -94,6 +101,14 @@ pub struct Analyses {
     /// The run if the data link were lost; none for a boat without one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub link_loss: Option<LinkLossReport>,
+    /// The run if the temperature sensor of a regulator failed; none for a boat
+    /// without one, and where this was not asked for and nobody knows what the
+    /// regulator does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sensor_loss: Option<SensorLossReport>,
+    /// How two alternators on the house bank share the run; none for any other boat.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sharing: Option<SharingReport>,
     /// The packs of a bank that has several in parallel; none for a single one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub packs: Option<PacksReport>,
@@ -118,14 +133,19 @@ pub fn analyse(sheet: &Worksheet) -> Analyses {
 
 /// Every analysis, with alternators that were calibrated before.
 fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
+    let lead = lead_comparison::lead_report(sheet, &alternators);
+    let analyses = without_lead(sheet, alternators);
+    let failed = || sensor_loss::sensor_loss_report(sheet, &analyses.plant);
     Analyses {
-        lead: lead_comparison::lead_report(sheet, &alternators),
-        ..without_lead(sheet, alternators)
+        lead,
+        sensor_loss: analyses.sensor_loss.clone().or_else(failed),
+        ..analyses
     }
 }
 
 /// Every analysis but the flooded lead bank beside this one, which takes a third
-/// of the time: for who puts many worksheets beside each other.
+/// of the time, and the sensor that fails where no finding rests on it: for who puts
+/// many worksheets beside each other.
 pub(crate) fn analyse_without_lead(sheet: &Worksheet) -> Analyses {
     without_lead(sheet, Alternators::of(&sheet.inputs))
 }
@@ -144,6 +164,7 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         .collect();
     let half_way = 0.5 * (from + to);
     let hot = settled(&plant, half_way);
+    let sensor_said = inputs.reg.sensor_failure != SensorFailure::Unsaid;
     let peaks = peak_loads::peak_loads(sheet, &alternators, &run);
     let cables = cable::cables(sheet, &alternators, &run);
     Analyses {
@@ -158,6 +179,10 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         belts: belt::belts(&peaks),
         load_dump: load_dump::load_dump(&peaks),
         link_loss: link_loss::link_loss_report(inputs, &alternators, plant.load_a),
+        sensor_loss: sensor_said
+            .then(|| sensor_loss::sensor_loss_report(sheet, &plant))
+            .flatten(),
+        sharing: sharing::sharing_report(inputs, &plant, &trace, 60.0 * run.minutes),
         packs: packs::packs_report(sheet, &run, &cables),
         cables,
         energy,
@@ -166,74 +191,5 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         plant,
         hot,
         trace,
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use crate::analysis::{Analyses, analyse, analyse_with, flooded};
-    use crate::boat::{Key, SecondRole, Worksheet};
-    use crate::schema::Value;
-    use crate::simulation::alternators::Alternators;
-
-    /// A boat of two alternators that asks for a blower too.
-    fn boat(anchor_c: f64) -> Worksheet {
-        let mut sheet = Worksheet::default();
-        for (name, number) in [
-            ("alt_anchor_winding_c", anchor_c),
-            ("alt2_anchor_winding_c", anchor_c),
-            ("space_wanted_a", 90.0),
-        ] {
-            let key = Key::named(name).expect("a key");
-            sheet.state(key, Value::Number(number)).expect("in range");
-        }
-        sheet.inputs.two.role = SecondRole::House;
-        sheet
-    }
-
-    /// All that hangs on the alternators, as text.
-    fn told(report: &Analyses) -> [String; 8] {
-        [
-            format!("{:?} {:?}", report.output, report.alternators),
-            format!("{:?}", report.run),
-            format!("{:?}", report.day),
-            format!("{:?}", report.engine),
-            format!("{:?}", report.lead),
-            format!("{:?}", report.belts),
-            format!("{:?}", report.load_dump),
-            format!("{:?}", report.cables),
-        ]
-    }
-
-    /// Whoever calibrated an alternator anew would find the cooler one of the
-    /// worksheet instead of the hot one handed over.
-    #[test]
-    fn alternators_are_calibrated_once_for_everything() {
-        let (cool, hot) = (boat(120.0), boat(190.0));
-        let handed = analyse_with(&cool, Alternators::of(&hot.inputs));
-        let expected = told(&analyse(&hot));
-        assert_eq!(told(&handed), expected);
-        let own = told(&analyse(&cool));
-        for at in 0..5 {
-            assert_ne!(own[at], expected[at], "the anchor moves it");
-        }
-    }
-
-    #[test]
-    fn an_alternator_is_the_same_at_another_speed_and_with_another_bank() {
-        let sheet = boat(150.0);
-        let alternators = Alternators::of(&sheet.inputs);
-        let mut faster = sheet.inputs;
-        faster.eng.rpm = 2200.0;
-        faster.space.blower_m3h = 120.0;
-        let flooded = flooded(&sheet.inputs);
-        for other in [faster, flooded] {
-            assert_eq!(Alternators::of(&other), alternators);
-            let (reused, anew) = (
-                alternators.plant(&other, 5.0),
-                crate::simulation::plant::Plant::new(&other, 5.0),
-            );
-            assert_eq!(format!("{reused:?}"), format!("{anew:?}"));
-        }
     }
 }

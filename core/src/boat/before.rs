@@ -2,8 +2,8 @@
 
 use crate::boat::section;
 use crate::boat::{
-    Bank, Chemistry, Inputs, Packs, RegulatorKind, RegulatorLink, SecondRole, WayKind, Worksheet,
-    key,
+    Bank, BanksJoined, Chemistry, Inputs, Packs, RegulatorKind, RegulatorLink, SecondRole, WayKind,
+    Worksheet, key,
 };
 use crate::boat::{choose, optional};
 use crate::schema::{choice, effects};
@@ -40,9 +40,6 @@ choice! {
         Charger = "charger", "Through a DC-DC charger";
     }
 }
-
-/// What a diode splitter loses \[V\]: 0.7 to 0.9 V, common practice.
-const SPLITTER_V: f64 = 0.8;
 
 section! {
     /// The boat before the change.
@@ -87,14 +84,17 @@ impl Inputs {
         old.reg.kind = RegulatorKind::Internal;
         old.reg.link = RegulatorLink::None;
         old.two.role = SecondRole::None;
-        match self.before.connection {
-            OldConnection::Charger => old.way.kind = WayKind::Converter,
-            OldConnection::Switch | OldConnection::Relay => old.way.kind = WayKind::Direct,
-            OldConnection::Splitter => {
-                old.way.kind = WayKind::Direct;
-                // The regulator senses before the diodes.
-                old.reg.fixed_v = Some(self.built_in_v() - SPLITTER_V);
-            }
+        (old.way.kind, old.way.joined) = match self.before.connection {
+            OldConnection::Charger => (WayKind::Converter, BanksJoined::Nothing),
+            OldConnection::Switch => (WayKind::Direct, BanksJoined::Nothing),
+            OldConnection::Relay => (WayKind::Direct, BanksJoined::Relay),
+            OldConnection::Splitter => (WayKind::Direct, BanksJoined::Splitter),
+        };
+        // A voltage that was measured with another connection is not that of
+        // this one: the regulator senses before the diodes.
+        if old.joined() != self.joined() {
+            let (was_v, is_v) = (self.joined().loss_v(), old.joined().loss_v());
+            old.reg.fixed_v = self.reg.fixed_v.map(|held_v| held_v + was_v - is_v);
         }
         old
     }

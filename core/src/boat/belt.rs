@@ -55,7 +55,7 @@ section! {
         centres_mm: f64 = number("Centre distance", MILLIMETRE, 80.0, 2000.0, 300.0).measured()
             .help("From the middle of one pulley to the middle of the other.")
             .when_of_alternator(said);
-        wrap_deg: Option<f64> = optional_of_alternator("Wrap", DEGREE, 30.0, 300.0, "from pulleys and centre distance", |a| Some(usual_wrap_deg(a))).measured()
+        wrap_deg: Option<f64> = optional_of_alternator("Wrap angle", DEGREE, 30.0, 300.0, "from pulleys and centre distance", |a| Some(usual_wrap_deg(a))).measured()
             .help("How far round the smaller pulley the belt lies: 180 is half-way round. Look where a third pulley or an idler changes it.")
             .when_of_alternator(said);
         pump: Said = choose("Turns the water pump too", Said::OPTIONS, 0)

@@ -46,11 +46,11 @@ section! {
             .help("What you pay for diesel.");
         service: f64 = number("A service of the engine", MONEY, 0.0, 1.0e7, 150.0)
             .help("Oil, filters and what goes with them, at one service.");
-        service_h: f64 = number("… every", HOUR, 10.0, 5000.0, 150.0).nameplate()
+        service_h: f64 = number("A service every", HOUR, 10.0, 5000.0, 150.0).nameplate()
             .help("In the engine's papers: 100 to 250 h (common practice).");
         overhaul: f64 = number("An overhaul or new engine", MONEY, 0.0, 1.0e8, 8000.0)
             .help("The hours it runs wear it out; this is the price of making it as new.");
-        overhaul_h: f64 = number("… after", HOUR, 100.0, 50_000.0, 6000.0)
+        overhaul_h: f64 = number("An overhaul after", HOUR, 100.0, 50_000.0, 6000.0)
             .help("4000 to 8000 h for a small diesel (common practice).");
         bank: Option<f64> = optional("The bank, new", MONEY, 0.0, 1.0e8, "its kilowatt-hours at the list's price", |w| Some(w.inputs.usual_bank_price()))
             .help("Every cycle uses up some of its life.");

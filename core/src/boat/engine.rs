@@ -62,7 +62,7 @@ section! {
             .help("0.820 to 0.845 for diesel by EN 590.");
         breathing: Breathing = choose("Engine air intake", Breathing::OPTIONS, 0).advanced()
             .help("An engine that breathes from its own space pulls cool air through it.");
-        filling_pct: f64 = number("Cylinder filling", PERCENT, 40.0, 250.0, 85.0).advanced()
+        filling_pct: f64 = number("Volumetric efficiency", PERCENT, 40.0, 250.0, 85.0).advanced()
             .help("Air drawn against swept volume: 85 % without a turbocharger.");
         running_c: f64 = number("Engine temperature", CELSIUS, 30.0, 130.0, 80.0).measured().advanced().spread_by(5.0)
             .help("Of the block when warm; the thermostat's figure.");

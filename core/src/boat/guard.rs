@@ -35,10 +35,10 @@ section! {
         clamp: ClampKind = choose("Surge suppressor", ClampKind::OPTIONS, 0).nameplate()
             .help("A surge suppressor across the output, or a rectifier of avalanche diodes; the alternator's papers say which diodes it has.")
             .when(Inputs::on_house);
-        clamp_v: Option<f64> = optional("It holds", VOLT, 12.0, 400.0, "35 V in 12 V, 65 V in 24 V and 48 V systems", |w| Some(usual_clamp_v(&w.inputs))).nameplate()
+        clamp_v: Option<f64> = optional("Surge suppressor holds", VOLT, 12.0, 400.0, "35 V in 12 V, 65 V in 24 V and 48 V systems", |w| Some(usual_clamp_v(&w.inputs))).nameplate()
             .help("The most volts it lets through while it takes the whole current.")
             .when(clamped);
-        clamp_j: Option<f64> = optional("Energy it takes in one spike", JOULE, 0.1, 100_000.0, "not known", |_| None).nameplate()
+        clamp_j: Option<f64> = optional("Surge suppressor takes in one spike", JOULE, 0.1, 100_000.0, "not known", |_| None).nameplate()
             .help("From its maker's data sheet.")
             .when(clamped);
         lead: Said = choose("Lead battery stays on the alternator", Said::OPTIONS, 0)

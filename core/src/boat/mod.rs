@@ -45,7 +45,10 @@ mod worksheet;
 use crate::schema::{InputError, Value};
 
 pub use crate::key;
-pub use alternator::{Alternator, AlternatorVolts, Curve, InsulationClass, Plate};
+pub use alternator::{
+    Alternator, AlternatorVolts, CoolingAnchor, Curve, HotRating, InsulationClass, Plate,
+};
+pub(crate) use alternator::{HOT_RATED_ANCHOR_SPAN_C, LEAST_COUPLING_W_K, USUAL_EFFICIENCY_PCT};
 pub use arrangement::Arrangement;
 pub(crate) use bank::usual_charge_v;
 pub use bank::{Bank, Chemistry, NominalVolts};
@@ -81,24 +84,24 @@ pub use other_sources::OtherSources;
 pub use packs::{MOST_PACKS, PackManagement, Packs};
 pub use price::Price;
 pub use questions::{QUESTIONS, Question, is_asked};
-pub use regulator::{Regulator, RegulatorKind, SensorPlace};
+pub use regulator::{CapAt, Regulator, RegulatorKind, SensorFailure, SensorPlace};
 pub use rule::{Aboard, Rule};
 pub use run::Run;
-pub use second::{Second, SecondRole};
+pub use second::{Regulators, Second, SecondRole};
 pub use section::{Field, Section};
 pub(crate) use section::{section, sections};
 pub use shore::{Rest, Shore};
 pub use space::{AfterStop, AirBasis, Space};
 pub use sun::{Month, Sun, SunBasis};
 pub(crate) use way::USUAL_CHARGERS_A;
-pub use way::{StartKept, Way, WayKind};
+pub use way::{BanksJoined, StartKept, Way, WayKind};
 pub use worksheet::Worksheet;
 
 sections! {
     /// Every input of a boat but its list of loads.
     Inputs {
         daily: Daily, "The day's use", "What the boat draws from the house bank in a day.";
-        sun: Sun, "Solar", "What the panels put back.";
+        sun: Sun, "Solar and season", "What the panels put back, and where and when you are.";
         bank: Bank, "House bank", "The batteries the engine has to fill.";
         packs: Packs, "Packs in parallel", "Lithium packs with a management system each, and what it gives out.";
         way: Way, "Charging arrangement", "How the alternator's current reaches the house bank.";
@@ -113,7 +116,7 @@ sections! {
         cable: Cable, "Cable and fuse", "The runs that carry the current; used only to size cables and fuses.";
         belt: Belt, "Belt", "What turns the alternator, and what it pulls at.";
         belt2: Belt, "Second alternator: its belt", "The same figures for it.";
-        guard: Guard, "When the bank disconnects", "What stands between the alternator and the electronics when its battery is suddenly gone.";
+        guard: Guard, "Load dump", "What stands between the alternator and the electronics when its battery is suddenly gone.";
         shore: Shore, "Shore power", "What the dock gives.";
         other: OtherSources, "Other sources", "Wind, and what the water turns; they charge without an engine.";
         genset: Generator, "Generator", "A generator with a mains charger, to charge in place of the engine.";

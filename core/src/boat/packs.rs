@@ -5,7 +5,7 @@ use crate::boat::{Chemistry, Inputs};
 use crate::boat::{choose, number, optional};
 use crate::physics::packs::{one_out_part, shared_part};
 use crate::schema::{choice, effects};
-use crate::units::{AMPERE, AMPERE_HOUR, CYCLE, PERCENT};
+use crate::units::{AMPERE, AMPERE_HOUR, PERCENT, PIECE};
 
 choice! {
     /// What the packs' management systems let out.
@@ -24,7 +24,7 @@ section! {
         management: PackManagement = choose("What the packs' management systems give out", PackManagement::OPTIONS, 0).nameplate()
             .help("Drop-in packs keep their management system inside: it opens without warning, and no wire can stop the alternator first. Packs with a charge-disable signal or a data link have terminals or a plug for it.")
             .when(lithium);
-        count: f64 = number("Packs in parallel", CYCLE, 1.0, 16.0, 1.0).nameplate()
+        count: f64 = number("Packs in parallel", PIECE, 1.0, 16.0, 1.0).nameplate()
             .help("Each with a management system of its own that can open by itself; 1 for a bank with one management system. Packs in series count as one.")
             .when(lithium);
         capacity_ah: Option<f64> = optional("Capacity of each pack", AMPERE_HOUR, 5.0, 5000.0, "the bank's, shared by all", |w| Some(w.inputs.usual_pack_ah())).nameplate().advanced()

@@ -55,7 +55,7 @@ pub const QUESTIONS: &[Question] = &[
     },
     Question {
         asks: "How is the alternator to be connected to the house bank?",
-        keys: &[key!(way.kind), key!(way.converter_a)],
+        keys: &[key!(way.kind), key!(way.joined), key!(way.converter_a)],
     },
     Question {
         asks: "How fast does it turn while charging?",

@@ -25,6 +25,24 @@ choice! {
     }
 }
 
+choice! {
+    /// Where a regulator measures the current that it caps.
+    CapAt {
+        Alternator = "alternator", "At the alternator";
+        Battery = "battery", "At the house bank";
+    }
+}
+
+choice! {
+    /// What a regulator does when its temperature sensor fails.
+    SensorFailure {
+        Unsaid = "unsaid", "Not known yet";
+        Half = "half", "Goes on at half field";
+        Full = "full", "Goes on at full field";
+        Stops = "stops", "Stops charging";
+    }
+}
+
 section! {
     /// The regulator.
     Regulator {
@@ -59,10 +77,10 @@ section! {
             .decided()
             .help("The most the regulator lets the alternator give; often set to spare the belt.")
             .when(|i| i.reg.kind == RegulatorKind::External);
-        fixed_v: Option<f64> = optional("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank", |w| Some(w.inputs.built_in_v())).measured()
+        fixed_v: Option<f64> = optional("Voltage it holds at 20 °C", VOLT, 10.0, 70.0, "14.2 V for each 12 V of the bank, less what a splitter loses", |w| Some(w.inputs.built_in_v())).measured()
             .help("Measured at the battery with the bank full, in the first minute after a start in mild weather: 14.0 to 14.4 V for most built-in regulators. Once the alternator is warm it is less.")
             .when(built_in_on_house);
-        drop_mv_k: f64 = number("Falls as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().advanced().spread(0.0, 12.0)
+        drop_mv_k: f64 = number("Voltage drops as it warms by", MILLIVOLT_PER_KELVIN, 0.0, 20.0, 10.0).nameplate().advanced().spread(0.0, 12.0)
             .help("For each 12 V. A built-in regulator sits at the alternator's rear and holds less as it gets hot: about 10 mV for each degree, 3 to 4 on newer ones, nothing on some.")
             .when(built_in_on_house);
         link: RegulatorLink = choose("What the battery tells the regulator", RegulatorLink::OPTIONS, 0).nameplate()
@@ -74,6 +92,16 @@ section! {
         field_cap_pct: f64 = number("Field cap", PERCENT, 10.0, 100.0, 100.0).nameplate().advanced()
             .decided()
             .help("The most of full field that the regulator ever allows, set for a weak belt, a small engine or a small fan; 100 for none.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        cap_measured: CapAt = choose("The cap's current is measured", CapAt::OPTIONS, 0).nameplate().advanced()
+            .help("A regulator that measures at the house bank caps what flows into the bank: what the house draws comes on top, and alternator and belt have to give both.")
+            .when(cap_is_asked);
+        sensor_low_k: f64 = number("Sensor reads low by", KELVIN, 0.0, 80.0, 0.0).advanced()
+            .decided()
+            .help("To try out a badly mounted sensor: under a loose screw, on paint or in the air stream it easily reads 10 to 30 K too low (common practice). The regulator then lets the alternator get that much hotter. 0 for one that reads right.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        sensor_failure: SensorFailure = choose("If the sensor fails, the regulator", SensorFailure::OPTIONS, 0).nameplate().advanced()
+            .help("In the regulator's manual, often a setting: a torn wire, a sensor that fell off or a corroded plug. Half field is usual (common practice).")
             .when(|i| i.reg.kind == RegulatorKind::External);
     }
 }
@@ -87,10 +115,19 @@ effects! {
         low_speed_rpm: Down, Up;
         low_speed_pct: Up, Down;
         current_cap_a: Up, Down;
+        sensor_low_k: Up, Down;
         field_cap_pct: Up, Depends("under a late sensor a cap saves what its hunting loses");
         fixed_v: Up, Down;
         drop_mv_k: Down, Up;
     }
+}
+
+/// Whether there is a cap on the current to the house bank that can be measured
+/// there.
+fn cap_is_asked(inputs: &Inputs) -> bool {
+    inputs.reg.kind == RegulatorKind::External
+        && inputs.reg.current_cap_a.is_some()
+        && inputs.first_alternator().connection.on_house()
 }
 
 /// Whether the built-in regulator of the first alternator decides the voltage of
@@ -105,7 +142,8 @@ const BUILT_IN_V: f64 = 14.2;
 impl Inputs {
     /// Voltage a built-in regulator holds at 20 °C \[V\].
     pub fn built_in_v(&self) -> f64 {
-        let usual_v = BUILT_IN_V * self.bank.nominal_v.blocks();
+        // It senses at the alternator, before a splitter.
+        let usual_v = BUILT_IN_V * self.bank.nominal_v.blocks() - self.joined().loss_v();
         self.reg.fixed_v.unwrap_or(usual_v)
     }
 
@@ -122,9 +160,21 @@ impl Inputs {
         if built_in_on_house(self) {
             self.built_in_v()
         } else {
-            // A wild compensation does not turn a voltage round.
-            let set_v = (self.charge_v() + self.compensation_v()).max(0.0);
+            let set_v = self.set_v();
             self.sent_v().map_or(set_v, |sent_v| set_v.min(sent_v))
         }
+    }
+
+    /// What the regulator is set to hold at the bank's temperature \[V\].
+    pub(super) fn set_v(&self) -> f64 {
+        // A wild compensation does not turn a voltage round.
+        (self.charge_v() + self.compensation_v()).max(0.0)
+    }
+
+    /// The current cap of a regulator that measures the current at the house
+    /// bank \[A\]; none where it measures at the alternator or has no cap.
+    pub fn bank_cap_a(&self) -> Option<f64> {
+        let at_battery = self.reg.cap_measured == CapAt::Battery && cap_is_asked(self);
+        self.reg.current_cap_a.filter(|_| at_battery)
     }
 }

@@ -5,8 +5,8 @@ use crate::boat::section;
 use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{
-    AMPERE, CELSIUS, CUBIC_METRE_PER_HOUR, KILOGRAM_PER_CUBIC_METRE, KILOJOULE_PER_KELVIN, PERCENT,
-    WATT_PER_KELVIN,
+    AMPERE, CELSIUS, CUBIC_METRE_PER_HOUR, KILOGRAM_PER_CUBIC_METRE, KILOJOULE_PER_KELVIN, MINUTE,
+    PERCENT, WATT_PER_KELVIN,
 };
 
 choice! {
@@ -22,6 +22,7 @@ choice! {
     AfterStop {
         Off = "off", "Stops with the engine";
         On = "on", "Left running";
+        Timed = "timed", "Runs on for a time";
     }
 }
 
@@ -47,7 +48,7 @@ section! {
         wall_w_k: Option<f64> = optional("Heat through the walls", WATT_PER_KELVIN, 0.0, 200.0, "10.5 W/K and 1 more for each litre of the engine", |w| Some(usual_wall_w_k(&w.inputs))).advanced().spread_pct(50.0)
             .help("8 to 12 for a foam-lined box round 1 to 3 litres, up to 25 where it is open to the bilge.")
             .when(modelled);
-        cabin_c: Option<f64> = optional("Beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced().spread_by(5.0)
+        cabin_c: Option<f64> = optional("Air beyond the walls", CELSIUS, -20.0, 60.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced().spread_by(5.0)
             .help("Temperature of cabin and bilge around the box.")
             .when(modelled);
         heat_capacity_kj_k: Option<f64> = optional("Heat capacity of lining and air", KILOJOULE_PER_KELVIN, 1.0, 500.0, "15 kJ/K and 10 more for each litre of the engine", |w| Some(usual_heat_capacity_kj_k(&w.inputs))).advanced().spread_pct(50.0)
@@ -56,13 +57,17 @@ section! {
         air_kg_m3: f64 = number("Air density", KILOGRAM_PER_CUBIC_METRE, 0.5, 1.5, 1.16).advanced()
             .help("1.16 at 31 °C at sea level; a tenth less for each 1000 m of height.")
             .when(modelled);
-        start_c: Option<f64> = optional("At the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced()
+        start_c: Option<f64> = optional("Temperature at the start", CELSIUS, -20.0, 90.0, "as outside", |w| Some(w.inputs.space.outside_c)).measured().advanced()
             .help("Of space, engine and alternator when charging begins; higher after a sail under engine.");
         cold_air_pct: f64 = number("Cool-air duct to the alternator", PERCENT, 0.0, 100.0, 0.0).spread_pct(40.0)
             .help("Share of the alternator's cooling air that a duct brings from outside; 0 without one, 30 to 70 % for a duct that ends at its rear. Worth 10 to 20 K there (common practice).");
         blower_after: AfterStop = choose("Blower after stopping", AfterStop::OPTIONS, 0).advanced()
             .help("Whether it is left running when the engine stops. The engine goes on heating the space for half an hour.")
             .when(|i| modelled(i) && i.space.blower_m3h > 0.0);
+        blower_run_on_min: f64 = number("Blower runs on for", MINUTE, 1.0, 240.0, 20.0).advanced()
+            .decided()
+            .help("After the engine has stopped, by a timer or by hand. Stopped too early, the air warms up again: the block is still hot.")
+            .when(|i| modelled(i) && i.space.blower_m3h > 0.0 && i.space.blower_after == AfterStop::Timed);
         wanted_a: Option<f64> = optional("Hot current you would like", AMPERE, 1.0, 1000.0, "not asked", |_| None).advanced()
             .decided()
             .help("The results then say how large a blower that takes.")
@@ -85,6 +90,7 @@ effects! {
         air_kg_m3: Up, Down;
         start_c: Level, Up;
         cold_air_pct: Up, Down;
+        blower_run_on_min: Level, Level;
         wanted_a: Level, Level;
         recirculation_pct: Down, Up;
     }

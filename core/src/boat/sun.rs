@@ -4,12 +4,12 @@ use crate::boat::Inputs;
 use crate::boat::section;
 use crate::boat::{choose, number};
 use crate::schema::{choice, effects};
-use crate::units::{CELSIUS, DEGREE, HOUR, NONE, PERCENT, PERCENT_PER_KELVIN, WATT};
+use crate::units::{CELSIUS, HOUR, LATITUDE, NONE, PERCENT, PERCENT_PER_KELVIN, WATT};
 
 choice! {
     /// Where the day's sun comes from.
     SunBasis {
-        Hours = "hours", "I give peak sun hours a day";
+        Hours = "hours", "The same every day: I give peak sun hours";
         Place = "place", "From latitude, month and sky";
     }
 }
@@ -37,18 +37,17 @@ section! {
     Sun {
         panel_w: f64 = number("Panels", WATT, 0.0, 20_000.0, 0.0).nameplate().spread_pct(20.0)
             .help("Added up from the labels on their backs. 0 if there are none.");
-        basis: SunBasis = choose("Solar input", SunBasis::OPTIONS, 0)
-            .help("One figure for every day, or calculated for where you are: only that tells summer from winter.")
-            .when(|i| i.sun.panel_w > 0.0);
+        basis: SunBasis = choose("Solar input and season", SunBasis::OPTIONS, 0)
+            .help("One figure for every day, or calculated for where you are. Only that tells summer from winter; without panels it still moves air, water and bank through the year.");
         full_hours: f64 = number("Peak sun hours a day", HOUR, 0.0, 12.0, 4.5).spread_pct(30.0)
             .help("Hours of full sun that would give the same energy: about 5 to 6 in the tropics, 5 in a Mediterranean summer, 1 in a northern winter.")
             .when(|i| i.sun.panel_w > 0.0 && i.sun.basis == SunBasis::Hours);
-        latitude_deg: f64 = number("Latitude", DEGREE, -70.0, 70.0, 36.0)
-            .help("North; a minus sign for south. 36 is the southern edge of the Mediterranean, 18 the Leeward Islands.")
-            .when(by_place);
+        latitude_deg: f64 = number("Latitude", LATITUDE, -70.0, 70.0, 36.0)
+            .help("As on the chart, such as 36 N or 18 S. 36 N is the southern edge of the Mediterranean, 18 N the Leeward Islands.")
+            .when(has_season);
         month: Month = choose("Month", Month::OPTIONS, 5)
-            .help("For the day's answer. Its middle is taken; the whole year stands under the results.")
-            .when(by_place);
+            .help("The month that the day's answer is for, taken at its middle. The whole year stands under the results.")
+            .when(has_season);
         clearness: f64 = number("Sky (clearness index)", NONE, 0.1, 0.8, 0.55).spread(0.45, 0.65)
             .help("Part of the sunshine above the air that gets through it, over weeks: 0.45 cloudy, 0.55 temperate, 0.65 trade wind.")
             .when(by_place);
@@ -76,6 +75,11 @@ effects! {
     }
 }
 
+/// Whether the months differ, with panels or without.
+fn has_season(inputs: &Inputs) -> bool {
+    inputs.sun.basis == SunBasis::Place
+}
+
 fn by_place(inputs: &Inputs) -> bool {
-    inputs.sun.panel_w > 0.0 && inputs.sun.basis == SunBasis::Place
+    inputs.sun.panel_w > 0.0 && has_season(inputs)
 }

@@ -15,6 +15,29 @@ choice! {
 }
 
 choice! {
+    /// What lies between an alternator that is connected direct and the house
+    /// bank, and charges the start battery as well.
+    BanksJoined {
+        Nothing = "nothing", "Nothing but fuse and switch";
+        Relay = "relay", "A relay that joins both banks while charging";
+        Splitter = "splitter", "A diode splitter";
+        LowLoss = "low_loss", "A low-loss splitter, with transistors for diodes";
+    }
+}
+
+impl BanksJoined {
+    /// What it loses between the alternator and the bank \[V\]: 0.7 to 0.9 V for
+    /// a diode, 0.1 V for a transistor; common practice, no source.
+    pub(crate) const fn loss_v(self) -> f64 {
+        match self {
+            BanksJoined::Nothing | BanksJoined::Relay => 0.0,
+            BanksJoined::Splitter => 0.8,
+            BanksJoined::LowLoss => 0.1,
+        }
+    }
+}
+
+choice! {
     /// Where the start battery gets its charge when the machine works straight
     /// into the house bank.
     StartKept {
@@ -28,6 +51,9 @@ section! {
     Way {
         kind: WayKind = choose("Arrangement", WayKind::OPTIONS, 1)
             .help("Direct is quicker and asks more of the alternator; through a DC-DC charger the alternator sees a steady, modest load.");
+        joined: BanksJoined = choose("Between alternator and house bank", BanksJoined::OPTIONS, 0).nameplate()
+            .help("What is to charge the start battery as well. Relays and splitters are made for two lead banks; what one does to lithium is said among the warnings.")
+            .when(Inputs::may_be_joined);
         converter_a: Option<f64> = optional("DC-DC charger output", AMPERE, 1.0, 1000.0, "a size that takes half of what the alternator is rated for", |w| Some(w.inputs.usual_charger_a())).nameplate().spread_pct(25.0)
             .help("Rated current on the house side; add up chargers in parallel.")
             .when(|i| i.way.kind == WayKind::Converter);
@@ -39,7 +65,7 @@ section! {
             .when(|i| i.way.kind == WayKind::Converter);
         start_kept: StartKept = choose("Start battery is kept by", StartKept::OPTIONS, 0)
             .help("An alternator connected directly to the house bank does not charge the start battery. A DC-DC charger from the house bank feeds it and the engine's services; a panel or charger of its own would be something else.")
-            .when(|i| i.way.kind == WayKind::Direct && i.two.role == SecondRole::None);
+            .when(|i| i.may_be_joined() && i.way.joined == BanksJoined::Nothing);
         start_v: f64 = number("Start battery voltage, running", VOLT, 12.0, 60.0, 14.0).measured().spread(13.6, 14.4)
             .help("At the start battery with the engine running: 13.6 to 14.4 V in a 12 V engine system.")
             .when(serves_start);
@@ -134,10 +160,24 @@ impl Inputs {
         self.engine_charges() && self.on_house()
     }
 
+    /// Whether one alternator, connected direct, is all that there is: then it
+    /// may charge both banks.
+    fn may_be_joined(&self) -> bool {
+        self.way.kind == WayKind::Direct && self.two.role == SecondRole::None
+    }
+
+    /// What joins or splits the banks.
+    pub fn joined(&self) -> BanksJoined {
+        match self.may_be_joined() {
+            true => self.way.joined,
+            false => BanksJoined::Nothing,
+        }
+    }
+
     /// Whether the house bank feeds the start battery.
     pub fn feeds_start_back(&self) -> bool {
-        self.way.kind == WayKind::Direct
-            && self.two.role == SecondRole::None
+        self.may_be_joined()
+            && self.way.joined == BanksJoined::Nothing
             && self.way.start_kept == StartKept::House
     }
 }

@@ -40,6 +40,21 @@ impl Worksheet {
         Ok(())
     }
 
+    /// Sets an input as somebody types it. What is usually read off a plate counts
+    /// as that; what would have to be measured is a guess until they say that it
+    /// was.
+    ///
+    /// # Errors
+    /// Why the field does not take it; nothing is changed then.
+    pub fn enter(&mut self, key: Key, value: Value) -> Result<(), InputError> {
+        let said = self.known.get(key);
+        self.state(key, value)?;
+        if said.is_none() && key.spec().usual == Confidence::Measured {
+            self.known.insert(key, Confidence::Guess);
+        }
+        Ok(())
+    }
+
     /// Puts an input back to its default, a guess.
     pub fn forget(&mut self, key: Key) {
         self.inputs.put(key, key.spec().default());
@@ -77,12 +92,21 @@ impl Worksheet {
         }
     }
 
-    /// Marks what differs from an earlier state of the boat as proposed: who
-    /// sent it has not looked aboard.
-    pub fn mark_proposed(&mut self, before: &Worksheet) {
-        for key in Key::all() {
-            let differs = self.inputs.get(key) != before.inputs.get(key);
-            if differs && self.is_said(key) && key.spec().is_fact() {
+    /// Marks facts that a boat was sent with and that differ from one's own boat
+    /// as proposed: who sent them has not looked aboard. Without an own boat all
+    /// is as well known as it was sent. What was changed here since it was sent
+    /// is left alone.
+    pub fn mark_proposed(&mut self, sent: &Worksheet, own: Option<&Worksheet>) {
+        let unchanged =
+            |key: &Key| self.inputs.get(*key) == sent.inputs.get(*key) && key.spec().is_fact();
+        let as_sent: Vec<Key> = Key::all().filter(unchanged).collect();
+        for key in as_sent {
+            match sent.known.get(key) {
+                Some(known) => self.known.insert(key, known),
+                None => self.known.remove(key),
+            }
+            let differs = own.is_some_and(|own| own.inputs.get(key) != sent.inputs.get(key));
+            if differs && sent.is_said(key) {
                 self.know(key, Confidence::Proposed);
             }
         }

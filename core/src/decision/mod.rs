@@ -5,5 +5,7 @@
 
 pub mod arrangements;
 pub mod calibration;
+#[cfg(test)]
+mod effort_tests;
 pub mod goal_search;
 pub mod uncertainty;

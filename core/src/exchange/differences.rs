@@ -92,9 +92,9 @@ pub(super) fn told(sheet: &Worksheet, key: Key, with_mark: bool, reader: &Reader
 
 /// A load or an arrangement in words.
 #[derive(PartialEq)]
-struct Described {
-    name: String,
-    says: String,
+pub(super) struct Described {
+    pub(super) name: String,
+    pub(super) says: String,
 }
 
 /// A load or an arrangement that is not in both worksheets alike.
@@ -105,7 +105,7 @@ struct Change {
 }
 
 /// "air 24 °C, days aboard 30 d", or that nothing is said.
-fn described_month(row: &MonthRow, reader: &Reader) -> String {
+pub(super) fn described_month(row: &MonthRow, reader: &Reader) -> String {
     let said: Vec<String> = MonthRow::FIELDS
         .iter()
         .filter(|field| field.get(row) != field.spec.default())
@@ -139,7 +139,7 @@ fn described_load(load: &Load, reader: &Reader) -> Described {
     }
 }
 
-fn described_leg(leg: &Leg, reader: &Reader) -> Described {
+pub(super) fn described_leg(leg: &Leg, reader: &Reader) -> Described {
     let figures = LegRow::FIELDS.iter().map(|field| {
         let shown = field.spec.shown_to(reader, field.get(&leg.row));
         format!("{} {shown}", field.spec.label.to_ascii_lowercase())
@@ -150,7 +150,7 @@ fn described_leg(leg: &Leg, reader: &Reader) -> Described {
     }
 }
 
-fn described_arrangement(arrangement: &Arrangement, reader: &Reader) -> Described {
+pub(super) fn described_arrangement(arrangement: &Arrangement, reader: &Reader) -> Described {
     let changes: Vec<String> = arrangement
         .changes
         .iter()

@@ -9,6 +9,7 @@ mod collection;
 mod csv;
 mod decision_json;
 mod differences;
+mod entered;
 mod file;
 mod forum;
 mod guidance_json;
@@ -27,6 +28,7 @@ pub use collection::{Collected, MOST_SHEETS, collect_texts, read_file, to_collec
 pub use csv::{arrangements_csv, day_csv, legs_csv, output_csv, run_csv, year_csv};
 pub use decision_json::{arrangements_json, goal_search_json, uncertainty_json};
 pub use differences::{Difference, differences};
+pub use entered::{EnteredPart, entered};
 pub use file::{Reading, read_json, read_value, to_json};
 pub use forum::{differences_text, forum_text};
 pub use guidance_json::{commissioning_json, form_json, settings_json};

@@ -1,10 +1,11 @@
 //! A working as its reader wants it: in the units and with the decimal sign of
 //! their choice. Formulas keep the units they are made for.
 
+use crate::boat::Key;
 use crate::explain::digits::significant;
 use crate::explain::{Used, Working};
 use crate::units::quantity::{count, minutes};
-use crate::units::{Other, Quantity, QuantityKind, Reader};
+use crate::units::{LATITUDE, Other, Quantity, QuantityKind, Reader};
 
 /// Kinds that a reader may want in another unit.
 const CHOSEN: [QuantityKind; 8] = [
@@ -52,6 +53,10 @@ impl Used {
     /// The figure with its unit; none for a choice and for "none".
     pub fn shown(&self, reader: &Reader) -> Option<String> {
         let value = self.value?;
+        // In a formula it keeps its sign.
+        if self.symbol.is_empty() && self.is_latitude() {
+            return Some(reader.entered(value, LATITUDE));
+        }
         Some(match self.other(reader) {
             Some(other) => {
                 let value = significant(value * other.scale + other.offset, 4);
@@ -67,6 +72,12 @@ impl Used {
         let differs = !self.symbol.is_empty() && self.value.is_some();
         let _ = self.other(reader).filter(|_| differs)?;
         Some(self.in_formula(reader))
+    }
+
+    fn is_latitude(&self) -> bool {
+        let key = self.key.as_deref().and_then(Key::named);
+        let unit = key.and_then(|key| key.spec().unit());
+        unit.is_some_and(|unit| unit.is_latitude)
     }
 
     fn other(&self, reader: &Reader) -> Option<Other> {

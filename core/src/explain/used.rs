@@ -60,7 +60,7 @@ impl Used {
             _ => "",
         };
         Used {
-            name: label(key),
+            name: spec.label.to_string(),
             value: sheet.figure(key),
             unit: spec.unit().map_or("", |unit| unit.symbol),
             says,
@@ -79,22 +79,4 @@ impl Used {
             value
         }
     }
-}
-
-/// An input's label in a line that stands alone: one that goes on from a label
-/// above it ("… every") is put together.
-fn label(key: Key) -> String {
-    let own = key.spec().label;
-    let Some(rest) = own.strip_prefix('…') else {
-        return own.to_string();
-    };
-    let above = key
-        .section
-        .keys()
-        .take_while(|other| *other != key)
-        .map(|other| other.spec().label)
-        .filter(|label| !label.starts_with('…'))
-        .last()
-        .unwrap_or_default();
-    format!("{above},{rest}")
 }

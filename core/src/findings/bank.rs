@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::boat::TooColdOrHot;
-use crate::boat::{Chemistry, Inputs, OldConnection, Worksheet};
+use crate::boat::{BanksJoined, Chemistry, Inputs, OldConnection, Worksheet};
 use crate::findings::management::less_voltage;
 use crate::findings::{Code, Finding, LessVoltage, Severity, add};
 use crate::physics::battery::{LFP_BLOCK_CELLS, LFP_CHARGE_V, LFP_MOST_V};
@@ -68,6 +68,18 @@ pub enum LithiumFinding {
         /// What to set \[V\].
         set_v: f64,
     },
+    /// What is to join or split the batteries does not suit a lithium bank.
+    BanksJoinedToLithium {
+        /// What that is.
+        joined: BanksJoined,
+        /// Whether the alternator's own regulator holds the voltage, before
+        /// what a splitter loses.
+        built_in: bool,
+        /// Voltage at the bank \[V\].
+        held_v: f64,
+        /// What it should be charged to \[V\].
+        charge_v: f64,
+    },
     /// What connects the batteries today does not suit a lithium bank.
     OldConnectionGoes {
         /// What that is.
@@ -83,6 +95,7 @@ impl LithiumFinding {
             | LithiumFinding::LithiumOvervoltage { .. } => Severity::Danger,
             LithiumFinding::LithiumCompensated { .. }
             | LithiumFinding::LithiumHot { .. }
+            | LithiumFinding::BanksJoinedToLithium { .. }
             | LithiumFinding::ChargeVoltageNoRoom { .. } => Severity::Fix,
             LithiumFinding::LithiumCold { .. } | LithiumFinding::OldConnectionGoes { .. } => {
                 Severity::Note
@@ -99,6 +112,7 @@ impl LithiumFinding {
             LithiumFinding::LithiumHot { .. } => Code::LithiumHot,
             LithiumFinding::LithiumOvervoltage { .. } => Code::LithiumOvervoltage,
             LithiumFinding::ChargeVoltageNoRoom { .. } => Code::ChargeVoltageNoRoom,
+            LithiumFinding::BanksJoinedToLithium { .. } => Code::BanksJoinedToLithium,
             LithiumFinding::OldConnectionGoes { .. } => Code::OldConnectionGoes,
         }
     }
@@ -129,12 +143,27 @@ pub(super) fn bank_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
     if !over_voltage {
         lithium_voltage(inputs, found);
     }
-    old_connection(sheet, found);
+    connection(sheet, found);
 }
 
-/// Whether what joins or splits the batteries today must go.
-fn old_connection(sheet: &Worksheet, found: &mut Vec<Finding>) {
-    let connection = sheet.inputs.before.connection;
+/// Whether what is to join or split the batteries suits, or what does so today
+/// must go.
+fn connection(sheet: &Worksheet, found: &mut Vec<Finding>) {
+    let inputs = &sheet.inputs;
+    let joined = inputs.joined();
+    if joined != BanksJoined::Nothing {
+        add(
+            found,
+            LithiumFinding::BanksJoinedToLithium {
+                joined,
+                built_in: inputs.first_alternator().built_in_on_house(),
+                held_v: inputs.held_v(),
+                charge_v: inputs.charge_v(),
+            },
+        );
+        return;
+    }
+    let connection = inputs.before.connection;
     let suits = connection == OldConnection::Charger;
     if !suits && sheet.before().is_some() {
         add(found, LithiumFinding::OldConnectionGoes { connection });

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::analysis::Analyses;
 use crate::analysis::belt::{BeltReport, USUAL_SIDE_N};
-use crate::boat::{BeltKind, InstalledAlternator, WhichAlternator, Worksheet};
+use crate::boat::{Belt, BeltKind, InstalledAlternator, Key, WhichAlternator, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
 
 /// Pulleys and a ratio that differ by more than this share disagree; own reasoning.
@@ -109,6 +109,14 @@ impl BeltFinding {
             | BeltFinding::BeltWrapSmall { .. }
             | BeltFinding::BeltPulleySmall { .. }
             | BeltFinding::CrankSideLoad { .. } => Severity::Note,
+        }
+    }
+
+    /// The input that it asks for.
+    pub(super) const fn asks_for(&self) -> Option<Key> {
+        match self {
+            BeltFinding::BeltNotSaid { alternator, .. } => Some(alternator.belt_key(Belt::kind)),
+            _ => None,
         }
     }
 

@@ -22,7 +22,9 @@ mod load_dump;
 mod management;
 mod packs;
 mod questions;
+mod sensor;
 mod severity;
+mod sharing;
 mod speed;
 mod verdict;
 mod voltage;
@@ -30,7 +32,7 @@ mod voltage;
 use serde::{Serialize, Serializer};
 
 use crate::analysis::Analyses;
-use crate::boat::Worksheet;
+use crate::boat::{Key, Worksheet};
 
 pub use bank::LithiumFinding;
 pub use belt::BeltFinding;
@@ -52,7 +54,9 @@ pub use management::{
 pub use packs::{PackFinding, PacksOpen};
 pub use questions::OpenQuestion;
 pub(crate) use questions::open_questions;
+pub use sensor::SensorFinding;
 pub use severity::Severity;
+pub use sharing::SharingFinding;
 pub use speed::SpeedFinding;
 pub use verdict::Verdict;
 pub(crate) use verdict::verdict;
@@ -109,6 +113,10 @@ subjects! {
     Inputs(InputFinding),
     /// Something gets too hot.
     Heat(HeatFinding),
+    /// A temperature sensor that reads too low or fails.
+    Sensor(SensorFinding),
+    /// Two regulators that know nothing of each other.
+    Sharing(SharingFinding),
     /// A leg of the day.
     Leg(LegFinding),
     /// How fast things turn.
@@ -133,6 +141,16 @@ subjects! {
     Cable(CableFinding),
 }
 
+impl Finding {
+    /// The input that it asks for, where its answer would tell more.
+    pub const fn asks_for(&self) -> Option<Key> {
+        match self {
+            Finding::Belt(finding) => finding.asks_for(),
+            _ => None,
+        }
+    }
+}
+
 /// A finding of a subject with its severity, for JSON.
 #[derive(Serialize)]
 struct Weighed<'a, T> {
@@ -152,6 +170,8 @@ pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     voltage::voltage_findings(sheet, &mut found);
     inputs::input_findings(sheet, plant, &mut found);
     heat::heat_findings(sheet, report, &mut found);
+    sensor::sensor_findings(sheet, report, &mut found);
+    sharing::sharing_findings(sheet, report, &mut found);
     legs::leg_findings(sheet, report, &mut found);
     speed::speed_findings(sheet, report, &mut found);
     day::day_findings(sheet, plant, report, &mut found);

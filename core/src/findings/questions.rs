@@ -6,6 +6,7 @@ use serde::Serialize;
 use crate::analysis::Analyses;
 use crate::analysis::belt::BeltReport;
 use crate::boat::{Belt, BeltKind, Key, WhichAlternator};
+use crate::findings::Finding;
 
 /// A question that nobody has answered yet.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -57,7 +58,12 @@ fn about_belt(belt: &BeltReport) -> Option<OpenQuestion> {
     })
 }
 
-/// Everything still to be asked.
-pub(crate) fn open_questions(report: &Analyses) -> Vec<OpenQuestion> {
-    report.belts.iter().filter_map(about_belt).collect()
+/// Everything still to be asked. What a finding asks for already is not asked
+/// twice.
+pub(crate) fn open_questions(report: &Analyses, found: &[Finding]) -> Vec<OpenQuestion> {
+    let asked: Vec<Key> = found.iter().filter_map(Finding::asks_for).collect();
+    let questions = report.belts.iter().filter_map(about_belt);
+    questions
+        .filter(|question| !asked.contains(&question.input()))
+        .collect()
 }

@@ -36,10 +36,11 @@ pub(crate) fn report_without_lead(sheet: &Worksheet) -> Report {
 }
 
 fn concluded(sheet: &Worksheet, analyses: Analyses) -> Report {
+    let findings = findings(sheet, &analyses);
     Report {
         verdict: verdict(&sheet.inputs, &analyses),
-        findings: findings(sheet, &analyses),
-        questions: open_questions(&analyses),
+        questions: open_questions(&analyses, &findings),
+        findings,
         analyses,
     }
 }

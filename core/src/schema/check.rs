@@ -2,7 +2,7 @@
 
 use crate::schema::typed::read_figure;
 use crate::schema::{Choice, Excerpt, FieldSpec, InputError, InputRange, KeptValue, Kind, Value};
-use crate::units::{DEGREE, Other, Reader};
+use crate::units::{Other, Reader};
 
 /// How a figure and its opposite differ on paper.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -161,7 +161,7 @@ impl FieldSpec {
     pub fn write_in(&self, other: Option<Other>, value: Value) -> String {
         match (other, value) {
             (Some(other), Value::Number(number)) => other.to(number).to_string(),
-            (None, Value::Number(number)) if self.unit() == Some(DEGREE) => {
+            (None, Value::Number(number)) if self.unit().is_some_and(|unit| unit.is_latitude) => {
                 let half = if number < 0.0 { "S" } else { "N" };
                 format!("{} {half}", number.abs())
             }
@@ -175,7 +175,7 @@ impl FieldSpec {
         let (low, high) = self.range()?;
         match self.unit() {
             _ if low >= 0.0 || high <= 0.0 => None,
-            Some(unit) if unit == DEGREE => Some(Turn::HalfOfTheGlobe),
+            Some(unit) if unit.is_latitude => Some(Turn::HalfOfTheGlobe),
             _ => Some(Turn::Sign),
         }
     }

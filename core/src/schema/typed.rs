@@ -1,7 +1,7 @@
 //! Figures as people write them: with a unit behind, several of a kind as a
 //! product, a ratio as a fraction, a latitude with its half of the globe.
 
-use crate::units::{DEGREE, KILOWATT, NONE, Other, UnitOfMeasure};
+use crate::units::{KILOWATT, NONE, Other, UnitOfMeasure};
 
 /// A mechanical horsepower \[kW\]: NIST Special Publication 811 (2008), appendix B.8.
 const HORSEPOWER_KW: f64 = 0.745_699_87;
@@ -38,7 +38,7 @@ pub(super) fn read_figure(text: &str, unit: &UnitOfMeasure, shown: Option<Other>
     if unit == NONE {
         return fraction(text);
     }
-    if unit == DEGREE {
+    if unit.is_latitude {
         return latitude(text);
     }
     if let Some(product) = product(text) {
@@ -104,7 +104,7 @@ fn before_unit(text: &str, symbol: &str) -> Option<f64> {
 #[cfg(test)]
 mod tests {
     use crate::schema::typed::read_figure;
-    use crate::units::{AMPERE_HOUR, CELSIUS, DEGREE, KILOWATT, NONE, UnitOfMeasure};
+    use crate::units::{AMPERE_HOUR, CELSIUS, KILOWATT, LATITUDE, NONE, UnitOfMeasure};
 
     fn close(text: &str, unit: &UnitOfMeasure, wanted: f64) {
         let read = read_figure(text, unit, None);
@@ -123,9 +123,9 @@ mod tests {
         close("3×105", AMPERE_HOUR, 315.0);
         close("150/65", NONE, 150.0 / 65.0);
         close("150 : 62,5", NONE, 2.4);
-        close("40 N", DEGREE, 40.0);
-        close("18°s", DEGREE, -18.0);
-        close("-18", DEGREE, -18.0);
+        close("40 N", LATITUDE, 40.0);
+        close("18°s", LATITUDE, -18.0);
+        close("-18", LATITUDE, -18.0);
         // 550 ft·lbf/s and 75 kgf·m/s by hand: 745.70 W and 735.50 W.
         close("30 hp", KILOWATT, 30.0 * 0.745_699_87);
         close("40PS", KILOWATT, 40.0 * 0.735_498_75);
@@ -139,16 +139,16 @@ mod tests {
             ("", NONE),
             ("1/0", NONE),
             ("1/2/3", NONE),
-            ("-18 S", DEGREE),
-            ("N", DEGREE),
-            ("40 W", DEGREE),
+            ("-18 S", LATITUDE),
+            ("N", LATITUDE),
+            ("40 W", LATITUDE),
             ("400 V", AMPERE_HOUR),
             ("Ah", AMPERE_HOUR),
             ("2 x", AMPERE_HOUR),
             ("2 x 3 x 4", AMPERE_HOUR),
             ("ten", KILOWATT),
-            ("S", DEGREE),
-            ("ß", DEGREE),
+            ("S", LATITUDE),
+            ("ß", LATITUDE),
         ] {
             assert_eq!(read_figure(text, unit, None), None, "{text}");
         }

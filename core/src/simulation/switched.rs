@@ -85,16 +85,13 @@ impl Plant {
 
     /// The boat as it is from a time \[s\] until something is switched next.
     pub(super) fn switched_at(&self, seconds: f64) -> Plant {
-        let on = self
-            .engine_loads
-            .iter()
-            .filter(|load| seconds < load.until_s);
-        let forever = |load: &SwitchedLoad| SwitchedLoad {
+        // As one: each is asked for at every step.
+        let on = SwitchedLoad {
+            amperes: self.engine_load_a(seconds),
             until_s: f64::INFINITY,
-            ..*load
         };
         Plant {
-            engine_loads: on.map(forever).collect(),
+            engine_loads: vec![on],
             full_s: if seconds >= self.full_s {
                 f64::NEG_INFINITY
             } else {

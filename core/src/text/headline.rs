@@ -1,7 +1,7 @@
 //! The answer in a few words: what stands at the top of the first screen.
 
 use crate::analysis::DayReport;
-use crate::boat::{RegulatorKind, SecondRole, WayKind, Worksheet};
+use crate::boat::{BanksJoined, RegulatorKind, SecondRole, WayKind, Worksheet};
 use crate::findings::{Severity, Verdict};
 use crate::report::Report;
 use crate::text::{findings, question, verdict, words};
@@ -93,7 +93,10 @@ pub fn boat(sheet: &Worksheet, reader: &Reader) -> String {
         SecondRole::House => ", a second alternator for the house bank",
     };
     let connection = match inputs.way.kind {
-        WayKind::Direct => "direct to the house bank".to_string(),
+        WayKind::Direct => match inputs.joined() {
+            BanksJoined::Nothing => "direct to the house bank".to_string(),
+            joined => format!("through {} to the house bank", words::joined(joined)),
+        },
         WayKind::Converter => format!(
             "through a {} DC-DC charger",
             reader.show(amperes(inputs.charger_a()))
@@ -155,9 +158,12 @@ fn by_generator(report: &Report, reader: &Reader) -> String {
 
 /// What to do first: the gravest danger or fault, else what is not known yet.
 fn first(report: &Report, reader: &Reader) -> String {
-    let worst = report.findings.first();
-    let worst = worst.filter(|finding| finding.severity() != Severity::Note);
-    match (worst, report.questions.first()) {
+    let all = report.findings.iter();
+    let worst = all
+        .clone()
+        .find(|finding| finding.severity() != Severity::Note);
+    let asks = || all.clone().find(|finding| finding.asks_for().is_some());
+    match (worst.or_else(asks), report.questions.first()) {
         (Some(finding), _) => findings::sentence(finding, reader),
         (None, Some(open)) => question(open, reader),
         (None, None) => "Nothing stands out; check the figures that are still guesses.".to_string(),

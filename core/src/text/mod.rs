@@ -26,6 +26,7 @@ mod purchase;
 mod questions;
 pub mod remarks;
 pub mod sea_trial;
+pub mod sensor;
 pub mod settings;
 pub mod sources;
 pub mod uncertainty;

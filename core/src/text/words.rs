@@ -4,7 +4,7 @@ use crate::analysis::Part;
 use crate::analysis::cable::RunEnd;
 use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::load_dump::VoltageRange;
-use crate::boat::{BeltKind, Chemistry, WhichAlternator};
+use crate::boat::{BanksJoined, BeltKind, Chemistry, WhichAlternator};
 use crate::findings::Severity;
 use crate::simulation::Limit;
 use crate::units::Reader;
@@ -28,6 +28,18 @@ pub const fn run_end(end: RunEnd) -> &'static str {
         RunEnd::Charger => "DC-DC charger",
         RunEnd::SwitchPanel => "switch panel",
         RunEnd::Inverter => "inverter",
+        RunEnd::Windlass => "windlass",
+        RunEnd::Thruster => "thruster",
+    }
+}
+
+/// What joins or splits the banks: "a relay".
+pub const fn joined(joined: BanksJoined) -> &'static str {
+    match joined {
+        BanksJoined::Nothing => "fuse and switch",
+        BanksJoined::Relay => "a relay",
+        BanksJoined::Splitter => "a diode splitter",
+        BanksJoined::LowLoss => "a low-loss splitter",
     }
 }
 
@@ -76,19 +88,36 @@ pub fn tally(severity: Severity, count: usize) -> String {
     }
 }
 
-/// What limits the current, in one word or two, for tight places.
+/// What limits the current, under a heading that says so.
 pub const fn limit(limit: Limit) -> &'static str {
+    match limit {
+        Limit::AlternatorOutput => "alternator output",
+        Limit::CurrentCap => "current cap",
+        Limit::Temperature => "alternator temperature",
+        Limit::Ramp => "soft start",
+        Limit::LowSpeed => "low-speed limit",
+        Limit::FieldCap => "field cap",
+        Limit::BankLimit => "battery charge limit",
+        Limit::FrozenBank => "frozen bank",
+        Limit::ChargeVoltage => "charge voltage",
+        Limit::Converter => "DC-DC charger",
+        Limit::WrongVoltage => "wrong voltage",
+    }
+}
+
+/// The same in the fewest words, within a drawing.
+pub const fn limit_in_brief(limit: Limit) -> &'static str {
     match limit {
         Limit::AlternatorOutput => "output",
         Limit::CurrentCap => "cap",
-        Limit::Temperature => "heat",
+        Limit::Temperature => "temperature",
         Limit::Ramp => "soft start",
         Limit::LowSpeed => "low speed",
         Limit::FieldCap => "field cap",
-        Limit::BankLimit => "bank limit",
-        Limit::FrozenBank => "frozen bank",
+        Limit::BankLimit => "charge limit",
+        Limit::FrozenBank => "frozen",
         Limit::ChargeVoltage => "voltage",
-        Limit::Converter => "charger",
+        Limit::Converter => "DC-DC",
         Limit::WrongVoltage => "wrong voltage",
     }
 }
@@ -145,6 +174,25 @@ pub const fn day_trouble(trouble: DayTrouble) -> &'static str {
         DayTrouble::WrongVoltage => "wrong voltage",
         DayTrouble::TooSlow => "more than a day",
         DayTrouble::BankTooSmall => "bank too small",
+    }
+}
+
+/// What a part does, or may do where nobody has measured it: "reaches" or "may
+/// reach".
+pub(crate) fn may(at_most: bool, does: &'static str, do_it: &str) -> String {
+    if at_most {
+        format!("may {do_it}")
+    } else {
+        does.to_string()
+    }
+}
+
+/// Why a winding only may get so hot; a sentence that follows another.
+pub(crate) const fn only_case_known(at_most: bool) -> &'static str {
+    if at_most {
+        " Only its case was measured, and nobody knows how much hotter the winding runs: this is the upper end of what it may be."
+    } else {
+        ""
     }
 }
 

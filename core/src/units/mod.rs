@@ -22,6 +22,8 @@ pub struct UnitOfMeasure {
     /// Whether it is money, or money for something: its symbol stands behind
     /// the sign of the worksheet's currency.
     pub is_money: bool,
+    /// Whether it is a latitude: told as north or south, never with a sign.
+    pub is_latitude: bool,
 }
 
 impl UnitOfMeasure {
@@ -32,6 +34,11 @@ impl UnitOfMeasure {
 
     const fn of_money(mut self) -> UnitOfMeasure {
         self.is_money = true;
+        self
+    }
+
+    const fn of_latitude(mut self) -> UnitOfMeasure {
+        self.is_latitude = true;
         self
     }
 
@@ -75,6 +82,7 @@ const fn plain(symbol: &'static str) -> UnitOfMeasure {
         other: None,
         least_step: 0.0,
         is_money: false,
+        is_latitude: false,
     }
 }
 
@@ -93,6 +101,7 @@ const fn paired(
         }),
         least_step: 0.0,
         is_money: false,
+        is_latitude: false,
     }
 }
 
@@ -166,6 +175,8 @@ pub const MEGAJOULE_PER_KILOGRAM: &UnitOfMeasure = &plain("MJ/kg");
 pub const KILOGRAM_PER_LITRE: &UnitOfMeasure = &plain("kg/L");
 /// Degree.
 pub const DEGREE: &UnitOfMeasure = &plain("°").by(1.0);
+/// Degree of latitude, north above zero.
+pub const LATITUDE: &UnitOfMeasure = &plain("°").by(1.0).of_latitude();
 /// Percent per kelvin.
 pub const PERCENT_PER_KELVIN: &UnitOfMeasure = &plain("%/K");
 /// Day.

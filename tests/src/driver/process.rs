@@ -12,12 +12,18 @@ use std::{
 };
 
 /// Starts the driver and ends it when it is told so, or when whoever started
-/// this is gone, however that came about; then it clears up. The browser ends
-/// with the driver, and a display that was started for it as one of its group.
+/// this is gone, however that came about; then it clears up, once no browser is
+/// left that writes there. The browser ends with the driver, and a display that
+/// was started for it as one of its group.
 const KEEPER: &str = r#"$DISPLAY_FIRST "$DRIVER" --port="$PORT" &
 read -r told
-kill -KILL -- "$GROUP$!"
-if [ -z "$told" ] && [ -n "$LITTER" ]; then sleep 2; rm -rf "$LITTER"; fi"#;
+kill -s KILL -- "$GROUP$!"
+if [ -n "$told" ] || [ -z "$LITTER" ]; then exit; fi
+uses='index($0, ENVIRON["LITTER"]) { found = 1 } END { exit !found }'
+left=600
+while [ "$left" -gt 0 ] && cat /proc/[0-9]*/cmdline 2>/dev/null | tr '\0' '\n' | awk "$uses"
+do left=$((left - 1)); sleep 0.1; done
+rm -rf "$LITTER""#;
 
 /// One driver process of our own.
 pub struct Driver {
@@ -64,7 +70,7 @@ impl Driver {
             }
             Some(())
         });
-        let patience = Duration::from_secs(60);
+        let patience = Duration::from_secs(120);
         driver.port = match port {
             Some(port) => heard(port, patience)?,
             None => hear
@@ -81,7 +87,7 @@ impl Driver {
     /// Ends the driver and every process of its browser that is still there.
     pub fn end(&mut self) {
         // A browser told to close needs a moment to store everything.
-        let patience = Instant::now() + Duration::from_secs(10);
+        let patience = Instant::now() + Duration::from_secs(30);
         while !self.browsers().is_empty() && Instant::now() < patience {
             thread::sleep(Duration::from_millis(50));
         }
@@ -134,4 +140,39 @@ fn heard(port: u16, patience: Duration) -> Result<u16> {
         thread::sleep(Duration::from_millis(50));
     }
     Err(format!("The driver does not listen on port {port}."))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::driver::{Profile, patiently};
+
+    fn until_gone(port: u16) {
+        let gone = || match is_heard(port) {
+            true => Err("The driver listens still.".into()),
+            false => Ok(()),
+        };
+        assert_eq!(patiently(gone), Ok(()));
+    }
+
+    #[test]
+    fn a_driver_ends_when_it_is_told() {
+        let profile = Profile::new().unwrap();
+        let driver = Driver::start(Engine::Chromium, profile.folder(), false).unwrap();
+        let port = driver.port();
+        assert!(is_heard(port));
+        drop(driver);
+        until_gone(port);
+    }
+
+    #[test]
+    fn a_driver_ends_with_whoever_started_it_and_clears_up() {
+        let profile = Profile::new().unwrap();
+        let mut driver = Driver::start(Engine::Chromium, profile.folder(), true).unwrap();
+        let port = driver.port();
+        drop(driver.keeper.stdin.take());
+        driver.keeper.wait().unwrap();
+        until_gone(port);
+        assert!(!profile.folder().exists());
+    }
 }

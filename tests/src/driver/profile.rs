@@ -37,7 +37,7 @@ impl Profile {
 impl Drop for Profile {
     fn drop(&mut self) {
         // A dying browser may still write for a moment.
-        for _ in 0..20 {
+        for _ in 0..100 {
             if fs::remove_dir_all(&self.folder).is_ok() || !self.folder.exists() {
                 return;
             }

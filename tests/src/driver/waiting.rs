@@ -8,18 +8,13 @@ use std::{
 };
 
 /// How long the page may take over anything, in a busy test run.
-const PATIENCE: Duration = Duration::from_secs(30);
+const PATIENCE: Duration = Duration::from_secs(120);
 const PAUSE: Duration = Duration::from_millis(50);
 
 impl Browser {
     /// Waits until an element matches and can be seen.
     pub fn wait_for(&self, css: &str) -> Result<Element<'_>> {
-        self.wait_for_within(css, PATIENCE)
-    }
-
-    /// The same with another limit.
-    pub fn wait_for_within(&self, css: &str, limit: Duration) -> Result<Element<'_>> {
-        within(limit, || {
+        patiently(|| {
             let element = self.find(css)?;
             match element.shown()? {
                 true => Ok(element),
@@ -88,19 +83,17 @@ impl Browser {
     }
 }
 
-/// Tries again until it works or the usual time is over; then the last reason.
-pub(super) fn patiently<T>(step: impl FnMut() -> Result<T>) -> Result<T> {
-    within(PATIENCE, step)
-}
-
-/// The same with another limit.
-fn within<T>(limit: Duration, mut step: impl FnMut() -> Result<T>) -> Result<T> {
-    let end = Instant::now() + limit;
+/// Tries again until it works or the time is over; then the last reason.
+///
+/// # Errors
+/// That reason.
+pub fn patiently<T>(mut step: impl FnMut() -> Result<T>) -> Result<T> {
+    let end = Instant::now() + PATIENCE;
     loop {
         match step() {
             Ok(found) => return Ok(found),
             Err(reason) if Instant::now() > end => {
-                return Err(format!("After {} s: {reason}", limit.as_secs()));
+                return Err(format!("After {} s: {reason}", PATIENCE.as_secs()));
             }
             Err(_) => thread::sleep(PAUSE),
         }

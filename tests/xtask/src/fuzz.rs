@@ -3,8 +3,9 @@
 
 use crate::{
     Result,
-    run::{answer, cargo_command, command, say, succeed},
-    tools,
+    run::{cargo_command, say, succeed},
+    tally::Tally,
+    tools::pinned,
     versions::CARGO_FUZZ,
 };
 use std::{fs, path::Path};
@@ -19,16 +20,20 @@ const LOGS: [&str; 2] = [
     "time;alternator A;case (°F);shaft rpm\n23:58;90;100;3000\n0:03;80,5;150;3000\n",
 ];
 
+/// What libFuzzer begins with, unless others are wanted.
+pub const SEED: u32 = 1;
 /// Texts that each reader is tried with in every check.
 const BOUNDED: u64 = 30_000;
 
 /// A short run that always begins alike, as a part of every check.
-pub fn bounded() -> Result<()> {
+pub fn bounded() -> (Tally, Result<()>) {
+    let mut tally = Tally::default();
     if programs::find(&["c++", "g++", "clang++"]).is_none() {
         say("LEFT OUT: libFuzzer needs a C++ compiler, and there is none.");
-        return Ok(());
+        tally.left_out.push("libFuzzer");
+        return (tally, Ok(()));
     }
-    fuzz(Bound::Runs(BOUNDED))
+    (tally, fuzz(Bound::Runs(BOUNDED), SEED))
 }
 
 /// How long each reader is tried.
@@ -39,16 +44,16 @@ pub enum Bound {
     Runs(u64),
 }
 
-/// Tries each reader.
-pub fn fuzz(bound: Bound) -> Result<()> {
+/// Tries each reader with texts that follow from a seed.
+pub fn fuzz(bound: Bound, seed: u32) -> Result<()> {
     let bound = match bound {
         Bound::Seconds(number) => format!("-max_total_time={}", number.unwrap_or(SECONDS)),
         Bound::Runs(number) => format!("-runs={number}"),
     };
-    ready()?;
+    pinned("cargo-fuzz", CARGO_FUZZ, &[], "a minute")?;
     let home = places::target().join("fuzz");
     let folder = places::root().join("tests").join("fuzz");
-    seed(&home)?;
+    begin_with(&home)?;
     for target in TARGETS {
         say(&format!("Trying the reader of a {target}."));
         let corpus = made(home.join("corpus").join(target))?;
@@ -65,9 +70,9 @@ pub fn fuzz(bound: Bound) -> Result<()> {
             "--",
             "-max_len=1000",
             "-timeout=10",
-            "-seed=1",
             "-verbosity=0",
             "-print_final_stats=1",
+            &format!("-seed={seed}"),
             &bound,
         ]);
         run.arg(format!("-dict={}", folder.join("words.dict").display()));
@@ -82,21 +87,8 @@ pub fn fuzz(bound: Bound) -> Result<()> {
     Ok(())
 }
 
-/// cargo-fuzz in the pinned version.
-fn ready() -> Result<()> {
-    let right = programs::program_in(&places::tools(), "cargo-fuzz").is_some_and(|file| {
-        let mut version = command(file);
-        version.arg("--version");
-        answer(version).is_some_and(|line| line == format!("cargo-fuzz {CARGO_FUZZ}"))
-    });
-    if right {
-        return Ok(());
-    }
-    tools::install("cargo-fuzz", CARGO_FUZZ, &[], "a minute")
-}
-
 /// Texts to begin with.
-fn seed(home: &Path) -> Result<()> {
+fn begin_with(home: &Path) -> Result<()> {
     let links = places::root().join("tests/snapshots/version1/links.txt");
     let links = fs::read_to_string(&links).map_err(|e| format!("{}: {e}.", links.display()))?;
     let starting = |sign: &str| -> Vec<&str> {

@@ -4,11 +4,13 @@
 mod axe;
 mod browser;
 mod fuzz;
+mod nightly;
 mod page;
 mod run;
 mod serve;
 mod stages;
 mod stamp;
+mod supply;
 mod tally;
 mod tools;
 mod versions;
@@ -59,6 +61,15 @@ enum Task {
         #[arg(requires = "number")]
         count: Option<Count>,
     },
+    /// Look for trouble with numbers that nobody has drawn before
+    Nightly {
+        /// The seed to draw from; without it another one each time
+        #[arg(long)]
+        seed: Option<u32>,
+        /// How long each reader is tried, in seconds
+        #[arg(long, default_value_t = 600)]
+        fuzz: u64,
+    },
     /// What the page build calls when the files are made
     #[command(hide = true)]
     Stamp,
@@ -69,6 +80,7 @@ enum Task {
 enum Part {
     Native,
     Browser,
+    Supply,
 }
 
 /// What a number counts in place of seconds.
@@ -86,6 +98,7 @@ fn main() -> ExitCode {
                 None => stages::test(&stages::ALL),
                 Some(Part::Native) => stages::test(&stages::NATIVE),
                 Some(Part::Browser) => stages::test(&stages::BROWSER),
+                Some(Part::Supply) => stages::test(&stages::SUPPLIES),
             };
         }
         Task::Bundle => page::bundle(),
@@ -93,10 +106,14 @@ fn main() -> ExitCode {
         Task::Bench => bench(),
         Task::Soak => in_browser("soak"),
         Task::Pictures => in_browser("pictures"),
-        Task::Fuzz { number, count } => fuzz::fuzz(match (number, count) {
-            (Some(number), Some(Count::Runs)) => fuzz::Bound::Runs(number),
-            (seconds, _) => fuzz::Bound::Seconds(seconds),
-        }),
+        Task::Fuzz { number, count } => {
+            let bound = match (number, count) {
+                (Some(number), Some(Count::Runs)) => fuzz::Bound::Runs(number),
+                (seconds, _) => fuzz::Bound::Seconds(seconds),
+            };
+            fuzz::fuzz(bound, fuzz::SEED)
+        }
+        Task::Nightly { seed, fuzz } => nightly::nightly(seed, fuzz),
         Task::Stamp => stamp::stamp(),
     };
     match done {
@@ -109,13 +126,19 @@ fn main() -> ExitCode {
 }
 
 fn bench() -> Result<()> {
-    run::cargo(&[
+    let mut calculations = run::cargo_command(&[
         "run",
         "--release",
         "--package=ampwright-tests",
         "--features=bench",
         "--bin=bench",
-    ])?;
+    ]);
+    // The C library of Linux else gives memory back to the system after each
+    // calculation, to ask for it again in the next one.
+    calculations
+        .env("MALLOC_TRIM_THRESHOLD_", "1000000000")
+        .env("MALLOC_MMAP_MAX_", "0");
+    run::succeed(calculations)?;
     page::runs()?;
     in_browser("bench_page")
 }
@@ -154,7 +177,28 @@ mod tests {
                 count: Some(Count::Runs)
             })
         ));
+        assert!(matches!(
+            task("xtask nightly --seed 7"),
+            Ok(Task::Nightly {
+                seed: Some(7),
+                fuzz: 600
+            })
+        ));
         assert!(task("xtask serve --port 99999").is_err());
         assert!(task("xtask test nothing").is_err());
+    }
+
+    #[test]
+    fn the_workflow_for_hosts_names_tasks_that_there_are() {
+        let workflow = include_str!("../../../.github/workflows/check.yml");
+        let lines: Vec<&str> = workflow
+            .lines()
+            .filter_map(|line| line.split_once("run: cargo "))
+            .map(|(_, line)| line)
+            .collect();
+        assert!(!lines.is_empty());
+        for line in lines {
+            assert!(Arguments::try_parse_from(line.split(' ')).is_ok(), "{line}");
+        }
     }
 }

@@ -3,6 +3,7 @@
 use crate::{
     Result, axe, browser, fuzz, page,
     run::{cargo, cargo_command, say, shown},
+    supply,
     tally::Tally,
     tools,
 };
@@ -63,6 +64,12 @@ const PAGE_LINTS: Stage = Stage {
     },
 };
 
+const SUPPLY: Stage = Stage {
+    name: "Licences, sources and advisories of what is used",
+    usual: "2 minutes the first time",
+    run: supply::check,
+};
+
 const TESTS: Stage = Stage {
     name: "Tests of the calculations",
     usual: "2 minutes the first time",
@@ -85,7 +92,7 @@ const TESTS: Stage = Stage {
 const READERS: Stage = Stage {
     name: "Trying the readers with texts of libFuzzer's",
     usual: "3 minutes the first time",
-    run: || bare(fuzz::bounded()),
+    run: fuzz::bounded,
 };
 
 const BUILD: Stage = Stage {
@@ -148,10 +155,11 @@ const IN_BROWSER_ARGS: [&str; 5] = [
     "--features=browser",
 ];
 
-pub const NATIVE: [Stage; 5] = [FORMAT, LINTS, PAGE_LINTS, TESTS, READERS];
+pub const NATIVE: [Stage; 6] = [FORMAT, LINTS, PAGE_LINTS, SUPPLY, TESTS, READERS];
+pub const SUPPLIES: [Stage; 1] = [SUPPLY];
 pub const BROWSER: [Stage; 3] = [BUILD, SIZE, IN_BROWSER];
-pub const ALL: [Stage; 8] = [
-    FORMAT, LINTS, PAGE_LINTS, TESTS, READERS, BUILD, SIZE, IN_BROWSER,
+pub const ALL: [Stage; 9] = [
+    FORMAT, LINTS, PAGE_LINTS, SUPPLY, TESTS, READERS, BUILD, SIZE, IN_BROWSER,
 ];
 
 /// Runs all stages, whatever happens, and ends with one line of counts.
@@ -180,6 +188,12 @@ pub fn test(stages: &[Stage]) -> ExitCode {
     }
     if !reasons.is_empty() {
         say(&format!("Failed: {}.", reasons.join("; ")));
+    }
+    if !total.unasked.is_empty() {
+        say(&format!(
+            "Not asked, as nobody could be reached: {}.",
+            total.unasked.join(", ")
+        ));
     }
     let is_whole = total.left_out.is_empty();
     let left_out = match is_whole {

@@ -7,6 +7,8 @@ pub struct Tally {
     pub failed: usize,
     /// What could not be had, and the tests that need it were left out.
     pub left_out: Vec<&'static str>,
+    /// What others know and could not be asked for; no fault of the project.
+    pub unasked: Vec<&'static str>,
 }
 
 impl Tally {
@@ -14,6 +16,7 @@ impl Tally {
         self.passed += other.passed;
         self.failed += other.failed;
         self.left_out.extend(other.left_out);
+        self.unasked.extend(other.unasked);
     }
 
     /// Reads `test result: ok. 3 passed; 0 failed; …`.
@@ -28,7 +31,7 @@ impl Tally {
         Some(Tally {
             passed: count("passed")?,
             failed: count("failed")?,
-            left_out: Vec::new(),
+            ..Tally::default()
         })
     }
 }
@@ -52,7 +55,7 @@ mod tests {
         let wanted = wanted.map(|(passed, failed)| Tally {
             passed,
             failed,
-            left_out: Vec::new(),
+            ..Tally::default()
         });
         assert_eq!(Tally::of_line(line), wanted);
     }

@@ -86,6 +86,19 @@ fn trunk() -> Result<PathBuf> {
     right_trunk().ok_or_else(|| format!("Trunk {TRUNK} was installed, but does not run."))
 }
 
+/// Makes sure that a program is among our own tools in this version.
+pub fn pinned(name: &str, version: &str, options: &[&str], usual: &str) -> Result<()> {
+    let right = programs::program_in(&places::tools(), name).is_some_and(|file| {
+        let mut ask = command(file);
+        ask.arg("--version");
+        answer(ask).is_some_and(|line| line == format!("{name} {version}"))
+    });
+    if right {
+        return Ok(());
+    }
+    install(name, version, options, usual)
+}
+
 /// Builds a program that cargo can install, into our own folder.
 pub fn install(name: &str, version: &str, options: &[&str], usual: &str) -> Result<()> {
     say(&format!(

@@ -4,6 +4,8 @@
 
 /// The bundler of the page.
 pub const TRUNK: &str = "0.21.14";
+/// What looks at licences, sources and advisories.
+pub const CARGO_DENY: &str = "0.20.2";
 /// What runs the fuzz targets.
 pub const CARGO_FUZZ: &str = "0.13.2";
 

@@ -45,8 +45,8 @@ pub fn Findings() -> impl IntoView {
     }
 }
 
-/// A finding as it is said.
-pub type Said = (Severity, String);
+/// A finding as it is said, and the input that it asks for.
+pub type Said = (Severity, String, Option<Key>);
 
 /// Findings as they are said to this reader.
 pub fn said<'a>(state: AppState, found: impl IntoIterator<Item = &'a Finding>) -> Vec<Said> {
@@ -55,7 +55,7 @@ pub fn said<'a>(state: AppState, found: impl IntoIterator<Item = &'a Finding>) -
         .into_iter()
         .map(|finding| {
             let sentence = text::findings::sentence(finding, &reader);
-            (finding.severity(), sentence)
+            (finding.severity(), sentence, finding.asks_for())
         })
         .collect()
 }
@@ -67,11 +67,14 @@ pub fn FindingList(
     #[prop(optional)] id: Option<&'static str>,
     #[prop(optional)] class: &'static str,
 ) -> impl IntoView {
-    let item = |(severity, sentence): Said| {
+    let item = |(severity, sentence, asks_for): Said| {
+        let entry = asks_for.map(|input| {
+            view! { " " <EntryLink to=format!("sheet-{}", input.name())>"Enter it"</EntryLink> }
+        });
         view! {
             <li class=class_of(severity)>
                 <span class="severity">{text::words::severity(severity)}</span>
-                <span>{sentence}</span>
+                <span>{sentence} {entry}</span>
             </li>
         }
     };

@@ -21,7 +21,7 @@ pub fn Glossary() -> impl IntoView {
         }
     };
     view! {
-        <Fold id=ID title="Words" class="section" note="what they mean here" printed=false>
+        <Fold id=ID title="Glossary" class="section" note="what they mean here" printed=false>
             <p class="buttons" class:hidden=Signal::derive(move || state.asked_from.read().is_none())>
                 <button type="button" data-back="words" on:click=go_back>
                     "Back to where you were"

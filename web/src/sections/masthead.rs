@@ -3,7 +3,7 @@
 
 use leptos::prelude::*;
 
-use crate::browser::{page, storage};
+use crate::browser::{page, printing, storage};
 use crate::sections::glossary;
 use crate::state::AppState;
 use crate::state::saved_boats::whose;
@@ -25,6 +25,7 @@ pub fn Masthead() -> impl IntoView {
             <div>
                 <h1>"Ampwright"</h1>
                 <p id="title">{Signal::derive(move || state.now(|sheet, _| whose(sheet).to_string()))}</p>
+                <p class="printed-on">{move || state.printing.get().then(printing::today)}</p>
             </div>
             <button
                 type="button"

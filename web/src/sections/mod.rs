@@ -5,6 +5,7 @@ pub mod arrangements;
 pub mod cautions;
 pub mod charging_run;
 pub mod contents;
+pub mod entered;
 pub mod figures;
 pub mod findings;
 pub mod foot;

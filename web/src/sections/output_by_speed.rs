@@ -6,7 +6,8 @@ use ampwright_core::units::quantity::{amperes, rpm};
 use leptos::prelude::*;
 
 use crate::components::chart::{
-    Axis, AxisTicks, Cursor, Grid, LEFT, Legend, RIGHT, WIDTH, Words, path, tenths,
+    Axis, AxisTicks, ChartLine, Cursor, Grid, LEFT, Legend, LineStyle, RIGHT, WIDTH, Words, path,
+    tenths,
 };
 use crate::components::{Fold, ScrollingTable, TextRow, texts};
 use crate::state::AppState;
@@ -97,14 +98,23 @@ fn Curves() -> impl IntoView {
             <Grid field=FIELD ticks=4.0 axis=up />
             <AxisTicks field=FIELD ticks=5.0 axis=across />
             <Words class="unit" at=(RIGHT, HEIGHT - 2.0) anchor="end" says="engine rpm" />
-            <path class="line third" d=move || curve(|point| point.cold_a) />
-            <path class="line first" d=move || curve(|point| point.hot_a) />
+            <ChartLine
+                style=LineStyle::Third
+                d=Signal::derive(move || curve(|point| point.cold_a))
+            />
+            <ChartLine
+                style=LineStyle::First
+                d=Signal::derive(move || curve(|point| point.hot_a))
+            />
             <Legend
-                names=vec![("first", "held hot"), ("third", "at full field, cold")]
+                names=vec![
+                    (LineStyle::First, "held hot"),
+                    (LineStyle::Third, "at full field, cold"),
+                ]
                 x=LEFT
                 y=FIELD.0 - 7.0
             />
-            <Cursor x=cursor top=FIELD.0 bottom=FIELD.1 />
+            <Cursor x=cursor fields=vec![FIELD] />
             <path class="dots" d=dot />
         </svg>
     }

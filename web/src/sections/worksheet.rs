@@ -44,7 +44,15 @@ fn Part(of: SectionId) -> impl IntoView {
     let all = any(|section| section.keys().collect());
     let finer = any(|section| inputs(section, Place::Advanced).collect());
     view! {
-        <Fold id=format!("section-{prefix}") title=of.title() class="section" note=known applies=all>
+        // On paper stands what was entered, see `AsEntered`.
+        <Fold
+            id=format!("section-{prefix}")
+            title=of.title()
+            class="section"
+            note=known
+            printed=false
+            applies=all
+        >
             <p class="about">{of.about()}</p>
             <FieldRows of place=Place::Plain />
             {(of == SectionId::daily).then(|| view! { <Loads place="sheet" /> })}
@@ -52,7 +60,7 @@ fn Part(of: SectionId) -> impl IntoView {
                 .next()
                 .map(|_| {
                     view! {
-                        <Fold id=format!("{prefix}-finer") title="Advanced" printed=true applies=finer>
+                        <Fold id=format!("{prefix}-finer") title="Advanced" applies=finer>
                             <FieldRows of place=Place::Advanced />
                         </Fold>
                     }

@@ -7,6 +7,8 @@ pub struct Arrival {
     pub headline: String,
     /// What was not understood, in sentences.
     pub remarks: Vec<String>,
+    /// Whether it came by a link: then it may be a proposal for a boat kept here.
+    pub by_link: bool,
 }
 
 impl Arrival {
@@ -15,6 +17,7 @@ impl Arrival {
         Arrival {
             headline: headline.to_string(),
             remarks: Vec::new(),
+            by_link: false,
         }
     }
 

@@ -29,6 +29,10 @@ pub struct Comparison {
     pub before: RwSignal<Option<Arc<Before>>>,
     /// The open boat as it came, if it came from elsewhere.
     came: RwSignal<Option<Arc<Worksheet>>>,
+    /// The same as it was sent, before anything was marked as proposed.
+    sent: RwSignal<Option<Arc<Worksheet>>>,
+    /// The boat kept here that the open one is a proposal for.
+    pub proposal_for: RwSignal<Option<u32>>,
     /// What the user chose instead is called so.
     chosen_name: RwSignal<String>,
     /// What the user chose instead, or why it cannot be had.
@@ -41,6 +45,8 @@ impl Comparison {
         Comparison {
             before: RwSignal::new(None),
             came: RwSignal::new(None),
+            sent: RwSignal::new(None),
+            proposal_for: RwSignal::new(None),
             chosen_name: RwSignal::new(String::new()),
             chosen: RwSignal::new(None),
         }
@@ -89,6 +95,16 @@ impl Comparison {
     }
 }
 
+/// A boat that is kept here and can be read.
+fn kept_boat(number: u32) -> Option<Before> {
+    let boat = KeptTexts::open().ok()?.boat(number)?;
+    let (sheet, _) = boat.ok()?;
+    Some(Before {
+        sheet: Arc::new(sheet),
+        number: Some(number),
+    })
+}
+
 /// A boat to compare with, and what follows from it.
 pub struct Earlier {
     sheet: Arc<Worksheet>,
@@ -120,12 +136,16 @@ impl AppState {
     pub(in crate::state) fn remember_before(self, coming: &Worksheet, arrival: Option<&Arrival>) {
         let comparison = self.comparison;
         comparison.chosen.set(None);
+        comparison.proposal_for.set(None);
         if arrival.is_none() {
             comparison.came.set(None);
+            comparison.sent.set(None);
             comparison.before.set(None);
             return;
         }
-        comparison.came.set(Some(Arc::new(coming.clone())));
+        let coming = Arc::new(coming.clone());
+        comparison.came.set(Some(coming.clone()));
+        comparison.sent.set(Some(coming));
         let number = self.saved.number.get_untracked();
         let sheet = self.sheet.get_untracked();
         // What came over nothing has nothing to go back to.
@@ -134,6 +154,53 @@ impl AppState {
             let sheet = Arc::new(sheet);
             Arc::new(Before { sheet, number })
         }));
+    }
+
+    /// The boat of one's own that has this name: the open one, or one that is
+    /// kept. Unnamed boats are all alike.
+    pub(in crate::state) fn of_the_same_name(self, name: &str) -> Option<Before> {
+        if name.trim().is_empty() {
+            return None;
+        }
+        let mine = self.sheet.read_untracked();
+        if mine.name == name {
+            return Some(Before {
+                sheet: Arc::new(mine.clone()),
+                number: self.saved.number.get_untracked(),
+            });
+        }
+        let list = self.saved.list.read_untracked();
+        let same = list
+            .iter()
+            .find(|boat| boat.name.as_deref() == Some(name))?;
+        kept_boat(same.number)
+    }
+
+    /// The open boat came as a proposal for one that is kept here, or for none
+    /// of them.
+    pub fn choose_own(self, number: Option<u32>) {
+        self.take_as_proposal(number.and_then(kept_boat));
+        self.save_soon();
+    }
+
+    /// Compares with one's own boat, and marks what differs from it as proposed.
+    pub(in crate::state) fn take_as_proposal(self, own: Option<Before>) {
+        let comparison = self.comparison;
+        let Some(sent) = comparison.sent.get_untracked() else {
+            return;
+        };
+        let sheet = own.as_ref().map(|own| own.sheet.clone());
+        comparison
+            .proposal_for
+            .set(own.as_ref().and_then(|own| own.number));
+        if let Some(own) = own {
+            comparison.before.set(Some(Arc::new(own)));
+        }
+        let mut came = Worksheet::clone(&sent);
+        came.mark_proposed(&sent, sheet.as_deref());
+        comparison.came.set(Some(Arc::new(came)));
+        self.sheet
+            .update(|open| open.mark_proposed(&sent, sheet.as_deref()));
     }
 
     /// Goes back to the boat that lay open before.

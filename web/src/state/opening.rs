@@ -115,13 +115,8 @@ impl AppState {
         // What was typed last belongs to the boat that lies open still.
         self.save_waiting();
         match read {
-            Ok(mut opened) => {
-                let mine = self.sheet.read_untracked();
-                let has_name = !mine.name.trim().is_empty();
-                if has_name && mine.name == opened.sheet.name {
-                    opened.sheet.mark_proposed(&mine);
-                }
-                drop(mine);
+            Ok(opened) => {
+                let own = self.of_the_same_name(&opened.sheet.name);
                 let mut headline = format!(
                     "Opened from a link, as a copy. Your own boats are untouched. Understood: {}.",
                     opened.sheet.contents()
@@ -133,8 +128,12 @@ impl AppState {
                 let arrival = Arrival {
                     headline,
                     remarks: told(&opened.remarks),
+                    by_link: true,
                 };
                 self.open(opened.sheet, None, Some(arrival));
+                if own.is_some() {
+                    self.take_as_proposal(own);
+                }
                 self.save_soon();
             }
             Err(error) => self.arrival.set(Some(Arrival {
@@ -159,11 +158,12 @@ impl AppState {
                     }
                     remarks.extend(told(&reading.remarks));
                 }
+                let headline = format!(
+                    "Added from the file: {added} of {all} boats. None was replaced; they stand in the list of saved boats."
+                );
                 Arrival {
-                    headline: format!(
-                        "Added from the file: {added} of {all} boats. None was replaced; they stand in the list of saved boats."
-                    ),
                     remarks,
+                    ..Arrival::of(&headline)
                 }
             }
         };

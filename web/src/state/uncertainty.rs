@@ -36,8 +36,8 @@ impl UncertaintyState {
         }
     }
 
-    /// What the last finished estimate gave, even if the worksheet has changed
-    /// since; followed.
+    /// What the last finished estimate of this boat gave, even if some of its
+    /// figures have changed since; followed.
     pub fn latest(self) -> Option<Arc<Certainty>> {
         self.latest.get()
     }
@@ -91,12 +91,17 @@ impl UncertaintyState {
 }
 
 impl AppState {
-    /// Works out how certain the answer is, now and after each change.
+    /// Works out how certain the answer is, now and after each change. What was
+    /// worked out for another boat is gone at once.
     pub fn follow_uncertainty(self) {
-        Effect::new(move |_| {
-            self.opened.track();
+        Effect::new(move |before: Option<u32>| {
+            let opened = self.opened.get();
             self.sheet.track();
+            if before.is_some_and(|before| before != opened) {
+                self.uncertainty.latest.set(None);
+            }
             self.uncertainty.begin(self);
+            opened
         });
     }
 }

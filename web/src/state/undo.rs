@@ -1,5 +1,5 @@
 //! Steps that can be taken back: the last twenty, on this device, also after a
-//! reload. A step holds the boat as it was before.
+//! reload. A step holds the boat as it was before, or its sea trial.
 
 use ampwright_core::exchange::to_json;
 use leptos::prelude::*;
@@ -12,6 +12,8 @@ use crate::state::saved_boats::{KeptTexts, read};
 const KEPT: &str = "ampwright.undo";
 /// How many steps can be taken back.
 const STEPS: usize = 20;
+/// How many letters they may take together: logs can be long.
+const LETTERS: usize = 400_000;
 
 /// What was done to a boat.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -22,14 +24,17 @@ pub enum Done {
     Deleted,
     /// It could not be kept, and another one was opened.
     Unkept,
+    /// Readings of its sea trial were changed; the step holds those.
+    Readings,
 }
 
 impl Done {
     /// Each with its name in the storage.
-    const NAMED: [(Done, &str); 3] = [
+    const NAMED: [(Done, &str); 4] = [
         (Done::Changed, "changed"),
         (Done::Deleted, "deleted"),
         (Done::Unkept, "unkept"),
+        (Done::Readings, "readings"),
     ];
 }
 
@@ -42,7 +47,7 @@ pub struct UndoStep {
     pub done: Done,
     /// Under which number the boat was kept; none if it was not.
     number: Option<u32>,
-    /// The boat before, as a text.
+    /// The boat before, or its sea trial, as a text.
     before: String,
 }
 
@@ -67,14 +72,22 @@ impl UndoStep {
     }
 }
 
-/// The steps, the last one at the end.
+/// The steps, and what one of them puts back.
 #[derive(Clone, Copy)]
-pub struct Undo(RwSignal<Vec<UndoStep>>);
+pub struct Undo {
+    /// The last one at the end.
+    steps: RwSignal<Vec<UndoStep>>,
+    /// A sea trial as it was, for the open boat's to become again.
+    trial: RwSignal<Option<String>>,
+}
 
 impl Undo {
     /// None yet.
     pub fn new() -> Undo {
-        Undo(RwSignal::new(Vec::new()))
+        Undo {
+            steps: RwSignal::new(Vec::new()),
+            trial: RwSignal::new(None),
+        }
     }
 
     /// Those that were remembered. Runs in the browser only.
@@ -82,39 +95,48 @@ impl Undo {
         let kept = storage::recall(KEPT).unwrap_or_default();
         let kept: Value = serde_json::from_str(&kept).unwrap_or_default();
         let steps = kept.as_array().into_iter().flatten();
-        self.0.set(steps.filter_map(UndoStep::read).collect());
+        self.steps.set(steps.filter_map(UndoStep::read).collect());
     }
 
     /// What the next undo takes back.
     pub fn says(self) -> Option<String> {
-        self.0.read().last().map(|step| step.says.clone())
+        self.steps.read().last().map(|step| step.says.clone())
     }
 
     /// Boats that were never kept and can be brought back, as texts.
     pub fn unkept(self) -> Vec<String> {
-        let steps = self.0.read_untracked();
+        let steps = self.steps.read_untracked();
         let unkept = steps.iter().filter(|step| step.done == Done::Unkept);
         unkept.map(|step| step.before.clone()).collect()
     }
 
+    /// The sea trial that is to be put back, followed; it is told once.
+    pub fn trial_to_put_back(self) -> Option<String> {
+        self.trial.track();
+        self.trial.try_update_untracked(Option::take).flatten()
+    }
+
     fn put(self, step: UndoStep) {
-        self.0.update(|steps| {
+        self.steps.update(|steps| {
             steps.push(step);
-            let too_many = steps.len().saturating_sub(STEPS);
-            steps.drain(..too_many);
+            let letters =
+                |steps: &[UndoStep]| -> usize { steps.iter().map(|step| step.before.len()).sum() };
+            while steps.len() > STEPS || steps.len() > 1 && letters(steps) > LETTERS {
+                steps.remove(0);
+            }
         });
         self.remember();
     }
 
     fn take(self) -> Option<UndoStep> {
-        let step = self.0.try_update(Vec::pop).flatten();
+        let step = self.steps.try_update(Vec::pop).flatten();
         self.remember();
         step
     }
 
-    /// Keeps them over a reload, as many of the last ones as there is room for.
+    /// Keeps them over a reload.
     fn remember(self) {
-        let steps = self.0.read_untracked();
+        let steps = self.steps.read_untracked();
         let steps: Vec<Value> = steps.iter().map(UndoStep::to_json).collect();
         storage::remember(KEPT, &Value::from(steps).to_string());
     }
@@ -129,6 +151,16 @@ impl AppState {
             done: Done::Changed,
             number: self.saved.number.get_untracked(),
             before: self.sheet.with_untracked(to_json).to_string(),
+        });
+    }
+
+    /// The sea trial of the open boat is about to be changed.
+    pub fn can_undo_readings(self, says: String, before: String) {
+        self.undo.put(UndoStep {
+            says,
+            done: Done::Readings,
+            number: self.saved.number.get_untracked(),
+            before,
         });
     }
 
@@ -149,6 +181,7 @@ impl AppState {
         match step.done {
             Done::Changed => self.change_back(&step),
             Done::Deleted | Done::Unkept => self.bring_back(step),
+            Done::Readings => self.readings_back(step),
         }
     }
 
@@ -174,6 +207,19 @@ impl AppState {
             self.open(sheet, number, None);
         }
         self.save_soon();
+    }
+
+    /// The readings of a boat's sea trial as they were before.
+    fn readings_back(self, step: UndoStep) {
+        let open = self.saved.number.get_untracked();
+        if let Some(number) = step.number.filter(|number| Some(*number) != open) {
+            self.open_saved(number);
+            // It is no longer kept.
+            if self.saved.number.get_untracked() != Some(number) {
+                return;
+            }
+        }
+        self.undo.trial.set(Some(step.before));
     }
 
     /// A boat that was deleted, under its number if that is free.

@@ -6,8 +6,9 @@
 use crate::analysis::belt::trusted_a;
 use crate::boat::key;
 use crate::boat::{
-    AlternatorVolts, Chemistry, ClampKind, Inputs, InstalledAlternator, LinkLoss, RegulatorKind,
-    RegulatorLink, Rest, Said, SecondRole, StartKept, WayKind, WhichAlternator, Worksheet,
+    AlternatorVolts, BanksJoined, Chemistry, ClampKind, Inputs, InstalledAlternator, LinkLoss,
+    RegulatorKind, RegulatorLink, Rest, Said, SecondRole, StartKept, WayKind, WhichAlternator,
+    Worksheet,
 };
 use crate::decision::arrangements::alternators::{belt_for, most_a, usual};
 use crate::simulation::management::setting_within_a;
@@ -102,7 +103,9 @@ pub(super) fn direct_linked(with: &mut Inputs) {
 /// The charge lead to the house bank, with what belongs to it.
 fn lead_to_bank(with: &mut Inputs) {
     with.shore.rest = Rest::Engine;
-    if with.way.kind == WayKind::Direct {
+    let is_joined = with.joined() != BanksJoined::Nothing;
+    with.way.joined = BanksJoined::Nothing;
+    if with.way.kind == WayKind::Direct && !is_joined {
         return;
     }
     with.way.kind = WayKind::Direct;

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::boat::{Inputs, RegulatorKind, Rest, SecondRole, WayKind};
+use crate::boat::{BanksJoined, Inputs, RegulatorKind, Rest, SecondRole, WayKind};
 
 /// Which of the usual ways to charge an arrangement is. What each is called
 /// stands in [`text::arrangements`](crate::text::arrangements).
@@ -62,8 +62,9 @@ impl Kind {
     /// The alternator led to the bank under an external regulator: where it is so
     /// already, all it can still lack is a current cap.
     pub(super) fn directly(now: &Inputs) -> Kind {
-        match (now.way.kind, now.reg.kind) {
-            (WayKind::Direct, RegulatorKind::External) => Kind::CurrentCap,
+        let is_direct = now.way.kind == WayKind::Direct && now.joined() == BanksJoined::Nothing;
+        match (is_direct, now.reg.kind) {
+            (true, RegulatorKind::External) => Kind::CurrentCap,
             _ => Kind::DirectExternal,
         }
     }

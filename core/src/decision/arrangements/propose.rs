@@ -1,8 +1,8 @@
 //! The usual arrangements of a boat, each in the sizes it may have.
 
 use crate::boat::{
-    Chemistry, Inputs, RegulatorKind, RegulatorLink, Rest, SecondRole, USUAL_CHARGERS_A, WayKind,
-    Worksheet,
+    BanksJoined, Chemistry, Inputs, RegulatorKind, RegulatorLink, Rest, SecondRole,
+    USUAL_CHARGERS_A, WayKind, Worksheet,
 };
 use crate::decision::arrangements::alternators::{larger_a, second_a};
 use crate::decision::arrangements::changes::{
@@ -62,6 +62,7 @@ pub(super) fn usual(sheet: &Worksheet) -> Vec<Usual> {
 pub(super) fn stock_direct(now: &Inputs) -> Option<Inputs> {
     let with = changed(now, |with| {
         with.way.kind = WayKind::Direct;
+        with.way.joined = BanksJoined::Nothing;
         with.reg.kind = RegulatorKind::Internal;
         with.reg.link = RegulatorLink::None;
         with.two.role = SecondRole::None;

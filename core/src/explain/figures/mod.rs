@@ -35,11 +35,13 @@ mod generator;
 mod heat;
 mod lead;
 mod legs;
+mod life;
 mod load_dump;
 mod losses;
 mod moment;
 mod notes;
 mod output;
+mod packs;
 mod rating;
 mod run;
 mod steps;
@@ -67,6 +69,7 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
         generator::FIGURES,
         output::OUTPUT,
         temperatures::SETTLED,
+        life::FIGURES,
         output::SPACE,
         rating::FIGURES,
         heat::FIGURES,
@@ -76,6 +79,7 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
         legs::FIGURES,
         lead::FIGURES,
         engine::FIGURES,
+        packs::FIGURES,
         moment::FIGURES,
     ]
     .into_iter()

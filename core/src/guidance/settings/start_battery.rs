@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::boat::{Inputs, SecondRole, WayKind};
+use crate::boat::{BanksJoined, Inputs, SecondRole, WayKind};
 use crate::guidance::settings::{
     Case, Device, Group, Setting, SettingCode, SettingValue, Source, StartBatterySource,
 };
@@ -81,6 +81,8 @@ pub(super) fn start_battery(case: Case) -> Group {
 fn source(inputs: &Inputs) -> StartBatterySource {
     if !inputs.engine_charges() {
         StartBatterySource::ShoreChargerOrAlternator
+    } else if inputs.joined() != BanksJoined::Nothing {
+        StartBatterySource::WithHouseBank
     } else if inputs.way.kind == WayKind::Converter {
         StartBatterySource::Alternator
     } else if inputs.feeds_start_back() {

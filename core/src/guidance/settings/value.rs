@@ -265,6 +265,8 @@ pub enum StartBatterySource {
     ShoreChargerOrAlternator,
     /// The alternator before the DC-DC charger.
     Alternator,
+    /// The alternator through what joins both banks.
+    WithHouseBank,
     /// The DC-DC charger from the house bank.
     DcDcCharger,
     /// The second alternator.

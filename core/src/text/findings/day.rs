@@ -87,6 +87,12 @@ fn not_charged(why: &NotCharged, reader: &Reader) -> String {
         } => {
             let reaches = if ends_pct < 1.0 {
                 "does not charge this bank at all".to_string()
+            } else if ends_pct >= target_pct {
+                // Cold it would do.
+                format!(
+                    "does not bring this bank to your target of {}: a built-in regulator holds less as it warms",
+                    reader.show(as_entered(percent(target_pct)))
+                )
             } else {
                 format!(
                     "charges this bank to about {} and no further; your target is {}",

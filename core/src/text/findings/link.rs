@@ -43,7 +43,7 @@ const fn no_effect(link: RegulatorLink, because: NoLink, through_charger: bool) 
             "A built-in regulator has no input for a charge-disable signal: the battery can ask it to stop and it goes on charging. Fit an external regulator with such an input, or charge through a DC-DC charger that the signal switches off."
         }
         (NoLink::BuiltInRegulator, false) => {
-            "A built-in regulator has no data link: the battery can send its limits and it goes on charging as before. Fit an external regulator that speaks the battery's language, or charge through a small enough DC-DC charger."
+            "A built-in regulator has no data link: the battery can send its limits and it goes on charging as before. Fit an external regulator that understands the battery's messages, or charge through a small enough DC-DC charger."
         }
         (NoLink::ClosedPacks, true) => {
             "Drop-in packs have no charge-disable signal to wire to the regulator: choose packs that have one, or plan without."

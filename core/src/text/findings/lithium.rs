@@ -1,6 +1,6 @@
 //! What is said of a lithium bank.
 
-use crate::boat::OldConnection;
+use crate::boat::{BanksJoined, OldConnection};
 use crate::findings::LithiumFinding;
 use crate::physics::battery::{LFP_CHARGE_V, LFP_MOST_V};
 use crate::text::findings::management::less_voltage;
@@ -58,6 +58,12 @@ pub(super) fn sentence(finding: &LithiumFinding, reader: &Reader) -> String {
             show(amperes(*limit_a)),
             show(celsius(HOTTEST_C))
         ),
+        LithiumFinding::BanksJoinedToLithium {
+            joined,
+            built_in,
+            held_v,
+            charge_v,
+        } => joined_to_lithium(*joined, *built_in, [*held_v, *charge_v], reader),
         LithiumFinding::OldConnectionGoes { connection } => match connection {
             // What opens such a relay, and what lithium rests at: common practice.
             OldConnection::Relay => format!(
@@ -100,5 +106,43 @@ pub(super) fn sentence(finding: &LithiumFinding, reader: &Reader) -> String {
                 show(volts(LFP_CHARGE_V))
             )
         }
+    }
+}
+
+/// What a relay or a splitter does to a lithium bank, and what to do instead.
+fn joined_to_lithium(
+    joined: BanksJoined,
+    built_in: bool,
+    [held_v, charge_v]: [f64; 2],
+    reader: &Reader,
+) -> String {
+    let show = |quantity| reader.show(quantity);
+    let wrong = match joined {
+        // What opens such a relay, and what lithium rests at: common practice.
+        BanksJoined::Nothing | BanksJoined::Relay => format!(
+            "A relay that joins the banks does not suit lithium. In a 12 V system it opens at about {} and lithium rests above that, so the banks stay joined with the engine off: the lithium bank goes on charging the start battery, and when the relay closes on a low bank nothing limits the current through it.",
+            show(volts(12.8).to(1))
+        ),
+        BanksJoined::Splitter | BanksJoined::LowLoss if built_in && held_v < charge_v => format!(
+            "{} loses {}, and the built-in regulator does not see that: the bank gets {} of the {} it needs, and does not fill. The start battery gets the same charge, meant for lithium.",
+            splitter(joined),
+            show(volts(joined.loss_v()).to(1)),
+            show(volts(held_v)),
+            show(volts(charge_v))
+        ),
+        BanksJoined::Splitter | BanksJoined::LowLoss => format!(
+            "{} gives the lead start battery the charge that is meant for lithium, for as long as the engine runs, and is one more hot part in the charge lead.",
+            splitter(joined)
+        ),
+    };
+    format!(
+        "{wrong} Leave it out: connect the alternator to the house bank and charge the start battery from there through a DC-DC charger, or the other way round."
+    )
+}
+
+const fn splitter(joined: BanksJoined) -> &'static str {
+    match joined {
+        BanksJoined::LowLoss => "A low-loss splitter",
+        _ => "A diode splitter",
     }
 }

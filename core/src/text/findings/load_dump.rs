@@ -16,7 +16,7 @@ pub(super) fn sentence(finding: &LoadDumpFinding, reader: &Reader) -> String {
             spike,
             withstand_v,
         } => format!(
-            "Nothing is entered yet on what protects the electronics when the bank disconnects under load: without protection the voltage at the {} jumps to {}, and electronics withstand {}. Answer the questions under “When the bank disconnects”.",
+            "Nothing is entered yet on what protects the electronics when the bank disconnects under load: without protection the voltage at the {} jumps to {}, and electronics withstand {}. Answer the questions under “Load dump”.",
             words::alternator(alternator),
             words::voltage_range(spike, reader),
             whole(withstand_v)

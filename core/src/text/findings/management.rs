@@ -114,7 +114,7 @@ const fn unlimited(by: NotHeldBy) -> &'static str {
 /// What follows for charging and for the electronics.
 fn follows(opens: &ManagementOpens, reader: &Reader) -> String {
     if opens.field_off_first {
-        "The field is off first, so no load is cut off and nothing is damaged; but the bank is no longer charged, or by fits and starts.".to_string()
+        "The field is off first, so no load is cut off and nothing is damaged; but the bank is no longer charged, or only on and off.".to_string()
     } else {
         load_lost(opens.load_lost.as_ref(), reader)
     }

@@ -16,6 +16,8 @@ mod lithium;
 mod load_dump;
 mod management;
 mod packs;
+mod sensor;
+mod sharing;
 mod speed;
 mod voltage;
 
@@ -34,6 +36,8 @@ pub fn sentence(finding: &Finding, reader: &Reader) -> String {
         Finding::Voltage(finding) => voltage::sentence(finding, reader),
         Finding::Inputs(finding) => inputs::sentence(finding, reader),
         Finding::Heat(finding) => heat::sentence(finding, reader),
+        Finding::Sensor(finding) => sensor::sentence(finding, reader),
+        Finding::Sharing(finding) => sharing::sentence(finding, reader),
         Finding::Leg(finding) => legs::sentence(finding, reader),
         Finding::Speed(finding) => speed::sentence(finding, reader),
         Finding::Day(finding) => day::sentence(finding, reader),

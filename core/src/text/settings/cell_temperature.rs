@@ -40,7 +40,7 @@ const fn held(by: CurrentInTheCold) -> &'static str {
             "Nothing tells the regulator: set it by hand in such cold, or the battery management system disconnects under load."
         }
         CurrentInTheCold::RegulatorByHandOrStopped => {
-            "The signal stops the charging but says no limit: set the regulator by hand in such cold, or the bank is charged by fits and starts."
+            "The signal stops the charging but says no limit: set the regulator by hand in such cold, or the bank is charged on and off."
         }
         CurrentInTheCold::DcDcChargerByHand => {
             "Nothing tells the DC-DC charger: set it by hand in such cold, or the battery management system disconnects."

@@ -210,6 +210,7 @@ const fn charged_by(source: StartBatterySource) -> &'static str {
             "an output of the shore charger, and the alternator when the engine runs"
         }
         StartBatterySource::Alternator => "the alternator, before the DC-DC charger",
+        StartBatterySource::WithHouseBank => "the alternator, together with the house bank",
         StartBatterySource::DcDcCharger => "the DC-DC charger from the house bank",
         StartBatterySource::SecondAlternator => "the second alternator",
         StartBatterySource::NotGiven => {

@@ -2,7 +2,7 @@ use crate::units::quantity::{
     Quantity, QuantityKind, ampere_hours, amperes, celsius, count, kelvin, millimetres, minutes,
     money, percent, volts,
 };
-use crate::units::{CHOICES, Reader};
+use crate::units::{CHOICES, DEGREE, LATITUDE, Reader};
 
 fn length(value: f64) -> Quantity {
     Quantity::new(value, QuantityKind::Length).to(1)
@@ -114,4 +114,13 @@ fn two_figures_share_a_unit() {
     );
     let angle = Quantity::new(120.0, QuantityKind::Angle);
     assert_eq!(reader.show(angle), "120°");
+}
+
+#[test]
+fn a_latitude_is_north_or_south_and_an_angle_is_neither() {
+    let reader = Reader::METRIC.with_decimal_comma(true);
+    let told = |degrees| reader.entered(degrees, LATITUDE);
+    assert_eq!([-18.0, 36.5, 0.0].map(told), ["18° S", "36,5° N", "0° N"]);
+    assert_eq!(reader.input_range(-70.0, 70.0, LATITUDE), "70° S to 70° N");
+    assert_eq!(reader.entered(180.0, DEGREE), "180°");
 }

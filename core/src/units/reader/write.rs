@@ -75,6 +75,13 @@ impl Reader {
     /// The range of an input in the unit this reader types it in: "20 to 4000 A·h",
     /// "−40 to 140 °F". As many decimals as the bounds have.
     pub fn input_range(&self, low: f64, high: f64, unit: &UnitOfMeasure) -> String {
+        if unit.is_latitude {
+            return format!(
+                "{} to {}",
+                self.entered(low, unit),
+                self.entered(high, unit)
+            );
+        }
         let other = self.other(unit);
         let bound = |value: f64| {
             let value = other.map_or(value, |other| other.to(value));
@@ -86,15 +93,20 @@ impl Reader {
     }
 
     /// A number that was entered, with every decimal it has, in this reader's
-    /// unit: "2.4", "120 A".
+    /// unit: "2.4", "120 A", "18° S".
     pub fn entered(&self, number: f64, unit: &UnitOfMeasure) -> String {
+        if unit.is_latitude {
+            let half = if number < 0.0 { "S" } else { "N" };
+            return format!("{}° {half}", self.decimal(&number.abs().to_string()));
+        }
         let (number, symbol) = match self.other(unit) {
             Some(other) => (other.to(number), other.symbol),
             None => (number, unit.symbol),
         };
-        let text = self.decimal(&number.to_string());
+        let text = self.decimal(&number.to_string().replace('-', "−"));
         match symbol {
             "" => text,
+            "°" => format!("{text}°"),
             symbol => format!("{text} {symbol}"),
         }
     }

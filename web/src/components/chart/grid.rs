@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::axis::Axis;
 use super::legend::Legend;
+use super::line::LineStyle;
 use super::marks::{Stroke, Words};
 use super::scale::Scale;
 use super::{LEFT, RIGHT};
@@ -20,7 +21,7 @@ pub fn Field(
     #[prop(into)] time: Signal<Scale>,
     #[prop(into)] axis: Signal<Axis>,
     /// Style and name of each line.
-    names: Vec<(&'static str, &'static str)>,
+    names: Vec<(LineStyle, &'static str)>,
 ) -> impl IntoView {
     let (top, bottom) = field;
     let hours = move || {

@@ -1,4 +1,4 @@
-//! Levels worth knowing, and the line where a drawing is read off.
+//! Strokes, words and blocks, and levels worth knowing.
 
 use leptos::prelude::*;
 
@@ -7,9 +7,23 @@ use super::{LEFT, RIGHT};
 
 /// A straight stroke from one point to another.
 #[component]
-pub fn Stroke(#[prop(into)] class: String, from: (f64, f64), to: (f64, f64)) -> impl IntoView {
+pub fn Stroke(
+    #[prop(into)] class: String,
+    from: (f64, f64),
+    to: (f64, f64),
+    /// Lengths of dashes and gaps, where it has any.
+    #[prop(optional_no_strip)]
+    dashes: Option<&'static str>,
+) -> impl IntoView {
     view! {
-        <line class=class x1=tenths(from.0) y1=tenths(from.1) x2=tenths(to.0) y2=tenths(to.1) />
+        <line
+            class=class
+            stroke-dasharray=dashes
+            x1=tenths(from.0)
+            y1=tenths(from.1)
+            x2=tenths(to.0)
+            y2=tenths(to.1)
+        />
     }
 }
 
@@ -42,27 +56,14 @@ pub fn Block(#[prop(into)] class: String, at: (f64, f64), size: (f64, f64)) -> i
     }
 }
 
+/// How far above its level the words of one stand.
+pub const LEVEL_ABOVE: f64 = 2.5;
+
 /// A level worth knowing, and what it is.
 #[component]
 pub fn LevelMark(y: f64, words: String) -> impl IntoView {
     view! {
         <Stroke class="mark-line" from=(LEFT, y) to=(RIGHT, y) />
-        <Words class="mark-words" at=(RIGHT, y - 2.5) anchor="end" says=words />
-    }
-}
-
-/// An upright line where a drawing is read off.
-#[component]
-pub fn Cursor(#[prop(into)] x: Signal<Option<f64>>, top: f64, bottom: f64) -> impl IntoView {
-    let x = Signal::derive(move || x.get().map(tenths));
-    view! {
-        <line
-            class="cursor"
-            class:hidden=Signal::derive(move || x.get().is_none())
-            x1=x
-            x2=x
-            y1=top
-            y2=bottom
-        />
+        <Words class="mark-words" at=(RIGHT, y - LEVEL_ABOVE) anchor="end" says=words />
     }
 }

@@ -2,16 +2,22 @@
 //! wide as the page lets them be.
 
 mod axis;
+mod cursor;
 mod grid;
 mod legend;
+mod line;
 mod marks;
 mod path;
 pub mod scale;
+#[cfg(test)]
+pub mod tests;
 
 pub use axis::Axis;
+pub use cursor::{Cursor, LabelBox};
 pub use grid::{AxisTicks, Field, Grid, TimeTicks};
 pub use legend::Legend;
-pub use marks::{Block, Cursor, LevelMark, Stroke, Words};
+pub use line::{ChartLine, LineStyle};
+pub use marks::{Block, LEVEL_ABOVE, LevelMark, Stroke, Words};
 pub use path::{path, tenths};
 pub use scale::Scale;
 

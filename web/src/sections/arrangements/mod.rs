@@ -45,7 +45,7 @@ pub fn Arrangements() -> impl IntoView {
                 "The same boat set up in other ways, each calculated the same way. Two alternators in one space heat each other."
             </p>
             <Caution topic=CautionTopic::Exhaust />
-            <Fold id="arrangements" title="Compare">
+            <Fold id="arrangements" title="Compare" printed=true>
                 <SideBySide />
                 <CustomArrangements />
                 <Fold id="arrange-prices" title="Prices and what an hour costs">

@@ -184,7 +184,7 @@ static ROWS: [Row; 24] = [
     row("Battery stops the charge", |r, o| {
         plain(text::arrangements::opens(o, r))
     }),
-    row("When the bank disconnects", |r, o| {
+    row("Load dump", |r, o| {
         plain(text::arrangements::disconnect(&o.disconnect, r))
     }),
     row("Findings", |_, o| {

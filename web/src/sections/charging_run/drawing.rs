@@ -11,7 +11,8 @@ use leptos::svg;
 
 use super::limits::LimitBand;
 use crate::components::chart::{
-    Axis, Cursor, Field, LEFT, LevelMark, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words, path,
+    Axis, ChartLine, Cursor, Field, LEFT, LEVEL_ABOVE, LabelBox, LevelMark, LineStyle, RIGHT,
+    Scale, Stroke, TimeTicks, WIDTH, Words, path,
 };
 use crate::state::AppState;
 
@@ -24,33 +25,38 @@ const BAND: (f64, f64) = (380.0, 398.0);
 
 /// A line of a field.
 struct Line {
-    /// Its stroke.
-    class: &'static str,
+    style: LineStyle,
     name: &'static str,
     figure: fn(&Moment) -> f64,
 }
 
-const fn line(class: &'static str, name: &'static str, figure: fn(&Moment) -> f64) -> Line {
+const fn line(style: LineStyle, name: &'static str, figure: fn(&Moment) -> f64) -> Line {
     Line {
-        class,
+        style,
         name,
         figure,
     }
 }
 
 static AMPERE_LINES: [Line; 2] = [
-    line("first", "alternator", |moment| moment.alternator_a),
-    line("second", "into the bank", |moment| moment.bank_a),
+    line(LineStyle::First, "alternator", |moment| moment.alternator_a),
+    line(LineStyle::Second, "into the bank", |moment| moment.bank_a),
 ];
 static HEAT_LINES: [Line; 4] = [
-    line("first", "winding", |moment| moment.alternators[0].winding_c),
-    line("third", "rectifier", |moment| {
+    line(LineStyle::First, "winding", |moment| {
+        moment.alternators[0].winding_c
+    }),
+    line(LineStyle::Third, "rectifier", |moment| {
         moment.alternators[0].rectifier_c
     }),
-    line("second", "case", |moment| moment.alternators[0].case_c),
-    line("fourth", "air", |moment| moment.air_c),
+    line(LineStyle::Second, "case", |moment| {
+        moment.alternators[0].case_c
+    }),
+    line(LineStyle::Fourth, "air", |moment| moment.air_c),
 ];
-static CHARGE_LINES: [Line; 1] = [line("first", "state of charge", |moment| moment.charge_pct)];
+static CHARGE_LINES: [Line; 1] = [line(LineStyle::First, "state of charge", |moment| {
+    moment.charge_pct
+})];
 
 /// The drawing, with the line where it is read off.
 #[component]
@@ -87,10 +93,28 @@ pub fn RunDrawing() -> impl IntoView {
             upwards(CHARGE),
         )
     });
-    let level = move |(level_c, words): (f64, &str)| {
-        let words = format!("{words} {}", state.number(celsius(level_c)));
-        view! { <LevelMark y=heat.get().place(level_c) words /> }
-    };
+    let told = Memo::new(move |_| {
+        let told = |(level_c, words): (f64, &str)| {
+            let words = format!("{words} {}", state.number(celsius(level_c)));
+            (heat.get().place(level_c), words)
+        };
+        marks.get().into_iter().map(told).collect::<Vec<_>>()
+    });
+    let level = |(y, words): (f64, String)| view! { <LevelMark y words /> };
+    let opening = Memo::new(move |_| {
+        let opening = state.settled(|_, report| report.analyses.run.opening)?;
+        Some(time.get().place(opening.after_s / 60.0))
+    });
+    let labels = Signal::derive(move || {
+        let of_level =
+            |(y, words): (f64, String)| LabelBox::of((RIGHT, y - LEVEL_ABOVE), "end", &words);
+        let mut labels: Vec<LabelBox> = told.get().into_iter().map(of_level).collect();
+        labels.extend(opening.get().map(|x| {
+            let (at, anchor) = opens_at(x);
+            LabelBox::of(at, anchor, OPENS)
+        }));
+        labels
+    });
     let cursor = Memo::new(move |_| {
         let moment = state.moment()?;
         Some(time.get().place(moment.minute))
@@ -125,12 +149,12 @@ pub fn RunDrawing() -> impl IntoView {
                 <Lines field=AMPERES ticks=4.0 time axis=amperes lines=&AMPERE_LINES />
                 <Lines field=HEAT ticks=5.0 time axis=heat lines=&HEAT_LINES />
                 <Lines field=CHARGE ticks=2.0 time axis=charge lines=&CHARGE_LINES />
-                {move || marks.get().into_iter().map(level).collect_view()}
-                <Disconnects time />
+                <Cursor x=cursor fields=vec![AMPERES, HEAT, CHARGE, BAND] labels />
+                {move || told.get().into_iter().map(level).collect_view()}
+                {move || opening.get().map(|x| view! { <Disconnects x /> })}
                 <LimitBand band=BAND time />
                 <TimeTicks time y=HEIGHT - 12.0 />
             </g>
-            <Cursor x=cursor top=14.0 bottom=HEIGHT - 24.0 />
         </svg>
     }
 }
@@ -144,7 +168,7 @@ fn upwards((top, bottom): (f64, f64)) -> (f64, f64) {
 fn levels(sheet: &Worksheet) -> Vec<(f64, &'static str)> {
     let mut levels = vec![(sheet.inputs.alt.class.limit_c(), "winding limit")];
     if sheet.inputs.reg.kind == RegulatorKind::External {
-        levels.push((sheet.inputs.reg.set_point_c, "set-point"));
+        levels.push((sheet.inputs.reg.set_point_c, "regulator holds"));
     }
     levels
 }
@@ -170,17 +194,19 @@ fn Lines(
     lines: &'static [Line],
 ) -> impl IntoView {
     let state = AppState::expect();
-    let names = lines.iter().map(|line| (line.class, line.name)).collect();
+    let names = lines.iter().map(|line| (line.style, line.name)).collect();
     let drawn = |line: &'static Line| {
         let path = Signal::derive(move || {
             let (time, axis) = (time.get(), axis.get());
             state.settled(|_, report| draw(&report.analyses.run, &time, &axis, line.figure))
         });
-        view! { <path class=format!("line {}", line.class) d=path /> }
+        view! { <ChartLine style=line.style d=path /> }
     };
     view! {
-        <Field field ticks time axis names />
-        {lines.iter().map(drawn).collect_view()}
+        <g class="field">
+            <Field field ticks time axis names />
+            {lines.iter().map(drawn).collect_view()}
+        </g>
     }
 }
 
@@ -189,29 +215,25 @@ fn draw(run: &RunReport, time: &Scale, axis: &Axis, figure: fn(&Moment) -> f64) 
     path(places.map(|moment| (time.place(moment.minute), axis.place(figure(moment)))))
 }
 
+/// What is said where the battery disconnects.
+const OPENS: &str = "the battery stops the charging here";
+
+/// Where that is said, and by which of its ends it is anchored.
+fn opens_at(x: f64) -> ((f64, f64), &'static str) {
+    let y = AMPERES.1 - 6.0;
+    if x < 0.5 * (LEFT + RIGHT) {
+        ((x + 4.0, y), "start")
+    } else {
+        ((x - 4.0, y), "end")
+    }
+}
+
 /// Where the battery disconnects: what follows is as if it had not.
 #[component]
-fn Disconnects(time: Memo<Scale>) -> impl IntoView {
-    let state = AppState::expect();
-    let at = Memo::new(move |_| {
-        let opening = state.settled(|_, report| report.analyses.run.opening);
-        opening.map(|opening| time.get().place(opening.after_s / 60.0))
-    });
-    let line = |x: f64| {
-        let (words_at, anchor) = if x < 0.5 * (LEFT + RIGHT) {
-            (x + 4.0, "start")
-        } else {
-            (x - 4.0, "end")
-        };
-        view! {
-            <Stroke class="mark-line open" from=(x, AMPERES.0) to=(x, BAND.1) />
-            <Words
-                class="mark-words open"
-                at=(words_at, AMPERES.1 - 6.0)
-                anchor=anchor
-                says="the battery stops the charging here"
-            />
-        }
-    };
-    move || at.get().map(line)
+fn Disconnects(x: f64) -> impl IntoView {
+    let (at, anchor) = opens_at(x);
+    view! {
+        <Stroke class="mark-line open" from=(x, AMPERES.0) to=(x, BAND.1) />
+        <Words class="mark-words open" at anchor says=OPENS />
+    }
 }

@@ -7,6 +7,9 @@ use leptos::prelude::*;
 use crate::components::chart::{Block, Scale, Words};
 use crate::state::AppState;
 
+/// How wide a letter of its words is, on the wide side.
+const LETTER: f64 = 5.6;
+
 /// A stretch of the band.
 #[derive(Clone, PartialEq)]
 struct Stretch {
@@ -15,7 +18,7 @@ struct Stretch {
     limit: Limit,
 }
 
-/// One stretch for each limit, its word in it where there is room.
+/// One stretch for each limit, its words in it where there is room.
 #[component]
 pub fn LimitBand(
     /// Top and bottom.
@@ -41,10 +44,13 @@ pub fn LimitBand(
         })
     });
     let drawn = move |stretch: Stretch| {
-        let word = words::limit(stretch.limit);
-        let has_room = stretch.width > 6.0 * word.len() as f64 + 6.0;
+        let words = [
+            words::limit(stretch.limit),
+            words::limit_in_brief(stretch.limit),
+        ];
+        let has_room = |word: &&str| stretch.width > LETTER * word.len() as f64 + LETTER;
         let middle = stretch.from + 0.5 * stretch.width;
-        let word = has_room.then(|| {
+        let word = words.into_iter().find(has_room).map(|word| {
             view! {
                 <Words class="limit-word" at=(middle, bottom - 5.5) says=word />
             }

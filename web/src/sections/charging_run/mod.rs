@@ -40,7 +40,7 @@ pub fn ChargingRun() -> impl IntoView {
         state.settled(|_, report| limited_by(&report.analyses.run, &reader))
     });
     view! {
-        <section class="chart" aria-labelledby="chart-title">
+        <section class="chart run-chart" aria-labelledby="chart-title">
             <h2 id="chart-title">{title}</h2>
             <p class="lead" id="run-lead">
                 {lead}

@@ -25,10 +25,14 @@ const STEP: usize = 4;
 /// The count on the page moves on by so many.
 const TELL_EVERY: usize = 200;
 
+/// Stands above plans of a boat that has changed.
+const EARLIER: &str = "You have changed the boat since this search: the plans below are for your earlier figures. Search again.";
+
 /// The section.
 #[component]
 pub fn GoalSearch() -> impl IntoView {
     let search = UnderWay::new(AppState::expect());
+    search.follow_boat();
     view! {
         <section class="goal" id="goal" aria-labelledby="goal-title">
             <h2 id="goal-title">{SectionId::goal.title()}</h2>
@@ -51,6 +55,8 @@ struct UnderWay {
     tried: RwSignal<usize>,
     /// What was found, and for which worksheet.
     found: RwSignal<Option<Arc<(Worksheet, Found)>>>,
+    /// The boat it was found for, by the count of those opened.
+    of: StoredValue<u32>,
 }
 
 impl UnderWay {
@@ -60,12 +66,14 @@ impl UnderWay {
             slices: Slices::new(),
             tried: RwSignal::new(0),
             found: RwSignal::new(None),
+            of: StoredValue::new(0),
         }
     }
 
     fn start(self) {
         let sheet = self.state.sheet.get_untracked();
         self.tried.set(0);
+        self.of.set_value(self.state.opened.get_untracked());
         self.slices.start(Duration::ZERO, BUDGET_MS, move || {
             let mut search = Search::new(&sheet);
             move || {
@@ -84,27 +92,37 @@ impl UnderWay {
         });
     }
 
-    /// Whether what was found is of another boat than the one that lies open.
+    /// Gives up what was found, or is still looked for, when another boat is
+    /// opened.
+    fn follow_boat(self) {
+        Effect::new(move |_| {
+            if self.state.opened.get() != self.of.get_value() {
+                self.slices.stop();
+                self.found.set(None);
+            }
+        });
+    }
+
+    /// Whether the boat has changed since the search.
     fn is_stale(self) -> bool {
         self.found.with(|found| {
             found.as_ref().is_some_and(|found| {
                 let (of, _) = &**found;
                 let differs = |sheet: &Worksheet| {
-                    sheet.inputs != of.inputs || sheet.loads != of.loads || sheet.legs != of.legs
+                    sheet.inputs != of.inputs
+                        || sheet.loads != of.loads
+                        || sheet.legs != of.legs
+                        || sheet.months != of.months
                 };
                 self.state.sheet.with(differs)
             })
         })
     }
 
-    fn progress(self) -> String {
-        if self.slices.are_running() {
-            format!("{} combinations calculated…", self.tried.get())
-        } else if self.is_stale() {
-            "The boat has changed since: search again.".to_string()
-        } else {
-            String::new()
-        }
+    fn progress(self) -> Option<String> {
+        let tried = self.tried.get();
+        let runs = self.slices.are_running();
+        runs.then(|| format!("{tried} combinations calculated…"))
     }
 }
 
@@ -112,6 +130,7 @@ impl UnderWay {
 #[component]
 fn Form(search: UnderWay) -> impl IntoView {
     let wanted = Goal::wanted().map(|key| view! { <FieldRow place="goal" key /> });
+    let is_stale = Memo::new(move |_| search.is_stale());
     view! {
         {wanted.collect_view()}
         <Levers />
@@ -130,6 +149,9 @@ fn Form(search: UnderWay) -> impl IntoView {
             <span class="said" id="goal-progress" role="status">
                 {Signal::derive(move || search.progress())}
             </span>
+        </p>
+        <p class="told" role="status" id="goal-earlier">
+            {move || is_stale.get().then_some(EARLIER)}
         </p>
         <div id="goal-found">
             {move || search.found.get().map(|found| view! { <Plans found /> })}

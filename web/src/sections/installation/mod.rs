@@ -56,6 +56,7 @@ pub fn Installation() -> impl IntoView {
                 title="Load dump"
                 class="section"
                 note="when the battery disconnects under load"
+                printed=false
             >
                 <LoadDump />
             </Fold>

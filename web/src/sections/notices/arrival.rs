@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use crate::components::{Button, ChangesTable, Fold};
 use crate::sections::notices::seen;
+use crate::state::saved_boats::SavedBoat;
 use crate::state::{AppState, Earlier};
 
 /// The notice.
@@ -29,6 +30,7 @@ pub fn ArrivalNotice() -> impl IntoView {
                 <p>{headline}</p>
                 <ul>{remarks}</ul>
             </div>
+            <Own />
             <Fold id="changed" title="Show what differs from the one before" applies=has_before>
                 <Changes />
             </Fold>
@@ -48,6 +50,53 @@ pub fn ArrivalNotice() -> impl IntoView {
         </div>
     }
 }
+
+/// Asks which of the boats kept here a boat that came by a link is meant for:
+/// what it changes there is a proposal, and no reading.
+#[component]
+fn Own() -> impl IntoView {
+    let state = AppState::expect();
+    let others = Memo::new(move |_| {
+        let open = state.saved.number.get();
+        let mut list = state.saved.list.get();
+        list.retain(|boat| open != Some(boat.number) && boat.name.is_some());
+        list
+    });
+    let by_link = Signal::derive(move || {
+        let arrival = state.arrival.read();
+        arrival.as_ref().is_some_and(|arrival| arrival.by_link)
+    });
+    let is_asked = Memo::new(move |_| by_link.get() && !others.read().is_empty());
+    let own = state.comparison.proposal_for;
+    let option = move |boat: SavedBoat| {
+        let number = boat.number;
+        view! {
+            <option value=number prop:selected=move || own.get() == Some(number)>
+                {boat.title()}
+            </option>
+        }
+    };
+    view! {
+        <div class=Signal::derive(move || seen(is_asked.get(), "own-boat"))>
+            <label for="proposal-for">"Is it one of your boats, with changes somebody proposes?"</label>
+            <select
+                id="proposal-for"
+                on:change:target=move |event| state.choose_own(event.target().value().parse().ok())
+            >
+                <option value="" prop:selected=move || own.get().is_none()>
+                    "No, it is another boat"
+                </option>
+                {move || others.get().into_iter().map(option).collect_view()}
+            </select>
+            <p class="margin">
+                {move || own.get().map(|_| PROPOSED)}
+            </p>
+        </div>
+    }
+}
+
+/// What happens to figures of somebody else's.
+const PROPOSED: &str = "Facts that differ from your boat's are marked “proposed”, and count as guesses until you check them aboard and say how well you know them.";
 
 /// How the open boat differs from the one before.
 #[component]

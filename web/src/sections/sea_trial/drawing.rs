@@ -10,7 +10,8 @@ use ampwright_core::units::{QuantityKind, Reader};
 use leptos::prelude::*;
 
 use crate::components::chart::{
-    Axis, Field, LEFT, Legend, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words, path, tenths,
+    Axis, ChartLine, Field, LEFT, Legend, LineStyle, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words,
+    path, tenths,
 };
 use crate::state::{AppState, Trial};
 
@@ -56,15 +57,17 @@ fn Drawn(plan: Plan, reader: Reader) -> impl IntoView {
         let line = plan.calculated[at].iter();
         let line = path(line.map(|(minute, figure)| (time.place(*minute), axis.place(*figure))));
         view! {
-            <path class="line third" d=line />
-            <path class="dots" d=dots(plan.read[at].iter().copied(), &time, &axis) />
-            <path class="typed" d=crosses(&plan.typed[at], &time, &axis) />
+            <g class="field">
+                <ChartLine style=LineStyle::Third d=line />
+                <path class="dots" d=dots(plan.read[at].iter().copied(), &time, &axis) />
+                <path class="typed" d=crosses(&plan.typed[at], &time, &axis) />
+            </g>
         }
     });
     let named = |name: &'static str, (top, _): (f64, f64)| {
         let y = top - 7.0;
         view! {
-            <Legend names=vec![("third", "calculated")] x=LEFT + 52.0 y />
+            <Legend names=vec![(LineStyle::Third, "calculated")] x=LEFT + 52.0 y />
             <path class="dots" d=format!("M{} {}h0", tenths(LEFT + 140.0), tenths(y)) />
             <Words class="name" at=(LEFT + 146.0, y + 3.5) anchor="start" says="as read" />
             <Words class="name" at=(LEFT, y + 3.5) anchor="start" says=name />
@@ -167,11 +170,11 @@ pub fn CaseDrawing(series: Vec<Compared>, reader: Reader) -> impl IntoView {
             >
                 <Field field=FIELD ticks=5.0 time axis=heat names=Vec::new() />
                 <TimeTicks time y=FIELD.1 + 13.0 />
-                <path class="line second" d=path(modelled) />
+                <ChartLine style=LineStyle::Second d=path(modelled) />
                 <path class="dots" d=dots />
                 <path class="dots" d="M120 10h0" />
                 <Words class="name" at=(126.0, 13.5) anchor="start" says="case, as read" />
-                <Legend names=vec![("second", "as fitted")] x=210.0 y=10.0 />
+                <Legend names=vec![(LineStyle::Second, "as fitted")] x=210.0 y=10.0 />
             </svg>
         </div>
     })

@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use ampwright_core::Worksheet;
 use ampwright_core::decision::calibration::apply;
 use ampwright_core::text::sea_trial::EXAMPLE_READINGS;
 use leptos::prelude::*;
@@ -9,6 +10,9 @@ use leptos::prelude::*;
 use super::outcome::{Found, Outcome, OutcomeShown};
 use crate::components::Button;
 use crate::state::{AppState, Trial};
+
+/// Stands above the fit of a boat that has changed.
+const EARLIER: &str = "You have changed the boat since this fit: the figures below rest on your earlier ones. Fit the model again.";
 
 /// The button, what came of it, and the button that takes it over.
 #[component]
@@ -44,6 +48,13 @@ pub fn FitToReadings() -> impl IntoView {
         let outcome = outcome.read();
         matches!(outcome.as_deref(), Some(outcome) if outcome.found.is_fit())
     });
+    let is_stale = Memo::new(move |_| {
+        let outcome = outcome.read();
+        outcome.as_deref().is_some_and(|outcome| {
+            let stands = |sheet: &Worksheet| outcome.stands_for(&sheet.inputs);
+            !state.sheet.with(stands)
+        })
+    });
     let example = Signal::derive(move || trial.is_example().then_some(EXAMPLE_READINGS));
     view! {
         <p class="margin" id="trial-example">
@@ -57,6 +68,9 @@ pub fn FitToReadings() -> impl IntoView {
                 press=fit
             />
         </p>
+        <p class="told" role="status" id="trial-of-earlier">
+            {move || is_stale.get().then_some(EARLIER)}
+        </p>
         <div id="trial-outcome" role="status">
             <Show when=move || is_there.get()>
                 {move || outcome.get().map(|outcome| view! { <OutcomeShown outcome /> })}
@@ -65,7 +79,12 @@ pub fn FitToReadings() -> impl IntoView {
         <div id="trial-take">
             <Show when=move || is_fit.get()>
                 <p class="buttons">
-                    <Button says="Use these values" id="trial-use" disabled=taken press=take />
+                    <Button
+                        says="Use these values"
+                        id="trial-use"
+                        disabled=Signal::derive(move || taken.get() || is_stale.get())
+                        press=take
+                    />
                     " "
                     <span class="said" role="status">
                         {move || {

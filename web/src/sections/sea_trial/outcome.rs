@@ -2,13 +2,14 @@
 
 use std::sync::Arc;
 
+use ampwright_core::boat::Inputs;
 use ampwright_core::decision::calibration;
 use ampwright_core::decision::calibration::{Fit, Fitted, Log, Refusal, apply};
-use ampwright_core::report;
 use ampwright_core::text;
 use ampwright_core::text::calibration::{fit_remarks, refusal};
 use ampwright_core::units::Reader;
 use ampwright_core::units::quantity::{amperes, kelvin};
+use ampwright_core::{Report, Worksheet, report};
 use leptos::either::Either;
 use leptos::prelude::*;
 
@@ -24,6 +25,8 @@ pub struct Outcome {
     pub found: Found,
     /// The boat it belongs to, by the count of those opened.
     pub opened: u32,
+    /// Its inputs, and what they become once the figures are used.
+    inputs: [Inputs; 2],
 }
 
 /// Figures, or why there are none.
@@ -51,23 +54,33 @@ impl Found {
 impl Outcome {
     /// Fits the model of the open boat to readings.
     pub fn of(state: AppState, log: &Log) -> Outcome {
-        let found = state.glance(|sheet, before| match calibration::fit(sheet, log) {
-            Ok(fit) => {
-                let mut after = sheet.clone();
-                apply(&mut after, &fit);
-                Found::Fit {
-                    fit,
-                    before_a: before.analyses.output.hot_a,
-                    after_a: report(&after).analyses.output.hot_a,
+        let fitted = |sheet: &Worksheet, before: &Report| {
+            let mut after = sheet.clone();
+            let found = match calibration::fit(sheet, log) {
+                Ok(fit) => {
+                    apply(&mut after, &fit);
+                    Found::Fit {
+                        fit,
+                        before_a: before.analyses.output.hot_a,
+                        after_a: report(&after).analyses.output.hot_a,
+                    }
                 }
-            }
-            Err(why) => Found::Refused(why),
-        });
+                Err(why) => Found::Refused(why),
+            };
+            (found, [sheet.inputs, after.inputs])
+        };
+        let (found, inputs) = state.glance(fitted);
         Outcome {
             log: log.clone(),
             found,
             opened: state.opened.get_untracked(),
+            inputs,
         }
+    }
+
+    /// Whether it is of the boat as it stands, its figures used or not.
+    pub fn stands_for(&self, inputs: &Inputs) -> bool {
+        self.inputs.contains(inputs)
     }
 
     /// Whether it came of these readings.

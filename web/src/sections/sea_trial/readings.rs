@@ -29,15 +29,6 @@ pub fn Readings() -> impl IntoView {
             >
                 <Listed from=IN_SIGHT to=usize::MAX />
             </Fold>
-            <p class="buttons">
-                <Button
-                    says="Take back the last change"
-                    id="trial-back"
-                    class="plain"
-                    hidden=Signal::derive(move || !trial.can_go_back())
-                    press=move |()| trial.go_back()
-                />
-            </p>
         </div>
     }
 }

@@ -98,6 +98,9 @@ pub fn Files() -> impl IntoView {
                 {warning}
             </span>
         </p>
+        <p class="about">
+            "On paper stands what matters aboard: the answer, what was entered, warnings, arrangements, cables, belt, settings and the first run, on about six pages. The settings sheet and the first run can be printed by themselves, from where they stand."
+        </p>
         <p class="about">"Results as tables for any spreadsheet (CSV):"</p>
         <ul class="tables-out">{TABLES.into_iter().enumerate().map(table).collect_view()}</ul>
     }

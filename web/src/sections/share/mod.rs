@@ -58,7 +58,7 @@ pub fn Share() -> impl IntoView {
                 "A link holds every figure you have entered and nothing else. Nothing is sent anywhere: whoever opens it reads it in their own browser."
             </p>
             <LinkToBoat link />
-            <Fold id="scan" title="QR code" printed=true>
+            <Fold id="scan" title="QR code">
                 <LinkCode link />
             </Fold>
             <Fold id="forum" title="A text for a forum">

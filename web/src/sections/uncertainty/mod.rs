@@ -25,15 +25,16 @@ pub fn HowCertain() -> impl IntoView {
         runs.map(|runs| format!("Calculating: {runs} of {RUNS}."))
     });
     let is_known = Memo::new(move |_| uncertainty.latest().is_some());
+    let is_pending = Signal::derive(move || uncertainty.runs_done().is_some());
     view! {
-        <section class="sure" id="sure" aria-labelledby="sure-title">
+        <section class="sure" class:pending=is_pending id="sure" aria-labelledby="sure-title">
             <h2 id="sure-title">"How certain is this?"</h2>
             <p class="lead">
                 {format!(
                     "The same boat calculated {RUNS} times, every figure moved within what it may be. In 80 % of cases the answer lies in these ranges. ",
                 )} <span id="sure-progress">{progress}</span>
             </p>
-            <div id="sure-told" class:stale=Signal::derive(move || uncertainty.runs_done().is_some())>
+            <div id="sure-told" class:stale=is_pending>
                 <Show when=move || is_known.get()>
                     {move || uncertainty.latest().map(|certainty| view! { <Ranges certainty /> })}
                 </Show>

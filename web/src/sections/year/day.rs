@@ -11,7 +11,8 @@ use ampwright_core::units::{QuantityKind, Reader};
 use leptos::prelude::*;
 
 use crate::components::chart::{
-    Axis, Field, LEFT, LevelMark, RIGHT, Scale, Stroke, TimeTicks, WIDTH, Words, path,
+    Axis, ChartLine, Field, LEFT, LevelMark, LineStyle, RIGHT, Scale, Stroke, TimeTicks, WIDTH,
+    Words, path,
 };
 
 const CHARGE: (f64, f64) = (18.0, 96.0);
@@ -49,12 +50,20 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
     };
     let lines = [
         (
-            "line first",
+            LineStyle::First,
             path(bank.map(|(hour, pct)| (across(&time, hour), charge.place(pct)))),
         ),
-        ("line first", steps(hours, &time, &power, |hour| hour.sun_w)),
-        ("line third", steps(hours, &time, &power, |hour| hour.use_w)),
-        ("line second", other),
+        (
+            LineStyle::Second,
+            steps(hours, &time, &power, |hour| hour.sun_w),
+        ),
+        (
+            LineStyle::Third,
+            steps(hours, &time, &power, |hour| hour.use_w),
+        ),
+        (LineStyle::Fourth, other),
+    ];
+    let runs = [
         ("on", stretches(hours, &time, |hour| hour.engine_min)),
         (
             "on shore",
@@ -72,9 +81,9 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
         (_, true) => "generator",
         _ => "engine",
     };
-    let mut power_names = vec![("first", "solar"), ("third", "use")];
+    let mut power_names = vec![(LineStyle::Second, "solar"), (LineStyle::Third, "use")];
     if year.has_other {
-        power_names.push(("second", "other sources"));
+        power_names.push((LineStyle::Fourth, "other sources"));
     }
     Some(view! {
         <div class="chart">
@@ -83,7 +92,7 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
                 role="img"
                 aria-label=format!("A settled day in {}", text::year::month(month.month))
             >
-                <Field field=CHARGE ticks=2.0 time axis=charge names=vec![("first", "bank")] />
+                <Field field=CHARGE ticks=2.0 time axis=charge names=vec![(LineStyle::First, "bank")] />
                 <Field
                     field=POWER
                     ticks=4.0
@@ -91,7 +100,8 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
                     axis=power
                     names=power_names
                 />
-                {lines.map(|(class, line)| view! { <path class=class d=line /> }).collect_view()}
+                {lines.map(|(style, d)| view! { <ChartLine style d /> }).collect_view()}
+                {runs.map(|(class, d)| view! { <path class=class d=d /> }).collect_view()}
                 <Stroke class="edge" from=(LEFT, BAND.1) to=(RIGHT, BAND.1) />
                 <Words class="name" at=(LEFT - 4.0, BAND.1 - 4.0) anchor="end" says=charged_by />
                 {marks.map(mark).collect_view()}
@@ -142,4 +152,28 @@ fn stretches(hours: &[HourReport], time: &Scale, minutes: fn(&HourReport) -> f64
         );
     }
     areas
+}
+
+#[cfg(test)]
+mod tests {
+    use std::sync::Arc;
+
+    use ampwright_core::analysis::year;
+    use ampwright_core::boat::demo;
+    use ampwright_core::units::Reader;
+    use leptos::prelude::*;
+
+    use super::SettledDay;
+    use crate::components::chart::tests::assert_lines_differ;
+    use crate::prerender::part;
+
+    #[test]
+    fn its_lines_differ_in_their_dashes() {
+        let year = Arc::new(year(&demo()));
+        let drawn = part(
+            |_| (),
+            || view! { <SettledDay year at=6 reader=Reader::METRIC /> },
+        );
+        assert_eq!(assert_lines_differ(&drawn), 3);
+    }
 }

@@ -155,7 +155,7 @@ pub fn MonthTable(year: Arc<Year>, reader: Reader) -> impl IntoView {
             </tr>
         }
     };
-    let alike = "Every month is alike here. For summer and winter enter solar panels, and let their yield be calculated from latitude, month and sky; or fill in the months above.";
+    let alike = "Every month is alike here. To tell summer from winter, choose “From latitude, month and sky” above, or fill in the months.";
     view! {
         <p class="told">{text::year::sentences(&year, &reader).join(" ")}</p>
         <p class="lead">{(!year.months_differ).then_some(alike)}</p>

@@ -22,7 +22,8 @@ pub fn MonthEntries() -> impl IntoView {
 fn Columns() -> impl IntoView {
     let state = AppState::expect();
     let column = RwSignal::new(MonthRow::column("days").unwrap_or(0));
-    let spend = move |how: YearAboard| {
+    let spend = move |how: YearAboard, says: &str| {
+        state.can_undo(format!("Days aboard: {says}"));
         state.void_rows(|target| matches!(target, Target::Month(..)));
         state.edit(|sheet| sheet.live_aboard(how));
         if let Some(days) = MonthRow::column("days") {
@@ -30,13 +31,21 @@ fn Columns() -> impl IntoView {
         }
     };
     view! {
+        <FieldRow place="months" key=key!(sun.basis) />
+        <FieldRow place="months" key=key!(sun.latitude_deg) />
         <p class="buttons" role="group" aria-label="Days aboard">
             {YearAboard::ALL
                 .iter()
                 .zip(YearAboard::OPTIONS)
                 .map(|(how, option)| {
                     let how = *how;
-                    view! { <Button says=option.label class="plain" press=move |()| spend(how) /> }
+                    view! {
+                        <Button
+                            says=option.label
+                            class="plain"
+                            press=move |()| spend(how, option.label)
+                        />
+                    }
                 })
                 .collect_view()}
         </p>

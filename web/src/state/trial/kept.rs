@@ -8,9 +8,6 @@ use crate::browser::storage::Storage;
 
 /// A trial stands under this and the number of its boat.
 const TRIAL: &str = "ampwright.trial.";
-/// Most steps back, and most letters they may take together.
-const MOST_STEPS: usize = 20;
-const MOST_LETTERS: usize = 200_000;
 
 /// All that is kept of a trial.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -29,8 +26,6 @@ pub struct Draft {
     pub started_ms: Option<f64>,
     /// Whether the clock runs.
     pub runs: bool,
-    /// The readings before each of the last changes, the latest at the end.
-    pub before: Vec<String>,
 }
 
 impl Draft {
@@ -39,12 +34,23 @@ impl Draft {
         *self == Draft::default()
     }
 
-    /// Remembers the readings as they are, to come back to.
-    pub fn remember(&mut self) {
-        self.before.push(self.log.to_text());
-        let letters = |before: &[String]| before.iter().map(String::len).sum::<usize>();
-        while self.before.len() > MOST_STEPS || letters(&self.before) > MOST_LETTERS {
-            self.before.remove(0);
+    /// All of it as a text.
+    pub fn to_text(&self) -> String {
+        self.to_json().to_string()
+    }
+
+    /// What a text tells; a blank one where it tells nothing.
+    pub fn of_text(text: &str) -> Draft {
+        Draft::of_json(&serde_json::from_str(text).unwrap_or_default())
+    }
+
+    /// Puts the readings of an earlier state back, and its clock where there is
+    /// none by now. What is half typed stays.
+    pub fn put_back(&mut self, before: Draft) {
+        self.log = before.log;
+        if self.started_ms.is_none() {
+            self.started_ms = before.started_ms;
+            self.runs = before.runs;
         }
     }
 
@@ -57,7 +63,6 @@ impl Draft {
             "pasted": self.pasted,
             "started": self.started_ms,
             "runs": self.runs,
-            "before": self.before,
         })
     }
 
@@ -65,7 +70,6 @@ impl Draft {
         let text = |name: &str| kept[name].as_str().unwrap_or_default();
         let log = readings(text("log"));
         let count = log.rows.len();
-        let before = kept["before"].as_array();
         let correcting = kept["correcting"].as_u64();
         let started_ms = kept["started"].as_f64();
         Draft {
@@ -78,10 +82,6 @@ impl Draft {
             pasted: text("pasted").to_string(),
             started_ms,
             runs: started_ms.is_some() && kept["runs"] == true,
-            before: before.map_or(Vec::new(), |before| {
-                let texts = before.iter().filter_map(Value::as_str);
-                texts.map(str::to_string).collect()
-            }),
         }
     }
 }
@@ -116,7 +116,7 @@ pub fn name(number: u32) -> String {
 /// The trial of a boat.
 pub fn recall(number: u32, storage: &Storage) -> Option<Draft> {
     let kept = storage.get(&name(number))?;
-    Some(Draft::of_json(&serde_json::from_str(&kept).ok()?))
+    Some(Draft::of_text(&kept))
 }
 
 /// Keeps the trial of a boat; one with nothing in it takes no room.
@@ -126,7 +126,7 @@ pub fn keep(number: u32, draft: &Draft) {
         storage.remove(&name(number));
     } else {
         // Where there is no room the page says so for the boat itself.
-        let _ = storage.set(&name(number), &draft.to_json().to_string());
+        let _ = storage.set(&name(number), &draft.to_text());
     }
 }
 
@@ -149,9 +149,7 @@ mod tests {
         draft.log = readings(&draft.log.to_text());
         draft.entry.minute = "12.5".to_string();
         draft.entry.figures[1] = "95,".to_string();
-        draft.remember();
-        let kept = draft.to_json().to_string();
-        let again = Draft::of_json(&serde_json::from_str(&kept).unwrap());
+        let again = Draft::of_text(&draft.to_text());
         assert_eq!(again, draft);
         assert!(!again.is_blank());
     }
@@ -159,26 +157,34 @@ mod tests {
     #[test]
     fn what_somebody_else_wrote_there_is_a_blank_or_half_a_draft() {
         for kept in [
+            "",
             "null",
             "3",
             "[]",
             "{\"log\":3}",
             "{\"runs\":true,\"correcting\":7}",
         ] {
-            let draft = Draft::of_json(&serde_json::from_str(kept).unwrap());
+            let draft = Draft::of_text(kept);
             assert!(draft.is_blank(), "{kept}: {draft:?}");
         }
     }
 
     #[test]
-    fn steps_back_have_an_end() {
-        let mut draft = Draft {
+    fn what_is_put_back_leaves_what_is_half_typed_and_a_clock_that_runs() {
+        let before = Draft {
             log: readings(SAMPLE),
+            started_ms: Some(1.0),
+            runs: true,
             ..Draft::default()
         };
-        for _ in 0..50 {
-            draft.remember();
-        }
-        assert_eq!(draft.before.len(), MOST_STEPS);
+        let mut draft = Draft::default();
+        draft.entry.minute = "7".to_string();
+        draft.put_back(before.clone());
+        assert_eq!(draft.log, before.log);
+        assert_eq!((draft.started_ms, draft.runs), (Some(1.0), true));
+        assert_eq!(draft.entry.minute, "7");
+        draft.started_ms = Some(2.0);
+        draft.put_back(before);
+        assert_eq!(draft.started_ms, Some(2.0));
     }
 }

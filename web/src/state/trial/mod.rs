@@ -115,6 +115,14 @@ impl Trial {
         }
     }
 
+    /// The readings are about to be changed in a way that can be taken back.
+    fn can_undo(self, says: impl Into<String>) {
+        // The step is kept under the number that the boat has from now on.
+        self.keep();
+        let before = self.draft.with_untracked(Draft::to_text);
+        self.state.can_undo_readings(says.into(), before);
+    }
+
     /// Takes up the trial of each boat that is opened, and goes on with this one
     /// where the boat gets a number of its own.
     fn follow_boat(self) {
@@ -125,6 +133,9 @@ impl Trial {
                 self.take_up(now.1);
             } else if before.is_some_and(|(_, number)| number != now.1) {
                 self.keep();
+            }
+            if let Some(before) = self.state.undo.trial_to_put_back() {
+                self.put_back(&before);
             }
             now
         });

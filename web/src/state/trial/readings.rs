@@ -61,9 +61,11 @@ impl Trial {
                 false
             }
             Ok(row) => {
+                if self.draft.with_untracked(corrected).is_some() {
+                    self.can_undo("Reading corrected");
+                }
                 self.change(|draft| {
-                    if let Some(at) = draft.correcting.filter(|at| *at < draft.log.rows.len()) {
-                        draft.remember();
+                    if let Some(at) = corrected(draft) {
                         draft.log.rows.remove(at);
                     }
                     draft.log.put(row);
@@ -99,9 +101,11 @@ impl Trial {
 
     /// Deletes a reading.
     pub fn delete(self, at: usize) {
+        if at < untrack(|| self.count()) {
+            self.can_undo("Reading deleted");
+        }
         self.change(|draft| {
             if at < draft.log.rows.len() {
-                draft.remember();
                 draft.log.rows.remove(at);
             }
             if draft.correcting.is_some() {
@@ -110,17 +114,11 @@ impl Trial {
         });
     }
 
-    /// Whether a change can be taken back.
-    pub fn can_go_back(self) -> bool {
-        self.draft.with(|draft| !draft.before.is_empty())
-    }
-
-    /// Takes the last change of the readings back.
-    pub fn go_back(self) {
+    /// Puts the readings of an earlier state back.
+    pub(super) fn put_back(self, before: &str) {
+        self.complaint.set(None);
         self.change(|draft| {
-            if let Some(before) = draft.before.pop() {
-                draft.log = readings(&before);
-            }
+            draft.put_back(Draft::of_text(before));
             if draft.correcting.is_some() {
                 end_correction(draft);
             }
@@ -141,10 +139,13 @@ impl Trial {
     pub fn replace_now(self, with: Replacement) {
         self.asked.set(None);
         self.complaint.set(None);
+        if untrack(|| self.count()) > 0 {
+            self.can_undo(match with {
+                Replacement::Nothing => "Readings deleted",
+                Replacement::Example | Replacement::Pasted => "Readings replaced",
+            });
+        }
         self.change(|draft| {
-            if !draft.log.rows.is_empty() {
-                draft.remember();
-            }
             if draft.correcting.is_some() {
                 end_correction(draft);
             }
@@ -165,6 +166,11 @@ impl Trial {
     pub fn pasted_remarks(self) -> Vec<LogRemark> {
         self.draft.with(|draft| read(&draft.pasted).remarks)
     }
+}
+
+/// The place of the reading that is being corrected, if it is there still.
+fn corrected(draft: &Draft) -> Option<usize> {
+    draft.correcting.filter(|at| *at < draft.log.rows.len())
 }
 
 /// What was half typed before a correction is there again.
