@@ -15,6 +15,7 @@ mod dump;
 mod efficiency;
 mod engine;
 mod generator;
+mod heat;
 mod lead;
 mod machine_180a;
 mod machine_28v;
