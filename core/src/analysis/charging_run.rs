@@ -3,6 +3,7 @@
 use crate::analysis::run_report::{
     AlternatorMoment, AlternatorRun, LimitShare, Moment, RunReport, SoakReport, StretchReport,
 };
+use crate::analysis::temperatures::PartTemperatures;
 use crate::physics::charging::{kept_energy_pct, mean_bank_a};
 use crate::physics::drive::percent;
 use crate::physics::fuel::{marginal_l, run_l};
@@ -85,8 +86,12 @@ pub(super) fn timed_report(
             .iter()
             .zip(&soak.hottest)
             .zip(&peaks.loads)
-            .map(|((peak, soak_peak), peak_load)| AlternatorRun {
-                peak: (*peak).into(),
+            .enumerate()
+            .map(|(at, ((peak, soak_peak), peak_load))| AlternatorRun {
+                peak: PartTemperatures {
+                    winding_may_be_c: trace.winding_may_be_c(end_s, at),
+                    ..(*peak).into()
+                },
                 soak_peak: (*soak_peak).into(),
                 peak_load: *peak_load,
             })

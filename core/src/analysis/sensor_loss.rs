@@ -31,8 +31,10 @@ pub struct SensorLost {
     pub peak: PartTemperatures,
     /// The part that comes nearest to its limit, or passes it most.
     pub part: Part,
-    /// How hot that gets \[°C\].
+    /// How hot that gets, or may get \[°C\].
     pub part_c: f64,
+    /// Whether it may get so hot at most, as nobody has measured it.
+    pub at_most: bool,
     /// What it withstands for long \[°C\].
     pub limit_c: f64,
     /// When the first part passes its limit \[min\]; none where all stay within.
@@ -82,12 +84,16 @@ fn without_sensor(
     let (from, to) = (run.from_pct / 100.0, run.to_pct / 100.0);
     let trace = charge(&plant, from, 1.0, run.longest_h * 3600.0, &Fineness::USUAL);
     let end_s = trace.reaches(to).unwrap_or(trace.last_s());
-    let peak: PartTemperatures = (*trace.hottest(end_s).get(at)?).into();
+    let peak = PartTemperatures {
+        winding_may_be_c: trace.winding_may_be_c(end_s, at),
+        ..(*trace.hottest(end_s).get(at)?).into()
+    };
     let limits = Part::ALL.map(|part| PartLimit {
         alternator: installed.which,
         part,
         peak_c: part.of(&peak),
         settled_c: None,
+        at_most: part == Part::Winding && installed.winding_unknown(),
         limit_c: part.limit_c(installed.alternator),
     });
     let worst = nearest(&limits)?;
@@ -96,6 +102,7 @@ fn without_sensor(
         peak,
         part: worst.part,
         part_c: worst.peak_c,
+        at_most: worst.at_most,
         limit_c: worst.limit_c,
         passes_min: first_passed(&limits, &trace, end_s).map(|(_, after_s)| after_s / 60.0),
     })

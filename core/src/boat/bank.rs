@@ -82,8 +82,11 @@ section! {
             .when(|i| i.bank.chemistry == Chemistry::Lfp);
         harness_mohm: f64 = number("Switch, fuse and cable", MILLIOHM, 0.0, 100.0, 1.5).advanced().spread(1.0, 3.0)
             .help("Resistance between the cells and where the regulator measures: 1 to 3 mΩ with the management system's own switch.");
-        charge_efficiency_pct: Option<f64> = optional("Charge efficiency", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).advanced()
+        charge_efficiency_pct: Option<f64> = optional("Charge efficiency", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).advanced().spread_by(5.0)
             .help("Ampere-hours that come out for those that went in: at least 99.5 % for LFP, 85 to 95 % for lead.");
+        acceptance_pct: f64 = number("Charge acceptance, against the usual", PERCENT, 30.0, 200.0, 100.0).advanced().spread(65.0, 140.0)
+            .help("How readily the bank takes charge, compared with a healthy one of its kind: an old or sulphated one takes less, a new one with thin plates more. 65 to 140 %.")
+            .when(|i| i.bank.chemistry.lead().is_some());
         compensation_mv: Option<f64> = optional("Temperature compensation", MILLIVOLT_PER_CELL_KELVIN, -10.0, 0.0, "−4 for lead, none for lithium", |w| Some(usual_compensation_mv(&w.inputs))).nameplate().advanced()
             .help("How the charger lowers its voltage for a warm lead battery: −3 to −5 mV for each cell and degree. A lithium bank must get none.");
         coldest_charge_c: Option<f64> = optional("Lowest charging temperature", CELSIUS, -30.0, 20.0, "0 °C", |_| Some(0.0)).nameplate().advanced()
@@ -112,6 +115,7 @@ effects! {
         resistance_ohm_ah: Down, Up;
         harness_mohm: Down, Up;
         charge_efficiency_pct: Level, Down;
+        acceptance_pct: Up, Down;
         coldest_charge_c: Depends("only cold cells ask for it"), Depends("as the current");
         limit_to_5c_a: Depends("only cold cells ask for it"), Depends("as the current");
         limit_to_10c_a: Depends("only cold cells ask for it"), Depends("as the current");
@@ -251,6 +255,14 @@ impl Inputs {
         }
     }
 
+    /// The cells of a lead bank in the condition and at the temperature they are;
+    /// none for lithium.
+    pub(crate) fn lead_cells(&self) -> Option<LeadKind> {
+        let kind = self.bank.chemistry.lead()?;
+        let kind = kind.of_condition(self.bank.acceptance_pct / 100.0);
+        Some(kind.at_temperature(self.bank.temperature_c))
+    }
+
     /// The bank for the physics.
     pub fn house_bank(&self) -> PhysicalBank {
         let blocks = self.bank.nominal_v.blocks();
@@ -258,8 +270,8 @@ impl Inputs {
         PhysicalBank {
             blocks,
             capacity_ah,
-            cells: match self.bank.chemistry.lead() {
-                Some(kind) => Cells::Lead(kind.at_temperature(self.bank.temperature_c)),
+            cells: match self.lead_cells() {
+                Some(kind) => Cells::Lead(kind),
                 None => Cells::Lfp(lithium_ohm(
                     self.bank.resistance_ohm_ah,
                     blocks,

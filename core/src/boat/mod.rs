@@ -43,7 +43,10 @@ mod worksheet;
 use crate::schema::{InputError, Value};
 
 pub use crate::key;
-pub use alternator::{Alternator, AlternatorVolts, Curve, InsulationClass, Plate};
+pub use alternator::{
+    Alternator, AlternatorVolts, CoolingAnchor, Curve, HotRating, InsulationClass, Plate,
+};
+pub(crate) use alternator::{HOT_RATED_ANCHOR_SPAN_C, LEAST_COUPLING_W_K, USUAL_EFFICIENCY_PCT};
 pub use arrangement::Arrangement;
 pub(crate) use bank::usual_charge_v;
 pub use bank::{Bank, Chemistry, NominalVolts};

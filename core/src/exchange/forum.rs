@@ -156,7 +156,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             "Charging from {} to {} %: {minutes}; winding up to {:.0} °C, case up to {:.0} °C",
             run.from_pct,
             run.to_pct,
-            report.analyses.run.alternators[0].peak.winding_c,
+            report.analyses.run.alternators[0].peak.winding_at_most_c(),
             report.analyses.run.alternators[0].peak.case_c
         ),
     ];

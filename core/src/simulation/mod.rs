@@ -1,6 +1,6 @@
 //! Running the engine: what flows, what limits it, and what gets hot.
 //!
-//! [`alternator`] is one alternator, [`alternators`] all of the boat's,
+//! [`alternator`] is one alternator, `rated` as its plate says, `cooling` how well it is cooled, [`alternators`] all of the boat's,
 //! [`engine_space`] the air around them, [`plant`] the whole boat as prepared
 //! numbers, `flow` what flows at one [`moment`] (`operating_point`, `sources` from
 //! whom, `sharing` how several share it);
@@ -18,6 +18,7 @@ pub mod alternator;
 pub mod alternators;
 pub mod carried;
 mod charge_balance;
+pub(crate) mod cooling;
 #[cfg(test)]
 pub(crate) mod counted;
 mod drives;
@@ -33,6 +34,7 @@ mod operating_point;
 mod peaks;
 pub mod per_alternator;
 pub mod plant;
+pub(crate) mod rated;
 pub mod run;
 mod run_state;
 mod sharing;

@@ -112,7 +112,7 @@ impl Trace {
 
     /// A temperature of one of the alternators at a time \[s\]; far below any
     /// other where there is no such one \[°C\].
-    fn node_c(&self, seconds: f64, alternator: usize, node: fn(&Temperatures) -> f64) -> f64 {
+    fn node_c(&self, seconds: f64, alternator: usize, node: impl Fn(&Temperatures) -> f64) -> f64 {
         let t = self.state(seconds).temperatures_of(alternator);
         t.as_ref().map_or(f64::NEG_INFINITY, node)
     }
@@ -123,10 +123,10 @@ impl Trace {
         &self,
         until_s: f64,
         alternator: usize,
-        node: fn(&Temperatures) -> f64,
+        node: impl Fn(&Temperatures) -> f64,
     ) -> f64 {
         let last_s = until_s.min(self.last_s());
-        let mut peak = (self.node_c(last_s, alternator, node), last_s);
+        let mut peak = (self.node_c(last_s, alternator, &node), last_s);
         for pair in self.points.windows(2) {
             let [a, b] = pair else { break };
             if a.seconds >= until_s {
@@ -136,13 +136,23 @@ impl Trace {
                 let end = b.seconds.min(until_s);
                 let at = a.seconds + (end - a.seconds) * f64::from(k) / 4.0;
                 let t = between(a, b, at).temperatures_of(alternator);
-                let here = t.as_ref().map_or(f64::NEG_INFINITY, node);
+                let here = t.as_ref().map_or(f64::NEG_INFINITY, &node);
                 if here > peak.0 {
                     peak = (here, at);
                 }
             }
         }
         peak.1
+    }
+
+    /// The hottest that the winding of an alternator, by its place in the list, may
+    /// be until a time \[s\], where only its case is known of \[°C\].
+    pub(crate) fn winding_may_be_c(&self, until_s: f64, alternator: usize) -> Option<f64> {
+        let each = self.plant.alternators.get(alternator);
+        let here = each.filter(|here| !here.winding_known())?;
+        let node = |t: &Temperatures| here.winding_may_be_c(t).unwrap_or(t.winding_c);
+        let hottest_s = self.peak_s(until_s, alternator, node);
+        Some(self.node_c(hottest_s, alternator, node))
     }
 
     /// When a node of an alternator, by its place in the list, first passes a
@@ -152,10 +162,10 @@ impl Trace {
         &self,
         until_s: f64,
         alternator: usize,
-        node: fn(&Temperatures) -> f64,
+        node: impl Fn(&Temperatures) -> f64,
         limit_c: f64,
     ) -> Option<f64> {
-        let below_k = |seconds: f64| limit_c - self.node_c(seconds, alternator, node);
+        let below_k = |seconds: f64| limit_c - self.node_c(seconds, alternator, &node);
         let mut before_s = 0.0;
         if below_k(before_s) < 0.0 {
             return Some(before_s);

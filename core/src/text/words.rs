@@ -177,6 +177,25 @@ pub const fn day_trouble(trouble: DayTrouble) -> &'static str {
     }
 }
 
+/// What a part does, or may do where nobody has measured it: "reaches" or "may
+/// reach".
+pub(crate) fn may(at_most: bool, does: &'static str, do_it: &str) -> String {
+    if at_most {
+        format!("may {do_it}")
+    } else {
+        does.to_string()
+    }
+}
+
+/// Why a winding only may get so hot; a sentence that follows another.
+pub(crate) const fn only_case_known(at_most: bool) -> &'static str {
+    if at_most {
+        " Only its case was measured, and nobody knows how much hotter the winding runs: this is the upper end of what it may be."
+    } else {
+        ""
+    }
+}
+
 /// What a part of an alternator is called.
 pub const fn part(part: Part) -> &'static str {
     match part {

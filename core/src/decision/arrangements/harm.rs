@@ -1,6 +1,6 @@
 //! What must not be proposed.
 
-use crate::findings::{Code, Finding, Severity};
+use crate::findings::{Code, Finding, HeatFinding, Severity};
 use crate::report::Report;
 
 /// Findings that only say "Fix" and yet mean that a part is overheated,
@@ -33,7 +33,19 @@ const HARMFUL: [Code; 19] = [
 /// the boat is today.
 pub(crate) fn harm(report: &Report) -> Vec<Finding> {
     let harmful = |finding: &&Finding| {
-        finding.severity() == Severity::Danger || HARMFUL.contains(&finding.code())
+        finding.severity() == Severity::Danger
+            || HARMFUL.contains(&finding.code())
+            || unwatched_on_lithium(finding)
     };
     report.findings.iter().filter(harmful).cloned().collect()
+}
+
+/// Whether it says that nothing limits the temperature of an alternator on a
+/// lithium bank, which asks all of it for hours.
+fn unwatched_on_lithium(finding: &Finding) -> bool {
+    let unwatched = matches!(
+        finding,
+        Finding::Heat(HeatFinding::NothingWatchesHeat { lithium: true, .. })
+    );
+    unwatched && finding.severity() != Severity::Note
 }

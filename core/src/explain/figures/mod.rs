@@ -34,6 +34,7 @@ mod flow;
 mod heat;
 mod lead;
 mod legs;
+mod life;
 mod load_dump;
 mod losses;
 mod moment;
@@ -66,6 +67,7 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
         daily_run::FIGURES,
         output::OUTPUT,
         temperatures::SETTLED,
+        life::FIGURES,
         output::SPACE,
         rating::FIGURES,
         heat::FIGURES,

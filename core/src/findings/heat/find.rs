@@ -15,7 +15,7 @@ use crate::simulation::Limit;
 
 /// A sensor on the case matters from this much below the winding's limit
 /// \[K\]. Own reasoning.
-const LAG_MATTERS_K: f64 = 15.0;
+const LAG_MATTERS_K: f64 = 12.0;
 
 /// Whether anything gets too hot.
 pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
@@ -99,6 +99,7 @@ fn too_hot(
         alternator: limit.alternator,
         peak_c: limit.peak_c,
         hottest_c: limit.hottest_c(),
+        at_most: limit.at_most,
         limit_c: limit.limit_c,
         after_disconnect: limit.passed()
             && opening.is_some_and(|opening| disconnected_first(opening.after_s)),
@@ -131,6 +132,7 @@ fn near_limit(inputs: &Inputs, limits: &[PartLimit], found: &mut Vec<Finding>) {
             alternator: limit.alternator,
             part: limit.part,
             hottest_c: limit.hottest_c(),
+            at_most: limit.at_most,
             limit_c: limit.limit_c,
             remedy: remedy(inputs, &limit),
         },

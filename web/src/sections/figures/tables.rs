@@ -65,14 +65,17 @@ static DAY: [Line; 9] = [
 ];
 
 #[rustfmt::skip]
-static ALTERNATOR: [Line; 8] = [
+static ALTERNATOR: [Line; 11] = [
     line("alternators.0.shaft_rpm", Speed, |r| Some(r.analyses.alternators[0].shaft_rpm)),
     line("output.full_cold_a", Current, |r| Some(r.analyses.output.full_cold_a)),
     line("output.hot_a", Current, |r| Some(r.analyses.output.hot_a)),
     line("alternators.0.hot.winding_c", Temperature, |r| r.analyses.alternators[0].hot.map(|t| t.winding_c)).or("never settles"),
+    line("alternators.0.hot.winding_may_be_c", Temperature, |r| r.analyses.alternators[0].hot.and_then(|t| t.winding_may_be_c)),
     line("alternators.0.hot.rectifier_c", Temperature, |r| r.analyses.alternators[0].hot.map(|t| t.rectifier_c)),
     line("alternators.0.hot.case_c", Temperature, |r| r.analyses.alternators[0].hot.map(|t| t.case_c)),
     line("alternators.0.hot.air_c", Temperature, |r| r.analyses.alternators[0].hot.map(|t| t.air_c)),
+    line("alternators.0.insulation_h", Hours, |r| r.analyses.alternators[0].insulation_h.map(hundreds)),
+    line("alternators.0.grease_h", Hours, |r| r.analyses.alternators[0].grease_h.map(hundreds)),
     line("output.space_air_m3h", AirFlow, |r| Some(r.analyses.output.space_air_m3h)),
 ];
 
@@ -106,6 +109,11 @@ static HEAT: [Line; 11] = [
     line("run.soak.air_peak_c", Temperature, |r| Some(r.analyses.run.soak.air_peak_c)),
     line("run.soak.air_peak_min", Time, |r| Some(r.analyses.run.soak.air_peak_min)),
 ];
+
+/// To the nearest hundred: a life is an order of magnitude.
+fn hundreds(hours: f64) -> f64 {
+    (hours / 100.0).round() * 100.0
+}
 
 /// The highest temperatures of the second alternator in the run; none where there
 /// is no such one.
