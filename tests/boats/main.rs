@@ -45,6 +45,7 @@ mod searches;
 mod sensor;
 mod shore_and_sun;
 mod small_and_large;
+mod sources;
 mod text;
 mod through_dcdc;
 mod two_alternators;

@@ -14,6 +14,7 @@ mod climate;
 mod dump;
 mod efficiency;
 mod engine;
+mod generator;
 mod lead;
 mod machine_180a;
 mod machine_28v;

@@ -12,6 +12,7 @@ mod daily_run;
 pub mod energy;
 pub mod engine_day;
 mod engine_load;
+pub mod generator;
 mod lead_comparison;
 pub mod legs;
 mod limits;
@@ -42,6 +43,7 @@ use belt::BeltReport;
 use cable::Cables;
 use energy::{Energy, energy};
 use engine_day::DayNeed;
+use generator::GeneratorReport;
 use legs::LegsReport;
 use link_loss::LinkLossReport;
 use load_dump::LoadDump;
@@ -87,6 +89,9 @@ pub struct Analyses {
     pub lead: Option<LeadReport>,
     /// What the quay has to put back.
     pub shore: ShoreReport,
+    /// What a generator has to put back; none where none charges the bank.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub generator: Option<GeneratorReport>,
     /// Every alternator's belt, the first one's first.
     pub belts: Vec<BeltReport>,
     /// Cable and fuse for each run of the chosen arrangement.
@@ -170,6 +175,7 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         lead: None,
         legs: legs::legs_report(sheet, &alternators, &energy),
         shore: shore_power::shore_report(inputs, &energy),
+        generator: generator::generator_report(sheet, &energy),
         belts: belt::belts(&peaks),
         load_dump: load_dump::load_dump(&peaks),
         link_loss: link_loss::link_loss_report(inputs, &alternators, plant.load_a),

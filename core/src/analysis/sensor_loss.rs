@@ -93,8 +93,8 @@ fn without_sensor(
         part,
         peak_c: part.of(&peak),
         settled_c: None,
-        at_most: part == Part::Winding && installed.winding_unknown(),
         limit_c: part.limit_c(installed.alternator),
+        at_most: part == Part::Winding && installed.winding_unknown(),
     });
     let worst = nearest(&limits)?;
     Some(SensorLost {

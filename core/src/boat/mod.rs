@@ -15,6 +15,7 @@ mod days_aboard;
 mod demo;
 mod done;
 mod engine;
+mod generator;
 mod goal;
 mod guard;
 mod input;
@@ -25,6 +26,7 @@ mod ladder;
 mod legs;
 mod loads;
 mod months;
+mod other_sources;
 mod packs;
 mod price;
 mod questions;
@@ -58,7 +60,7 @@ pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
 pub use daily_use::{
     DayUse, EngineLoad, RowUse, engine_loads, house_load_a, inverter_wh, mean_draw_a,
-    steady_draw_a, under_way_load_a,
+    steady_draw_a, steady_use, under_way_load_a,
 };
 pub(crate) use daily_use::{half_full_v, load_rows, saved, total};
 pub use days_aboard::YearAboard;
@@ -66,6 +68,7 @@ pub use demo::demo;
 #[cfg(test)]
 pub(crate) use done::COMMISSIONING_STEPS;
 pub use engine::{Breathing, Engine, Injection};
+pub use generator::Generator;
 pub use goal::{Goal, GoalKind, May};
 pub use guard::{ClampKind, Guard, Said};
 pub use input::{Condition, EmptyMeans, Input};
@@ -77,6 +80,7 @@ pub use ladder::{ChargeStep, TooColdOrHot};
 pub use legs::{Leg, LegRow, Purpose, usual_legs};
 pub use loads::{Current, Drawn, Load, LoadRow, When, typical_loads};
 pub use months::{MONTHS, MonthFigures, MonthRow, Months};
+pub use other_sources::OtherSources;
 pub use packs::{MOST_PACKS, PackManagement, Packs};
 pub use price::Price;
 pub use questions::{QUESTIONS, Question, is_asked};
@@ -114,6 +118,8 @@ sections! {
         belt2: Belt, "Second alternator: its belt", "The same figures for it.";
         guard: Guard, "Load dump", "What stands between the alternator and the electronics when its battery is suddenly gone.";
         shore: Shore, "Shore power", "What the dock gives.";
+        other: OtherSources, "Other sources", "Wind, and what the water turns; they charge without an engine.";
+        genset: Generator, "Generator", "A generator with a mains charger, to charge in place of the engine.";
         cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
         before: Before, "The boat today", "What is aboard before the change; used only for the comparison.";
         goal: Goal, "Cheapest way to a goal", "What you are after, and what may be changed for it.";

@@ -160,6 +160,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             report.analyses.run.alternators[0].peak.case_c
         ),
     ];
+    said.extend(text::sources::lines(report, reader));
     said.extend(text::legs::engine_loads(&report.analyses.run, reader));
     if let Some(legs) = &report.analyses.legs {
         said.push(text::legs::totals(legs, reader).join(" "));

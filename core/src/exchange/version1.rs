@@ -54,6 +54,8 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         (key!(alt2.still_air_pct), Value::Number(15.0)),
         (key!(alt.cooling_exponent), Value::Number(0.7)),
         (key!(alt2.cooling_exponent), Value::Number(0.7)),
+        // A bank lasted as long as its cycles did.
+        (key!(cost.calendar_years), Value::Number(100.0)),
         // A built-in regulator held the bank's charge voltage, hot or cold.
         (key!(reg.drop_mv_k), Value::Number(0.0)),
     ];

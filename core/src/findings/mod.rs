@@ -12,6 +12,7 @@ mod charge;
 mod code;
 mod day;
 mod engine;
+mod generator;
 pub(crate) mod heat;
 mod inputs;
 pub(crate) mod lead;
@@ -40,6 +41,7 @@ pub use charge::{ChargeFinding, LowerTo};
 pub use code::Code;
 pub use day::{BelowWindowRemedy, DayFinding, NotCharged, NotCovered};
 pub use engine::EngineFinding;
+pub use generator::GeneratorFinding;
 pub use heat::{HeatFinding, HeatRemedy, PartTooHot, Settled};
 pub use inputs::InputFinding;
 pub use lead::{FrozenWhen, LeadFinding, LeadHigh, LeadLow, SetBy};
@@ -129,6 +131,8 @@ subjects! {
     Lead(LeadFinding),
     /// The engine and its space.
     Engine(EngineFinding),
+    /// A generator that charges the bank.
+    Generator(GeneratorFinding),
     /// Belts and pulleys.
     Belt(BeltFinding),
     /// The battery disconnects under load.
@@ -175,6 +179,7 @@ pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     bank::bank_findings(sheet, report, &mut found);
     lead::lead_findings(sheet, report, &mut found);
     engine::engine_findings(sheet, report, &mut found);
+    generator::generator_findings(sheet, report, &mut found);
     belt::belt_findings(sheet, report, &mut found);
     load_dump::load_dump_findings(sheet, dumps, &mut found);
     cable::cable_findings(sheet, report, &mut found);

@@ -43,6 +43,12 @@ pub const SOLAR: Source =
 pub const FUEL: Source = Source(
     "Willans line; friction from J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, section 13.6, from memory.",
 );
+/// What years do to a bank.
+pub const AGEING: Source = Source("Common practice, no source: straight over the years.");
+/// What a generator burns.
+pub const GENERATOR: Source = Source(
+    "O. Skarstein, K. Uhlen, Wind Engineering 13(2), 1989, from memory: a straight line from idle to full output.",
+);
 /// What an engine can do below its rated speed.
 pub const TORQUE: Source = Source(
     "Relation of Leiderman and Khlystov for the power of an engine at full load; coefficients from memory.",

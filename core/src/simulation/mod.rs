@@ -10,7 +10,8 @@
 //! ampere-hours went, `switched` what is switched in its course, such as an
 //! [`engine_load`];
 //! [`heat_soak`] watches the heat after the engine stops; [`steady_state`] finds
-//! where everything settles without a run; [`shore_charger`] charges at the quay.
+//! where everything settles without a run; [`mains_charger`] charges from shore power or a
+//! generator.
 //!
 //! It asks numerics, physics and the worksheet, and draws no conclusions.
 
@@ -27,6 +28,7 @@ pub mod engine_load;
 pub mod engine_space;
 mod flow;
 pub mod heat_soak;
+pub mod mains_charger;
 pub mod management;
 pub mod moment;
 pub mod opening;
@@ -38,7 +40,6 @@ pub(crate) mod rated;
 pub mod run;
 mod run_state;
 mod sharing;
-pub mod shore_charger;
 mod sources;
 pub mod steady_state;
 mod stretches;

@@ -28,6 +28,7 @@ pub mod remarks;
 pub mod sea_trial;
 pub mod sensor;
 pub mod settings;
+pub mod sources;
 pub mod uncertainty;
 mod verdict;
 pub mod words;

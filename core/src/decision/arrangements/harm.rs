@@ -6,7 +6,7 @@ use crate::report::Report;
 /// Findings that only say "Fix" and yet mean that a part is overheated,
 /// overloaded or turned too fast, or that the arrangement does not work as
 /// calculated. Such a boat is put right, not proposed.
-const HARMFUL: [Code; 19] = [
+const HARMFUL: [Code; 21] = [
     Code::BanksJoinedToLithium,
     Code::BeltSharedPump,
     Code::BeltTooSmall,
@@ -14,6 +14,8 @@ const HARMFUL: [Code; 19] = [
     Code::ConverterStarves,
     Code::DayBelowWindow,
     Code::EngineOverloaded,
+    Code::GeneratorTooLong,
+    Code::GeneratorTooSmall,
     Code::LeadOverCurrent,
     Code::LegNearLimit,
     Code::LegTooHot,

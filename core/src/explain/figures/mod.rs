@@ -31,6 +31,7 @@ mod day;
 mod engine;
 mod field;
 mod flow;
+mod generator;
 mod heat;
 mod lead;
 mod legs;
@@ -65,6 +66,7 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
     [
         day::FIGURES,
         daily_run::FIGURES,
+        generator::FIGURES,
         output::OUTPUT,
         temperatures::SETTLED,
         life::FIGURES,

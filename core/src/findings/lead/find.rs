@@ -69,7 +69,7 @@ fn set_v(inputs: &Inputs) -> f64 {
 
 /// Whether anything else than a built-in regulator charges the bank.
 fn others(inputs: &Inputs) -> bool {
-    !built_in(inputs) || inputs.shore.charger_a > 0.0 || inputs.sun.panel_w > 0.0
+    !built_in(inputs) || inputs.mains_charger_a() > 0.0 || inputs.sun.panel_w > 0.0
 }
 
 fn too_much(inputs: &Inputs, kind: &InBlocks, found: &mut Vec<Finding>) {

@@ -102,7 +102,7 @@ pub enum Device {
     ClosedPacks,
     /// A lead bank's alarm and switch.
     LowVolts,
-    /// The charger on shore power.
+    /// The charger on shore power or a generator.
     ShoreCharger,
     /// The start battery.
     StartBattery,
@@ -255,7 +255,7 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
         (true, false) => management::management(case),
         (false, _) => low_voltage::low_voltage(case),
     });
-    if inputs.shore.charger_a > 0.0 {
+    if inputs.mains_charger_a() > 0.0 {
         groups.push(charger::shore_charger(case));
     }
     groups.push(start_battery::start_battery(case));

@@ -6,6 +6,7 @@ mod cable;
 mod charge;
 mod day;
 mod engine;
+mod generator;
 mod heat;
 mod inputs;
 mod lead;
@@ -44,6 +45,7 @@ pub fn sentence(finding: &Finding, reader: &Reader) -> String {
         Finding::Lithium(finding) => lithium::sentence(finding, reader),
         Finding::Lead(finding) => lead::sentence(finding, reader),
         Finding::Engine(finding) => engine::sentence(finding, reader),
+        Finding::Generator(finding) => generator::sentence(finding, reader),
         Finding::Belt(finding) => belt::sentence(finding, reader),
         Finding::LoadDump(finding) => load_dump::sentence(finding, reader),
         Finding::Cable(finding) => cable::sentence(finding, reader),

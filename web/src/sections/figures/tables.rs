@@ -52,16 +52,20 @@ pub static TABLES: [Table; 6] = [
 ];
 
 #[rustfmt::skip]
-static DAY: [Line; 9] = [
+static DAY: [Line; 13] = [
     line("energy.anchor.use_ah", Charge, |r| Some(r.analyses.energy.anchor.use_ah)),
     line("energy.anchor.use_wh", DayEnergy, |r| Some(r.analyses.energy.anchor.use_wh)),
     line("energy.anchor.night_share_pct", Percent, |r| Some(r.analyses.energy.anchor.night_share_pct)),
     line("energy.sun_ah", Charge, |r| Some(r.analyses.energy.sun_ah)),
+    line("energy.other_ah", Charge, |r| Some(r.analyses.energy.other_ah).filter(|ah| *ah > 0.0)),
     line("energy.engine_ah", Charge, |r| Some(r.analyses.energy.engine_ah)),
     line("energy.autonomy_days", Count, |r| r.analyses.energy.autonomy_days).to(1).unit("days").or_of_unit("no end"),
     line("day.engine_hours", Time, |r| minutes_of(r.analyses.day.engine_hours)).or(LONG).in_runs(Runs::Day),
     line("day.fuel_l", Fuel, |r| r.analyses.day.fuel_l).to(1).or_of_unit("–"),
     line("day.marginal_fuel_l", Fuel, |r| r.analyses.day.marginal_fuel_l).to(1).or_of_unit("–"),
+    line("generator.hours", Time, |r| minutes_of(r.analyses.generator?.hours)),
+    line("generator.load_pct", Percent, |r| r.analyses.generator?.load_pct),
+    line("generator.fuel_l", Fuel, |r| r.analyses.generator?.fuel_l).to(1),
 ];
 
 #[rustfmt::skip]
