@@ -280,7 +280,7 @@ impl AlternatorAtSpeed {
     /// where the winding is known as well as the rest.
     pub fn winding_may_be_c(&self, t: &Temperatures) -> Option<f64> {
         let lead_k = (t.winding_c - t.body_c).max(0.0);
-        (!self.winding_known()).then(|| t.body_c + self.winding_lead * lead_k)
+        (!self.winding_known()).then_some(t.body_c + self.winding_lead * lead_k)
     }
 
     /// What the sensor would read if it did not lag \[°C\].
