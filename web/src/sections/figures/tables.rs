@@ -3,7 +3,7 @@
 use ampwright_core::Report;
 use ampwright_core::analysis::PartTemperatures;
 use ampwright_core::units::QuantityKind::{
-    AirFlow, Charge, Count, Current, DayEnergy, Fuel, FuelRate, LargePower, Percent, Speed,
+    AirFlow, Charge, Count, Current, DayEnergy, Fuel, FuelRate, Hours, LargePower, Percent, Speed,
     Temperature, Time,
 };
 
