@@ -31,8 +31,10 @@ pub struct SensorLost {
     pub peak: PartTemperatures,
     /// The part that comes nearest to its limit, or passes it most.
     pub part: Part,
-    /// How hot that gets \[°C\].
+    /// How hot that gets, or may get \[°C\].
     pub part_c: f64,
+    /// Whether it may get so hot at most, as nobody has measured it.
+    pub at_most: bool,
     /// What it withstands for long \[°C\].
     pub limit_c: f64,
     /// When the first part passes its limit \[min\]; none where all stay within.
@@ -100,6 +102,7 @@ fn without_sensor(
         peak,
         part: worst.part,
         part_c: worst.peak_c,
+        at_most: worst.at_most,
         limit_c: worst.limit_c,
         passes_min: first_passed(&limits, &trace, end_s).map(|(_, after_s)| after_s / 60.0),
     })

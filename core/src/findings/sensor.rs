@@ -25,8 +25,10 @@ pub enum SensorFinding {
         set_point_c: f64,
         /// The part that comes nearest to its limit.
         part: Part,
-        /// How hot that gets in the run \[°C\].
+        /// How hot that gets, or may get, in the run \[°C\].
         part_c: f64,
+        /// Whether it may get so hot at most, as nobody has measured it.
+        at_most: bool,
         /// What it withstands for long \[°C\].
         limit_c: f64,
     },
@@ -112,6 +114,7 @@ fn reads_low(
             set_point_c: reg.set_point_c,
             part: nearest.part,
             part_c: nearest.peak_c,
+            at_most: nearest.at_most,
             limit_c: nearest.limit_c,
         },
     );

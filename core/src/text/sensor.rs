@@ -43,10 +43,11 @@ pub(super) fn without(lost: &SensorLost, half: bool, reader: &Reader) -> String 
 fn reaches(lost: &SensorLost, half: bool, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     let part = format!(
-        "at {} field the {}'s {} reaches {} in this run; {} is {}",
+        "at {} field the {}'s {} {} {} in this run; {} is {}",
         if half { "half" } else { "full" },
         words::alternator(lost.alternator),
         words::part(lost.part),
+        if lost.at_most { "may reach" } else { "reaches" },
         show(celsius(lost.part_c)),
         show(celsius(lost.limit_c)),
         words::limit_of(lost.part)

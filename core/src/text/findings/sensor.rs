@@ -14,14 +14,16 @@ pub(super) fn sentence(finding: &SensorFinding, reader: &Reader) -> String {
             set_point_c,
             part,
             part_c,
+            at_most,
             limit_c,
         } => format!(
-            "The {}'s sensor reads {} too low, so the regulator lets its place come to {} before it holds {}. The {} reaches {}; {} is {}. Bolt the sensor to bare metal with a full-size lug, and hold a second thermometer to the same place in the first hot run.",
+            "The {}'s sensor reads {} too low, so the regulator lets its place come to {} before it holds {}. The {} {} {}; {} is {}. Bolt the sensor to bare metal with a full-size lug, and hold a second thermometer to the same place in the first hot run.",
             words::alternator(*alternator),
             show(kelvin(*low_k)),
             show(celsius(set_point_c + low_k)),
             show(celsius(*set_point_c)),
             words::part(*part),
+            if *at_most { "may reach" } else { "reaches" },
             show(celsius(*part_c)),
             show(celsius(*limit_c)),
             words::limit_of(*part)
