@@ -80,3 +80,47 @@ fn the_same_inverter_at_48_v() {
             says.some_between("A to the inverter", carries_a, 66.0, 86.0);
         });
 }
+
+#[test]
+fn a_windlass_in_the_bow() {
+    // 100 A over 12 m with 10 % of 12 V: 0.0175 × 2 × 12 × 100 / 1.2 = 35 mm² cold;
+    // warm copper 20 % more. 1.25 × 100 A: a fuse of 125 A or more.
+    Boat::new("100 A windlass, 12 m")
+        .set("cable_windlass_a", 100.0)
+        .set("cable_windlass_m", 12.0)
+        .check(|says| {
+            says.some_between("mm² to the windlass", mm2(says, "windlass"), 35.0, 50.0);
+            let runs = &says.wiring().runs;
+            let run = runs.iter().find(|run| run.code.name() == "windlass");
+            let fuse_a = run.and_then(|run| run.metric).map(|pick| pick.fuse_a);
+            says.some_between("A of its fuse", fuse_a, 125.0, 200.0);
+            let said = run.map_or(String::new(), |run| {
+                let notes = run.notes.iter();
+                let notes = notes.map(|note| {
+                    ampwright_core::text::cable::note(note, &ampwright_core::units::Reader::METRIC)
+                });
+                notes.collect::<Vec<_>>().join(" ")
+            });
+            for words in ["3 min at a time", "maker", "management system"] {
+                says.holds(said.contains(words), || {
+                    format!("{words:?} is not in: {said}")
+                });
+            }
+        });
+}
+
+#[test]
+fn a_thruster_at_24_v() {
+    // 300 A over 8 m with 10 % of 24 V: 0.0175 × 2 × 8 × 300 / 2.4 = 35 mm²; 300 A
+    // on and on take more copper than that, 70 to 120 mm².
+    Boat::new("300 A thruster at 24 V")
+        .choose("bank_nominal_v", "24")
+        .choose("alt_nominal_v", "24")
+        .set("alt_rated_a", 70.0)
+        .set("cable_thruster_a", 300.0)
+        .set("cable_thruster_m", 8.0)
+        .check(|says| {
+            says.some_between("mm² to the thruster", mm2(says, "thruster"), 70.0, 120.0);
+            says.must_not_find("cable_none");
+        });
+}

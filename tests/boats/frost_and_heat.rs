@@ -192,3 +192,22 @@ fn gel_and_a_stock_alternator_in_the_tropics() {
             says.must_not_find("lead_frozen");
         });
 }
+
+#[test]
+fn a_blower_that_runs_on_for_a_while() {
+    // The block goes on heating its space: cut off early, the air comes up again;
+    // longer is cooler, and without it the air is hottest.
+    let air_c = |after: &str, minutes: f64| {
+        let answers = Boat::new("blower after stopping")
+            .set("space_blower_m3h", 200.0)
+            .choose("space_blower_after", after)
+            .set("space_blower_run_on_min", minutes)
+            .answers();
+        answers.report.analyses.run.soak.air_peak_c
+    };
+    let (off_c, on_c) = (air_c("off", 20.0), air_c("on", 20.0));
+    let (short_c, long_c) = (air_c("timed", 5.0), air_c("timed", 30.0));
+    assert!(on_c <= long_c && long_c < short_c && short_c <= off_c + 0.1);
+    // An hour and more is as good as leaving it on.
+    assert!((air_c("timed", 120.0) - on_c).abs() < 1e-9);
+}

@@ -33,13 +33,14 @@ fn v48(name: &'static str) -> Boat {
 
 #[test]
 fn ordinary_24_v() {
-    // 80 A rated: 70 to 75 A cold at 3300 rpm; 40 to 65 % hot: 28 to 49 A.
-    // 60 A·h / those: 1.2 to 2.15 h. Short circuit: 26.8 to 27.6 V behind
+    // 80 A rated: 70 to 75 A cold at 3300 rpm. 2.2 kW is a large alternator, which
+    // holds 60 to 75 % hot where its space is aired, and this one is not: 45 to
+    // 72 %, 32 to 54 A (common practice, no source). 60 A·h / those: 1.1 to 1.9 h. Short circuit: 26.8 to 27.6 V behind
     // 0.3 Ω·A·h × 2 / 200 A·h = 3 mΩ: 8.9 to 9.2 kA.
     v24("24 V, 200 A·h, 80 A").check(|says| {
         says.cold_amps_between(68.0, 76.0);
-        says.hot_share_between(38.0, 66.0);
-        says.hours_between(1.2, 2.2);
+        says.hot_share_between(45.0, 72.0);
+        says.hours_between(1.05, 2.0);
         says.short_circuit_ka_between(8.7, 9.5);
         says.setting_between(GroupCode::Charge, SettingCode::Voltage, 27.6, 28.4);
         says.setting_between(
@@ -179,19 +180,19 @@ fn agm_at_24_v() {
 
 #[test]
 fn a_large_charger_on_a_small_alternator_by_watts() {
-    // 30 A at 26.8 V through 91 %: 30 × 26.8 / 12.74 + 5 = 68 A of a 12 V 120 A
-    // alternator, 62 % of what it gives cold, unwatched: something gets too hot.
-    Boat::new("12 V 120 A, 24 V house, 30 A DC-DC charger")
+    // 40 A at 26.8 V through 91 %: 40 × 26.8 / 12.74 + 5 = 89 A of a 12 V 120 A
+    // alternator, 81 % of what it gives cold, unwatched: something gets too hot.
+    Boat::new("12 V 120 A, 24 V house, 40 A DC-DC charger")
         .choose("bank_nominal_v", "24")
         .choose("way_kind", "converter")
         .choose("reg_kind", "internal")
-        .set("way_converter_a", 30.0)
+        .set("way_converter_a", 40.0)
         .set("alt_rated_a", 120.0)
         .set("bank_capacity_ah", 200.0)
         .set("daily_use_ah", 60.0)
         .check(|says| {
-            says.hours_between(1.95, 2.2);
-            says.hot_amps_between(60.0, 70.0);
+            says.hours_between(1.45, 1.7);
+            says.hot_amps_between(75.0, 91.0);
             says.must_find_one_of(&["case_too_hot", "near_limit", "winding_too_hot"]);
         });
 }

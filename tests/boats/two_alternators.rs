@@ -117,7 +117,12 @@ fn two_on_a_small_engine() {
 
 /// Of two alternators only the second has the fault, and the finding says so.
 fn second_alone(what: &'static str, fault: impl Fn(Boat) -> Boat, code: &str) {
-    let well = || with_second(what, "house").set("bank_capacity_ah", 800.0);
+    let well = || {
+        with_second(what, "house")
+            .set("bank_capacity_ah", 800.0)
+            .choose("alt_class", "h")
+            .choose("alt2_class", "h")
+    };
     well().check(|says| says.must_not_find(code));
     fault(well()).check(|says| says.finding_says(code, &["second alternator"]));
 }

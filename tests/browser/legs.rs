@@ -4,7 +4,7 @@
 use ampwright_core::boat::usual_legs;
 use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report, text};
-use ampwright_tests::driver::Screen;
+use ampwright_tests::driver::{Scope, Screen};
 
 use crate::desk::Desk;
 
@@ -45,6 +45,19 @@ fn a_day_of_several_legs() {
     let totals = text::legs::totals(&longer, &Reader::METRIC).join(" ");
     desk.browser.wait_text("#legs-total", &totals).unwrap();
     assert_eq!(desk.linked().legs, sheet.legs);
+
+    // A usual day replaces what was typed, and one step takes that back.
+    desk.button("Replace by a usual day")
+        .unwrap()
+        .click()
+        .unwrap();
+    desk.browser
+        .wait_text(
+            "#legs-total",
+            &text::legs::totals(&day, &Reader::METRIC).join(" "),
+        )
+        .unwrap();
+    assert_eq!(desk.linked().legs, usual_legs(&Worksheet::default()));
 
     let fits = "return document.documentElement.scrollWidth <= innerWidth";
     desk.browser.wait_script(fits).unwrap();

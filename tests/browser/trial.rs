@@ -18,7 +18,7 @@ fn readings_correct_the_worksheet() {
     trial.press("Fill in an example log");
     trial.press("Fit the model");
     let table = desk.text("#trial-figures");
-    assert!(table.contains("Winding at full field"), "{table}");
+    assert!(table.contains("Case at a known current"), "{table}");
     assert!(table.contains("Amps held hot"), "{table}");
     assert_eq!(desk.answer(), before, "nothing is taken over unasked");
     desk.browser.shot("trial-fitted").unwrap();
@@ -33,7 +33,7 @@ fn readings_correct_the_worksheet() {
     assert_eq!(after.time, expected.engine_time);
     trial.wait_text("marked as measured");
     let linked = desk.linked();
-    for name in ["alt_anchor_winding_c", "space_hot_c"] {
+    for name in ["alt_anchor_case_c", "space_hot_c"] {
         let key = Key::named(name).expect("an input");
         assert_eq!(linked.inputs.get(key), sheet.inputs.get(key), "{name}");
     }

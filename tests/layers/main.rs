@@ -125,17 +125,40 @@ fn no_layer_uses_one_below_it() {
     assert!(wrong.is_empty(), "{wrong:#?}");
 }
 
-/// Which of a layer's own modules each of them uses.
-fn within(layer: &str) -> BTreeMap<String, BTreeSet<String>> {
+/// Modules whose own modules do use each other, and why; each must still have a circle.
+const CIRCLES: [(&str, &str); 2] = [
+    (
+        "explain::figures",
+        "a figure names the figures that it used, and these lie in other groups",
+    ),
+    (
+        "decision::calibration",
+        "to be untangled: columns with headings and the log, remarks with what they are about",
+    ),
+];
+
+/// Every module that has modules of its own, as the parts of its path: the layers, and
+/// whatever folders they have at any depth.
+fn parents() -> BTreeSet<Vec<String>> {
+    let modules = sources(&core()).into_iter().map(|path| module(&path));
+    let above = modules.flat_map(|own| (1..own.len()).map(move |depth| own[..depth].to_vec()));
+    above.filter(|parent| parent[0] != "bin").collect()
+}
+
+/// Which of a module's own modules each of them uses.
+fn within(parent: &[String]) -> BTreeMap<String, BTreeSet<String>> {
     let mut uses: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
-    for path in sources(&core().join(layer)) {
+    let depth = parent.len();
+    for path in sources(&core()) {
         let own = module(&path);
-        // What gathers the layer's modules uses them all.
-        let Some(name) = own.get(1) else { continue };
+        // What gathers the modules uses them all.
+        let Some(name) = own.get(depth).filter(|_| own.starts_with(parent)) else {
+            continue;
+        };
         let entry = uses.entry(name.clone()).or_default();
         for used in named(&own, &code(&path)) {
-            if used.first().is_some_and(|first| first == layer)
-                && let Some(there) = used.get(1).filter(|there| *there != name)
+            if used.starts_with(parent)
+                && let Some(there) = used.get(depth).filter(|there| *there != name)
             {
                 entry.insert(there.clone());
             }
@@ -148,30 +171,62 @@ fn within(layer: &str) -> BTreeMap<String, BTreeSet<String>> {
     uses
 }
 
-#[test]
-fn no_circle_within_a_layer() {
-    let mut circles = Vec::new();
-    for layer in LAYERS {
-        let mut uses = within(layer);
-        // Takes away what uses nothing that is left, until only circles are.
-        loop {
-            let free: BTreeSet<String> = uses
-                .iter()
-                .filter(|(_, used)| used.is_empty())
-                .map(|(name, _)| name.clone())
-                .collect();
-            if free.is_empty() {
-                break;
-            }
-            uses.retain(|name, _| !free.contains(name));
-            for used in uses.values_mut() {
-                used.retain(|name| !free.contains(name));
-            }
+/// What is left once everything is taken away that uses nothing that is left: only
+/// circles, and what uses them.
+fn circles(mut uses: BTreeMap<String, BTreeSet<String>>) -> BTreeMap<String, BTreeSet<String>> {
+    loop {
+        let free: BTreeSet<String> = uses
+            .iter()
+            .filter(|(_, used)| used.is_empty())
+            .map(|(name, _)| name.clone())
+            .collect();
+        if free.is_empty() {
+            return uses;
         }
-        circles.extend(
-            uses.into_iter()
-                .map(|(name, used)| format!("{layer}::{name} uses {used:?}")),
-        );
+        uses.retain(|name, _| !free.contains(name));
+        for used in uses.values_mut() {
+            used.retain(|name| !free.contains(name));
+        }
     }
-    assert!(circles.is_empty(), "{circles:#?}");
+}
+
+#[test]
+fn no_circle_within_a_module() {
+    let parents = parents();
+    let deep = ["decision", "arrangements", "parts"].map(str::to_string);
+    assert!(
+        parents.contains(&deep[..]),
+        "modules of modules of a layer are seen"
+    );
+    let mut wrong = Vec::new();
+    for parent in &parents {
+        let name = parent.join("::");
+        let known = CIRCLES.iter().any(|(known, _)| *known == name);
+        let left = circles(within(parent));
+        if known && left.is_empty() {
+            wrong.push(format!("{name} has no circle any more"));
+        } else if !known {
+            wrong.extend(
+                left.iter()
+                    .map(|(own, used)| format!("{name}::{own} uses {used:?}")),
+            );
+        }
+    }
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+#[test]
+fn a_circle_is_seen() {
+    let uses = |name: &str, used: &[&str]| {
+        let used = used.iter().map(|name| name.to_string());
+        (name.to_string(), used.collect::<BTreeSet<_>>())
+    };
+    let map = BTreeMap::from([
+        uses("a", &["b"]),
+        uses("b", &["a", "c"]),
+        uses("c", &[]),
+        uses("d", &["c"]),
+    ]);
+    let left: Vec<String> = circles(map).into_keys().collect();
+    assert_eq!(left, ["a", "b"]);
 }

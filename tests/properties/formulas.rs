@@ -7,7 +7,7 @@ use ampwright_core::physics::full_field::{
 use ampwright_core::physics::heat_balance::{body_c, body_heat_w, rectifier_c, winding_c};
 use ampwright_core::physics::losses::Losses;
 use ampwright_core::physics::output::OutputCurve;
-use ampwright_core::physics::thermal::{Build, Temperatures, ThermalNetwork};
+use ampwright_core::physics::thermal::{Build, HeatPaths, Temperatures, ThermalNetwork};
 use proptest::prelude::*;
 
 fn curve() -> impl Strategy<Value = OutputCurve> {
@@ -75,7 +75,8 @@ proptest! {
         (rated_w, cooling, mass_kg, recirculation, ducted) in
             (400.0..6000.0, 0.1..3.0, 3.0..20.0, 0.0..0.5, 0.0..1.0)
     ) {
-        let build = Build { mass_kg, rated_w, rotor_rise_k: 10.0 };
+        let paths = HeatPaths { winding_body_w_k: 4.0, body_air: 1.5, rectifier_air: 1.05, still_air: 0.2 };
+        let build = Build { mass_kg, rated_w, rotor_rise_k: 10.0, paths };
         let machine = ThermalNetwork { recirculation, ducted, duct_c: 20.0, ..ThermalNetwork::new(&build, cooling) };
         let t = Temperatures {
             winding_c: winding_c_now,

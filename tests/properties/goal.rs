@@ -76,11 +76,13 @@ proptest! {
         let sheet = narrowed(drawn.0);
         for plan in search(&sheet).plans {
             let report = report(&plan.arrangement.on(&sheet));
-            let hours = report.analyses.day.engine_hours.expect("a plan has hours");
+            let engine_h = report.analyses.day.engine_hours.expect("a plan has hours");
+            let generator_h = report.analyses.generator.map_or(Some(0.0), |generator| generator.hours);
+            let hours = engine_h + generator_h.expect("its generator too");
             prop_assert!((hours - plan.hours_day).abs() < 1e-6, "{hours} {}", plan.hours_day);
             let year = year_sums(&plan.arrangement.on(&sheet));
             prop_assert_eq!(plan.fuel_year_l, year.covered.then_some(year.fuel_l));
-            prop_assert_eq!(plan.hours_year, year.covered.then_some(year.charging_h));
+            prop_assert_eq!(plan.hours_year, year.covered.then_some(year.charging_h + year.generator_h));
             prop_assert!((report.analyses.output.hot_a - plan.hot_a).abs() < 1e-3);
         }
     }

@@ -24,9 +24,10 @@ fn left_over(year: &Year) -> (f64, f64) {
     let mut moved_ah = 0.0;
     for month in &year.months {
         let b = month.balance;
-        let given_ah = b.sun_ah - b.wasted_ah + b.engine_ah + b.shore_ah;
+        let free_ah = b.sun_ah - b.wasted_ah + b.other_ah - b.other_wasted_ah;
+        let given_ah = free_ah + b.engine_ah + b.generator_ah + b.shore_ah;
         left_ah += given_ah - (b.use_ah - b.short_ah) - b.lost_ah - b.change_ah;
-        moved_ah += b.sun_ah + b.engine_ah + b.shore_ah + b.use_ah;
+        moved_ah += free_ah + b.engine_ah + b.generator_ah + b.shore_ah + b.use_ah;
     }
     (left_ah, moved_ah)
 }

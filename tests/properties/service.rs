@@ -102,7 +102,7 @@ fn within_limits(inputs: &Inputs, set: &Settings) -> Result<(), TestCaseError> {
     );
     if let Some(charger_a) = number(set, GroupCode::ShoreCharger, SettingCode::Current) {
         prop_assert!(
-            charger_a <= limit_a.min(inputs.shore.charger_a) + 1e-9,
+            charger_a <= limit_a.min(inputs.mains_charger_a()) + 1e-9,
             "{charger_a} A of {limit_a}"
         );
     }
@@ -143,7 +143,7 @@ fn only_devices_there_are(inputs: &Inputs, set: &Settings) -> Result<(), TestCas
         ),
         (GroupCode::Management, lithium),
         (GroupCode::LowVolts, !lithium),
-        (GroupCode::ShoreCharger, inputs.shore.charger_a > 0.0),
+        (GroupCode::ShoreCharger, inputs.mains_charger_a() > 0.0),
         (GroupCode::StartBattery, true),
     ] {
         let found = set.groups.iter().filter(|group| group.code() == code);
@@ -244,7 +244,7 @@ proptest! {
         }
         let cold = cautions_at(inputs, CautionTopic::Cold).count();
         prop_assert_eq!(cold > 0, inputs.bank.chemistry == Chemistry::Lfp);
-        prop_assert_eq!(cautions_at(inputs, CautionTopic::Exhaust).count() > 0, inputs.engine_charges());
+        prop_assert_eq!(cautions_at(inputs, CautionTopic::Exhaust).count() > 0, inputs.engine_charges() || inputs.has_generator());
     }
 }
 

@@ -9,7 +9,7 @@ use ampwright_core::units::CELSIUS;
 use ampwright_core::{Worksheet, report};
 
 /// Boats that move by every rule there is: link, and what it is for.
-const BOATS: [&str; 20] = [
+const BOATS: [&str; 23] = [
     "v=2&end",
     "v=2&reg_kind=internal&end",
     "v=2&reg_kind=internal&way_kind=converter&way_converter_a=40&end",
@@ -29,10 +29,15 @@ const BOATS: [&str; 20] = [
     "v=2&way_start_kept=house&daily_use_ah=80&end",
     "v=2&reg_ramp_min=20&reg_sensor_lag_s=30&daily_use_ah=60&end",
     "v=2&two_role=house&alt_rated_a=50&alt2_rated_a=160&bank_capacity_ah=800&end",
+    // Their cases were read.
+    "v=2&two_role=house&bank_capacity_ah=800&alt_anchor_case_c=95&alt_anchor_case_a=55&alt2_anchor_case_c=100&alt2_anchor_case_a=60&end",
     // What is slow counts in short runs.
     "v=2&eng_warm_up_min=40&space_heat_capacity_kj_k=200&space_leak_m3h=100&daily_use_ah=60&end",
     // A held voltage makes the current follow the loads.
     "v=2&bank_chemistry=flooded&reg_kind=internal&daily_basis=listed&daily_inverter_idle_w=100&daily_inverter_on_h=15&daily_saved_pct=30&end",
+    // Banks of some age.
+    "v=2&bank_age_years=8&bank_capacity_ah=200&reg_kind=internal&end",
+    "v=2&bank_chemistry=flooded&bank_age_years=4&reg_kind=internal&end",
 ];
 
 fn boats() -> Vec<Worksheet> {

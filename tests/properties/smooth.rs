@@ -43,8 +43,9 @@ fn nudged(sheet: &Worksheet, key: Key) -> Option<Worksheet> {
     Some(other)
 }
 
-/// With the winding's anchors stated: an empty one means more than its figure,
-/// it belongs to a machine of usual efficiency.
+/// With the winding's anchors and the heat from it to the case stated: an empty one
+/// means more than its figure, it belongs to a machine of usual efficiency, or to
+/// one of whose winding nobody knows.
 fn anchored(mut sheet: Worksheet) -> Worksheet {
     for key in Key::all().filter(is_anchor) {
         let figure = sheet.figure(key).expect("a figure");
@@ -54,7 +55,7 @@ fn anchored(mut sheet: Worksheet) -> Worksheet {
 }
 
 fn is_anchor(key: &Key) -> bool {
-    key.name().ends_with("_anchor_winding_c")
+    key.name().ends_with("_anchor_winding_c") || key.name().ends_with("_coupling_w_k")
 }
 
 proptest! {

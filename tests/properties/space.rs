@@ -17,6 +17,8 @@ fn boat(displacement_l: f64, engine_rpm: f64) -> Worksheet {
     for (name, number) in [
         ("eng_displacement_l", displacement_l),
         ("eng_rpm", engine_rpm),
+        // As much heat as a usual alternator gives, hot.
+        ("alt_rated_a", 80.0),
     ] {
         let key = Key::named(name).expect("a key");
         sheet.state(key, Value::Number(number)).expect("in range");

@@ -31,7 +31,7 @@ fn measured(sheet: &Worksheet, key: Key) -> Worksheet {
 /// Two boats, the default one and the demo, with their plates read.
 fn boats() -> [Worksheet; 2] {
     [regulated(), demo()].map(|mut sheet| {
-        sheet.know(key("alt_plate"), Confidence::Nameplate);
+        sheet.know(key("alt_plate"), Confidence::Measured);
         sheet
     })
 }
@@ -70,12 +70,14 @@ fn a_plate_is_worth_the_mean_of_its_outcomes() {
         sheet
             .state(plate, Value::Choice(option))
             .expect("an option");
+        sheet.know(plate, Confidence::Measured);
         certainty(&sheet).hot_a.width
     });
     let mean = 0.5 * (widths[0] + widths[1]);
     let promised = promise.expect("it matters").width;
+    // Eight groups of 64 runs know their widths to a tenth each, the mean to 4 %.
     assert!(
-        (mean - promised).abs() < 0.03 * mean,
+        (mean - promised).abs() < 0.09 * mean,
         "{mean}, {promised} promised"
     );
     assert!(mean < 0.9 * before.width, "{mean} of {}", before.width);

@@ -137,5 +137,7 @@ fn truth(anchor_c: f64, capacity: f64) -> Worksheet {
 }
 
 fn cooling(sheet: &Worksheet) -> f64 {
-    Plant::new(&sheet.inputs, LOAD_A).alternators[0].cooling
+    Plant::new(&sheet.inputs, LOAD_A).alternators[0]
+        .network
+        .winding_air
 }

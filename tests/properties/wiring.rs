@@ -187,6 +187,12 @@ proptest! {
         if inputs.cable.inverter_w > 0.0 {
             expected.push((RunCode::Inverter, RunEnd::Inverter));
         }
+        if inputs.cable.windlass_a > 0.0 {
+            expected.push((RunCode::Windlass, RunEnd::Windlass));
+        }
+        if inputs.cable.thruster_a > 0.0 {
+            expected.push((RunCode::Thruster, RunEnd::Thruster));
+        }
         prop_assert_eq!(keys, expected);
     }
 }

@@ -44,21 +44,36 @@ fn adds_up(sheet: &Worksheet, month: &MonthReport) -> Result<(), TestCaseError> 
     let Balance {
         sun_ah,
         wasted_ah,
+        other_ah,
+        other_wasted_ah,
         engine_ah,
+        generator_ah,
         shore_ah,
         use_ah,
         short_ah,
         lost_ah,
         change_ah,
     } = month.balance;
-    let given_ah = sun_ah - wasted_ah + engine_ah + shore_ah;
+    let free_ah = sun_ah - wasted_ah + other_ah - other_wasted_ah;
+    let given_ah = free_ah + engine_ah + generator_ah + shore_ah;
     let left_ah = given_ah - (use_ah - short_ah) - lost_ah - change_ah;
-    let size_ah = sun_ah + engine_ah + shore_ah + use_ah + sheet.inputs.bank.capacity_ah;
+    let moved_ah = sun_ah + other_ah + engine_ah + generator_ah + shore_ah + use_ah;
+    let size_ah = moved_ah + sheet.inputs.bank.capacity_ah;
     prop_assert!(left_ah.abs() <= 1e-9 * size_ah, "{left_ah} of {size_ah}");
     let parts = [
-        sun_ah, wasted_ah, engine_ah, shore_ah, use_ah, short_ah, lost_ah,
+        sun_ah,
+        wasted_ah,
+        other_ah,
+        other_wasted_ah,
+        engine_ah,
+        generator_ah,
+        shore_ah,
+        use_ah,
+        short_ah,
+        lost_ah,
     ];
     prop_assert!(parts.iter().all(|ah| *ah >= 0.0), "{parts:?}");
+    prop_assert!(other_wasted_ah <= other_ah * (1.0 + 1e-9));
     prop_assert!(wasted_ah <= sun_ah * (1.0 + 1e-9) && short_ah <= use_ah * (1.0 + 1e-9));
     Ok(())
 }
@@ -171,12 +186,12 @@ fn kept(sheet: &Worksheet) -> f64 {
     sheet.figure(key).expect("a figure") / 100.0
 }
 
-/// Ampere-hours engine and shore power had to give, the bank put back to where
+/// Ampere-hours engine, generator and shore power had to give, the bank put back to where
 /// it began.
 fn engine_ah(year: &Year, kept: f64) -> f64 {
     let month_ah = |month: &MonthReport| {
         let balance = month.balance;
-        balance.engine_ah + balance.shore_ah - balance.change_ah / kept
+        balance.engine_ah + balance.generator_ah + balance.shore_ah - balance.change_ah / kept
     };
     year.months.iter().map(month_ah).sum()
 }

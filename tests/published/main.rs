@@ -14,6 +14,8 @@ mod climate;
 mod dump;
 mod efficiency;
 mod engine;
+mod generator;
+mod heat;
 mod lead;
 mod machine_180a;
 mod machine_28v;

@@ -74,6 +74,16 @@ pub fn worksheet(inputs: &Json) -> Worksheet {
             say(ours, Value::Number(number));
         }
     }
+    // The reference's alternators divide their heat alike: 3.0, 4.5 and 3.2 W/K to
+    // the air and 6.0 W/K from winding to body, 0.15 of it without the fan.
+    for (name, number) in [
+        ("alt_coupling_w_k", 6.0),
+        ("alt_case_air_pct", 150.0),
+        ("alt_rectifier_air_pct", 320.0 / 3.0),
+        ("alt_still_air_pct", 15.0),
+    ] {
+        say(name, Value::Number(number));
+    }
     say("bank_charge_limit_a", Value::Number(10_000.0));
     if inputs["I_cap"].as_f64().is_some_and(|cap| cap < 1e6) {
         say(

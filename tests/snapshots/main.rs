@@ -14,6 +14,8 @@ mod messages;
 mod refusals;
 mod reports;
 mod round;
+mod sources;
 mod version1;
+mod version2;
 mod wiring;
 mod workings;

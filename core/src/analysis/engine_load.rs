@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::analysis::charging_run::RunReport;
+use crate::analysis::run_report::RunReport;
 use crate::boat::Inputs;
 use crate::physics::drive::{belts_kw, mean_belts_kw, percent};
 use crate::simulation::plant::Plant;

@@ -38,19 +38,23 @@ impl Part {
         }
     }
 
-    fn of(self, t: &PartTemperatures) -> f64 {
+    pub(super) fn of(self, t: &PartTemperatures) -> f64 {
         match self {
-            Part::Winding => t.winding_c,
+            Part::Winding => t.winding_at_most_c(),
             Part::Rectifier => t.rectifier_c,
             Part::Case => t.case_c,
         }
     }
 
-    fn node(self) -> fn(&Temperatures) -> f64 {
+    /// Its temperature in one of a run's alternators, at the most that it may be.
+    fn node_c(self, trace: &Trace, alternator: usize, t: &Temperatures) -> f64 {
+        let here = trace.plant().alternators.get(alternator);
         match self {
-            Part::Winding => |t| t.winding_c,
-            Part::Rectifier => |t| t.rectifier_c,
-            Part::Case => |t| t.body_c,
+            Part::Winding => here
+                .and_then(|here| here.winding_may_be_c(t))
+                .unwrap_or(t.winding_c),
+            Part::Rectifier => t.rectifier_c,
+            Part::Case => t.body_c,
         }
     }
 }
@@ -69,6 +73,9 @@ pub struct PartLimit {
     pub settled_c: Option<f64>,
     /// What it withstands for long \[°C\].
     pub limit_c: f64,
+    /// Whether its temperature is the most that it may be, as nobody has measured
+    /// it.
+    pub at_most: bool,
 }
 
 impl PartLimit {
@@ -101,6 +108,7 @@ pub fn part_limits(inputs: &Inputs, report: &Analyses) -> Vec<PartLimit> {
             peak_c: part.of(&run.peak),
             settled_c: alternator.hot.as_ref().map(|hot| part.of(hot)),
             limit_c: part.limit_c(installed.alternator),
+            at_most: part == Part::Winding && installed.winding_unknown(),
         })
     };
     inputs.alternators().zip(each).flat_map(limits).collect()
@@ -133,6 +141,7 @@ pub fn leg_limits(inputs: &Inputs, report: &Analyses) -> Vec<LegLimit> {
                     peak_c: part.of(&alternator.peak),
                     settled_c: None,
                     limit_c: part.limit_c(installed.alternator),
+                    at_most: part == Part::Winding && installed.winding_unknown(),
                 },
             })
         });
@@ -163,7 +172,8 @@ pub(crate) fn first_passed(
     let mut first: Option<(PartLimit, f64)> = None;
     for limit in limits.iter().filter(|limit| limit.passed()) {
         let alternator = limit.alternator.index();
-        let at_s = trace.passes(until_s, alternator, limit.part.node(), limit.limit_c);
+        let node = |t: &Temperatures| limit.part.node_c(trace, alternator, t);
+        let at_s = trace.passes(until_s, alternator, node, limit.limit_c);
         if let Some(at_s) = at_s
             && first.is_none_or(|(_, earlier_s)| at_s < earlier_s)
         {

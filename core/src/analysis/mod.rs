@@ -12,6 +12,7 @@ mod daily_run;
 pub mod energy;
 pub mod engine_day;
 mod engine_load;
+pub mod generator;
 mod lead_comparison;
 pub mod legs;
 mod limits;
@@ -20,14 +21,19 @@ pub mod load_dump;
 mod output;
 pub mod packs;
 pub(crate) mod peak_loads;
+mod run_report;
+pub mod sensor_loss;
+pub mod sharing;
 mod shore_power;
 pub mod solar_day;
 mod temperatures;
+#[cfg(test)]
+mod tests;
 pub mod year;
 
 use serde::Serialize;
 
-use crate::boat::{When, Worksheet, engine_loads};
+use crate::boat::{SensorFailure, When, Worksheet, engine_loads};
 use crate::simulation::alternators::Alternators;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
@@ -37,15 +43,15 @@ use belt::BeltReport;
 use cable::Cables;
 use energy::{Energy, energy};
 use engine_day::DayNeed;
+use generator::GeneratorReport;
 use legs::LegsReport;
 use link_loss::LinkLossReport;
 use load_dump::LoadDump;
 use packs::PacksReport;
+use sensor_loss::SensorLossReport;
+use sharing::SharingReport;
 
 pub(crate) use charging_run::bank_volts;
-pub use charging_run::{
-    AlternatorMoment, AlternatorRun, LimitShare, Moment, RunReport, SoakReport, StretchReport,
-};
 pub use daily_run::DayReport;
 pub use engine_load::EngineReport;
 pub(crate) use lead_comparison::flooded;
@@ -53,6 +59,9 @@ pub use lead_comparison::{LeadComparison, LeadReport};
 pub(crate) use limits::first_passed;
 pub use limits::{LegLimit, NEAR_K, Part, PartLimit, leg_limits, nearest, part_limits};
 pub use output::{AlternatorReport, OutputReport, SpeedPoint};
+pub use run_report::{
+    AlternatorMoment, AlternatorRun, LimitShare, Moment, RunReport, SoakReport, StretchReport,
+};
 pub use shore_power::ShoreReport;
 pub use temperatures::PartTemperatures;
 pub use year::year;
@@ -79,6 +88,9 @@ pub struct Analyses {
     pub lead: LeadComparison,
     /// What the quay has to put back.
     pub shore: ShoreReport,
+    /// What a generator has to put back; none where none charges the bank.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub generator: Option<GeneratorReport>,
     /// Every alternator's belt, the first one's first.
     pub belts: Vec<BeltReport>,
     /// Cable and fuse for each run of the chosen arrangement.
@@ -88,6 +100,14 @@ pub struct Analyses {
     /// The run if the data link were lost; none for a boat without one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub link_loss: Option<LinkLossReport>,
+    /// The run if the temperature sensor of a regulator failed; none for a boat
+    /// without one, and where this was not asked for and nobody knows what the
+    /// regulator does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sensor_loss: Option<SensorLossReport>,
+    /// How two alternators on the house bank share the run; none for any other boat.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sharing: Option<SharingReport>,
     /// The packs of a bank that has several in parallel; none for a single one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub packs: Option<PacksReport>,
@@ -112,6 +132,21 @@ pub fn analyse(sheet: &Worksheet) -> Analyses {
 
 /// Every analysis, with alternators that were calibrated before.
 fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
+    let analyses = without_sensor_loss(sheet, alternators);
+    let failed = || sensor_loss::sensor_loss_report(sheet, &analyses.plant);
+    Analyses {
+        sensor_loss: analyses.sensor_loss.clone().or_else(failed),
+        ..analyses
+    }
+}
+
+/// Every analysis but the sensor that fails where no finding rests on it: for who
+/// puts many worksheets beside each other.
+pub(crate) fn analyse_without_sensor_loss(sheet: &Worksheet) -> Analyses {
+    without_sensor_loss(sheet, Alternators::of(&sheet.inputs))
+}
+
+fn without_sensor_loss(sheet: &Worksheet, alternators: Alternators) -> Analyses {
     let inputs = &sheet.inputs;
     let energy = energy(sheet);
     let plant = alternators.plant_of(sheet);
@@ -125,6 +160,7 @@ fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         .collect();
     let half_way = 0.5 * (from + to);
     let hot = settled(&plant, half_way);
+    let sensor_said = inputs.reg.sensor_failure != SensorFailure::Unsaid;
     let peaks = peak_loads::peak_loads(sheet, &alternators, &run);
     let cables = cable::cables(sheet, &alternators, &run);
     Analyses {
@@ -135,9 +171,14 @@ fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         lead: LeadComparison::new(sheet, &alternators),
         legs: legs::legs_report(sheet, &alternators, &energy),
         shore: shore_power::shore_report(inputs, &energy),
+        generator: generator::generator_report(sheet, &energy),
         belts: belt::belts(&peaks),
         load_dump: load_dump::load_dump(&peaks),
         link_loss: link_loss::link_loss_report(inputs, &alternators, plant.load_a),
+        sensor_loss: sensor_said
+            .then(|| sensor_loss::sensor_loss_report(sheet, &plant))
+            .flatten(),
+        sharing: sharing::sharing_report(inputs, &plant, &trace, 60.0 * run.minutes),
         packs: packs::packs_report(sheet, &run, &cables),
         cables,
         energy,
@@ -146,74 +187,5 @@ fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         plant,
         hot,
         trace,
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use crate::analysis::{Analyses, analyse, analyse_with, flooded};
-    use crate::boat::{Key, SecondRole, Worksheet};
-    use crate::schema::Value;
-    use crate::simulation::alternators::Alternators;
-
-    /// A boat of two alternators that asks for a blower too.
-    fn boat(anchor_c: f64) -> Worksheet {
-        let mut sheet = Worksheet::default();
-        for (name, number) in [
-            ("alt_anchor_winding_c", anchor_c),
-            ("alt2_anchor_winding_c", anchor_c),
-            ("space_wanted_a", 90.0),
-        ] {
-            let key = Key::named(name).expect("a key");
-            sheet.state(key, Value::Number(number)).expect("in range");
-        }
-        sheet.inputs.two.role = SecondRole::House;
-        sheet
-    }
-
-    /// All that hangs on the alternators, as text.
-    fn told(report: &Analyses) -> [String; 8] {
-        [
-            format!("{:?} {:?}", report.output, report.alternators),
-            format!("{:?}", report.run),
-            format!("{:?}", report.day),
-            format!("{:?}", report.engine),
-            format!("{:?}", report.lead.report()),
-            format!("{:?}", report.belts),
-            format!("{:?}", report.load_dump),
-            format!("{:?}", report.cables),
-        ]
-    }
-
-    /// Whoever calibrated an alternator anew would find the cooler one of the
-    /// worksheet instead of the hot one handed over.
-    #[test]
-    fn alternators_are_calibrated_once_for_everything() {
-        let (cool, hot) = (boat(120.0), boat(190.0));
-        let handed = analyse_with(&cool, Alternators::of(&hot.inputs));
-        let expected = told(&analyse(&hot));
-        assert_eq!(told(&handed), expected);
-        let own = told(&analyse(&cool));
-        for at in 0..5 {
-            assert_ne!(own[at], expected[at], "the anchor moves it");
-        }
-    }
-
-    #[test]
-    fn an_alternator_is_the_same_at_another_speed_and_with_another_bank() {
-        let sheet = boat(150.0);
-        let alternators = Alternators::of(&sheet.inputs);
-        let mut faster = sheet.inputs;
-        faster.eng.rpm = 2200.0;
-        faster.space.blower_m3h = 120.0;
-        let flooded = flooded(&sheet.inputs);
-        for other in [faster, flooded] {
-            assert_eq!(Alternators::of(&other), alternators);
-            let (reused, anew) = (
-                alternators.plant(&other, 5.0),
-                crate::simulation::plant::Plant::new(&other, 5.0),
-            );
-            assert_eq!(format!("{reused:?}"), format!("{anew:?}"));
-        }
     }
 }

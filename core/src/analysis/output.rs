@@ -7,6 +7,7 @@ use crate::boat::key;
 use crate::boat::{Inputs, WhichAlternator};
 use crate::numerics::bracketed_root;
 use crate::physics::full_field::COLD_ROTOR_C;
+use crate::physics::life::{grease_h, insulation_h};
 use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::alternators::Alternators;
@@ -46,6 +47,12 @@ pub struct AlternatorReport {
     pub hot_a: f64,
     /// Temperatures then; none when the alternators never settle.
     pub hot: Option<PartTemperatures>,
+    /// Hours that the winding's insulation lasts at that temperature, or at the most
+    /// that it may be; none when the alternators never settle.
+    pub insulation_h: Option<f64>,
+    /// Hours that the bearings' grease lasts at the temperature of the case; none
+    /// when the alternators never settle.
+    pub grease_h: Option<f64>,
     /// Output at endless speed of the fitted curve \[A\].
     pub infinite_a: f64,
     /// Speed the fitted curve begins at \[rpm\].
@@ -170,17 +177,23 @@ pub(super) fn alternator_reports(
         .alternators()
         .zip(&plant.alternators)
         .zip(settled)
-        .map(|((installed, here), (output, t))| AlternatorReport {
-            alternator: installed.which,
-            shaft_rpm: here.shaft_rpm,
-            top_shaft_rpm: installed.shaft_rpm(inputs.eng.top_rpm),
-            full_cold_a: cold_a(here),
-            hot_a: output.amperes,
-            hot: hot.stable.then(|| (*t).into()),
-            infinite_a: here.curve.infinite_a,
-            zero_rpm: here.curve.zero_rpm,
-            phase_20c_ohm: here.losses.phase_20c_ohm,
-            cooling_factor: here.cooling,
+        .map(|((installed, here), (output, t))| {
+            let hot_parts = hot.stable.then(|| PartTemperatures::of(here, t));
+            let class_c = installed.alternator.class.limit_c();
+            AlternatorReport {
+                alternator: installed.which,
+                shaft_rpm: here.shaft_rpm,
+                top_shaft_rpm: installed.shaft_rpm(inputs.eng.top_rpm),
+                full_cold_a: cold_a(here),
+                hot_a: output.amperes,
+                hot: hot_parts,
+                insulation_h: hot_parts.map(|hot| insulation_h(class_c, hot.winding_at_most_c())),
+                grease_h: hot_parts.map(|hot| grease_h(hot.case_c)),
+                infinite_a: here.curve.infinite_a,
+                zero_rpm: here.curve.zero_rpm,
+                phase_20c_ohm: here.losses.phase_20c_ohm,
+                cooling_factor: here.cooling,
+            }
         })
         .collect()
 }

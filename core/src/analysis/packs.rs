@@ -7,7 +7,7 @@ use crate::analysis::RunReport;
 use crate::analysis::cable::Cables;
 use crate::boat::{Inputs, Worksheet};
 use crate::physics::fuse;
-use crate::physics::packs::{PackStep, cascade, pack_shares};
+use crate::physics::packs::{PackStep, cascade, limits_a, other_packs_a, pack_a, pack_shares};
 use crate::simulation::management::opens_above_a;
 
 /// The packs of a bank that has several.
@@ -64,7 +64,7 @@ impl PackLoad {
         PackLoad {
             bank_a,
             limit_a,
-            most_a: bank_a * most,
+            most_a: pack_a(bank_a, most),
             lowered,
             steps: if lowered {
                 Vec::new()
@@ -117,16 +117,17 @@ pub(super) fn packs_report(
         .discharge_limit_a
         .map(|limit_a| PackLoad::new(sheet.bus_peak_a(), limit_a, packs, spread, false));
     let of_all_a = cables.short_circuit_a;
-    let (short_a, others_short_a) = (of_all_a * most, of_all_a * (1.0 - least));
+    let short_a = pack_a(of_all_a, most);
+    let others_short_a = other_packs_a(of_all_a, least);
     // What it carries on and on, in the worst case.
-    let carries_a = sheet.bus_peak_a().max(inputs.own_charge_limit_a()) * most;
+    let carries_a = pack_a(carried_a(sheet), most);
     let fuse_least_a = fuse::least_rating_a(carries_a);
     Some(PacksReport {
         packs,
         pack_ah: inputs.pack_ah(),
         most_share_pct: 100.0 * most,
         least_share_pct: 100.0 * least,
-        limits_a: inputs.pack_limit_a() * packs as f64,
+        limits_a: limits_a(packs as f64, inputs.pack_limit_a()),
         together_a: inputs.own_charge_limit_a(),
         charging,
         discharging,
@@ -136,6 +137,12 @@ pub(super) fn packs_report(
         fuse_least_a,
         fuse_a: fuse::next_a(fuse_least_a),
     })
+}
+
+/// What all packs together carry on and on, in the worst case \[A\]: the peak house
+/// load, or what may flow into them.
+pub(crate) fn carried_a(sheet: &Worksheet) -> f64 {
+    sheet.bus_peak_a().max(sheet.inputs.own_charge_limit_a())
 }
 
 /// The most that flows into the bank in the run, as far as it gets.

@@ -2,12 +2,12 @@
 //! the bank low and the engine at its highest. Belts and what happens when the
 //! battery goes are calculated for these.
 
-use crate::analysis::RunReport;
+use crate::analysis::{Moment, RunReport};
 use crate::boat::house_load_a;
-use crate::boat::{InstalledAlternator, Worksheet};
+use crate::boat::{InstalledAlternator, Regulators, Worksheet};
 use crate::simulation::alternator::CalibratedAlternator;
 use crate::simulation::alternators::Alternators;
-use crate::simulation::moment::Moment;
+use crate::simulation::moment;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::PeakLoad;
 
@@ -58,10 +58,16 @@ pub(crate) fn peak_loads<'a>(
     let peaks = inputs.alternators().zip(&run.alternators);
     let on_bank = peaks.clone().filter(|(one, _)| one.connection.on_house());
     let together_a: f64 = on_bank.map(|(_, run)| run.peak_load.amperes).sum();
-    // What flows when the management system opens, shared as at the peak.
+    // What flows when the management system opens, shared as at the peak; where they
+    // do not peak together, as about then.
     let opening = |installed: &InstalledAlternator, peak: &PeakLoad| {
         let opening = run.opening.filter(|_| installed.connection.on_house())?;
-        let amperes = opening.alternator_a * peak.amperes / together_a.max(1e-9);
+        let part = if inputs.regulators() == Regulators::Together {
+            peak.amperes / together_a.max(1e-9)
+        } else {
+            part_then(run, opening.after_s / 60.0, installed.which.index())
+        };
+        let amperes = opening.alternator_a * part;
         Some(PeakLoad {
             amperes,
             volts: opening.volts,
@@ -90,8 +96,25 @@ pub(crate) fn peak_loads<'a>(
         .collect()
 }
 
+/// Part of the current that an alternator gives about a minute of the run, 0 to 1,
+/// where both lie on the house bank.
+fn part_then(run: &RunReport, minute: f64, alternator: usize) -> f64 {
+    let off = |moment: &&Moment| (moment.minute - minute).abs();
+    let nearest = run
+        .series
+        .iter()
+        .min_by(|one, other| off(one).total_cmp(&off(other)));
+    nearest.map_or(0.0, |moment| {
+        let own_a = moment
+            .alternators
+            .get(alternator)
+            .map_or(0.0, |one| one.amperes);
+        own_a / moment.alternator_a.max(1e-9)
+    })
+}
+
 /// Everything cold and the field let up.
-fn cold(plant: &Plant, soc: f64) -> Moment {
+fn cold(plant: &Plant, soc: f64) -> moment::Moment {
     plant.moment(LATE_S, soc, &plant.resting())
 }
 

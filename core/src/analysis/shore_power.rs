@@ -4,12 +4,12 @@ use serde::Serialize;
 
 use crate::analysis::energy::Energy;
 use crate::boat::Inputs;
-use crate::simulation::shore_charger::ShoreCharger;
+use crate::simulation::mains_charger::MainsCharger;
 
 /// What shore power has to put back.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct ShoreReport {
-    /// What it puts back for a day at anchor \[A·h\]; 0 where the engine does.
+    /// What it puts back for a day at anchor \[A·h\]; 0 where engine or generator do.
     pub day_ah: f64,
     /// What the charger takes for it \[kW·h\].
     pub day_kwh: f64,
@@ -20,12 +20,12 @@ pub struct ShoreReport {
 }
 
 pub(super) fn shore_report(inputs: &Inputs, energy: &Energy) -> ShoreReport {
-    let day_ah = if inputs.engine_charges() {
-        0.0
-    } else {
+    let day_ah = if inputs.dock_charges() {
         energy.rest_ah
+    } else {
+        0.0
     };
-    let charger = ShoreCharger::of(inputs);
+    let charger = MainsCharger::on_shore(inputs);
     let fill = charger.fill(
         inputs.window_low_pct() / 100.0,
         inputs.window_high_pct().max(inputs.window_low_pct()) / 100.0,
@@ -35,7 +35,7 @@ pub(super) fn shore_report(inputs: &Inputs, energy: &Energy) -> ShoreReport {
     let volts = fill.map_or(energy.bank_v, |fill| fill.mean_v);
     ShoreReport {
         day_ah,
-        day_kwh: charger.shore_w(into_ah, volts) / 1000.0,
+        day_kwh: charger.mains_w(into_ah, volts) / 1000.0,
         fill_h: fill.map(|fill| fill.hours),
     }
 }

@@ -4,7 +4,9 @@ use crate::boat::section;
 use crate::boat::{Inputs, InstalledAlternator};
 use crate::boat::{choose, number, optional_of_alternator};
 use crate::schema::{choice, effects};
-use crate::units::{AMPERE, CELSIUS, KELVIN, KILOGRAM, NONE, PERCENT, RPM, VOLT, WATT};
+use crate::units::{
+    AMPERE, CELSIUS, KELVIN, KILOGRAM, NONE, PERCENT, RPM, VOLT, WATT, WATT_PER_KELVIN,
+};
 
 choice! {
     /// What the output curve is drawn from.
@@ -29,6 +31,14 @@ choice! {
         F = "f", "F (155 °C)";
         H = "h", "H (180 °C)";
         N = "n", "N (200 °C)";
+    }
+}
+
+choice! {
+    /// Whether the maker also rates the alternator in air as hot as an engine room's.
+    HotRating {
+        None = "none", "No, or the papers do not say";
+        At93 = "93", "Yes: a current in air of 93 °C is published";
     }
 }
 
@@ -128,13 +138,29 @@ section! {
             .help("How strongly the curve's beginning moves up with a weakened field: 0.05 to 0.3.");
         rotor_rise_k: f64 = number("Rotor above case", KELVIN, 0.0, 60.0, 10.0).advanced().spread(5.0, 30.0)
             .help("How much hotter the rotor runs than the case: 5 to 30 K.");
-        anchor_winding_c: Option<f64> = optional_of_alternator("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "150 °C, for an alternator of usual efficiency", |_| Some(USUAL_ANCHOR_C)).advanced().spread(130.0, 180.0)
-            .help("How hot the winding gets at full output at the speed and air temperature below: 150 to 160 °C for small alternators, 130 to 145 °C for large ones. This one figure sets the cooling; a run with a thermometer replaces it.");
-        anchor_rpm: f64 = number("Bench test at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).advanced()
-            .help("Shaft speed for that temperature.");
-        anchor_air_c: f64 = number("Bench test in air of", CELSIUS, -10.0, 80.0, 25.0).advanced()
-            .help("Air temperature at the alternator in that test.");
-        cooling_exponent: f64 = number("Cooling exponent", NONE, 0.0, 1.0, 0.7).advanced().spread(0.5, 0.8)
+        coupling_w_k: Option<f64> = optional_of_alternator("Heat from winding to case", WATT_PER_KELVIN, 0.5, 30.0, "4 W/K", |_| Some(USUAL_COUPLING_W_K)).advanced().spread(LEAST_COUPLING_W_K, 10.0)
+            .help("How closely the winding follows the case, for an alternator of 100 A at 14 V; others by their size: 2 to 10 W/K. With 2 the winding runs some 60 K hotter than the case, with 10 some 15 K. Only a thermometer in the winding tells.");
+        case_air_pct: f64 = number("Case to air, against winding to air", PERCENT, 20.0, 500.0, 150.0).advanced().spread(100.0, 200.0)
+            .help("How much heat leaves by the case, compared with what leaves straight from the winding: 100 to 200 %.");
+        rectifier_air_pct: f64 = number("Rectifier to air, against winding to air", PERCENT, 20.0, 500.0, 105.0).advanced().spread(70.0, 140.0)
+            .help("The same for the rectifier plate: 70 to 140 %.");
+        still_air_pct: f64 = number("Cooling without the fan", PERCENT, 0.0, 80.0, 20.0).advanced().spread(15.0, 40.0)
+            .help("Part of the cooling at the bench's speed that does not come from the fan: 15 to 40 %.");
+        hot_rating: HotRating = choose("Rated in hot air as well", HotRating::OPTIONS, 0).nameplate().advanced()
+            .help("Heavy-duty alternators are also rated in air of 93 °C. One that truly holds its full field there is cooled well: its winding reaches 120 to 145 °C on the bench instead of 105 to 165 °C.")
+            .when_of_alternator(|a| !a.known_by_case());
+        anchor_winding_c: Option<f64> = optional_of_alternator("Winding at full field on the bench", CELSIUS, 80.0, 260.0, "135 °C at 100 A and 14 V, 120 °C at 200 A and more; 122 to 132 °C with a rating in hot air", |a| Some(a.usual_anchor_c())).advanced().spread(LEAST_ANCHOR_C, MOST_ANCHOR_C)
+            .help("How hot the winding gets at full output at the speed and air temperature below: 105 to 165 °C. Nobody has published it for small alternators, and this one figure sets the cooling. A run with a thermometer on the case replaces it: see the two entries below.")
+            .when_of_alternator(|a| !a.known_by_case());
+        anchor_case_c: Option<f64> = optional_of_alternator("Case at a known current", CELSIUS, 0.0, 250.0, "not known", |_| None).measured().advanced().spread_by(5.0)
+            .help("Where the case settled aboard at the current below, after half an hour at a steady speed. With both, the case sets the cooling, not the winding. A sea trial fills this in.");
+        anchor_case_a: Option<f64> = optional_of_alternator("Current at that case temperature", AMPERE, 1.0, 1000.0, "not known", |_| None).measured().advanced().spread_pct(5.0)
+            .help("What the alternator gave then.");
+        anchor_rpm: f64 = number("Cooling known at shaft speed", RPM, 1500.0, 12_000.0, 3000.0).advanced()
+            .help("The alternator's own speed at which its winding or its case was that hot.");
+        anchor_air_c: f64 = number("Cooling known in air of", CELSIUS, -10.0, 80.0, 25.0).advanced()
+            .help("Temperature of the air the alternator drew in.");
+        cooling_exponent: f64 = number("Cooling exponent", NONE, 0.0, 1.0, 0.65).advanced().spread(0.5, 0.8)
             .help("How the fan's cooling grows with shaft speed: 0.5 to 0.8.");
         heat_capacity_factor: f64 = number("Heat capacity factor", NONE, 0.3, 3.0, 1.0).advanced()
             .help("Heat it takes to warm the alternator, compared with what its mass gives. Leave it at 1 until a sea trial shows otherwise: it changes the first quarter of an hour, not the hot current.");
@@ -169,9 +195,16 @@ effects! {
         speed_exponent: Down, Up;
         rotor_rise_k: Down, Up;
         anchor_winding_c: Down, Up;
-        // As hot at more speed, and so at more current, is better cooled.
-        anchor_rpm: Up, Down;
+        anchor_rpm: Depends("a winding as hot at more speed, and so at more current, is better cooled; a case as hot at the same current with a quicker fan is worse cooled"), Depends("as the current");
         anchor_air_c: Up, Down;
+        anchor_case_c: Down, Up;
+        anchor_case_a: Up, Down;
+        // What the bench says stays as it is: another division of the same heat
+        // cools the part with the sensor better and others worse.
+        coupling_w_k: Depends("the winding on the bench, or the case at its current, stays as hot as it was"), Depends("as the current");
+        case_air_pct: Depends("the winding on the bench, or the case at its current, stays as hot as it was"), Depends("as the current");
+        rectifier_air_pct: Depends("the winding on the bench, or the case at its current, stays as hot as it was"), Depends("as the current");
+        still_air_pct: Depends("up where it turns slower than on the bench, down where faster"), Depends("as the current");
         cooling_exponent: Depends("up where it turns faster than on the bench, down where slower"), Depends("as the current");
         heat_capacity_factor: Level, Down;
     }
@@ -179,8 +212,29 @@ effects! {
 
 /// Efficiency of the machine that the usual anchor temperature belongs to \[%\].
 pub(crate) const USUAL_EFFICIENCY_PCT: f64 = 57.0;
-/// Winding temperature of a usual machine on the bench \[°C\].
-const USUAL_ANCHOR_C: f64 = 150.0;
+/// Winding temperature on the bench of a small alternator and of a large one
+/// \[°C\], and the rated powers they belong to \[W\]; between them a straight line.
+///
+/// Chosen so that default boats stand in the middle of common practice (no source):
+/// hot, a small alternator holds 50 to 60 % of its cold output, a large one 60 to
+/// 75 % where its space is aired.
+const SMALL_ANCHOR_C: f64 = 135.0;
+const LARGE_ANCHOR_C: f64 = 120.0;
+const SMALL_W: f64 = 1400.0;
+const LARGE_W: f64 = 2800.0;
+/// The same where a rating in air of 93 °C is published \[°C\]: one that holds full
+/// field there within class H (180 °C) stays below 122 °C on the bench, within
+/// class 200 below 144 °C (derived with this model).
+const HOT_RATED_ANCHOR_C: (f64, f64) = (122.0, 132.0);
+/// Heat that passes from winding to case for each kelvin in one of 1520 W, where
+/// nobody knows \[W/K\], and the least that it may be: own reasoning.
+const USUAL_COUPLING_W_K: f64 = 4.0;
+pub(crate) const LEAST_COUPLING_W_K: f64 = 2.0;
+/// What the winding's temperature may be \[°C\]: own reasoning.
+pub(crate) const LEAST_ANCHOR_C: f64 = 105.0;
+pub(crate) const MOST_ANCHOR_C: f64 = 165.0;
+/// The same where a rating in hot air is published \[°C\].
+pub(crate) const HOT_RATED_ANCHOR_SPAN_C: (f64, f64) = (120.0, 145.0);
 
 /// Voltage that ratings are taken at for each 12 V block \[V\]: common practice.
 const TEST_BLOCK_V: f64 = 14.0;
@@ -219,6 +273,25 @@ fn usual_field_w(installed: &InstalledAlternator) -> f64 {
 fn usual_mass_kg(installed: &InstalledAlternator) -> f64 {
     let rated_w = installed.alternator.rated_a * installed.test_v();
     (6.0 * (rated_w / 1400.0).powf(0.78)).clamp(2.0, 60.0)
+}
+
+/// What an alternator's cooling is known by.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum CoolingAnchor {
+    /// Its winding at full field on the bench.
+    Winding {
+        /// How hot \[°C\].
+        winding_c: f64,
+        /// Efficiency of the alternator it was seen on \[%\].
+        efficiency_pct: f64,
+    },
+    /// Its case at a known current.
+    Case {
+        /// How hot \[°C\].
+        case_c: f64,
+        /// What it gave \[A\].
+        amperes: f64,
+    },
 }
 
 impl InstalledAlternator<'_> {
@@ -272,17 +345,54 @@ impl InstalledAlternator<'_> {
             .unwrap_or_else(|| usual_field_w(self))
     }
 
-    /// Winding temperature at full field on the bench \[°C\], and the
-    /// efficiency \[%\] of the alternator it was seen on.
+    /// What its cooling is known by.
     ///
     /// A stated temperature was seen on this alternator, with its own losses. The
-    /// usual 150 °C belongs to one of usual efficiency: were it fitted to the
-    /// losses of a better one, the better alternator would seem to be cooled
-    /// worse and hold fewer amps, which is nonsense.
-    pub fn cooling_anchor(&self) -> (f64, f64) {
-        match self.alternator.anchor_winding_c {
-            Some(winding_c) => (winding_c, self.alternator.efficiency_pct),
-            None => (USUAL_ANCHOR_C, USUAL_EFFICIENCY_PCT),
+    /// usual one belongs to one of usual efficiency: were it fitted to the losses
+    /// of a better one, the better alternator would seem to be cooled worse and
+    /// hold fewer amps, which is nonsense.
+    pub fn cooling_anchor(&self) -> CoolingAnchor {
+        let alternator = self.alternator;
+        let case = alternator.anchor_case_c.zip(alternator.anchor_case_a);
+        match (case, alternator.anchor_winding_c) {
+            (Some((case_c, amperes)), _) => CoolingAnchor::Case { case_c, amperes },
+            (None, Some(winding_c)) => CoolingAnchor::Winding {
+                winding_c,
+                efficiency_pct: alternator.efficiency_pct,
+            },
+            (None, None) => CoolingAnchor::Winding {
+                winding_c: self.usual_anchor_c(),
+                efficiency_pct: USUAL_EFFICIENCY_PCT,
+            },
+        }
+    }
+
+    /// Heat that passes from its winding to its case for each kelvin, told of an
+    /// alternator of 1520 W \[W/K\].
+    pub fn coupling_w_k(&self) -> f64 {
+        let stated = self.alternator.coupling_w_k;
+        stated.unwrap_or(USUAL_COUPLING_W_K)
+    }
+
+    /// Whether its cooling is known by its case.
+    pub(crate) fn known_by_case(&self) -> bool {
+        matches!(self.cooling_anchor(), CoolingAnchor::Case { .. })
+    }
+
+    /// Whether only its case is known of, and how far the winding's temperature
+    /// lies above that is anybody's guess.
+    pub fn winding_unknown(&self) -> bool {
+        self.known_by_case() && self.alternator.coupling_w_k.is_none()
+    }
+
+    /// Winding temperature at full field on the bench where nobody knows \[°C\].
+    fn usual_anchor_c(&self) -> f64 {
+        let rated_w = self.alternator.rated_a * self.test_v();
+        let size = ((rated_w - SMALL_W) / (LARGE_W - SMALL_W)).clamp(0.0, 1.0);
+        let usual_c = SMALL_ANCHOR_C + size * (LARGE_ANCHOR_C - SMALL_ANCHOR_C);
+        match self.alternator.hot_rating {
+            HotRating::None => usual_c,
+            HotRating::At93 => usual_c.clamp(HOT_RATED_ANCHOR_C.0, HOT_RATED_ANCHOR_C.1),
         }
     }
 

@@ -3,6 +3,7 @@
 use crate::boat::Inputs;
 use crate::boat::section;
 use crate::boat::{choose, number, optional};
+use crate::physics::ageing::{aged_ah, aged_ohm_ah};
 use crate::physics::battery::{
     AGM, Bank as PhysicalBank, COMPENSATION_MV, Cells, FLOODED, GEL, LeadKind, compensated_v,
     lfp_cold_factor,
@@ -11,7 +12,7 @@ use crate::physics::charging::{lithium_ohm, ohm, peukert_share};
 use crate::schema::{choice, effects};
 use crate::units::{
     AMPERE, AMPERE_HOUR, CELSIUS, MILLIOHM, MILLIVOLT_PER_CELL_KELVIN, OHM_AMPERE_HOUR, PERCENT,
-    VOLT,
+    VOLT, YEAR,
 };
 
 choice! {
@@ -82,8 +83,11 @@ section! {
             .when(|i| i.bank.chemistry == Chemistry::Lfp);
         harness_mohm: f64 = number("Switch, fuse and cable", MILLIOHM, 0.0, 100.0, 1.5).advanced().spread(1.0, 3.0)
             .help("Resistance between the cells and where the regulator measures: 1 to 3 mΩ with the management system's own switch.");
-        charge_efficiency_pct: Option<f64> = optional("Charge efficiency", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).advanced()
+        charge_efficiency_pct: Option<f64> = optional("Charge efficiency", PERCENT, 50.0, 100.0, "the usual for the chemistry", |w| Some(usual_charge_efficiency_pct(&w.inputs))).advanced().spread_by(5.0)
             .help("Ampere-hours that come out for those that went in: at least 99.5 % for LFP, 85 to 95 % for lead.");
+        acceptance_pct: f64 = number("Charge acceptance, against the usual", PERCENT, 30.0, 200.0, 100.0).advanced().spread(65.0, 140.0)
+            .help("How readily the bank takes charge, compared with a healthy one of its kind: an old or sulphated one takes less, a new one with thin plates more. 65 to 140 %.")
+            .when(|i| i.bank.chemistry.lead().is_some());
         compensation_mv: Option<f64> = optional("Temperature compensation", MILLIVOLT_PER_CELL_KELVIN, -10.0, 0.0, "−4 for lead, none for lithium", |w| Some(usual_compensation_mv(&w.inputs))).nameplate().advanced()
             .help("How the charger lowers its voltage for a warm lead battery: −3 to −5 mV for each cell and degree. A lithium bank must get none.");
         coldest_charge_c: Option<f64> = optional("Lowest charging temperature", CELSIUS, -30.0, 20.0, "0 °C", |_| Some(0.0)).nameplate().advanced()
@@ -98,6 +102,14 @@ section! {
         limit_over_50c_a: Option<f64> = optional("Most current from 50 to 60 °C", AMPERE, 0.0, 10_000.0, "0.1 A for each A·h", |w| Some(w.inputs.bank.capacity_ah * 0.1)).nameplate().advanced()
             .help("From the battery maker's sheet; nothing above 60 °C.")
             .when(lithium);
+        age_years: f64 = number("Bank's age", YEAR, 0.0, 30.0, 0.0).nameplate().advanced()
+            .help("Years since it was new; its capacity above is that when new. Put in 5 or 10 to see what is left of the answer then.");
+        fade_pct: Option<f64> = optional("Capacity lost a year", PERCENT, 0.0, 15.0, "2 % lithium, 5 % lead", |w| Some(w.inputs.fade_pct())).spread_pct(50.0).advanced()
+            .help("Of that when new, by years and use together: 1 to 3 % for lithium iron phosphate at 25 °C, twice that in the tropics; 3 to 8 % for lead (common practice).")
+            .when(aged);
+        rise_pct: f64 = number("Resistance gained a year", PERCENT, 0.0, 50.0, 5.0).spread(2.0, 10.0).advanced()
+            .help("Of that when new: 2 to 10 %, so that it has about doubled when the bank is worn out (common practice).")
+            .when(|i| lithium(i) && aged(i));
     }
 }
 
@@ -112,16 +124,24 @@ effects! {
         resistance_ohm_ah: Down, Up;
         harness_mohm: Down, Up;
         charge_efficiency_pct: Level, Down;
+        acceptance_pct: Up, Down;
         coldest_charge_c: Depends("only cold cells ask for it"), Depends("as the current");
         limit_to_5c_a: Depends("only cold cells ask for it"), Depends("as the current");
         limit_to_10c_a: Depends("only cold cells ask for it"), Depends("as the current");
         limit_over_50c_a: Depends("only hot cells ask for it"), Depends("as the current");
+        age_years: Down, Depends("with less capacity each run begins lower, with more resistance it takes longer");
+        fade_pct: Down, Depends("as the age");
+        rise_pct: Down, Up;
         compensation_mv: Depends("a warm bank gets more volts by less compensation, a cold one fewer"), Depends("as the current");
     }
 }
 
 fn lithium(inputs: &Inputs) -> bool {
     inputs.bank.chemistry == Chemistry::Lfp
+}
+
+fn aged(inputs: &Inputs) -> bool {
+    inputs.bank.age_years > 0.0
 }
 
 const USUAL_WINDOW_HIGH_PCT: f64 = 90.0;
@@ -239,31 +259,53 @@ impl Inputs {
         )
     }
 
+    /// Part of its capacity that the bank loses a year \[%\]: common practice, no
+    /// source.
+    pub fn fade_pct(&self) -> f64 {
+        self.bank.fade_pct.unwrap_or(match self.bank.chemistry {
+            Chemistry::Lfp => 2.0,
+            Chemistry::Agm | Chemistry::Gel | Chemistry::Flooded => 5.0,
+        })
+    }
+
+    /// Capacity at the bank's age \[A·h\].
+    pub fn bank_ah(&self) -> f64 {
+        let fade = self.fade_pct() / 100.0;
+        aged_ah(self.bank.capacity_ah, fade, self.bank.age_years)
+    }
+
     /// Part of its capacity the bank gives at a steady draw \[A\]: lead gives
     /// less than its 20-hour rating to a harder draw, by Peukert's law. A
     /// gentler one is not credited with more.
     pub fn given_share(&self, draw_a: f64) -> f64 {
         match self.bank.chemistry.lead() {
-            Some(lead) if draw_a > 0.0 => {
-                peukert_share(draw_a, self.bank.capacity_ah, lead.peukert)
-            }
+            Some(lead) if draw_a > 0.0 => peukert_share(draw_a, self.bank_ah(), lead.peukert),
             _ => 1.0,
         }
+    }
+
+    /// The cells of a lead bank in the condition and at the temperature they are;
+    /// none for lithium.
+    pub(crate) fn lead_cells(&self) -> Option<LeadKind> {
+        let kind = self.bank.chemistry.lead()?;
+        let kind = kind.of_condition(self.bank.acceptance_pct / 100.0);
+        Some(kind.at_temperature(self.bank.temperature_c))
     }
 
     /// The bank for the physics.
     pub fn house_bank(&self) -> PhysicalBank {
         let blocks = self.bank.nominal_v.blocks();
-        let capacity_ah = self.bank.capacity_ah;
+        let rise = self.bank.rise_pct / 100.0;
+        let ohm_ah = aged_ohm_ah(self.bank.resistance_ohm_ah, rise, self.bank.age_years);
         PhysicalBank {
             blocks,
-            capacity_ah,
-            cells: match self.bank.chemistry.lead() {
-                Some(kind) => Cells::Lead(kind.at_temperature(self.bank.temperature_c)),
+            capacity_ah: self.bank_ah(),
+            cells: match self.lead_cells() {
+                Some(kind) => Cells::Lead(kind),
                 None => Cells::Lfp(lithium_ohm(
-                    self.bank.resistance_ohm_ah,
+                    ohm_ah,
                     blocks,
-                    capacity_ah,
+                    self.bank.capacity_ah,
                     lfp_cold_factor(self.bank.temperature_c),
                 )),
             },

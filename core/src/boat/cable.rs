@@ -4,7 +4,7 @@ use crate::boat::section;
 use crate::boat::{Basis, Current, Inputs, SecondRole, WayKind, Worksheet};
 use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
-use crate::units::{AMPERE, METRE, PERCENT, VOLT, WATT};
+use crate::units::{AMPERE, METRE, MINUTE, PERCENT, VOLT, WATT};
 
 choice! {
     /// Where a run lies.
@@ -90,6 +90,32 @@ section! {
         inverter_place: Place = choose("Cable to the inverter lies", Place::OPTIONS, 0).advanced()
             .help("Cable in a hot place may carry less.")
             .when(inverter);
+        windlass_a: f64 = number("Windlass", AMPERE, 0.0, 2000.0, 0.0).nameplate()
+            .help("What it draws at its working load, on its plate; 0 without one, or where it has no cable from the house bank.");
+        windlass_m: f64 = number("House bank to windlass", METRE, 0.1, 100.0, 10.0).measured()
+            .help("One way, along the cable as it lies; the way back is counted too.")
+            .when(windlass);
+        windlass_min: f64 = number("Windlass runs at a time", MINUTE, 0.1, 60.0, 3.0).nameplate().advanced()
+            .help("As long as its maker allows at full load, or as long as you use it. Said beside its cable; the cable is sized as if it ran on and on.")
+            .when(windlass);
+        windlass_place: Place = choose("Cable to the windlass lies", Place::OPTIONS, 0).advanced()
+            .help("Cable in a hot place may carry less.")
+            .when(windlass);
+        thruster_a: f64 = number("Thruster", AMPERE, 0.0, 2000.0, 0.0).nameplate()
+            .help("What it draws at full thrust, on its plate; 0 without one, or where it has a battery of its own.");
+        thruster_m: f64 = number("House bank to thruster", METRE, 0.1, 100.0, 10.0).measured()
+            .help("One way, along the cable as it lies; the way back is counted too.")
+            .when(thruster);
+        thruster_min: f64 = number("Thruster runs at a time", MINUTE, 0.1, 60.0, 3.0).nameplate().advanced()
+            .help("As long as its maker allows at full thrust. Said beside its cable; the cable is sized as if it ran on and on.")
+            .when(thruster);
+        thruster_place: Place = choose("Cable to the thruster lies", Place::OPTIONS, 0).advanced()
+            .help("Cable in a hot place may carry less.")
+            .when(thruster);
+        motor_drop_pct: f64 = number("Allowed voltage drop, windlass and thruster", PERCENT, 0.2, 20.0, 10.0).advanced()
+            .decided()
+            .help("Out and back, of the system voltage, at full load. 10 % is common practice for both; their makers may ask for less.")
+            .when(|i| windlass(i) || thruster(i));
         insulation: Insulation = choose("Insulation rated for", Insulation::OPTIONS, 4).nameplate()
             .help("Printed along the cable. Boat cable is usually of 105 °C; unmarked cable counts as 60 °C.");
         copper: Copper = choose("Copper strands", Copper::OPTIONS, 0).nameplate().advanced()
@@ -111,6 +137,14 @@ effects! {
 
 fn converter(inputs: &Inputs) -> bool {
     inputs.way.kind == WayKind::Converter
+}
+
+fn windlass(inputs: &Inputs) -> bool {
+    inputs.cable.windlass_a > 0.0
+}
+
+fn thruster(inputs: &Inputs) -> bool {
+    inputs.cable.thruster_a > 0.0
 }
 
 fn inverter(inputs: &Inputs) -> bool {

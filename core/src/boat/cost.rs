@@ -3,6 +3,7 @@
 use crate::boat::section;
 use crate::boat::{Chemistry, Inputs};
 use crate::boat::{choose, number, optional};
+use crate::physics::ageing::{bank_years, cycle_years};
 use crate::schema::{choice, effects};
 use crate::units::{
     CYCLE, DAY, HOUR, MONEY, MONEY_PER_KILOWATT_HOUR, MONEY_PER_LITRE, PERCENT, YEAR,
@@ -55,6 +56,8 @@ section! {
             .help("Every cycle uses up some of its life.");
         cycles: Option<f64> = optional("Full cycles in its life", CYCLE, 10.0, 20_000.0, "3000 for lithium, 500 for lead", |w| Some(usual_cycles(&w.inputs))).nameplate()
             .help("2000 to 5000 for lithium iron phosphate, 200 to 800 for lead emptied by half (common practice).");
+        calendar_years: Option<f64> = optional("Years in its life", YEAR, 1.0, 100.0, "15 for lithium, 6 for lead", |w| Some(w.inputs.calendar_years())).nameplate()
+            .help("However little it is used: 10 to 20 for lithium iron phosphate, 4 to 8 for lead (common practice). A bank lasts until its cycles or its years are over, whichever is first.");
         shore_kwh: f64 = number("Shore power", MONEY_PER_KILOWATT_HOUR, 0.0, 1000.0, 0.4)
             .help("A kilowatt-hour at the dock.");
         interest_pct: f64 = number("Interest", PERCENT, 0.0, 100.0, 5.0)
@@ -80,6 +83,24 @@ impl Inputs {
     /// Full cycles to the end of the bank's life.
     pub fn bank_cycles(&self) -> f64 {
         self.cost.cycles.unwrap_or_else(|| usual_cycles(self))
+    }
+
+    /// Years to the end of the bank's life, however little it is used: common
+    /// practice, no source.
+    pub fn calendar_years(&self) -> f64 {
+        self.cost
+            .calendar_years
+            .unwrap_or(match self.bank.chemistry {
+                Chemistry::Lfp => 15.0,
+                Chemistry::Agm | Chemistry::Gel | Chemistry::Flooded => 6.0,
+            })
+    }
+
+    /// Years that the bank lasts with so much used a year \[A·h\]: by cycles or by
+    /// the calendar, whichever ends first.
+    pub fn bank_years(&self, use_ah: f64) -> f64 {
+        let by_cycles = cycle_years(self.bank_cycles(), self.bank.capacity_ah, use_ah);
+        bank_years(by_cycles, self.calendar_years())
     }
 
     /// Energy the bank holds as its label says \[kWh\]: 12 V for each block of

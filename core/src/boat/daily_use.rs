@@ -77,19 +77,32 @@ pub fn under_way_load_a(sheet: &Worksheet) -> f64 {
     })
 }
 
+/// What a day at anchor and one under way use without the loads that run only
+/// while the engine does; none where there are none of those.
+pub fn steady_use(sheet: &Worksheet) -> Option<(DayUse, DayUse)> {
+    let rows = steady_rows(sheet)?;
+    let bank_v = half_full_v(sheet);
+    Some((
+        total(&rows, bank_v, |row| row.anchor_wh),
+        total(&rows, bank_v, |row| row.under_way_wh),
+    ))
+}
+
 /// The mean of the rows that draw over the day \[A\]; none where all of them do.
 fn steady_a(sheet: &Worksheet, wh: fn(&RowUse) -> f64) -> Option<f64> {
+    let rows = steady_rows(sheet)?;
+    Some(mean_a(total(&rows, half_full_v(sheet), wh).use_ah))
+}
+
+/// The rows that draw over the day; none where all of them do.
+fn steady_rows(sheet: &Worksheet) -> Option<Vec<RowUse>> {
     if engine_loads(sheet).is_empty() {
         return None;
     }
-    let bank_v = half_full_v(sheet);
     let steady = |at: usize| !sheet.loads.get(at).is_some_and(runs_with_engine);
-    let rows = load_rows(sheet, bank_v).into_iter().enumerate();
-    let rows: Vec<RowUse> = rows
-        .filter(|(at, _)| steady(*at))
-        .map(|(_, row)| row)
-        .collect();
-    Some(mean_a(total(&rows, bank_v, wh).use_ah))
+    let rows = load_rows(sheet, half_full_v(sheet)).into_iter().enumerate();
+    let rows = rows.filter(|(at, _)| steady(*at));
+    Some(rows.map(|(_, row)| row).collect())
 }
 
 /// A load that runs only while the engine does.

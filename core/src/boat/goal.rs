@@ -1,6 +1,6 @@
 //! The goal a cheapest way is searched for, and what may be changed for it.
 
-use crate::boat::{Key, SectionId, section};
+use crate::boat::{Inputs, Key, SectionId, section};
 use crate::boat::{RegulatorKind, SecondRole, WayKind};
 use crate::boat::{choose, number};
 use crate::schema::{Kind, choice, effects};
@@ -46,7 +46,7 @@ section! {
             .help("What you are after. The search finds the purchases that get there for the least money, and never one that overheats or overloads a part.");
         hours: f64 = number("Engine a day", HOUR, 0.0, 24.0, 1.0)
             .decided()
-            .help("For charging, on a day like this boat's.")
+            .help("For charging, on a day like this boat's; a generator's hours count too.")
             .when(|i| i.goal.kind == GoalKind::Hours);
         fuel_l: f64 = number("Fuel a year", LITRE, 0.0, 1.0e5, 100.0)
             .decided()
@@ -85,6 +85,12 @@ section! {
         cap: May = choose("Current cap at the regulator", May::OPTIONS, 0)
             .help("Lowered to what bank and belt take, where the alternator could give more.")
             .when(|i| i.way.kind == WayKind::Direct && i.reg.kind == RegulatorKind::External);
+        generator: May = choose("A generator in place of the engine", May::OPTIONS, 1)
+            .help("With a mains charger of a usual size up to what the bank takes. Its hours count as engine time, its fuel as fuel.")
+            .when(|i| !i.generator_charges());
+        mains_charger: May = choose("Size of the mains charger", May::OPTIONS, 0)
+            .help("Larger ones on the generator, as far as generator and bank bear them.")
+            .when(Inputs::generator_charges);
     }
 }
 

@@ -49,7 +49,7 @@ section! {
         night_pct: f64 = number("Used at night", PERCENT, 0.0, 100.0, 50.0)
             .help("Share of it used while no sun reaches the panels.");
         drawn: Drawn = choose("Drawn", Drawn::OPTIONS, 0)
-            .help("Cooking or a watermaker may run only while the engine does: from its start, for the hours above, on top of the house load. What the run is too short for is drawn afterwards.");
+            .help("Cooking or a watermaker may run only while the engine does: from its start, for the hours above, on top of the house load. What the run is too short for is drawn afterwards; through the year it waits up to a week for the next run, of a generator too.");
     }
 }
 

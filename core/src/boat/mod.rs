@@ -15,6 +15,7 @@ mod days_aboard;
 mod demo;
 mod done;
 mod engine;
+mod generator;
 mod goal;
 mod guard;
 mod input;
@@ -25,6 +26,7 @@ mod ladder;
 mod legs;
 mod loads;
 mod months;
+mod other_sources;
 mod packs;
 mod price;
 mod questions;
@@ -43,7 +45,10 @@ mod worksheet;
 use crate::schema::{InputError, Value};
 
 pub use crate::key;
-pub use alternator::{Alternator, AlternatorVolts, Curve, InsulationClass, Plate};
+pub use alternator::{
+    Alternator, AlternatorVolts, CoolingAnchor, Curve, HotRating, InsulationClass, Plate,
+};
+pub(crate) use alternator::{HOT_RATED_ANCHOR_SPAN_C, LEAST_COUPLING_W_K, USUAL_EFFICIENCY_PCT};
 pub use arrangement::Arrangement;
 pub(crate) use bank::usual_charge_v;
 pub use bank::{Bank, Chemistry, NominalVolts};
@@ -55,7 +60,7 @@ pub use cost::{Cost, Currency};
 pub use daily::{Basis, Daily};
 pub use daily_use::{
     DayUse, EngineLoad, RowUse, engine_loads, house_load_a, inverter_wh, mean_draw_a,
-    steady_draw_a, under_way_load_a,
+    steady_draw_a, steady_use, under_way_load_a,
 };
 pub(crate) use daily_use::{half_full_v, load_rows, saved, total};
 pub use days_aboard::YearAboard;
@@ -63,6 +68,7 @@ pub use demo::demo;
 #[cfg(test)]
 pub(crate) use done::COMMISSIONING_STEPS;
 pub use engine::{Breathing, Engine, Injection};
+pub use generator::Generator;
 pub use goal::{Goal, GoalKind, May};
 pub use guard::{ClampKind, Guard, Said};
 pub use input::{Condition, EmptyMeans, Input};
@@ -74,13 +80,14 @@ pub use ladder::{ChargeStep, TooColdOrHot};
 pub use legs::{Leg, LegRow, Purpose, usual_legs};
 pub use loads::{Current, Drawn, Load, LoadRow, When, typical_loads};
 pub use months::{MONTHS, MonthFigures, MonthRow, Months};
+pub use other_sources::OtherSources;
 pub use packs::{MOST_PACKS, PackManagement, Packs};
 pub use price::Price;
 pub use questions::{QUESTIONS, Question, is_asked};
-pub use regulator::{Regulator, RegulatorKind, SensorPlace};
+pub use regulator::{CapAt, Regulator, RegulatorKind, SensorFailure, SensorPlace};
 pub use rule::{Aboard, Rule};
 pub use run::Run;
-pub use second::{Second, SecondRole};
+pub use second::{Regulators, Second, SecondRole};
 pub use section::{Field, Section};
 pub(crate) use section::{section, sections};
 pub use shore::{Rest, Shore};
@@ -111,6 +118,8 @@ sections! {
         belt2: Belt, "Second alternator: its belt", "The same figures for it.";
         guard: Guard, "Load dump", "What stands between the alternator and the electronics when its battery is suddenly gone.";
         shore: Shore, "Shore power", "What the dock gives.";
+        other: OtherSources, "Other sources", "Wind, and what the water turns; they charge without an engine.";
+        genset: Generator, "Generator", "A generator with a mains charger, to charge in place of the engine.";
         cost: Cost, "Money", "What an hour of engine and a kilowatt-hour in the bank cost.";
         before: Before, "The boat today", "What is aboard before the change; used only for the comparison.";
         goal: Goal, "Cheapest way to a goal", "What you are after, and what may be changed for it.";

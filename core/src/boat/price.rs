@@ -4,7 +4,8 @@ use crate::boat::number;
 use crate::boat::section;
 use crate::schema::effects;
 use crate::units::{
-    MONEY, MONEY_PER_AMPERE, MONEY_PER_AMPERE_HOUR, MONEY_PER_KILOWATT_HOUR, MONEY_PER_WATT,
+    MONEY, MONEY_PER_AMPERE, MONEY_PER_AMPERE_HOUR, MONEY_PER_KILOWATT, MONEY_PER_KILOWATT_HOUR,
+    MONEY_PER_WATT,
 };
 
 section! {
@@ -38,6 +39,10 @@ section! {
             .help("On top of the list; each arrangement can have its own.");
         link: f64 = number("Data link from battery to regulator", MONEY, 0.0, 1.0e6, 60.0)
             .help("Cable, terminators and what a regulator needs to listen to the battery; more where a gateway must translate.");
+        generator_kw: f64 = number("Generator", MONEY_PER_KILOWATT, 0.0, 1.0e6, 2000.0)
+            .help("For each kilowatt of a diesel one, fitted, with exhaust and cooling water.");
+        mains_charger_a: f64 = number("Mains charger", MONEY_PER_AMPERE, 0.0, 1.0e5, 10.0)
+            .help("For each ampere more than the one aboard at 12 V; at 24 V twice, at 48 V four times as much.");
     }
 }
 

@@ -25,6 +25,24 @@ choice! {
     }
 }
 
+choice! {
+    /// Where a regulator measures the current that it caps.
+    CapAt {
+        Alternator = "alternator", "At the alternator";
+        Battery = "battery", "At the house bank";
+    }
+}
+
+choice! {
+    /// What a regulator does when its temperature sensor fails.
+    SensorFailure {
+        Unsaid = "unsaid", "Not known yet";
+        Half = "half", "Goes on at half field";
+        Full = "full", "Goes on at full field";
+        Stops = "stops", "Stops charging";
+    }
+}
+
 section! {
     /// The regulator.
     Regulator {
@@ -75,6 +93,16 @@ section! {
             .decided()
             .help("The most of full field that the regulator ever allows, set for a weak belt, a small engine or a small fan; 100 for none.")
             .when(|i| i.reg.kind == RegulatorKind::External);
+        cap_measured: CapAt = choose("The cap's current is measured", CapAt::OPTIONS, 0).nameplate().advanced()
+            .help("A regulator that measures at the house bank caps what flows into the bank: what the house draws comes on top, and alternator and belt have to give both.")
+            .when(cap_is_asked);
+        sensor_low_k: f64 = number("Sensor reads low by", KELVIN, 0.0, 80.0, 0.0).advanced()
+            .decided()
+            .help("To try out a badly mounted sensor: under a loose screw, on paint or in the air stream it easily reads 10 to 30 K too low (common practice). The regulator then lets the alternator get that much hotter. 0 for one that reads right.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        sensor_failure: SensorFailure = choose("If the sensor fails, the regulator", SensorFailure::OPTIONS, 0).nameplate().advanced()
+            .help("In the regulator's manual, often a setting: a torn wire, a sensor that fell off or a corroded plug. Half field is usual (common practice).")
+            .when(|i| i.reg.kind == RegulatorKind::External);
     }
 }
 
@@ -87,10 +115,19 @@ effects! {
         low_speed_rpm: Down, Up;
         low_speed_pct: Up, Down;
         current_cap_a: Up, Down;
+        sensor_low_k: Up, Down;
         field_cap_pct: Up, Depends("under a late sensor a cap saves what its hunting loses");
         fixed_v: Up, Down;
         drop_mv_k: Down, Up;
     }
+}
+
+/// Whether there is a cap on the current to the house bank that can be measured
+/// there.
+fn cap_is_asked(inputs: &Inputs) -> bool {
+    inputs.reg.kind == RegulatorKind::External
+        && inputs.reg.current_cap_a.is_some()
+        && inputs.first_alternator().connection.on_house()
 }
 
 /// Whether the built-in regulator of the first alternator decides the voltage of
@@ -123,9 +160,21 @@ impl Inputs {
         if built_in_on_house(self) {
             self.built_in_v()
         } else {
-            // A wild compensation does not turn a voltage round.
-            let set_v = (self.charge_v() + self.compensation_v()).max(0.0);
+            let set_v = self.set_v();
             self.sent_v().map_or(set_v, |sent_v| set_v.min(sent_v))
         }
+    }
+
+    /// What the regulator is set to hold at the bank's temperature \[V\].
+    pub(super) fn set_v(&self) -> f64 {
+        // A wild compensation does not turn a voltage round.
+        (self.charge_v() + self.compensation_v()).max(0.0)
+    }
+
+    /// The current cap of a regulator that measures the current at the house
+    /// bank \[A\]; none where it measures at the alternator or has no cap.
+    pub fn bank_cap_a(&self) -> Option<f64> {
+        let at_battery = self.reg.cap_measured == CapAt::Battery && cap_is_asked(self);
+        self.reg.current_cap_a.filter(|_| at_battery)
     }
 }

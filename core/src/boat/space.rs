@@ -5,8 +5,8 @@ use crate::boat::section;
 use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{
-    AMPERE, CELSIUS, CUBIC_METRE_PER_HOUR, KILOGRAM_PER_CUBIC_METRE, KILOJOULE_PER_KELVIN, PERCENT,
-    WATT_PER_KELVIN,
+    AMPERE, CELSIUS, CUBIC_METRE_PER_HOUR, KILOGRAM_PER_CUBIC_METRE, KILOJOULE_PER_KELVIN, MINUTE,
+    PERCENT, WATT_PER_KELVIN,
 };
 
 choice! {
@@ -22,6 +22,7 @@ choice! {
     AfterStop {
         Off = "off", "Stops with the engine";
         On = "on", "Left running";
+        Timed = "timed", "Runs on for a time";
     }
 }
 
@@ -63,6 +64,10 @@ section! {
         blower_after: AfterStop = choose("Blower after stopping", AfterStop::OPTIONS, 0).advanced()
             .help("Whether it is left running when the engine stops. The engine goes on heating the space for half an hour.")
             .when(|i| modelled(i) && i.space.blower_m3h > 0.0);
+        blower_run_on_min: f64 = number("Blower runs on for", MINUTE, 1.0, 240.0, 20.0).advanced()
+            .decided()
+            .help("After the engine has stopped, by a timer or by hand. Stopped too early, the air warms up again: the block is still hot.")
+            .when(|i| modelled(i) && i.space.blower_m3h > 0.0 && i.space.blower_after == AfterStop::Timed);
         wanted_a: Option<f64> = optional("Hot current you would like", AMPERE, 1.0, 1000.0, "not asked", |_| None).advanced()
             .decided()
             .help("The results then say how large a blower that takes.")
@@ -85,6 +90,7 @@ effects! {
         air_kg_m3: Up, Down;
         start_c: Level, Up;
         cold_air_pct: Up, Down;
+        blower_run_on_min: Level, Level;
         wanted_a: Level, Level;
         recirculation_pct: Down, Up;
     }

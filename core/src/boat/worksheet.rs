@@ -40,6 +40,21 @@ impl Worksheet {
         Ok(())
     }
 
+    /// Sets an input as somebody types it. What is usually read off a plate counts
+    /// as that; what would have to be measured is a guess until they say that it
+    /// was.
+    ///
+    /// # Errors
+    /// Why the field does not take it; nothing is changed then.
+    pub fn enter(&mut self, key: Key, value: Value) -> Result<(), InputError> {
+        let said = self.known.get(key);
+        self.state(key, value)?;
+        if said.is_none() && key.spec().usual == Confidence::Measured {
+            self.known.insert(key, Confidence::Guess);
+        }
+        Ok(())
+    }
+
     /// Puts an input back to its default, a guess.
     pub fn forget(&mut self, key: Key) {
         self.inputs.put(key, key.spec().default());

@@ -166,6 +166,8 @@ pub fn year_csv(year: &Year) -> String {
             month.sun_ah_day,
             month.wasted_ah_day,
             month.wasted_pct,
+            month.other_ah_day,
+            month.other_wasted_ah_day,
             month.use_ah_day,
             month.engine_ah_day,
             month.engine_h_week,
@@ -173,6 +175,9 @@ pub fn year_csv(year: &Year) -> String {
             month.charging_h,
             month.motoring_h,
             month.fuel_l,
+            month.generator_ah_day,
+            month.generator_h,
+            month.generator_fuel_l,
             month.shore_ah_day,
             month.shore_h_week,
             month.shore_kwh,
@@ -193,8 +198,10 @@ pub fn day_csv(day: &DayReport) -> String {
             hour.hour as f64,
             hour.charge_pct,
             hour.sun_w,
+            hour.other_w,
             hour.use_w,
             hour.engine_min,
+            hour.generator_min,
             hour.shore_min,
         ]);
     }
@@ -211,6 +218,8 @@ pub fn arrangements_csv(comparison: &Comparison) -> String {
         table.numbers(&[
             or_none(outcome.hours_day),
             or_none(outcome.hours_year),
+            or_none(outcome.generator_h_day),
+            or_none(outcome.generator_h_year),
             or_none(outcome.minutes_to_target),
             outcome.start_a,
             outcome.hot_a,

@@ -156,10 +156,11 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             "Charging from {} to {} %: {minutes}; winding up to {:.0} °C, case up to {:.0} °C",
             run.from_pct,
             run.to_pct,
-            report.analyses.run.alternators[0].peak.winding_c,
+            report.analyses.run.alternators[0].peak.winding_at_most_c(),
             report.analyses.run.alternators[0].peak.case_c
         ),
     ];
+    said.extend(text::sources::lines(report, reader));
     said.extend(text::legs::engine_loads(&report.analyses.run, reader));
     if let Some(legs) = &report.analyses.legs {
         said.push(text::legs::totals(legs, reader).join(" "));

@@ -44,7 +44,10 @@ fn told(report: &Report, reader: &Reader) -> [(&'static str, String); 8] {
             reader.show(amperes(report.analyses.output.full_cold_a)),
         ),
         ("Limited by", answer.limit.to_string()),
-        ("Winding up to", reader.show(celsius(peak.winding_c))),
+        (
+            "Winding up to",
+            reader.show(celsius(peak.winding_at_most_c())),
+        ),
         ("Case up to", reader.show(celsius(peak.case_c))),
     ]
 }

@@ -6,9 +6,11 @@
 
 use crate::boat::key;
 use crate::boat::{
-    AlternatorVolts, Bank, Currency, Key, RegulatorKind, WayKind, WhichAlternator, Worksheet,
+    Alternator, AlternatorVolts, Bank, Currency, Key, RegulatorKind, WayKind, WhichAlternator,
+    Worksheet,
 };
 use crate::schema::{Confidence, FieldType, Value};
+use crate::simulation::cooling::winding_cooled_as_usual_c;
 
 /// The oldest version that is read.
 pub(super) const OLDEST: u64 = 1;
@@ -36,6 +38,24 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
         (key!(way.converter_a), Value::Number(40.0)),
         // Amounts bore no sign.
         (key!(cost.currency), Currency::Plain.to_value()),
+        // The heat of every alternator divided in one way of several that are now
+        // thought possible.
+        (key!(alt.coupling_w_k), Value::Number(6.0)),
+        (key!(alt2.coupling_w_k), Value::Number(6.0)),
+        (
+            key!(alt.rectifier_air_pct),
+            Value::Number(RECTIFIER_AIR_PCT),
+        ),
+        (
+            key!(alt2.rectifier_air_pct),
+            Value::Number(RECTIFIER_AIR_PCT),
+        ),
+        (key!(alt.still_air_pct), Value::Number(15.0)),
+        (key!(alt2.still_air_pct), Value::Number(15.0)),
+        (key!(alt.cooling_exponent), Value::Number(0.7)),
+        (key!(alt2.cooling_exponent), Value::Number(0.7)),
+        // A bank lasted as long as its cycles did.
+        (key!(cost.calendar_years), Value::Number(100.0)),
         // A built-in regulator held the bank's charge voltage, hot or cold.
         (key!(reg.drop_mv_k), Value::Number(0.0)),
     ];
@@ -61,6 +81,26 @@ pub(super) fn keep_meaning(sheet: &mut Worksheet) {
     for (key, value) in left_out {
         keep(sheet, key, value);
     }
+    for which in WhichAlternator::ALL {
+        keep_anchor(sheet, which);
+    }
+}
+
+/// Rectifier to air, in hundredths of winding to air: 3.2 to 3 \[%\].
+const RECTIFIER_AIR_PCT: f64 = 320.0 / 3.0;
+/// What the winding of an alternator of usual efficiency reached on the bench \[°C\].
+const ANCHOR_C: f64 = 150.0;
+
+/// States the winding's temperature on the bench that gives an alternator the
+/// cooling it had. It is told of an alternator with its own losses.
+fn keep_anchor(sheet: &mut Worksheet, which: WhichAlternator) {
+    let installed = sheet.inputs.as_described(which);
+    let winding_c = winding_cooled_as_usual_c(&installed, ANCHOR_C);
+    keep(
+        sheet,
+        which.key(Alternator::anchor_winding_c),
+        Value::Number(winding_c),
+    );
 }
 
 /// States the old value of an input that was left out.

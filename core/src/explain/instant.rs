@@ -90,6 +90,8 @@ pub(super) struct Instant<'a> {
     pub(super) losses: Losses,
     /// Whether the engine turns.
     pub(super) turning: bool,
+    /// How long the engine has stood where it does not turn \[s\].
+    pub(super) stopped_s: f64,
     pub(super) engine_c: f64,
     /// Heat that each alternator gives the air \[W\].
     pub(super) heat_w: PerAlternator<f64>,
@@ -124,12 +126,14 @@ impl<'a> Instant<'a> {
         let mut moment = plant.moment(seconds, soc, &states);
         let mut engine_c = space.engine_c(seconds);
         let turning = when != When::Soak;
+        let mut stopped_s = 0.0;
         if !turning {
             let soak = soak(plant, boat.trace, end_s);
-            let then = if part == Part::Air {
-                soak.air_peak
+            let then;
+            (stopped_s, then) = if part == Part::Air {
+                (soak.air_peak_s, soak.air_peak)
             } else {
-                soak.rectifier_peak
+                (soak.rectifier_peak_s, soak.rectifier_peak)
             };
             for (state, t) in states.iter_mut().zip(then.alternators) {
                 state.t = t;
@@ -162,6 +166,7 @@ impl<'a> Instant<'a> {
             states,
             moment,
             turning,
+            stopped_s,
             engine_c,
             heat_w,
         }
@@ -195,7 +200,7 @@ impl<'a> Instant<'a> {
         let flow_w_k = if self.turning {
             space.flow_w_k
         } else {
-            space.after_w_k
+            space.after_w_k(self.stopped_s)
         };
         space.engine_w_k + flow_w_k + space.wall_w_k
     }
@@ -221,7 +226,7 @@ impl<'a> Instant<'a> {
                 let rate = if self.turning {
                     space.rate(self.seconds, air_c, heat_w)
                 } else {
-                    space.rates_stopped(air_c, self.engine_c, heat_w)[0]
+                    space.rates_stopped(self.stopped_s, air_c, self.engine_c, heat_w)[0]
                 };
                 (rate * space.heat_j_k, self.air_w_k())
             }

@@ -12,8 +12,10 @@ pub(super) use find::{heat_findings, remedy};
 
 /// An alternator that nothing holds back is put right as long as its hottest
 /// part comes nearer to its limit than this \[K\]; further away it is only to be
-/// known. Own reasoning: a warmer day takes that much.
+/// known. Own reasoning: a warmer day takes that much; on lithium, which takes all
+/// it gives for hours, also what nobody knows of its cooling.
 const UNWATCHED_K: f64 = 10.0;
+const UNWATCHED_ON_LITHIUM_K: f64 = 30.0;
 /// A part this far beyond its limit is in danger \[K\]. Own reasoning.
 const FAR_BEYOND_K: f64 = 10.0;
 /// Nearer than this to the case's limit a temperature limit for the case leaves
@@ -55,6 +57,8 @@ pub enum HeatFinding {
         part: Part,
         /// How hot it gets \[°C\].
         hottest_c: f64,
+        /// Whether that is the most it may be, as nobody has measured it.
+        at_most: bool,
         /// What it withstands for long \[°C\].
         limit_c: f64,
         /// What to do.
@@ -120,6 +124,8 @@ pub struct PartTooHot {
     pub peak_c: f64,
     /// The higher of that and where it settles in a longer run \[°C\].
     pub hottest_c: f64,
+    /// Whether that is the most it may be, as nobody has measured it.
+    pub at_most: bool,
     /// What it withstands for long \[°C\].
     pub limit_c: f64,
     /// Whether the battery management system disconnects the bank in this run
@@ -165,10 +171,12 @@ impl HeatFinding {
                 settled,
                 limit_c,
                 margin_k,
+                lithium,
                 ..
             } => match settled {
                 None => Severity::Danger,
                 Some(settled) if settled.winding_c > *limit_c => Severity::Danger,
+                Some(_) if *lithium && *margin_k < UNWATCHED_ON_LITHIUM_K => Severity::Fix,
                 Some(_) if *margin_k < UNWATCHED_K => Severity::Fix,
                 Some(_) => Severity::Note,
             },

@@ -40,6 +40,8 @@ pub struct HotLeg {
     pub start_c: f64,
     /// How hot it gets \[°C\].
     pub peak_c: f64,
+    /// Whether that is the most it may be, as nobody has measured it.
+    pub at_most: bool,
     /// What it withstands for long \[°C\].
     pub limit_c: f64,
     /// What to do; said once for each alternator, with its worst part.
@@ -201,6 +203,7 @@ fn hot_legs(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
         part: hottest.limit.part,
         start_c: hottest.start_c,
         peak_c: hottest.limit.peak_c,
+        at_most: hottest.limit.at_most,
         limit_c: hottest.limit.limit_c,
         remedy: is_worst(hottest).then(|| remedy(inputs, &hottest.limit)),
     };

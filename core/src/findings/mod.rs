@@ -12,6 +12,7 @@ mod charge;
 mod code;
 mod day;
 mod engine;
+mod generator;
 pub(crate) mod heat;
 mod inputs;
 pub(crate) mod lead;
@@ -21,7 +22,9 @@ mod load_dump;
 mod management;
 mod packs;
 mod questions;
+mod sensor;
 mod severity;
+mod sharing;
 mod speed;
 mod verdict;
 mod voltage;
@@ -38,6 +41,7 @@ pub use charge::{ChargeFinding, LowerTo};
 pub use code::Code;
 pub use day::{BelowWindowRemedy, DayFinding, NotCharged, NotCovered};
 pub use engine::EngineFinding;
+pub use generator::GeneratorFinding;
 pub use heat::{HeatFinding, HeatRemedy, PartTooHot, Settled};
 pub use inputs::InputFinding;
 pub use lead::{FrozenWhen, LeadFinding, LeadHigh, LeadLow, SetBy};
@@ -50,7 +54,9 @@ pub use management::{
 pub use packs::{PackFinding, PacksOpen};
 pub use questions::OpenQuestion;
 pub(crate) use questions::open_questions;
+pub use sensor::SensorFinding;
 pub use severity::Severity;
+pub use sharing::SharingFinding;
 pub use speed::SpeedFinding;
 pub use verdict::Verdict;
 pub(crate) use verdict::verdict;
@@ -107,6 +113,10 @@ subjects! {
     Inputs(InputFinding),
     /// Something gets too hot.
     Heat(HeatFinding),
+    /// A temperature sensor that reads too low or fails.
+    Sensor(SensorFinding),
+    /// Two regulators that know nothing of each other.
+    Sharing(SharingFinding),
     /// A leg of the day.
     Leg(LegFinding),
     /// How fast things turn.
@@ -121,6 +131,8 @@ subjects! {
     Lead(LeadFinding),
     /// The engine and its space.
     Engine(EngineFinding),
+    /// A generator that charges the bank.
+    Generator(GeneratorFinding),
     /// Belts and pulleys.
     Belt(BeltFinding),
     /// The battery disconnects under load.
@@ -158,6 +170,8 @@ pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     voltage::voltage_findings(sheet, &mut found);
     inputs::input_findings(sheet, plant, &mut found);
     heat::heat_findings(sheet, report, &mut found);
+    sensor::sensor_findings(sheet, report, &mut found);
+    sharing::sharing_findings(sheet, report, &mut found);
     legs::leg_findings(sheet, report, &mut found);
     speed::speed_findings(sheet, report, &mut found);
     day::day_findings(sheet, plant, report, &mut found);
@@ -165,6 +179,7 @@ pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     bank::bank_findings(sheet, report, &mut found);
     lead::lead_findings(sheet, report, &mut found);
     engine::engine_findings(sheet, report, &mut found);
+    generator::generator_findings(sheet, report, &mut found);
     belt::belt_findings(sheet, report, &mut found);
     load_dump::load_dump_findings(sheet, dumps, &mut found);
     cable::cable_findings(sheet, report, &mut found);

@@ -44,6 +44,8 @@ pub enum Verdict {
         after_min: Option<f64>,
         /// How hot it gets.
         celsius: f64,
+        /// Whether that is the most it may be, as nobody has measured it.
+        at_most: bool,
         /// What it withstands for long.
         limit_c: f64,
     },
@@ -68,6 +70,8 @@ pub enum Verdict {
         part: Part,
         /// How hot it gets.
         celsius: f64,
+        /// Whether that is the most it may be, as nobody has measured it.
+        at_most: bool,
         /// What it withstands for long.
         limit_c: f64,
     },
@@ -90,6 +94,8 @@ pub enum Verdict {
         part: Part,
         /// How hot it gets.
         celsius: f64,
+        /// Whether that is the most it may be, as nobody has measured it.
+        at_most: bool,
         /// What it withstands for long.
         limit_c: f64,
     },
@@ -153,6 +159,7 @@ pub(crate) fn verdict(inputs: &Inputs, report: &Analyses) -> Verdict {
             alternator: limit.alternator,
             part: limit.part,
             celsius: limit.hottest_c(),
+            at_most: limit.at_most,
             limit_c: limit.limit_c,
         };
     }
@@ -194,6 +201,7 @@ fn overheats_in_leg(inputs: &Inputs, report: &Analyses) -> Option<Verdict> {
         alternator: worst.limit.alternator,
         part: worst.limit.part,
         celsius: worst.limit.peak_c,
+        at_most: worst.limit.at_most,
         limit_c: worst.limit.limit_c,
     })
 }
@@ -204,6 +212,7 @@ fn overheats(limit: &PartLimit, after_min: Option<f64>) -> Verdict {
         part: limit.part,
         after_min,
         celsius: limit.hottest_c(),
+        at_most: limit.at_most,
         limit_c: limit.limit_c,
     }
 }

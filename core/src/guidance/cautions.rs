@@ -143,7 +143,7 @@ pub const CAUTIONS: &[Caution] = &[
     Caution {
         code: CautionCode::Exhaust,
         place: CautionTopic::Exhaust,
-        applies: Inputs::engine_charges,
+        applies: |inputs| inputs.engine_charges() || inputs.has_generator(),
     },
     Caution {
         code: CautionCode::LeadGas,
@@ -168,7 +168,7 @@ pub const CAUTIONS: &[Caution] = &[
     Caution {
         code: CautionCode::Mains,
         place: CautionTopic::Shore,
-        applies: |inputs| inputs.shore.charger_a > 0.0,
+        applies: |inputs| inputs.mains_charger_a() > 0.0,
     },
     Caution {
         code: CautionCode::Rules,

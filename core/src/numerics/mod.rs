@@ -2,6 +2,7 @@
 //! through time, least squares. They use nothing of this crate.
 
 pub mod bracketed_root;
+pub mod hermite;
 mod interpolation;
 pub mod least_squares;
 pub mod linear;

@@ -33,7 +33,7 @@ pub fn bank_v(#[symbol("N")] blocks: f64, #[symbol("V_block")] block_v: f64) -> 
     blocks * block_v
 }
 
-/// What the sun leaves of a day's use \[A·h\], never less than 0.
+/// What sun and other sources leave of a day's use \[A·h\], never less than 0.
 #[formula(symbol = "Q_rest", unit = "A·h", source = sources::ARITHMETIC)]
 pub fn rest_ah(
     #[symbol("Q_day")] use_ah: f64,
@@ -71,6 +71,12 @@ pub fn peukert_share(
     #[symbol("p")] exponent: f64,
 ) -> f64 {
     (20.0 * draw_a / capacity_ah).powf(1.0 - exponent).min(1.0)
+}
+
+/// Charge that a mean current brings in a day \[A·h\].
+#[formula(symbol = "Q_other", unit = "A·h", source = sources::ARITHMETIC)]
+pub fn day_ah(#[symbol("I_other")] mean_a: f64) -> f64 {
+    mean_a * 24.0
 }
 
 /// Days that a charge lasts \[d\].

@@ -41,28 +41,23 @@ pub fn priced(#[symbol("x")] amount: f64, #[symbol("K_each")] each: f64) -> f64 
     amount * each
 }
 
-/// What a year's use takes of a bank's price: full cycles of its capacity
-/// \[A·h\] over those of its life.
+/// What a year takes of a bank's price, which lasts some years.
 #[formula(symbol = "K_bank", unit = "", source = sources::COMMON_PRACTICE)]
-pub fn bank_a_year(
-    #[symbol("K_new")] price: f64,
-    #[symbol("Q_year")] use_ah: f64,
-    #[symbol("C")] capacity_ah: f64,
-    #[symbol("N_cycles")] life_cycles: f64,
-) -> f64 {
-    price * (use_ah / capacity_ah) / life_cycles
+pub fn bank_a_year(#[symbol("K_new")] price: f64, #[symbol("N_bank")] life_years: f64) -> f64 {
+    price / life_years
 }
 
-/// What a year costs, all in: fuel, engine, shore power, bank, capital.
+/// What a year costs, all in: fuel, engine, generator, shore power, bank, capital.
 #[formula(symbol = "K_year", unit = "", source = sources::ARITHMETIC)]
 pub fn year_total(
     #[symbol("K_fuel")] fuel: f64,
     #[symbol("K_engine")] engine: f64,
+    #[symbol("K_generator")] generator: f64,
     #[symbol("K_shore")] shore: f64,
     #[symbol("K_bank")] bank: f64,
     #[symbol("K_capital")] capital: f64,
 ) -> f64 {
-    fuel + engine + shore + bank + capital
+    fuel + engine + generator + shore + bank + capital
 }
 
 /// Fuel and wear of an engine's run for each kilowatt-hour it gives.

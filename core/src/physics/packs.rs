@@ -1,6 +1,9 @@
 //! Battery packs in parallel, each with a management system of its own: how they
 //! share a current, and what the others get when one of them opens.
 
+use crate::formula::formula;
+use crate::physics::sources;
+
 /// One moment of packs that open in turn.
 #[derive(Debug, Clone, Copy, PartialEq, serde::Serialize)]
 pub struct PackStep {
@@ -14,16 +17,63 @@ pub struct PackStep {
 /// least first: spread evenly, so that the last lies above the first by `spread`
 /// (0 to 1) of the middle. Own reasoning.
 fn resistances(packs: usize, spread: f64) -> impl DoubleEndedIterator<Item = f64> {
-    let steps = packs.saturating_sub(1).max(1) as f64;
-    let middle = 0.5 * packs.saturating_sub(1) as f64;
-    (0..packs).map(move |at| 1.0 + spread * (at as f64 - middle) / steps)
+    (0..packs).map(move |at| relative_ohm(at as f64, packs as f64, spread))
+}
+
+/// Resistance of one of several packs over the middle one: the pack with a number
+/// from 0, so many packs (two or more), spread evenly so that the last lies above the
+/// first by a part (0 to 1) of the middle.
+#[formula(symbol = "r", unit = "", source = sources::OWN_REASONING)]
+pub fn relative_ohm(
+    #[symbol("k")] number: f64,
+    #[symbol("N")] packs: f64,
+    #[symbol("s")] spread: f64,
+) -> f64 {
+    1.0 + spread * (number - 0.5 * (packs - 1.0)) / (packs - 1.0).max(1.0)
+}
+
+/// Part of a current that a pack takes \[%\], by its resistance over the middle one
+/// and the sum of all packs' conductances over that of the middle one: Ohm's law.
+#[formula(symbol = "p", unit = "%", source = sources::OHM)]
+pub fn pack_share_pct(#[symbol("r")] relative_ohm: f64, #[symbol("G")] conductances: f64) -> f64 {
+    100.0 * (1.0 / relative_ohm / conductances)
+}
+
+/// Sum of the conductances of several packs over that of the middle one.
+pub fn conductances(packs: usize, spread: f64) -> f64 {
+    resistances(packs, spread).map(|ohm| 1.0 / ohm).sum()
+}
+
+/// Sum of the limits of so many packs \[A\].
+#[formula(symbol = "I_all", unit = "A", source = sources::ARITHMETIC)]
+pub fn limits_a(#[symbol("N")] packs: f64, #[symbol("I_pack")] limit_a: f64) -> f64 {
+    limit_a * packs
+}
+
+/// What several packs may take together before the first one is at its limit \[A\]:
+/// that of one pack over its part, 0 to 1.
+#[formula(symbol = "I_together", unit = "A", source = sources::ARITHMETIC)]
+pub fn together_a(#[symbol("I_pack")] limit_a: f64, #[symbol("p")] most_share: f64) -> f64 {
+    limit_a / most_share
+}
+
+/// A pack's part of a current \[A\]; the part from 0 to 1.
+#[formula(symbol = "I_p", unit = "A", source = sources::ARITHMETIC)]
+pub fn pack_a(#[symbol("I")] amperes: f64, #[symbol("p")] share: f64) -> f64 {
+    amperes * share
+}
+
+/// What all packs but one give of a current \[A\]; that one's part from 0 to 1.
+#[formula(symbol = "I_others", unit = "A", source = sources::ARITHMETIC)]
+pub fn other_packs_a(#[symbol("I")] amperes: f64, #[symbol("p")] share: f64) -> f64 {
+    amperes * (1.0 - share)
 }
 
 /// Part of a current that each of several packs in parallel takes, 0 to 1, the
 /// largest first: they share it as their conductances do (Ohm's law). All of it
 /// for a single pack.
 pub fn pack_shares(packs: usize, spread: f64) -> Vec<f64> {
-    let whole: f64 = resistances(packs, spread).map(|ohm| 1.0 / ohm).sum();
+    let whole = conductances(packs, spread);
     resistances(packs, spread)
         .map(|ohm| 1.0 / ohm / whole)
         .collect()

@@ -20,6 +20,21 @@ pub fn soft_start(#[symbol("t")] minutes: f64, #[symbol("t_ramp")] ramp_min: f64
     (minutes / ramp_min).clamp(0.0, 1.0)
 }
 
+/// Part of full field that a regulator lets up by its voltage, 0 to 1: none at what
+/// it holds \[V\], all of it a band \[V\] below that.
+#[formula(symbol = "u_V", unit = "", source = sources::OWN_REASONING)]
+pub fn held_part(
+    #[symbol("V_held")] held_v: f64,
+    #[symbol("V_bank")] bank_v: f64,
+    #[symbol("b_V")] band_v: f64,
+) -> f64 {
+    ((held_v - bank_v) / band_v).clamp(0.0, 1.0)
+}
+
+/// The band of [`held_part`] for each 12 V \[V\]: two regulators that are set 0.1 V
+/// apart already take turns (common practice), half of that is own reasoning.
+pub const HELD_BAND_V: f64 = 0.05;
+
 /// What an alternator may give \[A\]: the part of full field that is allowed.
 #[formula(symbol = "I_can", unit = "A", source = sources::OWN_REASONING)]
 pub fn allowed_a(#[symbol("u")] allowed: f64, #[symbol("I_full")] full_a: f64) -> f64 {

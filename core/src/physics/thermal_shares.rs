@@ -1,13 +1,13 @@
 //! How the parts of an alternator share its heat: conductances and capacities of
-//! one of 1520 W, and how they change with size and speed.
+//! one of 1520 W, and how they change with size. What differs from one make to
+//! the next, and moves the answer, is no constant but an input: see
+//! [`HeatPaths`](crate::physics::thermal::HeatPaths).
 
-/// Conductances of a machine of 1520 W \[W/K\] (108 A at 14 V), before the
-/// cooling factor: winding, body and rectifier to air; fixed: winding to body,
-/// rectifier to body.
+/// Conductance from the winding of an alternator of 1520 W (108 A at 14 V) to the
+/// air before the cooling factor \[W/K\]: all others are told against it, so that
+/// its own size says nothing.
 pub(crate) const WINDING_AIR: f64 = 3.0;
-pub(crate) const BODY_AIR: f64 = 4.5;
-pub(crate) const RECTIFIER_AIR: f64 = 3.2;
-pub(crate) const WINDING_BODY: f64 = 6.0;
+/// That from its rectifier plate to its body \[W/K\].
 pub(crate) const RECTIFIER_BODY: f64 = 0.8;
 pub(crate) const SHARES_OF_W: f64 = 1520.0;
 /// How they grow with the rated power. In machines of one design, surfaces (slot
@@ -23,10 +23,6 @@ pub(crate) const RECTIFIER_CAPACITY: f64 = 45.0;
 /// Diodes and heat spreader, whatever the size \[J/K\].
 pub(crate) const RECTIFIER_CAPACITY_FIXED: f64 = 40.0;
 
-/// Part of the cooling that does not come from the fan.
-pub(crate) const STILL_AIR: f64 = 0.15;
-/// The other part of it.
-pub(crate) const FAN_AIR: f64 = 1.0 - STILL_AIR;
 /// Part of the fan and bearing loss that warms the body; the rest leaves as warm air.
 pub const FAN_HEAT_IN_BODY: f64 = 0.3;
 /// That rest.

@@ -1,16 +1,16 @@
 //! One alternator on this boat: calibrated once, then at the speed it turns,
 //! with what its regulator allows.
 
-use crate::boat::{Connection, Curve, InstalledAlternator, RegulatorKind, SensorPlace};
+use crate::boat::{CapAt, Connection, InstalledAlternator, RegulatorKind, SensorPlace};
 use crate::physics::drive::shaft_rpm;
-use crate::physics::losses::{LossModel, Losses, LossesAtSpeed, OpenLosses, RatedLosses};
-use crate::physics::output::{CurveAtSpeed, OutputCurve, through_points, through_rating};
+use crate::physics::losses::{LossModel, Losses, LossesAtSpeed, OpenLosses};
+use crate::physics::output::{CurveAtSpeed, OutputCurve};
 use crate::physics::regulator::{folded, soft_start};
-use crate::physics::thermal::{
-    Build, CalibrationPoint, Temperatures, ThermalNetwork, calibrate_cooling, fan_factor,
-};
+use crate::physics::thermal::{Temperatures, ThermalNetwork, fan_factor};
 use crate::simulation::Limit;
+use crate::simulation::cooling::{calibrated_cooling, winding_lead};
 use crate::simulation::moment::ThermalState;
+use crate::simulation::rated::{alternator_build, installed_network, output_curve, rated_losses};
 
 /// A sensor quicker than this does not lag \[s\].
 const LEAST_LAG_S: f64 = 1.0;
@@ -37,6 +37,7 @@ pub struct CalibratedAlternator {
     pub connection: Connection,
     /// Its thermal network at the anchor's speed.
     network: ThermalNetwork,
+    winding_lead: f64,
     anchor_rpm: f64,
     cooling_exponent: f64,
     pulley_ratio: f64,
@@ -63,6 +64,10 @@ struct ExternalRegulator {
     band_k: f64,
     sensor: SensorPlace,
     lag_s: f64,
+    /// What the sensor reads too low \[K\].
+    low_k: f64,
+    /// Part of full field that it goes on with because its sensor has failed.
+    without_sensor: Option<f64>,
     ramp_s: f64,
     low_speed_rpm: f64,
     low_speed_share: f64,
@@ -76,32 +81,17 @@ impl CalibratedAlternator {
     pub fn of(installed: &InstalledAlternator) -> CalibratedAlternator {
         let (alt, inputs) = (installed.alternator, installed.boat);
         let (curve, curve_fits) = output_curve(installed);
-        let rated = |efficiency_pct: f64| RatedLosses {
-            rated_a: alt.rated_a,
-            efficiency: efficiency_pct / 100.0,
-            field_w: installed.field_w(),
-            iron_share: alt.iron_share_pct / 100.0,
-            fan_share: alt.fan_share_pct / 100.0,
-            fan_exponent: alt.fan_exponent,
-        };
-        let losses = LossModel::calibrate(&rated(alt.efficiency_pct), &curve);
-        let (anchor_c, anchor_efficiency_pct) = installed.cooling_anchor();
-        let anchor = CalibrationPoint {
-            winding_c: anchor_c,
-            shaft_rpm: alt.anchor_rpm,
-            air_c: alt.anchor_air_c,
-        };
-        let anchor_losses = LossModel::calibrate(&rated(anchor_efficiency_pct), &curve)
-            .at_speed(&curve, alt.anchor_rpm);
+        let losses = LossModel::calibrate(&rated_losses(installed, alt.efficiency_pct), &curve);
         let build = alternator_build(installed);
-        let (cooling, anchored) = calibrate_cooling(&build, &curve, &anchor_losses, &anchor);
-        let mut network =
-            ThermalNetwork::new(&build, cooling).with_heat_capacity(alt.heat_capacity_factor);
-        network.recirculation = inputs.space.recirculation_pct / 100.0;
-        network.ducted = inputs.space.cold_air_pct / 100.0;
-        network.duct_c = inputs.space.outside_c;
+        let (cooling, anchored) = calibrated_cooling(installed, &curve);
+        let network = installed_network(installed, &build, cooling)
+            .with_heat_capacity(alt.heat_capacity_factor);
         let reg = installed.regulator();
         let external = reg.kind == RegulatorKind::External;
+        let capped_here = external
+            && !(reg.cap_measured == CapAt::Battery
+                && inputs.bank_cap_a().is_some()
+                && installed.connection.on_house());
         CalibratedAlternator {
             curve,
             losses,
@@ -110,19 +100,22 @@ impl CalibratedAlternator {
             curve_fits,
             fits: installed.fits(),
             connection: installed.connection,
+            winding_lead: winding_lead(installed, &curve),
             network,
             anchor_rpm: alt.anchor_rpm,
             cooling_exponent: alt.cooling_exponent,
             pulley_ratio: alt.pulley_ratio,
             cap_a: reg
                 .current_cap_a
-                .filter(|_| external)
+                .filter(|_| capped_here)
                 .unwrap_or(f64::INFINITY),
             regulator: external.then_some(ExternalRegulator {
                 set_point_c: reg.set_point_c,
                 band_k: reg.fold_band_k,
                 sensor: reg.sensor,
                 lag_s: reg.sensor_lag_s,
+                low_k: reg.sensor_low_k,
+                without_sensor: None,
                 ramp_s: reg.ramp_min * 60.0,
                 low_speed_rpm: reg.low_speed_rpm,
                 low_speed_share: reg.low_speed_pct / 100.0,
@@ -138,7 +131,12 @@ impl CalibratedAlternator {
     /// At an engine speed \[rpm\].
     pub fn at_engine_rpm(&self, engine_rpm: f64) -> AlternatorAtSpeed {
         let shaft_rpm = shaft_rpm(self.pulley_ratio, engine_rpm);
-        let fan = fan_factor(shaft_rpm, self.anchor_rpm, self.cooling_exponent);
+        let fan = fan_factor(
+            shaft_rpm,
+            self.anchor_rpm,
+            self.cooling_exponent,
+            self.network.still_air,
+        );
         AlternatorAtSpeed {
             curve: self.curve,
             losses: self.losses,
@@ -146,6 +144,7 @@ impl CalibratedAlternator {
             losses_here: self.losses.at_speed(&self.curve, shaft_rpm),
             connection: self.connection,
             network: self.network.with_fan(fan),
+            winding_lead: self.winding_lead,
             cooling: self.cooling,
             anchored: self.anchored,
             curve_fits: self.curve_fits,
@@ -173,6 +172,9 @@ pub struct AlternatorAtSpeed {
     pub connection: Connection,
     /// Its thermal network at the speed it turns.
     pub network: ThermalNetwork,
+    /// By how much more than calculated its winding may be hotter than its case:
+    /// 1 where that is known.
+    winding_lead: f64,
     /// Factor on its air conductances that meets the anchor.
     pub cooling: f64,
     /// Whether the anchor could be met.
@@ -220,7 +222,9 @@ impl AlternatorAtSpeed {
         let Some(regulator) = &self.regulator else {
             return (1.0, Limit::AlternatorOutput);
         };
-        let fold = folded(regulator.set_point_c, regulator.band_k, sensed_c);
+        let fold = regulator
+            .without_sensor
+            .unwrap_or_else(|| folded(regulator.set_point_c, regulator.band_k, sensed_c));
         let ramp = if regulator.ramp_s > 0.0 {
             soft_start(seconds / 60.0, regulator.ramp_s / 60.0)
         } else {
@@ -244,6 +248,15 @@ impl AlternatorAtSpeed {
             .unwrap_or((1.0, Limit::AlternatorOutput))
     }
 
+    /// The same with a sensor that has failed: its regulator goes on with a part of
+    /// full field, 0 to 1, whatever the temperature.
+    pub fn without_sensor(mut self, part: f64) -> AlternatorAtSpeed {
+        if let Some(regulator) = &mut self.regulator {
+            regulator.without_sensor = Some(part);
+        }
+        self
+    }
+
     /// Whether its field is let up over some time.
     pub fn starts_slowly(&self) -> bool {
         self.regulator
@@ -258,16 +271,29 @@ impl AlternatorAtSpeed {
         }
     }
 
-    /// What the sensor would feel if it did not lag \[°C\].
+    /// Whether its winding is known as well as the rest of it.
+    pub(crate) fn winding_known(&self) -> bool {
+        self.winding_lead <= 1.0
+    }
+
+    /// What its winding may be at most where only its case is known of \[°C\]; none
+    /// where the winding is known as well as the rest.
+    pub fn winding_may_be_c(&self, t: &Temperatures) -> Option<f64> {
+        let lead_k = (t.winding_c - t.body_c).max(0.0);
+        (!self.winding_known()).then_some(t.body_c + self.winding_lead * lead_k)
+    }
+
+    /// What the sensor would read if it did not lag \[°C\].
     pub fn felt_c(&self, t: &Temperatures) -> f64 {
-        match self
-            .regulator
-            .map_or(SensorPlace::Case, |regulator| regulator.sensor)
-        {
+        let Some(regulator) = &self.regulator else {
+            return t.body_c;
+        };
+        let place_c = match regulator.sensor {
             SensorPlace::Case => t.body_c,
             SensorPlace::Winding => t.winding_c,
             SensorPlace::Rectifier => t.rectifier_c,
-        }
+        };
+        place_c - regulator.low_k
     }
 
     /// Whether the sensor lags behind its place.
@@ -316,35 +342,4 @@ impl AlternatorAtSpeed {
     pub fn open_losses(&self, amperes: f64, volts: f64) -> OpenLosses {
         self.losses_here.at(amperes, volts)
     }
-}
-
-/// How an alternator is built.
-pub(crate) fn alternator_build(installed: &InstalledAlternator) -> Build {
-    Build {
-        mass_kg: installed.mass_kg(),
-        rated_w: installed.alternator.rated_a * installed.test_v(),
-        rotor_rise_k: installed.alternator.rotor_rise_k,
-    }
-}
-
-fn output_curve(installed: &InstalledAlternator) -> (OutputCurve, bool) {
-    let alt = installed.alternator;
-    let rating = || through_rating(alt.rated_a, alt.rated_rpm, alt.zero_rpm);
-    let points = match alt.curve {
-        Curve::Rating => Some(rating()),
-        Curve::Points => {
-            through_points((alt.second_rpm, alt.second_a), (alt.rated_rpm, alt.rated_a))
-        }
-    };
-    let (infinite_a, zero_rpm) = points.unwrap_or_else(rating);
-    let curve = OutputCurve {
-        infinite_a,
-        zero_rpm,
-        test_v: installed.test_v(),
-        rotor_c: installed.plate_rotor_c(),
-        diode_v: alt.diode_v,
-        field_exponent: alt.field_exponent,
-        speed_exponent: alt.speed_exponent,
-    };
-    (curve, points.is_some())
 }

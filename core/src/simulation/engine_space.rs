@@ -11,7 +11,10 @@ pub struct SpaceAir {
     /// Air through the space \[m³/h\].
     pub flow_m3h: f64,
     pub(crate) flow_w_k: f64,
-    pub(crate) after_w_k: f64,
+    /// Carried off by air once the engine has stopped, with the blower on and off.
+    after_w_k: [f64; 2],
+    /// How long the blower runs on after the engine has stopped \[s\].
+    pub(super) run_on_s: f64,
     pub(crate) wall_w_k: f64,
     pub(crate) engine_w_k: f64,
     pub(crate) outside_c: f64,
@@ -37,14 +40,17 @@ impl SpaceAir {
         let blown_m3h = air::blown_m3h(space.blower_m3h, space.blower_installed_pct / 100.0);
         let leak_m3h = inputs.space_leak_m3h();
         let flow_m3h = drawn_m3h + blown_m3h + leak_m3h;
-        let after_m3h = match space.blower_after {
-            AfterStop::On => blown_m3h + leak_m3h,
-            AfterStop::Off => leak_m3h,
+        let run_on_s = match space.blower_after {
+            AfterStop::On => f64::INFINITY,
+            AfterStop::Off => 0.0,
+            AfterStop::Timed => 60.0 * space.blower_run_on_min,
         };
         SpaceAir {
             flow_m3h,
             flow_w_k: air::flow_w_k(flow_m3h, space.air_kg_m3),
-            after_w_k: air::flow_w_k(after_m3h, space.air_kg_m3),
+            after_w_k: [blown_m3h + leak_m3h, leak_m3h]
+                .map(|after_m3h| air::flow_w_k(after_m3h, space.air_kg_m3)),
+            run_on_s,
             wall_w_k: inputs.space_wall_w_k(),
             engine_w_k: inputs.engine_surface_w_k(),
             outside_c: space.outside_c,
@@ -91,10 +97,28 @@ impl SpaceAir {
         }
     }
 
-    /// Rates of change of air and engine block once the engine has stopped \[K/s\].
-    pub fn rates_stopped(&self, air_c: f64, engine_c: f64, alternators_w: f64) -> [f64; 2] {
+    /// Heat carried off by air a time \[s\] after the engine has stopped, for each
+    /// kelvin \[W/K\].
+    pub(crate) fn after_w_k(&self, seconds: f64) -> f64 {
+        let [blowing, still] = self.after_w_k;
+        if seconds < self.run_on_s {
+            blowing
+        } else {
+            still
+        }
+    }
+
+    /// Rates of change of air and engine block a time \[s\] after the engine has
+    /// stopped \[K/s\].
+    pub fn rates_stopped(
+        &self,
+        seconds: f64,
+        air_c: f64,
+        engine_c: f64,
+        alternators_w: f64,
+    ) -> [f64; 2] {
         let cooling = self.engine_w_k * (air_c - engine_c) / self.engine_j_k;
-        let air_w = self.balance_w(air_c, engine_c, alternators_w, self.after_w_k);
+        let air_w = self.balance_w(air_c, engine_c, alternators_w, self.after_w_k(seconds));
         [air_w / self.heat_j_k, cooling]
     }
 

@@ -18,6 +18,8 @@ pub struct Soak {
     pub hottest: PerAlternator<Temperatures>,
     /// When the air is hottest \[s\] after stopping.
     pub air_peak_s: f64,
+    /// When the first alternator's rectifier is \[s\] after stopping.
+    pub(crate) rectifier_peak_s: f64,
     /// Everything when the first alternator's rectifier is hottest.
     pub(crate) rectifier_peak: Stopped,
     /// Everything when the air is hottest.
@@ -100,14 +102,16 @@ fn watched<const N: usize>(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak
         engine_c: plant.space.engine_c(stopped_s),
         alternators,
     };
-    let points = cooled::<N>(plant, &start, WATCH_S);
+    let pieces = cooled::<N>(plant, &start, WATCH_S);
     let mut soak = Soak {
         hottest: start.alternators.clone(),
         air_peak_s: 0.0,
+        rectifier_peak_s: 0.0,
         rectifier_peak: start.clone(),
         air_peak: start,
     };
-    for pair in points.windows(2) {
+    let pairs = pieces.iter().flat_map(|points| points.windows(2));
+    for pair in pairs {
         let [a, b] = pair else { break };
         for k in 0..4 {
             let seconds = a.seconds + (b.seconds - a.seconds) * f64::from(k) / 4.0;
@@ -117,8 +121,35 @@ fn watched<const N: usize>(plant: &Plant, trace: &Trace, stopped_s: f64) -> Soak
     soak
 }
 
-/// Everything step by step from the moment the engine stops, for a time \[s\].
-fn cooled<const N: usize>(plant: &Plant, start: &Stopped, last_s: f64) -> Vec<Point<N>> {
+/// Everything step by step from the moment the engine stops, for a time \[s\]: until
+/// a blower that runs on is switched off, and from there.
+fn cooled<const N: usize>(plant: &Plant, start: &Stopped, last_s: f64) -> Vec<Vec<Point<N>>> {
+    let run_on_s = plant.space.run_on_s;
+    let ends = if run_on_s > 0.0 && run_on_s < last_s {
+        vec![run_on_s, last_s]
+    } else {
+        vec![last_s]
+    };
+    let count = plant.alternators.len();
+    let (mut begin_s, mut state) = (0.0, start.clone());
+    let mut pieces = Vec::new();
+    for end_s in ends {
+        let points = cooled_between::<N>(plant, &state, [begin_s, end_s]);
+        if let Some(last) = points.last() {
+            state = Stopped::of_row(&last.state, count);
+        }
+        begin_s = end_s;
+        pieces.push(points);
+    }
+    pieces
+}
+
+/// The same between two times \[s\] after stopping in which nothing is switched.
+fn cooled_between<const N: usize>(
+    plant: &Plant,
+    start: &Stopped,
+    [begin_s, end_s]: [f64; 2],
+) -> Vec<Point<N>> {
     let count = plant.alternators.len();
     let networks: PerAlternator<ThermalNetwork> = plant
         .alternators
@@ -127,7 +158,7 @@ fn cooled<const N: usize>(plant: &Plant, start: &Stopped, last_s: f64) -> Vec<Po
         .collect();
     let rate = |_: f64, row: &[f64; N]| {
         let state = Stopped::of_row(row, count);
-        rates(plant, &networks, &state).to_row()
+        rates(plant, &networks, begin_s, &state).to_row()
     };
     let tolerance = Tolerance {
         per_step: [0.02; N],
@@ -137,20 +168,26 @@ fn cooled<const N: usize>(plant: &Plant, start: &Stopped, last_s: f64) -> Vec<Po
     };
     // Nothing here depends on the clock.
     let drift = |_: &Point<N>| [0.0; N];
-    solve(rate, drift, start.to_row(), last_s, &tolerance, |_| false)
+    let takes_s = end_s - begin_s;
+    let mut points = solve(rate, drift, start.to_row(), takes_s, &tolerance, |_| false);
+    for point in &mut points {
+        point.seconds += begin_s;
+    }
+    points
 }
 
 /// How warm everything is a time \[s\] after the engine stopped.
 pub(super) fn after_stop(plant: &Plant, start: &Stopped, seconds: f64) -> Stopped {
     const MOST: usize = parts(MOST_ALTERNATORS);
-    let points = cooled::<MOST>(plant, start, seconds);
-    points.last().map_or(start.clone(), |point| {
+    let pieces = cooled::<MOST>(plant, start, seconds);
+    let last = pieces.last().and_then(|points| points.last());
+    last.map_or(start.clone(), |point| {
         Stopped::of_row(&point.state, plant.alternators.len())
     })
 }
 
-/// How everything changes.
-fn rates(plant: &Plant, networks: &[ThermalNetwork], state: &Stopped) -> Stopped {
+/// How everything changes a time \[s\] after stopping.
+fn rates(plant: &Plant, networks: &[ThermalNetwork], seconds: f64, state: &Stopped) -> Stopped {
     let nothing_lost = Losses::default();
     let mut to_air_w = 0.0;
     let each = networks.iter().zip(&state.alternators);
@@ -166,9 +203,10 @@ fn rates(plant: &Plant, networks: &[ThermalNetwork], state: &Stopped) -> Stopped
             }
         })
         .collect();
-    let [air_c, engine_c] = plant
-        .space
-        .rates_stopped(state.air_c, state.engine_c, to_air_w);
+    let [air_c, engine_c] =
+        plant
+            .space
+            .rates_stopped(seconds, state.air_c, state.engine_c, to_air_w);
     Stopped {
         alternators,
         air_c,
@@ -183,6 +221,7 @@ impl Soak {
             *hottest = hottest.hotter(t);
         }
         if now.rectifier_c() > self.rectifier_peak.rectifier_c() {
+            self.rectifier_peak_s = seconds;
             self.rectifier_peak = now.clone();
         }
         if now.air_c > self.air_peak.air_c {

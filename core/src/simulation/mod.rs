@@ -1,15 +1,17 @@
 //! Running the engine: what flows, what limits it, and what gets hot.
 //!
-//! [`alternator`] is one alternator, [`alternators`] all of the boat's,
+//! [`alternator`] is one alternator, `rated` as its plate says, `cooling` how well it is cooled, [`alternators`] all of the boat's,
 //! [`engine_space`] the air around them, [`plant`] the whole boat as prepared
-//! numbers, `flow` what flows at one [`moment`] (`operating_point`);
+//! numbers, `flow` what flows at one [`moment`] (`operating_point`, `sources` from
+//! whom, `sharing` how several share it);
 //! [`management`] what the bank's management system does about it, [`opening`] when; [`run`] steps
 //! through a whole run and [`Trace`](run::Trace) reads the answers off it;
 //! [`carried`] is what one run leaves to the next, `charge_balance` where its
 //! ampere-hours went, `switched` what is switched in its course, such as an
 //! [`engine_load`];
 //! [`heat_soak`] watches the heat after the engine stops; [`steady_state`] finds
-//! where everything settles without a run; [`shore_charger`] charges at the quay.
+//! where everything settles without a run; [`mains_charger`] charges from shore power or a
+//! generator.
 //!
 //! It asks numerics, physics and the worksheet, and draws no conclusions.
 
@@ -17,13 +19,16 @@ pub mod alternator;
 pub mod alternators;
 pub mod carried;
 mod charge_balance;
+pub(crate) mod cooling;
 #[cfg(test)]
 pub(crate) mod counted;
+mod drives;
 pub(crate) mod engine_fuel;
 pub mod engine_load;
 pub mod engine_space;
 mod flow;
 pub mod heat_soak;
+pub mod mains_charger;
 pub mod management;
 pub mod moment;
 pub mod opening;
@@ -31,10 +36,13 @@ mod operating_point;
 mod peaks;
 pub mod per_alternator;
 pub mod plant;
+pub(crate) mod rated;
 pub mod run;
 mod run_state;
-pub mod shore_charger;
+mod sharing;
+mod sources;
 pub mod steady_state;
+mod stretches;
 mod switched;
 mod trace;
 

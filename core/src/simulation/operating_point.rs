@@ -4,16 +4,20 @@
 use crate::numerics::bracketed_root;
 use crate::physics::battery::Bank;
 use crate::physics::charging::terminal_v;
-use crate::physics::regulator::allowed_a;
+use crate::physics::regulator::{allowed_a, held_part};
 use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::moment::ThermalState;
+use crate::simulation::plant::Plant;
+use crate::simulation::trace::Sample;
 
 /// An alternator at one moment: what its regulator allows and how warm its rotor is.
 pub(super) struct AlternatorState<'a> {
     pub(super) alternator: &'a AlternatorAtSpeed,
     pub(super) allowed: f64,
     pub(super) limit: Limit,
+    /// What its sensor reads \[°C\].
+    pub(super) sensed_c: f64,
     field_per_v: f64,
 }
 
@@ -23,6 +27,28 @@ pub(super) struct SourceCurve {
     pub(super) amperes: f64,
     pub(super) slope: f64,
     pub(super) limit: Limit,
+}
+
+impl SourceCurve {
+    /// The same of a regulator on its own that takes the field back across a band
+    /// below what it holds \[V\].
+    #[inline]
+    pub(super) fn held(self, held_v: f64, bank_v: f64, band_v: f64) -> SourceCurve {
+        let part = held_part(held_v, bank_v, band_v);
+        if part >= 1.0 {
+            return self;
+        }
+        let falls = if part > 0.0 {
+            self.amperes / band_v
+        } else {
+            0.0
+        };
+        SourceCurve {
+            amperes: part * self.amperes,
+            slope: part * self.slope - falls,
+            limit: Limit::ChargeVoltage,
+        }
+    }
 }
 
 /// The bank's terminals at one state of charge.
@@ -79,10 +105,17 @@ impl<'a> AlternatorState<'a> {
             alternator,
             allowed,
             limit,
+            sensed_c: state.sensed_c,
             field_per_v: alternator
                 .curve_here
                 .field_per_v(alternator.network.rotor_c(state.t.body_c)),
         }
+    }
+
+    /// What it would give at full field straight on a battery at a voltage \[A\].
+    pub(super) fn full_a(&self, volts: f64) -> f64 {
+        let curve = &self.alternator.curve_here;
+        curve.full_field(volts, self.field_per_v).0
     }
 
     /// Straight on a battery at a voltage.
@@ -106,6 +139,19 @@ impl<'a> AlternatorState<'a> {
                 limit: self.limit,
             }
         }
+    }
+}
+
+impl Plant {
+    /// What an alternator could give at a moment of a run at the voltage it works
+    /// at, did nothing but its own heat and regulator hold it back \[A\], and what
+    /// does.
+    pub(crate) fn able_a(&self, alternator: usize, sample: &Sample) -> (f64, Limit) {
+        let here = &self.alternators[alternator];
+        let seconds = self.turning_s + sample.seconds;
+        let state = AlternatorState::new(here, seconds, &sample.thermal[alternator]);
+        let able = state.on(sample.moment.flow.outputs[alternator].volts);
+        (able.amperes, able.limit)
     }
 }
 

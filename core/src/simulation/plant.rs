@@ -1,6 +1,6 @@
 //! The boat as prepared numbers, and what happens aboard at one moment.
 
-use crate::boat::{Inputs, WayKind};
+use crate::boat::{Inputs, Regulators, WayKind};
 use crate::physics::battery::Bank;
 use crate::physics::charging::charger_input_a;
 use crate::physics::fuel::{Willans, marginal_l_kwh};
@@ -43,6 +43,12 @@ pub struct Plant {
     /// The bank's management system; none for lead.
     pub management: Option<Management>,
     pub(crate) held_v: f64,
+    /// How the regulators of several alternators on the house bank go together.
+    pub(super) regulators: Regulators,
+    /// How much more each alternator's own regulator holds \[V\].
+    pub(super) held_offset_v: PerAlternator<f64>,
+    /// Most current into the bank where the regulator measures it there \[A\].
+    pub(crate) bank_cap_a: f64,
     /// Most current the bank may take \[A\].
     pub(crate) bank_limit_a: f64,
     /// Whether the regulator is told that limit and holds it.
@@ -117,6 +123,12 @@ impl Plant {
             turning_s: 0.0,
             start_c: inputs.start_c(),
             held_v: inputs.held_v(),
+            regulators: inputs.regulators(),
+            held_offset_v: inputs
+                .alternators()
+                .map(|installed| inputs.held_offset_v(installed.which))
+                .collect(),
+            bank_cap_a: inputs.bank_cap_a().unwrap_or(f64::INFINITY),
             bank_limit_a: inputs.charge_limit_a(),
             linked: inputs.limit_linked(),
             tapers: inputs.sent_v().is_some(),

@@ -1,7 +1,7 @@
 //! The state that a run steps through time, by name, and as the numbers in a
 //! row that the solver wants.
 
-use crate::numerics::ode::Blend;
+use crate::numerics::hermite::Blend;
 use crate::physics::thermal::Temperatures;
 use crate::simulation::moment::{Moment, ThermalState};
 use crate::simulation::per_alternator::{PerAlternator, listed};

@@ -1,9 +1,8 @@
 //! A charging run that was stepped through, and what is read off it.
 
 use crate::numerics::bracketed_root;
-use crate::numerics::ode::Blend;
+use crate::numerics::hermite::Blend;
 use crate::physics::thermal::Temperatures;
-use crate::simulation::Limit;
 use crate::simulation::moment::{Flow, Moment, ThermalState};
 use crate::simulation::per_alternator::PerAlternator;
 use crate::simulation::plant::Plant;
@@ -47,17 +46,6 @@ pub struct Sample {
     pub thermal: PerAlternator<ThermalState>,
     /// Currents, voltages, losses.
     pub moment: Moment,
-}
-
-/// A stretch of a run with one limit.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Stretch {
-    /// From \[s\].
-    pub from_s: f64,
-    /// To \[s\].
-    pub to_s: f64,
-    /// What holds the current down.
-    pub limit: Limit,
 }
 
 impl Trace {
@@ -124,7 +112,7 @@ impl Trace {
 
     /// A temperature of one of the alternators at a time \[s\]; far below any
     /// other where there is no such one \[°C\].
-    fn node_c(&self, seconds: f64, alternator: usize, node: fn(&Temperatures) -> f64) -> f64 {
+    fn node_c(&self, seconds: f64, alternator: usize, node: impl Fn(&Temperatures) -> f64) -> f64 {
         let t = self.state(seconds).temperatures_of(alternator);
         t.as_ref().map_or(f64::NEG_INFINITY, node)
     }
@@ -135,10 +123,10 @@ impl Trace {
         &self,
         until_s: f64,
         alternator: usize,
-        node: fn(&Temperatures) -> f64,
+        node: impl Fn(&Temperatures) -> f64,
     ) -> f64 {
         let last_s = until_s.min(self.last_s());
-        let mut peak = (self.node_c(last_s, alternator, node), last_s);
+        let mut peak = (self.node_c(last_s, alternator, &node), last_s);
         for pair in self.points.windows(2) {
             let [a, b] = pair else { break };
             if a.seconds >= until_s {
@@ -148,13 +136,23 @@ impl Trace {
                 let end = b.seconds.min(until_s);
                 let at = a.seconds + (end - a.seconds) * f64::from(k) / 4.0;
                 let t = between(a, b, at).temperatures_of(alternator);
-                let here = t.as_ref().map_or(f64::NEG_INFINITY, node);
+                let here = t.as_ref().map_or(f64::NEG_INFINITY, &node);
                 if here > peak.0 {
                     peak = (here, at);
                 }
             }
         }
         peak.1
+    }
+
+    /// The hottest that the winding of an alternator, by its place in the list, may
+    /// be until a time \[s\], where only its case is known of \[°C\].
+    pub(crate) fn winding_may_be_c(&self, until_s: f64, alternator: usize) -> Option<f64> {
+        let each = self.plant.alternators.get(alternator);
+        let here = each.filter(|here| !here.winding_known())?;
+        let node = |t: &Temperatures| here.winding_may_be_c(t).unwrap_or(t.winding_c);
+        let hottest_s = self.peak_s(until_s, alternator, node);
+        Some(self.node_c(hottest_s, alternator, node))
     }
 
     /// When a node of an alternator, by its place in the list, first passes a
@@ -164,10 +162,10 @@ impl Trace {
         &self,
         until_s: f64,
         alternator: usize,
-        node: fn(&Temperatures) -> f64,
+        node: impl Fn(&Temperatures) -> f64,
         limit_c: f64,
     ) -> Option<f64> {
-        let below_k = |seconds: f64| limit_c - self.node_c(seconds, alternator, node);
+        let below_k = |seconds: f64| limit_c - self.node_c(seconds, alternator, &node);
         let mut before_s = 0.0;
         if below_k(before_s) < 0.0 {
             return Some(before_s);
@@ -242,52 +240,5 @@ impl Trace {
             }
         }
         hottest
-    }
-
-    /// What limits when, until a time \[s\].
-    pub fn stretches(&self, until_s: f64) -> Vec<Stretch> {
-        let limit = |seconds: f64| self.flow(seconds).limit;
-        let mut stretches: Vec<Stretch> = Vec::new();
-        let mut begin = (0.0, limit(0.0));
-        for point in &self.points {
-            let to_s = point.seconds.min(until_s);
-            if to_s <= begin.0 {
-                continue;
-            }
-            let here = limit(to_s);
-            let turn_s = if here == begin.1 {
-                to_s
-            } else {
-                // Halve until the change is found to a tenth of a second.
-                let (mut before, mut after) = (begin.0, to_s);
-                while after - before > 0.1 {
-                    let middle = 0.5 * (before + after);
-                    if limit(middle) == begin.1 {
-                        before = middle;
-                    } else {
-                        after = middle;
-                    }
-                }
-                after
-            };
-            push(&mut stretches, begin.0, turn_s, begin.1);
-            push(&mut stretches, turn_s, to_s, here);
-            begin = (to_s, here);
-        }
-        stretches
-    }
-}
-
-fn push(stretches: &mut Vec<Stretch>, from_s: f64, to_s: f64, limit: Limit) {
-    if to_s <= from_s {
-        return;
-    }
-    match stretches.last_mut() {
-        Some(last) if last.limit == limit => last.to_s = to_s,
-        _ => stretches.push(Stretch {
-            from_s,
-            to_s,
-            limit,
-        }),
     }
 }

@@ -24,6 +24,8 @@ pub const fn kind(kind: Kind) -> &'static str {
         Kind::TwoAlternators => "Two alternators for the bank",
         Kind::LargerAlternator => "A larger alternator in its place",
         Kind::NoEngine => "Solar and shore power, no engine",
+        Kind::Generator => "A generator with a mains charger, no engine",
+        Kind::LargerMainsCharger => "A larger mains charger",
         Kind::Own => "My arrangement",
     }
 }
@@ -51,7 +53,7 @@ pub fn changes(outcome: &Outcome, reader: &Reader) -> Vec<String> {
 /// What the figures of a day and of a year are of.
 pub fn basis(today: &Outcome, reader: &Reader) -> String {
     format!(
-        "Engine time a day is per day at anchor. Engine time, fuel and money a year are per year of {}, month by month, and the same as under “Through the year”: engine time for charging, with motoring not counted.",
+        "Engine time a day is per day at anchor. Engine time, fuel and money a year are per year of {}, month by month, and the same as under “Through the year”: engine time for charging, with motoring not counted; fuel has a generator's in it.",
         days_aboard(today.sums.days_aboard, reader)
     )
 }

@@ -7,7 +7,9 @@ use crate::boat::Flag;
 use crate::physics::fuse::{BARE_MM, SHEATHED_MM};
 use crate::text::words;
 use crate::units::Reader;
-use crate::units::quantity::{Quantity, QuantityKind, amperes, celsius, percent, rpm, volts};
+use crate::units::quantity::{
+    Quantity, QuantityKind, amperes, celsius, minutes, percent, rpm, volts,
+};
 
 /// Where the figures come from.
 pub const SOURCES: &[&str] = &[
@@ -89,6 +91,7 @@ fn carries(carries: Carries, reader: &Reader) -> String {
             show(volts(low_v).to(1)),
             show(percent(efficiency_pct))
         ),
+        Carries::MotorFullLoad => "what the motor draws at full load".to_string(),
     }
 }
 
@@ -195,6 +198,18 @@ pub fn note(note: &RunNote, reader: &Reader) -> String {
             "A fuse of {} is larger than the ampacity of {size}, {}. 33 CFR allows that; your flag's rule may ask for a thicker cable.",
             show(amperes(fuse_a).up_to(1)),
             show(amperes(ampacity_a))
+        ),
+        RunNote::ShortDuty { minutes: at_a_time } => format!(
+            "Counted as if it ran on and on; it runs for {} at a time. A thinner cable, above its continuous ampacity for that long, only where the motor's maker says so; the voltage drop counts all the same.",
+            show(words::as_entered(minutes(at_a_time)))
+        ),
+        RunNote::FuseByMotorMaker => {
+            "The motor's maker names its fuse or breaker, and that comes first: it must carry the start and the full load for the time allowed and open on a stalled motor.".to_string()
+        }
+        RunNote::BankMustGive { motor_a, house_a } => format!(
+            "The bank must give {} and up to {} for the house beside it: ask the battery maker what its management system lets out for so long. If it opens there, everything aboard goes off.",
+            show(words::as_entered(amperes(motor_a))),
+            show(amperes(house_a))
         ),
         RunNote::ParallelAlike => {
             "Cables side by side must be of the same size, make and length, so that they share the current; when one fuse opens, the others follow.".to_string()

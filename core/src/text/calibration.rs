@@ -136,6 +136,9 @@ pub fn fit_remark(remark: &FitRemark) -> String {
         FitRemark::RecirculationUntold => {
             "Recirculated air looks just like worse cooling from outside: its share stays as it is, and the cooling found goes with it. A second thermometer right in the inlet tells: (inlet − air) ÷ (case − air)."
         }
+        FitRemark::WindingUntold => {
+            "These readings tell nothing of the winding: how much hotter than the case it runs stays a guess, 15 to 60 K at full load. Findings take the upper end until a thermometer in the winding says more."
+        }
         FitRemark::AirOfTheDay => {
             "The hot air near the alternator is that of this day's weather: on a hotter day add the difference."
         }

@@ -40,10 +40,10 @@ pub fn sentence(code: CautionCode, reader: &Reader) -> String {
         CautionCode::BatterySwitches => "Never open a battery switch or take off a lead while the engine runs: the alternator's voltage spike can destroy diodes and electronics.".to_string(),
         CautionCode::TurningParts => "Belts and fans start without warning. Keep clear with the engine running; take the key out before a hand goes near.".to_string(),
         CautionCode::HotParts => "An alternator's case burns skin for half an hour after the engine has stopped. Measure with clamps and infrared, not with hands.".to_string(),
-        CautionCode::Exhaust => "An engine run at anchor can fill the cockpit and cabin with carbon monoxide, your boat's or your neighbour's. Fit an alarm and keep air moving.".to_string(),
+        CautionCode::Exhaust => "An engine or a generator run at anchor can fill the cockpit and cabin with carbon monoxide, your boat's or your neighbour's. Fit an alarm and keep air moving.".to_string(),
         CautionCode::LeadGas => "A lead battery on charge gives off hydrogen, the start battery too. Keep its box vented and sparks away.".to_string(),
         CautionCode::Equalising => "Equalising makes a flooded bank gas hard: ventilate, keep flames away, switch off what does not withstand the voltage, and stay with it. Never equalise AGM, gel or lithium.".to_string(),
-        CautionCode::Mains => "Shore power kills, also people in the water beside the boat. A charger's mains side is work for a licensed electrician.".to_string(),
+        CautionCode::Mains => "Shore power kills, also people in the water beside the boat, and so do the mains of a generator. The two must never feed the same wires at once: a change-over switch keeps them apart. A charger's mains side is work for a licensed electrician.".to_string(),
         CautionCode::Rules => "This is a calculation, not an inspection. The battery maker's data sheet, the code of your flag and your insurer come first; where they ask for a licensed electrician, use one.".to_string(),
     }
 }

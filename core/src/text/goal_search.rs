@@ -59,6 +59,10 @@ pub fn step_change(step: &Step, reader: &Reader) -> String {
         Change::Panels => format!("{amount} more of solar panels"),
         Change::Bank => format!("a bank of {amount}"),
         Change::LighterLoads => format!("loads lighter by {amount}"),
+        Change::Generator => {
+            format!("a generator with a mains charger of {amount}, in place of the engine")
+        }
+        Change::MainsCharger => format!("a mains charger of {amount} on the generator"),
     };
     match step.cap {
         None => what,

@@ -44,7 +44,7 @@ pub const LEGS: [&str; 17] = [
 pub const OUTPUT: [&str; 3] = ["Engine (rpm)", "Cold output (A)", "Hot output (A)"];
 
 /// Of the year's months.
-pub const YEAR: [&str; 24] = [
+pub const YEAR: [&str; 29] = [
     "Month",
     "Days aboard",
     "Air (°C)",
@@ -55,6 +55,8 @@ pub const YEAR: [&str; 24] = [
     "Solar a day (A·h)",
     "Solar lost, bank full, a day (A·h)",
     "Solar lost, bank full (%)",
+    "Other sources a day (A·h)",
+    "Other sources lost, bank full, a day (A·h)",
     "Use a day (A·h)",
     "Engine gives a day (A·h)",
     "Engine in seven days aboard (h)",
@@ -62,6 +64,9 @@ pub const YEAR: [&str; 24] = [
     "Engine for charging in the month (h)",
     "Motoring in the month (h)",
     "Fuel in the month (L)",
+    "Generator gives a day (A·h)",
+    "Generator in the month (h)",
+    "Generator's fuel, a part of that (L)",
     "Shore power gives a day (A·h)",
     "Shore power in seven days aboard (h)",
     "Shore power used in the month (kW·h)",
@@ -72,21 +77,25 @@ pub const YEAR: [&str; 24] = [
 ];
 
 /// Of the hours of a day in the year.
-pub const DAY: [&str; 6] = [
+pub const DAY: [&str; 8] = [
     "Hour begins (h)",
     "State of charge (%)",
     "Solar (W)",
+    "Other sources (W)",
     "Use (W)",
     "Engine runs (min)",
+    "Generator runs (min)",
     "Shore power (min)",
 ];
 
 /// Of the arrangements beside each other.
-pub const ARRANGEMENTS: [&str; 19] = [
+pub const ARRANGEMENTS: [&str; 21] = [
     "Arrangement",
     "Changes",
     "Engine a day (h)",
     "Engine a year (h)",
+    "Generator a day (h)",
+    "Generator a year (h)",
     "Time to the charge target (min)",
     "At the start (A)",
     "Hot (A)",

@@ -108,18 +108,50 @@ pub fn boat(sheet: &Worksheet, reader: &Reader) -> String {
 /// How long the engine must run, and for what.
 fn engine(report: &Report, reader: &Reader) -> String {
     let (day, energy) = (&report.analyses.day, &report.analyses.energy);
+    let generator = &report.analyses.generator;
     match day.engine_hours {
         None => day.trouble.map_or("", words::why_not_charged).to_string(),
+        Some(0.0) if energy.rest_ah > 0.0 && generator.is_some() => by_generator(report, reader),
         Some(0.0) if energy.rest_ah > 0.0 => format!(
             "The engine is not run for charging; {} a day are left to shore power.",
             reader.show(ampere_hours(energy.rest_ah))
         ),
-        Some(0.0) => "Solar covers the day's use; the engine need not run.".to_string(),
+        Some(0.0) => format!("{} the day's use; the engine need not run.", covers(report)),
         Some(hours) => format!(
             "The engine must run {} a day{} to put back {}.",
             reader.show(minutes(60.0 * hours)),
             in_runs(day, reader).map_or(String::new(), |runs| format!(", {runs},")),
             reader.show(ampere_hours(day.need_ah))
+        ),
+    }
+}
+
+/// What covers a day's use without the engine.
+fn covers(report: &Report) -> &'static str {
+    let energy = &report.analyses.energy;
+    match (energy.sun_ah > 0.0, energy.other_ah > 0.0) {
+        (true, true) => "Solar and other sources cover",
+        (false, true) => "The other sources cover",
+        (_, false) => "Solar covers",
+    }
+}
+
+/// How long the generator runs in place of the engine.
+fn by_generator(report: &Report, reader: &Reader) -> String {
+    let rest = reader.show(ampere_hours(report.analyses.energy.rest_ah));
+    let generator = &report.analyses.generator;
+    match generator.and_then(|generator| Some((generator.hours?, generator.runs))) {
+        Some((hours, runs)) => format!(
+            "The engine is not run for charging; the generator must run {} a day{} to put back {rest}.",
+            reader.show(minutes(60.0 * hours)),
+            if runs > 1 {
+                format!(", in {runs} runs,")
+            } else {
+                String::new()
+            },
+        ),
+        None => format!(
+            "The engine is not run for charging, and no run of the generator puts back {rest} a day."
         ),
     }
 }

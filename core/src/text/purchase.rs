@@ -11,6 +11,7 @@ pub fn purchase(part: &Part, reader: &Reader) -> String {
         Some(amount) if part.item == Purchase::LighterLoads => {
             format!("{what}, {amount} a day saved")
         }
+        Some(amount) if part.item == Purchase::MainsCharger => format!("{what}, {amount} more"),
         Some(amount) => format!("{what}, {amount}"),
     }
 }
@@ -27,6 +28,8 @@ const fn called(item: Purchase) -> &'static str {
         Purchase::DumpProtection => "Protection against a load dump",
         Purchase::Blower => "Blower",
         Purchase::Duct => "Cool-air duct to the alternator",
+        Purchase::Generator => "Generator",
+        Purchase::MainsCharger => "Mains charger",
         Purchase::Panels => "Panels",
         Purchase::Bank => "House bank",
         Purchase::LighterLoads => "Lighter loads",

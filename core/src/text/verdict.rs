@@ -45,17 +45,21 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
             part,
             after_min,
             celsius: hottest_c,
+            at_most,
             limit_c,
         } => {
+            let overheats = words::may(at_most, "overheats", "overheat");
             let (name, part) = (words::alternator(alternator), words::part(part));
             let limit = show(celsius(limit_c));
             match after_min {
                 Some(after_min) => format!(
-                    "The {name} overheats in {}: the {part} passes {limit}.",
-                    show(minutes(after_min.max(1.0)))
+                    "The {name} {overheats} in {}: the {part} {} {limit}.",
+                    show(minutes(after_min.max(1.0))),
+                    words::may(at_most, "passes", "pass")
                 ),
                 None => format!(
-                    "The {name} overheats in a longer run: the {part} settles at {}, above its limit of {limit}.",
+                    "The {name} {overheats} in a longer run: the {part} {} at {}, above its limit of {limit}.",
+                    words::may(at_most, "settles", "settle"),
                     show(celsius(hottest_c))
                 ),
             }
@@ -76,11 +80,14 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
             alternator,
             part,
             celsius: hottest_c,
+            at_most,
             limit_c,
         } => format!(
-            "The {} overheats in leg {leg} of the day: the {} gets to {}, above its limit of {}.",
+            "The {} {} in leg {leg} of the day: the {} {} to {}, above its limit of {}.",
             words::alternator(alternator),
+            words::may(at_most, "overheats", "overheat"),
             words::part(part),
+            words::may(at_most, "gets", "get"),
             show(celsius(hottest_c)),
             show(celsius(limit_c))
         ),
@@ -99,11 +106,14 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
             alternator,
             part,
             celsius: hottest_c,
+            at_most,
             limit_c,
         } => format!(
-            "The {} runs hot: the {} gets to {}, and its limit is {}.",
+            "The {} {} hot: the {} {} to {}, and its limit is {}.",
             words::alternator(alternator),
+            words::may(at_most, "runs", "run"),
             words::part(part),
+            words::may(at_most, "gets", "get"),
             show(celsius(hottest_c)),
             show(celsius(limit_c))
         ),

@@ -28,6 +28,8 @@ pub const fn run_end(end: RunEnd) -> &'static str {
         RunEnd::Charger => "DC-DC charger",
         RunEnd::SwitchPanel => "switch panel",
         RunEnd::Inverter => "inverter",
+        RunEnd::Windlass => "windlass",
+        RunEnd::Thruster => "thruster",
     }
 }
 
@@ -172,6 +174,25 @@ pub const fn day_trouble(trouble: DayTrouble) -> &'static str {
         DayTrouble::WrongVoltage => "wrong voltage",
         DayTrouble::TooSlow => "more than a day",
         DayTrouble::BankTooSmall => "bank too small",
+    }
+}
+
+/// What a part does, or may do where nobody has measured it: "reaches" or "may
+/// reach".
+pub(crate) fn may(at_most: bool, does: &'static str, do_it: &str) -> String {
+    if at_most {
+        format!("may {do_it}")
+    } else {
+        does.to_string()
+    }
+}
+
+/// Why a winding only may get so hot; a sentence that follows another.
+pub(crate) const fn only_case_known(at_most: bool) -> &'static str {
+    if at_most {
+        " Only its case was measured, and nobody knows how much hotter the winding runs: this is the upper end of what it may be."
+    } else {
+        ""
     }
 }
 

@@ -35,9 +35,11 @@ pub fn settled_day(month: &MonthReport, reader: &Reader) -> String {
     }
     let pattern = match day.repeats_days {
         Some(1) => "At anchor every day goes like this.".to_string(),
-        Some(days) if day.engine_h + day.shore_h > 0.0 => {
+        Some(days) if day.engine_h + day.generator_h + day.shore_h > 0.0 => {
             let most = if day.shore_h > day.engine_h {
                 "the most time on shore power"
+            } else if day.generator_h > day.engine_h {
+                "the most generator time"
             } else {
                 "the most engine time"
             };
@@ -53,6 +55,9 @@ pub fn settled_day(month: &MonthReport, reader: &Reader) -> String {
     } else {
         " The engine does not run.".to_string()
     };
+    if day.generator_h > 0.0 {
+        engine += &format!(" The generator runs {}.", clock(day.generator_h, reader));
+    }
     if day.shore_h > 0.0 {
         engine += &format!(" Shore power charges for {}.", clock(day.shore_h, reader));
     }
@@ -103,6 +108,9 @@ pub fn sentences(year: &Year, reader: &Reader) -> Vec<String> {
     if year.at_dock {
         said.push(shore(year, reader));
     }
+    if year.by_generator {
+        said.push(generator(year, reader));
+    }
     said.extend(empty(year, reader));
     said.extend(below(year, reader));
     said
@@ -118,6 +126,9 @@ fn empty(year: &Year, reader: &Reader) -> Option<String> {
     let worst = most(&empty, |month| month.short_ah_day)?;
     let why = match (year.at_dock, year.trouble) {
         (true, _) => " The shore charger is too small for this use, or cannot charge this bank.",
+        (false, _) if year.by_generator => {
+            " The generator may not start early enough or run long enough for this use."
+        }
         (false, None) => " The engine may not start early enough or run long enough for this use.",
         (false, Some(_)) => "",
     };
@@ -164,6 +175,29 @@ fn shore(year: &Year, reader: &Reader) -> String {
             )
         }
         _ => "No month needs shore power.".to_string(),
+    }
+}
+
+fn generator(year: &Year, reader: &Reader) -> String {
+    let all: Vec<&MonthReport> = year.months.iter().collect();
+    match most(&all, |month| month.generator_h) {
+        Some(worst) if year.sums.generator_h >= NO_CHARGING_H => {
+            let months = if year.months_differ {
+                format!(", longest in {}", month(worst.month))
+            } else {
+                String::new()
+            };
+            format!(
+                "In a year of {} the generator runs about {} and burns {}{months}.",
+                aboard(year, reader),
+                hours(year.sums.generator_h, reader),
+                reader.show(Quantity::new(
+                    year.sums.generator_fuel_l,
+                    QuantityKind::Fuel
+                ))
+            )
+        }
+        _ => "No month needs the generator.".to_string(),
     }
 }
 

@@ -189,6 +189,10 @@ pub const CYCLE: &UnitOfMeasure = &plain("×");
 pub const MONEY: &UnitOfMeasure = &plain("").of_money();
 /// Money per litre.
 pub const MONEY_PER_LITRE: &UnitOfMeasure = &plain("/L").of_money();
+/// Money per hour.
+pub const MONEY_PER_HOUR: &UnitOfMeasure = &plain("/h").of_money();
+/// Money per kilowatt.
+pub const MONEY_PER_KILOWATT: &UnitOfMeasure = &plain("/kW").of_money();
 /// Money per ampere.
 pub const MONEY_PER_AMPERE: &UnitOfMeasure = &plain("/A").of_money();
 /// Money per ampere hour.

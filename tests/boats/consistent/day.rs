@@ -31,19 +31,21 @@ pub fn check(says: &Says) {
 fn sums(says: &Says) {
     let energy = &says.report.analyses.energy;
     let kept = says.figure("bank_charge_efficiency_pct") / 100.0;
-    let (used_ah, sun_ah) = (energy.anchor.use_ah, energy.sun_ah);
+    let (used_ah, sun_ah) = (energy.anchor.use_ah, energy.sun_ah + energy.other_ah);
     let least_ah = (used_ah - sun_ah).max(0.0);
     // What is used by day comes straight from the panels; what is used at night
     // has to fit into the bank's window.
     let window_pct = says.figure("bank_window_high_pct") - says.figure("bank_window_low_pct");
-    let fits_ah = window_pct.max(0.0) / 100.0 * says.figure("bank_capacity_ah");
+    let fits_ah = window_pct.max(0.0) / 100.0 * energy.bank_ah;
     let by_day_ah = used_ah * (1.0 - energy.anchor.night_share_pct / 100.0);
+    // The wind blows at night too.
+    let by_day_ah = by_day_ah.max(energy.other_direct_ah);
     let of_use_ah = (kept * sun_ah).min(by_day_ah + fits_ah);
     let most_ah = (used_ah - of_use_ah).max(0.0);
     let within = energy.rest_ah > 0.99 * least_ah - 0.1 && energy.rest_ah < 1.01 * most_ah + 0.1;
     says.holds(within, || {
         let rest_ah = energy.rest_ah;
-        format!("{used_ah:.1} used less {sun_ah:.1} of sun is told as {rest_ah:.1} A·h")
+        format!("{used_ah:.1} used less {sun_ah:.1} of sun and other sources is told as {rest_ah:.1} A·h")
     });
     let never = says.report.analyses.day.engine_hours.is_none();
     let told = CANNOT.iter().any(|code| says.has(code));
@@ -93,6 +95,7 @@ fn closes(says: &Says) {
     let inputs = &says.sheet.inputs;
     let plain = says.at_default("run_house_load_a")
         && says.report.analyses.energy.sun_ah == 0.0
+        && says.report.analyses.energy.other_ah == 0.0
         && !inputs.feeds_start_back();
     if !plain || hours <= 0.0 {
         return;
@@ -112,7 +115,7 @@ fn closes(says: &Says) {
         )
     });
     // Several runs a day begin higher.
-    let capacity_ah = says.figure("bank_capacity_ah");
+    let capacity_ah = says.report.analyses.energy.bank_ah;
     let wanted_pct = says.figure("run_to_pct") - 100.0 * out_ah / capacity_ah;
     says.holds(from_pct > wanted_pct - 1.5, || {
         format!(
@@ -164,9 +167,14 @@ fn year(says: &Says) {
             });
         }
         Some(hours) => {
-            // The same sun every month, and no motoring that charges too.
-            let same_days =
-                !year.months_differ && year.months.iter().all(|m| m.motoring_h_week == 0.0);
+            // The same sun every month, no motoring that charges too, and nothing
+            // that turns only under way.
+            let inputs = &says.sheet.inputs;
+            let same_sources = inputs.rule.under_way_days_week == 0.0
+                || inputs.other_under_way_a() == inputs.other_at_anchor_a();
+            let same_days = same_sources
+                && !year.months_differ
+                && year.months.iter().all(|m| m.motoring_h_week == 0.0);
             if same_days && hours > 0.3 && says.sheet.inputs.engine_charges() && short_ah < 0.5 {
                 says.holds(most_h > 0.4 * hours && most_h < 2.5 * hours, || {
                     format!("{hours:.2} h in the day, {most_h:.2} h a day in the year")

@@ -84,7 +84,7 @@ fn arrangements(says: &Says) {
 
 /// A larger alternator is larger than the one there, in watts.
 fn larger(says: &Says, name: &str, with: &Answers) {
-    if !name.contains("larger") {
+    if !name.contains("larger alternator") {
         return;
     }
     let watts = |answers: &Answers| {

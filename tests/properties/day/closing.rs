@@ -3,8 +3,9 @@
 use ampwright_core::Worksheet;
 use ampwright_core::analysis::energy::energy;
 use ampwright_core::analysis::engine_day::{MOST_RUNS, daily_trace};
-use ampwright_core::boat::Inputs;
+use ampwright_core::boat::{Inputs, Rest};
 use ampwright_core::report;
+use ampwright_core::simulation::mains_charger::MainsCharger;
 use ampwright_core::simulation::run::{Fineness, charge};
 use proptest::prelude::*;
 
@@ -30,8 +31,12 @@ fn closes(sheet: &Worksheet) -> Result<(), TestCaseError> {
     let gained_ah =
         (daily.run.trace.soc_at(seconds) - daily.run.from) * plant.bank.capacity_ah * times;
     let carried_ah = plant.load_a * seconds / 3600.0 * times;
-    let (spare_ah, engine_ah) = (day.sun_stored_ah / kept, gained_ah / kept + carried_ah);
-    let came_in_ah = day.sun_direct_ah + spare_ah + engine_ah;
+    let (spare_ah, engine_ah) = (
+        (day.sun_stored_ah + day.other_stored_ah) / kept,
+        gained_ah / kept + carried_ah,
+    );
+    let direct_ah = day.sun_direct_ah + day.other_direct_ah;
+    let came_in_ah = direct_ah + spare_ah + engine_ah;
     let lost_ah = (1.0 - kept) * (spare_ah + gained_ah / kept);
     let used_ah = day.anchor.use_ah;
     prop_assert!(
@@ -88,6 +93,30 @@ proptest! {
         }
     }
 
+    /// The generator's runs, filled anew from where they begin, take the time told,
+    /// and what they and the loads take together is the day's need.
+    #[test]
+    fn a_generators_day_closes(Drawn(sheet) in drawn_day()) {
+        let mut sheet = sheet;
+        sheet.inputs.shore.rest = Rest::Generator;
+        let inputs = &sheet.inputs;
+        let analyses = report(&sheet).analyses;
+        let Some(generator) = analyses.generator else { return Ok(()) };
+        let (Some(hours), Some(from_pct)) = (generator.hours, generator.from_pct) else {
+            return Ok(());
+        };
+        let each_h = hours / f64::from(generator.runs);
+        let charger = MainsCharger::on_generator(inputs);
+        let (from, to) = (from_pct / 100.0, inputs.run.to_pct / 100.0);
+        let fill = charger.fill(from.max(0.0), to, generator.house_load_a);
+        let fill = fill.expect("it fills");
+        prop_assert!((fill.hours - each_h).abs() <= 1e-6 * (1.0 + each_h));
+        let bank = inputs.house_bank();
+        let gained_ah = (to - from) * bank.capacity_ah;
+        let closed_ah = f64::from(generator.runs) * (gained_ah + generator.house_load_a * each_h);
+        prop_assert!((closed_ah - generator.day_ah).abs() <= 1e-6 * generator.day_ah);
+    }
+
     /// More sun never leaves more to the engine, and never gives the bank more
     /// than it brings.
     #[test]
@@ -98,7 +127,8 @@ proptest! {
         prop_assert!(after.rest_ah <= before.rest_ah + 1e-9);
         for day in [before, after] {
             prop_assert!(day.sun_direct_ah + day.sun_stored_ah <= day.sun_ah + 1e-9);
-            prop_assert!(day.rest_ah + 1e-9 >= day.anchor.use_ah - day.sun_ah);
+            prop_assert!(day.other_direct_ah + day.other_stored_ah <= day.other_ah + 1e-9);
+            prop_assert!(day.rest_ah + 1e-9 >= day.anchor.use_ah - day.sun_ah - day.other_ah);
             prop_assert!(day.rest_ah <= day.anchor.use_ah + 1e-9);
         }
     }

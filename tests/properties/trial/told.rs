@@ -23,7 +23,8 @@ proptest! {
         prop_assert!((g - 1.0).abs() < if air { 0.05 } else { 0.15 }, "cooling {g} of the true one");
         prop_assert!((c - 1.0).abs() < 0.10, "capacity {c} of the true one");
         prop_assert!((0.5..1.6).contains(&fit.residual_k), "residual {} K", fit.residual_k);
-        for (label, value) in [("Winding at full", anchor_c), ("Heat capacity", capacity)] {
+        let true_factor = cooling(&truth) / cooling(&unseen());
+        for (label, value) in [("Cooling", true_factor), ("Heat capacity", capacity)] {
             let figure = fit.figures.iter().find(|figure| calibration_text::fitted(figure.what).contains(label));
             let (low, high) = figure.expect("fitted").range;
             prop_assert!((low..=high).contains(&value), "{label} {value} outside {low} to {high}");
@@ -36,7 +37,8 @@ fn figures_taken_over_are_marked_measured_and_move_the_hot_current() {
     let fit = fitted(&unseen(), &log_of(&truth(175.0, 1.3), HALF_AN_HOUR, 7));
     let after = corrected(&unseen(), &fit);
     for name in [
-        "alt_anchor_winding_c",
+        "alt_anchor_case_c",
+        "alt_anchor_case_a",
         "alt_heat_capacity_factor",
         "space_hot_c",
         "space_basis",
@@ -82,7 +84,7 @@ fn a_steady_log_tells_cooling_and_not_capacity() {
         ..HALF_AN_HOUR
     };
     let fit = fitted(&unseen(), &log_of(&truth(165.0, 1.0), late, 3));
-    assert!(has(&fit, "Winding at full field") && !has(&fit, "Heat capacity"));
+    assert!(has(&fit, "Case at a known current") && !has(&fit, "Heat capacity"));
     assert!(remarks(&fit).contains("Begin with the first minute after a cold start"));
     let g = cooling(&corrected(&unseen(), &fit)) / cooling(&truth(165.0, 1.0));
     assert!((g - 1.0).abs() < 0.05, "cooling {g}");
@@ -95,7 +97,7 @@ fn a_short_log_tells_capacity_and_not_cooling() {
         ..HALF_AN_HOUR
     };
     let fit = fitted(&unseen(), &log_of(&truth(165.0, 1.3), short, 3));
-    assert!(has(&fit, "Heat capacity") && !has(&fit, "Winding at full field"));
+    assert!(has(&fit, "Heat capacity") && !has(&fit, "Case at a known current"));
     assert!(remarks(&fit).contains("Go on for 30 minutes"));
 }
 
@@ -168,7 +170,7 @@ fn the_sample_is_understood_whole() {
     assert!(fit.residual_k < 2.0, "{} K", fit.residual_k);
     for label in [
         "Cooling",
-        "Winding at full field",
+        "Case at a known current",
         "Heat capacity",
         "Hot, near",
     ] {

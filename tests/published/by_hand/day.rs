@@ -4,7 +4,7 @@
 use ampwright_core::analysis::energy::hours::{DayHours, SolarStorage};
 use ampwright_core::boat::Key;
 use ampwright_core::schema::Value;
-use ampwright_core::simulation::shore_charger::ShoreCharger;
+use ampwright_core::simulation::mains_charger::MainsCharger;
 use ampwright_core::{Report, Worksheet, report};
 
 use crate::near;
@@ -123,14 +123,15 @@ fn sun_through_lead() {
     let day = DayHours {
         use_ah: [5.0; 24],
         sun_ah: std::array::from_fn(|hour| if (9..15).contains(&hour) { 10.0 } else { 0.0 }),
+        other_ah: [0.0; 24],
     };
     let mut bank = SolarStorage {
         charge_efficiency: 0.87,
         limit_a: 100.0,
         room_ah: 200.0,
     };
-    near("direct", day.split(&bank).direct_ah, 30.0, 1e-9);
-    near("stored", day.split(&bank).stored_ah, 26.1, 1e-9);
+    near("direct", day.split(&bank).direct_ah(), 30.0, 1e-9);
+    near("stored", day.split(&bank).stored_ah(), 26.1, 1e-9);
     near("left", day.rest_ah(&bank), 63.9, 1e-9);
     bank.room_ah = 20.0;
     near("a small window", day.rest_ah(&bank), 70.0, 1e-9);
@@ -151,7 +152,7 @@ fn a_shore_charger_tapers() {
         ("bank_charge_limit_a", 200.0),
     ];
     let sheet = boat(&said, &[("bank_chemistry", "flooded")]);
-    let charger = ShoreCharger::of(&sheet.inputs);
+    let charger = MainsCharger::on_shore(&sheet.inputs);
     let fill_h = |to: f64| charger.fill(0.5, to, 5.0).expect("it fills").hours;
     near("to 90 %", fill_h(0.9), 7.4095, 1e-3);
     near("to 98 %", fill_h(0.98), 11.1093, 2e-3);

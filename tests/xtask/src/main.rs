@@ -139,6 +139,13 @@ fn bench() -> Result<()> {
         .env("MALLOC_TRIM_THRESHOLD_", "1000000000")
         .env("MALLOC_MMAP_MAX_", "0");
     run::succeed(calculations)?;
+    run::cargo(&[
+        "run",
+        "--release",
+        "--package=ampwright-tests",
+        "--features=bench",
+        "--bin=bench_coverage",
+    ])?;
     page::runs()?;
     in_browser("bench_page")
 }

@@ -100,6 +100,17 @@ impl AppState {
         self.edit(|sheet| sheet.legs.extend(legs));
     }
 
+    /// Puts other legs in the place of those there are.
+    pub fn replace_legs(self, legs: Vec<Leg>) {
+        self.void_rows(|target| matches!(target, Target::Leg(..)));
+        let count = legs.len();
+        append(self.legs, count);
+        self.legs.update(|ids| {
+            ids.drain(..ids.len() - count);
+        });
+        self.edit(|sheet| sheet.legs = legs);
+    }
+
     /// Takes a leg out of the day.
     pub fn delete_leg(self, row: RowId) {
         let Some(at) = place(self.legs, row) else {

@@ -83,7 +83,7 @@ impl Target {
     /// Puts a value there that was read and so has been checked.
     pub fn set(self, sheet: &mut Worksheet, rows: Rows, value: Value) {
         match self {
-            Target::Input(key) => drop(sheet.state(key, value)),
+            Target::Input(key) => drop(sheet.enter(key, value)),
             Target::Load(row, column) => {
                 let load = place(rows.loads, row).and_then(|at| sheet.loads.get_mut(at));
                 if let Some((load, field)) = load.zip(LoadRow::FIELDS.get(column)) {

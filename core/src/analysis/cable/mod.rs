@@ -1,10 +1,13 @@
 //! Cable and fuse for each run of the arrangement.
 //!
-//! `runs` says which runs there are and what each must carry, `choose` finds
+//! `runs` says which runs there are and what each must carry (a `lead`; `motors`
+//! those of windlass and thruster), `choose` finds
 //! the smallest cable and its fuse, `notes` what else to know, `told` names all
 //! of it. The sentences stand in [`crate::text`].
 
 mod choose;
+mod lead;
+mod motors;
 mod notes;
 mod runs;
 mod told;
@@ -146,7 +149,7 @@ pub(crate) fn cells_ohm(inputs: &Inputs) -> f64 {
     lfp_resistance_ohm(ohm_ah, bank.blocks, bank.capacity_ah)
 }
 
-fn run(inputs: &Inputs, lead: runs::Lead, air_c: f64, house_ka: Option<f64>) -> CableRun {
+fn run(inputs: &Inputs, lead: lead::Lead, air_c: f64, house_ka: Option<f64>) -> CableRun {
     let ask = CableRequest {
         amperes: lead.amperes,
         length_m: lead.length_m,

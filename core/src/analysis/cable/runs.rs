@@ -1,5 +1,7 @@
 //! Which runs the chosen arrangement has, and what each must carry.
 
+use crate::analysis::cable::lead::{LEAST_A, Lead};
+use crate::analysis::cable::motors::motors;
 use crate::analysis::cable::{Carries, RunCode, RunEnd, RunNote};
 use crate::boat::{CablePlace, Inputs, InstalledAlternator, WayKind, WhichAlternator, Worksheet};
 use crate::physics::cable::{allowed_v, inverter_a};
@@ -10,28 +12,6 @@ use crate::simulation::alternators::Alternators;
 
 /// Volts of each 12 V under which an inverter soon stops: common practice.
 const INVERTER_LOW_V: f64 = 11.0;
-/// Nothing is calculated for less than this \[A\].
-const LEAST_A: f64 = 1.0;
-
-/// One run, before a cable is chosen.
-pub(super) struct Lead {
-    pub code: RunCode,
-    pub from: RunEnd,
-    pub to: RunEnd,
-    pub amperes: f64,
-    pub carries: Carries,
-    pub length_m: f64,
-    pub engine_space: bool,
-    pub allowed_v: f64,
-    /// 12 V blocks of the system it belongs to.
-    pub blocks: f64,
-    /// Highest voltage it works at.
-    pub volts: f64,
-    /// Whether the house bank feeds a short in it; the start battery otherwise.
-    pub on_house: bool,
-    pub from_alternator: bool,
-    pub notes: Vec<RunNote>,
-}
 
 /// Every run there is, in the order the current takes.
 pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
@@ -116,8 +96,10 @@ pub(super) fn leads(sheet: &Worksheet, alternators: &Alternators) -> Vec<Lead> {
             ..house
         }
     });
+    let motors = motors(sheet, &house);
     leads.push(house);
     leads.extend(inverter);
+    leads.extend(motors);
     leads
 }
 

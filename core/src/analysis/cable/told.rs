@@ -20,6 +20,10 @@ codes! {
         Bus = "bus",
         /// From the house bank to the inverter.
         Inverter = "inverter",
+        /// From the house bank to the windlass.
+        Windlass = "windlass",
+        /// From the house bank to the thruster.
+        Thruster = "thruster",
     }
 }
 
@@ -40,6 +44,10 @@ codes! {
         SwitchPanel = "switch_panel",
         /// The inverter.
         Inverter = "inverter",
+        /// The windlass.
+        Windlass = "windlass",
+        /// The thruster.
+        Thruster = "thruster",
     }
 }
 
@@ -80,6 +88,8 @@ pub enum Carries {
         /// Its efficiency \[%\].
         efficiency_pct: f64,
     },
+    /// What a motor draws at full load.
+    MotorFullLoad,
 }
 
 /// What else to know about a run.
@@ -102,6 +112,20 @@ pub enum RunNote {
         ampacity_a: f64,
         /// Its size.
         size: &'static str,
+    },
+    /// A motor that runs for minutes is counted as if it ran on and on.
+    ShortDuty {
+        /// How long it runs at a time \[min\].
+        minutes: f64,
+    },
+    /// The motor's maker names its fuse.
+    FuseByMotorMaker,
+    /// A lithium bank's management system must let the motor's current out.
+    BankMustGive {
+        /// The motor's current \[A\].
+        motor_a: f64,
+        /// The most the house draws beside it \[A\].
+        house_a: f64,
     },
     /// Several cables side by side must be alike.
     ParallelAlike,

@@ -70,7 +70,7 @@ pub(in crate::analysis) fn legs_report(
         .filter(|load| load.when != When::UnderWay)
         .map(|load| load.amperes * load.hours)
         .sum();
-    let falls = (day.idle_a * rest_h + later_ah) / sheet.inputs.bank.capacity_ah;
+    let falls = (day.idle_a * rest_h + later_ah) / sheet.inputs.bank_ah();
     Some(LegsReport {
         engine_h,
         charging_h: hours(|purpose| purpose == Purpose::Charging),

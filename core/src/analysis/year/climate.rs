@@ -165,6 +165,7 @@ mod tests {
     use crate::analysis::engine_day::gives_nothing;
     use crate::analysis::year::Walked;
     use crate::analysis::year::climate::{Climates, MonthEngine, engine_in};
+    use crate::analysis::year::fuel::MonthFuel;
     use crate::analysis::year::rule::EngineSchedule;
     use crate::analysis::year::weather::Weather;
     use crate::boat::{Key, Month, MonthFigures, Worksheet};
@@ -191,7 +192,14 @@ mod tests {
         let hours = |engine: MonthEngine, month: Month, figures: &MonthFigures| {
             assert_eq!(engine.trouble, None, "{said:?} {month:?}");
             let weather = Weather::new(&sheet, &energy, month, figures);
-            let walked = Walked::new(&sheet, &orders, engine, weather, (0.0, 0.0), false);
+            let walked = Walked::new(
+                &sheet,
+                &orders,
+                engine,
+                weather,
+                MonthFuel::default(),
+                false,
+            );
             walked.report(&walked.weather).charging_h
         };
         let months = Month::ALL.iter().zip(&figures);

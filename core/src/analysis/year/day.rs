@@ -3,6 +3,7 @@
 
 use serde::Serialize;
 
+use crate::analysis::year::engine_loads::DayKind;
 use crate::analysis::year::ledger::EnergyLedger;
 use crate::analysis::year::walk::YearWalk;
 use crate::analysis::year::weather::Weather;
@@ -17,10 +18,12 @@ const ALIKE: f64 = 0.001;
 pub struct DayReport {
     /// After how many days all repeats itself: 1 when each day is like the
     /// last; none when it never quite does. Of the days that follow each other
-    /// this is the one with the most charging by engine or shore power.
+    /// this is the one with the most charging by engine, generator or shore power.
     pub repeats_days: Option<usize>,
     /// Engine time of the day \[h\].
     pub engine_h: f64,
+    /// Time of the generator \[h\].
+    pub generator_h: f64,
     /// Time on shore power \[h\].
     pub shore_h: f64,
     /// Its hours, from midnight by the sun.
@@ -38,17 +41,21 @@ pub struct HourReport {
     pub charge_pct: f64,
     /// Offered by the panels \[W\].
     pub sun_w: f64,
+    /// Brought by the other sources \[W\].
+    pub other_w: f64,
     /// Wanted by the loads \[W\].
     pub use_w: f64,
     /// Minutes of it with the engine running.
     pub engine_min: f64,
+    /// Minutes of it with the generator running.
+    pub generator_min: f64,
     /// Minutes of it on shore power.
     pub shore_min: f64,
 }
 
 impl DayReport {
     /// Days at anchor, one after the other, until they repeat themselves; of
-    /// those the one with the most charging by engine or shore power.
+    /// those the one with the most charging by engine, generator or shore power.
     pub fn settled(weather: &Weather, mut walker: YearWalk) -> DayReport {
         let mut mornings = vec![(walker.charge(), walker.charging)];
         let mut days: Vec<DayReport> = Vec::new();
@@ -68,28 +75,37 @@ impl DayReport {
             .into_iter()
             .rev()
             .take(pattern)
-            .max_by(|a, b| (a.engine_h + a.shore_h).total_cmp(&(b.engine_h + b.shore_h)));
+            .max_by(|a, b| a.charging_h().total_cmp(&b.charging_h()));
         DayReport {
             repeats_days,
             ..busiest.unwrap_or_default()
         }
     }
 
+    /// Time of engine, generator and shore power together \[h\].
+    fn charging_h(&self) -> f64 {
+        self.engine_h + self.generator_h + self.shore_h
+    }
+
     /// The next day at anchor.
     fn next(weather: &Weather, walker: &mut YearWalk) -> DayReport {
         let mut report = DayReport::default();
+        walker.begin_day(Some(DayKind::Anchor));
         for (at, hour) in weather.anchor.iter().enumerate() {
             let mut ledger = EnergyLedger::default();
             let charge_pct = walker.pct(walker.charge_ah);
             walker.hour(hour, &mut ledger);
             report.engine_h += ledger.engine_h;
+            report.generator_h += ledger.generator_h;
             report.shore_h += ledger.shore_h;
             report.hours.push(HourReport {
                 hour: at,
                 charge_pct,
                 sun_w: hour.sun_a * weather.bank_v,
-                use_w: hour.use_a * weather.bank_v,
+                other_w: hour.other_a * weather.bank_v,
+                use_w: ledger.balance.use_ah * weather.bank_v,
                 engine_min: 60.0 * ledger.engine_h,
+                generator_min: 60.0 * ledger.generator_h,
                 shore_min: 60.0 * ledger.shore_h,
             });
         }

@@ -1,4 +1,4 @@
-//! What each hour of a day brings: sun, use, and whether the engine may run or
+//! What each hour of a day brings: sun, other sources, use, and whether the engine may run or
 //! runs anyway. Uses the rule.
 
 use crate::analysis::energy::hours::DayHours;
@@ -9,8 +9,12 @@ use crate::analysis::year::rule::EngineSchedule;
 pub struct Hour {
     /// From the panels \[A\].
     pub sun_a: f64,
+    /// From the other sources \[A\].
+    pub other_a: f64,
     /// Wanted by the loads \[A\].
     pub use_a: f64,
+    /// Whether anybody is aboard.
+    pub aboard: bool,
     /// No charging by the rule.
     pub quiet: bool,
     /// How much of it, from its beginning, the engine is run anyway \[h\].
@@ -18,13 +22,22 @@ pub struct Hour {
 }
 
 impl Hour {
-    /// This hour with nobody aboard: nothing is used, and nothing but the sun
-    /// charges.
+    /// This hour with nobody aboard: nothing is used, and nothing but sun and other
+    /// sources charges.
     pub fn alone(self) -> Hour {
         Hour {
             use_a: 0.0,
+            aboard: false,
             quiet: true,
             motoring_h: 0.0,
+            ..self
+        }
+    }
+
+    /// This hour with so much more drawn \[A\].
+    pub fn drawing(self, more_a: f64) -> Hour {
+        Hour {
+            use_a: self.use_a + more_a,
             ..self
         }
     }
@@ -32,12 +45,14 @@ impl Hour {
 
 /// The hours of a day with its motoring, from midnight.
 pub fn hours(day: &DayHours, orders: &EngineSchedule) -> Vec<Hour> {
-    let hour = |(at, (sun_a, use_a)): (usize, (&f64, &f64))| Hour {
+    let hour = |(at, ((sun_a, other_a), use_a)): (usize, ((&f64, &f64), &f64))| Hour {
         sun_a: *sun_a,
+        other_a: *other_a,
         use_a: *use_a,
+        aboard: true,
         quiet: orders.is_quiet(at),
         motoring_h: orders.motoring_h(at),
     };
-    let hours = day.sun_ah.iter().zip(&day.use_ah);
+    let hours = day.sun_ah.iter().zip(&day.other_ah).zip(&day.use_ah);
     hours.enumerate().map(hour).collect()
 }

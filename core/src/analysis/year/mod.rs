@@ -1,11 +1,12 @@
-//! The year aboard: twelve months, hour by hour, the bank charged by the engine
-//! or at the dock as the user's rule says. Everything that is told of a year
+//! The year aboard: twelve months, hour by hour, the bank charged by the engine,
+//! by a generator or at the dock as the user's rule says. Everything that is told of a year
 //! rests on it: engine hours, fuel, shore power and use, whoever asks.
 //!
 //! `weather` spreads sun and use over the hours of a month's days (`hour`), `pattern`
 //! says which days are aboard, `charger` tabulates what the engine gives and
-//! `climate` what it gives in the months, `rule` holds the rule, `walk` steps a
-//! bank through the hours and enters them in a `ledger`. `weeks` walks the weeks of
+//! `climate` what it gives in the months, `engine_loads` holds what runs with
+//! the engine alone, `rule` the rule, `fuel` what is burnt, `walk` steps a
+//! bank through the hours and enters what flows (`flow`) in a `ledger`. `weeks` walks the weeks of
 //! a month, of which `put_back` evens out the last run; `day` walks a settled day,
 //! and `month` is what is told. There are no clouds: every
 //! day of a month has that month's mean sun. Each month is walked for some
@@ -16,6 +17,9 @@
 mod charger;
 mod climate;
 mod day;
+mod engine_loads;
+mod flow;
+mod fuel;
 mod hour;
 mod ledger;
 mod month;
@@ -30,12 +34,11 @@ use serde::Serialize;
 
 use crate::analysis::energy::energy;
 use crate::analysis::engine_day::DayTrouble;
-use crate::boat::{Month, MonthFigures, Worksheet, mean_draw_a};
-use crate::physics::fuel::{marginal_l, run_l};
-use crate::simulation::plant::Plant;
-use crate::simulation::shore_charger::ShoreCharger;
+use crate::boat::{Month, MonthFigures, Worksheet};
+use crate::simulation::mains_charger::MainsCharger;
 
 use climate::{Climates, MonthEngine, in_month};
+use fuel::MonthFuel;
 use rule::{EngineSchedule, Source};
 use walk::{Chargers, YearWalk};
 use weather::Weather;
@@ -65,6 +68,10 @@ pub struct Year {
     pub sums: YearSums,
     /// Whether the bank is charged at the dock and not by the engine.
     pub at_dock: bool,
+    /// Whether a generator charges it.
+    pub by_generator: bool,
+    /// Whether there are other sources, of wind or water.
+    pub has_other: bool,
     /// State of charge at which charging starts \[%\].
     pub start_pct: f64,
     /// Why the engine gives nothing in some or all months aboard, by the first of
@@ -83,16 +90,20 @@ pub struct YearSums {
     pub charging_h: f64,
     /// Motoring that would have been done anyway; it charges meanwhile \[h\].
     pub motoring_h: f64,
-    /// Fuel of the runs for charging, and what the alternators ask while
-    /// motoring \[L\].
+    /// Fuel of the runs for charging, what the alternators ask while motoring, and
+    /// the generator's \[L\].
     pub fuel_l: f64,
+    /// Time of the generator \[h\].
+    pub generator_h: f64,
+    /// Fuel of the generator, a part of `fuel_l` \[L\].
+    pub generator_fuel_l: f64,
     /// Taken from shore power \[kW·h\].
     pub shore_kwh: f64,
     /// Used aboard \[A·h\].
     pub use_ah: f64,
     /// Used aboard, at the voltage of [`Year::bank_v`] \[W·h\].
     pub use_wh: f64,
-    /// Whether sun, engine and shore power cover the use, but for a hundredth.
+    /// Whether all sources together cover the use, but for a hundredth.
     pub covered: bool,
 }
 
@@ -105,6 +116,8 @@ impl YearSums {
             charging_h: sum(|month| month.charging_h),
             motoring_h: sum(|month| month.motoring_h),
             fuel_l: sum(|month| month.fuel_l),
+            generator_h: sum(|month| month.generator_h),
+            generator_fuel_l: sum(|month| month.generator_fuel_l),
             shore_kwh: sum(|month| month.shore_kwh),
             use_ah,
             use_wh: use_ah * bank_v,
@@ -130,8 +143,7 @@ fn worked_out(sheet: &Worksheet, with_days: bool) -> Year {
     let figures = sheet.month_figures();
     let aboard = figures.iter().filter(|month| month.days > 0.0).collect();
     let mut climates = Climates::new(sheet, &orders, aboard);
-    let plant = Plant::new(&sheet.inputs, mean_draw_a(sheet));
-    let fuel = (plant.fuel.idle_l_h, plant.marginal_l_kwh());
+    let fuel = MonthFuel::of(sheet);
     let mut walked: Vec<Walked> = Vec::new();
     let mut months = Vec::with_capacity(figures.len());
     for (month, figures) in Month::ALL.iter().zip(&figures) {
@@ -164,6 +176,8 @@ fn worked_out(sheet: &Worksheet, with_days: bool) -> Year {
         bank_v: energy.bank_v,
         sums: YearSums::of(&months, energy.bank_v),
         at_dock: orders.source == Source::Shore,
+        by_generator: orders.source == Source::Generator,
+        has_other: sheet.inputs.has_other_sources(),
         start_pct: 100.0 * orders.start,
         trouble: months.iter().find_map(|month| month.trouble),
         months,
@@ -175,8 +189,7 @@ struct Walked {
     weather: Weather,
     trouble: Option<DayTrouble>,
     weeks: Weeks,
-    /// Fuel to turn the engine \[L/h\], and for the shafts' energy \[L/kWh\].
-    fuel: (f64, f64),
+    fuel: MonthFuel,
     day: DayReport,
 }
 
@@ -186,17 +199,25 @@ impl Walked {
         orders: &EngineSchedule,
         engine: MonthEngine,
         weather: Weather,
-        fuel: (f64, f64),
+        fuel: MonthFuel,
         with_days: bool,
     ) -> Walked {
         let inputs = in_month(&sheet.inputs, &weather.figures);
         let orders = orders.without_engine(engine.trouble.is_some());
         let chargers = Chargers {
             engine: engine.charger,
-            shore: ShoreCharger::of(&inputs),
+            mains: match inputs.generator_charges() {
+                true => MainsCharger::on_generator(&inputs),
+                false => MainsCharger::on_shore(&inputs),
+            },
             limit_a: inputs.charge_limit_a(),
         };
-        let mut walker = YearWalk::new(&inputs.house_bank(), &orders, &chargers);
+        let mut walker = YearWalk::new(
+            &inputs.house_bank(),
+            &orders,
+            &chargers,
+            weather.engine_loads.clone(),
+        );
         let weeks = Weeks::walked(&weather, &mut walker);
         Walked {
             day: match with_days {
@@ -212,10 +233,12 @@ impl Walked {
 
     /// What is told of a month that is like this one, but for its days aboard.
     fn report(&self, weather: &Weather) -> MonthReport {
-        let (idle_l_h, l_kwh) = self.fuel;
         let mut report = MonthReport::of(weather, &self.weeks);
-        let shaft_kwh = self.weeks.ledger.shaft_kwh * report.days_aboard / self.weeks.days_aboard;
-        report.fuel_l = run_l(idle_l_h, report.charging_h, marginal_l(l_kwh, shaft_kwh));
+        let times = report.days_aboard / self.weeks.days_aboard;
+        let shaft_kwh = self.weeks.ledger.shaft_kwh * times;
+        let generator_kwh = self.weeks.ledger.generator_kwh * times;
+        report.generator_fuel_l = self.fuel.generator_l(report.generator_h, generator_kwh);
+        report.fuel_l = self.fuel.engine_l(report.charging_h, shaft_kwh) + report.generator_fuel_l;
         report.trouble = self.trouble;
         report.day = self.day.clone();
         report

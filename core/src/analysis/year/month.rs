@@ -37,6 +37,10 @@ pub struct MonthReport {
     /// What found the bank full, as a part of what the panels offer \[%\]: 0 to
     /// 100, and 0 without sun.
     pub wasted_pct: f64,
+    /// What the other sources bring a day \[A·h\].
+    pub other_ah_day: f64,
+    /// Of that, what found the bank full, a day \[A·h\].
+    pub other_wasted_ah_day: f64,
     /// What the boat uses a day, days under way among them \[A·h\].
     pub use_ah_day: f64,
     /// What the engine gives a day \[A·h\].
@@ -49,16 +53,24 @@ pub struct MonthReport {
     pub charging_h: f64,
     /// Motoring in the month that would have been done anyway \[h\].
     pub motoring_h: f64,
-    /// Fuel in the month: of the runs for charging, and what the alternators ask
-    /// while motoring \[L\].
+    /// Fuel in the month: of the runs for charging, what the alternators ask while
+    /// motoring, and the generator's \[L\].
     pub fuel_l: f64,
+    /// What the generator gives a day \[A·h\].
+    pub generator_ah_day: f64,
+    /// Time of the generator in seven days aboard \[h\].
+    pub generator_h_week: f64,
+    /// Time of the generator in the month \[h\].
+    pub generator_h: f64,
+    /// Fuel of the generator in the month, a part of `fuel_l` \[L\].
+    pub generator_fuel_l: f64,
     /// What shore power gives a day \[A·h\].
     pub shore_ah_day: f64,
     /// Time at the dock with the charger on, in seven days aboard \[h\].
     pub shore_h_week: f64,
     /// Taken from shore power in the month \[kW·h\].
     pub shore_kwh: f64,
-    /// The sun's part of what sun, engine and shore power gave \[%\].
+    /// The sun's part of what sun, other sources, engine, generator and shore power gave \[%\].
     pub sun_share_pct: f64,
     /// Lowest state of charge \[%\].
     pub lowest_pct: f64,
@@ -84,20 +96,27 @@ impl MonthReport {
         let (days, bank_v) = (weeks.days_aboard, weather.bank_v);
         let times = weather.figures.days / days;
         let used_ah = flowed.sun_ah - flowed.wasted_ah;
+        let other_ah = flowed.other_ah - flowed.other_wasted_ah;
+        let mains_ah = flowed.generator_ah + flowed.shore_ah;
         MonthReport {
             wasted_wh_day: flowed.wasted_ah * bank_v / weeks.days,
             wasted_ah_day: flowed.wasted_ah / weeks.days,
             wasted_pct: part_pct(flowed.wasted_ah, flowed.sun_ah),
+            other_ah_day: flowed.other_ah / weeks.days,
+            other_wasted_ah_day: flowed.other_wasted_ah / weeks.days,
             use_ah_day: flowed.use_ah / days,
             engine_ah_day: flowed.engine_ah / days,
             engine_h_week: 7.0 * ledger.engine_h / days,
             motoring_h_week: 7.0 * ledger.motoring_h / days,
             charging_h: times * (ledger.engine_h - ledger.motoring_h).max(0.0),
             motoring_h: times * ledger.motoring_h,
+            generator_ah_day: flowed.generator_ah / days,
+            generator_h_week: 7.0 * ledger.generator_h / days,
+            generator_h: times * ledger.generator_h,
             shore_ah_day: flowed.shore_ah / days,
             shore_h_week: 7.0 * ledger.shore_h / days,
             shore_kwh: times * ledger.shore_kwh,
-            sun_share_pct: part_pct(used_ah, used_ah + flowed.engine_ah + flowed.shore_ah),
+            sun_share_pct: part_pct(used_ah, used_ah + other_ah + flowed.engine_ah + mains_ah),
             lowest_pct: weeks.lowest_pct,
             days_below: (times * weeks.days_below).ceil() as u32,
             short_ah_day: flowed.short_ah / days,
@@ -120,6 +139,8 @@ impl MonthReport {
             wasted_wh_day: 0.0,
             wasted_ah_day: 0.0,
             wasted_pct: 0.0,
+            other_ah_day: 0.0,
+            other_wasted_ah_day: 0.0,
             use_ah_day: 0.0,
             engine_ah_day: 0.0,
             engine_h_week: 0.0,
@@ -127,6 +148,10 @@ impl MonthReport {
             charging_h: 0.0,
             motoring_h: 0.0,
             fuel_l: 0.0,
+            generator_ah_day: 0.0,
+            generator_h_week: 0.0,
+            generator_h: 0.0,
+            generator_fuel_l: 0.0,
             shore_ah_day: 0.0,
             shore_h_week: 0.0,
             shore_kwh: 0.0,

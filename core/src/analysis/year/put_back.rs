@@ -1,7 +1,7 @@
 //! What a month takes from the bank is put back by what charges it, so that a
 //! month counts parts of runs. Uses the walk and the ledger.
 
-use crate::analysis::year::ledger::EnergyLedger;
+use crate::analysis::year::ledger::{EnergyLedger, MainsAccount};
 use crate::analysis::year::rule::Source;
 use crate::analysis::year::walk::YearWalk;
 use crate::physics::charging::{lost_ah, to_give_ah};
@@ -18,7 +18,8 @@ pub fn put_back(ledger: &mut EnergyLedger, walker: &YearWalk, lacks_ah: f64, ope
     let wanted_ah = to_give_ah(lacks_ah, walker.kept);
     let given_ah = match walker.orders.source {
         Source::Engine => by_engine(ledger, walker, wanted_ah, open_h),
-        Source::Shore => by_shore(ledger, wanted_ah, open_h),
+        Source::Shore => by_mains(ledger.shore(), wanted_ah, open_h),
+        Source::Generator => by_mains(ledger.generator(), wanted_ah, open_h),
         Source::Nothing => 0.0,
     };
     let lost_ah = ledger.balance.lost_ah + lost_ah(given_ah, walker.kept);
@@ -50,18 +51,18 @@ fn by_engine(ledger: &mut EnergyLedger, walker: &YearWalk, wanted_ah: f64, open_
     given_ah
 }
 
-/// What shore power gives of it \[A·h\], with its time and its energy; nothing
-/// where it has given nothing in the weeks.
-fn by_shore(ledger: &mut EnergyLedger, wanted_ah: f64, open_h: f64) -> f64 {
-    let before_ah = ledger.balance.shore_ah;
-    if before_ah <= 0.0 || ledger.shore_h <= 0.0 {
+/// What shore power or the generator gives of it \[A·h\], with its time and its
+/// energy; nothing where it has given nothing in the weeks.
+fn by_mains(account: MainsAccount, wanted_ah: f64, open_h: f64) -> f64 {
+    let (before_ah, hours) = (*account.given_ah, *account.hours);
+    if before_ah <= 0.0 || hours <= 0.0 {
         return 0.0;
     }
-    let most_ah = before_ah * (open_h / ledger.shore_h - 1.0).max(0.0);
+    let most_ah = before_ah * (open_h / hours - 1.0).max(0.0);
     let given_ah = wanted_ah.clamp(-before_ah, most_ah);
     let more = given_ah / before_ah;
-    ledger.balance.shore_ah += given_ah;
-    ledger.shore_h += more * ledger.shore_h;
-    ledger.shore_kwh += more * ledger.shore_kwh;
+    *account.given_ah += given_ah;
+    *account.hours += more * hours;
+    *account.kwh += more * *account.kwh;
     given_ah
 }

@@ -1,7 +1,8 @@
 //! The user's rule for charging, made ready.
 
+use crate::analysis::energy::hours::UnderWay;
 use crate::analysis::year::HOURS_A_DAY;
-use crate::boat::Inputs;
+use crate::boat::{Inputs, Rest};
 
 /// Least distance between starting and stopping, in state of charge: an engine
 /// is not started for less.
@@ -17,6 +18,8 @@ pub enum Source {
     Engine,
     /// Shore power: the boat lies at the dock for it, at any hour.
     Shore,
+    /// A generator, outside the quiet hours and no longer than it may run a day.
+    Generator,
     /// Nothing: the engine cannot charge this bank, and is not run for it.
     Nothing,
 }
@@ -39,6 +42,8 @@ pub struct EngineSchedule {
     sets_out_h: f64,
     motoring_h: f64,
     under_way_days_week: f64,
+    /// How long a generator may run a day \[h\].
+    pub generator_h: f64,
 }
 
 impl EngineSchedule {
@@ -51,10 +56,10 @@ impl EngineSchedule {
             start: start.min(stop - LEAST_GAP).max(0.0),
             stop,
             full: inputs.window_high_pct() / 100.0,
-            source: if inputs.engine_charges() {
-                Source::Engine
-            } else {
-                Source::Shore
+            source: match inputs.shore.rest {
+                Rest::Engine => Source::Engine,
+                Rest::Shore => Source::Shore,
+                Rest::Generator => Source::Generator,
             },
             low: inputs.window_low_pct() / 100.0,
             quiet_from_h: rule.quiet_from_h,
@@ -62,6 +67,7 @@ impl EngineSchedule {
             sets_out_h: SETS_OUT_H.min(HOURS_A_DAY as f64 - rule.motoring_h).floor(),
             motoring_h: rule.motoring_h,
             under_way_days_week: rule.under_way_days_week,
+            generator_h: inputs.genset.hours_day,
         }
     }
 
@@ -81,7 +87,7 @@ impl EngineSchedule {
         match self.source {
             Source::Shore => return false,
             Source::Nothing => return true,
-            Source::Engine => {}
+            Source::Engine | Source::Generator => {}
         }
         let (from_h, to_h) = (self.quiet_from_h, self.quiet_to_h);
         let middle_h = hour as f64 + 0.5;
@@ -89,6 +95,14 @@ impl EngineSchedule {
             (from_h..to_h).contains(&middle_h)
         } else {
             middle_h >= from_h || middle_h < to_h
+        }
+    }
+
+    /// How long what charges by the rule may run a day, whatever the hour \[h\].
+    pub fn charging_h(&self) -> f64 {
+        match self.source {
+            Source::Generator => self.generator_h,
+            Source::Engine | Source::Shore | Source::Nothing => HOURS_A_DAY as f64,
         }
     }
 
@@ -108,5 +122,17 @@ impl EngineSchedule {
     pub fn under_way(&self, day: u32) -> bool {
         let until = |day: u32| (f64::from(day) * self.under_way_days_week / 7.0).floor();
         until(day + 1) > until(day)
+    }
+}
+
+/// The hours under way of a day under way, and what the other sources bring in
+/// them: from when the boat sets out on, or earlier where they would not fit in
+/// the rest of the day.
+pub fn hours_under_way(inputs: &Inputs) -> UnderWay {
+    let hours = inputs.other.way_h;
+    UnderWay {
+        from_h: SETS_OUT_H.min(HOURS_A_DAY as f64 - hours),
+        hours,
+        amperes: inputs.other_under_way_a(),
     }
 }

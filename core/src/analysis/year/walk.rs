@@ -1,17 +1,17 @@
-//! A bank walked through the hours: sun in, loads out, engine or shore power by
-//! the rule.
+//! A bank walked through the hours: sun and other sources in, loads out, engine,
+//! generator or shore power by the rule.
 //!
 //! Within an hour sun and loads are steady; an hour is cut where charging
 //! starts or stops, and every ten minutes while it goes on. Uses the hours, the
-//! rule and the chargers, and enters what flows in the ledger.
+//! rule and the chargers, and enters what flows (`flow`) in the ledger.
 
 use crate::analysis::year::charger::Charger;
+use crate::analysis::year::engine_loads::{DayKind, EngineLoads};
 use crate::analysis::year::hour::Hour;
 use crate::analysis::year::ledger::EnergyLedger;
 use crate::analysis::year::rule::{EngineSchedule, Source};
 use crate::physics::battery::Bank;
-use crate::physics::charging::{lost_ah, to_give_ah};
-use crate::simulation::shore_charger::ShoreCharger;
+use crate::simulation::mains_charger::MainsCharger;
 
 /// Longest piece of an hour while the bank is charged \[h\].
 const CHARGING_PIECE_H: f64 = 1.0 / 6.0;
@@ -24,8 +24,8 @@ const LEAST_PIECE_H: f64 = 1.0 / 60.0;
 struct Charging {
     /// Age of the engine's run, if it runs \[h\].
     engine_age_h: Option<f64>,
-    /// Whether shore power is on.
-    shore: bool,
+    /// Whether shore power is on, or the generator runs.
+    mains: bool,
 }
 
 /// What may charge a bank.
@@ -33,9 +33,9 @@ struct Charging {
 pub struct Chargers {
     /// The engine.
     pub engine: Charger,
-    /// Shore power.
-    pub shore: ShoreCharger,
-    /// Most current the sun may bring the bank to \[A\].
+    /// The charger on shore power, or on the generator.
+    pub mains: MainsCharger,
+    /// Most current that sun and other sources may bring the bank to \[A\].
     pub limit_a: f64,
 }
 
@@ -52,14 +52,23 @@ pub struct YearWalk<'a> {
     age_h: Option<f64>,
     /// Whether the rule charges the bank.
     pub charging: bool,
+    /// How long the generator ran today \[h\].
+    generator_today_h: f64,
+    /// What runs with engine or generator alone.
+    engine_loads: EngineLoads,
     /// The rule.
     pub orders: &'a EngineSchedule,
-    chargers: &'a Chargers,
+    pub(super) chargers: &'a Chargers,
 }
 
 impl<'a> YearWalk<'a> {
     /// Begins half-way between where charging starts and where it stops.
-    pub fn new(bank: &Bank, orders: &'a EngineSchedule, chargers: &'a Chargers) -> YearWalk<'a> {
+    pub fn new(
+        bank: &Bank,
+        orders: &'a EngineSchedule,
+        chargers: &'a Chargers,
+        engine_loads: EngineLoads,
+    ) -> YearWalk<'a> {
         let charge_ah = 0.5 * (orders.start + orders.stop) * bank.capacity_ah;
         YearWalk {
             charge_ah,
@@ -67,6 +76,8 @@ impl<'a> YearWalk<'a> {
             kept: bank.charge_efficiency,
             age_h: None,
             charging: false,
+            generator_today_h: 0.0,
+            engine_loads,
             orders,
             chargers,
         }
@@ -87,6 +98,29 @@ impl<'a> YearWalk<'a> {
         (100.0 * charge_ah / self.capacity_ah).clamp(0.0, 100.0)
     }
 
+    /// Begins a day: the generator may run again, and where somebody is aboard
+    /// loads wait for it or the engine.
+    pub fn begin_day(&mut self, aboard: Option<DayKind>) {
+        self.generator_today_h = 0.0;
+        if let Some(day) = aboard {
+            self.engine_loads.begin_day(day);
+        }
+    }
+
+    /// What waits for engine or generator \[A·h\].
+    pub fn waiting_ah(&self) -> f64 {
+        self.engine_loads.waiting_ah()
+    }
+
+    /// How long the generator may still run today \[h\]; endless where none
+    /// charges.
+    fn generator_left_h(&self) -> f64 {
+        match self.orders.source {
+            Source::Generator => (self.orders.generator_h - self.generator_today_h).max(0.0),
+            Source::Engine | Source::Shore | Source::Nothing => f64::INFINITY,
+        }
+    }
+
     /// Goes through an hour.
     pub fn hour(&mut self, hour: &Hour, ledger: &mut EnergyLedger) {
         let mut at = 0.0;
@@ -97,19 +131,36 @@ impl<'a> YearWalk<'a> {
             } else {
                 self.charge() <= self.orders.start
             };
-            self.charging = wanted && !hour.quiet;
+            let allowed_h = self.generator_left_h();
+            self.charging = wanted && !hour.quiet && allowed_h > 1e-9;
             let by_rule = |source: Source| self.charging && self.orders.source == source;
             let runs = motoring || by_rule(Source::Engine);
             let charging = Charging {
                 engine_age_h: runs.then(|| self.age_h.unwrap_or(0.0)),
-                shore: by_rule(Source::Shore),
+                mains: by_rule(Source::Shore) || by_rule(Source::Generator),
             };
             let left_h = if motoring {
                 hour.motoring_h - at
             } else {
                 1.0 - at
             };
+            let left_h = match self.charging {
+                true => left_h.min(allowed_h),
+                false => left_h,
+            };
+            let with_engine = runs || by_rule(Source::Generator);
+            let loads_h = left_h.min(CHARGING_PIECE_H);
+            let hour = &match (hour.aboard, with_engine) {
+                (false, _) => *hour,
+                (true, false) => hour.drawing(self.engine_loads.overdue_a()),
+                (true, true) => {
+                    hour.drawing(self.engine_loads.overdue_a() + self.engine_loads.drawn_a(loads_h))
+                }
+            };
             let (span_h, given_a) = self.piece(hour, &charging, left_h);
+            if with_engine && hour.aboard {
+                self.engine_loads.ran(span_h, loads_h);
+            }
             let begins = self.charge();
             let engine_ah = self.flow(hour, given_a, span_h, ledger);
             if !motoring {
@@ -121,8 +172,9 @@ impl<'a> YearWalk<'a> {
             if motoring {
                 ledger.motoring_h += span_h;
             }
-            if charging.shore {
-                ledger.shore_h += span_h;
+            if charging.mains {
+                *self.mains_account(ledger).hours += span_h;
+                self.generator_today_h += span_h;
             }
             self.age_h = charging.engine_age_h.map(|age_h| {
                 let engine = &self.chargers.engine;
@@ -132,12 +184,13 @@ impl<'a> YearWalk<'a> {
         }
     }
 
-    /// What engine and shore power give the house side over a time \[A\]: what
+    /// What engine and mains charger give the house side over a time \[A\]: what
     /// the bank takes at the middle of it, for it takes less as it fills.
     fn given_a(&self, hour: &Hour, charging: &Charging, span_h: f64) -> [f64; 2] {
         let begins = self.charge();
         let at_first_a = self.given_at_a(hour, charging, span_h, begins);
-        let net_a = hour.sun_a + at_first_a.iter().sum::<f64>() - hour.use_a;
+        let free_a = hour.sun_a + hour.other_a;
+        let net_a = free_a + at_first_a.iter().sum::<f64>() - hour.use_a;
         if *charging == Charging::default() || net_a <= 0.0 {
             return at_first_a;
         }
@@ -146,24 +199,25 @@ impl<'a> YearWalk<'a> {
         self.given_at_a(hour, charging, span_h, middle)
     }
 
-    /// What engine and shore power give the house side at a state of charge, 0 to
+    /// What engine and mains charger give the house side at a state of charge, 0 to
     /// 1, over a time \[A\].
     fn given_at_a(&self, hour: &Hour, charging: &Charging, span_h: f64, soc: f64) -> [f64; 2] {
         let engine_a = charging
             .engine_age_h
             .map_or(0.0, |age_h| self.chargers.engine.mean_a(age_h, span_h, soc));
-        let shore_a = if charging.shore {
-            // What sun and engine leave of the loads, and what the bank takes.
-            let load_a = hour.use_a - hour.sun_a - engine_a;
-            self.chargers.shore.given_a(soc, load_a).max(0.0)
+        let mains_a = if charging.mains {
+            // What sun, other sources and engine leave of the loads, and what the
+            // bank takes.
+            let load_a = hour.use_a - hour.sun_a - hour.other_a - engine_a;
+            self.chargers.mains.given_a(soc, load_a).max(0.0)
         } else {
             0.0
         };
-        [engine_a, shore_a]
+        [engine_a, mains_a]
     }
 
     /// How long all stays as it is, of the hours that are left, and what engine
-    /// and shore power give meanwhile \[A\].
+    /// and mains charger give meanwhile \[A\].
     fn piece(&self, hour: &Hour, charging: &Charging, left_h: f64) -> (f64, [f64; 2]) {
         let idle = *charging == Charging::default();
         let most_h = if idle {
@@ -172,9 +226,9 @@ impl<'a> YearWalk<'a> {
             left_h.min(CHARGING_PIECE_H)
         };
         let given_a = self.given_a(hour, charging, most_h);
-        let [engine_a, shore_a] = given_a;
-        let steady_a = engine_a + shore_a - hour.use_a;
-        let net_a = (hour.sun_a + steady_a).min(self.most_a(steady_a));
+        let [engine_a, mains_a] = given_a;
+        let steady_a = engine_a + mains_a - hour.use_a;
+        let net_a = (hour.sun_a + hour.other_a + steady_a).min(self.most_a(steady_a));
         let until = |soc: f64| soc * self.capacity_ah - self.charge_ah;
         let turn_h = if self.charging && net_a > 0.0 {
             until(self.orders.stop) / (net_a * self.kept)
@@ -189,62 +243,5 @@ impl<'a> YearWalk<'a> {
         } else {
             (most_h, given_a)
         }
-    }
-
-    /// Most that may flow into the bank \[A\]: its charge limit, or what engine and
-    /// shore power give it without the sun. Those have found their own limit.
-    fn most_a(&self, without_sun_a: f64) -> f64 {
-        self.chargers.limit_a.max(without_sun_a)
-    }
-
-    /// Lets currents flow for a time. What a bank cannot take, being full or
-    /// charged as fast as it may be, first spares the shore, then the engine,
-    /// and then wastes the sun; an empty one leaves loads wanting. Gives what the
-    /// engine gave \[A·h\].
-    fn flow(
-        &mut self,
-        hour: &Hour,
-        given_a: [f64; 2],
-        span_h: f64,
-        ledger: &mut EnergyLedger,
-    ) -> f64 {
-        let (sun_ah, use_ah) = (hour.sun_a * span_h, hour.use_a * span_h);
-        let [engine_a, shore_a] = given_a;
-        let (mut engine_ah, mut shore_ah) = (engine_a * span_h, shore_a * span_h);
-        let net_ah = sun_ah + engine_ah + shore_ah - use_ah;
-        let begins = self.charge();
-        let mut taken_ah = 0.0;
-        if net_ah > 0.0 {
-            let room_ah = (self.orders.full * self.capacity_ah - self.charge_ah).max(0.0);
-            let most_a = self.most_a(engine_a + shore_a - hour.use_a);
-            taken_ah = net_ah
-                .min(to_give_ah(room_ah, self.kept))
-                .min(most_a * span_h);
-            let mut spare_ah = net_ah - taken_ah;
-            for given_ah in [&mut shore_ah, &mut engine_ah] {
-                let spared_ah = spare_ah.min(*given_ah);
-                *given_ah -= spared_ah;
-                spare_ah -= spared_ah;
-            }
-            ledger.balance.wasted_ah += spare_ah;
-            ledger.balance.lost_ah += lost_ah(taken_ah, self.kept);
-            self.charge_ah += taken_ah * self.kept;
-        } else {
-            let given_ah = (-net_ah).min(self.charge_ah);
-            ledger.balance.short_ah += -net_ah - given_ah;
-            self.charge_ah -= given_ah;
-        }
-        if shore_ah > 0.0 {
-            let shore = &self.chargers.shore;
-            let volts = shore.volts(begins, taken_ah / span_h);
-            ledger.shore_kwh += shore.shore_w(shore_ah, volts) / 1000.0;
-        }
-        ledger.balance.sun_ah += sun_ah;
-        ledger.balance.use_ah += use_ah;
-        ledger.balance.engine_ah += engine_ah;
-        ledger.balance.shore_ah += shore_ah;
-        ledger.shaft_kwh += engine_ah * self.chargers.engine.shaft_kwh_ah(begins);
-        ledger.lowest_ah = ledger.lowest_ah.min(self.charge_ah);
-        engine_ah
     }
 }

@@ -1,6 +1,7 @@
 //! The weeks of a month, walked once the bank has settled. Uses the month's hours,
 //! the walk and the ledger.
 
+use crate::analysis::year::engine_loads::DayKind;
 use crate::analysis::year::ledger::EnergyLedger;
 use crate::analysis::year::put_back::put_back;
 use crate::analysis::year::walk::YearWalk;
@@ -34,6 +35,7 @@ impl Weeks {
     pub fn walked(weather: &Weather, walker: &mut YearWalk) -> Weeks {
         settle(weather, walker);
         let before_ah = walker.charge_ah;
+        let waited_ah = walker.waiting_ah();
         let mut ledger = EnergyLedger::starting(before_ah);
         let (mut days_aboard, mut days_below) = (0.0, 0.0);
         for day in 0..weather.pattern.counted {
@@ -46,9 +48,13 @@ impl Weeks {
             }
             ledger.add(&today);
         }
-        let mut change_ah = walker.charge_ah - before_ah;
+        // What still waits for the engine counts as drawn, and the bank lacks it.
+        let owed_ah = walker.waiting_ah() - waited_ah;
+        ledger.balance.use_ah += owed_ah;
+        let mut change_ah = walker.charge_ah - before_ah - owed_ah;
         let open_h = weather.anchor.iter().filter(|hour| !hour.quiet).count() as f64;
-        change_ah += put_back(&mut ledger, walker, -change_ah, days_aboard * open_h);
+        let most_h = days_aboard * open_h.min(walker.orders.charging_h());
+        change_ah += put_back(&mut ledger, walker, -change_ah, most_h);
         ledger.balance.change_ah = change_ah;
         Weeks {
             lowest_pct: walker.pct(ledger.lowest_ah),
@@ -70,7 +76,8 @@ fn settle(weather: &Weather, walker: &mut YearWalk) {
             ledger.add(&walk_day(weather, day, walker));
         }
         let drift_ah = (walker.charge_ah - before_ah).abs();
-        let charged_ah = ledger.ruled_ah + ledger.balance.shore_ah;
+        let given = &ledger.balance;
+        let charged_ah = ledger.ruled_ah + given.shore_ah + given.generator_ah;
         if charged_ah > 0.0 || drift_ah < STEADY * walker.capacity_ah {
             return;
         }
@@ -82,6 +89,10 @@ fn walk_day(weather: &Weather, day: u32, walker: &mut YearWalk) -> EnergyLedger 
     let mut today = EnergyLedger::starting(walker.charge_ah);
     let aboard = weather.pattern.day_aboard(day);
     let under_way = aboard.is_some_and(|aboard| walker.orders.under_way(aboard));
+    walker.begin_day(aboard.map(|_| match under_way {
+        true => DayKind::UnderWay,
+        false => DayKind::Anchor,
+    }));
     let hours = if under_way {
         &weather.under_way
     } else {

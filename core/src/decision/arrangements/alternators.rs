@@ -106,7 +106,6 @@ pub(super) fn usual(
             mass_kg: Some(9.5),
             class: InsulationClass::H,
             efficiency_pct: 60.0,
-            anchor_winding_c: Some(140.0),
             max_rpm: LARGE_CASE_RPM,
             ..small
         }

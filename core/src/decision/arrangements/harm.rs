@@ -1,12 +1,12 @@
 //! What must not be proposed.
 
-use crate::findings::{Code, Finding, Severity};
+use crate::findings::{Code, Finding, HeatFinding, Severity};
 use crate::report::Report;
 
 /// Findings that only say "Fix" and yet mean that a part is overheated,
 /// overloaded or turned too fast, or that the arrangement does not work as
 /// calculated. Such a boat is put right, not proposed.
-const HARMFUL: [Code; 19] = [
+const HARMFUL: [Code; 21] = [
     Code::BanksJoinedToLithium,
     Code::BeltSharedPump,
     Code::BeltTooSmall,
@@ -14,6 +14,8 @@ const HARMFUL: [Code; 19] = [
     Code::ConverterStarves,
     Code::DayBelowWindow,
     Code::EngineOverloaded,
+    Code::GeneratorTooLong,
+    Code::GeneratorTooSmall,
     Code::LeadOverCurrent,
     Code::LegNearLimit,
     Code::LegTooHot,
@@ -33,7 +35,19 @@ const HARMFUL: [Code; 19] = [
 /// the boat is today.
 pub(crate) fn harm(report: &Report) -> Vec<Finding> {
     let harmful = |finding: &&Finding| {
-        finding.severity() == Severity::Danger || HARMFUL.contains(&finding.code())
+        finding.severity() == Severity::Danger
+            || HARMFUL.contains(&finding.code())
+            || unwatched_on_lithium(finding)
     };
     report.findings.iter().filter(harmful).cloned().collect()
+}
+
+/// Whether it says that nothing limits the temperature of an alternator on a
+/// lithium bank, which asks all of it for hours.
+fn unwatched_on_lithium(finding: &Finding) -> bool {
+    let unwatched = matches!(
+        finding,
+        Finding::Heat(HeatFinding::NothingWatchesHeat { lithium: true, .. })
+    );
+    unwatched && finding.severity() != Severity::Note
 }

@@ -37,6 +37,10 @@ pub enum Kind {
     LargerAlternator,
     /// Solar and shore power; the engine does not charge.
     NoEngine,
+    /// A generator with a mains charger; the engine does not charge.
+    Generator,
+    /// A larger mains charger at the dock or on the generator.
+    LargerMainsCharger,
     /// One of the user's own, under a name of theirs.
     Own,
 }
@@ -46,6 +50,7 @@ impl Kind {
     pub(super) fn as_it_stands(now: &Inputs) -> Kind {
         match (now.shore.rest, now.two.role, now.way.kind, now.reg.kind) {
             (Rest::Shore, ..) => Kind::NoEngine,
+            (Rest::Generator, ..) => Kind::Generator,
             (_, SecondRole::House, ..) => Kind::TwoAlternators,
             (_, SecondRole::Start, ..) => Kind::SecondAlternator,
             (_, _, WayKind::Converter, _) => Kind::ThroughCharger,

@@ -3,7 +3,7 @@
 //!
 //! `kind` says which of the usual ways one is, `changes` turns one arrangement into
 //! another, `alternators` are those that are proposed, `propose` writes the usual
-//! arrangements down, `harm` says what must not be proposed, `parts` what would
+//! arrangements down, `mains` has generator and mains charger, `harm` says what must not be proposed, `parts` what would
 //! have to be bought, `outcome` works one out, `hottest` and `disconnect` what
 //! threatens it, and `year_cost` what it costs.
 
@@ -13,6 +13,7 @@ mod disconnect;
 mod harm;
 mod hottest;
 mod kind;
+mod mains;
 mod outcome;
 mod parts;
 mod propose;
@@ -22,7 +23,7 @@ use serde::Serialize;
 
 use crate::boat::{Arrangement, Worksheet};
 use crate::findings::Finding;
-use crate::report::{Report, report};
+use crate::report::{Report, report_without_sensor_loss};
 
 pub(crate) use alternators::{larger_a, second_a};
 pub(crate) use changes::{
@@ -33,6 +34,7 @@ pub use disconnect::Disconnect;
 pub(crate) use harm::harm;
 pub use hottest::Hottest;
 pub use kind::Kind;
+pub(crate) use mains::{larger_chargers_a, put_on_generator, set_mains_charger, usual_chargers_a};
 pub use outcome::Outcome;
 pub(crate) use parts::price;
 pub use parts::{Part, Purchase, parts};
@@ -89,7 +91,7 @@ impl WorkedOut {
         WorkedOut {
             role,
             kind,
-            report: report(&with),
+            report: report_without_sensor_loss(&with),
             arrangement,
             with,
         }

@@ -53,9 +53,18 @@ pub struct Outcome {
     pub limit: Limit,
     /// The part that comes closest to its limit in the run.
     pub hottest: Hottest,
-    /// Fuel of the same year: of the runs for charging, and what the alternators
-    /// ask while motoring \[L\].
+    /// Fuel of the same year: of the runs for charging, what the alternators ask
+    /// while motoring, and a generator's \[L\].
     pub fuel_year_l: Option<f64>,
+    /// Time of a generator a day \[h\]; none where none charges the bank, or no run
+    /// of it is long enough.
+    pub generator_h_day: Option<f64>,
+    /// Time of a generator in the year's days aboard \[h\]; none where the year is
+    /// not covered, or none charges the bank.
+    pub generator_h_year: Option<f64>,
+    /// From the low end of the usable window to the high one at the dock \[h\]; none
+    /// where the bank is not charged there, or never gets there.
+    pub dock_fill_h: Option<f64>,
     /// What the year by months comes to: the same as the year's own.
     pub sums: YearSums,
     /// Most that the belts take of the engine \[kW\].
@@ -74,6 +83,8 @@ pub struct Outcome {
     pub engine_kwh: Option<f64>,
     /// A year's cost for each kilowatt-hour used aboard \[/kWh\].
     pub used_kwh: Option<f64>,
+    /// Years that the bank lasts, by cycles or by the calendar, whichever ends first.
+    pub bank_years: Option<f64>,
     /// Years until the purchase has paid for itself against the worksheet as
     /// it stands; none when it never does.
     pub payback_years: Option<f64>,
@@ -150,6 +161,16 @@ impl Outcome {
             limit: report.analyses.output.hot_limit,
             hottest,
             fuel_year_l: of_year(sums.fuel_l),
+            generator_h_day: report
+                .analyses
+                .generator
+                .and_then(|generator| generator.hours),
+            generator_h_year: of_year(sums.generator_h).filter(|_| inputs.generator_charges()),
+            dock_fill_h: report
+                .analyses
+                .shore
+                .fill_h
+                .filter(|_| inputs.dock_charges()),
             sums,
             belt_kw: report.analyses.engine.peak_kw,
             engine_share_pct: report.analyses.engine.peak_share_pct,
@@ -159,6 +180,7 @@ impl Outcome {
                 .filter(|_| sums.use_wh > 0.0)
                 .map(|year| each_kwh(year.total, sums.use_wh)),
             payback_years: today.and_then(|today| paid_back_years(bought, &today.year?, &year?)),
+            bank_years: year.map(|year| year.bank_years),
             year,
             parts,
             belt_pct: report

@@ -10,6 +10,9 @@ use crate::decision::arrangements::changes::{
     through_charger,
 };
 use crate::decision::arrangements::kind::Kind;
+use crate::decision::arrangements::mains::{
+    larger_chargers_a, put_on_generator, set_mains_charger, usual_chargers_a,
+};
 
 /// Panels added where panels are proposed \[W\]: two of a usual size.
 const PANELS_W: f64 = 300.0;
@@ -49,6 +52,8 @@ pub(super) fn usual(sheet: &Worksheet) -> Vec<Usual> {
             Kind::NoEngine,
             vec![changed(now, |with| with.shore.rest = Rest::Shore)],
         ),
+        of(Kind::Generator, on_generator(now)),
+        of(Kind::LargerMainsCharger, larger_chargers(now)),
     ]
 }
 
@@ -73,6 +78,29 @@ fn linked(now: &Inputs) -> Vec<Inputs> {
     let with = changed(now, direct_linked);
     let new = with.link().sends_limits() && !now.link().sends_limits();
     new.then_some(with).into_iter().collect()
+}
+
+/// A generator in place of the engine; none where one charges the bank already.
+/// One that is aboard keeps its charger.
+fn on_generator(now: &Inputs) -> Vec<Inputs> {
+    if now.generator_charges() {
+        return Vec::new();
+    }
+    if now.has_generator() {
+        return vec![changed(now, |with| with.shore.rest = Rest::Generator)];
+    }
+    let sizes = usual_chargers_a(now).into_iter();
+    sizes
+        .map(|charger_a| changed(now, |with| put_on_generator(with, charger_a)))
+        .collect()
+}
+
+/// A larger mains charger, where one charges the bank.
+fn larger_chargers(now: &Inputs) -> Vec<Inputs> {
+    let sizes = larger_chargers_a(now).into_iter();
+    sizes
+        .map(|charger_a| changed(now, |with| set_mains_charger(with, charger_a)))
+        .collect()
 }
 
 fn changed(now: &Inputs, change: impl Fn(&mut Inputs)) -> Inputs {

@@ -19,10 +19,14 @@ pub struct YearCost {
     pub fuel: f64,
     /// Service and overhaul of the engine.
     pub engine: f64,
+    /// Service and wear of the generator.
+    pub generator: f64,
     /// Shore power.
     pub shore: f64,
     /// What the bank loses of its life.
     pub bank: f64,
+    /// Years that the bank lasts, by cycles or by the calendar, whichever ends first.
+    pub bank_years: f64,
     /// The purchase, spread over its years.
     pub capital: f64,
     /// All of it.
@@ -67,22 +71,21 @@ pub(super) fn year_cost(with: &Worksheet, sums: &YearSums, bought: f64) -> Optio
     let cost = &inputs.cost;
     let fuel = priced(sums.fuel_l, cost.fuel_l);
     let engine = priced(sums.charging_h, wear(with));
+    let generator = priced(sums.generator_h, inputs.genset.wear_h);
     let shore = priced(sums.shore_kwh, cost.shore_kwh);
-    let bank = bank_a_year(
-        inputs.bank_price(),
-        sums.use_ah,
-        inputs.bank.capacity_ah,
-        inputs.bank_cycles(),
-    );
+    let bank_years = inputs.bank_years(sums.use_ah);
+    let bank = bank_a_year(inputs.bank_price(), bank_years);
     let recovery = capital_recovery(cost.interest_pct / 100.0, cost.years);
     let capital = priced(bought, recovery);
     Some(YearCost {
         fuel,
         engine,
+        generator,
         shore,
         bank,
+        bank_years,
         capital,
-        total: year_total(fuel, engine, shore, bank, capital),
+        total: year_total(fuel, engine, generator, shore, bank, capital),
     })
 }
 

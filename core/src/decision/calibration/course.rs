@@ -34,8 +34,16 @@ impl Course {
 
     /// The mean of all readings.
     pub fn mean(&self) -> Option<f64> {
-        let sum: f64 = self.0.iter().map(|(_, reading)| reading).sum();
-        (!self.0.is_empty()).then(|| sum / self.0.len() as f64)
+        self.mean_from(f64::NEG_INFINITY)
+    }
+
+    /// The mean of the readings from a time on \[s\].
+    pub fn mean_from(&self, seconds: f64) -> Option<f64> {
+        let late = self.0.iter().filter(|(at, _)| *at >= seconds);
+        let (count, sum) = late.fold((0.0, 0.0), |(count, sum), (_, reading)| {
+            (count + 1.0, sum + reading)
+        });
+        (count > 0.0).then(|| sum / count)
     }
 }
 

@@ -4,7 +4,7 @@ use crate::decision::calibration::anchor::cooling_span;
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::guess::Guess;
 use crate::decision::calibration::learn::{
-    CAPACITY, COOLING, FIGURES, RECIRCULATION, START, WALLS, learn, square_k,
+    CAPACITY, COOLING, COUPLING, FIGURES, RECIRCULATION, START, WALLS, learn, square_k,
 };
 use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::refusal::Refusal;
@@ -12,15 +12,17 @@ use crate::numerics::least_squares::{Least, Search, least, slopes};
 use crate::physics::thermal::Temperatures;
 
 /// Spread of each before the trial: logarithm of the factor on cooling (an
-/// anchor between 130 and 180 °C), of that on capacity (a third either way),
-/// β, logarithm of the factor on the walls, kelvin. Own reasoning.
-const SPREAD: [f64; FIGURES] = [0.3, 0.3, 0.08, 0.5, 2.0];
+/// anchor between 105 and 165 °C), of that on capacity (a third either way),
+/// β, logarithm of the factor on the walls, kelvin, logarithm of the factor on
+/// the heat from winding to case (2 to 10 W/K). Own reasoning.
+const SPREAD: [f64; FIGURES] = [0.3, 0.3, 0.08, 0.5, 2.0, 0.4];
 /// Ranges outside of which nothing is believed: factors on cooling and
 /// capacity, β, factor on the walls.
 const COOLING_SPAN: (f64, f64) = (0.3, 3.0);
 const CAPACITY_SPAN: (f64, f64) = (0.5, 2.0);
 const RECIRCULATION_SPAN: (f64, f64) = (0.0, 0.5);
 const WALLS_SPAN: (f64, f64) = (0.25, 4.0);
+const COUPLING_SPAN: (f64, f64) = (0.2, 5.0);
 /// Farthest the first reading may be off \[K\].
 const START_K: f64 = 10.0;
 
@@ -53,6 +55,7 @@ fn guess(trial: &Trial, at: &[f64]) -> Guess {
     guess.recirculation += moved(RECIRCULATION);
     guess.walls *= moved(WALLS).exp();
     guess.start_k += moved(START);
+    guess.coupling *= moved(COUPLING).exp();
     guess
 }
 
@@ -75,6 +78,7 @@ fn bounds(trial: &Trial) -> [(f64, f64); FIGURES] {
         (beta(RECIRCULATION_SPAN.0), beta(RECIRCULATION_SPAN.1)),
         factor(WALLS_SPAN, 1.0, WALLS),
         (-START_K / SPREAD[START], START_K / SPREAD[START]),
+        factor(COUPLING_SPAN, 1.0, COUPLING),
     ]
 }
 
@@ -100,8 +104,9 @@ pub(super) fn solve(trial: &Trial) -> Result<Solution, Refusal> {
     const ROUNDS: usize = 4;
     let bounds = bounds(trial);
     let misses = |at: &[f64]| residuals(trial, &trial.run(&guess(trial, at)));
-    let mut possible = [true, true, true, trial.models_air(), true];
-    let mut told = [true, true, false, false, true];
+    let winding = trial.logged(Column::Winding);
+    let mut possible = [true, true, true, trial.models_air(), true, winding];
+    let mut told = [true, true, false, false, true, winding];
     let mut round = 0;
     let (least, deviation) = loop {
         let search = Search {
@@ -114,7 +119,7 @@ pub(super) fn solve(trial: &Trial) -> Result<Solution, Refusal> {
             return Err(refusal(&least, &bounds, &told));
         }
         // A side figure that runs away was not told after all.
-        for figure in [RECIRCULATION, WALLS] {
+        for figure in [RECIRCULATION, WALLS, COUPLING] {
             possible[figure] &= !(told[figure] && at_end(&least, &bounds, figure));
         }
         let steep = slopes(&misses, &least.at, &least.residuals, &bounds, &possible);

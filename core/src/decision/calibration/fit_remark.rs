@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::decision::calibration::fit::Solution;
-use crate::decision::calibration::learn::{CAPACITY, COOLING, RECIRCULATION, WALLS};
+use crate::decision::calibration::learn::{CAPACITY, COOLING, COUPLING, RECIRCULATION, WALLS};
 use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::output::Output;
 use crate::decision::calibration::result::late_air;
@@ -34,6 +34,8 @@ pub enum FitRemark {
     CapacityUntold,
     /// The log does not tell recirculated air from worse cooling.
     RecirculationUntold,
+    /// The log does not tell how much hotter than the case the winding runs.
+    WindingUntold,
     /// The air near the alternator is that of the day of the log.
     AirOfTheDay,
     /// The air near the alternator may still have been warming, and is not taken over.
@@ -70,6 +72,7 @@ impl FitRemark {
             FitRemark::CoolingUntold => "cooling_untold",
             FitRemark::CapacityUntold => "capacity_untold",
             FitRemark::RecirculationUntold => "recirculation_untold",
+            FitRemark::WindingUntold => "winding_untold",
             FitRemark::AirOfTheDay => "air_of_the_day",
             FitRemark::AirStillWarming => "air_still_warming",
             FitRemark::AirCalculated => "air_calculated",
@@ -95,6 +98,9 @@ pub(super) fn remarks(trial: &Trial, solution: &Solution, output: &Output) -> Ve
     }
     if !told[RECIRCULATION] {
         remarks.push(FitRemark::RecirculationUntold);
+    }
+    if !told[COUPLING] && trial.inputs.alt.coupling_w_k.is_none() {
+        remarks.push(FitRemark::WindingUntold);
     }
     if trial.has_air() {
         remarks.push(match late_air(trial) {

@@ -13,6 +13,8 @@ pub struct Guess {
     pub recirculation: f64,
     /// Factor on the worksheet's heat through the walls.
     pub walls: f64,
+    /// Factor on the worksheet's heat from winding to case.
+    pub coupling: f64,
     /// Everything at the first reading above what the case showed \[K\].
     pub start_k: f64,
 }
@@ -25,6 +27,7 @@ impl Guess {
             capacity: inputs.alt.heat_capacity_factor,
             recirculation: inputs.space.recirculation_pct / 100.0,
             walls: 1.0,
+            coupling: 1.0,
             start_k: 0.0,
         }
     }

@@ -11,13 +11,15 @@ use crate::decision::calibration::refuse::spread;
 use crate::numerics::least_squares::{normal, solve};
 
 /// How many figures could be corrected.
-pub(super) const FIGURES: usize = 5;
-/// Their places: cooling, heat capacity, own warm air, walls, start.
+pub(super) const FIGURES: usize = 6;
+/// Their places: cooling, heat capacity, own warm air, walls, start, heat from
+/// winding to case.
 pub(super) const COOLING: usize = 0;
 pub(super) const CAPACITY: usize = 1;
 pub(super) const RECIRCULATION: usize = 2;
 pub(super) const WALLS: usize = 3;
 pub(super) const START: usize = 4;
+pub(super) const COUPLING: usize = 5;
 
 /// Figures in units of their spreads, 0 for the worksheet's.
 pub(super) type Scaled = [f64; FIGURES];

@@ -1,17 +1,20 @@
 //! The same lumps as in the charging run, with current, volts and speed
 //! prescribed by a log: what its thermometers should have shown.
 
-use crate::boat::{AirBasis, Inputs};
+use crate::boat::{AirBasis, Inputs, key};
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::course::{Course, thinned};
 use crate::decision::calibration::guess::Guess;
 use crate::decision::calibration::log::{Log, Row};
 use crate::numerics::ode::{Point, Tolerance, between, by_difference, solve};
 use crate::physics::losses::Losses;
-use crate::physics::thermal::{AirBalance, Temperatures, ThermalNetwork, fan_factor};
-use crate::simulation::alternator::{AlternatorAtSpeed, CalibratedAlternator, alternator_build};
+use crate::physics::thermal::{
+    AirBalance, Build, HeatPaths, Temperatures, ThermalNetwork, fan_factor,
+};
+use crate::simulation::alternator::{AlternatorAtSpeed, CalibratedAlternator};
 use crate::simulation::engine_space::SpaceAir;
 use crate::simulation::plant::Plant;
+use crate::simulation::rated::alternator_build;
 
 /// Case above its surroundings from which a log is said to begin warm \[K\].
 const WARM_K: f64 = 15.0;
@@ -36,6 +39,17 @@ pub struct Trial {
     first_case_c: f64,
     /// Whether the machine was warm at the first reading.
     pub begins_warm: bool,
+}
+
+/// What an alternator's case is told to settle at.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Settling {
+    /// What it gives \[A\].
+    pub amperes: f64,
+    /// Its own speed \[rpm\].
+    pub shaft_rpm: f64,
+    /// The air it draws in \[°C\].
+    pub air_c: f64,
 }
 
 /// Winding, body, rectifier, air \[°C\].
@@ -107,20 +121,86 @@ impl Trial {
     }
 
     fn network(&self, guess: &Guess, seconds: f64) -> ThermalNetwork {
-        let alt = &self.inputs.alt;
-        let fan = fan_factor(
-            self.shaft_rpm(seconds),
-            alt.anchor_rpm,
-            alt.cooling_exponent,
-        );
-        let cooling = self.alternator.cooling * guess.cooling * fan;
+        self.network_at(guess, self.shaft_rpm(seconds), 1.0)
+    }
+
+    /// Its network at a shaft speed \[rpm\], for a guess whose cooling is multiplied
+    /// by a factor.
+    fn network_at(&self, guess: &Guess, shaft_rpm: f64, factor: f64) -> ThermalNetwork {
+        let cooling = self.alternator.cooling * guess.cooling * factor * self.fan(shaft_rpm);
         ThermalNetwork {
             recirculation: guess.recirculation,
             ducted: self.alternator.network.ducted,
             duct_c: self.alternator.network.duct_c,
-            ..ThermalNetwork::new(&alternator_build(&self.inputs.first_alternator()), cooling)
-                .with_heat_capacity(guess.capacity)
+            ..ThermalNetwork::new(&self.build(guess), cooling).with_heat_capacity(guess.capacity)
         }
+    }
+
+    /// How its alternator is built, for a guess.
+    fn build(&self, guess: &Guess) -> Build {
+        let build = alternator_build(&self.inputs.first_alternator());
+        Build {
+            paths: HeatPaths {
+                winding_body_w_k: build.paths.winding_body_w_k * guess.coupling,
+                ..build.paths
+            },
+            ..build
+        }
+    }
+
+    /// The current and the air of the last fifth of the log and its mean speed, in
+    /// figures as round as a worksheet has them; `run` are the temperatures at its
+    /// rows. Where next to nothing flowed in the end, the mean current of the log.
+    pub fn settling(&self, run: &[Temperatures]) -> Settling {
+        /// Less than this part of the mean current says little of the cooling.
+        const LITTLE: f64 = 0.4;
+        let inlet_c = run.last().map_or(self.first_case_c, |t| t.air_c);
+        let last_s = self.seconds(self.rows.last());
+        let mean_a = self.amps.mean().unwrap_or(0.0);
+        let late_a = self
+            .amps
+            .mean_from(0.8 * last_s)
+            .filter(|late_a| *late_a >= LITTLE * mean_a);
+        let shaft_rpm = self
+            .inputs
+            .first_alternator()
+            .shaft_rpm(self.mean_engine_rpm);
+        let (slowest, fastest) = key!(alt.anchor_rpm)
+            .spec()
+            .range()
+            .unwrap_or((1500.0, 12_000.0));
+        Settling {
+            amperes: rounded(late_a.unwrap_or(mean_a), 1),
+            shaft_rpm: rounded(shaft_rpm, 0).clamp(slowest, fastest),
+            air_c: rounded(inlet_c, 1),
+        }
+    }
+
+    /// Whether a kind of reading was logged at all.
+    pub fn logged(&self, column: Column) -> bool {
+        self.rows.iter().any(|row| row.get(column).is_some())
+    }
+
+    /// Where the case settles at a current and a shaft speed in air of a temperature,
+    /// with a factor on the cooling of a guess \[°C\].
+    pub fn settled_case_c(&self, guess: &Guess, anchor: &Settling, factor: f64) -> Option<f64> {
+        let network = self.network_at(guess, anchor.shaft_rpm, factor);
+        let (losses, curve) = (&self.alternator.losses, &self.alternator.curve);
+        let open = losses
+            .at_speed(curve, anchor.shaft_rpm)
+            .at(anchor.amperes, curve.test_v);
+        let settled = network.settled(&open, &AirBalance::Fixed(anchor.air_c));
+        settled.map(|t| t.body_c)
+    }
+
+    fn fan(&self, shaft_rpm: f64) -> f64 {
+        let alt = &self.inputs.alt;
+        fan_factor(
+            shaft_rpm,
+            alt.anchor_rpm,
+            alt.cooling_exponent,
+            self.alternator.network.still_air,
+        )
     }
 
     fn losses(&self, seconds: f64, network: &ThermalNetwork, t: &Temperatures) -> Losses {
@@ -252,6 +332,12 @@ impl Trial {
             air_c,
         ]
     }
+}
+
+/// A figure with so many decimals.
+pub(super) fn rounded(number: f64, decimals: usize) -> f64 {
+    let scale = 10f64.powi(decimals as i32);
+    (number * scale).round() / scale
 }
 
 /// The worksheet's voltage at the machine, cold, as a run begins \[V\]. Losses

@@ -67,7 +67,10 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
     } else {
         f64::INFINITY
     };
-    let others_a = trial.alternator.cap_a.min(linked_a);
+    let bank_cap_a = inputs
+        .bank_cap_a()
+        .map_or(f64::INFINITY, |cap_a| cap_a + load_a);
+    let others_a = trial.alternator.cap_a.min(linked_a).min(bank_cap_a);
     let run = trial.run(&Guess::of(inputs));
     let shares = trial.rows.iter().zip(run).filter_map(|(row, t)| {
         let (amperes, volts) = (row.get(Column::Amps)?, row.get(Column::Volts)?);

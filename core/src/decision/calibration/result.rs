@@ -1,13 +1,12 @@
 //! What a log tells, as figures for the worksheet and remarks for its owner.
 
-use crate::boat::{AirBasis, Curve, Inputs, Key, Worksheet};
-use crate::decision::calibration::anchor::{ANCHOR, anchor_c};
+use crate::boat::{AirBasis, Curve, Inputs, Key, Worksheet, key};
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::fit::Solution;
 use crate::decision::calibration::fit_remark;
 use crate::decision::calibration::fit_remark::FitRemark;
-use crate::decision::calibration::learn::{CAPACITY, COOLING, RECIRCULATION, WALLS};
-use crate::decision::calibration::model::Trial;
+use crate::decision::calibration::learn::{CAPACITY, COOLING, COUPLING, RECIRCULATION, WALLS};
+use crate::decision::calibration::model::{Trial, rounded};
 use crate::decision::calibration::output::Output;
 use crate::decision::calibration::refuse::spread;
 use crate::schema::{Confidence, FieldType, Value};
@@ -63,37 +62,29 @@ pub struct Fit {
     pub series: Vec<Compared>,
     /// What it could not tell, and what to know of what it told.
     pub remarks: Vec<FitRemark>,
-    changes: Vec<(&'static str, Value)>,
+    changes: Vec<(Key, Value)>,
 }
 
 /// Puts a log's figures into a worksheet and marks them measured.
 pub fn apply(sheet: &mut Worksheet, fit: &Fit) {
-    for (name, value) in &fit.changes {
-        if let Some(key) = Key::named(name)
-            && sheet.state(key, *value).is_ok()
-        {
-            sheet.known.insert(key, Confidence::Measured);
+    for (key, value) in &fit.changes {
+        if sheet.state(*key, *value).is_ok() {
+            sheet.known.insert(*key, Confidence::Measured);
         }
     }
-}
-
-fn rounded(number: f64, decimals: usize) -> f64 {
-    let scale = 10f64.powi(decimals as i32);
-    (number * scale).round() / scale
 }
 
 impl Fit {
     /// An input that takes a number.
     fn figure(
         &mut self,
-        name: &'static str,
+        key: Key,
         decimals: usize,
         was: Option<f64>,
         value: f64,
         deviation: f64,
         range: (f64, f64),
     ) {
-        let Some(key) = Key::named(name) else { return };
         let spec = key.spec();
         let (low, high) = spec.range().unwrap_or((f64::MIN, f64::MAX));
         let inside = |number: f64| rounded(number.max(low).min(high), decimals);
@@ -106,26 +97,19 @@ impl Fit {
             deviation,
             range: (inside(range.0), inside(range.1)),
         });
-        self.changes.push((name, Value::Number(inside(value))));
+        self.changes.push((key, Value::Number(inside(value))));
     }
 
     /// One whose logarithm has this standard deviation.
-    fn factor(&mut self, name: &'static str, decimals: usize, was: f64, value: f64, log: f64) {
+    fn factor(&mut self, key: Key, decimals: usize, was: f64, value: f64, log: f64) {
         let range = (value * (-2.0 * log).exp(), value * (2.0 * log).exp());
-        self.figure(name, decimals, Some(was), value, value * log, range);
+        self.figure(key, decimals, Some(was), value, value * log, range);
     }
 
     /// One with a standard deviation.
-    fn plain(
-        &mut self,
-        name: &'static str,
-        decimals: usize,
-        was: Option<f64>,
-        value: f64,
-        deviation: f64,
-    ) {
+    fn plain(&mut self, key: Key, decimals: usize, was: Option<f64>, value: f64, deviation: f64) {
         let range = (value - 2.0 * deviation, value + 2.0 * deviation);
-        self.figure(name, decimals, was, value, deviation, range);
+        self.figure(key, decimals, was, value, deviation, range);
     }
 }
 
@@ -141,12 +125,17 @@ pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before:
         changes: Vec::new(),
     };
     if told[COOLING] {
-        cooling(&mut fit, trial, guess.cooling, deviation[COOLING]);
+        cooling(&mut fit, trial, solution);
+    }
+    if told[COUPLING] {
+        let was = inputs.first_alternator().coupling_w_k();
+        let found = was * guess.coupling;
+        fit.factor(key!(alt.coupling_w_k), 2, was, found, deviation[COUPLING]);
     }
     if told[CAPACITY] {
         let was = inputs.alt.heat_capacity_factor;
         fit.factor(
-            "alt_heat_capacity_factor",
+            key!(alt.heat_capacity_factor),
             2,
             was,
             guess.capacity,
@@ -156,7 +145,7 @@ pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before:
     if told[RECIRCULATION] {
         let was = Some(inputs.space.recirculation_pct);
         fit.plain(
-            "space_recirculation_pct",
+            key!(space.recirculation_pct),
             0,
             was,
             100.0 * guess.recirculation,
@@ -166,7 +155,7 @@ pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before:
     if told[WALLS] {
         let was = inputs.space_wall_w_k();
         fit.factor(
-            "space_wall_w_k",
+            key!(space.wall_w_k),
             1,
             was,
             was * guess.walls,
@@ -181,10 +170,11 @@ pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before:
     } = output
     {
         let was = (before.alt.curve == Curve::Points).then_some(before.alt.second_a);
-        fit.plain("alt_second_a", 0, was, *amperes, *deviation_a);
+        fit.plain(key!(alt.second_a), 0, was, *amperes, *deviation_a);
         fit.changes
-            .push(("alt_second_rpm", Value::Number(*shaft_rpm)));
-        fit.changes.push(("alt_curve", Curve::Points.to_value()));
+            .push((key!(alt.second_rpm), Value::Number(*shaft_rpm)));
+        fit.changes
+            .push((key!(alt.curve), Curve::Points.to_value()));
     }
     fit
 }
@@ -200,41 +190,81 @@ fn series(trial: &Trial, solution: &Solution) -> Vec<Compared> {
     compared.collect()
 }
 
-/// The cooling, told as the anchor that gives it.
-fn cooling(fit: &mut Fit, trial: &Trial, factor: f64, log: f64) {
-    let (inputs, unit) = (&trial.inputs, &trial.alternator);
-    let of = |factor: f64| anchor_c(inputs, unit, unit.cooling * factor);
-    let beyond = |deviations: f64| factor * (deviations * log).exp();
+/// The cooling, told as where the case settles at the current of the log.
+fn cooling(fit: &mut Fit, trial: &Trial, solution: &Solution) {
+    let (guess, log) = (&solution.guess, solution.deviation[COOLING]);
+    let beyond = |deviations: f64| (deviations * log).exp();
+    let anchor = trial.settling(&solution.run);
+    let case_c = |factor: f64| trial.settled_case_c(guess, &anchor, factor);
+    let Some(settled_c) = case_c(1.0) else { return };
+    let [low_c, coolest_c, hottest_c] =
+        [1.0, 2.0, -2.0].map(|deviations| case_c(beyond(deviations)).unwrap_or(settled_c));
     fit.figures.push(Fitted {
         what: FittedFigure::Cooling,
         unit: NONE,
         decimals: 2,
         was: Some(1.0),
-        value: rounded(factor, 2),
-        deviation: factor * log,
-        range: (rounded(beyond(-2.0), 2), rounded(beyond(2.0), 2)),
+        value: rounded(guess.cooling, 2),
+        deviation: guess.cooling * log,
+        range: (
+            rounded(guess.cooling * beyond(-2.0), 2),
+            rounded(guess.cooling * beyond(2.0), 2),
+        ),
     });
     fit.figure(
-        ANCHOR,
+        key!(alt.anchor_case_c),
         1,
-        Some(rounded(of(1.0), 1)),
-        of(factor),
-        0.5 * (of(beyond(-1.0)) - of(beyond(1.0))),
-        (of(beyond(2.0)), of(beyond(-2.0))),
+        trial.inputs.alt.anchor_case_c,
+        settled_c,
+        settled_c - low_c,
+        (coolest_c, hottest_c),
     );
+    for (key, number) in [
+        (key!(alt.anchor_case_a), anchor.amperes),
+        (key!(alt.anchor_rpm), anchor.shaft_rpm),
+        (key!(alt.anchor_air_c), anchor.air_c),
+    ] {
+        fit.changes.push((key, Value::Number(number)));
+    }
 }
 
-/// Air near the machine in the last fifth of a log that is long enough.
+/// Air near the alternator where it comes to, from a log that is long enough.
 fn hot_air(fit: &mut Fit, trial: &Trial) {
     let Some(late) = late_air(trial) else { return };
     let Some((mean, deviation)) = spread(late.iter().copied()) else {
         return;
     };
+    let hot_c = mean + still_to_rise_k(trial, mean);
     let space = &trial.inputs.space;
     let was = (space.basis == AirBasis::Measured).then_some(space.hot_c);
-    fit.plain("space_hot_c", 1, was, mean, deviation.max(1.0));
+    fit.plain(key!(space.hot_c), 1, was, hot_c, deviation.max(1.0));
     fit.changes
-        .push(("space_basis", AirBasis::Measured.to_value()));
+        .push((key!(space.basis), AirBasis::Measured.to_value()));
+}
+
+/// By how much the air is still to rise above its mean in the last fifth \[K\], if
+/// the last three fifths approach a temperature step by step: A. C. Aitken's
+/// Δ² process (Proc. Royal Society of Edinburgh 46, 289–305, 1926; from memory).
+fn still_to_rise_k(trial: &Trial, last_c: f64) -> f64 {
+    /// More than that is not believed \[K\].
+    const MOST_K: f64 = 5.0;
+    let last_s = trial.seconds(trial.rows.last());
+    let mean_c = |from: f64, to: f64| {
+        let within = trial.rows.iter().filter(|row| {
+            let seconds = trial.seconds(Some(row));
+            (from * last_s..to * last_s).contains(&seconds)
+        });
+        spread(within.filter_map(|row| row.get(Column::Air))).map(|(mean, _)| mean)
+    };
+    let (Some(first_c), Some(then_c)) = (mean_c(0.4, 0.6), mean_c(0.6, 0.8)) else {
+        return 0.0;
+    };
+    let (before_k, last_k) = (then_c - first_c, last_c - then_c);
+    if last_k <= 0.0 || before_k <= last_k {
+        return 0.0;
+    }
+    let ratio = last_k / before_k;
+    (last_k * ratio / (1.0 - ratio)).min(MOST_K)
 }
 
 /// Least time after which the air near the machine is about as hot as it gets \[s\].

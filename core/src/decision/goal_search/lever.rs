@@ -5,12 +5,13 @@ use serde::Serialize;
 use crate::boat::{AirBasis, Goal, Inputs, May, RegulatorKind, SecondRole, SensorPlace, WayKind};
 use crate::decision::arrangements::{
     Stated, add_second, as_engines_come, can_charge_start, cap_wanted_a, direct, hold_current,
-    larger_a, regulate, replace, second_a,
+    larger_a, larger_chargers_a, put_on_generator, regulate, replace, second_a, set_mains_charger,
+    usual_chargers_a,
 };
 use crate::units::QuantityKind;
 
 /// How many kinds of change there are.
-pub(super) const COUNT: usize = 13;
+pub(super) const COUNT: usize = 15;
 
 /// A kind of change.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -42,6 +43,10 @@ pub enum Change {
     Bank,
     /// Lighter loads, by their share of the day's use \[%\].
     LighterLoads,
+    /// A generator in place of the engine, by its mains charger \[A\].
+    Generator,
+    /// A larger mains charger on the generator \[A\].
+    MainsCharger,
 }
 
 impl Change {
@@ -53,6 +58,8 @@ impl Change {
             Change::CurrentCap
             | Change::Charger
             | Change::LargerAlternator
+            | Change::Generator
+            | Change::MainsCharger
             | Change::SecondAlternator => Some(QuantityKind::Current),
             Change::Pulley => Some(QuantityKind::Count),
             Change::Panels => Some(QuantityKind::Power),
@@ -83,6 +90,7 @@ pub(super) const REGULATOR: usize = 6;
 pub(super) const LARGER: usize = 7;
 pub(super) const SECOND: usize = 8;
 pub(super) const PULLEY: usize = 9;
+pub(super) const GENERATOR: usize = 13;
 
 /// Every kind of change, in the order they are made: an alternator before the
 /// pulley that goes on it.
@@ -193,6 +201,18 @@ pub(super) static LEVERS: [Lever; COUNT] = [
         open: |goal| goal.loads,
         amounts: |i| some(i.daily.saved_pct == 0.0, &[10.0, 20.0]),
         apply: |i, percent, _| i.daily.saved_pct = percent,
+    },
+    Lever {
+        change: Change::Generator,
+        open: |goal| goal.generator,
+        amounts: |i| some(!i.generator_charges(), &usual_chargers_a(i)),
+        apply: |i, amperes, _| put_on_generator(i, amperes),
+    },
+    Lever {
+        change: Change::MainsCharger,
+        open: |goal| goal.mains_charger,
+        amounts: |i| some(i.generator_charges(), &larger_chargers_a(i)),
+        apply: |i, amperes, _| set_mains_charger(i, amperes),
     },
 ];
 

@@ -15,12 +15,12 @@ use crate::units::quantity::amperes;
 pub struct Plan {
     /// Money.
     pub bought: f64,
-    /// Engine time a day \[h\].
+    /// Engine time a day, a generator's too \[h\].
     pub hours_day: f64,
     /// Fuel in the year's days aboard \[L\], by the year by months; none when that
     /// is not covered.
     pub fuel_year_l: Option<f64>,
-    /// Engine time for charging in them \[h\].
+    /// Engine time for charging in them, a generator's too \[h\].
     pub hours_year: Option<f64>,
     /// Current once all is hot \[A\].
     pub hot_a: f64,
@@ -59,7 +59,7 @@ pub(super) fn plan(search: &Search, tried: &Tried) -> Plan {
         bought: tried.bought,
         hours_day: tried.hours,
         fuel_year_l: year.covered.then_some(year.fuel_l),
-        hours_year: year.covered.then_some(year.charging_h),
+        hours_year: year.covered.then_some(year.charging_h + year.generator_h),
         hot_a: hot_a(search, &tried.levels),
         meets: search.meets(tried),
         steps: steps(search, &tried.levels),

@@ -1,18 +1,19 @@
 //! Works out one combination of changes.
 
 use crate::analysis::energy::energy;
-use crate::analysis::energy::hours::{DayHours, SolarStorage};
+use crate::analysis::energy::hours::{DayHours, SolarStorage, UnderWay};
 use crate::analysis::engine_day::{DayNeed, daily_trace};
+use crate::analysis::generator::generator_day;
 use crate::analysis::solar_day::{solar_day, solar_day_of};
 use crate::analysis::year::{YearSums, year_sums};
 use crate::boat::{DayUse, Inputs, May, Month, Worksheet};
 use crate::decision::arrangements::{Stated, harm, price};
 use crate::decision::goal_search::lever::{
-    CAP, CHARGER, COUNT, DIRECT, LARGER, LEVERS, PULLEY, REGULATOR, SECOND,
+    CAP, CHARGER, COUNT, DIRECT, GENERATOR, LARGER, LEVERS, PULLEY, REGULATOR, SECOND,
 };
 use crate::decision::goal_search::rules::{run_harms, stands_to_harm, unwatched_harms};
 use crate::findings::Finding;
-use crate::report::report;
+use crate::report::report_without_sensor_loss;
 use crate::simulation::engine_load::{SwitchedLoad, anchor_loads};
 use crate::simulation::plant::Plant;
 
@@ -62,15 +63,17 @@ fn months(sheet: &Worksheet, day: &DayUse, bank_v: f64) -> Vec<(f64, DayHours)> 
     let each = Month::ALL.iter().zip(&figures);
     each.map(|(month, figures)| {
         let sky = solar_day_of(&sheet.inputs, *month, figures.sun_h);
-        let hours = DayHours::new(day, &sky, bank_v);
+        let hours = DayHours::new(day, &sky, bank_v)
+            .with_other(sheet.inputs.other_at_anchor_a(), UnderWay::NEVER);
         (figures.days, hours.scaled(figures.use_pct / 100.0, 1.0))
     })
     .collect()
 }
 
-/// What the sun leaves of a day to be put back by the engine \[A·h\].
+/// What sun and other sources leave of a day to be put back by engine or generator
+/// \[A·h\].
 fn need_of_ah(inputs: &Inputs, hours: &DayHours) -> f64 {
-    if !inputs.engine_charges() {
+    if inputs.dock_charges() {
         return 0.0;
     }
     let used = 1.0 - inputs.daily.saved_pct / 100.0;
@@ -110,7 +113,8 @@ impl Scales {
                 &day.anchor,
                 &solar_day(&asked.inputs, asked.inputs.sun.month),
                 day.bank_v,
-            ),
+            )
+            .with_other(inputs.other_at_anchor_a(), UnderWay::NEVER),
         }
     }
 
@@ -136,7 +140,9 @@ impl Scales {
         let idle = is(CHARGER) && (is(SECOND) || is(DIRECT));
         // These bring the cap that they need.
         let capped_anyway = is(CAP) && (is(SECOND) || is(LARGER) || is(DIRECT));
-        !twice && !idle && !capped_anyway
+        // The engine's alternators do not charge the bank then.
+        let no_engine = is(GENERATOR) && (0..=PULLEY).any(is);
+        !twice && !idle && !capped_anyway && !no_engine
     }
 
     /// The day's use \[A·h\].
@@ -189,6 +195,10 @@ impl Scales {
         if need_ah <= 0.0 {
             return tried;
         }
+        if inputs.generator_charges() {
+            self.weigh_generator(&inputs, need_ah, &mut tried);
+            return tried;
+        }
         let plant = self.plant(&inputs);
         let Ok(daily) = daily_trace(&plant, &DayNeed::new(&inputs, need_ah)) else {
             tried.hours = f64::INFINITY;
@@ -204,12 +214,37 @@ impl Scales {
         tried.hours = runs * seconds / 3600.0;
         let marginal_l = plant.marginal_fuel_l_h(1000.0) * runs * trace.shaft_kwh(seconds);
         let day_l = plant.fuel.idle_l_h * tried.hours + marginal_l;
-        let days_aboard = self.months.iter().fold(0.0, |sum, (days, _)| sum + days);
-        let motoring_h = inputs.rule.under_way_days_week / 7.0 * inputs.rule.motoring_h;
-        let by_motoring = days_aboard * motoring_h / tried.hours.max(1e-9);
+        let by_motoring = self.motoring_h(&inputs) / tried.hours.max(1e-9);
         let days = self.days_like_this(&inputs, need_ah) - by_motoring;
         tried.rough_fuel_l = day_l * days.max(0.0);
         tried
+    }
+
+    /// Motoring in the days aboard of a year \[h\].
+    fn motoring_h(&self, inputs: &Inputs) -> f64 {
+        let days_aboard = self.months.iter().fold(0.0, |sum, (days, _)| sum + days);
+        days_aboard * inputs.rule.under_way_days_week / 7.0 * inputs.rule.motoring_h
+    }
+
+    /// The same with a generator in place of the engine, whose hours and fuel count
+    /// as the engine's.
+    fn weigh_generator(&self, inputs: &Inputs, need_ah: f64, tried: &mut Tried) {
+        let mean_a = self.use_ah(inputs) / 24.0;
+        let load_a = inputs.run.house_load_a.unwrap_or(mean_a);
+        match generator_day(inputs, need_ah, load_a) {
+            Some(day) => {
+                tried.hours = day.hours;
+                let days = self.days_like_this(inputs, need_ah);
+                // Motoring charges too; as many hours of it count as if it gave as much.
+                let by_motoring = self.motoring_h(inputs) / day.hours.max(1e-9);
+                tried.rough_fuel_l = day.fuel_l * (days - by_motoring).max(0.0);
+            }
+            None => {
+                tried.hours = f64::INFINITY;
+                tried.rough_fuel_l = f64::INFINITY;
+                tried.harmful = true;
+            }
+        }
     }
 
     /// What a year with a combination comes to: the same as the year's own.
@@ -226,6 +261,6 @@ impl Scales {
             inputs: self.with(levels),
             ..sheet.clone()
         };
-        harm(&report(&with))
+        harm(&report_without_sensor_loss(&with))
     }
 }

@@ -2,57 +2,34 @@
 //! figure moves within what it may be, and which one reading would narrow them
 //! most.
 //!
-//! `spread` says how far each input may move, `draw` spaces the runs evenly,
-//! `tell` reads ranges and shares off the answers; the sentences stand in
-//! `text::uncertainty`. Only the inputs' spread is in it; what the formulas themselves get
-//! wrong comes on top.
+//! `spread` says how far each input may move, `possible` makes a boat of such
+//! figures and of formulas that are wrong by as much as they were on machines
+//! measured openly, `draw` spaces the runs evenly, `tell` reads ranges and shares
+//! off the answers; the sentences stand in `text::uncertainty`.
 
 mod draw;
+mod possible;
 mod spread;
 mod tell;
 
 use serde::Serialize;
 
-use crate::analysis::energy::energy;
-use crate::analysis::engine_day::{DailyRun, DayNeed, daily_run};
 use crate::boat::{Key, Worksheet};
-use crate::simulation::alternators::Alternators;
-use crate::simulation::steady_state::settled;
 use draw::{Column, RUNS};
+use possible::OUTPUT_FORMULA;
 use spread::Factor;
 
-/// The answers of one run.
-#[derive(Debug, Clone, Copy, PartialEq)]
-struct Answers {
-    /// Engine time a day \[h\]; infinite when no day is long enough.
-    engine_h: f64,
-    /// What the alternator holds, hot \[A\].
-    hot_a: f64,
-}
-
-/// The answers of a worksheet, and nothing else of its report.
-fn answers(sheet: &Worksheet) -> Answers {
-    let run = &sheet.inputs.run;
-    let (from, to) = (run.from_pct / 100.0, run.to_pct / 100.0);
-    let need = DayNeed::of(&sheet.inputs, &energy(sheet));
-    let plant = Alternators::of(&sheet.inputs).plant_of(sheet);
-    Answers {
-        engine_h: match daily_run(&plant, &need) {
-            DailyRun::SunCovers => 0.0,
-            DailyRun::Runs(runs) => runs.hours(),
-            DailyRun::Trouble(_) => f64::INFINITY,
-        },
-        hot_a: plant.charging_a(&settled(&plant, 0.5 * (from + to)).flow),
-    }
-}
+pub use possible::{Answers, PossibleBoat};
 
 /// The calculation of how certain the answer is, done a few runs at a time.
 pub struct Uncertainty {
     sheet: Worksheet,
     /// The one that is varied.
-    drawn: Worksheet,
+    drawn: PossibleBoat,
     factors: Vec<Factor>,
     columns: Vec<Column>,
+    /// That of the error of the output curve's formula.
+    formula: Column,
     stands: Answers,
     found: Vec<Answers>,
 }
@@ -66,10 +43,11 @@ impl Uncertainty {
         let factors = spread::factors(sheet);
         Uncertainty {
             columns: factors.iter().map(|f| Column::of(&f.key.name())).collect(),
+            formula: Column::of(OUTPUT_FORMULA),
             factors,
-            stands: answers(sheet),
+            stands: PossibleBoat::as_it_stands(sheet).answers(),
             found: Vec::with_capacity(RUNS),
-            drawn: sheet.clone(),
+            drawn: PossibleBoat::as_it_stands(sheet),
             sheet: sheet.clone(),
         }
     }
@@ -77,11 +55,11 @@ impl Uncertainty {
     /// Does so many more runs, or as many as are left.
     pub fn step(&mut self, runs: usize) {
         for run in self.found.len()..self.found.len().saturating_add(runs).min(RUNS) {
-            self.drawn.inputs = self.sheet.inputs;
-            for (factor, column) in self.factors.iter().zip(&self.columns) {
-                factor.apply(&self.sheet, &mut self.drawn, column.share(run));
-            }
-            self.found.push(answers(&self.drawn));
+            let share_of = |at: usize| self.columns.get(at).map_or(0.5, |one| one.share(run));
+            let formula = self.formula.share(run);
+            self.drawn
+                .draw(&self.sheet, &self.factors, share_of, formula);
+            self.found.push(self.drawn.answers());
         }
     }
 

@@ -1,7 +1,10 @@
 //! How far each input may be from what it says.
 
-use crate::boat::{Alternator, Basis, Key, WhichAlternator, Worksheet};
+use crate::boat::{
+    Alternator, Basis, HOT_RATED_ANCHOR_SPAN_C, HotRating, Key, WhichAlternator, Worksheet, key,
+};
 use crate::schema::{Confidence, Kind, Spread, Value};
+use crate::simulation::cooling::winding_cooled_as_usual_c;
 use crate::units::UnitOfMeasure;
 use crate::units::{CELSIUS, KELVIN};
 
@@ -10,16 +13,15 @@ const NAMEPLATE: f64 = 0.05;
 /// Part by which a reading may be off: a clamp meter, a tape on a pulley, a
 /// rev counter held against another. Common practice.
 const MEASURED: f64 = 0.02;
-/// The same for temperatures \[K\], where a share of the figure means nothing.
+/// The same for temperatures \[K\], where a share of the figure means nothing: a
+/// thermometer is off by 2, and so is where it is held.
 const NAMEPLATE_K: f64 = 5.0;
-const MEASURED_K: f64 = 2.0;
+const MEASURED_K: f64 = 3.0;
 
 /// An input that may be another than it says.
 pub struct Factor {
     /// Which one.
     pub key: Key,
-    /// The one that is moved in its place.
-    moved: Key,
     moves: Moves,
 }
 
@@ -38,30 +40,8 @@ pub fn factors(sheet: &Worksheet) -> Vec<Factor> {
     let usual = Worksheet::default();
     Key::all()
         .filter(|key| key.applies(&sheet.inputs))
-        .filter_map(|key| moves(sheet, &usual, key).map(|moves| factor(sheet, key, moves)))
+        .filter_map(|key| moves(sheet, &usual, key).map(|moves| Factor { key, moves }))
         .collect()
-}
-
-/// The usual winding temperature on the bench belongs to a machine of usual
-/// efficiency and must stay that; it is as much hotter as the air is cooler.
-fn factor(sheet: &Worksheet, key: Key, moves: Moves) -> Factor {
-    let air = WhichAlternator::ALL
-        .into_iter()
-        .find(|which| which.key(Alternator::anchor_winding_c) == key)
-        .filter(|_| sheet.inputs.get(key) == Value::Absent)
-        .map(|which| which.key(Alternator::anchor_air_c));
-    match (air, moves) {
-        (Some(moved), Moves::Number { down, up }) => Factor {
-            key,
-            moved,
-            moves: Moves::Number { down: up, up: down },
-        },
-        (_, moves) => Factor {
-            key,
-            moved: key,
-            moves,
-        },
-    }
 }
 
 fn moves(sheet: &Worksheet, usual: &Worksheet, key: Key) -> Option<Moves> {
@@ -69,7 +49,9 @@ fn moves(sheet: &Worksheet, usual: &Worksheet, key: Key) -> Option<Moves> {
     let known = sheet.knowledge(key);
     match (spec.kind, spec.spread?) {
         (Kind::Choice { options, .. }, Spread::Either) => {
-            (!known.is_read()).then_some(Moves::Choice(options.len()))
+            // The usual option also stands for papers that do not say.
+            let unsaid = known == Confidence::Nameplate && sheet.inputs.get(key) == spec.default();
+            (unsaid || !known.is_read()).then_some(Moves::Choice(options.len()))
         }
         // The choice of a list stands for the whole list.
         (Kind::Choice { .. }, Spread::Percent(percent)) => {
@@ -79,7 +61,9 @@ fn moves(sheet: &Worksheet, usual: &Worksheet, key: Key) -> Option<Moves> {
         (Kind::Choice { .. }, _) => None,
         (_, spread) => {
             let stands = sheet.figure(key)?;
-            let guess = reach(spread, stands, usual.figure(key)?);
+            let spread = of_this_boat(sheet, key).unwrap_or(spread);
+            let usual = usual.figure(key).unwrap_or(stands);
+            let guess = reach(spread, stands, usual);
             let (down, up) = match finest(known, spec.unit(), stands) {
                 None => guess,
                 Some(off) => {
@@ -90,6 +74,24 @@ fn moves(sheet: &Worksheet, usual: &Worksheet, key: Key) -> Option<Moves> {
             (down + up > 0.0).then_some(Moves::Number { down, up })
         }
     }
+}
+
+/// How far a guess may be off where that depends on the boat.
+fn of_this_boat(sheet: &Worksheet, key: Key) -> Option<Spread> {
+    /// Lithium returns nearly all that goes in \[%\].
+    const LITHIUM_EFFICIENCY: Spread = Spread::By(0.5);
+    let inputs = &sheet.inputs;
+    if key == key!(bank.charge_efficiency_pct) && inputs.bank.chemistry.lead().is_none() {
+        return Some(LITHIUM_EFFICIENCY);
+    }
+    let rated_hot = WhichAlternator::ALL.into_iter().any(|which| {
+        key == which.key(Alternator::anchor_winding_c)
+            && inputs.as_described(which).alternator.hot_rating == HotRating::At93
+    });
+    rated_hot.then_some(Spread::Between(
+        HOT_RATED_ANCHOR_SPAN_C.0,
+        HOT_RATED_ANCHOR_SPAN_C.1,
+    ))
 }
 
 /// How far a guess may be off, down and up.
@@ -144,16 +146,17 @@ impl Factor {
     pub fn apply(&self, sheet: &Worksheet, drawn: &mut Worksheet, share: f64) {
         match self.moves {
             Moves::Number { down, up } => {
-                let range = self.moved.spec().range();
-                if let (Some(stands), Some((low, high))) = (drawn.figure(self.moved), range) {
+                let range = self.key.spec().range();
+                if let (Some(stands), Some((low, high))) = (drawn.figure(self.key), range) {
                     let number = stands + triangle(share, down, up);
-                    let number = Value::Number(number.clamp(low, high));
-                    let _ = drawn.inputs.set(self.moved, number);
+                    let number = as_own(drawn, self.key, number).clamp(low, high);
+                    let _ = drawn.inputs.set(self.key, Value::Number(number));
+                    move_anchor(drawn, self.key, number / stands);
                 }
             }
             Moves::Choice(options) => {
                 let at = ((share * options as f64) as usize).min(options.saturating_sub(1));
-                let _ = drawn.inputs.set(self.moved, Value::Choice(at));
+                let _ = drawn.inputs.set(self.key, Value::Choice(at));
             }
             Moves::List(part) => {
                 let factor = 1.0 + triangle(share, part, part);
@@ -165,10 +168,36 @@ impl Factor {
     }
 }
 
+/// What a case was read at was an engine speed: by another pulley ratio the shaft
+/// turned as much faster then.
+fn move_anchor(drawn: &mut Worksheet, key: Key, ratio: f64) {
+    let turned = WhichAlternator::ALL.into_iter().find(|which| {
+        let installed = drawn.inputs.as_described(*which);
+        which.key(Alternator::pulley_ratio) == key && installed.known_by_case()
+    });
+    if let Some(which) = turned {
+        drawn.inputs.alternator_mut(which).anchor_rpm *= ratio;
+    }
+}
+
+/// A figure that nobody stated belongs to a usual alternator: the winding's
+/// temperature on the bench is told of one with its own losses as soon as it is
+/// stated.
+fn as_own(drawn: &Worksheet, key: Key, number: f64) -> f64 {
+    let anchored = WhichAlternator::ALL
+        .into_iter()
+        .find(|which| which.key(Alternator::anchor_winding_c) == key)
+        .filter(|_| drawn.inputs.get(key) == Value::Absent);
+    match anchored {
+        Some(which) => winding_cooled_as_usual_c(&drawn.inputs.as_described(which), number),
+        None => number,
+    }
+}
+
 /// Where a share (0 to 1) of a triangle lies below, measured from its peak;
 /// `down` and `up` are the reach of its sides. By hand from the triangle's area;
 /// see S. Kotz, J. R. van Dorp, "Beyond Beta", 2004, chapter 1 (from memory).
-fn triangle(share: f64, down: f64, up: f64) -> f64 {
+pub(super) fn triangle(share: f64, down: f64, up: f64) -> f64 {
     let whole = down + up;
     if whole <= 0.0 {
         0.0
@@ -219,7 +248,7 @@ mod tests {
         assert_eq!(finest(Confidence::Measured, Some(AMPERE), 100.0), Some(2.0));
         assert_eq!(
             finest(Confidence::Measured, Some(CELSIUS), 100.0),
-            Some(2.0)
+            Some(3.0)
         );
     }
 }

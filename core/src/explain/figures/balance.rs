@@ -1,6 +1,6 @@
 //! The heat balance that a temperature meets.
 
-use crate::boat::{WhichAlternator, key};
+use crate::boat::{AfterStop, WhichAlternator, key};
 use crate::explain::figure::Explanation;
 use crate::explain::figures::heat::HOT_CARRIED_W;
 use crate::explain::figures::output::AIR_W_K;
@@ -100,7 +100,7 @@ fn air(s: &Instant) -> Explanation {
             told(
                 "Carried off by air for each kelvin, the engine stopped",
                 "W/K",
-                s.boat.plant.space.after_w_k,
+                s.boat.plant.space.after_w_k(s.stopped_s),
             ),
         ),
         _ => (told("Engine then", "°C", s.engine_c), s.figure(&AIR_W_K)),
@@ -116,8 +116,12 @@ fn air(s: &Instant) -> Explanation {
         s.stored(),
     ];
     let explanation = Explanation::of(Term::of(space_air_c::FORMULA, given)).note(why(s));
-    if s.when == When::Soak {
-        explanation.inputs(&[key!(space.blower_after)])
+    if s.when != When::Soak {
+        return explanation;
+    }
+    let explanation = explanation.inputs(&[key!(space.blower_after)]);
+    if s.inputs().space.blower_after == AfterStop::Timed {
+        explanation.inputs(&[key!(space.blower_run_on_min)])
     } else {
         explanation
     }

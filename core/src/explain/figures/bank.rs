@@ -68,7 +68,7 @@ fn explain_ohm(s: &Instant) -> Explanation {
         Cells::Lfp(_) => {
             let cold = lfp_cold_factor(s.inputs().bank.temperature_c);
             let given = [
-                s.input(key!(bank.resistance_ohm_ah)),
+                s.cell_ohm_ah(),
                 told("12 V blocks in series", "", house.blocks),
                 s.input(key!(bank.capacity_ah)),
                 told(

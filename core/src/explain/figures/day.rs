@@ -8,8 +8,8 @@ use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 use crate::physics::charging::{
-    autonomy_days, bank_v, charge_ah, energy_wh, mean_draw_a, part_wh, peukert_share, rest_ah,
-    saved_ah, usable_ah,
+    autonomy_days, bank_v, charge_ah, day_ah, energy_wh, mean_draw_a, part_wh, peukert_share,
+    rest_ah, saved_ah, usable_ah,
 };
 use crate::physics::drive::percent;
 
@@ -21,7 +21,9 @@ pub(super) const FIGURES: &[&Figure] = &[
     &sun::SUN_WH,
     &sun::SUN_FULL_HOURS,
     &sun::SUN_AH,
+    &OTHER_AH,
     &ENGINE_AH,
+    &BANK_AH,
     &USABLE_AH,
     &AUTONOMY_DAYS,
     &NEED_AH,
@@ -125,21 +127,50 @@ pub(super) static BANK_V: Figure =
     })
     .is(|s| Some(s.report().analyses.energy.bank_v));
 
-/// What the sun leaves.
+static OTHER_AH: Figure = Figure::new("energy.other_ah", "From other sources", "A·h", 0, |s| {
+    let given = [s.input(key!(other.wind_a)).symbol("I_other")];
+    Explanation::of(Term::of(day_ah::FORMULA, given))
+        .note("The mean current at anchor, day and night.")
+})
+.only(|boat| boat.inputs().has_other_sources())
+.is(|s| Some(s.report().analyses.energy.other_ah));
+
+/// What sun and other sources leave.
 fn rest(s: &Instant) -> Term {
     let energy = &s.report().analyses.energy;
+    let direct = told(
+        "Solar used by the loads at once, hour by hour",
+        "A·h",
+        energy.sun_direct_ah,
+    );
+    let stored = told(
+        "Solar stored in the bank for the other hours, less its charge efficiency",
+        "A·h",
+        energy.sun_stored_ah,
+    );
+    if energy.other_ah <= 0.0 {
+        return Term::of(rest_ah::FORMULA, [s.figure(&USE_AH), direct, stored]);
+    }
+    let other_direct = told(
+        "The other sources' used by the loads at once",
+        "A·h",
+        energy.other_direct_ah,
+    );
+    let other_stored = told(
+        "The other sources' stored in the bank, less its charge efficiency",
+        "A·h",
+        energy.other_stored_ah,
+    );
     let given = [
         s.figure(&USE_AH),
-        told(
-            "Solar used by the loads at once, hour by hour",
-            "A·h",
-            energy.sun_direct_ah,
-        ),
-        told(
-            "Solar stored in the bank for the other hours, less its charge efficiency",
-            "A·h",
-            energy.sun_stored_ah,
-        ),
+        Term::Sum(vec![
+            direct.symbol("Q_sun,direct"),
+            other_direct.symbol("Q_other,direct"),
+        ]),
+        Term::Sum(vec![
+            stored.symbol("Q_sun,stored"),
+            other_stored.symbol("Q_other,stored"),
+        ]),
     ];
     Term::of(rest_ah::FORMULA, given)
 }
@@ -150,6 +181,9 @@ pub(super) static ENGINE_AH: Figure = Figure::new(
     "A·h",
     0,
     |s| {
+        if s.inputs().generator_charges() {
+            return Explanation::none("The engine is not run for charging: the generator puts back what is left.");
+        }
         if !s.inputs().engine_charges() {
             return Explanation::none("The engine is not run for charging: shore power puts back what solar does not cover.");
         }
@@ -160,6 +194,16 @@ pub(super) static ENGINE_AH: Figure = Figure::new(
 )
 .is(|s| Some(s.report().analyses.energy.engine_ah));
 
+static BANK_AH: Figure = Figure::new(
+    "energy.bank_ah",
+    "The bank holds, at its age",
+    "A·h",
+    0,
+    |s| Explanation::of(s.bank_ah()),
+)
+.only(|boat| boat.inputs().bank.age_years > 0.0)
+.is(|s| Some(s.report().analyses.energy.bank_ah));
+
 static USABLE_AH: Figure = Figure::new(
     "energy.usable_ah",
     "Usable from the bank",
@@ -169,7 +213,7 @@ static USABLE_AH: Figure = Figure::new(
         let window = [
             s.input(key!(bank.window_high_pct)),
             s.input(key!(bank.window_low_pct)),
-            s.input(key!(bank.capacity_ah)),
+            s.bank_ah(),
         ];
         let [high, low, capacity] = window;
         let lead = s.inputs().bank.chemistry.lead();
@@ -193,7 +237,7 @@ static AUTONOMY_DAYS: Figure = Figure::new(
     1,
     |s| {
         if s.report().analyses.energy.autonomy_days.is_none() {
-            return Explanation::none("Solar covers the use: there is no end.");
+            return Explanation::none("Solar and other sources cover the use: there is no end.");
         }
         let given = [s.figure(&USABLE_AH), rest(s)];
         Explanation::of(Term::of(autonomy_days::FORMULA, given))

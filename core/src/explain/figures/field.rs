@@ -158,7 +158,12 @@ fn sensed(s: &Instant) -> Term {
         SensorPlace::Rectifier => Part::Rectifier,
         SensorPlace::Case => Part::Case,
     };
-    s.temperature(place).named(name)
+    let felt = s.temperature(place).named(name);
+    if s.inputs().reg.sensor_low_k > 0.0 {
+        felt.less(s.input(key!(reg.sensor_low_k)))
+    } else {
+        felt
+    }
 }
 
 /// Square of the flux over that of the rating.

@@ -10,6 +10,7 @@ use crate::explain::instant::{Instant, When};
 use crate::explain::term::Term;
 use crate::physics::charging::{after_services_a, charger_input_a, charger_output_a};
 use crate::physics::drive::power_w;
+use crate::physics::regulator::{HELD_BAND_V, allowed_a, held_part};
 use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::moment::{Output, ThermalState};
@@ -38,7 +39,11 @@ fn bank_limits(s: &Instant) -> Vec<Term> {
         let name = "For the house alone: the bank is frozen and takes nothing";
         told(name, "A", plant.taken_a(s.seconds)).symbol("I_house")
     });
-    linked.into_iter().chain(frozen).collect()
+    let cap = plant.bank_cap_a.is_finite().then(|| {
+        let name = "The current cap, measured at the house bank, and the house load";
+        told(name, "A", plant.bank_cap_a + plant.taken_a(s.seconds)).symbol("I_cap")
+    });
+    linked.into_iter().chain(cap).chain(frozen).collect()
 }
 
 /// The own current of each other alternator that charges the house bank.
@@ -65,14 +70,15 @@ pub(super) fn held(s: &Instant) -> Term {
     let can = s.step(Step::CanA);
     let volt = s.step(Step::VoltA).symbol("I_volt");
     if is_direct(s) {
-        let mut sources = vec![can.symbol("I_can")];
+        let mut sources = vec![held_back(s, 0, can.symbol("I_can"))];
         for (installed, alternator) in s.boat.others_on_house() {
             let name = format!(
                 "What the {} may give then",
                 words::alternator(installed.which)
             );
             let can_a = can_a(s, alternator, &s.states[installed.which.index()]);
-            sources.push(told(&name, "A", can_a).symbol("I_can").of_second());
+            let can = told(&name, "A", can_a).symbol("I_can").of_second();
+            sources.push(held_back(s, installed.which.index(), can));
         }
         let mut all = vec![Term::Sum(sources)];
         all.extend(bank_limits(s));
@@ -113,6 +119,30 @@ pub(super) fn held(s: &Instant) -> Term {
     let mut all = vec![Term::Least(vec![can.symbol("I_can"), Term::Sum(asked)])];
     all.extend(others_a(s));
     Term::Sum(all)
+}
+
+/// What an alternator may give, as far as a regulator on its own lets it by the
+/// voltage.
+fn held_back(s: &Instant, alternator: usize, can: Term) -> Term {
+    let plant = &s.boat.plant;
+    if !plant.apart() {
+        return can;
+    }
+    let given = [
+        told(
+            "What its own regulator holds then",
+            "V",
+            plant.held_by(alternator, &s.states[alternator]),
+        ),
+        bank_volts(s),
+        told(
+            "Band in which it takes the field back",
+            "V",
+            HELD_BAND_V * plant.bank.blocks,
+        ),
+    ];
+    let part = Term::of(held_part::FORMULA, given);
+    Term::of(allowed_a::FORMULA, [part, can])
 }
 
 /// What may flow, and what keeps it there.

@@ -1,6 +1,6 @@
 //! What the alternator sheds its heat through.
 
-use crate::boat::key;
+use crate::boat::{Key, key};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::output::SHAFT_RPM;
 use crate::explain::figures::rating::COOLING_FACTOR;
@@ -9,12 +9,10 @@ use crate::explain::figures::terms::told;
 use crate::explain::instant::{Instant, Part, When};
 use crate::explain::term::Term;
 use crate::physics::heat_balance::{
-    fan_factor, heat_to_air_w, inlet_c, rated_w, size, to_air_w_k, to_body_w_k,
+    beside_winding_w_k, fan_factor, heat_to_air_w, inlet_c, rated_w, size, to_air_w_k, to_body_w_k,
 };
 use crate::physics::thermal_shares::{
-    BODY_AIR as BODY_AIR_1520, RECTIFIER_AIR as RECTIFIER_AIR_1520,
     RECTIFIER_BODY as RECTIFIER_BODY_1520, WINDING_AIR as WINDING_AIR_1520,
-    WINDING_BODY as WINDING_BODY_1520,
 };
 
 pub(super) const FIGURES: &[&Figure] = &[
@@ -38,6 +36,7 @@ static FAN_FACTOR: Figure = Figure::new(
             s.figure(&SHAFT_RPM),
             s.input(key!(alt.anchor_rpm)),
             s.input(key!(alt.cooling_exponent)),
+            s.input(key!(alt.still_air_pct)),
         ];
         Explanation::of(Term::of(fan_factor::FORMULA, given))
             .note("Part of the cooling does not come from the fan.")
@@ -58,9 +57,15 @@ fn sized(s: &Instant) -> Term {
     Term::of(size::FORMULA, [Term::of(rated_w::FORMULA, given)])
 }
 
-fn to_air(s: &Instant, w_k: f64) -> Explanation {
+/// That of body or rectifier plate, told against the winding's.
+fn beside_winding(s: &Instant, share: Key) -> Term {
+    let given = [reference(WINDING_AIR_1520), s.input(share)];
+    Term::of(beside_winding_w_k::FORMULA, given)
+}
+
+fn to_air(s: &Instant, reference: Term) -> Explanation {
     let given = [
-        reference(w_k),
+        reference,
         sized(s),
         s.figure(&COOLING_FACTOR),
         s.figure(&FAN_FACTOR),
@@ -68,19 +73,19 @@ fn to_air(s: &Instant, w_k: f64) -> Explanation {
     Explanation::of(Term::of(to_air_w_k::FORMULA, given)).note(SIZED)
 }
 
-fn to_body(s: &Instant, w_k: f64) -> Explanation {
-    Explanation::of(Term::of(to_body_w_k::FORMULA, [reference(w_k), sized(s)])).note(SIZED)
+fn to_body(s: &Instant, reference: Term) -> Explanation {
+    Explanation::of(Term::of(to_body_w_k::FORMULA, [reference, sized(s)])).note(SIZED)
 }
 
 pub(super) static WINDING_AIR: Figure =
     Figure::new("inner.winding_air_w_k", "Winding to air", "W/K", 2, |s| {
-        to_air(s, WINDING_AIR_1520)
+        to_air(s, reference(WINDING_AIR_1520))
     })
     .is(|s| Some(s.network.winding_air));
 
 pub(super) static BODY_AIR: Figure =
     Figure::new("inner.body_air_w_k", "Body to air", "W/K", 2, |s| {
-        to_air(s, BODY_AIR_1520)
+        to_air(s, beside_winding(s, key!(alt.case_air_pct)))
     })
     .is(|s| Some(s.network.body_air));
 
@@ -89,13 +94,13 @@ pub(super) static RECTIFIER_AIR: Figure = Figure::new(
     "Rectifier to air",
     "W/K",
     2,
-    |s| to_air(s, RECTIFIER_AIR_1520),
+    |s| to_air(s, beside_winding(s, key!(alt.rectifier_air_pct))),
 )
 .is(|s| Some(s.network.rectifier_air));
 
 pub(super) static WINDING_BODY: Figure =
     Figure::new("inner.winding_body_w_k", "Winding to body", "W/K", 2, |s| {
-        to_body(s, WINDING_BODY_1520)
+        to_body(s, s.input(key!(alt.coupling_w_k)))
     })
     .is(|s| Some(s.network.winding_body));
 
@@ -104,7 +109,7 @@ pub(super) static RECTIFIER_BODY: Figure = Figure::new(
     "Rectifier to body",
     "W/K",
     2,
-    |s| to_body(s, RECTIFIER_BODY_1520),
+    |s| to_body(s, reference(RECTIFIER_BODY_1520)),
 )
 .is(|s| Some(s.network.rectifier_body));
 

@@ -92,7 +92,10 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
         let bank = s.boat.lead_bank();
         let to_pct = s.inputs().run.to_pct;
         let mean_a = mean_to(s, bank.capacity_ah, bank.charge_efficiency, minutes, to_pct);
-        time_to(s, minutes, s.input(key!(run.to_pct)), efficiency(s), mean_a)
+        // A new bank of as many ampere-hours.
+        let capacity = s.input(key!(bank.capacity_ah));
+        let to = s.input(key!(run.to_pct));
+        time_to(s, capacity, minutes, to, efficiency(s), mean_a)
     },
 )
 .only(has_lead)

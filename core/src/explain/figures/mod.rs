@@ -31,14 +31,17 @@ mod day;
 mod engine;
 mod field;
 mod flow;
+mod generator;
 mod heat;
 mod lead;
 mod legs;
+mod life;
 mod load_dump;
 mod losses;
 mod moment;
 mod notes;
 mod output;
+mod packs;
 mod rating;
 mod run;
 mod steps;
@@ -63,8 +66,10 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
     [
         day::FIGURES,
         daily_run::FIGURES,
+        generator::FIGURES,
         output::OUTPUT,
         temperatures::SETTLED,
+        life::FIGURES,
         output::SPACE,
         rating::FIGURES,
         heat::FIGURES,
@@ -74,6 +79,7 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
         legs::FIGURES,
         lead::FIGURES,
         engine::FIGURES,
+        packs::FIGURES,
         moment::FIGURES,
     ]
     .into_iter()

@@ -67,7 +67,7 @@ static CHARGE_PCT: Figure = Figure::new("moment.charge_pct", "Charge", "%", 0, |
             "A·h",
             gained * s.boat.plant.bank.capacity_ah,
         ),
-        s.input(key!(bank.capacity_ah)),
+        s.bank_ah(),
     ];
     Explanation::of(Term::of(charge_pct::FORMULA, given)).note("The run is stepped through time.")
 })

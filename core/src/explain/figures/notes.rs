@@ -2,7 +2,8 @@
 
 pub(super) const LISTED: &str = "Added up from the list of loads.";
 pub(super) const AS_GIVEN: &str = "As you gave it.";
-pub(super) const SUN_COVERS: &str = "Solar or shore power covers the use; the engine need not run.";
+pub(super) const SUN_COVERS: &str =
+    "Solar, another source, shore power or a generator covers the use; the engine need not run.";
 pub(super) const STEPPED: &str = "There is no closed formula: the run is stepped through time, as current and heat change. The mean current is the run's own, so this line ties time and current together and does not replace the stepping.";
 pub(super) const DAILY: &str =
     " Each run ends at the charge target and begins where the rest of the day left the bank.";

@@ -15,11 +15,14 @@ pub(super) static COOLING_FACTOR: Figure = Figure::new(
     "",
     3,
     |_| {
-        Explanation::none("There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air.")
+        Explanation::none("There is no closed formula: it is searched for until the winding settles at the temperature of the anchor, at full field, at the anchor's speed and in its air; or the case at its current, where both are known.")
             .inputs(&[
                 key!(alt.anchor_winding_c),
+                key!(alt.anchor_case_c),
+                key!(alt.anchor_case_a),
                 key!(alt.anchor_rpm),
                 key!(alt.anchor_air_c),
+                key!(alt.coupling_w_k),
                 key!(alt.efficiency_pct),
             ])
             .figures(&[&WINDING_BODY, &PHASE_20C_OHM])

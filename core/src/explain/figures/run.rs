@@ -71,7 +71,7 @@ static MEAN_BANK_A: Figure = Figure::new("run.mean_bank_a", "Into the bank, mean
     }
     let end_pct = 100.0 * s.boat.trace.soc_at(minutes * 60.0);
     let given = [
-        s.input(key!(bank.capacity_ah)),
+        s.bank_ah(),
         told("State of charge at its end", "%", end_pct),
         s.input(key!(run.from_pct)),
         s.input(key!(bank.charge_efficiency_pct)),

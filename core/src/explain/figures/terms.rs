@@ -12,6 +12,7 @@ use crate::explain::figures::temperatures;
 use crate::explain::instant::{Instant, Part, When};
 use crate::explain::term::Term;
 use crate::explain::used::Used;
+use crate::physics::ageing::{aged_ah, aged_ohm_ah};
 use crate::physics::battery::Bank;
 use crate::physics::charging::charger_input_a;
 use crate::report::Report;
@@ -31,6 +32,32 @@ impl<'a> Instant<'a> {
     /// An input.
     pub(super) fn input(&self, key: Key) -> Term {
         Term::Figure(Used::input(self.boat.sheet, key))
+    }
+
+    /// The bank's capacity at its age.
+    pub(super) fn bank_ah(&self) -> Term {
+        let new = self.input(key!(bank.capacity_ah));
+        let age = self.input(key!(bank.age_years));
+        match self.inputs().bank.age_years > 0.0 {
+            true => Term::of(
+                aged_ah::FORMULA,
+                [new, self.input(key!(bank.fade_pct)), age],
+            ),
+            false => new,
+        }
+    }
+
+    /// What its lithium cells resist at their age.
+    pub(super) fn cell_ohm_ah(&self) -> Term {
+        let new = self.input(key!(bank.resistance_ohm_ah));
+        let age = self.input(key!(bank.age_years));
+        match self.inputs().bank.age_years > 0.0 {
+            true => Term::of(
+                aged_ohm_ah::FORMULA,
+                [new, self.input(key!(bank.rise_pct)), age],
+            ),
+            false => new,
+        }
     }
 
     /// Another figure that is explained.

@@ -71,7 +71,7 @@ fn reached(s: &Instant, minutes: Option<f64>, to: Term, to_pct: f64) -> Explanat
         to_pct,
     );
     let efficiency = s.input(key!(bank.charge_efficiency_pct));
-    time_to(s, minutes, to, efficiency, mean_a)
+    time_to(s, s.bank_ah(), minutes, to, efficiency, mean_a)
 }
 
 pub(super) const NOT_REACHED: &str =
@@ -89,9 +89,10 @@ pub(super) fn mean_to(
     mean_bank_a(capacity_ah, to_pct / 100.0, from, efficiency, minutes)
 }
 
-/// The time that such a mean current takes.
+/// The time that such a mean current takes to fill a capacity.
 pub(super) fn time_to(
     s: &Instant,
+    capacity: Term,
     minutes: f64,
     to: Term,
     efficiency: Term,
@@ -101,7 +102,7 @@ pub(super) fn time_to(
         return Explanation::none("The run begins there or above.");
     }
     let given = [
-        s.input(key!(bank.capacity_ah)),
+        capacity,
         to,
         s.input(key!(run.from_pct)),
         efficiency,

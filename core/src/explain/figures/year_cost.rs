@@ -4,10 +4,21 @@ use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::arrangement::{BOUGHT, hours_a_year, litres_a_year, of_year};
 use crate::explain::term::Term;
+use crate::physics::ageing::{bank_years, cycle_years};
 use crate::physics::money::{bank_a_year, capital_recovery, priced, wear_per_hour, year_total};
 use crate::physics::sources::ECONOMY;
 
-pub(super) const FIGURES: &[&Figure] = &[&WEAR, &FUEL, &ENGINE, &SHORE, &BANK, &CAPITAL, &TOTAL];
+pub(super) const FIGURES: &[&Figure] = &[
+    &WEAR,
+    &FUEL,
+    &ENGINE,
+    &GENERATOR,
+    &SHORE,
+    &BANK_YEARS,
+    &BANK,
+    &CAPITAL,
+    &TOTAL,
+];
 
 pub(super) static WEAR: Figure = Figure::new(
     "inner.arrangement.wear_hour",
@@ -42,6 +53,22 @@ static ENGINE: Figure = Figure::new("arrangement.year.engine", "A year: engine",
 })
 .is(|s| s.year(|year| year.engine));
 
+static GENERATOR: Figure = Figure::new(
+    "arrangement.year.generator",
+    "A year: generator",
+    "",
+    0,
+    |s| {
+        of_year(s, || {
+            let hours = s.a_year("Generator", "h", "t_gen,day", |sums| sums.generator_h);
+            let wear = s.input(key!(genset.wear_h)).symbol("K_gen,h");
+            Term::of(priced::FORMULA, [hours, wear])
+        })
+        .note("Service and wear for each hour it runs.")
+    },
+)
+.is(|s| s.year(|year| year.generator));
+
 static SHORE: Figure = Figure::new(
     "arrangement.year.shore",
     "A year: shore power",
@@ -59,6 +86,29 @@ static SHORE: Figure = Figure::new(
 )
 .is(|s| s.year(|year| year.shore));
 
+static BANK_YEARS: Figure = Figure::new(
+    "arrangement.year.bank_years",
+    "The bank lasts",
+    "years",
+    1,
+    |s| {
+        of_year(s, || {
+            let given = [
+                s.input(key!(cost.cycles)),
+                s.input(key!(bank.capacity_ah)),
+                s.a_year("Used", "A·h", "Q_day", |sums| sums.use_ah),
+            ];
+            let by_cycles = Term::of(cycle_years::FORMULA, given);
+            Term::of(
+                bank_years::FORMULA,
+                [by_cycles, s.input(key!(cost.calendar_years))],
+            )
+        })
+        .note("Until its full cycles or its years are over, whichever is first.")
+    },
+)
+.is(|s| s.year(|year| year.bank_years));
+
 static BANK: Figure = Figure::new(
     "arrangement.year.bank",
     "A year: wear of the bank",
@@ -66,15 +116,10 @@ static BANK: Figure = Figure::new(
     0,
     |s| {
         of_year(s, || {
-            let given = [
-                s.input(key!(cost.bank)),
-                s.a_year("Used", "A·h", "Q_day", |sums| sums.use_ah),
-                s.input(key!(bank.capacity_ah)),
-                s.input(key!(cost.cycles)),
-            ];
-            Term::of(bank_a_year::FORMULA, given)
+            let years = s.figure(&BANK_YEARS).symbol("N_bank");
+            Term::of(bank_a_year::FORMULA, [s.input(key!(cost.bank)), years])
         })
-        .note("Each full cycle uses up its part of the bank's life.")
+        .note("Its price over the years that it lasts.")
     },
 )
 .is(|s| s.year(|year| year.bank));
@@ -105,6 +150,7 @@ pub(super) static TOTAL: Figure =
             let given = [
                 s.figure(&FUEL),
                 s.figure(&ENGINE),
+                s.figure(&GENERATOR),
                 s.figure(&SHORE),
                 s.figure(&BANK),
                 s.figure(&CAPITAL),

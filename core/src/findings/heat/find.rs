@@ -15,7 +15,7 @@ use crate::simulation::Limit;
 
 /// A sensor on the case matters from this much below the winding's limit
 /// \[K\]. Own reasoning.
-const LAG_MATTERS_K: f64 = 15.0;
+const LAG_MATTERS_K: f64 = 12.0;
 
 /// Whether anything gets too hot.
 pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
@@ -99,6 +99,7 @@ fn too_hot(
         alternator: limit.alternator,
         peak_c: limit.peak_c,
         hottest_c: limit.hottest_c(),
+        at_most: limit.at_most,
         limit_c: limit.limit_c,
         after_disconnect: limit.passed()
             && opening.is_some_and(|opening| disconnected_first(opening.after_s)),
@@ -131,6 +132,7 @@ fn near_limit(inputs: &Inputs, limits: &[PartLimit], found: &mut Vec<Finding>) {
             alternator: limit.alternator,
             part: limit.part,
             hottest_c: limit.hottest_c(),
+            at_most: limit.at_most,
             limit_c: limit.limit_c,
             remedy: remedy(inputs, &limit),
         },
@@ -179,7 +181,9 @@ fn case_sensor(
     let winding_c = run.peak.winding_c;
     let limit_c = Part::Winding.limit_c(installed.alternator);
     let held = temperature_held(installed, run, &report.run);
-    if held && winding_c > set_point_c + 15.0 && winding_c > limit_c - LAG_MATTERS_K {
+    // What a sensor reads too low is no lag; it has a finding of its own.
+    let held_c = set_point_c + installed.regulator().sensor_low_k;
+    if held && winding_c > held_c + 15.0 && winding_c > limit_c - LAG_MATTERS_K {
         add(
             found,
             HeatFinding::CaseSensorLags {

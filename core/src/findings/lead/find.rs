@@ -69,7 +69,7 @@ fn set_v(inputs: &Inputs) -> f64 {
 
 /// Whether anything else than a built-in regulator charges the bank.
 fn others(inputs: &Inputs) -> bool {
-    !built_in(inputs) || inputs.shore.charger_a > 0.0 || inputs.sun.panel_w > 0.0
+    !built_in(inputs) || inputs.mains_charger_a() > 0.0 || inputs.sun.panel_w > 0.0
 }
 
 fn too_much(inputs: &Inputs, kind: &InBlocks, found: &mut Vec<Finding>) {
@@ -213,10 +213,9 @@ fn never_full(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
 /// Hours from where the daily charge ends to full, at the charge voltage: the
 /// missing charge falls to a third in each of its tail's hours.
 fn to_full_h(inputs: &Inputs) -> f64 {
-    let Some(kind) = inputs.bank.chemistry.lead() else {
+    let Some(kind) = inputs.lead_cells() else {
         return 0.0;
     };
-    let kind = kind.at_temperature(inputs.bank.temperature_c);
     let missing = (100.0 - inputs.run.to_pct) / (100.0 - FULL_PCT);
     kind.taper_h * missing.max(1.0).ln() / kind.efficiency
 }

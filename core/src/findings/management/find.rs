@@ -125,7 +125,8 @@ fn less_current(inputs: &Inputs) -> LessCurrent {
             by_link,
         };
     }
-    let each = inputs.two.role == SecondRole::House;
+    // Two caps that are measured at the bank each see what both give.
+    let each = inputs.two.role == SecondRole::House && inputs.bank_cap_a().is_none();
     let cap_a = if each { 0.5 * set_a } else { set_a };
     match (inputs.way.kind, inputs.reg.kind) {
         (WayKind::Converter, _) if each => LessCurrent::SetChargerAndSecond { set_a },
@@ -157,12 +158,18 @@ pub(crate) fn less_voltage(inputs: &Inputs) -> LessVoltage {
 fn only_the_house(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
     let limit_a = inputs.charge_limit_a();
     let house_a = report.run.house_load_a;
-    // What the held voltage lets into the bank does not depend on the house.
+    // What the held voltage or a cap at the bank lets into it does not depend on the
+    // house.
+    let at_bank = |limit: Limit| match limit {
+        Limit::ChargeVoltage => true,
+        Limit::CurrentCap => inputs.bank_cap_a().is_some(),
+        _ => false,
+    };
     let bank_a = report
         .run
         .series
         .iter()
-        .filter(|moment| moment.limit != Limit::ChargeVoltage)
+        .filter(|moment| !at_bank(moment.limit))
         .map(|moment| moment.bank_a);
     let without_a = bank_a.fold(0.0, f64::max) + house_a;
     if inputs.bank.chemistry != Chemistry::Lfp

@@ -120,6 +120,7 @@ mod tests {
 
     const COOL: PartTemperatures = PartTemperatures {
         winding_c: 90.0,
+        winding_may_be_c: None,
         case_c: 80.0,
         rectifier_c: 85.0,
         air_c: 50.0,

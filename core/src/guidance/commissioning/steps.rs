@@ -30,7 +30,7 @@ pub(super) fn applies(code: StepCode, inputs: &Inputs) -> bool {
     let engine = inputs.engine_charges();
     let external = engine && inputs.reg.kind == RegulatorKind::External;
     let converter = engine && inputs.way.kind == WayKind::Converter;
-    let shore_charger = inputs.shore.charger_a > 0.0;
+    let shore_charger = inputs.mains_charger_a() > 0.0;
     let straight = inputs.straight_into_house();
     let linked = engine && inputs.limit_linked();
     // Drop-in packs have nothing to trigger and little to read back.
@@ -151,7 +151,7 @@ pub(super) fn figure(code: StepCode, f: &Figures) -> Option<StepFigure> {
             voltage: volts(inputs.way.start_v),
         },
         StepCode::ChargerOn => StepFigure::ShoreCharger {
-            current: amperes(inputs.shore.charger_a.min(f.settings.setting_limit_a)),
+            current: amperes(inputs.mains_charger_a().min(f.settings.setting_limit_a)),
             voltage: volts(f.charge_v),
         },
         StepCode::HotBegin => begin_at(f),

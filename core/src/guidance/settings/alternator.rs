@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use crate::analysis::{Part, PartTemperatures};
 use crate::boat::key;
-use crate::boat::{Alternator, Inputs, InstalledAlternator, SecondRole, WayKind};
+use crate::boat::{Alternator, Inputs, InstalledAlternator};
 use crate::guidance::settings::amount::set_a;
 use crate::guidance::settings::cap::{Decided, MARGIN, cap};
 use crate::guidance::settings::charger::profile;
@@ -33,6 +33,11 @@ pub enum AlternatorReason {
     AsGiven {
         /// What it holds hot.
         hot: Quantity,
+    },
+    /// The worksheet's own cap, measured at the house bank.
+    AsGivenAtBank {
+        /// What the house draws on top of it.
+        house: Quantity,
     },
     /// What it holds hot, and a margin that spares it while it is cold.
     HoldsHot {
@@ -114,9 +119,10 @@ pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
         (1.0, f64::INFINITY)
     };
     // Two regulators that know nothing of each other: each keeps to its half, as
-    // the finding that asks for a cap says it.
-    let direct = inputs.way.kind == WayKind::Direct;
-    let both = house && direct && inputs.two.role == SecondRole::House && !inputs.limit_linked();
+    // the finding that asks for a cap says it. Two that measure at the bank each see
+    // what both give.
+    let at_bank = inputs.bank_cap_a().is_some();
+    let both = house && inputs.two_on_house() && !inputs.limit_linked() && !at_bank;
     let within_a = setting_within_a(limit_a) / if both { 2.0 } else { 1.0 };
     let (cap_a, decided) = cap(inputs, installed.alternator, hot_a, share, within_a);
     let (bank_limit, hot) = (amperes(limit_a), amperes(hot_a));
@@ -128,7 +134,13 @@ pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
     }
     let (reason, from) = match decided {
         Decided::Stated => (
-            AlternatorReason::AsGiven { hot },
+            if house && at_bank {
+                AlternatorReason::AsGivenAtBank {
+                    house: amperes(case.report.analyses.run.house_load_a),
+                }
+            } else {
+                AlternatorReason::AsGiven { hot }
+            },
             Source::Worksheet(key!(reg.current_cap_a)),
         ),
         Decided::Hot => (

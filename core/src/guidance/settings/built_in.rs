@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::boat::key;
-use crate::boat::{RegulatorKind, WayKind, WhichAlternator};
+use crate::boat::{RegulatorKind, Regulators, WayKind, WhichAlternator};
 use crate::guidance::settings::alternator::{at_start_battery, current, held, hottest};
 use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
 use crate::units::Quantity;
@@ -50,6 +50,16 @@ pub enum BuiltInReason {
     NothingStopsIt {
         /// Where the bank disconnects.
         opens_at: Quantity,
+    },
+    /// Of two regulators on their own the one with the higher voltage carries all.
+    HigherCarriesAll {
+        /// By how much they differ now.
+        higher: Quantity,
+    },
+    /// Two regulators share by a link.
+    Linked {
+        /// So that both stay equally warm, not by what each gives hot.
+        equal_heat: bool,
     },
     /// Two regulators set apart take turns.
     TakeTurns {
@@ -141,6 +151,23 @@ fn no_cut_off(case: Case) -> Option<Setting> {
     })
 }
 
+/// Why the second regulator is set as the first one.
+fn as_first(case: Case) -> BuiltInReason {
+    let inputs = case.inputs;
+    match inputs.regulators() {
+        Regulators::LinkedShare => BuiltInReason::Linked { equal_heat: false },
+        Regulators::LinkedHeat => BuiltInReason::Linked { equal_heat: true },
+        Regulators::Apart if inputs.two.voltage_offset_v != 0.0 => {
+            BuiltInReason::HigherCarriesAll {
+                higher: volts(inputs.two.voltage_offset_v.abs()).to(2),
+            }
+        }
+        Regulators::Apart | Regulators::Together => BuiltInReason::TakeTurns {
+            apart: volts(0.1 * case.figures.blocks),
+        },
+    }
+}
+
 /// The second alternator's regulator.
 pub(super) fn second(case: Case) -> Option<Group> {
     let (inputs, f) = (case.inputs, case.figures);
@@ -154,9 +181,7 @@ pub(super) fn second(case: Case) -> Option<Group> {
             Setting::new(
                 SettingCode::Others,
                 SettingValue::AsFirstAlternator,
-                BuiltInReason::TakeTurns {
-                    apart: volts(0.1 * f.blocks),
-                },
+                as_first(case),
                 Source::CommonPractice,
             ),
         ],

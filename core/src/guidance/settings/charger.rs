@@ -58,17 +58,21 @@ pub(super) fn remote_off(case: Case) -> Option<Setting> {
     })
 }
 
-/// The charger on shore power.
+/// The charger on shore power or a generator.
 pub(super) fn shore_charger(case: Case) -> Group {
     let f = case.figures;
-    let charger_a = case.inputs.shore.charger_a;
+    let charger_a = case.inputs.mains_charger_a();
     let most_a = charger_a.min(f.setting_limit_a);
     let (reason, from) = if most_a < charger_a {
         let charger = amperes(charger_a);
         (ChargerReason::BankTakesLess { charger }, f.limit_from)
     } else {
         let bank_limit = amperes(f.setting_limit_a);
-        let from = Source::Worksheet(key!(shore.charger_a));
+        let from = Source::Worksheet(if charger_a > case.inputs.shore.charger_a {
+            key!(genset.charger_a)
+        } else {
+            key!(shore.charger_a)
+        });
         (ChargerReason::ChargerGivesLess { bank_limit }, from)
     };
     let current = SettingValue::current(most_a);

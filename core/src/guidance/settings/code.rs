@@ -72,6 +72,8 @@ codes! {
         SetPoint = "set_point",
         /// The range in which the field is taken back.
         FoldBack = "fold_back",
+        /// What the regulator does when its temperature sensor fails.
+        SensorLoss = "sensor_loss",
         /// Least field at low speed.
         LowSpeed = "low_speed",
         /// The wait before the first field.

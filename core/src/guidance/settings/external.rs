@@ -3,11 +3,10 @@
 use serde::Serialize;
 
 use crate::boat::key;
-use crate::boat::{LinkLoss, WayKind, WhichAlternator};
+use crate::boat::{WayKind, WhichAlternator};
 use crate::guidance::settings::alternator::{current, held, hottest};
-use crate::guidance::settings::amount::set_a;
+use crate::guidance::settings::link::data_link;
 use crate::guidance::settings::{Case, Device, Group, Setting, SettingCode, SettingValue, Source};
-use crate::simulation::management::setting_within_a;
 use crate::units::quantity::{
     Quantity, QuantityKind, amperes, kelvin, kilowatts_of, minutes, percent, rpm, volts,
 };
@@ -73,6 +72,8 @@ pub enum RegulatorReason {
         /// Whether it falls as the bank fills, and a voltage is sent too.
         as_it_fills: bool,
     },
+    /// Without its sensor nobody feels how hot the alternator gets.
+    NobodyFeelsTheHeat,
     /// Without the link nobody tells the regulator what the bank may take.
     NobodyTellsIt,
     /// Without the link the bank's limit must hold by a setting.
@@ -111,6 +112,12 @@ pub(super) fn regulator(case: Case) -> Group {
         },
         Source::Worksheet(key!(reg.fold_band_k)),
     ));
+    settings.push(Setting::new(
+        SettingCode::SensorLoss,
+        SettingValue::StopCharging,
+        RegulatorReason::NobodyFeelsTheHeat,
+        Source::CommonPractice,
+    ));
     settings.push(low_speed(case));
     if inputs.reg.field_cap_pct < 100.0 {
         settings.push(Setting::new(
@@ -133,7 +140,7 @@ pub(super) fn regulator(case: Case) -> Group {
         Source::CommonPractice,
     ));
     settings.push(soft_start(case));
-    settings.extend(link(case));
+    settings.extend(data_link(case));
     if f.lithium && inputs.straight_into_house() && !inputs.packs_closed() {
         let [_, off_v, open_v] = f.high_v;
         settings.push(Setting::new(
@@ -150,43 +157,6 @@ pub(super) fn regulator(case: Case) -> Group {
         device: Device::Regulator,
         settings,
     }
-}
-
-/// What follows from a data link: the limits, and what happens without them.
-fn link(case: Case) -> Vec<Setting> {
-    let (inputs, f) = (case.inputs, case.figures);
-    if !inputs.limit_linked() {
-        return Vec::new();
-    }
-    let as_it_fills = inputs.sent_v().is_some();
-    let limit = amperes(f.bank_limit_a);
-    let (on_loss, reason, from) = match inputs.reg.link_loss {
-        LinkLoss::OwnSettings => (
-            SettingValue::GoOnWithin {
-                voltage: volts(f.charge_v),
-                current: set_a(setting_within_a(f.bank_limit_a)),
-            },
-            RegulatorReason::HoldsWithoutLink { bank_limit: limit },
-            Source::Calculated,
-        ),
-        LinkLoss::Unsaid | LinkLoss::Stops => (
-            SettingValue::StopCharging,
-            RegulatorReason::NobodyTellsIt,
-            Source::CommonPractice,
-        ),
-    };
-    vec![
-        Setting::new(
-            SettingCode::LinkLimits,
-            SettingValue::FollowLink { volts: as_it_fills },
-            RegulatorReason::SentAtMost {
-                current: limit,
-                as_it_fills,
-            },
-            f.limit_from,
-        ),
-        Setting::new(SettingCode::LinkLoss, on_loss, reason, from),
-    ]
 }
 
 fn sense(case: Case) -> Setting {

@@ -239,7 +239,7 @@ pub(crate) fn set_point(installed: &InstalledAlternator, peak: &PartTemperatures
     } else {
         stated_c
     };
-    let over_k = (peak.winding_c - class_c)
+    let over_k = (peak.winding_at_most_c() - class_c)
         .max(peak.rectifier_c - alternator.rectifier_limit_c)
         .max(peak.case_c - alternator.case_limit_c)
         .max(0.0);

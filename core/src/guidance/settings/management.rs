@@ -3,7 +3,6 @@
 use serde::Serialize;
 
 use crate::boat::{RegulatorKind, WayKind};
-use crate::guidance::settings::closed_packs;
 use crate::guidance::settings::{
     Case, ChargingOff, Device, FieldCut, Group, Setting, SettingCode, SettingValue, Source,
 };
@@ -87,9 +86,6 @@ pub(super) fn management(case: Case) -> Group {
     let [warn_v, off_v, open_v] = f.high_v;
     let cell = |v: f64| volts(f.cell_v(v)).to(2);
     let [soonest, latest] = CONTACTOR_S.map(|s| Quantity::new(s, QuantityKind::Seconds));
-    if case.inputs.packs_closed() {
-        return closed_packs::closed_packs(case);
-    }
     let mut settings = vec![
         Setting::new(
             SettingCode::HighWarning,

@@ -20,6 +20,7 @@ mod code;
 mod converter;
 mod external;
 mod figures;
+mod link;
 mod low_voltage;
 mod management;
 mod reason;
@@ -101,7 +102,7 @@ pub enum Device {
     ClosedPacks,
     /// A lead bank's alarm and switch.
     LowVolts,
-    /// The charger on shore power.
+    /// The charger on shore power or a generator.
     ShoreCharger,
     /// The start battery.
     StartBattery,
@@ -249,12 +250,12 @@ pub fn settings(sheet: &Worksheet, report: &Report) -> Settings {
             groups.push(converter::to_start(case));
         }
     }
-    groups.push(if figures.lithium {
-        management::management(case)
-    } else {
-        low_voltage::low_voltage(case)
+    groups.push(match (figures.lithium, inputs.packs_closed()) {
+        (true, true) => closed_packs::closed_packs(case),
+        (true, false) => management::management(case),
+        (false, _) => low_voltage::low_voltage(case),
     });
-    if inputs.shore.charger_a > 0.0 {
+    if inputs.mains_charger_a() > 0.0 {
         groups.push(charger::shore_charger(case));
     }
     groups.push(start_battery::start_battery(case));

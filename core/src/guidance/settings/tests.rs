@@ -184,6 +184,7 @@ fn set_points() {
     let mut inputs = Worksheet::default().inputs;
     let at = |inputs: &crate::Inputs, winding_c: f64| {
         let peak = PartTemperatures {
+            winding_may_be_c: None,
             winding_c,
             case_c: 100.0,
             rectifier_c: 110.0,

@@ -113,7 +113,12 @@ impl LeadKind {
     /// This battery at a temperature \[°C\]: a cold one takes less at its
     /// compensated voltage and fills more slowly, a warm one more.
     pub fn at_temperature(self, celsius: f64) -> LeadKind {
-        let factor = interpolate(&ACCEPTANCE, celsius).unwrap_or_default();
+        self.of_condition(interpolate(&ACCEPTANCE, celsius).unwrap_or_default())
+    }
+
+    /// This battery in such a condition that it takes a multiple of what a healthy
+    /// one takes, and fills as much sooner.
+    pub fn of_condition(self, factor: f64) -> LeadKind {
         LeadKind {
             acceptance_per_ah: factor * self.acceptance_per_ah,
             taper_h: self.taper_h / factor,

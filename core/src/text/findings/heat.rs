@@ -45,16 +45,19 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
             alternator,
             part,
             hottest_c,
+            at_most,
             limit_c,
             remedy,
         } => format!(
-            "The {}'s {} gets to {}; {} is {}. Less than {} is left, which a warmer day or a dusty fan uses up. {}",
+            "The {}'s {} {} to {}; {} is {}. Less than {} is left, which a warmer day or a dusty fan uses up.{} {}",
             words::alternator(*alternator),
             words::part(*part),
+            words::may(*at_most, "gets", "get"),
             show(celsius(*hottest_c)),
             show(celsius(*limit_c)),
             words::limit_of(*part),
             show(kelvin(NEAR_K)),
+            words::only_case_known(*at_most),
             to_do(*remedy)
         ),
         HeatFinding::CaseSensorLags {
@@ -161,20 +164,23 @@ fn part_too_hot(part: Part, too_hot: &PartTooHot, reader: &Reader) -> String {
             show(reached_c)
         )
     } else if in_this_run {
-        format!("reaches {} in this run", show(reached_c))
+        let reaches = words::may(too_hot.at_most, "reaches", "reach");
+        format!("{reaches} {} in this run", show(reached_c))
     } else {
-        format!("would settle at {} in a longer run", show(reached_c))
+        let settles = words::may(too_hot.at_most, "would settle", "settle");
+        format!("{settles} at {} in a longer run", show(reached_c))
     };
     let remedy = match too_hot.remedy {
         Some(remedy) => format!(" {}", to_do(remedy)),
         None => String::new(),
     };
     format!(
-        "The {}'s {} {reaches}; {} is {}.{remedy}",
+        "The {}'s {} {reaches}; {} is {}.{}{remedy}",
         words::alternator(too_hot.alternator),
         words::part(part),
         show(too_hot.limit_c),
-        words::limit_of(part)
+        words::limit_of(part),
+        words::only_case_known(too_hot.at_most)
     )
 }
 

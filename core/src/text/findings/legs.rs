@@ -16,10 +16,14 @@ const WARM_C: f64 = 60.0;
 pub(super) fn sentence(finding: &LegFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     match finding {
-        LegFinding::TooHot(hot) => hot_leg(hot, "reaches", "", reader),
+        LegFinding::TooHot(hot) => {
+            let reaches = words::may(hot.at_most, "reaches", "reach");
+            hot_leg(hot, &reaches, "", reader)
+        }
         LegFinding::NearLimit(hot) => {
             let little = " A warmer day or a dusty fan uses up what is left.";
-            hot_leg(hot, "gets to", little, reader)
+            let gets = words::may(hot.at_most, "gets to", "get to");
+            hot_leg(hot, &gets, little, reader)
         }
         LegFinding::Disconnects {
             leg,

@@ -6,6 +6,7 @@ mod cable;
 mod charge;
 mod day;
 mod engine;
+mod generator;
 mod heat;
 mod inputs;
 mod lead;
@@ -15,6 +16,8 @@ mod lithium;
 mod load_dump;
 mod management;
 mod packs;
+mod sensor;
+mod sharing;
 mod speed;
 mod voltage;
 
@@ -33,6 +36,8 @@ pub fn sentence(finding: &Finding, reader: &Reader) -> String {
         Finding::Voltage(finding) => voltage::sentence(finding, reader),
         Finding::Inputs(finding) => inputs::sentence(finding, reader),
         Finding::Heat(finding) => heat::sentence(finding, reader),
+        Finding::Sensor(finding) => sensor::sentence(finding, reader),
+        Finding::Sharing(finding) => sharing::sentence(finding, reader),
         Finding::Leg(finding) => legs::sentence(finding, reader),
         Finding::Speed(finding) => speed::sentence(finding, reader),
         Finding::Day(finding) => day::sentence(finding, reader),
@@ -40,6 +45,7 @@ pub fn sentence(finding: &Finding, reader: &Reader) -> String {
         Finding::Lithium(finding) => lithium::sentence(finding, reader),
         Finding::Lead(finding) => lead::sentence(finding, reader),
         Finding::Engine(finding) => engine::sentence(finding, reader),
+        Finding::Generator(finding) => generator::sentence(finding, reader),
         Finding::Belt(finding) => belt::sentence(finding, reader),
         Finding::LoadDump(finding) => load_dump::sentence(finding, reader),
         Finding::Cable(finding) => cable::sentence(finding, reader),

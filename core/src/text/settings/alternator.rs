@@ -18,6 +18,10 @@ pub(super) fn reason(reason: &AlternatorReason, reader: &Reader) -> String {
         AlternatorReason::AsGiven { hot } => {
             format!("As you set it; it holds {} hot.", show(hot))
         }
+        AlternatorReason::AsGivenAtBank { house } => format!(
+            "As you set it, measured at the bank's shunt; the alternator gives {} more for the house.",
+            show(house)
+        ),
         AlternatorReason::HoldsHot {
             hot,
             engine,

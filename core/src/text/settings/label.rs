@@ -47,6 +47,7 @@ const fn name(group: GroupCode, code: SettingCode) -> &'static str {
         SettingCode::FieldCut => "Field cut-off input",
         SettingCode::FieldCap => "Field cap",
         SettingCode::LinkLimits => "Limits over the data link",
+        SettingCode::SensorLoss => "When the temperature sensor fails",
         SettingCode::LinkLoss => "When the data link is lost",
         SettingCode::EachPack => "Charge limit of each pack",
         SettingCode::PackFuse => "Fuse at each pack",

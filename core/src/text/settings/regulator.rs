@@ -53,6 +53,9 @@ pub(super) fn external(reason: &RegulatorReason, reader: &Reader) -> String {
             at_most(current, reader),
             if as_it_fills { " and as it fills" } else { "" }
         ),
+        RegulatorReason::NobodyFeelsTheHeat => {
+            "Nobody feels how hot the alternator gets then; a regulator that can only go on should go on at half field.".to_string()
+        }
         RegulatorReason::NobodyTellsIt => {
             "Nobody tells it then what the bank may take, and the battery may be about to disconnect.".to_string()
         }
@@ -115,6 +118,18 @@ pub(super) fn built_in(reason: &BuiltInReason, reader: &Reader) -> String {
         BuiltInReason::TakeTurns { apart } => format!(
             "Two set {} apart would take turns; let one lead, or link them.",
             show(apart)
+        ),
+        BuiltInReason::HigherCarriesAll { higher } => format!(
+            "As the first one's, both sense wires on the same two posts of the bank. Now they differ by {}: the one with more carries everything until it cuts its field.",
+            show(higher)
+        ),
+        BuiltInReason::Linked { equal_heat } => format!(
+            "The link shares the load {}. Give both the same settings: each must hold by itself when the link is lost.",
+            if equal_heat {
+                "so that both stay equally warm"
+            } else {
+                "by what each gives hot"
+            }
         ),
         BuiltInReason::BankVoltage => {
             "What the bank is charged to; nothing to set on a built-in regulator.".to_string()

@@ -25,12 +25,17 @@ const fn line(id: &'static str, what: &'static str, cost: fn(&YearCost) -> f64) 
     YearLine { id, what, cost }
 }
 
-static YEAR: [YearLine; 6] = [
+static YEAR: [YearLine; 7] = [
     line("arrangement.year.fuel", "A year: fuel", |year| year.fuel),
     line(
         "arrangement.year.engine",
         "… engine, service and wear",
         |year| year.engine,
+    ),
+    line(
+        "arrangement.year.generator",
+        "… generator, service and wear",
+        |year| year.generator,
     ),
     line("arrangement.year.shore", "… shore power", |year| {
         year.shore

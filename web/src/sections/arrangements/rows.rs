@@ -39,7 +39,10 @@ pub fn judged_rows(outcomes: &[Outcome], reader: &Reader) -> Vec<JudgedRow> {
         title: row.title,
         cells: judged(row, outcomes, reader),
     };
-    ROWS.iter().map(judged).collect()
+    let rows = ROWS.iter().map(judged);
+    // What no arrangement has is no row.
+    rows.filter(|row| row.cells.iter().any(|(text, _)| text != NOTHING))
+        .collect()
 }
 
 fn judged(row: &Row, outcomes: &[Outcome], reader: &Reader) -> Vec<(String, Judged)> {
@@ -77,10 +80,13 @@ fn plain(text: String) -> (String, f64) {
     (text, f64::NAN)
 }
 
+/// What stands where there is no figure.
+const NOTHING: &str = "–";
+
 /// A figure that may be missing, the less the better.
 fn figure(reader: &Reader, value: Option<f64>, of: fn(f64) -> Quantity) -> (String, f64) {
     match value {
-        None => plain("–".to_string()),
+        None => plain(NOTHING.to_string()),
         Some(value) => (reader.show(of(value)), value),
     }
 }
@@ -121,13 +127,22 @@ fn years(reader: &Reader, value: f64) -> String {
 }
 
 /// Every row, in the order of the table.
-static ROWS: [Row; 20] = [
+static ROWS: [Row; 24] = [
     row("Engine, a day", engine_time),
     row("Alternator survives", |_, o| match o.verdict.survives() {
         true => ("yes".to_string(), 0.0),
         false => ("no".to_string(), 1.0),
     }),
     row("… a year", |r, o| figure(r, o.hours_year, hours)),
+    row("Generator, a day", |r, o| {
+        figure(r, o.generator_h_day, |hours| minutes(60.0 * hours))
+    }),
+    row("Generator, a year", |r, o| {
+        figure(r, o.generator_h_year, hours)
+    }),
+    row("Filled at the dock in", |r, o| {
+        figure(r, o.dock_fill_h, |hours| minutes(60.0 * hours))
+    }),
     row("To the target of the run", |r, o| {
         match o.minutes_to_target {
             None => ("not reached".to_string(), f64::INFINITY),
@@ -187,8 +202,12 @@ static ROWS: [Row; 20] = [
     row("A kW·h used aboard, all in", |r, o| {
         figure(r, o.used_kwh, cents)
     }),
+    row("The bank lasts", |r, o| match o.bank_years {
+        None => plain(NOTHING.to_string()),
+        Some(time) => (years(r, time), -time),
+    }),
     row("Paid back after", |r, o| match o.payback_years {
-        _ if o.bought == 0.0 => plain("–".to_string()),
+        _ if o.bought == 0.0 => plain(NOTHING.to_string()),
         None => ("never".to_string(), f64::INFINITY),
         Some(time) => (years(r, time), time),
     }),

@@ -34,6 +34,10 @@ pub fn Legs() -> impl IntoView {
         state.can_undo("Usual legs added");
         state.add_legs(state.sheet.with_untracked(usual_legs));
     };
+    let restore = move |()| {
+        state.can_undo("Legs replaced by a usual day");
+        state.replace_legs(state.sheet.with_untracked(usual_legs));
+    };
     view! {
         <p class="margin">{text::legs::ABOUT}</p>
         <div class="loads">
@@ -52,6 +56,7 @@ pub fn Legs() -> impl IntoView {
                     hidden=Signal::derive(move || !none.get())
                     press=usual
                 />
+                <Button says="Replace by a usual day" hidden=none press=restore />
             </p>
         </div>
         <Show when=move || !none.get()>

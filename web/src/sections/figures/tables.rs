@@ -3,7 +3,7 @@
 use ampwright_core::Report;
 use ampwright_core::analysis::PartTemperatures;
 use ampwright_core::units::QuantityKind::{
-    AirFlow, Charge, Count, Current, DayEnergy, Fuel, FuelRate, LargePower, Percent, Speed,
+    AirFlow, Charge, Count, Current, DayEnergy, Fuel, FuelRate, Hours, LargePower, Percent, Speed,
     Temperature, Time,
 };
 
@@ -52,27 +52,34 @@ pub static TABLES: [Table; 6] = [
 ];
 
 #[rustfmt::skip]
-static DAY: [Line; 9] = [
+static DAY: [Line; 13] = [
     line("energy.anchor.use_ah", Charge, |r| Some(r.analyses.energy.anchor.use_ah)),
     line("energy.anchor.use_wh", DayEnergy, |r| Some(r.analyses.energy.anchor.use_wh)),
     line("energy.anchor.night_share_pct", Percent, |r| Some(r.analyses.energy.anchor.night_share_pct)),
     line("energy.sun_ah", Charge, |r| Some(r.analyses.energy.sun_ah)),
+    line("energy.other_ah", Charge, |r| Some(r.analyses.energy.other_ah).filter(|ah| *ah > 0.0)),
     line("energy.engine_ah", Charge, |r| Some(r.analyses.energy.engine_ah)),
     line("energy.autonomy_days", Count, |r| r.analyses.energy.autonomy_days).to(1).unit("days").or_of_unit("no end"),
     line("day.engine_hours", Time, |r| minutes_of(r.analyses.day.engine_hours)).or(LONG).in_runs(Runs::Day),
     line("day.fuel_l", Fuel, |r| r.analyses.day.fuel_l).to(1).or_of_unit("–"),
     line("day.marginal_fuel_l", Fuel, |r| r.analyses.day.marginal_fuel_l).to(1).or_of_unit("–"),
+    line("generator.hours", Time, |r| minutes_of(r.analyses.generator?.hours)),
+    line("generator.load_pct", Percent, |r| r.analyses.generator?.load_pct),
+    line("generator.fuel_l", Fuel, |r| r.analyses.generator?.fuel_l).to(1),
 ];
 
 #[rustfmt::skip]
-static ALTERNATOR: [Line; 8] = [
+static ALTERNATOR: [Line; 11] = [
     line("alternators.0.shaft_rpm", Speed, |r| Some(r.analyses.alternators[0].shaft_rpm)),
     line("output.full_cold_a", Current, |r| Some(r.analyses.output.full_cold_a)),
     line("output.hot_a", Current, |r| Some(r.analyses.output.hot_a)),
     line("alternators.0.hot.winding_c", Temperature, |r| r.analyses.alternators[0].hot.map(|t| t.winding_c)).or("never settles"),
+    line("alternators.0.hot.winding_may_be_c", Temperature, |r| r.analyses.alternators[0].hot.and_then(|t| t.winding_may_be_c)),
     line("alternators.0.hot.rectifier_c", Temperature, |r| r.analyses.alternators[0].hot.map(|t| t.rectifier_c)),
     line("alternators.0.hot.case_c", Temperature, |r| r.analyses.alternators[0].hot.map(|t| t.case_c)),
     line("alternators.0.hot.air_c", Temperature, |r| r.analyses.alternators[0].hot.map(|t| t.air_c)),
+    line("alternators.0.insulation_h", Hours, |r| r.analyses.alternators[0].insulation_h.map(hundreds)),
+    line("alternators.0.grease_h", Hours, |r| r.analyses.alternators[0].grease_h.map(hundreds)),
     line("output.space_air_m3h", AirFlow, |r| Some(r.analyses.output.space_air_m3h)),
 ];
 
@@ -106,6 +113,11 @@ static HEAT: [Line; 11] = [
     line("run.soak.air_peak_c", Temperature, |r| Some(r.analyses.run.soak.air_peak_c)),
     line("run.soak.air_peak_min", Time, |r| Some(r.analyses.run.soak.air_peak_min)),
 ];
+
+/// To the nearest hundred: a life is an order of magnitude.
+fn hundreds(hours: f64) -> f64 {
+    (hours / 100.0).round() * 100.0
+}
 
 /// The highest temperatures of the second alternator in the run; none where there
 /// is no such one.

@@ -36,11 +36,25 @@ pub fn LoadDump() -> impl IntoView {
             packs.map(|packs| text::packs::sentences(packs, &reader))
         })
     });
+    let sensor = Memo::new(move |_| {
+        let reader = state.reader.get();
+        state.settled(|_, report| {
+            let loss = report.analyses.sensor_loss.as_ref();
+            loss.map(|loss| text::sensor::sentences(loss, &reader))
+        })
+    });
     view! {
         <Caution topic=CautionTopic::Disconnect />
         <div id="fit-guard-told">
             <FindingsHere belongs=|finding| {
-                matches!(finding, Finding::LoadDump(_) | Finding::Link(_) | Finding::Packs(_))
+                matches!(
+                    finding,
+                    Finding::LoadDump(_)
+                        | Finding::Link(_)
+                        | Finding::Packs(_)
+                        | Finding::Sensor(_)
+                        | Finding::Sharing(_)
+                )
             } />
             {move || dumps.get().into_iter().map(|dump| view! { <Left dump /> }).collect_view()}
         </div>
@@ -48,6 +62,16 @@ pub fn LoadDump() -> impl IntoView {
         <div id="fit-guard-more">
             {move || packs.get().map(|sentences| view! { <Sentences sentences /> })}
             {move || dumps.get().into_iter().map(|dump| view! { <More dump /> }).collect_view()}
+            {move || {
+                sensor
+                    .get()
+                    .map(|sentences| {
+                        view! {
+                            <h3>"If the temperature sensor fails"</h3>
+                            <Sentences sentences />
+                        }
+                    })
+            }}
         </div>
     }
 }

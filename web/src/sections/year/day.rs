@@ -34,7 +34,8 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
     );
     let most_w = hours
         .iter()
-        .fold(10.0, |most: f64, hour| most.max(hour.sun_w).max(hour.use_w));
+        .flat_map(|hour| [hour.sun_w, hour.other_w, hour.use_w])
+        .fold(10.0, f64::max);
     let power = Axis::rounded(
         &reader,
         QuantityKind::Power,
@@ -43,6 +44,10 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
     );
     let bank = hours.iter().map(|hour| hour.charge_pct);
     let bank = bank.chain([month.day.end_charge_pct]).enumerate();
+    let other = match year.has_other {
+        true => steps(hours, &time, &power, |hour| hour.other_w),
+        false => String::new(),
+    };
     let lines = [
         (
             LineStyle::First,
@@ -56,9 +61,14 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
             LineStyle::Third,
             steps(hours, &time, &power, |hour| hour.use_w),
         ),
+        (LineStyle::Fourth, other),
     ];
     let runs = [
         ("on", stretches(hours, &time, |hour| hour.engine_min)),
+        (
+            "on shore",
+            stretches(hours, &time, |hour| hour.generator_min),
+        ),
         ("on shore", stretches(hours, &time, |hour| hour.shore_min)),
     ];
     let marks = [(year.full_pct, "full"), (year.low_pct, "lowest wanted")];
@@ -66,7 +76,15 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
         let words = format!("{words} {}", reader.number(percent(pct)));
         view! { <LevelMark y=charge.place(pct) words /> }
     };
-    let charged_by = if year.at_dock { "dock" } else { "engine" };
+    let charged_by = match (year.at_dock, year.by_generator) {
+        (true, _) => "dock",
+        (_, true) => "generator",
+        _ => "engine",
+    };
+    let mut power_names = vec![(LineStyle::Second, "solar"), (LineStyle::Third, "use")];
+    if year.has_other {
+        power_names.push((LineStyle::Fourth, "other sources"));
+    }
     Some(view! {
         <div class="chart">
             <svg
@@ -80,7 +98,7 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
                     ticks=4.0
                     time
                     axis=power
-                    names=vec![(LineStyle::Second, "solar"), (LineStyle::Third, "use")]
+                    names=power_names
                 />
                 {lines.map(|(style, d)| view! { <ChartLine style d /> }).collect_view()}
                 {runs.map(|(class, d)| view! { <path class=class d=d /> }).collect_view()}

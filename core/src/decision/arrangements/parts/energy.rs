@@ -65,6 +65,26 @@ pub(super) fn charger(old: &Inputs, new: &Inputs, list: &mut List) {
     );
 }
 
+/// A generator that was not there before, and a mains charger larger than any that
+/// is aboard.
+pub(super) fn mains(old: &Inputs, new: &Inputs, list: &mut List) {
+    if new.has_generator() {
+        let there_kw = if old.has_generator() {
+            old.generator_kw()
+        } else {
+            0.0
+        };
+        let kilowatts = Quantity::new(new.generator_kw() - there_kw, QuantityKind::LargePower);
+        more(list, Purchase::Generator, kilowatts, new.price.generator_kw);
+    }
+    let each = new.price.mains_charger_a * new.bank.nominal_v.blocks();
+    let more_a = new.mains_charger_a() - old.mains_charger_a();
+    // A charger that stands idle is not replaced.
+    if !new.engine_charges() {
+        more(list, Purchase::MainsCharger, amperes(more_a), each);
+    }
+}
+
 /// Blower and cool-air duct.
 pub(super) fn air(old: &Inputs, new: &Inputs, list: &mut List) {
     let blower_m3h = new.space.blower_m3h - old.space.blower_m3h;

@@ -36,6 +36,10 @@ pub enum Purchase {
     Blower,
     /// A cool-air duct to the alternator.
     Duct,
+    /// A generator, by its output.
+    Generator,
+    /// A mains charger, by its output.
+    MainsCharger,
     /// Solar panels, by their power.
     Panels,
     /// A house bank, by its energy.
@@ -81,6 +85,7 @@ type List<'a> = dyn FnMut(Part) + 'a;
 fn each_part(old: &Inputs, new: &Inputs, use_ah: f64, list: &mut List) {
     energy::charger(old, new, list);
     alternators::alternators(old, new, list);
+    energy::mains(old, new, list);
     energy::air(old, new, list);
     energy::solar_bank_and_loads(old, new, use_ah, list);
     let other = new.price.other - old.price.other;

@@ -9,7 +9,7 @@ use crate::explain::instant::Instant;
 use crate::explain::term::Term;
 
 /// The most runs a boat has.
-pub(super) const RUNS: usize = 6;
+pub(super) const RUNS: usize = 8;
 
 /// A figure of each run.
 pub(super) type OfRuns = [Figure; RUNS];

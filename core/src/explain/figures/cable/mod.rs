@@ -14,6 +14,8 @@ macro_rules! each_run {
                 3 "cables.runs.3." "Cable run 3: ",
                 4 "cables.runs.4." "Cable run 4: ",
                 5 "cables.runs.5." "Cable run 5: ",
+                6 "cables.runs.6." "Cable run 6: ",
+                7 "cables.runs.7." "Cable run 7: ",
             ] of crate::analysis::cable::CableRun, crate::explain::figures::cable::looked_at::run;
             $($figure)*, crate::explain::figures::cable::looked_at::is_there
         )
@@ -31,12 +33,16 @@ macro_rules! each_choice {
                 3 "cables.runs.3.metric." "Cable: ",
                 4 "cables.runs.4.metric." "Cable: ",
                 5 "cables.runs.5.metric." "Cable: ",
-                6 "cables.runs.0.gauge." "Cable: ",
-                7 "cables.runs.1.gauge." "Cable: ",
-                8 "cables.runs.2.gauge." "Cable: ",
-                9 "cables.runs.3.gauge." "Cable: ",
-                10 "cables.runs.4.gauge." "Cable: ",
-                11 "cables.runs.5.gauge." "Cable: ",
+                6 "cables.runs.6.metric." "Cable: ",
+                7 "cables.runs.7.metric." "Cable: ",
+                8 "cables.runs.0.gauge." "Cable: ",
+                9 "cables.runs.1.gauge." "Cable: ",
+                10 "cables.runs.2.gauge." "Cable: ",
+                11 "cables.runs.3.gauge." "Cable: ",
+                12 "cables.runs.4.gauge." "Cable: ",
+                13 "cables.runs.5.gauge." "Cable: ",
+                14 "cables.runs.6.gauge." "Cable: ",
+                15 "cables.runs.7.gauge." "Cable: ",
             ] of crate::analysis::cable::CableChoice, crate::explain::figures::cable::looked_at::choice;
             $($figure)*, crate::explain::figures::cable::looked_at::is_chosen
         )
@@ -48,6 +54,8 @@ mod run;
 mod size;
 
 use crate::explain::figure::Figure;
+
+pub(super) use run::SHORT_CIRCUIT_A;
 
 /// Every figure of every run.
 pub(super) fn all() -> impl Iterator<Item = &'static Figure> {

@@ -40,7 +40,7 @@ pub(super) static CIRCULAR_MILS: OfRuns = each_run!(
     |run| run.circular_mils_from_memory
 );
 
-pub(super) static SHORT_CIRCUIT_A: Figure = Figure::new(
+pub(in crate::explain::figures) static SHORT_CIRCUIT_A: Figure = Figure::new(
     "cables.short_circuit_a",
     "A short circuit at the house bank draws",
     "A",
@@ -91,6 +91,16 @@ pub(super) fn carries(s: &Instant) -> Explanation {
             Explanation::of(Term::of(charger_input_a::FORMULA, given))
         }
         Carries::ChargerOutput => Explanation::of(s.input(key!(way.converter_a)).symbol("I_out")),
+        Carries::MotorFullLoad | Carries::InverterInput { .. } if run.carries_a <= 1.0 => {
+            Explanation::none("Nothing is calculated for less than 1 A.")
+        }
+        Carries::MotorFullLoad => {
+            let motor = match run.code {
+                RunCode::Windlass => key!(cable.windlass_a),
+                _ => key!(cable.thruster_a),
+            };
+            Explanation::of(s.input(motor).symbol("I_motor"))
+        }
         Carries::InverterInput { low_v, .. } => {
             let given = [
                 s.input(key!(cable.inverter_w)),
@@ -101,9 +111,6 @@ pub(super) fn carries(s: &Instant) -> Explanation {
                     low_v,
                 ),
             ];
-            if run.carries_a <= 1.0 {
-                return Explanation::none("Nothing is calculated for less than 1 A.");
-            }
             Explanation::of(Term::of(inverter_a::FORMULA, given))
         }
     }
@@ -118,6 +125,10 @@ pub(super) fn allowed(s: &Instant) -> Explanation {
         RunCode::Alternator | RunCode::SecondAlternator | RunCode::ChargerOut => {
             Explanation::none("In charging leads: what is entered, or 0.3 V for each 12 V.")
                 .inputs(&[key!(cable.charge_drop_v)])
+        }
+        RunCode::Windlass | RunCode::Thruster => {
+            let given = [s.input(key!(cable.motor_drop_pct)), blocks];
+            Explanation::of(Term::of(allowed_v::FORMULA, given))
         }
         RunCode::ChargerIn | RunCode::Bus | RunCode::Inverter => {
             let given = [s.input(key!(cable.drop_pct)), blocks];

@@ -1,0 +1,106 @@
+//! A boat as it may be: every figure moved within what it may be, and the
+//! formulas wrong by as much as they may be.
+
+use crate::analysis::energy::energy;
+use crate::analysis::engine_day::{DailyRun, DayNeed, daily_run};
+use crate::boat::Worksheet;
+use crate::decision::uncertainty::spread::{self, Factor, triangle};
+use crate::physics::output::formula_error;
+use crate::simulation::alternators::Alternators;
+use crate::simulation::plant::Plant;
+use crate::simulation::steady_state::settled;
+
+/// What draws the error of the output curve's formula is called.
+pub const OUTPUT_FORMULA: &str = "formula_output";
+
+/// A boat as it may be.
+#[derive(Debug, Clone)]
+pub struct PossibleBoat {
+    /// Its figures.
+    pub sheet: Worksheet,
+    /// How far the output curve's formula is wrong, as a part of how far it may be,
+    /// −1 to 1.
+    pub output_off: f64,
+}
+
+/// The answers of one boat.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Answers {
+    /// Engine time a day \[h\]; infinite when no day is long enough.
+    pub engine_h: f64,
+    /// What the alternator holds, hot \[A\].
+    pub hot_a: f64,
+}
+
+impl PossibleBoat {
+    /// The boat as its worksheet says, its formulas right.
+    pub fn as_it_stands(sheet: &Worksheet) -> PossibleBoat {
+        PossibleBoat {
+            sheet: sheet.clone(),
+            output_off: 0.0,
+        }
+    }
+
+    /// One of the boats that a worksheet may stand for. `share_of` says for each
+    /// uncertain figure, by the name of its input, what part of all cases lies
+    /// below the one drawn, 0 to 1.
+    pub fn drawn(sheet: &Worksheet, mut share_of: impl FnMut(&str) -> f64) -> PossibleBoat {
+        let mut boat = PossibleBoat::as_it_stands(sheet);
+        for factor in spread::factors(sheet) {
+            let share = share_of(&factor.key.name());
+            factor.apply(sheet, &mut boat.sheet, share);
+        }
+        boat.output_off = triangle(share_of(OUTPUT_FORMULA), 1.0, 1.0);
+        boat
+    }
+
+    /// Moves its figures to those of another draw, from a worksheet's; `formula`
+    /// says what part of all errors of the output curve's formula lies below.
+    pub(super) fn draw(
+        &mut self,
+        sheet: &Worksheet,
+        factors: &[Factor],
+        share_of: impl Fn(usize) -> f64,
+        formula: f64,
+    ) {
+        self.output_off = triangle(formula, 1.0, 1.0);
+        self.sheet.inputs = sheet.inputs;
+        for (at, factor) in factors.iter().enumerate() {
+            factor.apply(sheet, &mut self.sheet, share_of(at));
+        }
+    }
+
+    /// Its alternators: those of its figures, giving as much more or less as the
+    /// formula of the output curve is wrong by at the speed they turn.
+    pub fn alternators(&self) -> Alternators {
+        let inputs = &self.sheet.inputs;
+        let mut alternators = Alternators::of(inputs);
+        for (alternator, installed) in alternators.list.iter_mut().zip(inputs.alternators()) {
+            let shaft_rpm = installed.shaft_rpm(inputs.eng.rpm);
+            let error = formula_error(shaft_rpm, alternator.curve.zero_rpm);
+            alternator.curve.infinite_a *= 1.0 + self.output_off * error;
+        }
+        alternators
+    }
+
+    /// It as prepared numbers.
+    pub fn plant(&self) -> Plant {
+        self.alternators().plant_of(&self.sheet)
+    }
+
+    /// Its answers.
+    pub fn answers(&self) -> Answers {
+        let run = &self.sheet.inputs.run;
+        let half_way = 0.5 * (run.from_pct + run.to_pct) / 100.0;
+        let need = DayNeed::of(&self.sheet.inputs, &energy(&self.sheet));
+        let plant = self.plant();
+        Answers {
+            engine_h: match daily_run(&plant, &need) {
+                DailyRun::SunCovers => 0.0,
+                DailyRun::Runs(runs) => runs.hours(),
+                DailyRun::Trouble(_) => f64::INFINITY,
+            },
+            hot_a: plant.charging_a(&settled(&plant, half_way).flow),
+        }
+    }
+}
