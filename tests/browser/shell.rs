@@ -122,11 +122,37 @@ fn what_is_entered_before_the_page_starts_is_taken_over() {
 
 #[test]
 fn a_page_that_cannot_start_says_so() {
-    let site = Site::changed(|folder| fs::remove_file(part(folder, ".wasm")).unwrap());
+    let site = Site::changed(|folder| fs::remove_file(part(folder, "_bg.wasm")).unwrap());
     let browser = Lent::new(Screen::Phone);
     browser.go(&site.url()).unwrap();
     let said = browser.wait_for("#no-start").unwrap().text().unwrap();
     browser.shot("shell-no-start").unwrap();
     assert!(said.contains("could not start"), "{said}");
     assert!(!browser.find("#opening").unwrap().shown().unwrap());
+}
+
+/// The first screen answers without the second part of the program, says what is
+/// missing, and shows no figures of another boat below.
+#[test]
+fn a_page_of_which_the_rest_is_missing_answers_and_says_so() {
+    let site = Site::changed(|folder| fs::remove_file(part(folder, "later-")).unwrap());
+    let browser = Lent::new(Screen::Phone);
+    browser.go(&site.url()).unwrap();
+    browser.wait_text("#missing", "did not arrive").unwrap();
+    browser
+        .find("#ask-alt_rated_a")
+        .unwrap()
+        .fill("77")
+        .unwrap();
+    let mut sheet = Worksheet::default();
+    sheet
+        .state(Key::named("alt_rated_a").unwrap(), Value::Number(77.0))
+        .unwrap();
+    let expected = answer(&report(&sheet), &Reader::METRIC);
+    browser
+        .wait_text("#answer-amps", &expected.hot_amps)
+        .unwrap();
+    assert_eq!(desk::answer(&browser).time, expected.engine_time);
+    assert!(!browser.find("#figures-title").unwrap().shown().unwrap());
+    browser.shot("shell-rest-missing").unwrap();
 }

@@ -159,7 +159,7 @@ fn walk(path: &str, json: &Json) -> Result<(), TestCaseError> {
 
 fn optional(report: &Report) -> impl Iterator<Item = f64> {
     let (run, day) = (&report.analyses.run, &report.analyses.day);
-    let lead = report.analyses.lead.as_ref();
+    let lead = report.analyses.lead.report();
     [
         report.analyses.energy.autonomy_days,
         report.analyses.output.blower_for_wanted_m3h,

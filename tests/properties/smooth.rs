@@ -96,7 +96,7 @@ proptest! {
             if stated.state(key, Value::Number(figure)).is_ok() {
                 let mut after = report(&stated);
                 // A lead bank in this one's place would have other usual volts.
-                after.analyses.lead = before.analyses.lead;
+                after.analyses.lead = before.analyses.lead.clone();
                 // A cable's words say where its current comes from.
                 after.analyses.cables = before.analyses.cables.clone();
                 prop_assert_eq!(&after, &before, "{}", key.name());

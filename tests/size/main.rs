@@ -21,16 +21,27 @@ struct Budget {
 /// All that a first visit loads. Above what is wanted since the page is made of
 /// components, and further since the sea trial, the months, the answer in
 /// words, the day as legs, the battery's link and packs in parallel have joined it.
+/// In two parts the program weighs a twentieth more than in one, as each is
+/// compressed by itself; the first screen can be used a quarter sooner for it.
 const WHOLE: Budget = Budget {
     what: "A first visit",
     wanted: 570_000,
-    at_most: 680_000,
+    at_most: 727_000,
 };
-/// The calculations and the front end in it, likewise.
+/// All of it but the part of the program that is fetched once the first screen
+/// can be used.
+const FIRST: Budget = Budget {
+    what: "What the first screen waits for",
+    wanted: 440_000,
+    at_most: 446_000,
+};
+/// What the part is called that is fetched then.
+const LATER: &str = "later-";
+/// The calculations and the front end in it, both parts, likewise.
 const WASM: Budget = Budget {
     what: "The wasm part",
     wanted: 520_000,
-    at_most: 640_000,
+    at_most: 687_000,
 };
 
 fn main() -> ExitCode {
@@ -79,18 +90,25 @@ impl Weight {
 
 fn weigh_all() -> io::Result<bool> {
     println!("{:>9} {:>9} {:>9}  bytes of", "raw", "gzip", "brotli");
-    let (mut whole, mut wasm) = (Weight::default(), Weight::default());
+    let [mut whole, mut first, mut wasm] = [Weight::default(); 3];
     for name in files::names(&places::dist())? {
         let weight = Weight::of(&fs::read(places::dist().join(&name))?)?;
         weight.row(&name);
         whole.add(weight);
+        if !name.starts_with(LATER) {
+            first.add(weight);
+        }
         if name.ends_with(".wasm") {
             wasm.add(weight);
         }
     }
     whole.row("everything");
-    let within = [WHOLE.holds(whole.brotli), WASM.holds(wasm.brotli)];
-    Ok(within == [true, true])
+    let within = [
+        FIRST.holds(first.brotli),
+        WHOLE.holds(whole.brotli),
+        WASM.holds(wasm.brotli),
+    ];
+    Ok(within.into_iter().all(|holds| holds))
 }
 
 impl Budget {

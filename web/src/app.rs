@@ -1,6 +1,7 @@
 //! The page from top to bottom.
 
 use leptos::prelude::*;
+use leptos::wasm_split::{SplitLoaderError, wasm_split};
 
 use crate::components::Later;
 use crate::components::explanation::Appendix;
@@ -28,6 +29,7 @@ use crate::sections::uncertainty::HowCertain;
 use crate::sections::units::Units;
 use crate::sections::worksheet::WorksheetForm;
 use crate::sections::year::ThroughTheYear;
+use crate::state::LaterParts;
 
 /// The whole page: columns of a wide screen, one under the other on a phone.
 /// [`crate::state::AppState`] is there before it.
@@ -46,32 +48,55 @@ pub fn App() -> impl IntoView {
                         <Questions />
                         <AsEntered />
                     </div>
-                    <Later turn=0 class="results">
-                        <Findings />
-                        <HowCertain />
-                        <ChargingRun />
-                        <OutputBySpeed />
-                        <Figures />
-                        <ThroughTheYear />
-                    </Later>
-                    <Later turn=1 class="wide">
-                        <Arrangements />
-                        <GoalSearch />
-                        <Installation />
-                    </Later>
-                    <Later turn=2 class="rest">
-                        <Units />
-                        <WorksheetForm />
-                        <SeaTrial />
-                        <SavedBoatsSection />
-                        <Share />
-                        <Cautions />
-                        <Glossary />
-                        <Appendix />
-                    </Later>
+                    <Later turn=0 class="results" />
+                    <Later turn=1 class="wide" />
+                    <Later turn=2 class="rest" />
                 </div>
             </main>
             <Foot />
         </div>
     }
+}
+
+/// Makes the part of the page below the first screen that has this turn.
+pub fn later_part(turn: usize) -> AnyView {
+    match turn {
+        0 => view! {
+            <Findings />
+            <HowCertain />
+            <ChargingRun />
+            <OutputBySpeed />
+            <Figures />
+            <ThroughTheYear />
+        }
+        .into_any(),
+        1 => view! {
+            <Arrangements />
+            <GoalSearch />
+            <Installation />
+        }
+        .into_any(),
+        _ => view! {
+            <Units />
+            <WorksheetForm />
+            <SeaTrial />
+            <SavedBoatsSection />
+            <Share />
+            <Cautions />
+            <Glossary />
+            <Appendix />
+        }
+        .into_any(),
+    }
+}
+
+/// The second part of the program, which is fetched when this is first called:
+/// whatever nothing but [`later_part`] needs is in it.
+///
+/// # Errors
+/// It did not arrive.
+#[wasm_split(later, wasm_split_path = leptos::wasm_split, fallible)]
+#[cfg_attr(not(target_arch = "wasm32"), allow(dead_code))]
+pub fn later_parts() -> Result<LaterParts, SplitLoaderError> {
+    Ok(later_part)
 }

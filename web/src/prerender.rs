@@ -4,12 +4,13 @@
 
 use leptos::prelude::*;
 
-use crate::app::App;
-use crate::state::AppState;
+use crate::app::{App, later_part};
+use crate::state::{AppState, Rest};
 
 /// Everything within `#app`.
 pub fn page() -> String {
-    part(|_| (), || view! { <App /> })
+    let all_there = |state: AppState| state.rest.set(Rest::Here(later_part));
+    part(all_there, || view! { <App /> })
 }
 
 /// A part of the page as it is printed when the state was prepared so.

@@ -11,12 +11,12 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::StorageEvent;
 
-use crate::app::App;
+use crate::app::{App, later_parts};
 use crate::browser::early::Early;
 use crate::browser::printed::PrintedParts;
 use crate::browser::{page, place, printing};
 use crate::state::saved_boats::{Keeping, KeptTexts, is_fresh};
-use crate::state::{AppState, after_frame};
+use crate::state::{AppState, Rest, after_frame};
 
 /// How long the page waits for the journal of what is kept.
 const JOURNAL: Duration = Duration::from_millis(500);
@@ -73,12 +73,37 @@ fn come_to_life(state: AppState) {
 }
 
 /// Takes up what the reader did before the page came to life, and opens what
-/// the address leads to. The first screen can be used then.
+/// the address leads to. The first screen can be used then, and the rest is
+/// fetched.
 fn settle_in(state: AppState, early: Early, printed: PrintedParts) {
     state.open_fragment();
     page::say_ready();
     resume(state, early);
-    come_to_life_below(state, printed, 0);
+    hide_printed_when_changed(state, printed.count());
+    // What is below the first screen is in the second part of the program.
+    wasm_bindgen_futures::spawn_local(async move {
+        match later_parts().await {
+            Ok(parts) => {
+                state.rest.set(Rest::Here(parts));
+                come_to_life_below(state, printed, 0);
+            }
+            Err(_) => {
+                page::mark("changed", "");
+                state.rest.set(Rest::Missing);
+            }
+        }
+    });
+}
+
+/// Printed copies are of a fresh boat: none is seen once the open one is another,
+/// until it comes to life.
+fn hide_printed_when_changed(state: AppState, parts: usize) {
+    Effect::new(move |before: Option<()>| {
+        state.sheet.track();
+        if before.is_some() && state.live_parts.get_untracked() < parts {
+            page::mark("changed", "");
+        }
+    });
 }
 
 /// Lets one part after another of what is below the first screen come to life,

@@ -1,6 +1,8 @@
 //! What a lead bank of the same capacity would have done with this alternator.
 
-use serde::Serialize;
+use std::sync::OnceLock;
+
+use serde::{Serialize, Serializer};
 
 use crate::analysis::energy::energy;
 use crate::analysis::engine_day::{DailyRun, DayNeed, daily_run};
@@ -8,6 +10,55 @@ use crate::boat::house_load_a;
 use crate::boat::{Bank, Chemistry, Inputs, Worksheet};
 use crate::simulation::alternators::Alternators;
 use crate::simulation::run::{Fineness, charge};
+
+/// The flooded lead bank beside this one. It is worked out when somebody first
+/// asks, as it takes a third of the time of everything else.
+#[derive(Debug, Clone)]
+pub struct LeadComparison {
+    /// The boat with that bank, and its alternators; none for a bank of lead.
+    asked: Option<(Worksheet, Alternators)>,
+    answer: OnceLock<LeadReport>,
+}
+
+impl LeadComparison {
+    pub(super) fn new(sheet: &Worksheet, alternators: &Alternators) -> LeadComparison {
+        let is_lithium = sheet.inputs.bank.chemistry == Chemistry::Lfp;
+        let with_lead = || Worksheet {
+            inputs: flooded(&sheet.inputs),
+            loads: sheet.loads.clone(),
+            ..Worksheet::default()
+        };
+        LeadComparison {
+            asked: is_lithium.then(|| (with_lead(), alternators.clone())),
+            answer: OnceLock::new(),
+        }
+    }
+
+    /// Whether there is one: a bank of lead already has none.
+    pub fn applies(&self) -> bool {
+        self.asked.is_some()
+    }
+
+    /// What it would have done; none when the bank is of lead already.
+    pub fn report(&self) -> Option<LeadReport> {
+        let (sheet, alternators) = self.asked.as_ref()?;
+        let answer = self.answer.get_or_init(|| lead_report(sheet, alternators));
+        Some(*answer)
+    }
+}
+
+/// Equal in what they say, whoever was asked already.
+impl PartialEq for LeadComparison {
+    fn eq(&self, other: &LeadComparison) -> bool {
+        self.report() == other.report()
+    }
+}
+
+impl Serialize for LeadComparison {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        self.report().serialize(serializer)
+    }
+}
 
 /// The boat with a flooded lead bank of its own bank's ampere-hours.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -47,25 +98,17 @@ pub(crate) fn flooded(inputs: &Inputs) -> Inputs {
     }
 }
 
-/// None when the bank is of lead already.
-pub(super) fn lead_report(sheet: &Worksheet, alternators: &Alternators) -> Option<LeadReport> {
-    if sheet.inputs.bank.chemistry != Chemistry::Lfp {
-        return None;
-    }
-    let old_sheet = Worksheet {
-        inputs: flooded(&sheet.inputs),
-        loads: sheet.loads.clone(),
-        ..Worksheet::default()
-    };
-    let old = &old_sheet.inputs;
-    let house_load_a = house_load_a(&old_sheet);
-    let plant = alternators.plant_of(&old_sheet);
+/// What a boat with a lead bank does.
+fn lead_report(sheet: &Worksheet, alternators: &Alternators) -> LeadReport {
+    let old = &sheet.inputs;
+    let house_load_a = house_load_a(sheet);
+    let plant = alternators.plant_of(sheet);
     let (from, to) = (old.run.from_pct / 100.0, old.run.to_pct / 100.0);
     let last_s = old.run.longest_h * 3600.0;
     let trace = charge(&plant, from, to, last_s, &Fineness::USUAL);
     let reached_s = trace.reaches(to);
     let mid = trace.sample(0.5 * reached_s.unwrap_or(trace.last_s()));
-    let need = DayNeed::of(old, &energy(&old_sheet));
+    let need = DayNeed::of(old, &energy(sheet));
     let (engine_hours, runs, day_mean_bank_a) = match daily_run(&plant, &need) {
         DailyRun::SunCovers => (Some(0.0), 0, None),
         DailyRun::Runs(runs) => (
@@ -75,7 +118,7 @@ pub(super) fn lead_report(sheet: &Worksheet, alternators: &Alternators) -> Optio
         ),
         DailyRun::Trouble(_) => (None, 0, None),
     };
-    Some(LeadReport {
+    LeadReport {
         need_ah: need.need_ah,
         house_load_a,
         engine_hours,
@@ -85,5 +128,5 @@ pub(super) fn lead_report(sheet: &Worksheet, alternators: &Alternators) -> Optio
         mid_bank_a: mid.moment.flow.bank_a,
         mid_bank_v: mid.moment.flow.bank_v,
         mid_charge_pct: 100.0 * mid.soc,
-    })
+    }
 }

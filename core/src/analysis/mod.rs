@@ -54,8 +54,8 @@ use sharing::SharingReport;
 pub(crate) use charging_run::bank_volts;
 pub use daily_run::DayReport;
 pub use engine_load::EngineReport;
-pub use lead_comparison::LeadReport;
 pub(crate) use lead_comparison::flooded;
+pub use lead_comparison::{LeadComparison, LeadReport};
 pub(crate) use limits::first_passed;
 pub use limits::{LegLimit, NEAR_K, Part, PartLimit, leg_limits, nearest, part_limits};
 pub use output::{AlternatorReport, OutputReport, SpeedPoint};
@@ -84,9 +84,8 @@ pub struct Analyses {
     pub day: DayReport,
     /// What the alternators ask of the engine.
     pub engine: EngineReport,
-    /// What a flooded lead bank of the same capacity would have done; none when
-    /// the bank is of lead already, or where this was not asked for.
-    pub lead: Option<LeadReport>,
+    /// A flooded lead bank of the same capacity.
+    pub lead: LeadComparison,
     /// What the quay has to put back.
     pub shore: ShoreReport,
     /// What a generator has to put back; none where none charges the bank.
@@ -133,24 +132,21 @@ pub fn analyse(sheet: &Worksheet) -> Analyses {
 
 /// Every analysis, with alternators that were calibrated before.
 fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
-    let lead = lead_comparison::lead_report(sheet, &alternators);
-    let analyses = without_lead(sheet, alternators);
+    let analyses = beside_others(sheet, alternators);
     let failed = || sensor_loss::sensor_loss_report(sheet, &analyses.plant);
     Analyses {
-        lead,
         sensor_loss: analyses.sensor_loss.clone().or_else(failed),
         ..analyses
     }
 }
 
-/// Every analysis but the flooded lead bank beside this one, which takes a third
-/// of the time, and the sensor that fails where no finding rests on it: for who puts
-/// many worksheets beside each other.
-pub(crate) fn analyse_without_lead(sheet: &Worksheet) -> Analyses {
-    without_lead(sheet, Alternators::of(&sheet.inputs))
+/// Every analysis but the sensor that fails where no finding rests on it: for who
+/// puts many worksheets beside each other.
+pub(crate) fn analyse_beside_others(sheet: &Worksheet) -> Analyses {
+    beside_others(sheet, Alternators::of(&sheet.inputs))
 }
 
-fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
+fn beside_others(sheet: &Worksheet, alternators: Alternators) -> Analyses {
     let inputs = &sheet.inputs;
     let energy = energy(sheet);
     let plant = alternators.plant_of(sheet);
@@ -172,7 +168,7 @@ fn without_lead(sheet: &Worksheet, alternators: Alternators) -> Analyses {
         output: output::output_report(inputs, &alternators, &plant, half_way, &hot),
         alternators: output::alternator_reports(inputs, &plant, &hot),
         engine: engine_load::engine_report(inputs, &plant, &run),
-        lead: None,
+        lead: LeadComparison::new(sheet, &alternators),
         legs: legs::legs_report(sheet, &alternators, &energy),
         shore: shore_power::shore_report(inputs, &energy),
         generator: generator::generator_report(sheet, &energy),

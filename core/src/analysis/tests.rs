@@ -25,7 +25,7 @@ fn told(report: &Analyses) -> [String; 8] {
         format!("{:?}", report.run),
         format!("{:?}", report.day),
         format!("{:?}", report.engine),
-        format!("{:?}", report.lead),
+        format!("{:?}", report.lead.report()),
         format!("{:?}", report.belts),
         format!("{:?}", report.load_dump),
         format!("{:?}", report.cables),

@@ -6,7 +6,7 @@
 
 use serde::Serialize;
 
-use crate::analysis::{Analyses, analyse, analyse_without_lead};
+use crate::analysis::{Analyses, analyse, analyse_beside_others};
 use crate::boat::Worksheet;
 use crate::findings::{Finding, OpenQuestion, Verdict, findings, open_questions, verdict};
 
@@ -29,10 +29,10 @@ pub fn report(sheet: &Worksheet) -> Report {
     concluded(sheet, analyse(sheet))
 }
 
-/// Everything but the flooded lead bank beside this one, which takes a third
-/// of the time: for who puts many worksheets beside each other.
-pub(crate) fn report_without_lead(sheet: &Worksheet) -> Report {
-    concluded(sheet, analyse_without_lead(sheet))
+/// Everything but the sensor that fails where no finding rests on it: for who puts
+/// many worksheets beside each other.
+pub(crate) fn report_beside_others(sheet: &Worksheet) -> Report {
+    concluded(sheet, analyse_beside_others(sheet))
 }
 
 fn concluded(sheet: &Worksheet, analyses: Analyses) -> Report {

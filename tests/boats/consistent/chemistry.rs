@@ -66,7 +66,7 @@ pub fn check(says: &Says) {
                 );
             }
         }
-        says.holds(says.report.analyses.lead.is_none(), || {
+        says.holds(!says.report.analyses.lead.applies(), || {
             "a lead bank beside lead".to_string()
         });
     }

@@ -19,6 +19,10 @@ const PLACE: &str = r#"<div id="app"></div>"#;
 /// \[MB\].
 const BUILD: &str = r#"data-build="""#;
 const WEIGHT: &str = r#"data-weight="""#;
+/// Where the first part of the program finds the second one, and what the build
+/// calls that.
+const LATER: &str = r#"data-rest="""#;
+const LATER_FILE: &str = "snippets/later.wasm";
 const WORKER: &str = "sw.js";
 const VERSION: &str = "const VERSION = 'unstamped';";
 const FILES: &str = "const FILES = {};";
@@ -34,6 +38,16 @@ pub fn stamp() -> Result<()> {
         &page,
         PLACE,
         &PLACE.replace("></", &format!(">{}</", markup()?.trim())),
+    )?;
+
+    let later = fs::read(folder.join(LATER_FILE)).map_err(failed)?;
+    let later_name = format!("later-{}.wasm", short_sum(&later, 16));
+    fs::write(folder.join(&later_name), later).map_err(failed)?;
+    fs::remove_dir_all(folder.join("snippets")).map_err(failed)?;
+    page = put(
+        &page,
+        LATER,
+        &LATER.replace(r#""""#, &format!("\"./{later_name}\"")),
     )?;
 
     let mut names = files::names(&folder).map_err(failed)?;

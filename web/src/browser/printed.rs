@@ -26,6 +26,7 @@ impl PrintedParts {
     pub fn put_back(&self, is_open_boat: bool) {
         for (live, printed) in all(LATER).into_iter().zip(&self.0) {
             let _ = printed.remove_attribute("data-later");
+            let _ = printed.set_attribute("data-printed", "");
             if !is_open_boat {
                 let _ = printed.class_list().add_1("stale");
             }

@@ -2,23 +2,27 @@
 
 use leptos::prelude::*;
 
-use crate::state::AppState;
+use crate::state::{AppState, Rest};
 
 /// A part that shows its printed copy until the first screen can be used: a slow
-/// phone would else wait for all of the page before it takes a letter.
+/// phone would else wait for all of the page before it takes a letter. What is in
+/// it says [`crate::app::later_part`].
 #[component]
 pub fn Later(
     /// Its turn among these parts, from 0, in the order of the page.
     turn: usize,
     /// What the style knows it by.
     class: &'static str,
-    children: ChildrenFn,
 ) -> impl IntoView {
     let state = AppState::expect();
     let is_live = Memo::new(move |_| state.live_parts.get() > turn);
+    let part = move || match state.rest.get() {
+        Rest::Here(make) => is_live.get().then(|| make(turn)),
+        Rest::Coming | Rest::Missing => None,
+    };
     view! {
         <div class=class data-later="">
-            {move || is_live.get().then(|| children())}
+            {part}
         </div>
     }
 }

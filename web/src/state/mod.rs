@@ -12,6 +12,7 @@ mod opening;
 mod places;
 mod preferences;
 mod reading;
+mod rest;
 mod rows;
 pub mod saved_boats;
 mod slices;
@@ -35,6 +36,7 @@ pub use installed::{Installed, Offline};
 use places::Visit;
 pub use places::{CONTENTS, PLACES};
 pub use preferences::{Preferences, UnitChoice};
+pub use rest::{LaterParts, Rest};
 use rows::RowIds;
 use saved_boats::SavedBoats;
 pub use slices::Slices;
@@ -97,6 +99,8 @@ pub struct AppState {
     pub printing: RwSignal<bool>,
     /// How many of the parts below the first screen are live.
     pub live_parts: RwSignal<usize>,
+    /// What makes them.
+    pub rest: RwSignal<Rest>,
     /// Counts frames that show a changed worksheet: all but the answer follows
     /// these.
     settled: RwSignal<u32>,
@@ -143,6 +147,7 @@ impl AppState {
             uncertainty: UncertaintyState::new(),
             printing: RwSignal::new(false),
             live_parts: RwSignal::new(usize::MAX),
+            rest: RwSignal::new(Rest::Coming),
             settled: RwSignal::new(0),
         };
         provide_context(state);

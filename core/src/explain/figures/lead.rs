@@ -19,7 +19,7 @@ pub(super) const FIGURES: &[&Figure] = &[
 ];
 
 fn has_lead(boat: &Boat) -> bool {
-    boat.report.analyses.lead.is_some()
+    boat.report.analyses.lead.applies()
 }
 
 /// Charge that flooded lead returns of what went in.
@@ -38,6 +38,7 @@ static ENGINE_HOURS: Figure = Figure::new(
             .report()
             .analyses
             .lead
+            .report()
             .and_then(|lead| Some((lead, lead.engine_hours?)))
         else {
             return Explanation::none(
@@ -65,7 +66,13 @@ static ENGINE_HOURS: Figure = Figure::new(
     },
 )
 .only(has_lead)
-.is(|s| s.report().analyses.lead.and_then(|lead| lead.engine_hours));
+.is(|s| {
+    s.report()
+        .analyses
+        .lead
+        .report()
+        .and_then(|lead| lead.engine_hours)
+});
 
 static MINUTES_TO_TARGET: Figure = Figure::new(
     "lead.minutes_to_target",
@@ -77,6 +84,7 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
             .report()
             .analyses
             .lead
+            .report()
             .and_then(|lead| lead.minutes_to_target);
         let Some(minutes) = minutes else {
             return Explanation::none(NOT_REACHED);
@@ -95,11 +103,12 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
     s.report()
         .analyses
         .lead
+        .report()
         .and_then(|lead| lead.minutes_to_target)
 });
 
 static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lead", "A", 0, |s| {
-    let Some(lead) = s.report().analyses.lead else {
+    let Some(lead) = s.report().analyses.lead.report() else {
         return Explanation::default();
     };
     let (bank, soc) = (s.boat.lead_bank(), lead.mid_charge_pct / 100.0);
@@ -126,4 +135,10 @@ static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lea
 })
 .named("Half-way, into flooded lead")
 .only(has_lead)
-.is(|s| s.report().analyses.lead.map(|lead| lead.mid_bank_a));
+.is(|s| {
+    s.report()
+        .analyses
+        .lead
+        .report()
+        .map(|lead| lead.mid_bank_a)
+});

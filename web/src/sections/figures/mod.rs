@@ -115,7 +115,7 @@ fn write(line: &Line, report: &Report, reader: &Reader) -> Option<Written> {
     let runs = match line.runs {
         Runs::None => 0,
         Runs::Day => day.runs,
-        Runs::Lead => report.analyses.lead.map_or(0, |lead| lead.runs),
+        Runs::Lead => report.analyses.lead.report().map_or(0, |lead| lead.runs),
     };
     let unit = line.unit.unwrap_or_else(|| reader.unit(line.kind));
     let written = |figure: String, unit: &str| {

@@ -46,7 +46,7 @@ pub static TABLES: [Table; 6] = [
     table("heat", "Hottest in the run, and after", &HEAT),
     table("engine", "The engine", &ENGINE),
     Table {
-        instead: |r| r.analyses.lead.is_none().then_some("This bank is of lead"),
+        instead: |r| (!r.analyses.lead.applies()).then_some("This bank is of lead"),
         ..table("lead", "Beside a lead bank", &LEAD)
     },
 ];
@@ -140,9 +140,9 @@ static ENGINE: [Line; 6] = [
 #[rustfmt::skip]
 static LEAD: [Line; 6] = [
     line("day.engine_hours", Time, |r| minutes_of(r.analyses.day.engine_hours)).or(LONG).in_runs(Runs::Day).called("Engine a day, this bank"),
-    line("lead.engine_hours", Time, |r| r.analyses.lead.and_then(|lead| minutes_of(lead.engine_hours))).or(LONG).in_runs(Runs::Lead).called("… flooded lead"),
+    line("lead.engine_hours", Time, |r| r.analyses.lead.report().and_then(|lead| minutes_of(lead.engine_hours))).or(LONG).in_runs(Runs::Lead).called("… flooded lead"),
     line("run.minutes_to_target", Time, |r| r.analyses.run.minutes_to_target).or(NEVER).called("To the target, this bank"),
-    line("lead.minutes_to_target", Time, |r| r.analyses.lead.and_then(|lead| lead.minutes_to_target)).or(NEVER).called("… flooded lead"),
+    line("lead.minutes_to_target", Time, |r| r.analyses.lead.report().and_then(|lead| lead.minutes_to_target)).or(NEVER).called("… flooded lead"),
     line("run.mid_bank_a", Current, |r| Some(r.analyses.run.mid_bank_a)),
-    line("lead.mid_bank_a", Current, |r| r.analyses.lead.map(|lead| lead.mid_bank_a)),
+    line("lead.mid_bank_a", Current, |r| r.analyses.lead.report().map(|lead| lead.mid_bank_a)),
 ];

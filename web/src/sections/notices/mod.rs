@@ -1,8 +1,10 @@
 //! What is said at the top of the page: how the boat came here, what another
-//! tab did, that nothing can be kept, that a newer version waits, and a welcome.
+//! tab did, that part of the page is missing, that nothing can be kept, that a
+//! newer version waits, and a welcome.
 
 mod arrival;
 mod elsewhere;
+mod missing;
 
 use crate::components::Button;
 use leptos::prelude::*;
@@ -11,6 +13,7 @@ use crate::state::AppState;
 use crate::state::saved_boats::Keeping;
 use arrival::ArrivalNotice;
 use elsewhere::ElsewhereNotice;
+use missing::MissingNotice;
 
 /// All of them; each is seen only while it has something to say.
 #[component]
@@ -18,6 +21,7 @@ pub fn Notices() -> impl IntoView {
     view! {
         <ArrivalNotice />
         <ElsewhereNotice />
+        <MissingNotice />
         <StorageNotice />
         <UpdateNotice />
         <Welcome />
