@@ -29,7 +29,7 @@ fn boat(link: &str) -> Worksheet {
 /// What a keystroke takes before the answer stands on the page.
 #[test]
 fn one_report() {
-    hold(flows_in(|| report(&Worksheet::default())), 3800);
+    hold(flows_in(|| report(&Worksheet::default())), 1800);
     hold(flows_in(|| report(&demo())), 5300);
 }
 
