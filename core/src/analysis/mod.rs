@@ -132,7 +132,7 @@ pub fn analyse(sheet: &Worksheet) -> Analyses {
 
 /// Every analysis, with alternators that were calibrated before.
 fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
-    let analyses = beside_others(sheet, alternators);
+    let analyses = without_sensor_loss(sheet, alternators);
     let failed = || sensor_loss::sensor_loss_report(sheet, &analyses.plant);
     Analyses {
         sensor_loss: analyses.sensor_loss.clone().or_else(failed),
@@ -142,11 +142,11 @@ fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
 
 /// Every analysis but the sensor that fails where no finding rests on it: for who
 /// puts many worksheets beside each other.
-pub(crate) fn analyse_beside_others(sheet: &Worksheet) -> Analyses {
-    beside_others(sheet, Alternators::of(&sheet.inputs))
+pub(crate) fn analyse_without_sensor_loss(sheet: &Worksheet) -> Analyses {
+    without_sensor_loss(sheet, Alternators::of(&sheet.inputs))
 }
 
-fn beside_others(sheet: &Worksheet, alternators: Alternators) -> Analyses {
+fn without_sensor_loss(sheet: &Worksheet, alternators: Alternators) -> Analyses {
     let inputs = &sheet.inputs;
     let energy = energy(sheet);
     let plant = alternators.plant_of(sheet);

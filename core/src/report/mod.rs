@@ -6,7 +6,7 @@
 
 use serde::Serialize;
 
-use crate::analysis::{Analyses, analyse, analyse_beside_others};
+use crate::analysis::{Analyses, analyse, analyse_without_sensor_loss};
 use crate::boat::Worksheet;
 use crate::findings::{Finding, OpenQuestion, Verdict, findings, open_questions, verdict};
 
@@ -31,8 +31,8 @@ pub fn report(sheet: &Worksheet) -> Report {
 
 /// Everything but the sensor that fails where no finding rests on it: for who puts
 /// many worksheets beside each other.
-pub(crate) fn report_beside_others(sheet: &Worksheet) -> Report {
-    concluded(sheet, analyse_beside_others(sheet))
+pub(crate) fn report_without_sensor_loss(sheet: &Worksheet) -> Report {
+    concluded(sheet, analyse_without_sensor_loss(sheet))
 }
 
 fn concluded(sheet: &Worksheet, analyses: Analyses) -> Report {

@@ -23,7 +23,7 @@ use serde::Serialize;
 
 use crate::boat::{Arrangement, Worksheet};
 use crate::findings::Finding;
-use crate::report::{Report, report_beside_others};
+use crate::report::{Report, report_without_sensor_loss};
 
 pub(crate) use alternators::{larger_a, second_a};
 pub(crate) use changes::{
@@ -91,7 +91,7 @@ impl WorkedOut {
         WorkedOut {
             role,
             kind,
-            report: report_beside_others(&with),
+            report: report_without_sensor_loss(&with),
             arrangement,
             with,
         }
