@@ -15,6 +15,8 @@ use crate::draw::any_sheet;
 const MAY_BE_NULL: &[&str] = &[
     "energy.autonomy_days",
     "alternators.hot",
+    "alternators.insulation_h",
+    "alternators.grease_h",
     "output.blower_for_wanted_m3h",
     "run.opening",
     "run.minutes_to_target",

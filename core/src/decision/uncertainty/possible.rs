@@ -91,7 +91,7 @@ impl PossibleBoat {
     /// Its answers.
     pub fn answers(&self) -> Answers {
         let run = &self.sheet.inputs.run;
-        let half_way = 0.5 * (run.from_pct + run.to_pct) / 100.0;
+        let half_way = 0.5 * (run.from_pct / 100.0 + run.to_pct / 100.0);
         let need = DayNeed::of(&self.sheet.inputs, &energy(&self.sheet));
         let plant = self.plant();
         Answers {

@@ -128,12 +128,17 @@ fn held_back(s: &Instant, alternator: usize, can: Term) -> Term {
     if !plant.apart() {
         return can;
     }
+    let held = told(
+        "What its own regulator holds then",
+        "V",
+        plant.held_by(alternator, &s.states[alternator]),
+    );
     let given = [
-        told(
-            "What its own regulator holds then",
-            "V",
-            plant.held_by(alternator, &s.states[alternator]),
-        ),
+        if alternator == 0 {
+            held
+        } else {
+            held.symbol("V_held").of_second()
+        },
         bank_volts(s),
         told(
             "Band in which it takes the field back",
