@@ -33,6 +33,7 @@ mod frost_and_heat;
 mod frozen;
 mod high_voltage;
 mod joined_banks;
+mod known_heat;
 mod lead;
 mod legs;
 mod lithium_direct;

@@ -49,7 +49,7 @@ fn a_day_of_several_legs() {
     // A usual day replaces what was typed, and one step takes that back.
     desk.button("Replace by a usual day")
         .unwrap()
-        .click()
+        .press()
         .unwrap();
     desk.browser
         .wait_text(

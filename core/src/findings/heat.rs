@@ -141,8 +141,9 @@ impl PartTooHot {
         self.peak_c > self.limit_c
     }
 
+    /// What only may be so hot is to be found out, however far beyond its limit.
     fn severity(&self) -> Severity {
-        if self.peak_c > self.limit_c + FAR_BEYOND_K {
+        if self.peak_c > self.limit_c + FAR_BEYOND_K && !self.at_most {
             Severity::Danger
         } else {
             Severity::Fix

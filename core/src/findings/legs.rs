@@ -107,7 +107,9 @@ pub enum LegFinding {
 impl LegFinding {
     pub(super) fn severity(&self) -> Severity {
         match self {
-            LegFinding::TooHot(hot) if hot.peak_c > hot.limit_c + FAR_BEYOND_K => Severity::Danger,
+            LegFinding::TooHot(hot) if hot.peak_c > hot.limit_c + FAR_BEYOND_K && !hot.at_most => {
+                Severity::Danger
+            }
             LegFinding::Disconnects { .. } => Severity::Danger,
             _ => Severity::Fix,
         }

@@ -190,7 +190,7 @@ pub(crate) fn may(at_most: bool, does: &'static str, do_it: &str) -> String {
 /// Why a winding only may get so hot; a sentence that follows another.
 pub(crate) const fn only_case_known(at_most: bool) -> &'static str {
     if at_most {
-        " Only its case was measured, and nobody knows how much hotter the winding runs: this is the upper end of what it may be."
+        " Only its case was measured, and nobody knows how much hotter the winding runs: this is the upper end of what it may be. A sensor on the stator would tell."
     } else {
         ""
     }

@@ -166,7 +166,7 @@ fn near(says: &Says, peak_over_k: [f64; 3]) {
 /// How far winding, rectifier and case are over their limits \[K\].
 fn over_k(peak: &PartTemperatures, machine: &Alternator) -> [f64; 3] {
     [
-        peak.winding_c - machine.class.limit_c(),
+        peak.winding_at_most_c() - machine.class.limit_c(),
         peak.rectifier_c - machine.rectifier_limit_c,
         peak.case_c - machine.case_limit_c,
     ]

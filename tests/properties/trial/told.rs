@@ -32,6 +32,33 @@ proptest! {
     }
 }
 
+proptest! {
+    #![proptest_config(crate::cases(20))]
+
+    /// However closely the winding follows the case, after a trial that read the case
+    /// alone it is no hotter than the most that it may be, thermometers' 3 K aside.
+    #[test]
+    fn the_winding_of_a_read_case_is_never_hotter_than_it_may_be(
+        coupling in 2.0..10.0f64,
+        anchor_c in 125.0..165.0f64,
+        seed in any::<u64>(),
+    ) {
+        let mut truth = truth(anchor_c, 1.0);
+        say(&mut truth, "alt_coupling_w_k", coupling);
+        let fit = fitted(&unseen(), &log_of(&truth, HALF_AN_HOUR, seed));
+        let after = report(&corrected(&unseen(), &fit));
+        let told = after.analyses.run.alternators[0].peak;
+        let really = report(&truth).analyses.run.alternators[0].peak;
+        prop_assert!(told.winding_may_be_c.is_some());
+        // Air and amps of the log scatter: a twentieth of what it is above the case.
+        let slack_k = 3.0 + 0.05 * (really.winding_c - really.case_c);
+        prop_assert!(
+            really.winding_c <= told.winding_at_most_c() + slack_k,
+            "{} °C, {} at most was told", really.winding_c, told.winding_at_most_c()
+        );
+    }
+}
+
 #[test]
 fn figures_taken_over_are_marked_measured_and_move_the_hot_current() {
     let fit = fitted(&unseen(), &log_of(&truth(175.0, 1.3), HALF_AN_HOUR, 7));

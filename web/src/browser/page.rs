@@ -83,7 +83,7 @@ pub fn focus_soon(id: String) {
 pub fn lead_to(id: &'static str) {
     let Some(place) = by_id(id) else { return };
     // What was out of sight is laid out on the way, and moves what follows.
-    scroll_for(6, place.clone());
+    scroll_for(6, place.clone(), fragment());
     let start = place.query_selector("summary").ok().flatten();
     let start = start.unwrap_or_else(|| {
         // A heading takes the cursor only for this.
@@ -93,11 +93,15 @@ pub fn lead_to(id: &'static str) {
     focus_in_place(&start);
 }
 
-/// Scrolls to an element in each of the next frames.
-fn scroll_for(frames: u32, place: Element) {
+/// Scrolls to an element in each of the next frames, until the reader goes to
+/// another address.
+fn scroll_for(frames: u32, place: Element, address: Option<String>) {
+    if fragment() != address {
+        return;
+    }
     place.scroll_into_view();
     if frames > 1 {
-        request_animation_frame(move || scroll_for(frames - 1, place));
+        request_animation_frame(move || scroll_for(frames - 1, place, address));
     }
 }
 

@@ -1,6 +1,6 @@
 //! What must not be proposed.
 
-use crate::findings::{Code, Finding, HeatFinding, Severity};
+use crate::findings::{Code, Finding, HeatFinding, LegFinding, PartTooHot, Severity};
 use crate::report::Report;
 
 /// Findings that only say "Fix" and yet mean that a part is overheated,
@@ -36,7 +36,7 @@ const HARMFUL: [Code; 21] = [
 pub(crate) fn harm(report: &Report) -> Vec<Finding> {
     let harmful = |finding: &&Finding| {
         finding.severity() == Severity::Danger
-            || HARMFUL.contains(&finding.code())
+            || HARMFUL.contains(&finding.code()) && !only_may_be(finding)
             || unwatched_on_lithium(finding)
     };
     report.findings.iter().filter(harmful).cloned().collect()
@@ -50,4 +50,17 @@ fn unwatched_on_lithium(finding: &Finding) -> bool {
         Finding::Heat(HeatFinding::NothingWatchesHeat { lithium: true, .. })
     );
     unwatched && finding.severity() != Severity::Note
+}
+
+/// Whether it says what may be because nobody has measured it: it is so on every
+/// boat with this alternator, and no reason to propose another one.
+fn only_may_be(finding: &Finding) -> bool {
+    match finding {
+        Finding::Heat(
+            HeatFinding::WindingTooHot(PartTooHot { at_most, .. })
+            | HeatFinding::NearLimit { at_most, .. },
+        ) => *at_most,
+        Finding::Leg(LegFinding::TooHot(hot) | LegFinding::NearLimit(hot)) => hot.at_most,
+        _ => false,
+    }
 }

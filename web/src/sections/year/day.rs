@@ -44,11 +44,7 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
     );
     let bank = hours.iter().map(|hour| hour.charge_pct);
     let bank = bank.chain([month.day.end_charge_pct]).enumerate();
-    let other = match year.has_other {
-        true => steps(hours, &time, &power, |hour| hour.other_w),
-        false => String::new(),
-    };
-    let lines = [
+    let mut lines = vec![
         (
             LineStyle::First,
             path(bank.map(|(hour, pct)| (across(&time, hour), charge.place(pct)))),
@@ -61,8 +57,11 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
             LineStyle::Third,
             steps(hours, &time, &power, |hour| hour.use_w),
         ),
-        (LineStyle::Fourth, other),
     ];
+    if year.has_other {
+        let other = steps(hours, &time, &power, |hour| hour.other_w);
+        lines.push((LineStyle::Fourth, other));
+    }
     let runs = [
         ("on", stretches(hours, &time, |hour| hour.engine_min)),
         (
@@ -100,7 +99,10 @@ pub fn SettledDay(year: Arc<Year>, at: usize, reader: Reader) -> impl IntoView {
                     axis=power
                     names=power_names
                 />
-                {lines.map(|(style, d)| view! { <ChartLine style d /> }).collect_view()}
+                {lines
+                    .into_iter()
+                    .map(|(style, d)| view! { <ChartLine style d /> })
+                    .collect_view()}
                 {runs.map(|(class, d)| view! { <path class=class d=d /> }).collect_view()}
                 <Stroke class="edge" from=(LEFT, BAND.1) to=(RIGHT, BAND.1) />
                 <Words class="name" at=(LEFT - 4.0, BAND.1 - 4.0) anchor="end" says=charged_by />
