@@ -32,12 +32,12 @@ fn boats_of_the_models_own_kind() {
     assert!((75.0..=85.0).contains(&found.engine_h_pct()), "{found:?}");
 }
 
-/// Forty boats are few: 80 of 100 cases scatter by 6 either way.
+/// Some forty boats are few: 80 of 100 cases scatter by 6 either way.
 #[test]
 fn boats_of_the_models_own_kind_after_a_trial() {
     let found = all(|sheet| own::after_a_trial(sheet, 12));
     print("after a trial", &found);
-    assert!((68.0..=94.0).contains(&found.hot_a_pct()), "{found:?}");
+    assert!((70.0..=90.0).contains(&found.hot_a_pct()), "{found:?}");
 }
 
 #[test]
@@ -47,6 +47,6 @@ fn alternators_with_another_network() {
     let (before, after) = other::coverage(sheet, 40);
     print(&format!("{name}, before a trial"), &before);
     print(&format!("{name}, after one"), &after);
-    assert!(before.hot_a_pct() >= 60.0, "{before:?}");
-    assert!(after.hot_a_pct() >= 60.0, "{after:?}");
+    assert!(before.hot_a_pct() >= 70.0, "{before:?}");
+    assert!(after.hot_a_pct() >= 70.0, "{after:?}");
 }

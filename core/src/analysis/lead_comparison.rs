@@ -1,5 +1,6 @@
 //! What a lead bank of the same capacity would have done with this alternator.
 
+use std::fmt;
 use std::sync::OnceLock;
 
 use serde::{Serialize, Serializer};
@@ -13,7 +14,7 @@ use crate::simulation::run::{Fineness, charge};
 
 /// The flooded lead bank beside this one. It is worked out when somebody first
 /// asks, as it takes a third of the time of everything else.
-#[derive(Debug, Clone)]
+#[derive(Clone)]
 pub struct LeadComparison {
     /// The boat with that bank, and its alternators; none for a bank of lead.
     asked: Option<(Worksheet, Alternators)>,
@@ -44,6 +45,13 @@ impl LeadComparison {
         let (sheet, alternators) = self.asked.as_ref()?;
         let answer = self.answer.get_or_init(|| lead_report(sheet, alternators));
         Some(*answer)
+    }
+}
+
+/// Written as what it says.
+impl fmt::Debug for LeadComparison {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.report().fmt(f)
     }
 }
 

@@ -18,6 +18,7 @@ mod engine;
 mod generator;
 mod goal;
 mod guard;
+mod house_bank;
 mod input;
 mod input_key;
 mod installed;
@@ -39,16 +40,14 @@ mod section;
 mod shore;
 mod space;
 mod sun;
+mod usual_alternator;
 mod way;
 mod worksheet;
 
 use crate::schema::{InputError, Value};
 
 pub use crate::key;
-pub use alternator::{
-    Alternator, AlternatorVolts, CoolingAnchor, Curve, HotRating, InsulationClass, Plate,
-};
-pub(crate) use alternator::{HOT_RATED_ANCHOR_SPAN_C, LEAST_COUPLING_W_K, USUAL_EFFICIENCY_PCT};
+pub use alternator::{Alternator, AlternatorVolts, Curve, HotRating, InsulationClass, Plate};
 pub use arrangement::Arrangement;
 pub(crate) use bank::usual_charge_v;
 pub use bank::{Bank, Chemistry, NominalVolts};
@@ -93,6 +92,10 @@ pub(crate) use section::{section, sections};
 pub use shore::{Rest, Shore};
 pub use space::{AfterStop, AirBasis, Space};
 pub use sun::{Month, Sun, SunBasis};
+pub use usual_alternator::CoolingAnchor;
+pub(crate) use usual_alternator::{
+    HOT_RATED_ANCHOR_SPAN_C, LEAST_COUPLING_W_K, USUAL_EFFICIENCY_PCT,
+};
 pub(crate) use way::USUAL_CHARGERS_A;
 pub use way::{BanksJoined, StartKept, Way, WayKind};
 pub use worksheet::Worksheet;

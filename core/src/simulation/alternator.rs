@@ -11,6 +11,7 @@ use crate::simulation::Limit;
 use crate::simulation::cooling::{calibrated_cooling, winding_lead};
 use crate::simulation::moment::ThermalState;
 use crate::simulation::rated::{alternator_build, installed_network, output_curve, rated_losses};
+use crate::simulation::regulators::{BUILT_IN_AT_C, BuiltInRegulator, ExternalRegulator};
 
 /// A sensor quicker than this does not lag \[s\].
 const LEAST_LAG_S: f64 = 1.0;
@@ -44,34 +45,6 @@ pub struct CalibratedAlternator {
     cap_a: f64,
     regulator: Option<ExternalRegulator>,
     built_in: Option<BuiltInRegulator>,
-}
-
-/// What a built-in regulator holds.
-#[derive(Debug, Clone, Copy, PartialEq)]
-struct BuiltInRegulator {
-    /// At [`BUILT_IN_AT_C`] \[V\].
-    volts: f64,
-    drop_v_k: f64,
-}
-
-/// Temperature that the voltage of a built-in regulator is told at \[°C\].
-const BUILT_IN_AT_C: f64 = 20.0;
-
-/// An external regulator's settings.
-#[derive(Debug, Clone, Copy, PartialEq)]
-struct ExternalRegulator {
-    set_point_c: f64,
-    band_k: f64,
-    sensor: SensorPlace,
-    lag_s: f64,
-    /// What the sensor reads too low \[K\].
-    low_k: f64,
-    /// Part of full field that it goes on with because its sensor has failed.
-    without_sensor: Option<f64>,
-    ramp_s: f64,
-    low_speed_rpm: f64,
-    low_speed_share: f64,
-    field_cap: f64,
 }
 
 impl CalibratedAlternator {
@@ -109,22 +82,8 @@ impl CalibratedAlternator {
                 .current_cap_a
                 .filter(|_| capped_here)
                 .unwrap_or(f64::INFINITY),
-            regulator: external.then_some(ExternalRegulator {
-                set_point_c: reg.set_point_c,
-                band_k: reg.fold_band_k,
-                sensor: reg.sensor,
-                lag_s: reg.sensor_lag_s,
-                low_k: reg.sensor_low_k,
-                without_sensor: None,
-                ramp_s: reg.ramp_min * 60.0,
-                low_speed_rpm: reg.low_speed_rpm,
-                low_speed_share: reg.low_speed_pct / 100.0,
-                field_cap: reg.field_cap_pct / 100.0,
-            }),
-            built_in: installed.built_in_on_house().then_some(BuiltInRegulator {
-                volts: inputs.built_in_v(),
-                drop_v_k: inputs.built_in_drop_v_k(),
-            }),
+            regulator: ExternalRegulator::of(installed),
+            built_in: BuiltInRegulator::of(installed),
         }
     }
 

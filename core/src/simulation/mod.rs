@@ -37,6 +37,7 @@ mod peaks;
 pub mod per_alternator;
 pub mod plant;
 pub(crate) mod rated;
+mod regulators;
 pub mod run;
 mod run_state;
 mod sharing;

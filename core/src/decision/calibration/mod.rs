@@ -27,6 +27,7 @@ mod refusal;
 mod refuse;
 mod result;
 mod sample;
+mod settling;
 pub mod stop;
 
 use crate::Worksheet;

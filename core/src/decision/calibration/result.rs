@@ -6,9 +6,10 @@ use crate::decision::calibration::fit::Solution;
 use crate::decision::calibration::fit_remark;
 use crate::decision::calibration::fit_remark::FitRemark;
 use crate::decision::calibration::learn::{CAPACITY, COOLING, COUPLING, RECIRCULATION, WALLS};
-use crate::decision::calibration::model::{Trial, rounded};
+use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::output::Output;
 use crate::decision::calibration::refuse::spread;
+use crate::decision::calibration::settling::rounded;
 use crate::schema::{Confidence, FieldType, Value};
 use crate::units::{NONE, UnitOfMeasure};
 
