@@ -1,6 +1,8 @@
 //! A relay or a splitter between the alternator and the house bank, as what the
 //! boat is to be. Both are made for two banks of lead.
 
+use ampwright_core::guidance::settings::{GroupCode, SettingCode};
+
 use crate::boat::Boat;
 
 /// A split-charge relay of a 12 V system opens at about 12.8 V, and a lithium
@@ -31,6 +33,23 @@ fn a_splitter_keeps_the_volts_from_the_bank() {
             // practice, no source), and it does not.
             says.finding_says("cannot_be_charged", &["90 %", "holds less as it warms"]);
         });
+}
+
+/// A relay or a splitter joins banks of one voltage: a 12 V start battery on a 24 V
+/// alternator would boil.
+#[test]
+fn joined_banks_are_of_one_voltage() {
+    for joined in ["relay", "splitter"] {
+        Boat::new("24 V AGM, joined to its start battery")
+            .choose("bank_chemistry", "agm")
+            .choose("bank_nominal_v", "24")
+            .choose("alt_nominal_v", "24")
+            .choose("reg_kind", "internal")
+            .choose("way_joined", joined)
+            .check(|says| {
+                says.setting_between(GroupCode::StartBattery, SettingCode::Most, 28.4, 29.7);
+            });
+    }
 }
 
 /// What the bank gets behind each: less by what it loses.

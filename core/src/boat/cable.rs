@@ -1,7 +1,7 @@
 //! The runs of cable: how long, where, of what; the fuses follow from them.
 
 use crate::boat::section;
-use crate::boat::{Basis, Current, Inputs, SecondRole, WayKind, Worksheet};
+use crate::boat::{BanksJoined, Basis, Current, Inputs, SecondRole, WayKind, Worksheet};
 use crate::boat::{choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{AMPERE, METRE, MINUTE, PERCENT, VOLT, WATT};
@@ -197,8 +197,12 @@ impl Inputs {
             .unwrap_or_else(|| usual_charge_drop_v(blocks))
     }
 
-    /// How many 12 V blocks the engine's own system is, by its running voltage.
+    /// How many 12 V blocks the engine's own system is, by its running voltage; as
+    /// many as the house bank where a relay or a splitter joins them.
     pub fn start_blocks(&self) -> f64 {
+        if self.joined() != BanksJoined::Nothing {
+            return self.bank.nominal_v.blocks();
+        }
         (self.way.start_v / 14.0).round().max(1.0)
     }
 }
