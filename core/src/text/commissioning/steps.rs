@@ -124,7 +124,7 @@ pub const fn instruction(code: StepCode) -> &'static str {
         StepCode::CutConverter => {
             "DC-DC charger on: trigger the charge-disable signal. It stops within 2 s; the alternator goes on feeding the start battery."
         }
-        StepCode::CutCharger => "Shore charger on: trigger the charge-disable signal. It stops.",
+        StepCode::CutCharger => "Mains charger on: trigger the charge-disable signal. It stops.",
         StepCode::CutOrder => {
             "Read the three high-voltage steps back from the battery management system, in this order."
         }

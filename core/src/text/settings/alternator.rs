@@ -52,7 +52,7 @@ pub(super) fn reason(reason: &AlternatorReason, reader: &Reader) -> String {
             }
         ),
         AlternatorReason::PartTooHot { over } => format!(
-            "In this run a part gets {} too hot; enter this limit and look again.",
+            "In this run a part gets or may get {} too hot; enter this limit and look again.",
             show(over)
         ),
         AlternatorReason::BelowLimit { below, part, limit } => format!(

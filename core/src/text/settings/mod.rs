@@ -43,7 +43,7 @@ pub const fn title(device: Device) -> &'static str {
         Device::Management => "Battery management system",
         Device::ClosedPacks => "Drop-in packs, and what replaces a signal from them",
         Device::LowVolts => "Low-voltage alarm and switch",
-        Device::ShoreCharger => "Shore charger",
+        Device::ShoreCharger => "Mains charger",
         Device::StartBattery => "Start battery",
     }
 }
