@@ -13,7 +13,7 @@ use crate::decision::goal_search::lever::{
 };
 use crate::decision::goal_search::rules::{run_harms, stands_to_harm, unwatched_harms};
 use crate::findings::Finding;
-use crate::report::report_without_sensor_loss;
+use crate::report::report;
 use crate::simulation::engine_load::{SwitchedLoad, anchor_loads};
 use crate::simulation::plant::Plant;
 
@@ -261,6 +261,6 @@ impl Scales {
             inputs: self.with(levels),
             ..sheet.clone()
         };
-        harm(&report_without_sensor_loss(&with))
+        harm(&report(&with))
     }
 }
