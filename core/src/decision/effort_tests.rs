@@ -47,7 +47,7 @@ fn one_combination_of_the_goal_search() {
     let mut search = Search::new(&demo());
     let flows = flows_in(|| search.step(MANY as usize));
     assert_eq!(search.tried() as u64, MANY);
-    hold(flows / MANY, 820);
+    hold(flows / MANY, 740);
 }
 
 #[test]
