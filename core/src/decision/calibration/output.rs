@@ -1,14 +1,27 @@
 //! Whether the machine gave what its output curve says, where a log shows it
 //! at full field.
 
+use serde::Serialize;
+
 use crate::boat::{SecondRole, WayKind};
 use crate::decision::calibration::columns::Column;
-use crate::decision::calibration::fit_remark::OutputUntold;
 use crate::decision::calibration::guess::Guess;
 use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::refuse::spread;
 use crate::physics::output::through_points;
 use crate::physics::thermal::Temperatures;
+
+/// Why a log does not show whether the output curve is right.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum OutputUntold {
+    /// The alternator is not alone on the house bank.
+    NotAlone,
+    /// There are no volts in the log.
+    NoVolts,
+    /// Heat, a cap, the charge voltage or the bank's limit may have held it back.
+    HeldBack,
+}
 
 /// What a log says about the output curve.
 #[derive(Debug, Clone, Copy, PartialEq)]
