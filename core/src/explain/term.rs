@@ -241,3 +241,13 @@ impl Shown {
         condition.holds(&given)
     }
 }
+
+/// A figure told in words.
+pub(super) fn told(name: &str, unit: &'static str, value: f64) -> Term {
+    Term::Figure(Used::told(name, unit, value))
+}
+
+/// A figure told in words that may not be there.
+pub(super) fn maybe(name: &str, unit: &'static str, value: Option<f64>) -> Term {
+    told(name, unit, value.unwrap_or(f64::NAN))
+}

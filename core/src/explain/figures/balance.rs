@@ -3,11 +3,10 @@
 use crate::boat::{AfterStop, WhichAlternator, key};
 use crate::explain::figure::Explanation;
 use crate::explain::figures::heat::HOT_CARRIED_W;
-use crate::explain::figures::output::AIR_W_K;
-use crate::explain::figures::steps::Step;
-use crate::explain::figures::terms::told;
+use crate::explain::figures::space_air::AIR_W_K;
+use crate::explain::figures::step::Step;
 use crate::explain::instant::{Instant, Part, When};
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::heat_balance::{
     body_c, body_heat_w, rectifier_c, space_air_c, warming_c, winding_c,
 };

@@ -3,12 +3,11 @@
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::day::NEED_AH;
-use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
+use crate::explain::figures::fuel::{IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::notes::{DAILY, FUEL, SHAFT, STEPPED, SUN_COVERS};
 use crate::explain::figures::run::HOUSE_LOAD_A;
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, maybe, told};
 use crate::physics::charging::engine_hours;
 use crate::physics::fuel::{marginal_l, run_l};
 use crate::text::words;

@@ -2,14 +2,14 @@
 
 use crate::boat::{Basis, key};
 use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::bank::BANK_V;
 use crate::explain::figures::notes::{AS_GIVEN, LISTED};
 use crate::explain::figures::sun;
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::charging::{
-    autonomy_days, bank_v, charge_ah, day_ah, energy_wh, mean_draw_a, part_wh, peukert_share,
-    rest_ah, saved_ah, usable_ah,
+    autonomy_days, charge_ah, day_ah, energy_wh, mean_draw_a, part_wh, peukert_share, rest_ah,
+    saved_ah, usable_ah,
 };
 use crate::physics::drive::percent;
 
@@ -108,24 +108,6 @@ static NIGHT_SHARE_PCT: Figure = Figure::new(
 )
 .named("Used at night")
 .is(|s| Some(s.report().analyses.energy.anchor.night_share_pct));
-
-pub(super) static BANK_V: Figure =
-    Figure::new("energy.bank_v", "Bank at rest, half full", "V", 2, |s| {
-        let blocks = s.boat.plant.bank.blocks;
-        let block_v = s.report().analyses.energy.bank_v / blocks;
-        let given = [
-            told("12 V blocks in series", "", blocks),
-            told(
-                "One 12 V block at rest, half full, from the table",
-                "V",
-                block_v,
-            ),
-        ];
-        Explanation::of(Term::of(bank_v::FORMULA, given))
-            .note("Watt-hours and ampere-hours are turned into each other with it.")
-            .inputs(&[key!(bank.chemistry), key!(bank.nominal_v)])
-    })
-    .is(|s| Some(s.report().analyses.energy.bank_v));
 
 static OTHER_AH: Figure = Figure::new("energy.other_ah", "From other sources", "A·h", 0, |s| {
     let given = [s.input(key!(other.wind_a)).symbol("I_other")];

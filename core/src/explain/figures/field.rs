@@ -3,12 +3,11 @@
 
 use crate::boat::{SensorPlace, key};
 use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::curve::{INFINITE_A, ZERO_RPM};
 use crate::explain::figures::flow::own_amperes;
-use crate::explain::figures::output::{INFINITE_A, ZERO_RPM};
-use crate::explain::figures::steps::Step;
-use crate::explain::figures::terms::told;
+use crate::explain::figures::step::Step;
 use crate::explain::instant::{Instant, Part, When};
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::full_field::{
     flux_square as flux, full_field_a, relative_field, voltage_behind,
 };

@@ -2,16 +2,14 @@
 //! what the shafts take.
 
 use crate::boat::{InstalledAlternator, WayKind, key};
-use crate::explain::figures::moment::ALTERNATOR_A;
-use crate::explain::figures::run::{BANK_LIMIT_A, MID_A};
-use crate::explain::figures::steps::Step;
-use crate::explain::figures::terms::told;
-use crate::explain::instant::{Instant, When};
-use crate::explain::term::Term;
+use crate::explain::figure::Figure;
+use crate::explain::figures::bank_limit::bank_limits;
+use crate::explain::figures::step::Step;
+use crate::explain::instant::Instant;
+use crate::explain::term::{Term, told};
 use crate::physics::charging::{after_services_a, charger_input_a, charger_output_a};
 use crate::physics::drive::power_w;
 use crate::physics::regulator::{HELD_BAND_V, allowed_a, held_part};
-use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::moment::{Output, ThermalState};
 use crate::text::words;
@@ -19,31 +17,6 @@ use crate::text::words;
 /// Whether the alternator charges the house bank without a DC-DC charger.
 fn is_direct(s: &Instant) -> bool {
     s.inputs().way.kind == WayKind::Direct
-}
-
-/// What the bank takes at most: its limit, where the regulator is told it, and
-/// nothing beside the house load where it is frozen.
-fn bank_limits(s: &Instant) -> Vec<Term> {
-    let plant = &s.boat.plant;
-    let told_a = plant.told_limit_a(s.soc);
-    let linked = plant.linked.then(|| {
-        if told_a < plant.bank_limit_a {
-            let name =
-                "What the battery sends as its limit at that state of charge, and the house load";
-            told(name, "A", told_a + plant.taken_a(s.seconds)).symbol("I_bank")
-        } else {
-            s.figure(&BANK_LIMIT_A).symbol("I_bank")
-        }
-    });
-    let frozen = (s.moment.flow.limit == Limit::FrozenBank).then(|| {
-        let name = "For the house alone: the bank is frozen and takes nothing";
-        told(name, "A", plant.taken_a(s.seconds)).symbol("I_house")
-    });
-    let cap = plant.bank_cap_a.is_finite().then(|| {
-        let name = "The current cap, measured at the house bank, and the house load";
-        told(name, "A", plant.bank_cap_a + plant.taken_a(s.seconds)).symbol("I_cap")
-    });
-    linked.into_iter().chain(cap).chain(frozen).collect()
 }
 
 /// The own current of each other alternator that charges the house bank.
@@ -171,13 +144,10 @@ fn can_a(s: &Instant, alternator: &AlternatorAtSpeed, state: &ThermalState) -> f
     (allowed * full_a).min(alternator.cap_a)
 }
 
-/// What flows into the bank.
-pub(super) fn into_bank(s: &Instant) -> Term {
+/// What flows into the bank, given the figure of what the alternators charge it with
+/// at that moment.
+pub(super) fn into_bank(s: &Instant, alternators: &'static Figure) -> Term {
     let flows = if is_direct(s) {
-        let alternators = match s.when {
-            When::Moment => &ALTERNATOR_A,
-            _ => &MID_A,
-        };
         s.figure(alternators)
             .named("From the alternators then")
             .symbol("I")

@@ -3,11 +3,11 @@
 use crate::boat::key;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::bank::resists_ohm;
 use crate::explain::figures::notes::{DAILY, STEPPED, SUN_COVERS};
-use crate::explain::figures::terms::{resists_ohm, told};
 use crate::explain::figures::times::{NOT_REACHED, mean_to, time_to};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::charging::{bank_a, engine_hours};
 use crate::simulation::moment::Output;
 

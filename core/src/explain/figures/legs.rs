@@ -4,9 +4,8 @@ use crate::analysis::legs::{LegReport, LegsReport};
 use crate::boat::Purpose;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::drive::hours;
 
 pub(super) const FIGURES: &[&Figure] =

@@ -3,8 +3,7 @@
 use crate::boat::WhichAlternator;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::temperatures::{HOT_CASE, HOT_WINDING};
-use crate::explain::figures::terms::told;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::life::{grease_h, insulation_h};
 
 pub(super) const FIGURES: &[&Figure] = &[&WINDING_AT_MOST, &INSULATION_H, &GREASE_H];

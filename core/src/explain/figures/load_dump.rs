@@ -7,9 +7,8 @@ use crate::analysis::load_dump::{Dump, DumpReport};
 use crate::boat::{InstalledAlternator, WhichAlternator, key};
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, maybe, told};
 use crate::physics::dump::{clamp_j, internal_ohm, lead_left_v, peak_v};
 
 /// How many alternators there may be.

@@ -2,14 +2,13 @@
 
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::bank::rest_v;
+use crate::explain::figures::bank::{resists_ohm, rest_v};
 use crate::explain::figures::flow;
 use crate::explain::figures::notes::DRAWN;
 use crate::explain::figures::run::held;
 use crate::explain::figures::temperatures::OF_A_MINUTE;
-use crate::explain::figures::terms::{resists_ohm, told};
 use crate::explain::instant::When;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::charging::{charge_pct, terminal_v};
 use crate::physics::sources::{LOSSES, OWN_REASONING};
 use crate::simulation::moment::Output;
@@ -33,7 +32,7 @@ pub(super) static ALTERNATOR_A: Figure =
         .is(|s| Some(s.boat.plant.charging_a(&s.moment.flow)));
 
 static BANK_A: Figure = Figure::new("moment.bank_a", "Into the bank", "A", 0, |s| {
-    Explanation::of(flow::into_bank(s)).note(DRAWN)
+    Explanation::of(flow::into_bank(s, &ALTERNATOR_A)).note(DRAWN)
 })
 .at(When::Moment)
 .is(|s| Some(s.moment.flow.bank_a));

@@ -6,9 +6,8 @@ use crate::boat::key;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::cable;
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, maybe, told};
 use crate::physics::fuse::least_rating_a;
 use crate::physics::packs::{
     conductances, limits_a, other_packs_a, pack_a, pack_share_pct, relative_ohm, together_a,

@@ -3,16 +3,17 @@
 use crate::analysis::bank_volts;
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
+use crate::explain::figures::bank_limit::BANK_LIMIT_A;
+use crate::explain::figures::day::USE_AH;
 use crate::explain::figures::flow;
+use crate::explain::figures::fuel::{IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::notes::{AS_GIVEN, DRAWN, FUEL, SHAFT};
-use crate::explain::figures::terms::told;
 use crate::explain::instant::{Instant, When};
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::charging::{kept_energy_pct, mean_bank_a, mean_draw_a};
 use crate::physics::drive::{hours, percent};
 use crate::physics::fuel::{marginal_l, run_l};
-use crate::physics::sources::{CELLS, COMMON_PRACTICE, LOSSES, OWN_REASONING};
+use crate::physics::sources::{CELLS, LOSSES, OWN_REASONING};
 use crate::units::clock;
 
 pub(super) const FIGURES: &[&Figure] = &[
@@ -119,7 +120,7 @@ pub(super) static HOUSE_LOAD_A: Figure =
             ))
             .note("The day's mean draw; what runs only with the engine comes on top.");
         }
-        let given = [s.figure(&crate::explain::figures::day::USE_AH)];
+        let given = [s.figure(&USE_AH)];
         Explanation::of(Term::of(mean_draw_a::FORMULA, given)).note("The day's mean draw.")
     })
     .is(|s| Some(s.boat.plant.load_a));
@@ -165,32 +166,9 @@ static MARGINAL_FUEL_L: Figure = Figure::new(
 .named("Fuel of the run while motoring anyway")
 .is(|s| Some(s.report().analyses.run.marginal_fuel_l));
 
-pub(super) static BANK_LIMIT_A: Figure = Figure::new(
-    "inner.bank_limit_a",
-    "What bank and house may take",
-    "A",
-    0,
-    |s| {
-        let mut limits = vec![s.input(key!(bank.charge_limit_a)).symbol("I_lim")];
-        if s.inputs().pack_count() > 1 {
-            let name = "What the packs take together until the first one is at its limit";
-            limits.push(told(name, "A", s.inputs().own_charge_limit_a()).symbol("I_packs"));
-        }
-        limits.extend(s.inputs().ladder_a().map(|step_a| {
-            let name = "Most at this cell temperature, from the ladder or the maker's sheet";
-            told(name, "A", step_a).symbol("I_step")
-        }));
-        Explanation::of(Term::Sum(vec![Term::Least(limits), s.drawn()]))
-            .note("What the bank may take, and what the house draws meanwhile.")
-            .inputs(&[key!(bank.temperature_c), key!(bank.coldest_charge_c)])
-    },
-)
-.source(COMMON_PRACTICE)
-.is(|s| Some(s.boat.plant.bank_limit_a + s.boat.plant.taken_a(s.seconds)));
-
 pub(super) static MID_BANK_A: Figure =
     Figure::new("run.mid_bank_a", "Half-way, into this bank", "A", 0, |s| {
-        Explanation::of(flow::into_bank(s)).note(DRAWN)
+        Explanation::of(flow::into_bank(s, &MID_A)).note(DRAWN)
     })
     .at(When::Middle)
     .is(|s| Some(s.report().analyses.run.mid_bank_a));

@@ -2,11 +2,10 @@
 
 use crate::boat::{SunBasis, key};
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::day::BANK_V;
+use crate::explain::figures::bank::BANK_V;
 use crate::explain::figures::notes::AS_GIVEN;
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, maybe, told};
 use crate::physics::charging::charge_ah;
 use crate::physics::solar::sun_wh;
 use crate::physics::solar::{full_sun_hours, warm_yield};

@@ -2,21 +2,20 @@
 
 use crate::boat::{Inputs, Key, key};
 use crate::explain::figure::Figure;
-use crate::explain::figures::day::BANK_V;
+use crate::explain::figures::bank::BANK_V;
+use crate::explain::figures::curve::SHAFT_RPM;
 use crate::explain::figures::heat;
-use crate::explain::figures::output::SHAFT_RPM;
 use crate::explain::figures::run::HOUSE_LOAD_A;
+use crate::explain::figures::step::Step;
 use crate::explain::figures::steps;
-use crate::explain::figures::steps::Step;
 use crate::explain::figures::temperatures;
+use crate::explain::figures::to_body;
 use crate::explain::instant::{Instant, Part, When};
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::explain::used::Used;
 use crate::physics::ageing::{aged_ah, aged_ohm_ah};
-use crate::physics::battery::Bank;
 use crate::physics::charging::charger_input_a;
 use crate::report::Report;
-use crate::simulation::moment::Output;
 
 impl<'a> Instant<'a> {
     /// The report that is explained.
@@ -136,12 +135,12 @@ impl<'a> Instant<'a> {
 
     /// Winding to body.
     pub(super) fn winding_body(&self) -> Term {
-        self.of_first(&heat::WINDING_BODY)
+        self.of_first(&to_body::WINDING_BODY)
     }
 
     /// Rectifier to body.
     pub(super) fn rectifier_body(&self) -> Term {
-        self.of_first(&heat::RECTIFIER_BODY)
+        self.of_first(&to_body::RECTIFIER_BODY)
     }
 
     /// The shaft speed of the alternator that is looked at.
@@ -193,24 +192,5 @@ impl<'a> Instant<'a> {
         } else {
             told("Voltage at the alternator then", "V", volts).symbol("V")
         }
-    }
-}
-
-/// A figure told in words.
-pub(super) fn told(name: &str, unit: &'static str, value: f64) -> Term {
-    Term::Figure(Used::told(name, unit, value))
-}
-
-/// A figure told in words that may not be there.
-pub(super) fn maybe(name: &str, unit: &'static str, value: Option<f64>) -> Term {
-    told(name, unit, value.unwrap_or(f64::NAN))
-}
-
-/// What a bank resists at a current and voltage \[Ω\]: giving, it resists less.
-pub(super) fn resists_ohm(bank: &Bank, soc: f64, at: Output) -> f64 {
-    if at.amperes >= 0.0 {
-        bank.resistance_ohm(soc)
-    } else {
-        (at.volts - bank.rest_v(soc)) / at.amperes
     }
 }

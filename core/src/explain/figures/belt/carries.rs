@@ -7,9 +7,8 @@ use crate::explain::figures::belt::geometry::{BELT_M_S, wrap_in_radians};
 use crate::explain::figures::belt::looked_at::{
     AtSpeeds, OfBelts, at_speed, input, installed, is_entered, of_belt, shaft_w, table,
 };
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::belt::{carries_w, grip, own_pull_n, side_n, transmits_n, used_pct};
 
 pub(super) static TIGHT_N: OfBelts = each_belt!(

@@ -5,9 +5,8 @@ use crate::analysis::belt::{BeltLoad, BeltReport};
 use crate::boat::{Belt, InstalledAlternator, WhichAlternator};
 use crate::explain::boat::Boat;
 use crate::explain::figure::Figure;
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::belt::BeltType;
 
 /// How many alternators have belts of their own.

@@ -6,9 +6,8 @@ use crate::explain::figures::belt::geometry::WRAP_DEG;
 use crate::explain::figures::belt::looked_at::{
     AtSpeeds, OfBelts, amperes, blocks, is_entered, is_there, of_belt, table,
 };
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, told};
 use crate::physics::belt::{rule_a, rule_w, used_pct};
 
 pub(super) static RULE_LOW_A: OfBelts = each_belt!(

@@ -6,9 +6,8 @@ use crate::explain::figures::cable::looked_at::{
     OfChoices, air, choice, length, of_choice, of_run, run,
 };
 use crate::explain::figures::cable::run::{ALLOWED_V, CARRIES_A};
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, maybe, told};
 use crate::physics::ampacity::{air_factor, ampacity_a, engine_share, note_1};
 use crate::physics::cable::{copper_c, drop_v, each_a, load_share, spare_pct};
 use crate::physics::fuse::{STRICT_V, least_rating_a, most_rating_a};
