@@ -1,10 +1,12 @@
 //! Flooded lead of the same ampere-hours beside this bank.
 
+use crate::analysis::LeadReport;
 use crate::boat::key;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::bank::resists_ohm;
 use crate::explain::figures::notes::{DAILY, STEPPED, SUN_COVERS};
+use crate::explain::figures::run;
 use crate::explain::figures::times::{NOT_REACHED, mean_to, time_to};
 use crate::explain::instant::Instant;
 use crate::explain::term::{Term, told};
@@ -14,12 +16,17 @@ use crate::simulation::moment::Output;
 pub(super) const FIGURES: &[&Figure] = &[
     &ENGINE_HOURS,
     &MINUTES_TO_TARGET,
-    &crate::explain::figures::run::MID_BANK_A,
+    &run::MID_BANK_A,
     &MID_BANK_A,
 ];
 
 fn has_lead(boat: &Boat) -> bool {
     boat.report.analyses.lead.applies()
+}
+
+/// What comes of the lead bank; none where the boat has none to compare with.
+fn lead(s: &Instant) -> Option<LeadReport> {
+    s.report().analyses.lead.report()
 }
 
 /// Charge that flooded lead returns of what went in.
@@ -34,13 +41,7 @@ static ENGINE_HOURS: Figure = Figure::new(
     "h",
     2,
     |s| {
-        let Some((lead, hours)) = s
-            .report()
-            .analyses
-            .lead
-            .report()
-            .and_then(|lead| Some((lead, lead.engine_hours?)))
-        else {
+        let Some((lead, hours)) = lead(s).and_then(|lead| Some((lead, lead.engine_hours?))) else {
             return Explanation::none(
                 "No daily engine run puts back into lead what the boat uses.",
             );
@@ -66,13 +67,7 @@ static ENGINE_HOURS: Figure = Figure::new(
     },
 )
 .only(has_lead)
-.is(|s| {
-    s.report()
-        .analyses
-        .lead
-        .report()
-        .and_then(|lead| lead.engine_hours)
-});
+.is(|s| lead(s)?.engine_hours);
 
 static MINUTES_TO_TARGET: Figure = Figure::new(
     "lead.minutes_to_target",
@@ -80,13 +75,7 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
     "min",
     0,
     |s| {
-        let minutes = s
-            .report()
-            .analyses
-            .lead
-            .report()
-            .and_then(|lead| lead.minutes_to_target);
-        let Some(minutes) = minutes else {
+        let Some(minutes) = lead(s).and_then(|lead| lead.minutes_to_target) else {
             return Explanation::none(NOT_REACHED);
         };
         let bank = s.boat.lead_bank();
@@ -99,16 +88,10 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
     },
 )
 .only(has_lead)
-.is(|s| {
-    s.report()
-        .analyses
-        .lead
-        .report()
-        .and_then(|lead| lead.minutes_to_target)
-});
+.is(|s| lead(s)?.minutes_to_target);
 
 static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lead", "A", 0, |s| {
-    let Some(lead) = s.report().analyses.lead.report() else {
+    let Some(lead) = lead(s) else {
         return Explanation::default();
     };
     let (bank, soc) = (s.boat.lead_bank(), lead.mid_charge_pct / 100.0);
@@ -135,10 +118,4 @@ static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lea
 })
 .named("Half-way, into flooded lead")
 .only(has_lead)
-.is(|s| {
-    s.report()
-        .analyses
-        .lead
-        .report()
-        .map(|lead| lead.mid_bank_a)
-});
+.is(|s| Some(lead(s)?.mid_bank_a));
