@@ -111,7 +111,7 @@ pub fn open_peak_v(
 }
 
 /// Peak that an alternator's voltage jumps to with nothing to hold it \[V\]: as
-/// [`open_peak_v`] has it, and never below the voltage before the jump \[V\].
+/// [`open_peak_v()`] has it, and never below the voltage before the jump \[V\].
 #[formula(symbol = "U_peak", unit = "V", source = sources::OWN_REASONING)]
 pub fn peak_v(
     #[symbol("V")] test_v: f64,

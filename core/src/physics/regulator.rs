@@ -31,7 +31,7 @@ pub fn held_part(
     ((held_v - bank_v) / band_v).clamp(0.0, 1.0)
 }
 
-/// The band of [`held_part`] for each 12 V \[V\]: two regulators that are set 0.1 V
+/// The band of [`held_part()`] for each 12 V \[V\]: two regulators that are set 0.1 V
 /// apart already take turns (common practice), half of that is own reasoning.
 pub const HELD_BAND_V: f64 = 0.05;
 

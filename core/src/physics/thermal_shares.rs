@@ -1,7 +1,7 @@
 //! How the parts of an alternator share its heat: conductances and capacities of
 //! one of 1520 W, and how they change with size. What differs from one make to
 //! the next, and moves the answer, is no constant but an input: see
-//! [`HeatPaths`](crate::physics::thermal::HeatPaths).
+//! [`HeatPaths`](crate::physics::thermal_build::HeatPaths).
 
 /// Conductance from the winding of an alternator of 1520 W (108 A at 14 V) to the
 /// air before the cooling factor \[W/K\]: all others are told against it, so that
