@@ -113,7 +113,7 @@ impl ThermalNetwork {
         }
     }
 
-    /// The same with its three air conductances multiplied by `factor`, as
+    /// This network with its three air conductances multiplied by `factor`, as
     /// [`fan_factor()`](crate::physics::heat_balance::fan_factor()) says.
     pub fn with_fan(self, factor: f64) -> ThermalNetwork {
         ThermalNetwork {
@@ -124,12 +124,13 @@ impl ThermalNetwork {
         }
     }
 
-    /// The same with its fan at a standstill.
+    /// This network with its fan at a standstill; `fan_factor` is what [`Self::with_fan`]
+    /// was given.
     pub fn fan_stopped(&self, fan_factor: f64) -> ThermalNetwork {
         self.with_fan(self.still_air / fan_factor)
     }
 
-    /// The same with its heat capacities multiplied by `factor`, as a logged run may ask.
+    /// This network with its heat capacities multiplied by `factor`, as a logged run may ask.
     pub fn with_heat_capacity(self, factor: f64) -> ThermalNetwork {
         ThermalNetwork {
             winding_j_k: self.winding_j_k * factor,

@@ -144,7 +144,8 @@ fn cooled<const N: usize>(plant: &Plant, start: &Stopped, last_s: f64) -> Vec<Ve
     pieces
 }
 
-/// The same between two times \[s\] after stopping in which nothing is switched.
+/// How the alternators and their air cool between two times after stopping \[s\], in
+/// which nothing is switched.
 fn cooled_between<const N: usize>(
     plant: &Plant,
     start: &Stopped,

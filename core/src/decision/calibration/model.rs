@@ -1,5 +1,5 @@
-//! The same lumps as in the charging run, with current, volts and speed
-//! prescribed by a log: what its thermometers should have shown.
+//! The thermal network of the charging run, with current, volts and speed prescribed by
+//! a log: what its thermometers should have shown.
 
 use crate::boat::{AirBasis, Inputs};
 use crate::decision::calibration::columns::Column;
