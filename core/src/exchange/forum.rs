@@ -3,7 +3,7 @@
 
 use crate::boat::{Key, SectionId, Worksheet};
 use crate::decision::uncertainty::{Certainty, Range};
-use crate::exchange::differences::{Difference, told};
+use crate::exchange::differences::{Difference, value_text};
 use crate::exchange::style::Style;
 use crate::findings::Severity;
 use crate::report::Report;
@@ -86,7 +86,7 @@ fn known(sheet: &Worksheet) -> Vec<String> {
                 lines.push(format!(
                     "{}: {}",
                     key.spec().label,
-                    told(sheet, key, true, &Reader::METRIC)
+                    value_text(sheet, key, true, &Reader::METRIC)
                 ));
             } else {
                 more += 1;

@@ -2,7 +2,7 @@
 
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::model::Trial;
-use crate::decision::calibration::refuse::spread;
+use crate::numerics::mean_and_deviation;
 
 /// By how much the air is still to rise above its mean in the last fifth \[K\], if
 /// the last three fifths approach a temperature step by step: A. C. Aitken's
@@ -16,7 +16,7 @@ pub(super) fn still_to_rise_k(trial: &Trial, last_c: f64) -> f64 {
             let seconds = trial.seconds(Some(row));
             (from * last_s..to * last_s).contains(&seconds)
         });
-        spread(within.filter_map(|row| row.get(Column::Air))).map(|(mean, _)| mean)
+        mean_and_deviation(within.filter_map(|row| row.get(Column::Air))).map(|(mean, _)| mean)
     };
     let (Some(first_c), Some(then_c)) = (mean_c(0.4, 0.6), mean_c(0.6, 0.8)) else {
         return 0.0;

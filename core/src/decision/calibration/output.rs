@@ -7,7 +7,7 @@ use crate::boat::{SecondRole, WayKind};
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::guess::Guess;
 use crate::decision::calibration::model::Trial;
-use crate::decision::calibration::refuse::spread;
+use crate::numerics::mean_and_deviation;
 use crate::physics::output::through_points;
 use crate::physics::thermal::Temperatures;
 
@@ -105,8 +105,8 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
             .then(|| (shaft_rpm, amperes / full_a))
     });
     let shares: Vec<(f64, f64)> = shares.collect();
-    let of_curve = spread(shares.iter().map(|(_, share)| *share));
-    let speed = spread(shares.iter().map(|(rpm, _)| *rpm));
+    let of_curve = mean_and_deviation(shares.iter().map(|(_, share)| *share));
+    let speed = mean_and_deviation(shares.iter().map(|(rpm, _)| *rpm));
     let (Some((share, deviation)), Some((shaft_rpm, _))) = (of_curve, speed) else {
         return Output::Untold(OutputUntold::HeldBack);
     };

@@ -9,8 +9,8 @@ use crate::decision::calibration::late_air::{late_air, still_to_rise_k};
 use crate::decision::calibration::learn::{CAPACITY, COOLING, COUPLING, RECIRCULATION, WALLS};
 use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::output::Output;
-use crate::decision::calibration::refuse::spread;
 use crate::decision::calibration::settling::rounded;
+use crate::numerics::mean_and_deviation;
 use crate::schema::{Confidence, FieldType, Value};
 use crate::units::{NONE, UnitOfMeasure};
 
@@ -233,7 +233,7 @@ fn cooling(fit: &mut Fit, trial: &Trial, solution: &Solution) {
 /// Air near the alternator where it comes to, from a log that is long enough.
 fn hot_air(fit: &mut Fit, trial: &Trial) {
     let Some(late) = late_air(trial) else { return };
-    let Some((mean, deviation)) = spread(late.iter().copied()) else {
+    let Some((mean, deviation)) = mean_and_deviation(late.iter().copied()) else {
         return;
     };
     let hot_c = mean + still_to_rise_k(trial, mean);

@@ -5,7 +5,7 @@ use crate::analysis::year::YearSums;
 use crate::decision::arrangements::{Outcome, YearCost};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::instant::Instant;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::money::over_year;
 use crate::text::purchase;
 use crate::units::Reader;
@@ -44,8 +44,8 @@ impl<'a> Instant<'a> {
         let a_day = sum(&sums) / if days > 0.0 { days } else { 1.0 };
         let name = format!("{name}, the mean of the days aboard");
         let given = [
-            told(&name, unit, a_day).symbol(symbol),
-            told("Days aboard a year", "d", days).symbol("N_days"),
+            described(&name, unit, a_day).symbol(symbol),
+            described("Days aboard a year", "d", days).symbol("N_days"),
         ];
         Term::of(over_year::FORMULA, given)
     }
@@ -88,7 +88,7 @@ pub(super) static BOUGHT: Figure = Figure::new("arrangement.bought", "To buy", "
     }
     let parts = parts.iter().enumerate().map(|(at, part)| {
         let number = at + 1;
-        told(&purchase(part, &Reader::METRIC), "", part.price).symbol(&format!("K_{number}"))
+        described(&purchase(part, &Reader::METRIC), "", part.price).symbol(&format!("K_{number}"))
     });
     Explanation::of(Term::Sum(parts.collect()))
         .note("Each part at the price of your list; what is aboard already is not bought again.")

@@ -5,7 +5,7 @@ use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::step::Step;
 use crate::explain::instant::Instant;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::battery::{Bank, Cells, LeadKind, lfp_cold_factor};
 use crate::physics::charging::{
     bank_ohm as with_cable_ohm, bank_v, held_a, lead_ohm, lithium_ohm, ohm,
@@ -18,8 +18,8 @@ pub(super) static BANK_V: Figure =
         let blocks = s.boat.plant.bank.blocks;
         let block_v = s.report().analyses.energy.bank_v / blocks;
         let given = [
-            told("12 V blocks in series", "", blocks),
-            told(
+            described("12 V blocks in series", "", blocks),
+            described(
                 "One 12 V block at rest, half full, from the table",
                 "V",
                 block_v,
@@ -44,7 +44,7 @@ pub(super) const fn volt_a(id: &'static str) -> Figure {
 
 fn explain_volt(s: &Instant) -> Explanation {
     let given = [
-        told(
+        described(
             "Charge voltage at the bank then, adjusted for temperature",
             "V",
             s.boat.plant.held_at(&s.states),
@@ -67,7 +67,7 @@ fn explain_volt(s: &Instant) -> Explanation {
 /// The bank at rest.
 pub(super) fn rest_v(s: &Instant) -> Term {
     let volts = s.boat.plant.bank.rest_v(s.soc);
-    told(
+    described(
         "At rest at that state of charge, from the table",
         "V",
         volts,
@@ -88,9 +88,9 @@ fn explain_ohm(s: &Instant) -> Explanation {
             let cold = lfp_cold_factor(s.inputs().bank.temperature_c);
             let given = [
                 s.cell_ohm_ah(),
-                told("12 V blocks in series", "", house.blocks),
+                described("12 V blocks in series", "", house.blocks),
                 s.input(key!(bank.capacity_ah)),
-                told(
+                described(
                     "How much more it resists at this temperature, from the table",
                     "",
                     cold,
@@ -102,13 +102,13 @@ fn explain_ohm(s: &Instant) -> Explanation {
         Cells::Lead(kind) => {
             let takes = absorption(s, kind);
             let given = [
-                told(
+                described(
                     "Absorption voltage of its kind at this temperature",
                     "V",
                     takes.volts,
                 ),
                 rest_v(s),
-                told(
+                described(
                     "What such a bank takes at that voltage, so full",
                     "A",
                     takes.amperes,

@@ -3,7 +3,7 @@
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::instant::Instant;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::sources::COMMON_PRACTICE;
 use crate::simulation::Limit;
 
@@ -16,11 +16,11 @@ pub(super) static BANK_LIMIT_A: Figure = Figure::new(
         let mut limits = vec![s.input(key!(bank.charge_limit_a)).symbol("I_lim")];
         if s.inputs().pack_count() > 1 {
             let name = "What the packs take together until the first one is at its limit";
-            limits.push(told(name, "A", s.inputs().own_charge_limit_a()).symbol("I_packs"));
+            limits.push(described(name, "A", s.inputs().own_charge_limit_a()).symbol("I_packs"));
         }
         limits.extend(s.inputs().ladder_a().map(|step_a| {
             let name = "Most at this cell temperature, from the ladder or the maker's sheet";
-            told(name, "A", step_a).symbol("I_step")
+            described(name, "A", step_a).symbol("I_step")
         }));
         Explanation::of(Term::Sum(vec![Term::Least(limits), s.drawn()]))
             .note("What the bank may take, and what the house draws meanwhile.")
@@ -39,18 +39,18 @@ pub(super) fn bank_limits(s: &Instant) -> Vec<Term> {
         if told_a < plant.bank_limit_a {
             let name =
                 "What the battery sends as its limit at that state of charge, and the house load";
-            told(name, "A", told_a + plant.taken_a(s.seconds)).symbol("I_bank")
+            described(name, "A", told_a + plant.taken_a(s.seconds)).symbol("I_bank")
         } else {
             s.figure(&BANK_LIMIT_A).symbol("I_bank")
         }
     });
     let frozen = (s.moment.flow.limit == Limit::FrozenBank).then(|| {
         let name = "For the house alone: the bank is frozen and takes nothing";
-        told(name, "A", plant.taken_a(s.seconds)).symbol("I_house")
+        described(name, "A", plant.taken_a(s.seconds)).symbol("I_house")
     });
     let cap = plant.bank_cap_a.is_finite().then(|| {
         let name = "The current cap, measured at the house bank, and the house load";
-        told(name, "A", plant.bank_cap_a + plant.taken_a(s.seconds)).symbol("I_cap")
+        described(name, "A", plant.bank_cap_a + plant.taken_a(s.seconds)).symbol("I_cap")
     });
     linked.into_iter().chain(cap).chain(frozen).collect()
 }

@@ -5,7 +5,7 @@ use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::fuel::{FRICTION_KPA, FRICTION_KW, IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::run::{PEAK_SHAFT_W, RUN_MINUTES};
 use crate::explain::instant::Instant;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::drive::{belts_kw, hours, mean_belts_kw, percent};
 use crate::physics::sources::ARITHMETIC;
 use crate::physics::torque::{available_kw, speed_share, torque_share};
@@ -76,12 +76,12 @@ static MEAN_SHARE_PCT: Figure = Figure::new(
         let run = &s.report().analyses.run;
         let mean = if run.minutes > 0.0 {
             let given = [
-                told(
+                described(
                     "Energy the alternators' shafts took, added up along the run",
                     "kW·h",
                     run.shaft_kwh,
                 ),
-                Term::of(hours::FORMULA, [told(RUN_MINUTES, "min", run.minutes)]),
+                Term::of(hours::FORMULA, [described(RUN_MINUTES, "min", run.minutes)]),
                 s.input(key!(eng.belt_efficiency_pct)),
             ];
             Term::of(mean_belts_kw::FORMULA, given)
@@ -101,7 +101,7 @@ static TORQUE_SHARE: Figure = Figure::new(
     "",
     2,
     |s| {
-        let foot = told(
+        let foot = described(
             "Where its torque curve would begin at a standstill, by the way of injection",
             "",
             s.inputs().eng.injection.torque_foot(),

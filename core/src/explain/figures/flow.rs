@@ -6,7 +6,7 @@ use crate::explain::figure::Figure;
 use crate::explain::figures::bank_limit::bank_limits;
 use crate::explain::figures::step::Step;
 use crate::explain::instant::Instant;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{after_services_a, charger_input_a, charger_output_a};
 use crate::physics::drive::power_w;
 use crate::physics::regulator::{HELD_BAND_V, allowed_a, held_part};
@@ -25,7 +25,7 @@ fn others_a(s: &Instant) -> Vec<Term> {
     others
         .map(|(installed, _)| {
             let name = format!("The {}'s current then", words::alternator(installed.which));
-            told(&name, "A", output(s, &installed).amperes)
+            described(&name, "A", output(s, &installed).amperes)
                 .symbol("I")
                 .of_second()
         })
@@ -50,7 +50,7 @@ pub(super) fn held(s: &Instant) -> Term {
                 words::alternator(installed.which)
             );
             let can_a = can_a(s, alternator, &s.states[installed.which.index()]);
-            let can = told(&name, "A", can_a).symbol("I_can").of_second();
+            let can = described(&name, "A", can_a).symbol("I_can").of_second();
             sources.push(held_back(s, installed.which.index(), can));
         }
         let mut all = vec![Term::Sum(sources)];
@@ -62,7 +62,7 @@ pub(super) fn held(s: &Instant) -> Term {
         let others = s.boat.others_on_house();
         let others_a: f64 = others.map(|(one, _)| output(s, &one).amperes).sum();
         let part_a = s.moment.flow.bank_a + s.boat.plant.taken_a(s.seconds) - others_a;
-        told(
+        described(
             "The DC-DC charger's part then, of what flows to house and bank",
             "A",
             part_a,
@@ -72,7 +72,7 @@ pub(super) fn held(s: &Instant) -> Term {
         let charger = if s.boat.plant.converter_works() {
             s.input(key!(way.converter_a))
         } else {
-            told("From the DC-DC charger, locked out", "A", 0.0)
+            described("From the DC-DC charger, locked out", "A", 0.0)
         };
         let mut all = vec![charger.symbol("I_conv")];
         all.extend(bank_limits(s));
@@ -101,7 +101,7 @@ fn held_back(s: &Instant, alternator: usize, can: Term) -> Term {
     if !plant.apart() {
         return can;
     }
-    let held = told(
+    let held = described(
         "What its own regulator holds then",
         "V",
         plant.held_by(alternator, &s.states[alternator]),
@@ -113,7 +113,7 @@ fn held_back(s: &Instant, alternator: usize, can: Term) -> Term {
             held.symbol("V_held").of_second()
         },
         bank_volts(s),
-        told(
+        described(
             "Band in which it takes the field back",
             "V",
             HELD_BAND_V * plant.bank.blocks,
@@ -130,7 +130,7 @@ pub(super) fn limited_by(s: &Instant) -> String {
 }
 
 fn bank_volts(s: &Instant) -> Term {
-    told("At the bank then", "V", s.moment.flow.bank_v).symbol("V_bank")
+    described("At the bank then", "V", s.moment.flow.bank_v).symbol("V_bank")
 }
 
 /// What an alternator may give at the bank's voltage \[A\].
@@ -173,7 +173,7 @@ pub(super) fn into_bank(s: &Instant, alternators: &'static Figure) -> Term {
 /// The first alternator's own current.
 pub(super) fn own_amperes(s: &Instant) -> Term {
     let amperes = s.moment.flow.outputs[0].amperes;
-    told("The alternator's own current then", "A", amperes).symbol("I")
+    described("The alternator's own current then", "A", amperes).symbol("I")
 }
 
 /// The power of all alternators.
@@ -183,8 +183,8 @@ pub(super) fn given_w(s: &Instant) -> Term {
     for (installed, _) in s.boat.others() {
         let (name, output) = (words::alternator(installed.which), output(s, &installed));
         let given = [
-            told(&format!("The {name}'s current then"), "A", output.amperes),
-            told(&format!("At the {name} then"), "V", output.volts),
+            described(&format!("The {name}'s current then"), "A", output.amperes),
+            described(&format!("At the {name} then"), "V", output.volts),
         ];
         all.push(Term::of(power_w::FORMULA, given).of_second());
     }
@@ -197,7 +197,7 @@ pub(super) fn taken_w(s: &Instant) -> Term {
     for (installed, _) in s.boat.others() {
         let lost_w = s.moment.losses[installed.which.index()].total_w();
         let name = format!("Lost in the {} then", words::alternator(installed.which));
-        all.push(told(&name, "W", lost_w).symbol("P_loss").of_second());
+        all.push(described(&name, "W", lost_w).symbol("P_loss").of_second());
     }
     Term::Sum(all)
 }

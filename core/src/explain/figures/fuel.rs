@@ -3,7 +3,7 @@
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::instant::Instant;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::fuel::{friction_kpa, friction_kw, idle_l_h, marginal_l_kwh, slope_l_kwh};
 use crate::simulation::engine_fuel::chamber_kpa;
 
@@ -47,7 +47,7 @@ pub(super) static FRICTION_KPA: Figure = Figure::new(
     1,
     |s| {
         let given = [
-            told(
+            described(
                 "Friction at a standstill, by the way of injection",
                 "kPa",
                 chamber_kpa(s.inputs().eng.injection),

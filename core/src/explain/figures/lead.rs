@@ -9,7 +9,7 @@ use crate::explain::figures::notes::{DAILY, STEPPED, SUN_COVERS};
 use crate::explain::figures::run;
 use crate::explain::figures::times::{NOT_REACHED, mean_to, time_to};
 use crate::explain::instant::Instant;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{bank_a, engine_hours};
 use crate::simulation::moment::Output;
 
@@ -32,7 +32,7 @@ fn lead(s: &Instant) -> Option<LeadReport> {
 /// Charge that flooded lead returns of what went in.
 fn efficiency(s: &Instant) -> Term {
     let pct = 100.0 * s.boat.lead_bank().charge_efficiency;
-    told("Charge efficiency, the usual for flooded lead", "%", pct).symbol("η_lead")
+    described("Charge efficiency, the usual for flooded lead", "%", pct).symbol("η_lead")
 }
 
 static ENGINE_HOURS: Figure = Figure::new(
@@ -50,14 +50,14 @@ static ENGINE_HOURS: Figure = Figure::new(
             return Explanation::none(SUN_COVERS);
         }
         let given = [
-            told("To put back into the lead bank a day", "A·h", lead.need_ah),
+            described("To put back into the lead bank a day", "A·h", lead.need_ah),
             efficiency(s),
-            told(
+            described(
                 "Mean current into the lead bank, of this run",
                 "A",
                 lead.day_mean_bank_a.unwrap_or(f64::NAN),
             ),
-            told(
+            described(
                 "House load meanwhile, at the lead bank's voltage",
                 "A",
                 lead.house_load_a,
@@ -100,13 +100,13 @@ static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lea
         volts: lead.mid_bank_v,
     };
     let given = [
-        told("At the lead bank then", "V", then.volts),
-        told(
+        described("At the lead bank then", "V", then.volts),
+        described(
             "At rest at that state of charge, from the table",
             "V",
             bank.rest_v(soc),
         ),
-        told(
+        described(
             "What such a bank resists, so full",
             "Ω",
             resists_ohm(&bank, soc, then),

@@ -8,7 +8,7 @@ use crate::explain::figures::notes::DRAWN;
 use crate::explain::figures::run::held;
 use crate::explain::figures::temperatures::OF_A_MINUTE;
 use crate::explain::instant::When;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{charge_pct, terminal_v};
 use crate::physics::sources::{LOSSES, OWN_REASONING};
 use crate::simulation::moment::Output;
@@ -46,7 +46,7 @@ static BANK_V: Figure = Figure::new("moment.bank_v", "At the bank", "V", 2, |s| 
     let given = [
         rest_v(s),
         s.figure(&BANK_A),
-        told(
+        described(
             "What the bank resists then",
             "Ω",
             resists_ohm(&s.boat.plant.bank, s.soc, then),
@@ -61,7 +61,7 @@ static CHARGE_PCT: Figure = Figure::new("moment.charge_pct", "Charge", "%", 0, |
     let gained = s.soc - s.inputs().run.from_pct / 100.0;
     let given = [
         s.input(key!(run.from_pct)),
-        told(
+        described(
             "Charge gained until then, added up along the run",
             "A·h",
             gained * s.boat.plant.bank.capacity_ah,

@@ -7,7 +7,7 @@ use crate::explain::figures::flow;
 use crate::explain::figures::heat::HOT_CARRIED_W;
 use crate::explain::figures::steps::HOT_LOSSES;
 use crate::explain::instant::When;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::copper::ratio;
 use crate::physics::full_field::{COLD_ROTOR_C, full_field_a};
 use crate::physics::sources::{OUTPUT_CURVE, OWN_REASONING};
@@ -58,7 +58,7 @@ fn other_cold_a(name: &str, alternator: &AlternatorAtSpeed) -> Term {
     let (curve, shaft_rpm) = (&alternator.curve, alternator.shaft_rpm);
     let of = |what: &str, unit, value| {
         let (first, rest) = name.split_at(1);
-        told(
+        described(
             &format!("{}{rest}: {what}", first.to_uppercase()),
             unit,
             value,

@@ -8,7 +8,7 @@ use crate::explain::figures::bank::BANK_V;
 use crate::explain::figures::daily_run::{ENGINE_HOURS, FUEL_L};
 use crate::explain::figures::day::ENGINE_AH;
 use crate::explain::figures::year_cost::{TOTAL, WEAR};
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::charging::energy_wh;
 use crate::physics::drive::kilo;
 use crate::physics::money::{each_kwh, engine_each_kwh, made_up_years};
@@ -76,7 +76,7 @@ static PAYBACK_YEARS: Figure = Figure::new(
             return Explanation::none("Nothing has to be bought.");
         }
         let running = |name: &str, symbol: &str, year: &YearCost| {
-            told(name, "", year.running()).symbol(symbol)
+            described(name, "", year.running()).symbol(symbol)
         };
         let saved = running("A year as it stands, without the purchase", "K_today", &today)
             .less(running("A year with it, without the purchase", "K_then", &then));

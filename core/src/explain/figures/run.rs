@@ -9,7 +9,7 @@ use crate::explain::figures::flow;
 use crate::explain::figures::fuel::{IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::notes::{AS_GIVEN, DRAWN, FUEL, SHAFT};
 use crate::explain::instant::{Instant, When};
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{kept_energy_pct, mean_bank_a, mean_draw_a};
 use crate::physics::drive::{hours, percent};
 use crate::physics::fuel::{marginal_l, run_l};
@@ -73,10 +73,10 @@ static MEAN_BANK_A: Figure = Figure::new("run.mean_bank_a", "Into the bank, mean
     let end_pct = 100.0 * s.boat.trace.soc_at(minutes * 60.0);
     let given = [
         s.bank_ah(),
-        told("State of charge at its end", "%", end_pct),
+        described("State of charge at its end", "%", end_pct),
         s.input(key!(run.from_pct)),
         s.input(key!(bank.charge_efficiency_pct)),
-        told(RUN_MINUTES, "min", minutes),
+        described(RUN_MINUTES, "min", minutes),
     ];
     Explanation::of(Term::of(mean_bank_a::FORMULA, given))
         .note("The charge that was gained, by the time it took; the run is stepped through time.")
@@ -95,8 +95,8 @@ static BANK_ENERGY_PCT: Figure = Figure::new(
         };
         let given = [
             s.input(key!(bank.charge_efficiency_pct)),
-            told("At rest, the mean of the run's moments", "V", rest_v),
-            told("At the bank, the mean of the run's moments", "V", volts),
+            described("At rest, the mean of the run's moments", "V", rest_v),
+            described("At the bank, the mean of the run's moments", "V", volts),
         ];
         Explanation::of(Term::of(kept_energy_pct::FORMULA, given))
             .note("Both means count each moment by the charge that went in.")
@@ -116,7 +116,7 @@ pub(super) static HOUSE_LOAD_A: Figure =
             let name = "Day's use, without the loads that run only with the engine";
             return Explanation::of(Term::of(
                 mean_draw_a::FORMULA,
-                [told(name, "A·h", steady_ah)],
+                [described(name, "A·h", steady_ah)],
             ))
             .note("The day's mean draw; what runs only with the engine comes on top.");
         }
@@ -137,7 +137,7 @@ pub(super) static PEAK_SHAFT_W: Figure =
 
 /// What the alternators ask for along the run.
 fn marginal(s: &Instant) -> Term {
-    let shaft = told(
+    let shaft = described(
         "Energy the alternators' shafts took, added up along the run",
         "kW·h",
         s.report().analyses.run.shaft_kwh,
@@ -146,7 +146,7 @@ fn marginal(s: &Instant) -> Term {
 }
 
 static FUEL_L: Figure = Figure::new("run.fuel_l", "Fuel, run for charging", "L", 1, |s| {
-    let minutes = told(RUN_MINUTES, "min", s.report().analyses.run.minutes);
+    let minutes = described(RUN_MINUTES, "min", s.report().analyses.run.minutes);
     let given = [
         s.figure(&IDLE_L_H),
         Term::of(hours::FORMULA, [minutes]),

@@ -11,7 +11,7 @@ use crate::explain::figures::steps;
 use crate::explain::figures::temperatures;
 use crate::explain::figures::to_body;
 use crate::explain::instant::{Instant, Part, When};
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::explain::used::Used;
 use crate::physics::ageing::{aged_ah, aged_ohm_ah};
 use crate::physics::charging::charger_input_a;
@@ -64,7 +64,7 @@ impl<'a> Instant<'a> {
         Term::Figure(figure.used(self))
     }
 
-    /// A figure that is explained where it is the first alternator's; only told
+    /// A figure that is explained where it is the first alternator's; only described
     /// in words of another.
     fn of_first(&self, figure: &'static Figure) -> Term {
         let mut used = figure.used_here(self);
@@ -105,14 +105,14 @@ impl<'a> Instant<'a> {
             When::Moment => Some(now),
             _ => None,
         };
-        let mut used = Used::told(name, "°C", part.of(&self.t));
+        let mut used = Used::described(name, "°C", part.of(&self.t));
         used.working = figure.map(|figure| figure.id).filter(|_| self.is_first());
         Term::Figure(used)
     }
 
     /// Air that the alternator draws in.
     pub(super) fn inlet(&self) -> Term {
-        let mut used = Used::told("Air it draws in", "°C", self.network.inlet_c(&self.t));
+        let mut used = Used::described("Air it draws in", "°C", self.network.inlet_c(&self.t));
         let explained = self.when == When::Hot && self.is_first();
         used.working = explained.then_some(heat::HOT_INLET.id);
         Term::Figure(used)
@@ -152,9 +152,9 @@ impl<'a> Instant<'a> {
     pub(super) fn stored(&self) -> Term {
         let stored_w = self.stored_w();
         if stored_w > 0.0 {
-            told("Heat that goes into warming it further then", "W", stored_w)
+            described("Heat that goes into warming it further then", "W", stored_w)
         } else if stored_w < 0.0 {
-            let given = told("Heat it gives up by cooling then", "W", -stored_w);
+            let given = described("Heat it gives up by cooling then", "W", -stored_w);
             Term::Number(0.0).less(given.symbol("P_stored"))
         } else {
             Term::Number(0.0)
@@ -168,7 +168,7 @@ impl<'a> Instant<'a> {
         let switched_a = self.boat.plant.engine_load_a(self.seconds);
         if switched_a > 0.0 {
             let name = "Loads that run only with the engine, then";
-            all.push(told(name, "A", switched_a).symbol("I_switched"));
+            all.push(described(name, "A", switched_a).symbol("I_switched"));
         }
         if self.boat.plant.back_a > 0.0 {
             all.push(Term::of(
@@ -190,7 +190,7 @@ impl<'a> Instant<'a> {
         if volts == self.inputs().way.start_v {
             self.input(key!(way.start_v)).symbol("V_start")
         } else {
-            told("Voltage at the alternator then", "V", volts).symbol("V")
+            described("Voltage at the alternator then", "V", volts).symbol("V")
         }
     }
 }

@@ -3,7 +3,7 @@
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::instant::Instant;
-use crate::explain::term::{Term, told};
+use crate::explain::term::{Term, described};
 use crate::physics::heat_balance::{rated_w, size, to_body_w_k};
 use crate::physics::thermal_shares::RECTIFIER_BODY as RECTIFIER_BODY_1520;
 
@@ -12,7 +12,7 @@ pub(super) const SIZED: &str = "Its surfaces grow with the power: own reasoning.
 
 /// That of an alternator of 1520 W.
 pub(super) fn reference(w_k: f64) -> Term {
-    told("That of an alternator of 1520 W", "W/K", w_k)
+    described("That of an alternator of 1520 W", "W/K", w_k)
 }
 
 /// Its surfaces over those of an alternator of 1520 W.
