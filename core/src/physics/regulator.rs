@@ -14,7 +14,8 @@ pub fn folded(
     ((set_point_c + band_k / 2.0 - sensed_c) / band_k).clamp(0.0, 1.0)
 }
 
-/// Part of full field, 0 to 1, during a soft start of so many minutes.
+/// Part of full field, 0 to 1, that a soft start of `ramp_min` \[min\] allows after
+/// `minutes` \[min\].
 #[formula(symbol = "u", unit = "", source = sources::COMMON_PRACTICE)]
 pub fn soft_start(#[symbol("t")] minutes: f64, #[symbol("t_ramp")] ramp_min: f64) -> f64 {
     (minutes / ramp_min).clamp(0.0, 1.0)

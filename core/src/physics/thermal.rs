@@ -7,8 +7,9 @@
 //! an experiment; its first page was seen, not its numbers. Shares and exponents
 //! here are our own reasoning and from memory: no open measurement of winding,
 //! rectifier and case temperatures of a small alternator was found. One
-//! temperature, the anchor (`cooling_anchor`), scales the lot, and how heat
-//! divides between the ways out is a range: a logged run is worth so much.
+//! temperature, the anchor (`cooling_anchor`), scales them all, and how heat
+//! divides between the ways out is known only as a range: that is why a logged run is
+//! worth taking.
 
 use crate::numerics::linear;
 use crate::physics::copper::COEFFICIENT_PER_K;

@@ -13,9 +13,9 @@ use crate::simulation::cooling::{calibrated_cooling, winding_lead};
 use crate::simulation::rated::{alternator_build, installed_network, output_curve, rated_losses};
 use crate::simulation::regulators::{BUILT_IN_AT_C, BuiltInRegulator, ExternalRegulator};
 
-/// An alternator with its curve, losses and cooling worked out, at no speed
-/// yet. Calibrating is the dear part: once done, [`Self::at_engine_rpm`] puts
-/// the alternator to any speed for next to nothing.
+/// An alternator with its curve, losses and cooling worked out, for any speed.
+/// Calibrating it costs time; once that is done, [`Self::at_engine_rpm`] costs next to
+/// nothing.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CalibratedAlternator {
     /// Its output.

@@ -23,7 +23,7 @@ impl Plant {
         }
     }
 
-    /// This boat with its engine loads shared by so many equal runs.
+    /// This boat with its engine loads shared by `runs` equal runs.
     pub(crate) fn in_runs(&self, runs: f64) -> Plant {
         let share = |load: &SwitchedLoad| SwitchedLoad {
             until_s: load.until_s / runs,
