@@ -12,6 +12,7 @@ pub mod belt;
 pub mod cable;
 pub mod calibration;
 pub mod cautions;
+pub mod charging_run;
 pub mod commissioning;
 pub mod errors;
 pub mod findings;
