@@ -161,7 +161,10 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
         ),
     ];
     said.extend(text::sources::lines(report, reader));
-    said.extend(text::legs::engine_loads(&report.analyses.run, reader));
+    said.extend(text::charging_run::engine_loads(
+        &report.analyses.run,
+        reader,
+    ));
     if let Some(legs) = &report.analyses.legs {
         said.push(text::legs::totals(legs, reader).join(" "));
         let each = legs.legs.iter().enumerate();
