@@ -2,11 +2,6 @@
 
 use crate::desk::{Desk, OPENED};
 use crate::page::Part;
-use ampwright_core::boat::{RegulatorKind, Worksheet};
-use ampwright_core::decision::calibration::stop::StopLimits;
-use ampwright_core::report;
-use ampwright_core::text::sea_trial::stop_line;
-use ampwright_core::units::Reader;
 use ampwright_tests::driver::{Scope, Screen};
 use serde_json::json;
 

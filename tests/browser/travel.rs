@@ -2,7 +2,6 @@
 
 use crate::desk::Desk;
 use ampwright_tests::driver::{Scope, Screen};
-use serde_json::{Value, json};
 
 #[test]
 fn a_link_shows_what_differs_and_leads_back() {
