@@ -35,7 +35,9 @@ pub mod words;
 pub mod year;
 
 pub use goal_search::{goal_search, plan_step, step_change};
-pub use headline::{Answer, EXAMPLE_FIRST, InShort, answer, boat, in_runs, in_short, sentence};
+pub use headline::{
+    Answer, EXAMPLE_FIRST, InShort, answer, boat, in_runs, in_short, put_back_ah, sentence,
+};
 pub use purchase::purchase;
 pub use questions::question;
 pub use verdict::verdict;
