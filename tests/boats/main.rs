@@ -38,6 +38,7 @@ mod lead;
 mod legs;
 mod lithium_direct;
 mod load_dump;
+mod mains;
 mod odd_mixes;
 mod pairs;
 mod parallel_packs;

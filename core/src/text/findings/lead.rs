@@ -36,9 +36,20 @@ pub(super) fn sentence(finding: &LeadFinding, reader: &Reader) -> String {
             let lowest = show(percent(*lowest_pct));
             let freezes = show(celsius(*freezes_c));
             let frozen = match when {
-                FrozenWhen::EngineStarts => format!(
-                    "The bank is frozen when the engine starts: it is at {bank}, and at {lowest} charge its acid freezes at {freezes}. It takes no charge, so no engine time puts back what you use. Ice cracks plates and cases, and charging a frozen battery can burst it: do not charge it. Thaw it somewhere warm and check the cases for cracks first."
-                ),
+                FrozenWhen::EngineStarts | FrozenWhen::GeneratorStarts | FrozenWhen::AtTheDock => {
+                    let (charged, nothing) = match when {
+                        FrozenWhen::AtTheDock => {
+                            ("you come to the dock", "no time there puts back")
+                        }
+                        FrozenWhen::GeneratorStarts => {
+                            ("the generator starts", "no run of it puts back")
+                        }
+                        _ => ("the engine starts", "no engine time puts back"),
+                    };
+                    format!(
+                        "The bank is frozen when {charged}: it is at {bank}, and at {lowest} charge its acid freezes at {freezes}. It takes no charge, so {nothing} what you use. Ice cracks plates and cases, and charging a frozen battery can burst it: do not charge it, whether by engine, sun or mains. Thaw it somewhere warm and check the cases for cracks first."
+                    )
+                }
                 FrozenWhen::AtTheLowest => format!(
                     "The bank freezes before it is down to {lowest}, the lowest you allow: it is at {bank}, and at {lowest} charge its acid freezes at {freezes}. Ice cracks plates and cases, and charging a frozen battery can burst it."
                 ),
@@ -63,7 +74,7 @@ pub(super) fn sentence(finding: &LeadFinding, reader: &Reader) -> String {
             target_pct,
             to_full_h,
         } => format!(
-            "The daily charge ends at {}, so the engine never fills this bank. Lead that is not full about once a week sulphates and loses capacity: from there to full takes some {} more at the charge voltage. Let panels or a shore charger do it.",
+            "The daily charge ends at {}, so the engine never fills this bank. Lead that is not full about once a week sulphates and loses capacity: from there to full takes some {} more at the charge voltage. Let panels or a mains charger do it.",
             show(percent(*target_pct)),
             show(Quantity::new(to_full_h.ceil(), QuantityKind::Hours))
         ),
@@ -116,7 +127,7 @@ fn too_low(low: &LeadLow, reader: &Reader) -> String {
     let to_do = match (low.set_by, low.others_fill) {
         (SetBy::Setting, _) => format!("Set at least {}.", show(volts(low.least_v))),
         (SetBy::BuiltInRegulator, true) => {
-            "Let panels or a shore charger fill it about once a week, or fit a regulator that can be set.".to_string()
+            "Let panels or a mains charger fill it about once a week, or fit a regulator that can be set.".to_string()
         }
         (SetBy::BuiltInRegulator, false) => {
             "Fit a regulator that can be set, and set the other chargers higher.".to_string()
