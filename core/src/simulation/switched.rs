@@ -16,7 +16,7 @@ impl Alternators {
 }
 
 impl Plant {
-    /// The same boat with loads that draw from the start of the run.
+    /// This boat with loads that draw from the start of the run.
     pub fn with_engine_loads(self, engine_loads: Vec<SwitchedLoad>) -> Plant {
         Plant {
             engine_loads,
@@ -24,7 +24,7 @@ impl Plant {
         }
     }
 
-    /// The same boat with its field held back for manoeuvring all the time.
+    /// This boat with its field held back for manoeuvring all the time.
     pub(crate) fn manoeuvring(mut self) -> Plant {
         for alternator in &mut self.alternators {
             *alternator = alternator.manoeuvring_until(f64::INFINITY);
@@ -32,7 +32,7 @@ impl Plant {
         self
     }
 
-    /// The same boat with its engine loads shared by so many equal runs.
+    /// This boat with its engine loads shared by `runs` equal runs.
     pub(crate) fn in_runs(&self, runs: f64) -> Plant {
         let share = |load: &SwitchedLoad| SwitchedLoad {
             until_s: load.until_s / runs,

@@ -6,9 +6,8 @@ use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::day::left;
 use crate::explain::figures::notes::{DAILY, STEPPED, SUN_COVERS};
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described, maybe};
 use crate::physics::charging::engine_hours;
 use crate::physics::drive::percent;
 use crate::physics::generator::{FOOT, burnt_l, load_share, part_load_l_h};
@@ -84,7 +83,7 @@ static FUEL_L: Figure = Figure::new("generator.fuel_l", "… its fuel", "L", 1, 
     if let Some(why) = no_run(s) {
         return Explanation::none(why);
     }
-    let foot = told(
+    let foot = described(
         "Part of the fuel at full output that it takes to turn it",
         "",
         FOOT,

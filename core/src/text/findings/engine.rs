@@ -6,6 +6,9 @@ use crate::units::quantity::{
     Quantity, QuantityKind, amperes, kilowatts_of, minutes, percent, rpm,
 };
 
+/// A blower of less than this is none \[m³/h\].
+const LEAST_BLOWER_M3H: f64 = 0.5;
+
 pub(super) fn sentence(finding: &EngineFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     match *finding {
@@ -33,6 +36,13 @@ pub(super) fn sentence(finding: &EngineFinding, reader: &Reader) -> String {
             } else {
                 ""
             }
+        ),
+        EngineFinding::BlowerForWanted {
+            wanted_a,
+            blower_m3h,
+        } if blower_m3h < LEAST_BLOWER_M3H => format!(
+            "The alternator holds {} hot without a blower.",
+            show(amperes(wanted_a))
         ),
         EngineFinding::BlowerForWanted {
             wanted_a,

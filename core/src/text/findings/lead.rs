@@ -106,7 +106,7 @@ fn too_high(high: &LeadHigh, reader: &Reader) -> String {
         SetBy::BuiltInRegulator => {
             "Fit a regulator that can be set, or charge through a DC-DC charger.".to_string()
         }
-        SetBy::Setting => format!("Set {at_25c} or less, with temperature compensation."),
+        SetBy::Setting => format!("Set no more than {at_25c}, with temperature compensation."),
     };
     let harm = match high.chemistry {
         Chemistry::Flooded => "It gasses hard, loses water and warms; more is only for equalising.",
