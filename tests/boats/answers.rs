@@ -132,7 +132,7 @@ impl Answers {
         format!(
             "{} [{} | {} | {}]",
             text::sentence(&self.sheet, &self.report, &Reader::METRIC),
-            answer.engine_time,
+            answer.time,
             answer.hot_amps,
             answer.limit
         )

@@ -41,6 +41,7 @@ mod legs;
 mod legs_heat;
 mod lithium_direct;
 mod load_dump;
+mod mains;
 mod odd_mixes;
 mod pairs;
 mod parallel_packs;

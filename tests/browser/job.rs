@@ -46,7 +46,7 @@ fn the_short_path_gives_the_answer_of_the_core() {
     say("way_kind", Value::Choice(0));
     let expected = answer(&report(&sheet), &Reader::METRIC);
     let shown = desk.answer();
-    assert_eq!(shown.time, expected.engine_time);
+    assert_eq!(shown.time, expected.time);
     assert_eq!(shown.amps, expected.hot_amps);
     // Nothing watches the heat: the first finding says so.
     let first = desk.part("Warnings and notes").items().remove(0);

@@ -30,7 +30,7 @@ fn readings_correct_the_worksheet() {
     let after = desk.answer();
     assert_ne!(after.amps, before.amps);
     assert_eq!(after.amps, expected.hot_amps);
-    assert_eq!(after.time, expected.engine_time);
+    assert_eq!(after.time, expected.time);
     trial.wait_text("marked as measured");
     let linked = desk.linked();
     for name in ["alt_anchor_case_c", "space_hot_c"] {

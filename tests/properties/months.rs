@@ -4,7 +4,7 @@
 use ampwright_core::Worksheet;
 use ampwright_core::analysis::year;
 use ampwright_core::analysis::year::{Year, year_sums};
-use ampwright_core::boat::{Key, Month, Months, demo};
+use ampwright_core::boat::{Key, Month, MonthRow, Months, demo};
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::exchange::{open_link, read_json, to_json, to_link};
 use ampwright_core::physics::climate::MONTH_DAYS;
@@ -86,13 +86,13 @@ proptest! {
         sheet.inputs.rule.aboard = ampwright_core::boat::Aboard::Stretch;
         for month in Month::ALL {
             let row = sheet.months.row_mut(*month);
-            *row = ampwright_core::boat::MonthRow {
+            *row = MonthRow {
                 air_c: Some(24.0),
-                water_c: None,
                 bank_c: Some(22.0),
                 sun_h: Some(3.0),
                 use_pct: Some(90.0),
                 days: Some(days),
+                ..MonthRow::default()
             };
         }
         // Else the hours of daylight differ.
@@ -126,6 +126,51 @@ fn a_year_goes_with_its_days() {
     }
     // 120 A·h a day.
     assert!((all.use_ah - 365.25 * 120.0).abs() < 1e-6);
+}
+
+proptest! {
+    #![proptest_config(crate::cases(100))]
+
+    /// No week has more than 168 hours, no day more than 24, whatever runs.
+    #[test]
+    fn nothing_runs_longer_than_there_is_time(drawn in with_months(any_sheet())) {
+        let report = ampwright_core::report(&drawn.0);
+        let analyses = &report.analyses;
+        let day_h = [
+            analyses.day.engine_hours,
+            analyses.generator.and_then(|generator| generator.hours),
+        ];
+        for hours in day_h.into_iter().flatten() {
+            prop_assert!((0.0..=24.0 + 1e-6).contains(&hours), "{hours} h a day");
+        }
+        for month in &year(&drawn.0).months {
+            let week_h = [month.engine_h_week, month.motoring_h_week, month.generator_h_week, month.shore_h_week];
+            for hours in week_h {
+                prop_assert!((0.0..=168.0 + 1e-6).contains(&hours), "{hours} h a week");
+            }
+            let most_h = 24.0 * month.days_aboard + 1e-6;
+            prop_assert!(month.charging_h + month.motoring_h <= most_h);
+            prop_assert!(month.generator_h <= most_h);
+            prop_assert!(month.day.engine_h <= 24.0 + 1e-6);
+        }
+    }
+}
+
+/// Motoring round the clock on every day leaves no hour to charge in besides.
+#[test]
+fn who_motors_all_day_does_not_charge_besides() {
+    let months = &year(&boat(
+        "rule_under_way_days_week=7&rule_motoring_h=24&rule_aboard=weekends&bank_capacity_ah=50&daily_use_ah=400",
+    ))
+    .months;
+    for month in months {
+        assert!(
+            month.engine_h_week <= 168.0 + 1e-6,
+            "{}",
+            month.engine_h_week
+        );
+        assert!(month.charging_h < 1e-6, "{}", month.charging_h);
+    }
 }
 
 /// What months that say nothing share is what the others leave.

@@ -46,7 +46,7 @@ fn remarks_on_links() {
         (&format!("{}end", "leg=Home&".repeat(13)), &["too_many"]),
         ("year=13~20&end", &["unknown_month"]),
         ("year=6~200&end", &["month_value_refused"]),
-        ("year=6~20~~~~~30~7&end", &["extra_month_figures"]),
+        ("year=6~20~~~~~30~~7&end", &["extra_month_figures"]),
         ("year=6~20&year=6~~~~~~12&end", &["month_twice"]),
         ("way=More~colour~red&end", &["unreadable_change"]),
         ("way=More~alt_rated~5000&end", &["change_refused"]),

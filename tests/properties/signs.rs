@@ -9,7 +9,7 @@ use ampwright_core::units::CELSIUS;
 use ampwright_core::{Worksheet, report};
 
 /// Boats that move by every rule there is: link, and what it is for.
-const BOATS: [&str; 23] = [
+const BOATS: [&str; 24] = [
     "v=2&end",
     "v=2&reg_kind=internal&end",
     "v=2&reg_kind=internal&way_kind=converter&way_converter_a=40&end",
@@ -38,6 +38,8 @@ const BOATS: [&str; 23] = [
     // Banks of some age.
     "v=2&bank_age_years=8&bank_capacity_ah=200&reg_kind=internal&end",
     "v=2&bank_chemistry=flooded&bank_age_years=4&reg_kind=internal&end",
+    // Held back for manoeuvring.
+    "v=2&reg_manoeuvre_field_pct=30&reg_manoeuvre_min=20&daily_use_ah=60&end",
 ];
 
 fn boats() -> Vec<Worksheet> {

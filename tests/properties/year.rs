@@ -26,7 +26,13 @@ fn with(sheet: &Worksheet, name: &str, value: Value) -> Worksheet {
 fn no_null(path: &str, json: &Json) -> Result<(), TestCaseError> {
     match json {
         Json::Null => prop_assert!(
-            [".months.day.repeats_days", ".trouble", ".months.trouble"].contains(&path),
+            [
+                ".months.day.repeats_days",
+                ".trouble",
+                ".months.trouble",
+                ".months.mains_trouble"
+            ]
+            .contains(&path),
             "{path}"
         ),
         Json::Array(rows) => rows.iter().try_for_each(|row| no_null(path, row))?,

@@ -32,7 +32,7 @@ pub fn frozen(blocks: &str) -> Vec<(&str, Worksheet)> {
 #[test]
 fn parts_mean_what_they_meant() {
     let parts = frozen(PARTS);
-    assert_eq!(parts.len(), 10);
+    assert_eq!(parts.len(), 12);
     let told: Vec<String> = parts
         .iter()
         .map(|(title, sheet)| {

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::analysis::energy::Energy;
-use crate::analysis::engine_day::{DayNeed, MOST_RUNS};
+use crate::analysis::engine_day::{DayNeed, DayTrouble, MOST_RUNS};
 use crate::boat::{Inputs, Worksheet, mean_draw_a};
 use crate::numerics::bracketed_root;
 use crate::physics::generator::{FOOT, burnt_l, load_share, part_load_l_h};
@@ -23,6 +23,11 @@ pub struct GeneratorReport {
     /// Its time a day \[h\]; 0 where the other sources cover the use, none where no
     /// run puts it back.
     pub hours: Option<f64>,
+    /// Why no run puts it back; none where one does.
+    pub trouble: Option<DayTrouble>,
+    /// State of charge at which it would begin and finds the bank frozen, so that it
+    /// charges nothing; none where it does not \[%\].
+    pub frozen_pct: Option<f64>,
     /// In how many equal runs.
     pub runs: u32,
     /// State of charge at which each begins \[%\].
@@ -72,12 +77,19 @@ pub(super) fn generator_report(sheet: &Worksheet, energy: &Energy) -> Option<Gen
     let day = generator_day(inputs, day_ah, load_a);
     let runs = day.filter(|day| day.runs > 0);
     let charger_a = inputs.generator_charger_a();
+    let frozen = frozen_from(inputs, day_ah, load_a);
     Some(GeneratorReport {
         rated_kw: inputs.generator_kw(),
         charger_a: MainsCharger::on_generator(inputs).most_a(),
         charger_kw: inputs.mains_charger_kw(charger_a),
         day_ah,
         hours: day.map(|day| day.hours),
+        trouble: day.is_none().then(|| match frozen {
+            Some(_) => DayTrouble::BankFrozen,
+            None if inputs.charge_barred().is_some() => DayTrouble::CannotBeCharged,
+            None => DayTrouble::TooSlow,
+        }),
+        frozen_pct: frozen.map(|soc| 100.0 * soc),
         runs: day.map_or(0, |day| day.runs),
         from_pct: runs.map(|day| 100.0 * day.from),
         house_load_a: load_a,
@@ -95,8 +107,23 @@ pub(super) fn generator_report(sheet: &Worksheet, energy: &Energy) -> Option<Gen
 /// The runs with which a day closes that lacks so many ampere-hours without
 /// them, the boat drawing `load_a` \[A\] meanwhile: each ends at the target and
 /// begins where the rest of the day left the bank, as the engine's do. None where
-/// no runs close it.
+/// no runs close it, or the bank is frozen where one would begin.
 pub fn generator_day(inputs: &Inputs, need_ah: f64, load_a: f64) -> Option<GeneratorDay> {
+    let bank = inputs.house_bank();
+    let thawed = thawed_day(inputs, need_ah, load_a);
+    thawed.filter(|day| day.runs == 0 || !bank.is_frozen(day.from))
+}
+
+/// The state of charge, 0 to 1, at which the generator would begin and finds the
+/// bank frozen; none where it never does.
+fn frozen_from(inputs: &Inputs, need_ah: f64, load_a: f64) -> Option<f64> {
+    let bank = inputs.house_bank();
+    let day = thawed_day(inputs, need_ah, load_a).filter(|day| day.runs > 0)?;
+    Some(day.from).filter(|soc| bank.is_frozen(*soc))
+}
+
+/// The runs of a bank of which nothing is frozen.
+fn thawed_day(inputs: &Inputs, need_ah: f64, load_a: f64) -> Option<GeneratorDay> {
     let none = GeneratorDay {
         runs: 0,
         hours: 0.0,
@@ -109,7 +136,7 @@ pub fn generator_day(inputs: &Inputs, need_ah: f64, load_a: f64) -> Option<Gener
         return Some(none);
     }
     let day = DayNeed::new(inputs, need_ah);
-    let charger = MainsCharger::on_generator(inputs);
+    let charger = MainsCharger::on_generator(inputs).thawed();
     let bank = inputs.house_bank();
     let runs = runs_a_day(&day, bank.capacity_ah)?;
     let share_ah = need_ah / f64::from(runs);
@@ -124,9 +151,6 @@ pub fn generator_day(inputs: &Inputs, need_ah: f64, load_a: f64) -> Option<Gener
     }
     let hours = bracketed_root(off_h, 0.0, most_h, 1e-9);
     let Fill { mains_kwh, .. } = fill(hours)?;
-    if bank.is_frozen(from(hours)) {
-        return None;
-    }
     let (hours, mains_kwh) = (f64::from(runs) * hours, f64::from(runs) * mains_kwh);
     let load = load_share(mains_kwh, hours, inputs.generator_kw());
     let l_h = part_load_l_h(inputs.generator_full_l_h(), FOOT, load);

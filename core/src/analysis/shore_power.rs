@@ -17,6 +17,10 @@ pub struct ShoreReport {
     /// boat drawing its mean meanwhile and the current falling as the bank fills
     /// \[h\]; none when the charger is too small, or its voltage too low.
     pub fill_h: Option<f64>,
+    /// State of charge at which the boat comes to the dock and its bank is frozen,
+    /// so that it takes no charge; none where it is not, or is not charged
+    /// there \[%\].
+    pub frozen_pct: Option<f64>,
 }
 
 pub(super) fn shore_report(inputs: &Inputs, energy: &Energy) -> ShoreReport {
@@ -37,5 +41,7 @@ pub(super) fn shore_report(inputs: &Inputs, energy: &Energy) -> ShoreReport {
         day_ah,
         day_kwh: charger.mains_w(into_ah, volts) / 1000.0,
         fill_h: fill.map(|fill| fill.hours),
+        frozen_pct: Some(inputs.rule_start_pct())
+            .filter(|pct| inputs.dock_charges() && inputs.house_bank().is_frozen(pct / 100.0)),
     }
 }

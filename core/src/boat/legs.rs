@@ -10,6 +10,14 @@ choice! {
     Purpose {
         Charging = "charging", "for charging";
         Anyway = "anyway", "to motor";
+        Manoeuvring = "manoeuvring", "to manoeuvre";
+    }
+}
+
+impl Purpose {
+    /// Whether the engine would run without anything to charge.
+    pub fn is_anyway(self) -> bool {
+        self != Purpose::Charging
     }
 }
 
@@ -21,7 +29,7 @@ section! {
         minutes: Option<f64> = optional("Time", MINUTE, 1.0, 1440.0, "until the bank is charged to the target", |_| None)
             .help("How long the engine runs. Empty: until the bank has reached “Charge to”.");
         purpose: Purpose = choose("The engine runs", Purpose::OPTIONS, 0)
-            .help("For charging alone, or to motor: then only the alternator's part of the fuel is counted, and the loads are those under way.");
+            .help("For charging alone, or to motor: then only the alternator's part of the fuel is counted, and the loads are those under way. To manoeuvre is to motor with the field held back as far as the regulator does so while manoeuvring.");
         pause_h: f64 = number("Engine off before it", HOUR, 0.0, 72.0, 0.0)
             .help("The alternator cools and the boat draws from the bank. 0 where the engine runs on from the leg before. Not counted for the first leg: it starts cold, with the bank at “Charge from”.");
         extra_a: f64 = number("Extra load during it", AMPERE, 0.0, 1000.0, 0.0)

@@ -25,6 +25,8 @@ section! {
             .help("Share of the usual day's use: more with heating or long nights, less without a refrigerator.");
         days: Option<f64> = optional("Days aboard", DAY, 0.0, 31.0, "its share of the days aboard a year", |_| None)
             .help("Days of this month that you live aboard; 0 when the boat is laid up.");
+        wind_pct: Option<f64> = optional("Wind", PERCENT, 0.0, 500.0, "100 %", |_| None)
+            .help("Share of what the wind generator brings on average, at anchor and under way: 150 in a windy winter, 50 in a summer of calms. What the water turns follows from the days under way alone.");
     }
 }
 
@@ -71,11 +73,13 @@ pub struct MonthFigures {
     pub use_pct: f64,
     /// Days aboard \[d\].
     pub days: f64,
+    /// Share of the usual current of a wind generator \[%\].
+    pub wind_pct: f64,
 }
 
 impl MonthFigures {
     /// In the order of the columns of [`MonthRow`].
-    pub const fn columns(&self) -> [f64; 6] {
+    pub const fn columns(&self) -> [f64; 7] {
         [
             self.air_c,
             self.water_c,
@@ -83,6 +87,7 @@ impl MonthFigures {
             self.sun_h,
             self.use_pct,
             self.days,
+            self.wind_pct,
         ]
     }
 }
@@ -159,6 +164,7 @@ impl Worksheet {
                 sun_stated: row.sun_h.is_some(),
                 use_pct: row.use_pct.unwrap_or(100.0),
                 days: days[at],
+                wind_pct: row.wind_pct.unwrap_or(100.0),
             }
         })
     }
@@ -166,7 +172,11 @@ impl Worksheet {
     /// Days aboard in each month \[d\]. What the months that say nothing share
     /// is what the others leave of the days aboard a year, by their lengths.
     fn days_by_month(&self) -> [f64; MONTHS] {
-        let stated: [Option<f64>; MONTHS] = self.months.rows.map(|row| row.days);
+        // No month has more days aboard than it has days.
+        let stated: [Option<f64>; MONTHS] = std::array::from_fn(|at| {
+            let days = self.months.rows[at].days;
+            days.map(|days| days.min(MONTH_DAYS[at].ceil()))
+        });
         let said: f64 = stated.iter().flatten().fold(0.0, |sum, days| sum + days);
         let open: f64 = stated
             .iter()

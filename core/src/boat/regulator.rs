@@ -103,6 +103,18 @@ section! {
         sensor_failure: SensorFailure = choose("If the sensor fails, the regulator", SensorFailure::OPTIONS, 0).nameplate().advanced()
             .help("In the regulator's manual, often a setting: a torn wire, a sensor that fell off or a corroded plug. Half field is usual (common practice).")
             .when(|i| i.reg.kind == RegulatorKind::External);
+        hot_cap_pct: Option<f64> = optional("Current cap, of the hot output", PERCENT, 10.0, 200.0, "no such cap", |_| None).nameplate().advanced()
+            .decided()
+            .help("The most that the regulator lets an alternator give, as part of what it holds hot at charging speed, two alternators each by its own: 110 to 115 % spares belt and winding only while all is cold (common practice), 80 % leaves a margin on every run. A cap in amperes holds beside it.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        manoeuvre_field_pct: f64 = number("Field while manoeuvring", PERCENT, 0.0, 100.0, 100.0).nameplate().advanced()
+            .decided()
+            .help("Part of full field while you come alongside or weigh anchor, so that the propeller has the power: 0 to 50 % for a small engine; 100 where nothing is held back. It holds for the minutes below, and in legs of the day that are run to manoeuvre.")
+            .when(|i| i.reg.kind == RegulatorKind::External);
+        manoeuvre_min: f64 = number("Manoeuvring, from the engine's start", MINUTE, 0.0, 60.0, 0.0).nameplate().advanced()
+            .decided()
+            .help("The field is held back for so long after every start of the engine. 0 where a switch at the helm does it.")
+            .when(|i| i.reg.kind == RegulatorKind::External && i.reg.manoeuvre_field_pct < 100.0);
     }
 }
 
@@ -116,6 +128,9 @@ effects! {
         low_speed_pct: Up, Down;
         current_cap_a: Up, Down;
         sensor_low_k: Up, Down;
+        hot_cap_pct: Up, Down;
+        manoeuvre_field_pct: Level, Down;
+        manoeuvre_min: Level, Up;
         field_cap_pct: Up, Depends("under a late sensor a cap saves what its hunting loses");
         fixed_v: Up, Down;
         drop_mv_k: Down, Up;
@@ -169,6 +184,13 @@ impl Inputs {
     pub(super) fn set_v(&self) -> f64 {
         // A wild compensation does not turn a voltage round.
         (self.charge_v() + self.compensation_v()).max(0.0)
+    }
+
+    /// The cap on each alternator's current as a part of what it holds hot, 0 to 2;
+    /// none without an external regulator.
+    pub fn hot_cap(&self) -> Option<f64> {
+        let pct = self.reg.hot_cap_pct?;
+        (self.reg.kind == RegulatorKind::External).then_some(pct / 100.0)
     }
 
     /// The current cap of a regulator that measures the current at the house

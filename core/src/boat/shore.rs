@@ -1,7 +1,7 @@
 //! Shore power.
 
-use crate::boat::Inputs;
 use crate::boat::section;
+use crate::boat::{Inputs, Worksheet};
 use crate::boat::{choose, number};
 use crate::schema::{choice, effects};
 use crate::units::{AMPERE, PERCENT};
@@ -29,6 +29,15 @@ section! {
 
 effects! {
     Shore: no effect
+}
+
+impl Worksheet {
+    /// Whether the engine ever runs: for charging, or to motor.
+    pub fn engine_runs(&self) -> bool {
+        let rule = &self.inputs.rule;
+        let motors = rule.under_way_days_week > 0.0 && rule.motoring_h > 0.0;
+        self.inputs.engine_charges() || motors || !self.legs.is_empty()
+    }
 }
 
 impl Inputs {

@@ -126,20 +126,33 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             None => format!("not within {} h", run.longest_h),
         },
     };
+    // The range is of the engine's hours.
+    let engine_h = certainty
+        .filter(|_| report.analyses.generator.is_none())
+        .map(|all| &all.engine_h);
     let day = match report.analyses.day.trouble {
+        _ if sheet.inputs.dock_charges() => format!(
+            "Left to shore power a day: {:.0} A·h",
+            report.analyses.shore.day_ah
+        ),
         Some(trouble) => format!(
             "Engine time a day: {}. {}",
             text::words::day_trouble(trouble),
             text::words::why_not_charged(trouble)
         ),
         None => format!(
-            "Engine time a day: {}{}{}, for {:.0} A·h",
-            answer.engine_time,
-            ranged(certainty.map(|all| &all.engine_h)),
-            text::in_runs(&report.analyses.day, reader)
+            "{} time a day: {}{}{}, for {:.0} A·h",
+            answer.runs,
+            answer.time,
+            ranged(engine_h),
+            text::in_runs(&report.analyses, reader)
                 .map_or(String::new(), |runs| format!(", {runs}")),
-            report.analyses.day.need_ah
+            text::put_back_ah(&report.analyses)
         ),
+    };
+    let with = match sheet.inputs.engine_charges() {
+        true => "",
+        false => " with the engine",
     };
     let mut said = vec![
         answer.verdict,
@@ -153,7 +166,7 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
             answer.limit
         ),
         format!(
-            "Charging from {} to {} %: {minutes}; winding up to {:.0} °C, case up to {:.0} °C",
+            "Charging from {} to {} %{with}: {minutes}; winding up to {:.0} °C, case up to {:.0} °C",
             run.from_pct,
             run.to_pct,
             report.analyses.run.alternators[0].peak.winding_at_most_c(),

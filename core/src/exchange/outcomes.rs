@@ -2,7 +2,7 @@
 
 use crate::exchange::Difference;
 use crate::report::Report;
-use crate::text::{answer, in_runs};
+use crate::text::{answer, in_runs, put_back_ah};
 use crate::units::Reader;
 use crate::units::quantity::{ampere_hours, amperes, celsius};
 
@@ -23,21 +23,25 @@ pub fn outcomes(from: &Report, to: &Report, reader: &Reader) -> Vec<Difference> 
 }
 
 /// The main results as they are written, each with what it is called.
-fn main_results(report: &Report, reader: &Reader) -> [(&'static str, String); 8] {
+fn main_results(report: &Report, reader: &Reader) -> [(&'static str, String); 9] {
     let answer = answer(report, reader);
+    let time = match in_runs(&report.analyses, reader) {
+        Some(runs) => format!("{}, {runs}", answer.time),
+        None => answer.time,
+    };
+    let none = || "none".to_string();
+    let [engine_time, generator_time] = match report.analyses.generator {
+        Some(_) => [none(), time],
+        None => [time, none()],
+    };
     let peak = &report.analyses.run.alternators[0].peak;
     [
         ("Does the alternator survive", answer.verdict),
-        (
-            "Engine time a day",
-            match in_runs(&report.analyses.day, reader) {
-                Some(runs) => format!("{}, {runs}", answer.engine_time),
-                None => answer.engine_time,
-            },
-        ),
+        ("Engine time a day", engine_time),
+        ("Generator time a day", generator_time),
         (
             "To put back a day",
-            reader.show(ampere_hours(report.analyses.day.need_ah)),
+            reader.show(ampere_hours(put_back_ah(&report.analyses))),
         ),
         ("Alternator, hot", answer.hot_amps),
         (

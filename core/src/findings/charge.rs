@@ -25,6 +25,8 @@ pub enum ChargeFinding {
         end_pct: f64,
         /// State of charge wanted \[%\].
         target_pct: f64,
+        /// Whether it is the charge voltage that keeps the current down.
+        by_voltage: bool,
     },
     /// The regulator follows the bank's limit over a data link.
     BankLimitBinds {
@@ -39,6 +41,13 @@ pub enum ChargeFinding {
         limit_a: f64,
         /// What to set.
         remedy: LowerTo,
+    },
+    /// Shore power is to charge the bank, and does not.
+    ShoreNotEnough {
+        /// What the shore charger gives; 0 without one \[A\].
+        charger_a: f64,
+        /// What it leaves to be put back a day \[A·h\].
+        day_ah: f64,
     },
     /// The DC-DC charger never starts.
     ConverterLockedOut {
@@ -80,9 +89,9 @@ pub enum LowerTo {
 impl ChargeFinding {
     pub(super) const fn severity(&self) -> Severity {
         match self {
-            ChargeFinding::BankIsEmptied { .. } | ChargeFinding::ConverterLockedOut { .. } => {
-                Severity::Danger
-            }
+            ChargeFinding::BankIsEmptied { .. }
+            | ChargeFinding::ShoreNotEnough { .. }
+            | ChargeFinding::ConverterLockedOut { .. } => Severity::Danger,
             ChargeFinding::TargetNotReached { .. }
             | ChargeFinding::LeadOverCurrent { .. }
             | ChargeFinding::ConverterStarves { .. } => Severity::Fix,
@@ -98,6 +107,7 @@ impl ChargeFinding {
             ChargeFinding::TargetNotReached { .. } => Code::TargetNotReached,
             ChargeFinding::BankLimitBinds { .. } => Code::BankLimitBinds,
             ChargeFinding::LeadOverCurrent { .. } => Code::LeadOverCurrent,
+            ChargeFinding::ShoreNotEnough { .. } => Code::ShoreNotEnough,
             ChargeFinding::ConverterLockedOut { .. } => Code::ConverterLockedOut,
             ChargeFinding::ConverterStarves { .. } => Code::ConverterStarves,
             ChargeFinding::ConverterLarge { .. } => Code::ConverterLarge,
@@ -113,10 +123,13 @@ pub(super) fn charge_findings(sheet: &Worksheet, report: &Analyses, found: &mut 
     let wrong_voltage = inputs.alternators().any(|installed| !installed.fits());
     if run.mid_bank_a < 0.0 && wrong_voltage {
         // Said by the finding of the voltage.
+    } else if !sheet.engine_runs() {
+        // Nobody waits for the bank with an engine that never runs.
     } else if run.mid_bank_a < 0.0 {
         let house_a = run.house_load_a;
         add(found, ChargeFinding::BankIsEmptied { house_a });
-    } else if run.opening.is_none()
+    } else if inputs.engine_charges()
+        && run.opening.is_none()
         && !run.bank_frozen
         && limit_a > 0.0
         && run.minutes_to_target.is_none()
@@ -128,8 +141,16 @@ pub(super) fn charge_findings(sheet: &Worksheet, report: &Analyses, found: &mut 
                 run_min: run.minutes,
                 end_pct: run.end_charge_pct,
                 target_pct: inputs.run.to_pct,
+                by_voltage: report.output.hot_limit == Limit::ChargeVoltage,
             },
         );
+    }
+    let shore = &report.shore;
+    // Cold cells and a frozen bank have findings of their own.
+    let may = inputs.charge_barred().is_none() && shore.frozen_pct.is_none();
+    if inputs.dock_charges() && shore.day_ah > 0.0 && shore.fill_h.is_none() && may {
+        let (charger_a, day_ah) = (inputs.shore.charger_a, shore.day_ah);
+        add(found, ChargeFinding::ShoreNotEnough { charger_a, day_ah });
     }
     let held = run.limit_shares.iter().any(|s| s.limit == Limit::BankLimit);
     if held && limit_a > 0.0 {

@@ -5,6 +5,7 @@ use serde::Serialize;
 use crate::analysis::Analyses;
 use crate::boat::Worksheet;
 use crate::findings::{Code, Finding, Severity, add};
+use crate::simulation::Limit;
 
 /// From this share of what it has an engine labours \[%\]; own reasoning.
 const HEAVY_PCT: f64 = 60.0;
@@ -37,6 +38,8 @@ pub enum EngineFinding {
         hours: f64,
         /// Mean share of what the engine has at that speed \[%\].
         share_pct: f64,
+        /// Whether it is the alternator, and not the bank, that gives no more.
+        by_alternator: bool,
     },
     /// The blower that lets the alternator hold the current asked for.
     BlowerForWanted {
@@ -78,7 +81,7 @@ impl EngineFinding {
 /// What the engine makes of it, and the air of its space.
 pub(super) fn engine_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let engine = &report.engine;
-    if engine.peak_share_pct > HEAVY_PCT {
+    if engine.peak_share_pct > HEAVY_PCT && sheet.engine_runs() {
         add(
             found,
             EngineFinding::EngineOverloaded {
@@ -91,8 +94,15 @@ pub(super) fn engine_findings(sheet: &Worksheet, report: &Analyses, found: &mut 
         && hours >= LONG_H
         && engine.mean_share_pct < LOW_LOAD_PCT
     {
-        let share_pct = engine.mean_share_pct;
-        add(found, EngineFinding::EngineLowLoad { hours, share_pct });
+        let limit = report.output.hot_limit;
+        add(
+            found,
+            EngineFinding::EngineLowLoad {
+                hours,
+                share_pct: engine.mean_share_pct,
+                by_alternator: !matches!(limit, Limit::ChargeVoltage | Limit::BankLimit),
+            },
+        );
     }
     let blower = report.output.blower_for_wanted_m3h;
     match (sheet.inputs.space.wanted_a, blower) {

@@ -79,8 +79,8 @@ pub(crate) fn generator_findings(sheet: &Worksheet, report: &Analyses, found: &m
     };
     let inputs = &sheet.inputs;
     match generator.hours {
-        // Said by the finding of cells too cold or too hot.
-        None if inputs.charge_barred().is_some() => {}
+        // Said by the finding of cells too cold or too hot, or of the frozen bank.
+        None if inputs.charge_barred().is_some() || generator.frozen_pct.is_some() => {}
         None => add(
             found,
             GeneratorFinding::GeneratorNotEnough {

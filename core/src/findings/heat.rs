@@ -93,6 +93,14 @@ pub enum HeatFinding {
         /// What it withstands for long \[°C\].
         limit_c: f64,
     },
+    /// The engine is not run for charging: what is found of heat is of a run to
+    /// motor, in which the alternator charges all the same.
+    HotWhenMotoring {
+        /// State of charge at the start of such a run \[%\].
+        from_pct: f64,
+        /// And at its end \[%\].
+        to_pct: f64,
+    },
     /// The engine heats its space after it has stopped.
     SoakAir {
         /// How hot the air gets \[°C\].
@@ -187,7 +195,9 @@ impl HeatFinding {
             HeatFinding::NearLimit { .. }
             | HeatFinding::SetPointHigh { .. }
             | HeatFinding::SoakRectifier { .. } => Severity::Fix,
-            HeatFinding::CaseSensorLags { .. } | HeatFinding::SoakAir { .. } => Severity::Note,
+            HeatFinding::CaseSensorLags { .. }
+            | HeatFinding::HotWhenMotoring { .. }
+            | HeatFinding::SoakAir { .. } => Severity::Note,
         }
     }
 
@@ -201,6 +211,7 @@ impl HeatFinding {
             HeatFinding::CaseSensorLags { .. } => Code::CaseSensorLags,
             HeatFinding::SetPointHigh { .. } => Code::SetPointHigh,
             HeatFinding::SoakRectifier { .. } => Code::SoakRectifier,
+            HeatFinding::HotWhenMotoring { .. } => Code::HotWhenMotoring,
             HeatFinding::SoakAir { .. } => Code::SoakAir,
         }
     }

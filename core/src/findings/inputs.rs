@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use crate::boat::{InstalledAlternator, WhichAlternator, Worksheet};
 use crate::findings::{Code, Finding, Severity, add};
+use crate::physics::climate::MONTH_DAYS;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::plant::Plant;
 
@@ -43,6 +44,15 @@ pub enum InputFinding {
         /// State of charge at the end \[%\].
         to_pct: f64,
     },
+    /// More days aboard than a month has; those it has are taken.
+    MonthTooLong {
+        /// Its number, 1 for January.
+        month: usize,
+        /// Days aboard, as entered \[d\].
+        days: f64,
+        /// Days that it has, on average over the years \[d\].
+        length: f64,
+    },
     /// The daily charge target is no higher than the lowest state of charge.
     EmptyWindow {
         /// Lowest state of charge \[%\].
@@ -61,6 +71,7 @@ impl InputFinding {
             InputFinding::TargetBelowStart { .. } | InputFinding::EmptyWindow { .. } => {
                 Severity::Fix
             }
+            InputFinding::MonthTooLong { .. } => Severity::Note,
         }
     }
 
@@ -71,6 +82,7 @@ impl InputFinding {
             InputFinding::AnchorOutOfReach { .. } => Code::AnchorOutOfReach,
             InputFinding::TargetBelowStart { .. } => Code::TargetBelowStart,
             InputFinding::EmptyWindow { .. } => Code::EmptyWindow,
+            InputFinding::MonthTooLong { .. } => Code::MonthTooLong,
         }
     }
 }
@@ -88,6 +100,18 @@ pub(super) fn input_findings(sheet: &Worksheet, plant: &Plant, found: &mut Vec<F
     let (low_pct, high_pct) = (inputs.window_low_pct(), inputs.window_high_pct());
     if low_pct >= high_pct {
         add(found, InputFinding::EmptyWindow { low_pct, high_pct });
+    }
+    for (month, row) in sheet.months.said() {
+        let length = MONTH_DAYS[month as usize % MONTH_DAYS.len()];
+        // 29 in February stand for a leap year.
+        if let Some(days) = row.days.filter(|days| *days > length.ceil()) {
+            let too_long = InputFinding::MonthTooLong {
+                month: month.number(),
+                days,
+                length,
+            };
+            add(found, too_long);
+        }
     }
 }
 

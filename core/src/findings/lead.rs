@@ -70,6 +70,10 @@ pub enum LeadFinding {
 pub enum FrozenWhen {
     /// Where the charging run or the daily run begins: the engine charges nothing.
     EngineStarts,
+    /// Where a run of the generator would begin: it charges nothing.
+    GeneratorStarts,
+    /// Where the boat comes to the dock: shore power charges nothing.
+    AtTheDock,
     /// At the lowest state of charge wanted, below where the engine starts.
     AtTheLowest,
 }

@@ -61,7 +61,7 @@ pub(super) fn sharing_findings(sheet: &Worksheet, report: &Analyses, found: &mut
     let Some(sharing) = report
         .sharing
         .as_ref()
-        .filter(|_| inputs.regulators_apart())
+        .filter(|_| inputs.regulators_apart() && sheet.engine_runs())
     else {
         return;
     };

@@ -36,6 +36,13 @@ pub fn held_part(
 /// apart already take turns (common practice), half of that is own reasoning.
 pub const HELD_BAND_V: f64 = 0.05;
 
+/// A regulator's cap on the current of an alternator \[A\], given as the part of what
+/// it holds hot \[A\], 0 to 2.
+#[formula(symbol = "I_cap", unit = "A", source = sources::ARITHMETIC)]
+pub fn hot_cap_a(#[symbol("k_hot")] part: f64, #[symbol("I_hot")] hot_a: f64) -> f64 {
+    part * hot_a
+}
+
 /// What an alternator may give \[A\]: the part of full field that is allowed.
 #[formula(symbol = "I_can", unit = "A", source = sources::OWN_REASONING)]
 pub fn allowed_a(#[symbol("u")] allowed: f64, #[symbol("I_full")] full_a: f64) -> f64 {

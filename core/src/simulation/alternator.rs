@@ -6,7 +6,6 @@ use crate::physics::drive::shaft_rpm;
 use crate::physics::heat_balance::fan_factor;
 use crate::physics::losses::{LossModel, Losses, LossesAtSpeed, OpenLosses};
 use crate::physics::output::{CurveAtSpeed, OutputCurve};
-use crate::physics::regulator::{folded, soft_start};
 use crate::physics::thermal::{Temperatures, ThermalNetwork};
 use crate::simulation::Limit;
 use crate::simulation::cooling::{calibrated_cooling, winding_lead};
@@ -82,6 +81,12 @@ impl CalibratedAlternator {
             regulator: ExternalRegulator::of(installed),
             built_in: BuiltInRegulator::of(installed),
         }
+    }
+
+    /// The same, its regulator letting it give no more than so much besides \[A\].
+    pub(super) fn capped(mut self, cap_a: f64) -> CalibratedAlternator {
+        self.cap_a = self.cap_a.min(cap_a);
+        self
     }
 
     /// At an engine speed \[rpm\].
@@ -175,33 +180,25 @@ impl AlternatorAtSpeed {
         if !self.fits {
             return (0.0, Limit::WrongVoltage);
         }
-        let Some(regulator) = &self.regulator else {
-            return (1.0, Limit::AlternatorOutput);
-        };
-        let fold = regulator
-            .without_sensor
-            .unwrap_or_else(|| folded(regulator.set_point_c, regulator.band_k, sensed_c));
-        let ramp = if regulator.ramp_s > 0.0 {
-            soft_start(seconds / 60.0, regulator.ramp_s / 60.0)
-        } else {
-            1.0
-        };
-        let slow = if self.shaft_rpm < regulator.low_speed_rpm {
-            regulator.low_speed_share
-        } else {
-            1.0
-        };
-        let least = [
-            (1.0, Limit::AlternatorOutput),
-            (fold, Limit::Temperature),
-            (ramp, Limit::Ramp),
-            (slow, Limit::LowSpeed),
-            (regulator.field_cap, Limit::FieldCap),
-        ];
-        least
-            .into_iter()
-            .reduce(|least, other| if other.0 < least.0 { other } else { least })
-            .unwrap_or((1.0, Limit::AlternatorOutput))
+        match &self.regulator {
+            Some(regulator) => regulator.allowed(seconds, sensed_c, self.shaft_rpm),
+            None => (1.0, Limit::AlternatorOutput),
+        }
+    }
+
+    /// Until when its field is held back because the boat manoeuvres, after the
+    /// engine's start \[s\].
+    pub(super) fn manoeuvres_until_s(&self) -> f64 {
+        let until_s = self.regulator.map(|regulator| regulator.manoeuvre_until_s);
+        until_s.unwrap_or(0.0)
+    }
+
+    /// The same with its field held back until a time after the engine's start \[s\].
+    pub(super) fn manoeuvring_until(mut self, seconds: f64) -> AlternatorAtSpeed {
+        if let Some(regulator) = &mut self.regulator {
+            regulator.manoeuvre_until_s = seconds;
+        }
+        self
     }
 
     /// Whether its field is let up over some time.

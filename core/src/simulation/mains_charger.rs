@@ -33,6 +33,14 @@ pub struct Fill {
 }
 
 impl MainsCharger {
+    /// This charger on a bank of which nothing is frozen.
+    pub fn thawed(self) -> MainsCharger {
+        MainsCharger {
+            bank: self.bank.thawed(),
+            ..self
+        }
+    }
+
     /// The charger of a worksheet on shore power.
     pub fn on_shore(inputs: &Inputs) -> MainsCharger {
         MainsCharger::of(inputs, inputs.shore.charger_a)
@@ -65,8 +73,11 @@ impl MainsCharger {
 
     /// What the bank takes at a state of charge, 0 to 1, however large the
     /// charger \[A\]: the lesser of its charge limit and what its charge voltage
-    /// drives into it, (V_charge − V_rest)/R.
+    /// drives into it, (V_charge − V_rest)/R. A frozen bank takes nothing.
     fn accepted_a(&self, soc: f64) -> f64 {
+        if self.bank.is_frozen(soc) {
+            return 0.0;
+        }
         let driven_a = (self.held_v - self.bank.rest_v(soc)) / self.bank.resistance_ohm(soc);
         driven_a.min(self.limit_a).max(0.0)
     }

@@ -10,7 +10,8 @@
 //! to the next, `charge_balance` where its ampere-hours went, `switched` what is
 //! switched in its course, such as an [`engine_load`]; [`heat_soak`] watches the heat
 //! after the engine stops; [`steady_state`] finds where everything settles without a
-//! run; [`mains_charger`] charges from shore power or a generator.
+//! run, `hot_output` what alternators hold hot then; [`mains_charger`] charges from
+//! shore power or a generator.
 //!
 //! It asks numerics, physics and the worksheet, and draws no conclusions.
 
@@ -27,6 +28,7 @@ pub mod engine_load;
 pub mod engine_space;
 mod flow;
 pub mod heat_soak;
+pub(crate) mod hot_output;
 pub mod mains_charger;
 pub mod management;
 pub mod moment;
@@ -65,6 +67,8 @@ pub enum Limit {
     LowSpeed,
     /// The regulator's cap on the field.
     FieldCap,
+    /// The regulator leaves the engine's power to the propeller.
+    Manoeuvring,
     /// The bank takes no more.
     BankLimit,
     /// The bank has come up to its charge voltage.
@@ -80,13 +84,14 @@ pub enum Limit {
 
 impl Limit {
     /// All of them, in the order they are listed.
-    pub const ALL: [Limit; 11] = [
+    pub const ALL: [Limit; 12] = [
         Limit::AlternatorOutput,
         Limit::Temperature,
         Limit::CurrentCap,
         Limit::Ramp,
         Limit::LowSpeed,
         Limit::FieldCap,
+        Limit::Manoeuvring,
         Limit::Converter,
         Limit::BankLimit,
         Limit::FrozenBank,

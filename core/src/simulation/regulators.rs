@@ -1,6 +1,8 @@
 //! The regulators of an alternator as prepared numbers.
 
 use crate::boat::{InstalledAlternator, RegulatorKind, SensorPlace};
+use crate::physics::regulator::{folded, soft_start};
+use crate::simulation::Limit;
 
 /// What a built-in regulator holds.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -28,6 +30,10 @@ pub(super) struct ExternalRegulator {
     pub(super) low_speed_rpm: f64,
     pub(super) low_speed_share: f64,
     pub(super) field_cap: f64,
+    /// Part of full field while the boat manoeuvres.
+    manoeuvre_field: f64,
+    /// Until when it does, after the engine's start \[s\].
+    pub(super) manoeuvre_until_s: f64,
 }
 
 impl BuiltInRegulator {
@@ -57,6 +63,36 @@ impl ExternalRegulator {
             low_speed_rpm: reg.low_speed_rpm,
             low_speed_share: reg.low_speed_pct / 100.0,
             field_cap: reg.field_cap_pct / 100.0,
+            manoeuvre_field: reg.manoeuvre_field_pct / 100.0,
+            manoeuvre_until_s: reg.manoeuvre_min * 60.0,
         })
+    }
+
+    /// Part of full field it allows, 0 to 1, and why, at a time \[s\] after the
+    /// start with its sensor at a temperature \[°C\] and the shaft at a speed \[rpm\].
+    pub(super) fn allowed(&self, seconds: f64, sensed_c: f64, shaft_rpm: f64) -> (f64, Limit) {
+        let when = |holds: bool, part: f64| if holds { part } else { 1.0 };
+        let fold = self
+            .without_sensor
+            .unwrap_or_else(|| folded(self.set_point_c, self.band_k, sensed_c));
+        let ramp = if self.ramp_s > 0.0 {
+            soft_start(seconds / 60.0, self.ramp_s / 60.0)
+        } else {
+            1.0
+        };
+        let slow = when(shaft_rpm < self.low_speed_rpm, self.low_speed_share);
+        let manoeuvre = when(seconds < self.manoeuvre_until_s, self.manoeuvre_field);
+        let least = [
+            (1.0, Limit::AlternatorOutput),
+            (fold, Limit::Temperature),
+            (ramp, Limit::Ramp),
+            (slow, Limit::LowSpeed),
+            (self.field_cap, Limit::FieldCap),
+            (manoeuvre, Limit::Manoeuvring),
+        ];
+        least
+            .into_iter()
+            .reduce(|least, other| if other.0 < least.0 { other } else { least })
+            .unwrap_or((1.0, Limit::AlternatorOutput))
     }
 }

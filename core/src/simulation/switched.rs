@@ -1,7 +1,8 @@
-//! What is switched in the course of a run: loads that draw for a time, and a
-//! bank that is full.
+//! What is switched in the course of a run: loads that draw for a time, a bank that
+//! is full, and a field that is held back for manoeuvring.
 
 use crate::boat::{Worksheet, house_load_a};
+use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::alternators::Alternators;
 use crate::simulation::engine_load::{SwitchedLoad, anchor_loads};
 use crate::simulation::plant::Plant;
@@ -21,6 +22,14 @@ impl Plant {
             engine_loads,
             ..self
         }
+    }
+
+    /// This boat with its field held back for manoeuvring all the time.
+    pub(crate) fn manoeuvring(mut self) -> Plant {
+        for alternator in &mut self.alternators {
+            *alternator = alternator.manoeuvring_until(f64::INFINITY);
+        }
+        self
     }
 
     /// This boat with its engine loads shared by `runs` equal runs.
@@ -73,8 +82,11 @@ impl Plant {
     /// that time itself.
     pub(super) fn switched_until(&self, last_s: f64) -> Vec<f64> {
         let loads = self.engine_loads.iter().map(|load| load.until_s);
+        let manoeuvres_s = self.alternators.iter();
+        let manoeuvres_s = manoeuvres_s.map(|one| one.manoeuvres_until_s() - self.turning_s);
         let mut times: Vec<f64> = loads
             .chain([self.full_s])
+            .chain(manoeuvres_s)
             .filter(|seconds| *seconds > 0.0 && *seconds < last_s)
             .collect();
         times.push(last_s);
@@ -90,13 +102,19 @@ impl Plant {
             amperes: self.engine_load_a(seconds),
             until_s: f64::INFINITY,
         };
+        // Nothing else changes in a piece of a run.
+        let always = |holds: bool| match holds {
+            true => f64::INFINITY,
+            false => f64::NEG_INFINITY,
+        };
+        let turned_s = self.turning_s + seconds;
+        let now = |one: &AlternatorAtSpeed| {
+            one.manoeuvring_until(always(turned_s < one.manoeuvres_until_s()))
+        };
         Plant {
+            alternators: self.alternators.iter().map(now).collect(),
             engine_loads: vec![on],
-            full_s: if seconds >= self.full_s {
-                f64::NEG_INFINITY
-            } else {
-                f64::INFINITY
-            },
+            full_s: always(seconds < self.full_s),
             ..self.clone()
         }
     }

@@ -1,6 +1,7 @@
 //! The answer in a few words: what stands at the top of the first screen.
 
-use crate::analysis::DayReport;
+use crate::analysis::Analyses;
+use crate::analysis::engine_day::DayTrouble;
 use crate::boat::{BanksJoined, RegulatorKind, SecondRole, WayKind, Worksheet};
 use crate::findings::{Severity, Verdict};
 use crate::report::Report;
@@ -11,8 +12,10 @@ use crate::units::quantity::{ampere_hours, amperes, minutes, rpm, volts};
 /// The answer in a few words.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Answer {
-    /// "1 h 20 min", "none", "more than a day".
-    pub engine_time: String,
+    /// What has to run for it: "Engine", or "Generator" where that charges.
+    pub runs: &'static str,
+    /// How long that runs a day: "1 h 20 min", "none", "more than a day".
+    pub time: String,
     /// "57 A".
     pub hot_amps: String,
     /// What holds it there.
@@ -24,12 +27,18 @@ pub struct Answer {
 /// The answer in a few words.
 pub fn answer(report: &Report, reader: &Reader) -> Answer {
     let (day, output) = (&report.analyses.day, &report.analyses.output);
+    let time = |hours: Option<f64>, trouble: Option<DayTrouble>| match hours {
+        None => trouble.map_or("none", words::day_trouble).to_string(),
+        Some(0.0) => "none".to_string(),
+        Some(hours) => reader.show(minutes(60.0 * hours)),
+    };
+    let (runs, time) = match &report.analyses.generator {
+        Some(generator) => ("Generator", time(generator.hours, generator.trouble)),
+        None => ("Engine", time(day.engine_hours, day.trouble)),
+    };
     Answer {
-        engine_time: match day.engine_hours {
-            None => day.trouble.map_or("none", words::day_trouble).to_string(),
-            Some(0.0) => "none".to_string(),
-            Some(hours) => reader.show(minutes(60.0 * hours)),
-        },
+        runs,
+        time,
         hot_amps: reader.show(amperes(output.hot_a)),
         limit: words::limited_by(output.hot_limit).to_string(),
         verdict: verdict(&report.verdict, reader),
@@ -37,10 +46,28 @@ pub fn answer(report: &Report, reader: &Reader) -> Answer {
 }
 
 /// "in 3 runs of 40 min"; none where one run a day does, or none is needed.
-pub fn in_runs(day: &DayReport, reader: &Reader) -> Option<String> {
-    let hours = day.run_hours.filter(|_| day.runs > 1)?;
-    let each = reader.show(minutes(60.0 * hours));
-    Some(format!("in {} runs of {each}", day.runs))
+pub fn in_runs(analyses: &Analyses, reader: &Reader) -> Option<String> {
+    let (runs, hours) = runs_a_day(analyses);
+    let each = reader.show(minutes(60.0 * hours.filter(|_| runs > 1)?));
+    Some(format!("in {runs} runs of {each}"))
+}
+
+/// The equal runs of a day, of the engine or of the generator in its place, and how
+/// long each is \[h\].
+fn runs_a_day(analyses: &Analyses) -> (u32, Option<f64>) {
+    match &analyses.generator {
+        Some(generator) => {
+            let each = |hours: f64| hours / f64::from(generator.runs.max(1));
+            (generator.runs, generator.hours.map(each))
+        }
+        None => (analyses.day.runs, analyses.day.run_hours),
+    }
+}
+
+/// What engine or generator has to put back in a day \[A·h\].
+pub fn put_back_ah(analyses: &Analyses) -> f64 {
+    let generator = analyses.generator.as_ref();
+    generator.map_or(analyses.day.need_ah, |generator| generator.day_ah)
 }
 
 /// The answer in words: three sentences, before any figure.
@@ -120,7 +147,7 @@ fn engine(report: &Report, reader: &Reader) -> String {
         Some(hours) => format!(
             "The engine must run {} a day{} to put back {}.",
             reader.show(minutes(60.0 * hours)),
-            in_runs(day, reader).map_or(String::new(), |runs| format!(", {runs},")),
+            in_runs(&report.analyses, reader).map_or(String::new(), |runs| format!(", {runs},")),
             reader.show(ampere_hours(day.need_ah))
         ),
     }

@@ -27,6 +27,7 @@ pub const fn purpose(purpose: Purpose) -> &'static str {
     match purpose {
         Purpose::Charging => "for charging",
         Purpose::Anyway => "motoring anyway",
+        Purpose::Manoeuvring => "to manoeuvre",
     }
 }
 

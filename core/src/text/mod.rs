@@ -37,7 +37,8 @@ pub mod year;
 
 pub use goal_search::{goal_search, plan_step, step_change};
 pub use headline::{
-    Answer, EXAMPLE_FIRST, InShort, answer, boat, in_runs, in_short, output_at_speed, sentence,
+    Answer, EXAMPLE_FIRST, InShort, answer, boat, in_runs, in_short, output_at_speed, put_back_ah,
+    sentence,
 };
 pub use purchase::purchase;
 pub use questions::question;

@@ -6,6 +6,14 @@ use crate::text::words;
 use crate::units::Reader;
 use crate::units::quantity::{celsius, minutes, seconds};
 
+/// How hot a part gets, and its limit: to a tenth where whole degrees would say that
+/// it is at its limit.
+pub(super) fn near(hottest_c: f64, limit_c: f64, reader: &Reader) -> [String; 2] {
+    let whole = |celsius_c| reader.number(celsius(celsius_c));
+    let decimals = usize::from(whole(hottest_c) == whole(limit_c));
+    [hottest_c, limit_c].map(|celsius_c| reader.show(celsius(celsius_c).to(decimals)))
+}
+
 /// The verdict as one sentence, with its figures as the reader wants them.
 pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
@@ -108,15 +116,16 @@ pub fn verdict(verdict: &Verdict, reader: &Reader) -> String {
             celsius: hottest_c,
             at_most,
             limit_c,
-        } => format!(
-            "The {} {} hot: the {} {} to {}, and its limit is {}.",
-            words::alternator(alternator),
-            words::may(at_most, "runs", "run"),
-            words::part(part),
-            words::may(at_most, "gets", "get"),
-            show(celsius(hottest_c)),
-            show(celsius(limit_c))
-        ),
+        } => {
+            let [hottest, limit] = near(hottest_c, limit_c, reader);
+            format!(
+                "The {} {} hot: the {} {} to {hottest}, and its limit is {limit}.",
+                words::alternator(alternator),
+                words::may(at_most, "runs", "run"),
+                words::part(part),
+                words::may(at_most, "gets", "get"),
+            )
+        }
         Verdict::HeldByRegulator => "The regulator limits its temperature: it survives.".to_string(),
         Verdict::Survives => "The alternator stays within its limits.".to_string(),
     }

@@ -1,5 +1,7 @@
 //! The year aboard in sentences.
 
+mod mains;
+
 use crate::analysis::year::{MonthReport, Year};
 use crate::boat::Month;
 use crate::text::words;
@@ -8,8 +10,6 @@ use crate::units::quantity::{Quantity, QuantityKind, ampere_hours, minutes, perc
 
 /// Less charging than this a year is none \[h\].
 const NO_CHARGING_H: f64 = 0.5;
-/// Less shore power than this a year is none \[kW·h\].
-const NO_SHORE_KWH: f64 = 0.5;
 
 /// A month by its number, 1 to 12: "January"; nothing for another number.
 pub fn month(number: usize) -> &'static str {
@@ -106,11 +106,12 @@ pub fn sentences(year: &Year, reader: &Reader) -> Vec<String> {
         None => said.push(engine(year, reader)),
     }
     if year.at_dock {
-        said.push(shore(year, reader));
+        said.push(mains::shore(year, reader));
     }
     if year.by_generator {
-        said.push(generator(year, reader));
+        said.push(mains::generator(year, reader));
     }
+    said.extend(mains::give_nothing(year));
     said.extend(empty(year, reader));
     said.extend(below(year, reader));
     said
@@ -124,7 +125,9 @@ fn empty(year: &Year, reader: &Reader) -> Option<String> {
         .filter(|month| month.short_ah_day > 0.0)
         .collect();
     let worst = most(&empty, |month| month.short_ah_day)?;
+    let barred = year.months.iter().any(|m| m.mains_trouble.is_some());
     let why = match (year.at_dock, year.trouble) {
+        _ if barred => "",
         (true, _) => " The shore charger is too small for this use, or cannot charge this bank.",
         (false, _) if year.by_generator => {
             " The generator may not start early enough or run long enough for this use."
@@ -149,64 +152,29 @@ fn below(year: &Year, reader: &Reader) -> Option<String> {
         .collect();
     let worst = most(&below, |month| f64::from(month.days_below))?;
     Some(format!(
-        "The bank falls below your lowest state of charge of {} in {}; in {} on {} of {} days aboard.",
+        "The bank falls below your lowest state of charge of {} in {}; in {} on {}.",
         reader.show(percent(year.low_pct)),
         months(below.len()),
         month(worst.month),
-        worst.days_below,
-        reader.number(days(worst.days_aboard))
+        // Parts of a day count as one, aboard and below.
+        match f64::from(worst.days_below) >= worst.days_aboard {
+            true => "every day aboard".to_string(),
+            false => format!(
+                "{} of {} days aboard",
+                worst.days_below,
+                reader.number(days(worst.days_aboard))
+            ),
+        }
     ))
-}
-
-fn shore(year: &Year, reader: &Reader) -> String {
-    let all: Vec<&MonthReport> = year.months.iter().collect();
-    match most(&all, |month| month.shore_kwh) {
-        Some(worst) if year.sums.shore_kwh >= NO_SHORE_KWH => {
-            let months = if year.months_differ {
-                format!(", most of it in {}", month(worst.month))
-            } else {
-                String::new()
-            };
-            format!(
-                "The bank is charged at the dock whenever it falls to {}: about {} in a year of {}{months}.",
-                reader.show(percent(year.start_pct)),
-                reader.show(Quantity::new(year.sums.shore_kwh, QuantityKind::Energy)),
-                aboard(year, reader)
-            )
-        }
-        _ => "No month needs shore power.".to_string(),
-    }
-}
-
-fn generator(year: &Year, reader: &Reader) -> String {
-    let all: Vec<&MonthReport> = year.months.iter().collect();
-    match most(&all, |month| month.generator_h) {
-        Some(worst) if year.sums.generator_h >= NO_CHARGING_H => {
-            let months = if year.months_differ {
-                format!(", longest in {}", month(worst.month))
-            } else {
-                String::new()
-            };
-            format!(
-                "In a year of {} the generator runs about {} and burns {}{months}.",
-                aboard(year, reader),
-                hours(year.sums.generator_h, reader),
-                reader.show(Quantity::new(
-                    year.sums.generator_fuel_l,
-                    QuantityKind::Fuel
-                ))
-            )
-        }
-        _ => "No month needs the generator.".to_string(),
-    }
 }
 
 fn engine(year: &Year, reader: &Reader) -> String {
     let all: Vec<&MonthReport> = year.months.iter().collect();
     let (charging_h, motoring_h) = (year.sums.charging_h, year.sums.motoring_h);
-    let anyway = if motoring_h >= NO_CHARGING_H {
+    let gives = all.iter().any(|month| month.balance.engine_ah > 0.0);
+    let anyway = if motoring_h >= NO_CHARGING_H && gives {
         format!(
-            ", and {} of motoring charge it too",
+            ", and {} of motoring charge the bank too",
             hours(motoring_h, reader)
         )
     } else {
@@ -214,7 +182,11 @@ fn engine(year: &Year, reader: &Reader) -> String {
     };
     let longest = most(&all, |month| month.charging_h);
     if longest.is_some() && charging_h < NO_CHARGING_H {
-        return format!("The engine need not run for charging in any month{anyway}.");
+        let need = match year.at_dock || year.by_generator {
+            true => "is not run",
+            false => "need not run",
+        };
+        return format!("The engine {need} for charging in any month{anyway}.");
     }
     let runs = format!(
         "In a year of {} the engine runs about {} for charging{anyway}.",

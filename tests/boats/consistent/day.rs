@@ -40,7 +40,11 @@ fn sums(says: &Says) {
     let by_day_ah = used_ah * (1.0 - energy.anchor.night_share_pct / 100.0);
     // The wind blows at night too.
     let by_day_ah = by_day_ah.max(energy.other_direct_ah);
-    let of_use_ah = (kept * sun_ah).min(by_day_ah + fits_ah);
+    let of_use_ah = match says.sheet.inputs.charge_barred() {
+        // Cells that must not be charged keep nothing for later.
+        Some(_) => energy.sun_direct_ah + energy.other_direct_ah,
+        None => (kept * sun_ah).min(by_day_ah + fits_ah),
+    };
     let most_ah = (used_ah - of_use_ah).max(0.0);
     let within = energy.rest_ah > 0.99 * least_ah - 0.1 && energy.rest_ah < 1.01 * most_ah + 0.1;
     says.holds(within, || {

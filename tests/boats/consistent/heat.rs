@@ -22,6 +22,13 @@ const NEAR: &[&str] = &[
 ];
 
 pub fn check(says: &Says) {
+    // An alternator that nothing turns stays cold.
+    if !says.sheet.engine_runs() {
+        for code in NEAR {
+            says.must_not_find(code);
+        }
+        return;
+    }
     let inputs = &says.sheet.inputs;
     let run = &says.report.analyses.run;
     let mut worst = [f64::NEG_INFINITY; 3];

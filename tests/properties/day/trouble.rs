@@ -25,7 +25,7 @@ proptest! {
         prop_assert_eq!(day.runs > 0, day.engine_hours.is_some_and(|hours| hours > 0.0));
         let said = sentence(&drawn.0, &report, &Reader::METRIC);
         if let Some(trouble) = day.trouble {
-            prop_assert_eq!(answer(&report, &Reader::METRIC).engine_time, day_trouble(trouble));
+            prop_assert_eq!(answer(&report, &Reader::METRIC).time, day_trouble(trouble));
             prop_assert!(said.contains(why_not_charged(trouble)), "{}", said);
             // Whatever keeps the bank from its charge is a danger of its own.
             prop_assert!(report.findings.iter().any(|found| found.severity() == Severity::Danger));
@@ -77,10 +77,7 @@ fn a_bank_that_cannot_be_charged_says_so() {
             report.analyses.day.trouble,
             Some(DayTrouble::CannotBeCharged)
         );
-        assert_eq!(
-            answer(&report, &Reader::METRIC).engine_time,
-            "cannot be charged"
-        );
+        assert_eq!(answer(&report, &Reader::METRIC).time, "cannot be charged");
         assert!(
             sentence(sheet, &report, &Reader::METRIC).contains("The engine cannot charge the bank")
         );

@@ -37,7 +37,7 @@ pub fn Answer() -> impl IntoView {
     view! {
         <section class="answer" id="answer" aria-label="The answer">
             <dl>
-                <EngineTime time=Signal::derive(move || answer.get().engine_time) />
+                <RunningTime answer />
                 <HotAmperes hot=Signal::derive(move || answer.get().hot_amps) />
                 <div>
                     <dt>"Limited by"</dt>
@@ -67,13 +67,25 @@ pub fn Answer() -> impl IntoView {
     }
 }
 
-/// How long the engine runs a day, how sure that is, and for what.
+/// How long the engine, or a generator in its place, runs a day, how sure that is,
+/// and for what.
 #[component]
-fn EngineTime(time: Signal<String>) -> impl IntoView {
+fn RunningTime(answer: Memo<text::Answer>) -> impl IntoView {
     let state = AppState::expect();
     // Words where hours would stand are longer than those.
-    let in_words =
-        Signal::derive(move || state.now(|_, report| report.analyses.day.trouble.is_some()));
+    let in_words = Signal::derive(move || {
+        state.now(|_, report| {
+            let generator = report.analyses.generator.and_then(|one| one.trouble);
+            generator.or(report.analyses.day.trouble).is_some()
+        })
+    });
+    let time = Signal::derive(move || answer.get().time);
+    let opens = Memo::new(move |_| {
+        state.now(|_, report| match report.analyses.generator {
+            Some(_) => ["generator.hours", "generator.day_ah"],
+            None => ["day.engine_hours", "day.need_ah"],
+        })
+    });
     let range = Memo::new(move |_| {
         // Where no engine runs there is no range of its hours.
         let runs = state.now(|_, report| report.analyses.day.engine_hours > Some(0.0));
@@ -90,13 +102,13 @@ fn EngineTime(time: Signal<String>) -> impl IntoView {
         }
     });
     let need = Signal::derive(move || {
-        state.now(|_, report| state.show(ampere_hours(report.analyses.day.need_ah)))
+        state.now(|_, report| state.show(ampere_hours(text::put_back_ah(&report.analyses))))
     });
     view! {
         <div>
-            <dt>"Engine, a day"</dt>
+            <dt>{Signal::derive(move || answer.get().runs)} ", a day"</dt>
             <dd class="big" class:word=in_words id="answer-time">
-                <Opener at=AT id="day.engine_hours" words=time />
+                {move || view! { <Opener at=AT id=opens.get()[0] words=time /> }}
             </dd>
             <dd class="small" id="answer-range">
                 {range}
@@ -104,7 +116,7 @@ fn EngineTime(time: Signal<String>) -> impl IntoView {
             <dd class="small" id="answer-need">
                 {Signal::derive(move || state.now(|_, report| in_runs(report)))}
                 " "
-                <Opener at=AT id="day.need_ah" words=need />
+                {move || view! { <Opener at=AT id=opens.get()[1] words=need /> }}
             </dd>
         </div>
     }
@@ -112,7 +124,8 @@ fn EngineTime(time: Signal<String>) -> impl IntoView {
 
 /// What stands before the ampere-hours of the day.
 fn in_runs(report: &Report) -> String {
-    match report.analyses.day.runs {
+    let generator = report.analyses.generator.as_ref();
+    match generator.map_or(report.analyses.day.runs, |generator| generator.runs) {
         0 | 1 => "for".to_string(),
         runs => format!("in {runs} runs for"),
     }

@@ -126,10 +126,8 @@ fn alternator_lead(installed: &InstalledAlternator, alternator: &CalibratedAlter
     } else {
         (installed.alternator.rated_a, Carries::Rating)
     };
-    let notes = match inputs.reg.current_cap_a {
-        Some(cap_a) if cap_a < amperes && here.cap_a.is_finite() => {
-            vec![RunNote::CapNotCounted { cap_a }]
-        }
+    let notes = match here.cap_a {
+        cap_a if cap_a < amperes => vec![RunNote::CapNotCounted { cap_a }],
         _ => Vec::new(),
     };
     let (to, blocks, volts) = if to_house {

@@ -74,7 +74,7 @@ pub(in crate::analysis) fn legs_report(
     Some(LegsReport {
         engine_h,
         charging_h: hours(|purpose| purpose == Purpose::Charging),
-        motoring_h: hours(|purpose| purpose == Purpose::Anyway),
+        motoring_h: hours(Purpose::is_anyway),
         pause_h,
         fuel_l: sum(|leg| leg.fuel_l),
         bank_ah: sum(|leg| leg.bank_ah),
@@ -91,19 +91,24 @@ impl Day<'_> {
         let row = &leg.row;
         let (house_a, not_then) = match row.purpose {
             Purpose::Charging => (house_load_a(self.sheet), When::UnderWay),
-            Purpose::Anyway => (under_way_load_a(self.sheet), When::Anchor),
+            Purpose::Anyway | Purpose::Manoeuvring => (under_way_load_a(self.sheet), When::Anchor),
         };
         let runs = self.left.iter().filter(|load| load.when != not_then);
-        self.alternators
+        let plant = self
+            .alternators
             .plant_at(&self.sheet.inputs, house_a + row.extra_a, row.rpm)
-            .with_engine_loads(runs.map(SwitchedLoad::from).collect())
+            .with_engine_loads(runs.map(SwitchedLoad::from).collect());
+        match row.purpose {
+            Purpose::Manoeuvring => plant.manoeuvring(),
+            Purpose::Charging | Purpose::Anyway => plant,
+        }
     }
 
     /// Takes off the hours that the loads have run in a leg \[h\].
     fn has_run(&mut self, purpose: Purpose, hours: f64) {
         let not_then = match purpose {
             Purpose::Charging => When::UnderWay,
-            Purpose::Anyway => When::Anchor,
+            Purpose::Anyway | Purpose::Manoeuvring => When::Anchor,
         };
         for load in self.left.iter_mut().filter(|load| load.when != not_then) {
             load.hours = (load.hours - hours).max(0.0);
@@ -182,7 +187,7 @@ fn leg_report(leg: &Leg, trace: &Trace, start: &Carried, end_s: f64, run: RunRep
         opening: run.opening,
         fuel_l: match row.purpose {
             Purpose::Charging => run.fuel_l,
-            Purpose::Anyway => run.marginal_fuel_l,
+            Purpose::Anyway | Purpose::Manoeuvring => run.marginal_fuel_l,
         },
         marginal_fuel_l: run.marginal_fuel_l,
         run,

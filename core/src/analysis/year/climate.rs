@@ -31,7 +31,7 @@ pub struct MonthEngine {
     pub trouble: Option<DayTrouble>,
 }
 
-/// The boat in the air and with the bank of a month. A measured air of the
+/// The boat in the air, in the wind and with the bank of a month. A measured air of the
 /// engine space, a temperature at the start and one beyond the walls move with
 /// the air outside.
 pub fn in_month(inputs: &Inputs, month: &MonthFigures) -> Inputs {
@@ -44,6 +44,8 @@ pub fn in_month(inputs: &Inputs, month: &MonthFigures) -> Inputs {
         with.space.hot_c += warmer_k;
     }
     with.bank.temperature_c = month.bank_c;
+    with.other.wind_a *= month.wind_pct / 100.0;
+    with.other.wind_way_a *= month.wind_pct / 100.0;
     with
 }
 
@@ -150,10 +152,8 @@ fn engine_in(
     let drawing = |load_a: f64| alternators.plant(&inputs, load_a);
     let trouble = test(&drawing(house_load_a(sheet)), orders.start, orders.stop);
     let charger = match trouble {
-        None => Charger::of(
-            &drawing(mean_draw_a(sheet)),
-            0.5 * (orders.start + orders.stop),
-        ),
+        // Where the bank takes the most, so that it is heat that holds the current.
+        None => Charger::of(&drawing(mean_draw_a(sheet)), orders.start),
         Some(_) => Charger::nothing(),
     };
     MonthEngine { charger, trouble }

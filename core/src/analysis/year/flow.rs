@@ -10,9 +10,13 @@ use crate::physics::charging::{lost_ah, to_give_ah};
 impl YearWalk<'_> {
     /// Most that may flow into the bank \[A\]: its charge limit, or what engine and
     /// mains charger give it without sun and other sources. Those have found their
-    /// own limit.
+    /// own limit. A frozen bank takes nothing of any of them.
     pub(super) fn most_a(&self, without_free_a: f64) -> f64 {
-        self.chargers.limit_a.max(without_free_a)
+        if self.bank.is_frozen(self.charge()) {
+            0.0
+        } else {
+            self.chargers.limit_a.max(without_free_a)
+        }
     }
 
     /// Where what the mains charger gives is entered.

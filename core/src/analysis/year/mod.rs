@@ -34,16 +34,17 @@ use serde::Serialize;
 
 use crate::analysis::energy::energy;
 use crate::analysis::engine_day::DayTrouble;
-use crate::boat::{Month, MonthFigures, Worksheet};
+use crate::boat::{Inputs, Month, MonthFigures, Worksheet};
 use crate::simulation::mains_charger::MainsCharger;
 
-use climate::{Climates, MonthEngine, in_month};
+use climate::{Climates, MonthEngine};
 use fuel::MonthFuel;
 use rule::{EngineSchedule, Source};
 use walk::{Chargers, YearWalk};
 use weather::Weather;
 use weeks::Weeks;
 
+pub(crate) use climate::in_month;
 pub use day::{DayReport, HourReport};
 pub use ledger::Balance;
 pub use month::MonthReport;
@@ -167,8 +168,9 @@ fn worked_out(sheet: &Worksheet, with_days: bool) -> Year {
         let day = |month: &MonthReport| (month.sun_wh_day, month.air_c, month.bank_c);
         first.is_some_and(|first| day(first) != day(month))
     };
-    let used =
-        |month: &MonthFigures| figures.first().map(|first| first.use_pct) != Some(month.use_pct);
+    let has_other = sheet.inputs.has_other_sources();
+    let flows = |month: &MonthFigures| (month.use_pct, has_other.then_some(month.wind_pct));
+    let used = |month: &MonthFigures| figures.first().map(flows) != Some(flows(month));
     Year {
         months_differ: months.iter().any(differ) || figures.iter().any(used),
         full_pct: 100.0 * orders.full,
@@ -177,10 +179,23 @@ fn worked_out(sheet: &Worksheet, with_days: bool) -> Year {
         sums: YearSums::of(&months, energy.bank_v),
         at_dock: orders.source == Source::Shore,
         by_generator: orders.source == Source::Generator,
-        has_other: sheet.inputs.has_other_sources(),
+        has_other,
         start_pct: 100.0 * orders.start,
         trouble: months.iter().find_map(|month| month.trouble),
         months,
+    }
+}
+
+/// Why the mains give the bank of a month nothing where the rule begins to charge
+/// it; none where they do, or are not asked to.
+fn mains_trouble(inputs: &Inputs, orders: &EngineSchedule) -> Option<DayTrouble> {
+    if inputs.engine_charges() {
+        None
+    } else if inputs.charge_barred().is_some() {
+        Some(DayTrouble::CannotBeCharged)
+    } else {
+        let frozen = inputs.house_bank().is_frozen(orders.start);
+        frozen.then_some(DayTrouble::BankFrozen)
     }
 }
 
@@ -188,6 +203,7 @@ fn worked_out(sheet: &Worksheet, with_days: bool) -> Year {
 struct Walked {
     weather: Weather,
     trouble: Option<DayTrouble>,
+    mains_trouble: Option<DayTrouble>,
     weeks: Weeks,
     fuel: MonthFuel,
     day: DayReport,
@@ -203,7 +219,9 @@ impl Walked {
         with_days: bool,
     ) -> Walked {
         let inputs = in_month(&sheet.inputs, &weather.figures);
+        let mains_trouble = mains_trouble(&inputs, orders);
         let orders = orders.without_engine(engine.trouble.is_some());
+        let orders = orders.without_mains(mains_trouble);
         let chargers = Chargers {
             engine: engine.charger,
             mains: match inputs.generator_charges() {
@@ -225,6 +243,7 @@ impl Walked {
                 false => DayReport::default(),
             },
             trouble: engine.trouble.filter(|_| inputs.engine_charges()),
+            mains_trouble,
             weeks,
             fuel,
             weather,
@@ -240,6 +259,7 @@ impl Walked {
         report.generator_fuel_l = self.fuel.generator_l(report.generator_h, generator_kwh);
         report.fuel_l = self.fuel.engine_l(report.charging_h, shaft_kwh) + report.generator_fuel_l;
         report.trouble = self.trouble;
+        report.mains_trouble = self.mains_trouble;
         report.day = self.day.clone();
         report
     }

@@ -81,6 +81,9 @@ pub struct MonthReport {
     /// Why the engine gives nothing in this month when the rule asks for it;
     /// none when it does.
     pub trouble: Option<DayTrouble>,
+    /// Why the mains, at the dock or of a generator, give the bank nothing in this
+    /// month; none where they do, or do not charge it.
+    pub mains_trouble: Option<DayTrouble>,
     /// Where all ampere-hours of the month went.
     pub balance: Balance,
     /// A day at anchor; without hours where nobody is aboard, or where only the
@@ -160,6 +163,7 @@ impl MonthReport {
             days_below: 0,
             short_ah_day: 0.0,
             trouble: None,
+            mains_trouble: None,
             balance: Balance::default(),
             day: DayReport::default(),
         }

@@ -1,6 +1,7 @@
 //! The user's rule for charging, made ready.
 
 use crate::analysis::energy::hours::UnderWay;
+use crate::analysis::engine_day::DayTrouble;
 use crate::analysis::year::HOURS_A_DAY;
 use crate::boat::{Inputs, Rest};
 
@@ -20,7 +21,8 @@ pub enum Source {
     Shore,
     /// A generator, outside the quiet hours and no longer than it may run a day.
     Generator,
-    /// Nothing: the engine cannot charge this bank, and is not run for it.
+    /// Nothing: neither engine nor mains can charge this bank, or they must not, and
+    /// are not run for it.
     Nothing,
 }
 
@@ -76,6 +78,19 @@ impl EngineSchedule {
         let source = match self.source {
             Source::Engine if gives_nothing => Source::Nothing,
             source => source,
+        };
+        EngineSchedule { source, ..self }
+    }
+
+    /// This rule where the mains give the bank nothing: no generator is run for that,
+    /// and no charger is left on a frozen bank. At the dock one still feeds the house
+    /// beside cells whose management system lets nothing in.
+    pub fn without_mains(self, trouble: Option<DayTrouble>) -> EngineSchedule {
+        let source = match (self.source, trouble) {
+            (Source::Generator, Some(_)) | (Source::Shore, Some(DayTrouble::BankFrozen)) => {
+                Source::Nothing
+            }
+            (source, _) => source,
         };
         EngineSchedule { source, ..self }
     }

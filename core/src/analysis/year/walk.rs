@@ -48,6 +48,8 @@ pub struct YearWalk<'a> {
     pub capacity_ah: f64,
     /// Part of what goes into the bank that it keeps, 0 to 1.
     pub kept: f64,
+    /// The bank itself.
+    pub(super) bank: Bank,
     /// Age of the engine's run \[h\].
     age_h: Option<f64>,
     /// Whether the rule charges the bank.
@@ -74,6 +76,7 @@ impl<'a> YearWalk<'a> {
             charge_ah,
             capacity_ah: bank.capacity_ah,
             kept: bank.charge_efficiency,
+            bank: *bank,
             age_h: None,
             charging: false,
             generator_today_h: 0.0,

@@ -5,7 +5,7 @@ use crate::analysis::energy::Energy;
 use crate::analysis::energy::hours::{DayHours, UnderWay};
 use crate::analysis::solar_day::{SolarDay, solar_day_of};
 use crate::analysis::year::climate::in_month;
-use crate::analysis::year::engine_loads::EngineLoads;
+use crate::analysis::year::engine_loads::{DayKind, EngineLoads};
 use crate::analysis::year::hour::{Hour, hours};
 use crate::analysis::year::pattern::DayPattern;
 use crate::analysis::year::rule::{EngineSchedule, hours_under_way};
@@ -71,6 +71,14 @@ impl Weather {
             bank_v,
             anchor,
             under_way,
+        }
+    }
+
+    /// The hours of one of its days, from midnight.
+    pub fn hours(&self, day: DayKind) -> &[Hour] {
+        match day {
+            DayKind::Anchor => &self.anchor,
+            DayKind::UnderWay => &self.under_way,
         }
     }
 

@@ -4,6 +4,7 @@
 use crate::analysis::year::engine_loads::DayKind;
 use crate::analysis::year::ledger::EnergyLedger;
 use crate::analysis::year::put_back::put_back;
+use crate::analysis::year::rule::{EngineSchedule, Source};
 use crate::analysis::year::walk::YearWalk;
 use crate::analysis::year::weather::Weather;
 
@@ -37,9 +38,10 @@ impl Weeks {
         let before_ah = walker.charge_ah;
         let waited_ah = walker.waiting_ah();
         let mut ledger = EnergyLedger::starting(before_ah);
-        let (mut days_aboard, mut days_below) = (0.0, 0.0);
+        let (mut days_aboard, mut days_below, mut open_h) = (0.0, 0.0, 0.0);
         for day in 0..weather.pattern.counted {
             let today = walk_day(weather, day, walker);
+            open_h += open_hours(weather, day, walker);
             if weather.pattern.day_aboard(day).is_some() {
                 days_aboard += 1.0;
                 if today.lowest_ah < (walker.orders.low - BELOW) * walker.capacity_ah {
@@ -52,9 +54,7 @@ impl Weeks {
         let owed_ah = walker.waiting_ah() - waited_ah;
         ledger.balance.use_ah += owed_ah;
         let mut change_ah = walker.charge_ah - before_ah - owed_ah;
-        let open_h = weather.anchor.iter().filter(|hour| !hour.quiet).count() as f64;
-        let most_h = days_aboard * open_h.min(walker.orders.charging_h());
-        change_ah += put_back(&mut ledger, walker, -change_ah, most_h);
+        change_ah += put_back(&mut ledger, walker, -change_ah, open_h);
         ledger.balance.change_ah = change_ah;
         Weeks {
             lowest_pct: walker.pct(ledger.lowest_ah),
@@ -84,21 +84,36 @@ fn settle(weather: &Weather, walker: &mut YearWalk) {
     }
 }
 
+/// What a day of the pattern is; none with nobody aboard.
+fn kind(weather: &Weather, day: u32, orders: &EngineSchedule) -> Option<DayKind> {
+    let aboard = weather.pattern.day_aboard(day)?;
+    Some(match orders.under_way(aboard) {
+        true => DayKind::UnderWay,
+        false => DayKind::Anchor,
+    })
+}
+
+/// How long the rule may charge the bank on a day of the pattern \[h\]: outside the
+/// quiet hours, and with the engine not while it runs anyway.
+fn open_hours(weather: &Weather, day: u32, walker: &YearWalk) -> f64 {
+    let orders = walker.orders;
+    let Some(kind) = kind(weather, day, orders) else {
+        return 0.0;
+    };
+    let open = weather.hours(kind).iter().filter(|hour| !hour.quiet);
+    let open_h: f64 = match orders.source {
+        Source::Engine => open.map(|hour| 1.0 - hour.motoring_h).sum(),
+        Source::Shore | Source::Generator | Source::Nothing => open.count() as f64,
+    };
+    open_h.min(orders.charging_h())
+}
+
 /// A day of the pattern, from midnight.
 fn walk_day(weather: &Weather, day: u32, walker: &mut YearWalk) -> EnergyLedger {
     let mut today = EnergyLedger::starting(walker.charge_ah);
-    let aboard = weather.pattern.day_aboard(day);
-    let under_way = aboard.is_some_and(|aboard| walker.orders.under_way(aboard));
-    walker.begin_day(aboard.map(|_| match under_way {
-        true => DayKind::UnderWay,
-        false => DayKind::Anchor,
-    }));
-    let hours = if under_way {
-        &weather.under_way
-    } else {
-        &weather.anchor
-    };
-    for hour in hours {
+    let aboard = kind(weather, day, walker.orders);
+    walker.begin_day(aboard);
+    for hour in weather.hours(aboard.unwrap_or(DayKind::Anchor)) {
         let hour = match aboard {
             Some(_) => *hour,
             None => hour.alone(),

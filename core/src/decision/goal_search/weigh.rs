@@ -5,7 +5,7 @@ use crate::analysis::energy::hours::{DayHours, SolarStorage, UnderWay};
 use crate::analysis::engine_day::{DayNeed, daily_trace};
 use crate::analysis::generator::generator_day;
 use crate::analysis::solar_day::{solar_day, solar_day_of};
-use crate::analysis::year::{YearSums, year_sums};
+use crate::analysis::year::{YearSums, in_month, year_sums};
 use crate::boat::{DayUse, Inputs, May, Month, Worksheet};
 use crate::decision::arrangements::{Stated, harm, price};
 use crate::decision::goal_search::lever::{
@@ -64,8 +64,8 @@ fn months(sheet: &Worksheet, day: &DayUse, bank_v: f64) -> Vec<(f64, DayHours)> 
     let each = Month::ALL.iter().zip(&figures);
     each.map(|(month, figures)| {
         let sky = solar_day_of(&sheet.inputs, *month, figures.sun_h);
-        let hours = DayHours::new(day, &sky, bank_v)
-            .with_other(sheet.inputs.other_at_anchor_a(), UnderWay::NEVER);
+        let other_a = in_month(&sheet.inputs, figures).other_at_anchor_a();
+        let hours = DayHours::new(day, &sky, bank_v).with_other(other_a, UnderWay::NEVER);
         (figures.days, hours.scaled(figures.use_pct / 100.0, 1.0))
     })
     .collect()

@@ -157,6 +157,13 @@ fn rest(s: &Instant) -> Term {
     Term::of(rest_ah::FORMULA, given)
 }
 
+/// What they leave to be put back.
+pub(super) fn left(s: &Instant) -> Explanation {
+    Explanation::of(rest(s))
+        .note("What solar does not cover, hour by hour: what the loads use at once counts in full, what goes through the bank counts less its charge efficiency.")
+        .inputs(&[key!(bank.charge_efficiency_pct)])
+}
+
 pub(super) static ENGINE_AH: Figure = Figure::new(
     "energy.engine_ah",
     "Left to the engine",
@@ -169,9 +176,7 @@ pub(super) static ENGINE_AH: Figure = Figure::new(
         if !s.inputs().engine_charges() {
             return Explanation::none("The engine is not run for charging: shore power puts back what solar does not cover.");
         }
-        Explanation::of(rest(s))
-            .note("What solar does not cover, hour by hour: what the loads use at once counts in full, what goes through the bank counts less its charge efficiency.")
-            .inputs(&[key!(bank.charge_efficiency_pct)])
+        left(s)
     },
 )
 .is(|s| Some(s.report().analyses.energy.engine_ah));

@@ -1,7 +1,7 @@
 //! Steps on the way to a current: the field that the regulator lets up, and
 //! what the alternator gives with it.
 
-use crate::boat::{SensorPlace, key};
+use crate::boat::{Inputs, SensorPlace, key};
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::curve::{INFINITE_A, ZERO_RPM};
 use crate::explain::figures::flow::own_amperes;
@@ -12,9 +12,10 @@ use crate::physics::full_field::{
     flux_square as flux, full_field_a, relative_field, voltage_behind,
 };
 use crate::physics::heat_balance::rotor_c;
-use crate::physics::regulator::{allowed_a, folded, soft_start};
+use crate::physics::regulator::{allowed_a, folded, hot_cap_a, soft_start};
 use crate::physics::sources::{COMMON_PRACTICE, OWN_REASONING};
 use crate::simulation::Limit;
+use crate::simulation::hot_output::holds_hot_a;
 
 /// What the alternator may give then.
 pub(super) const fn can_a(id: &'static str) -> Figure {
@@ -24,11 +25,26 @@ pub(super) const fn can_a(id: &'static str) -> Figure {
 fn explain_can(s: &Instant) -> Explanation {
     let given = [s.step(Step::Allowed), s.step(Step::FullA)];
     let mut all = vec![Term::of(allowed_a::FORMULA, given)];
+    let inputs = s.inputs();
     if s.boat.first().cap_a.is_finite() {
-        all.push(s.input(key!(reg.current_cap_a)).symbol("I_cap"));
+        if inputs.reg.current_cap_a.is_some() && inputs.bank_cap_a().is_none() {
+            all.push(s.input(key!(reg.current_cap_a)).symbol("I_cap"));
+        }
+        all.extend(hot_cap(inputs));
     }
     Explanation::of(Term::Least(all))
         .note("What full field gives, as far as the regulator lets it.")
+}
+
+/// The cap as a part of what the alternator holds hot; none where there is none.
+fn hot_cap(inputs: &Inputs) -> Option<Term> {
+    let part = inputs.hot_cap()?;
+    let hot_a = holds_hot_a(inputs, 0.0).first().copied()?;
+    let given = [
+        described("Part of the hot output", "", part),
+        described("What it holds hot, nothing else limiting it", "A", hot_a),
+    ];
+    (hot_a > 0.0).then(|| Term::of(hot_cap_a::FORMULA, given))
 }
 
 /// Full field then.
@@ -133,6 +149,10 @@ fn explain_allowed(s: &Instant) -> Explanation {
         Limit::FieldCap => {
             let note = "The regulator never lets the field up any further.";
             (s.input(key!(reg.field_cap_pct)).symbol("u_cap"), note)
+        }
+        Limit::Manoeuvring => {
+            let note = "The field is held back so that the propeller has the power.";
+            (s.input(key!(reg.manoeuvre_field_pct)).symbol("u_man"), note)
         }
         Limit::WrongVoltage => {
             let note =

@@ -4,6 +4,7 @@ use crate::analysis::generator::GeneratorReport;
 use crate::boat::key;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::day::left;
 use crate::explain::figures::notes::{DAILY, STEPPED, SUN_COVERS};
 use crate::explain::instant::Instant;
 use crate::explain::term::{Term, described, maybe};
@@ -11,7 +12,7 @@ use crate::physics::charging::engine_hours;
 use crate::physics::drive::percent;
 use crate::physics::generator::{FOOT, burnt_l, load_share, part_load_l_h};
 
-pub(super) const FIGURES: &[&Figure] = &[&HOURS, &LOAD_PCT, &FUEL_L];
+pub(super) const FIGURES: &[&Figure] = &[&DAY_AH, &HOURS, &LOAD_PCT, &FUEL_L];
 
 fn charges(boat: &Boat) -> bool {
     boat.report.analyses.generator.is_some()
@@ -30,15 +31,18 @@ fn no_run(s: &Instant) -> Option<&'static str> {
     }
 }
 
+static DAY_AH: Figure = Figure::new("generator.day_ah", "Left to the generator", "A·h", 0, left)
+    .only(charges)
+    .is(|s| Some(generator(s)?.day_ah));
+
 static HOURS: Figure = Figure::new("generator.hours", "Generator", "h", 2, |s| {
     if let Some(why) = no_run(s) {
         return Explanation::none(why);
     }
-    let need_ah = generator(s).map(|generator| generator.day_ah);
     let mean_a = generator(s).and_then(|generator| generator.mean_bank_a);
     let house_a = generator(s).map(|generator| generator.house_load_a);
     let given = [
-        maybe("Left to the generator", "A·h", need_ah).symbol("Q"),
+        s.figure(&DAY_AH).symbol("Q"),
         s.input(key!(bank.charge_efficiency_pct)),
         maybe("Mean current into the bank, of this run", "A", mean_a),
         maybe("House load meanwhile", "A", house_a),

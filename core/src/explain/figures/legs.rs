@@ -56,7 +56,7 @@ static CHARGING_H: Figure = Figure::new("legs.charging_h", "… only for chargin
 .is(|s| legs(s).map(|legs| legs.charging_h));
 
 static MOTORING_H: Figure = Figure::new("legs.motoring_h", "… motoring anyway", "h", 2, |s| {
-    sum(s, "Time", |leg| leg.purpose == Purpose::Anyway, time)
+    sum(s, "Time", |leg| leg.purpose.is_anyway(), time)
 })
 .named("Engine motoring anyway, all legs")
 .only(has_legs)

@@ -20,6 +20,11 @@ const LAG_MATTERS_K: f64 = 12.0;
 /// Whether anything gets too hot.
 pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Vec<Finding>) {
     let inputs = &sheet.inputs;
+    // An alternator that nothing turns stays cold.
+    if !sheet.engine_runs() {
+        return;
+    }
+    let before = found.len();
     let limits = part_limits(inputs, report);
     for (installed, alternator) in inputs.alternators().zip(&report.alternators) {
         if installed.built_in_on_house() {
@@ -41,6 +46,13 @@ pub(crate) fn heat_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
         if watched_by_case_sensor(&installed) {
             case_sensor(&installed, run, report, found);
         }
+    }
+    if found.len() > before && !inputs.engine_charges() {
+        let hot = HeatFinding::HotWhenMotoring {
+            from_pct: inputs.run.from_pct,
+            to_pct: inputs.run.to_pct,
+        };
+        add(found, hot);
     }
 }
 

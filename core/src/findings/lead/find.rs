@@ -11,6 +11,9 @@ use crate::physics::battery::{LeadKind, lead_freezes_c};
 const NEAR_FREEZING_K: f64 = 10.0;
 /// A state of charge is safe with so much left to the freezing point \[K\].
 const SAFE_K: f64 = 5.0;
+/// A regulator and a meter differ by as much for each 12 V block: so little above
+/// what a bank withstands is no harm \[V\]. Own reasoning.
+const METER_V: f64 = 0.05;
 /// Above this state of charge a lead bank counts as full \[%\].
 const FULL_PCT: f64 = 98.0;
 
@@ -27,8 +30,10 @@ pub(crate) fn lead_findings(sheet: &Worksheet, report: &Analyses, found: &mut Ve
     freezing(inputs, report, found);
     let kind = InBlocks::of(inputs, &kind);
     too_much(inputs, &kind, found);
-    too_little(inputs, &kind, found);
-    never_full(inputs, report, found);
+    // What never fills it for want of volts is told by those.
+    if !too_little(inputs, &kind, found) {
+        never_full(inputs, report, found);
+    }
 }
 
 /// Voltages of the whole bank at its temperature.
@@ -75,7 +80,7 @@ fn others(inputs: &Inputs) -> bool {
 fn too_much(inputs: &Inputs, kind: &InBlocks, found: &mut Vec<Finding>) {
     let regulator_v = built_in(inputs).then(|| inputs.held_v());
     let others_v = others(inputs).then(|| set_v(inputs));
-    let over = |v: &f64| *v > kind.most_v + 1e-9;
+    let over = |v: &f64| *v > kind.most_v + METER_V * kind.blocks;
     let (charge_v, set_by) = match (regulator_v.filter(over), others_v.filter(over)) {
         (Some(held_v), other) if other.is_none_or(|v| v <= held_v) => {
             (held_v, SetBy::BuiltInRegulator)
@@ -97,14 +102,15 @@ fn too_much(inputs: &Inputs, kind: &InBlocks, found: &mut Vec<Finding>) {
     );
 }
 
-fn too_little(inputs: &Inputs, kind: &InBlocks, found: &mut Vec<Finding>) {
+/// Too few volts to fill it; whether they are.
+fn too_little(inputs: &Inputs, kind: &InBlocks, found: &mut Vec<Finding>) -> bool {
     let (charge_v, set_by) = if built_in(inputs) {
         (inputs.held_v(), SetBy::BuiltInRegulator)
     } else {
         (set_v(inputs), SetBy::Setting)
     };
     if kind.least_v - charge_v < 0.01 * kind.blocks {
-        return;
+        return false;
     }
     let others_fill = set_v(inputs) >= kind.least_v;
     add(
@@ -120,6 +126,7 @@ fn too_little(inputs: &Inputs, kind: &InBlocks, found: &mut Vec<Finding>) {
             panels_fill: inputs.sun.panel_w > 0.0 && others_fill,
         }),
     );
+    true
 }
 
 /// Lowest state of charge the bank gets to, 0 to 1.
@@ -132,16 +139,18 @@ fn lowest_soc(inputs: &Inputs, report: &Analyses) -> f64 {
     lowest_pct.min(day_pct).clamp(0.0, 100.0) / 100.0
 }
 
-/// The state of charge, 0 to 1, at which the engine finds the bank frozen; none
-/// where it does not, or is not run.
-fn frozen_at_start(inputs: &Inputs, report: &Analyses) -> Option<f64> {
+/// What is to charge the bank and finds it frozen, and at which state of charge
+/// \[%\]; none where nothing does.
+fn frozen_at_start(inputs: &Inputs, report: &Analyses) -> Option<(FrozenWhen, f64)> {
     let day = &report.day;
-    if !inputs.engine_charges() {
-        None
+    if inputs.dock_charges() {
+        Some((FrozenWhen::AtTheDock, report.shore.frozen_pct?))
+    } else if let Some(generator) = &report.generator {
+        Some((FrozenWhen::GeneratorStarts, generator.frozen_pct?))
     } else if report.run.bank_frozen {
-        Some(inputs.run.from_pct / 100.0)
+        Some((FrozenWhen::EngineStarts, inputs.run.from_pct))
     } else if day.trouble == Some(DayTrouble::BankFrozen) {
-        Some(day.from_pct? / 100.0)
+        Some((FrozenWhen::EngineStarts, day.from_pct?))
     } else {
         None
     }
@@ -152,14 +161,14 @@ fn freezing(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
     let soc = lowest_soc(inputs, report);
     let (freezes_c, flat_freezes_c) = (lead_freezes_c(soc), lead_freezes_c(0.0));
     let lowest_pct = 100.0 * soc;
-    if let Some(frozen_soc) = frozen_at_start(inputs, report) {
+    if let Some((when, frozen_pct)) = frozen_at_start(inputs, report) {
         add(
             found,
             LeadFinding::LeadFrozen {
-                when: FrozenWhen::EngineStarts,
+                when,
                 bank_c,
-                lowest_pct: 100.0 * frozen_soc,
-                freezes_c: lead_freezes_c(frozen_soc),
+                lowest_pct: frozen_pct,
+                freezes_c: lead_freezes_c(frozen_pct / 100.0),
                 safe_pct: safe_pct(bank_c),
             },
         );
@@ -197,8 +206,9 @@ fn safe_pct(bank_c: f64) -> Option<f64> {
 
 fn never_full(inputs: &Inputs, report: &Analyses, found: &mut Vec<Finding>) {
     let target_pct = inputs.run.to_pct;
-    let panels_fill = inputs.sun.panel_w > 0.0 && report.energy.rest_ah <= 0.0;
-    if target_pct >= FULL_PCT || !inputs.engine_charges() || panels_fill {
+    // Sun or wind that cover the use leave the engine nothing to fill.
+    let filled = report.energy.rest_ah <= 0.0;
+    if target_pct >= FULL_PCT || !inputs.engine_charges() || filled {
         return;
     }
     add(

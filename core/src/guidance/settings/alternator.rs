@@ -34,6 +34,13 @@ pub enum AlternatorReason {
         /// What it holds hot.
         hot: Quantity,
     },
+    /// The worksheet's part of what it holds hot.
+    PartOfHot {
+        /// The part.
+        part: Quantity,
+        /// What it holds hot.
+        hot: Quantity,
+    },
     /// The worksheet's own cap, measured at the house bank.
     AsGivenAtBank {
         /// What the house draws on top of it.
@@ -142,6 +149,13 @@ pub(super) fn current(case: Case, installed: &InstalledAlternator) -> Setting {
                 AlternatorReason::AsGiven { hot }
             },
             Source::Worksheet(key!(reg.current_cap_a)),
+        ),
+        Decided::OfHot => (
+            AlternatorReason::PartOfHot {
+                part: percent(inputs.reg.hot_cap_pct.unwrap_or(100.0)),
+                hot,
+            },
+            Source::Worksheet(key!(reg.hot_cap_pct)),
         ),
         Decided::Hot => (
             AlternatorReason::HoldsHot {

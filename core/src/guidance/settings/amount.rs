@@ -31,7 +31,9 @@ impl SettingValue {
             SettingValue::CellsBetween { from, .. } => Some(from),
             SettingValue::TemperatureLimit { limit, .. } => Some(limit),
             SettingValue::Derating { range } => Some(range),
-            SettingValue::FieldBelow { field, .. } => Some(field),
+            SettingValue::FieldBelow { field, .. } | SettingValue::FieldFor { field, .. } => {
+                Some(field)
+            }
             SettingValue::FullFieldAfter { time } => Some(time),
             SettingValue::CellVoltage { bank, .. }
             | SettingValue::ChargingOff { bank, .. }

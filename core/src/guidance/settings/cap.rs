@@ -1,11 +1,7 @@
 //! The current cap of an alternator: what it holds hot and a margin.
 
 use crate::boat::{Alternator, Inputs, RegulatorKind};
-use crate::physics::battery::{Bank, Cells, LFP_BLOCK_CELLS, lfp_rest_v};
-use crate::simulation::moment::Output;
-use crate::simulation::per_alternator::PerAlternator;
-use crate::simulation::plant::Plant;
-use crate::simulation::steady_state::settled;
+use crate::physics::regulator::hot_cap_a;
 use crate::units::down;
 
 /// What a cap lies above what the alternator holds hot: 10 to 15 % is common
@@ -18,6 +14,8 @@ pub(super) const MARGIN: f64 = 1.15;
 pub(super) enum Decided {
     /// The worksheet's own cap.
     Stated,
+    /// The worksheet's part of what it holds hot.
+    OfHot,
     /// What it holds hot, and the margin.
     Hot,
     /// Its rating, where that is less or where it never settles.
@@ -26,54 +24,26 @@ pub(super) enum Decided {
     Bank,
 }
 
-/// What each alternator, the first one first, holds on and on at the charging
-/// speed where nothing but its own heat and regulator keeps it back: neither
-/// bank nor cap nor DC-DC charger \[A\]; 0 where it never settles.
-pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> PerAlternator<f64> {
-    let mut open = *inputs;
-    open.reg.current_cap_a = None;
-    open.way.converter_a = Some(NEVER_BINDS);
-    let mut plant = Plant::new(&open, load_a);
-    // A bank that takes everything at the charge voltage.
-    plant.bank = Bank {
-        blocks: inputs.charge_v() / (LFP_BLOCK_CELLS * lfp_rest_v(0.5)),
-        capacity_ah: NEVER_BINDS,
-        cells: Cells::Lfp(1e-6),
-        harness_ohm: 0.0,
-        compensation_v: 0.0,
-        charge_efficiency: 1.0,
-        temperature_c: inputs.bank.temperature_c,
-    };
-    plant.bank_limit_a = NEVER_BINDS;
-    plant.held_v = 2.0 * inputs.charge_v();
-    let hot = settled(&plant, 0.5);
-    let held_a = |output: &Output| {
-        if hot.stable && output.amperes.is_finite() {
-            output.amperes
-        } else {
-            0.0
-        }
-    };
-    hot.flow.outputs.iter().map(held_a).collect()
-}
-
-/// More than any alternator gives, in amperes and ampere-hours.
-const NEVER_BINDS: f64 = 1e5;
-
-/// The worksheet's cap; none without one, or where nothing could hold it \[A\].
-fn stated_cap_a(inputs: &Inputs) -> Option<f64> {
-    inputs
-        .reg
-        .current_cap_a
-        .filter(|_| inputs.reg.kind == RegulatorKind::External)
+/// The worksheet's caps; none without one, or where nothing could hold it: that in
+/// amperes, and that of what the alternator holds hot \[A\].
+fn stated_cap_a(inputs: &Inputs, hot_a: f64) -> Option<(f64, Decided)> {
+    let reg = &inputs.reg;
+    if reg.kind != RegulatorKind::External {
+        return None;
+    }
+    let stated = reg.current_cap_a.map(|cap_a| (cap_a, Decided::Stated));
+    let of_hot = reg.hot_cap_pct.filter(|_| hot_a >= 1.0);
+    let of_hot = of_hot.map(|pct| (hot_cap_a(pct / 100.0, hot_a), Decided::OfHot));
+    let both = stated.into_iter().chain(of_hot);
+    both.reduce(|one, other| if other.0 < one.0 { other } else { one })
 }
 
 /// What an alternator may send by itself \[A\], and why: the worksheet's cap,
 /// else what it holds hot and a margin; never more than its rating. A built-in
 /// regulator knows no cap: its rating.
 pub(super) fn own_a(inputs: &Inputs, alternator: &Alternator, hot_a: f64) -> (f64, Decided) {
-    let (wanted_a, decided) = match stated_cap_a(inputs) {
-        Some(cap_a) => (cap_a, Decided::Stated),
+    let (wanted_a, decided) = match stated_cap_a(inputs, hot_a) {
+        Some(stated) => stated,
         None if inputs.reg.kind == RegulatorKind::External && hot_a >= 1.0 => {
             (MARGIN * hot_a, Decided::Hot)
         }

@@ -84,6 +84,8 @@ codes! {
         FieldCut = "field_cut",
         /// Most field at any speed.
         FieldCap = "field_cap",
+        /// Most field while the boat manoeuvres.
+        Manoeuvring = "manoeuvring",
         /// Limits that the battery sends over a data link.
         LinkLimits = "link_limits",
         /// What the regulator does when the data link is lost.

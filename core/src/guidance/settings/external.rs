@@ -65,6 +65,11 @@ pub enum RegulatorReason {
     },
     /// Belt, engine or fan bear no more at any speed.
     SparesBeltAndEngine,
+    /// So much power is the propeller's while the boat manoeuvres.
+    PowerToPropeller {
+        /// What the alternators take of the engine at most.
+        power: Quantity,
+    },
     /// What the battery sends at most.
     SentAtMost {
         /// The current.
@@ -129,6 +134,7 @@ pub(super) fn regulator(case: Case) -> Group {
             Source::Worksheet(key!(reg.field_cap_pct)),
         ));
     }
+    settings.extend(manoeuvring(case));
     settings.push(Setting::new(
         SettingCode::Delay,
         SettingValue::Exactly {
@@ -208,6 +214,25 @@ fn low_speed(case: Case) -> Setting {
     Setting::new(SettingCode::LowSpeed, value, reason, from)
 }
 
+/// The field held back for manoeuvring; none where the worksheet has none.
+fn manoeuvring(case: Case) -> Option<Setting> {
+    let reg = &case.inputs.reg;
+    let minutes = Some(reg.manoeuvre_min).filter(|minutes| *minutes > 0.0);
+    (reg.manoeuvre_field_pct < 100.0).then(|| {
+        Setting::new(
+            SettingCode::Manoeuvring,
+            SettingValue::FieldFor {
+                field: percent(reg.manoeuvre_field_pct),
+                time: minutes.map(whole_minutes),
+            },
+            RegulatorReason::PowerToPropeller {
+                power: kilowatts_of(1000.0 * case.report.analyses.engine.peak_kw),
+            },
+            Source::Worksheet(key!(reg.manoeuvre_field_pct)),
+        )
+    })
+}
+
 fn soft_start(case: Case) -> Setting {
     let stated_min = case.inputs.reg.ramp_min;
     let (ramp_min, from) = if stated_min > 0.0 {
@@ -218,7 +243,7 @@ fn soft_start(case: Case) -> Setting {
     Setting::new(
         SettingCode::Ramp,
         SettingValue::FullFieldAfter {
-            time: to_full_field(ramp_min),
+            time: whole_minutes(ramp_min),
         },
         RegulatorReason::GentleOnBelt {
             power: kilowatts_of(1000.0 * case.report.analyses.engine.peak_kw),
@@ -228,11 +253,11 @@ fn soft_start(case: Case) -> Setting {
 }
 
 /// In minutes where they are whole, else in seconds.
-fn to_full_field(ramp_min: f64) -> Quantity {
-    let whole = (60.0 * ramp_min).round() % 60.0 == 0.0;
+fn whole_minutes(time_min: f64) -> Quantity {
+    let whole = (60.0 * time_min).round() % 60.0 == 0.0;
     if whole {
-        minutes(ramp_min)
+        minutes(time_min)
     } else {
-        Quantity::new(60.0 * ramp_min, QuantityKind::Seconds)
+        Quantity::new(60.0 * time_min, QuantityKind::Seconds)
     }
 }

@@ -8,9 +8,10 @@ use crate::boat::{
     WhichAlternator, Worksheet, usual_charge_v,
 };
 use crate::guidance::settings::Source;
-use crate::guidance::settings::cap::{holds_hot_a, own_a};
+use crate::guidance::settings::cap::own_a;
 use crate::guidance::settings::steps::{high_v, lead_low_v, lithium_low_v};
 use crate::physics::battery::LFP_CHARGE_V;
+use crate::simulation::hot_output::holds_hot_a;
 use crate::simulation::management::setting_within_a;
 use crate::simulation::per_alternator::PerAlternator;
 

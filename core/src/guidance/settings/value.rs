@@ -146,6 +146,13 @@ pub enum SettingValue {
         /// The speed of the engine.
         engine: Quantity,
     },
+    /// Part of the field for a time from the engine's start, or while a switch is on.
+    FieldFor {
+        /// The most field.
+        field: Quantity,
+        /// The time; none for a switch at the helm.
+        time: Option<Quantity>,
+    },
     /// A time to full field.
     FullFieldAfter {
         /// The time.

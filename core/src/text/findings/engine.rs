@@ -22,10 +22,20 @@ pub(super) fn sentence(finding: &EngineFinding, reader: &Reader) -> String {
             show(percent(share_pct)),
             show(rpm(engine_rpm))
         ),
-        EngineFinding::EngineLowLoad { hours, share_pct } => format!(
-            "The engine runs {} a day at {} of what it has at this speed. Long running at low load soots a diesel and glazes its bores: charge while you motor where you can, run it at cruising load for 30 minutes at least once a month, and look at solar or a larger alternator for the rest.",
+        EngineFinding::EngineLowLoad {
+            hours,
+            share_pct,
+            by_alternator,
+        } => format!(
+            "The engine runs {} a day at {} of what it has at this speed. Long running at low load soots a diesel and glazes its bores: charge while you motor where you can, run it at cruising load for 30 minutes at least once a month, and look at solar{} for the rest.",
             show(minutes(60.0 * hours)),
-            show(percent(share_pct))
+            show(percent(share_pct)),
+            // A bank that takes no more gets no more of a larger one.
+            if by_alternator {
+                " or a larger alternator"
+            } else {
+                ""
+            }
         ),
         EngineFinding::BlowerForWanted {
             wanted_a,

@@ -4,9 +4,10 @@ use crate::analysis::{NEAR_K, Part};
 use crate::boat::WhichAlternator;
 use crate::findings::heat::{ROOM_C, SET_POINT_ROOM_K};
 use crate::findings::{HeatFinding, HeatRemedy, PartTooHot, Settled, Severity};
+use crate::text::verdict::near;
 use crate::text::words;
 use crate::units::Reader;
-use crate::units::quantity::{amperes, celsius, kelvin, minutes};
+use crate::units::quantity::{amperes, celsius, kelvin, minutes, percent};
 
 /// How far below the case's limit its temperature limit is usually set \[K\];
 /// common practice, no source.
@@ -48,18 +49,19 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
             at_most,
             limit_c,
             remedy,
-        } => format!(
-            "The {}'s {} {} to {}; {} is {}. Less than {} is left, which a warmer day or a dusty fan uses up.{} {}",
-            words::alternator(*alternator),
-            words::part(*part),
-            words::may(*at_most, "gets", "get"),
-            show(celsius(*hottest_c)),
-            show(celsius(*limit_c)),
-            words::limit_of(*part),
-            show(kelvin(NEAR_K)),
-            words::only_case_known(*at_most),
-            to_do(*remedy)
-        ),
+        } => {
+            let [hottest, limit] = near(*hottest_c, *limit_c, reader);
+            format!(
+                "The {}'s {} {} to {hottest}; {limit} is {}. Less than {} is left, which a warmer day or a dusty fan uses up.{} {}",
+                words::alternator(*alternator),
+                words::part(*part),
+                words::may(*at_most, "gets", "get"),
+                words::limit_of(*part),
+                show(kelvin(NEAR_K)),
+                words::only_case_known(*at_most),
+                to_do(*remedy)
+            )
+        }
         HeatFinding::CaseSensorLags {
             alternator,
             winding_c,
@@ -109,6 +111,11 @@ pub(super) fn sentence(finding: &HeatFinding, reader: &Reader) -> String {
             show(celsius(*limit_c)),
             words::limit_of(Part::Rectifier)
         ),
+        HeatFinding::HotWhenMotoring { from_pct, to_pct } => format!(
+            "You do not run the engine for charging, but whenever you motor its alternator charges the bank all the same. What is said of its heat is of such a run, with the bank from {} to {}.",
+            show(percent(*from_pct)),
+            show(percent(*to_pct))
+        ),
         HeatFinding::SoakAir {
             air_c,
             after_min,
@@ -154,31 +161,26 @@ fn part_too_hot(part: Part, too_hot: &PartTooHot, reader: &Reader) -> String {
     } else {
         too_hot.hottest_c
     };
-    let whole = |celsius_c| reader.number(celsius(celsius_c));
-    // A tenth where whole degrees would say that it is at its limit.
-    let decimals = usize::from(whole(reached_c) == whole(too_hot.limit_c));
-    let show = |celsius_c| reader.show(celsius(celsius_c).to(decimals));
+    let [reached, limit] = near(reached_c, too_hot.limit_c, reader);
     let reaches = if too_hot.after_disconnect {
         format!(
-            "would reach {} in this run if the battery management system did not disconnect the bank first",
-            show(reached_c)
+            "would reach {reached} in this run if the battery management system did not disconnect the bank first"
         )
     } else if in_this_run {
         let reaches = words::may(too_hot.at_most, "reaches", "reach");
-        format!("{reaches} {} in this run", show(reached_c))
+        format!("{reaches} {reached} in this run")
     } else {
         let settles = words::may(too_hot.at_most, "would settle", "settle");
-        format!("{settles} at {} in a longer run", show(reached_c))
+        format!("{settles} at {reached} in a longer run")
     };
     let remedy = match too_hot.remedy {
         Some(remedy) => format!(" {}", to_do(remedy)),
         None => String::new(),
     };
     format!(
-        "The {}'s {} {reaches}; {} is {}.{}{remedy}",
+        "The {}'s {} {reaches}; {limit} is {}.{}{remedy}",
         words::alternator(too_hot.alternator),
         words::part(part),
-        show(too_hot.limit_c),
         words::limit_of(part),
         words::only_case_known(too_hot.at_most)
     )

@@ -2,8 +2,13 @@
 
 use crate::findings::InputFinding;
 use crate::text::words::{self, as_entered};
-use crate::units::Reader;
+use crate::text::year::month as month_name;
 use crate::units::quantity::{amperes, percent, rpm};
+use crate::units::{Quantity, QuantityKind, Reader};
+
+fn day_count(days: f64) -> Quantity {
+    Quantity::new(days, QuantityKind::Count).up_to(2)
+}
 
 pub(super) fn sentence(finding: &InputFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(as_entered(quantity));
@@ -38,6 +43,16 @@ pub(super) fn sentence(finding: &InputFinding, reader: &Reader) -> String {
             "The charge is to end at {} and starts at {}: there is nothing to charge. Correct the wrong one.",
             show(percent(to_pct)),
             show(percent(from_pct))
+        ),
+        InputFinding::MonthTooLong {
+            month,
+            days,
+            length,
+        } => format!(
+            "{} has no {} days: {} are taken for it. Correct the days aboard in the table of months.",
+            month_name(month),
+            reader.number(day_count(days)),
+            reader.number(day_count(length.ceil()))
         ),
         InputFinding::EmptyWindow { low_pct, high_pct } => format!(
             "A bank that you charge to {} and never let fall below {} has nothing to give. Correct the wrong one.",

@@ -36,9 +36,20 @@ pub(super) fn sentence(finding: &LeadFinding, reader: &Reader) -> String {
             let lowest = show(percent(*lowest_pct));
             let freezes = show(celsius(*freezes_c));
             let frozen = match when {
-                FrozenWhen::EngineStarts => format!(
-                    "The bank is frozen when the engine starts: it is at {bank}, and at {lowest} charge its acid freezes at {freezes}. It takes no charge, so no engine time puts back what you use. Ice cracks plates and cases, and charging a frozen battery can burst it: do not charge it. Thaw it somewhere warm and check the cases for cracks first."
-                ),
+                FrozenWhen::EngineStarts | FrozenWhen::GeneratorStarts | FrozenWhen::AtTheDock => {
+                    let (charged, nothing) = match when {
+                        FrozenWhen::AtTheDock => {
+                            ("you come to the dock", "no time there puts back")
+                        }
+                        FrozenWhen::GeneratorStarts => {
+                            ("the generator starts", "no run of it puts back")
+                        }
+                        _ => ("the engine starts", "no engine time puts back"),
+                    };
+                    format!(
+                        "The bank is frozen when {charged}: it is at {bank}, and at {lowest} charge its acid freezes at {freezes}. It takes no charge, so {nothing} what you use. Ice cracks plates and cases, and charging a frozen battery can burst it: do not charge it, whether by engine, sun or mains. Thaw it somewhere warm and check the cases for cracks first."
+                    )
+                }
                 FrozenWhen::AtTheLowest => format!(
                     "The bank freezes before it is down to {lowest}, the lowest you allow: it is at {bank}, and at {lowest} charge its acid freezes at {freezes}. Ice cracks plates and cases, and charging a frozen battery can burst it."
                 ),

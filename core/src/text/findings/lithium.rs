@@ -46,7 +46,7 @@ pub(super) fn sentence(finding: &LithiumFinding, reader: &Reader) -> String {
             show(celsius(HOT_C))
         ),
         LithiumFinding::LithiumCold { bank_c, limit_a } => format!(
-            "At {} the bank may take no more than {}, until its cells are at {}.",
+            "At {} the bank may take no more than {}, more as its cells warm, and all of its limit from {} on.",
             show(celsius(*bank_c)),
             show(amperes(*limit_a)),
             show(celsius(WARM_C))

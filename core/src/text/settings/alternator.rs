@@ -18,6 +18,11 @@ pub(super) fn reason(reason: &AlternatorReason, reader: &Reader) -> String {
         AlternatorReason::AsGiven { hot } => {
             format!("As you set it; it holds {} hot.", show(hot))
         }
+        AlternatorReason::PartOfHot { part, hot } => format!(
+            "{} of the {} that it holds hot, as you set it.",
+            show(part),
+            show(hot)
+        ),
         AlternatorReason::AsGivenAtBank { house } => format!(
             "As you set it, measured at the bank's shunt; the alternator gives {} more for the house.",
             show(house)

@@ -46,6 +46,7 @@ const fn name(group: GroupCode, code: SettingCode) -> &'static str {
         SettingCode::Ramp => "Soft start",
         SettingCode::FieldCut => "Field cut-off input",
         SettingCode::FieldCap => "Field cap",
+        SettingCode::Manoeuvring => "Field while manoeuvring",
         SettingCode::LinkLimits => "Limits over the data link",
         SettingCode::SensorLoss => "When the temperature sensor fails",
         SettingCode::LinkLoss => "When the data link is lost",

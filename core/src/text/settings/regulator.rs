@@ -42,6 +42,10 @@ pub(super) fn external(reason: &RegulatorReason, reader: &Reader) -> String {
             "Belt and engine take up {} gently; it gets as hot as without.",
             show(power)
         ),
+        RegulatorReason::PowerToPropeller { power } => format!(
+            "The alternator takes up to {} of the engine; held back, it leaves that to the propeller.",
+            show(power)
+        ),
         RegulatorReason::SparesBeltAndEngine => {
             "Of full field at any speed, cold or hot, to spare belt and engine; it grows with the engine's speed, unlike a current cap.".to_string()
         }

@@ -92,6 +92,14 @@ pub fn value(setting: &Setting, reader: &Reader) -> String {
             show(shaft),
             show(engine)
         ),
+        SettingValue::FieldFor { field, time } => match time {
+            Some(time) => format!(
+                "{} field for {} from the engine's start",
+                show(field),
+                show(time)
+            ),
+            None => format!("{} field, by a switch at the helm", show(field)),
+        },
         SettingValue::FullFieldAfter { time } => format!("{} to full field", show(time)),
         SettingValue::NotFitted => "none as it comes".to_string(),
         SettingValue::CellVoltage { bank, cell } => cell_voltage(bank, cell, reader),

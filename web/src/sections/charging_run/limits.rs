@@ -71,7 +71,11 @@ pub fn LimitBand(
 const fn class_of(limit: Limit) -> &'static str {
     match limit {
         Limit::AlternatorOutput | Limit::WrongVoltage => "output",
-        Limit::CurrentCap | Limit::Ramp | Limit::LowSpeed | Limit::FieldCap => "cap",
+        Limit::CurrentCap
+        | Limit::Ramp
+        | Limit::LowSpeed
+        | Limit::FieldCap
+        | Limit::Manoeuvring => "cap",
         Limit::Temperature => "heat",
         Limit::BankLimit | Limit::FrozenBank => "bank",
         Limit::ChargeVoltage => "voltage",
