@@ -10,11 +10,12 @@
 //! ampere-hours went, `switched` what is switched in its course, such as an
 //! [`engine_load`];
 //! [`heat_soak`] watches the heat after the engine stops; [`steady_state`] finds
-//! where everything settles without a run; [`mains_charger`] charges from shore power or a
+//! where everything settles without a run, `alone` what an alternator holds by itself; [`mains_charger`] charges from shore power or a
 //! generator.
 //!
 //! It asks numerics, physics and the worksheet, and draws no conclusions.
 
+pub(crate) mod alone;
 pub mod alternator;
 pub mod alternators;
 pub mod carried;

@@ -13,6 +13,7 @@ pub mod cable;
 pub mod calibration;
 pub mod cautions;
 pub mod commissioning;
+pub mod decisions;
 pub mod errors;
 pub mod findings;
 pub mod glossary;

@@ -1,11 +1,10 @@
 //! The current cap of an alternator: what it holds hot and a margin.
 
 use crate::boat::{Alternator, Inputs, RegulatorKind};
-use crate::physics::battery::{Bank, Cells, LFP_BLOCK_CELLS, lfp_rest_v};
+use crate::simulation::alone::{settled_alone, unbound};
+use crate::simulation::alternators::Alternators;
 use crate::simulation::moment::Output;
 use crate::simulation::per_alternator::PerAlternator;
-use crate::simulation::plant::Plant;
-use crate::simulation::steady_state::settled;
 use crate::units::down;
 
 /// What a cap lies above what the alternator holds hot: 10 to 15 % is common
@@ -30,23 +29,8 @@ pub(super) enum Decided {
 /// speed where nothing but its own heat and regulator keeps it back: neither
 /// bank nor cap nor DC-DC charger \[A\]; 0 where it never settles.
 pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> PerAlternator<f64> {
-    let mut open = *inputs;
-    open.reg.current_cap_a = None;
-    open.way.converter_a = Some(NEVER_BINDS);
-    let mut plant = Plant::new(&open, load_a);
-    // A bank that takes everything at the charge voltage.
-    plant.bank = Bank {
-        blocks: inputs.charge_v() / (LFP_BLOCK_CELLS * lfp_rest_v(0.5)),
-        capacity_ah: NEVER_BINDS,
-        cells: Cells::Lfp(1e-6),
-        harness_ohm: 0.0,
-        compensation_v: 0.0,
-        charge_efficiency: 1.0,
-        temperature_c: inputs.bank.temperature_c,
-    };
-    plant.bank_limit_a = NEVER_BINDS;
-    plant.held_v = 2.0 * inputs.charge_v();
-    let hot = settled(&plant, 0.5);
+    let open = unbound(inputs);
+    let hot = settled_alone(&Alternators::of(&open), &open, load_a);
     let held_a = |output: &Output| {
         if hot.stable && output.amperes.is_finite() {
             output.amperes
@@ -56,9 +40,6 @@ pub(super) fn holds_hot_a(inputs: &Inputs, load_a: f64) -> PerAlternator<f64> {
     };
     hot.flow.outputs.iter().map(held_a).collect()
 }
-
-/// More than any alternator gives, in amperes and ampere-hours.
-const NEVER_BINDS: f64 = 1e5;
 
 /// The worksheet's cap; none without one, or where nothing could hold it \[A\].
 fn stated_cap_a(inputs: &Inputs) -> Option<f64> {
