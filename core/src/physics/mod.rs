@@ -30,3 +30,4 @@ pub mod sources;
 pub mod thermal;
 pub(crate) mod thermal_shares;
 pub mod torque;
+pub mod winding;

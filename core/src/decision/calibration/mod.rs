@@ -2,7 +2,7 @@
 //!
 //! [`log`] reads what was pasted, [`entry`] what is typed aboard, a reading at a
 //! time: both end in a [`Log`]. While the trial goes on, [`outlook`] says where
-//! the case is heading and [`stop`] when to stop. Afterwards `model` runs the
+//! the case is heading and [`stop`] when to stop; [`stopped`] tells winding and rotor by their resistance. Afterwards `model` runs the
 //! alternator's lumps with the logged current; `learn` finds which figures the log can tell, and
 //! `fit` what it tells, by `least_squares`; `output` weighs the amps against the
 //! output curve; [`apply()`] puts the figures into the worksheet. What a log
@@ -29,6 +29,7 @@ mod result;
 mod sample;
 mod settling;
 pub mod stop;
+pub mod stopped;
 
 use crate::Worksheet;
 use crate::boat::Curve;
