@@ -5,7 +5,9 @@
 //! `spread` says how far each input may move, `possible` makes a boat of such
 //! figures and of formulas that are wrong by as much as they were on machines
 //! measured openly, `draw` spaces the runs evenly, `tell` reads ranges and shares
-//! off the answers; the sentences stand in `text::uncertainty`.
+//! off the answers. `choice` says what a reading would decide: `between` prefers one of
+//! several arrangements, `settings` has the settings that hang on what is not known.
+//! The sentences stand in `text::uncertainty` and `text::decisions`.
 
 mod between;
 mod choice;
