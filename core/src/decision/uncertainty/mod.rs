@@ -5,8 +5,8 @@
 //! `spread` says how far each input may move, `possible` makes a boat of such
 //! figures and of formulas that are wrong by as much as they were on machines
 //! measured openly, `draw` spaces the runs evenly, `tell` reads ranges and shares
-//! off the answers. `choice` says what a reading would decide: `between` prefers one of
-//! several arrangements, `settings` has the settings that hang on what is not known.
+//! off the answers. `choice` says what a reading would decide: `way` is one of several
+//! arrangements, `between` prefers one of them, `settings` has the settings that hang on what is not known.
 //! The sentences stand in `text::uncertainty` and `text::decisions`.
 
 mod between;
@@ -16,15 +16,17 @@ mod possible;
 mod settings;
 mod spread;
 mod tell;
+mod way;
 
 use serde::Serialize;
 
 use crate::boat::{Key, Worksheet};
 use draw::{Column, RUNS};
 
-pub use choice::{ArrangementChoice, Choice, Deciding, Decisions, NamedArrangement};
+pub use choice::{ArrangementChoice, Choice, Decisions};
 pub use possible::{Answers, PossibleBoat, PossibleBoats};
-pub use settings::SettingChoice;
+pub use settings::{Deciding, SettingChoice};
+pub use way::NamedArrangement;
 
 /// The calculation of how certain the answer is, done a few runs at a time.
 pub struct Uncertainty {

@@ -3,8 +3,7 @@
 
 use serde::Serialize;
 
-use crate::boat::{Inputs, RegulatorKind, WayKind, house_load_a};
-use crate::decision::uncertainty::choice::Deciding;
+use crate::boat::{Inputs, Key, RegulatorKind, WayKind, house_load_a};
 use crate::decision::uncertainty::possible::PossibleBoat;
 use crate::decision::uncertainty::tell::{quantile, rank, sorted};
 use crate::simulation::alone::{fed_charger_a, settled_alone, unbound};
@@ -12,6 +11,17 @@ use crate::simulation::alone::{fed_charger_a, settled_alone, unbound};
 /// A setting is in question where it is wrong in more cases than this, and right in
 /// more than this \[%\].
 const IN_QUESTION_PCT: f64 = 5.0;
+
+/// A reading that decides something.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Deciding {
+    /// The input.
+    pub key: Key,
+    /// What it is called.
+    pub what: &'static str,
+    /// The section it stands in.
+    pub section: &'static str,
+}
 
 /// The first alternator where only its own heat and regulator keep it back.
 #[derive(Debug, Clone, Copy, PartialEq)]
