@@ -1,12 +1,15 @@
 #![forbid(unsafe_code)]
 //! How often ranges hold the truth, for 500 boats each: the table of the README.
 //!
-//! `cargo run --release -p ampwright-tests --features bench --bin bench_coverage`
+//! `cargo run --release -p ampwright-tests --features bench --bin bench_coverage`; with
+//! `-- --picture` it draws the README's picture of it as well.
 
 #[path = "../coverage/mod.rs"]
 mod coverage;
+mod trust;
 
 use coverage::{Coverage, boats, other, own};
+use trust::Group;
 
 /// Boats in all.
 const BOATS: u64 = 500;
@@ -35,7 +38,7 @@ fn main() {
         &before,
         &after,
     );
-    let (before, after) = boats
+    let (before_other, after_other) = boats
         .iter()
         .filter(|(_, sheet)| sheet.inputs.bank.chemistry.lead().is_none())
         .map(|(_, sheet)| other::coverage(sheet, BOATS / 3))
@@ -46,9 +49,24 @@ fn main() {
     row(
         "hot current, alternators with another network",
         Coverage::hot_a_pct,
-        &before,
-        &after,
+        &before_other,
+        &after_other,
     );
+    let groups = [
+        Group {
+            name: "Boats of this model's kind",
+            before,
+            after,
+        },
+        Group {
+            name: "Alternators it cannot follow",
+            before: before_other,
+            after: after_other,
+        },
+    ];
+    if std::env::args().any(|argument| argument == "--picture") {
+        trust::write(&groups).expect("the picture is written");
+    }
 }
 
 fn row(what: &str, pct: fn(&Coverage) -> f64, before: &Coverage, after: &Coverage) {

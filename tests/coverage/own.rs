@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use ampwright_core::Worksheet;
 use ampwright_core::decision::calibration;
-use ampwright_core::decision::uncertainty::PossibleBoat;
+use ampwright_core::decision::uncertainty::{PossibleBoat, PossibleBoats};
 use ampwright_core::simulation::run::{Fineness, charge};
 
 use super::random::Random;
@@ -41,7 +41,7 @@ pub fn after_a_trial(sheet: &Worksheet, count: u64) -> Coverage {
 
 fn drawn(sheet: &Worksheet, seed: u64) -> PossibleBoat {
     let mut random = Random::new(seed);
-    PossibleBoat::drawn(sheet, |_| random.share())
+    PossibleBoats::of(sheet).draw(|_| random.share())
 }
 
 /// What instruments show of a boat's run: each reading scatters, and each

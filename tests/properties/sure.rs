@@ -2,9 +2,10 @@
 //! the reckoning is cut up, and narrow when the right thing is measured.
 
 use ampwright_core::boat::{Key, demo};
-use ampwright_core::decision::uncertainty::{Certainty, Range, Uncertainty};
-use ampwright_core::exchange::uncertainty_json;
+use ampwright_core::decision::uncertainty::{Certainty, Choice, Decisions, Range, Uncertainty};
+use ampwright_core::exchange::{decisions_json, uncertainty_json};
 use ampwright_core::schema::{Confidence, Kind, Spread, Value};
+use ampwright_core::units::Reader;
 use ampwright_core::{Worksheet, report};
 use proptest::prelude::*;
 use serde_json::Value as Json;
@@ -166,8 +167,34 @@ proptest! {
     }
 }
 
+/// What an arrangement and a setting hang on is a sentence, and an input of the boat.
+fn decided(decisions: &Decisions, sheet: &Worksheet) -> Result<(), TestCaseError> {
+    let json = decisions_json(decisions, &Reader::METRIC);
+    let settings = json["settings"].as_array().into_iter().flatten();
+    let choice = Some(&json["arrangement"]).filter(|choice| choice.is_object());
+    for one in settings.chain(choice) {
+        let text = one["text"].as_str().unwrap_or_default();
+        prop_assert!(text.ends_with('.'), "{one}");
+        prop_assert!(!text.contains("NaN") && !text.contains("inf"), "{text}");
+        let key = one["reading"]["key"].as_str();
+        let applies = |key: Key| key.applies(&sheet.inputs);
+        let known = key.is_none_or(|key| Key::named(key).is_some_and(applies));
+        prop_assert!(known, "{key:?}");
+    }
+    Ok(())
+}
+
 proptest! {
     #![proptest_config(crate::cases(20))]
+
+    #[test]
+    fn every_worksheet_has_decisions_or_none(drawn in any_sheet()) {
+        let mut choice = Choice::new(&drawn.0);
+        for _ in 0..20 {
+            choice.step();
+        }
+        decided(&choice.decisions(), &drawn.0)?;
+    }
 
     #[test]
     fn it_does_not_matter_how_it_is_cut(drawn in any_sheet(), piece in 1..60usize) {

@@ -20,6 +20,7 @@ mod lead;
 mod machine_180a;
 mod machine_28v;
 mod money;
+mod plates;
 mod solar_radiation;
 mod standards;
 mod table;

@@ -54,6 +54,11 @@ const NAMES: &[(&str, &str, f64)] = &[
     ("tau_eng", "eng_warm_up_min", 1.0 / 60.0),
     ("recirc", "space_recirculation_pct", 100.0),
     ("rho_air", "space_air_kg_m3", 1.0),
+    ("V_start", "way_start_v", 1.0),
+    ("I_services", "way_services_a", 1.0),
+    ("G_wb", "alt_coupling_w_k", 1.0),
+    ("still_air", "alt_still_air_pct", 100.0),
+    ("rotor_K", "alt_rotor_rise_k", 1.0),
     ("t_max", "run_longest_h", 1.0 / 3600.0),
 ];
 
@@ -74,16 +79,12 @@ pub fn worksheet(inputs: &Json) -> Worksheet {
             say(ours, Value::Number(number));
         }
     }
-    // The reference's alternators divide their heat alike: 3.0, 4.5 and 3.2 W/K to
-    // the air and 6.0 W/K from winding to body, 0.15 of it without the fan.
-    for (name, number) in [
-        ("alt_coupling_w_k", 6.0),
-        ("alt_case_air_pct", 150.0),
-        ("alt_rectifier_air_pct", 320.0 / 3.0),
-        ("alt_still_air_pct", 15.0),
-    ] {
-        say(name, Value::Number(number));
-    }
+    // From winding to body it is told for an alternator of the usual size; the others
+    // as parts of what goes from the winding to the air.
+    let share = |of: &str| 100.0 * inputs[of].as_f64().expect("a number") / 3.0;
+    assert_eq!(inputs["G_wa"].as_f64(), Some(3.0), "as the model has it");
+    say("alt_case_air_pct", Value::Number(share("G_ba")));
+    say("alt_rectifier_air_pct", Value::Number(share("G_da")));
     say("bank_charge_limit_a", Value::Number(10_000.0));
     if inputs["I_cap"].as_f64().is_some_and(|cap| cap < 1e6) {
         say(

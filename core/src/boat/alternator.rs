@@ -140,9 +140,9 @@ section! {
         speed_exponent: f64 = number("Hot rotor, speed exponent", NONE, 0.0, 0.5, 0.17).advanced().spread(0.05, 0.3)
             .help("How strongly the curve's beginning moves up with a weakened field: 0.05 to 0.3.");
         rotor_rise_k: f64 = number("Rotor above case", KELVIN, 0.0, 60.0, 10.0).advanced().spread(5.0, 30.0)
-            .help("How much hotter the rotor runs than the case: 5 to 30 K.");
+            .help("How much hotter the rotor runs than the case: 5 to 30 K. Volts and amps of its field tell (“Sea trial”).");
         coupling_w_k: Option<f64> = optional_of_alternator("Heat from winding to case", WATT_PER_KELVIN, 0.5, 30.0, "4 W/K", |_| Some(USUAL_COUPLING_W_K)).advanced().spread(LEAST_COUPLING_W_K, 10.0)
-            .help("How closely the winding follows the case, for an alternator of 100 A at 14 V; others by their size: 2 to 10 W/K. With 2 the winding runs some 60 K hotter than the case, with 10 some 15 K. Only a thermometer in the winding tells.");
+            .help("How closely the winding follows the case, for an alternator of 100 A at 14 V; others by their size: 2 to 10 W/K. With 2 the winding runs some 60 K hotter than the case, with 10 some 15 K. Only a thermometer in the winding tells, or its resistance right after stopping (“Sea trial”).");
         case_air_pct: f64 = number("Case to air, against winding to air", PERCENT, 20.0, 500.0, 150.0).advanced().spread(100.0, 200.0)
             .help("How much heat leaves by the case, compared with what leaves straight from the winding: 100 to 200 %.");
         rectifier_air_pct: f64 = number("Rectifier to air, against winding to air", PERCENT, 20.0, 500.0, 105.0).advanced().spread(70.0, 140.0)

@@ -7,7 +7,7 @@ use crate::Worksheet;
 use crate::boat::demo;
 use crate::decision::arrangements::compare;
 use crate::decision::goal_search::Search;
-use crate::decision::uncertainty::Uncertainty;
+use crate::decision::uncertainty::{Choice, Uncertainty};
 use crate::exchange::open_link;
 use crate::report::report;
 use crate::simulation::counted::flows_in;
@@ -55,6 +55,11 @@ fn one_run_of_how_sure_it_is() {
     const MANY: u64 = 64;
     let mut sure = Uncertainty::new(&demo());
     hold(flows_in(|| sure.step(MANY as usize)) / MANY, 970);
+}
+
+#[test]
+fn what_readings_would_decide() {
+    hold(flows_in(|| Choice::of(&demo())), 700_000);
 }
 
 #[test]

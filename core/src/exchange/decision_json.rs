@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 
 use crate::decision::arrangements::Comparison;
 use crate::decision::goal_search::Found;
-use crate::decision::uncertainty::Certainty;
+use crate::decision::uncertainty::{Certainty, Decisions};
 use crate::text;
 use crate::units::Reader;
 
@@ -56,6 +56,19 @@ pub fn uncertainty_json(certainty: &Certainty) -> Value {
         for (at, reading) in range.readings.iter().enumerate() {
             one["readings"][at]["width_words"] = width(reading.width).into();
         }
+    }
+    json
+}
+
+/// What readings would decide as one JSON object; the choice of an arrangement and
+/// each setting have their sentence as `text`.
+pub fn decisions_json(decisions: &Decisions, reader: &Reader) -> Value {
+    let mut json = json!(decisions);
+    if let Some(choice) = &decisions.arrangement {
+        json["arrangement"]["text"] = text::decisions::arrangement(choice).into();
+    }
+    for (at, choice) in decisions.settings.iter().enumerate() {
+        json["settings"][at]["text"] = text::decisions::setting(choice, reader).into();
     }
     json
 }

@@ -26,7 +26,7 @@ pub use crate::boat::reading::{Listed, ReadError, Remark, TextKind};
 pub use analyses_json::{belts_json, cables_json, legs_json, load_dump_json, year_json};
 pub use collection::{Collected, MOST_SHEETS, collect_texts, read_file, to_collection};
 pub use csv::{arrangements_csv, day_csv, legs_csv, output_csv, run_csv, year_csv};
-pub use decision_json::{arrangements_json, goal_search_json, uncertainty_json};
+pub use decision_json::{arrangements_json, decisions_json, goal_search_json, uncertainty_json};
 pub use differences::{Difference, differences};
 pub use entered::{EnteredPart, entered};
 pub use file::{Reading, read_json, read_value, to_json};

@@ -1,10 +1,12 @@
 //! Numerics that know nothing of boats: roots, linear equations, stepping
-//! through time, least squares, statistics. They use nothing of this crate.
+//! through time, least squares, a line through points, statistics. They use
+//! nothing of this crate.
 
 pub mod bracketed_root;
 pub mod hermite;
 mod interpolation;
 pub mod least_squares;
+pub mod line;
 pub mod linear;
 pub mod ode;
 mod rodas;

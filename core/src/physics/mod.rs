@@ -31,3 +31,4 @@ pub mod thermal;
 pub mod thermal_build;
 pub(crate) mod thermal_shares;
 pub mod torque;
+pub mod winding;

@@ -14,6 +14,9 @@ pub const OUTPUT_CURVE: Source = Source(
 );
 /// Copper's resistance.
 pub const COPPER: Source = Source("IEC 60028:1925, from memory.");
+/// A winding's temperature by its resistance.
+pub const WINDING_BY_RESISTANCE: Source =
+    Source("IEC 60034-1, temperature rise by the resistance method, from memory.");
 /// The alternator's losses.
 pub const LOSSES: Source = Source(
     "Loss by loss after M. Örn, MSc thesis, Linköping University, 2014; the split from memory.",

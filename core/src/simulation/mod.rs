@@ -2,19 +2,20 @@
 //!
 //! [`alternator`] is one alternator, `rated` as its plate says, `cooling` how well it
 //! is cooled, `sensor` what its regulator's sensor feels, [`alternators`] all of the
-//! boat's, [`engine_space`] the air around them, [`plant`] the whole boat as prepared
-//! numbers, `flow` what flows at one [`moment`] (`operating_point`, `sources` from
+//! boat's, [`engine_space`] the air around them, [`plant`] the whole boat as numbers,
+//! `prepared` how it is made of a worksheet, `flow` what flows at one [`moment`] (`operating_point`, `sources` from
 //! whom, `sharing` how several share it); [`management`] what the bank's management
 //! system does about it, [`opening`] when; [`run`] steps through a whole run and
 //! [`Trace`](run::Trace) reads the answers off it; [`carried`] is what one run leaves
 //! to the next, `charge_balance` where its ampere-hours went, `switched` what is
 //! switched in its course, such as an [`engine_load`]; [`heat_soak`] watches the heat
 //! after the engine stops; [`steady_state`] finds where everything settles without a
-//! run, `hot_output` what alternators hold hot then; [`mains_charger`] charges from
-//! shore power or a generator.
+//! run, `alone` what the alternators hold by themselves; [`mains_charger`] charges
+//! from shore power or a generator.
 //!
 //! It asks numerics, physics and the worksheet, and draws no conclusions.
 
+pub(crate) mod alone;
 pub mod alternator;
 pub mod alternators;
 pub mod carried;
@@ -28,7 +29,6 @@ pub mod engine_load;
 pub mod engine_space;
 mod flow;
 pub mod heat_soak;
-pub(crate) mod hot_output;
 pub mod mains_charger;
 pub mod management;
 pub mod moment;
@@ -37,6 +37,7 @@ mod operating_point;
 mod peaks;
 pub mod per_alternator;
 pub mod plant;
+mod prepared;
 pub(crate) mod rated;
 mod regulators;
 pub mod run;

@@ -87,12 +87,6 @@ impl Drive {
 }
 
 impl Plant {
-    /// Works out a boat whose house draws `load_a` \[A\] while charging. Who
-    /// asks for several of one boat calibrates its [`Alternators`] once.
-    pub fn new(inputs: &Inputs, load_a: f64) -> Plant {
-        Alternators::of(inputs).plant(inputs, load_a)
-    }
-
     /// The boat with its alternators at an engine speed \[rpm\].
     pub(super) fn with(
         alternators: &Alternators,

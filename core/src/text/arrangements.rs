@@ -32,8 +32,13 @@ pub const fn kind(kind: Kind) -> &'static str {
 
 /// What an arrangement is called: the user's own by the name they gave it.
 pub fn name(outcome: &Outcome) -> &str {
-    match outcome.arrangement.name.as_str() {
-        "" => kind(outcome.kind),
+    named(outcome.kind, &outcome.arrangement.name)
+}
+
+/// What an arrangement of a kind is called that may have a name of its own.
+pub(super) fn named(of: Kind, own: &str) -> &str {
+    match own {
+        "" => kind(of),
         own => own,
     }
 }

@@ -137,7 +137,7 @@ pub fn fit_remark(remark: &FitRemark) -> String {
             "Recirculated air looks just like worse cooling from outside: its share stays as it is, and the cooling found goes with it. A second thermometer right in the inlet tells: (inlet − air) ÷ (case − air)."
         }
         FitRemark::WindingUntold => {
-            "These readings tell nothing of the winding: how much hotter than the case it runs stays a guess, 15 to 60 K at full load. Findings take the upper end until a thermometer in the winding says more."
+            "These readings tell nothing of the winding: how much hotter than the case it runs stays a guess, 15 to 60 K at full load. Findings take the upper end until a thermometer in the winding, or its resistance right after stopping, says more."
         }
         FitRemark::AirOfTheDay => {
             "The hot air near the alternator is that of this day's weather: on a hotter day add the difference."
@@ -157,6 +157,9 @@ pub fn fit_remark(remark: &FitRemark) -> String {
         }
         FitRemark::OutputCorrected => {
             "At full field the alternator gave another current than the worksheet's output curve says. The second point is what it would give cold at the speed of the log; the losses were calculated again with it."
+        }
+        FitRemark::RatedWarm => {
+            "The amps are those of an alternator whose rating is for a warmed-up one: “Rating is for” becomes that. Look at its plate or papers."
         }
         FitRemark::OutputWrong { share } => {
             return format!(

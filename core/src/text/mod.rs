@@ -14,6 +14,7 @@ pub mod calibration;
 pub mod cautions;
 pub mod charging_run;
 pub mod commissioning;
+pub mod decisions;
 pub mod errors;
 pub mod findings;
 pub mod glossary;

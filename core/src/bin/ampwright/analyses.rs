@@ -3,10 +3,10 @@
 use ampwright_core::boat::Worksheet;
 use ampwright_core::decision::arrangements::compare;
 use ampwright_core::decision::goal_search::Search;
-use ampwright_core::decision::uncertainty::{Certainty, Uncertainty};
+use ampwright_core::decision::uncertainty::{Certainty, Choice, Uncertainty};
 use ampwright_core::exchange::{
-    arrangements_json, belts_json, cables_json, commissioning_json, form_json, forum_text,
-    goal_search_json, legs_json, load_dump_json, report_json, settings_json, to_link,
+    arrangements_json, belts_json, cables_json, commissioning_json, decisions_json, form_json,
+    forum_text, goal_search_json, legs_json, load_dump_json, report_json, settings_json, to_link,
     uncertainty_json, year_json,
 };
 use ampwright_core::explain;
@@ -110,7 +110,10 @@ pub fn costs(sheet: &Worksheet) -> Result<(), Error> {
 }
 
 pub fn uncertainty(sheet: &Worksheet) -> Result<(), Error> {
-    print_json(&uncertainty_json(&certainty(sheet)))
+    let mut json = uncertainty_json(&certainty(sheet));
+    let decisions = Choice::of(sheet).decisions();
+    json["decisions"] = decisions_json(&decisions, &Reader::METRIC);
+    print_json(&json)
 }
 
 fn certainty(sheet: &Worksheet) -> Certainty {

@@ -38,6 +38,7 @@ pub(crate) use mains::{larger_chargers_a, put_on_generator, set_mains_charger, u
 pub use outcome::Outcome;
 pub(crate) use parts::price;
 pub use parts::{Part, Purchase, parts};
+use propose::Usual;
 pub use year_cost::YearCost;
 
 /// The arrangements of a boat beside each other.
@@ -117,8 +118,7 @@ pub fn proposals(sheet: &Worksheet) -> Vec<(Kind, Arrangement)> {
 }
 
 fn worked_out(sheet: &Worksheet) -> (Vec<WorkedOut>, Vec<LeftOut>) {
-    let kind = Kind::as_it_stands(&sheet.inputs);
-    let as_it_stands = WorkedOut::of(sheet, Role::Worksheet, kind, Arrangement::default());
+    let as_it_stands = as_it_stands(sheet);
     let is_safe = harm(&as_it_stands.report).is_empty();
     let mut all = vec![as_it_stands];
     all.extend(before(sheet));
@@ -128,6 +128,11 @@ fn worked_out(sheet: &Worksheet) -> (Vec<WorkedOut>, Vec<LeftOut>) {
     let own = sheet.arrangements.iter().cloned();
     all.extend(own.map(|arrangement| WorkedOut::of(sheet, Role::Own, Kind::Own, arrangement)));
     (all, left_out)
+}
+
+fn as_it_stands(sheet: &Worksheet) -> WorkedOut {
+    let kind = Kind::as_it_stands(&sheet.inputs);
+    WorkedOut::of(sheet, Role::Worksheet, kind, Arrangement::default())
 }
 
 /// The boat before the change, where somebody has said what is aboard.
@@ -157,25 +162,64 @@ fn warning(sheet: &Worksheet) -> Option<WorkedOut> {
 fn proposed(sheet: &Worksheet, safe_today: bool) -> (Vec<WorkedOut>, Vec<LeftOut>) {
     let (mut proposed, mut left_out) = (Vec::new(), Vec::new());
     for usual in propose::usual(sheet) {
-        if safe_today && usual.sizes.contains(&sheet.inputs) {
-            continue;
+        match first_safe(sheet, &usual, safe_today) {
+            Ok(one) => proposed.extend(one),
+            Err(left) => left_out.push(left),
         }
-        let mut against: Option<Vec<Finding>> = None;
-        for with in usual.sizes.iter().filter(|with| **with != sheet.inputs) {
-            let arrangement = Arrangement::between(&sheet.inputs, with);
-            let one = WorkedOut::of(sheet, Role::Proposed, usual.kind, arrangement);
-            let harm = harm(&one.report);
-            if harm.is_empty() {
-                against = None;
-                proposed.push(one);
-                break;
-            }
-            against.get_or_insert(harm);
-        }
-        left_out.extend(against.map(|harm| LeftOut {
-            kind: usual.kind,
-            harm,
-        }));
     }
     (proposed, left_out)
+}
+
+/// Of a usual arrangement the first size that does no harm; none where it is no
+/// proposal, and what speaks against it where it has none.
+fn first_safe(
+    sheet: &Worksheet,
+    usual: &Usual,
+    safe_today: bool,
+) -> Result<Option<WorkedOut>, LeftOut> {
+    if safe_today && usual.sizes.contains(&sheet.inputs) {
+        return Ok(None);
+    }
+    let mut against: Option<Vec<Finding>> = None;
+    for with in usual.sizes.iter().filter(|with| **with != sheet.inputs) {
+        let arrangement = Arrangement::between(&sheet.inputs, with);
+        let one = WorkedOut::of(sheet, Role::Proposed, usual.kind, arrangement);
+        let harm = harm(&one.report);
+        if harm.is_empty() {
+            return Ok(Some(one));
+        }
+        against.get_or_insert(harm);
+    }
+    let kind = usual.kind;
+    against.map_or(Ok(None), |harm| Err(LeftOut { kind, harm }))
+}
+
+/// The arrangements among which one would choose, as the comparison has them,
+/// worked out one by one so that who asks may pause in between; none in place of
+/// one that does harm or is no proposal.
+pub(crate) fn safe_ones(sheet: &Worksheet) -> impl Iterator<Item = Option<Outcome>> + use<> {
+    let sheet = sheet.clone();
+    let mut usual = propose::usual(&sheet).into_iter();
+    let mut own = sheet.arrangements.clone().into_iter();
+    let mut today: Option<Outcome> = None;
+    let safe = |outcome: Outcome| Some(outcome).filter(|outcome| outcome.harm.is_empty());
+    std::iter::from_fn(move || {
+        let Some(today) = &today else {
+            let one = as_it_stands(&sheet);
+            let stands = today.insert(Outcome::of(&sheet, &one, None));
+            return Some(safe(stands.clone()));
+        };
+        let outcome = |one: WorkedOut| Outcome::of(&sheet, &one, Some(today));
+        if let Some(usual) = usual.next() {
+            let one = first_safe(&sheet, &usual, today.harm.is_empty());
+            return Some(one.ok().flatten().map(outcome));
+        }
+        let own = own.next()?;
+        Some(safe(outcome(WorkedOut::of(
+            &sheet,
+            Role::Own,
+            Kind::Own,
+            own,
+        ))))
+    })
 }

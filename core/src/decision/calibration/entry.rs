@@ -37,16 +37,9 @@ pub struct EntryError {
 impl Entry {
     /// A reading that was taken, as texts a reader types.
     pub fn of(row: &Row, reader: &Reader) -> Entry {
-        let written = |number: f64| reader.decimal(&number.to_string());
-        let figure = |column: Column| {
-            let figure = row.get(column)?;
-            Some(written(match reader.other(column.measure()) {
-                Some(other) => other.to(figure),
-                None => figure,
-            }))
-        };
+        let figure = |column: Column| Some(as_typed(column, row.get(column)?, reader));
         Entry {
-            minute: written(row.minute),
+            minute: reader.decimal(&row.minute.to_string()),
             figures: Column::ALL.map(|column| figure(column).unwrap_or_default()),
         }
     }
@@ -88,6 +81,13 @@ impl Entry {
         let some = figures.iter().any(Option::is_some);
         some.then(|| Row::new(1, minute, figures))
     }
+}
+
+/// A figure as a reader types it, in their unit.
+pub fn as_typed(column: Column, figure: f64, reader: &Reader) -> String {
+    let other = reader.other(column.measure());
+    let figure = other.map_or(figure, |other| other.to(figure));
+    reader.decimal(&figure.to_string())
 }
 
 /// Minutes since the engine started, as a text: to a tenth.

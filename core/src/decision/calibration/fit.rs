@@ -8,7 +8,7 @@ use crate::decision::calibration::learn::{
 };
 use crate::decision::calibration::model::Trial;
 use crate::decision::calibration::refusal::Refusal;
-use crate::numerics::least_squares::{Least, Search, least, slopes};
+use crate::numerics::least_squares::{Least, Residuals, Search, least, slopes};
 use crate::physics::thermal::Temperatures;
 
 /// Spread of each before the trial: logarithm of the factor on cooling (an
@@ -107,10 +107,14 @@ pub(super) fn solve(trial: &Trial) -> Result<Solution, Refusal> {
     let winding = trial.logged(Column::Winding);
     let mut possible = [true, true, true, trial.models_air(), true, winding];
     let mut told = [true, true, false, false, true, winding];
+    let start = start(&misses, &bounds);
     let mut round = 0;
     let (least, deviation) = loop {
         let search = Search {
-            start: vec![0.0; FIGURES],
+            // What is not told stays as it was.
+            start: (0..FIGURES)
+                .map(|figure| if told[figure] { start[figure] } else { 0.0 })
+                .collect(),
             bounds: bounds.to_vec(),
             free: told.to_vec(),
         };
@@ -151,6 +155,25 @@ pub(super) fn solve(trial: &Trial) -> Result<Solution, Refusal> {
         run: trial.run(&guess),
         residual_k: residual_k(&least),
     })
+}
+
+/// Where to begin: at the cooling that misses the readings least. Told worse cooling
+/// than it has, the alternator of the model may run away, and nothing then says
+/// which way is better.
+fn start(misses: Residuals, bounds: &[(f64, f64); FIGURES]) -> Vec<f64> {
+    let with = |cooling: f64| {
+        let mut at = vec![0.0; FIGURES];
+        at[COOLING] = cooling;
+        at
+    };
+    let (worst, best) = bounds[COOLING];
+    let square = |at: &[f64]| misses(at).iter().map(|miss| miss * miss).sum::<f64>();
+    let tried =
+        [0.0, 1.0, 2.0, 3.0, -1.0, -2.0].map(|cooling: f64| with(cooling.max(worst).min(best)));
+    let least = tried
+        .into_iter()
+        .min_by(|one, other| square(one).total_cmp(&square(other)));
+    least.unwrap_or_else(|| with(0.0))
 }
 
 fn at_end(least: &Least, bounds: &[(f64, f64); FIGURES], figure: usize) -> bool {

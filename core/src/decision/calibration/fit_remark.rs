@@ -41,6 +41,8 @@ pub enum FitRemark {
     OutputAgrees,
     /// The output curve got another second point.
     OutputCorrected,
+    /// The rating is that of a warmed-up alternator, by the amps.
+    RatedWarm,
     /// The output curve is wrong, and no curve through the rating explains it.
     OutputWrong {
         /// What the alternator gave, as a share of the curve.
@@ -68,6 +70,7 @@ impl FitRemark {
             FitRemark::OutputUntold { .. } => "output_untold",
             FitRemark::OutputAgrees => "output_agrees",
             FitRemark::OutputCorrected => "output_corrected",
+            FitRemark::RatedWarm => "rated_warm",
             FitRemark::OutputWrong { .. } => "output_wrong",
             FitRemark::Misses { .. } => "misses",
         }

@@ -2,7 +2,7 @@
 //!
 //! [`log`] reads what was pasted, [`entry`] what is typed aboard, a reading at a
 //! time: both end in a [`Log`]. While the trial goes on, [`outlook`] says where
-//! the case is heading and [`stop`] when to stop. Afterwards `model` runs the
+//! the case is heading and [`stop`] when to stop; [`stopped`] tells winding and rotor by their resistance. Afterwards `model` runs the
 //! alternator's lumps with the logged current; `learn` finds which figures the log can tell, and
 //! `fit` what it tells, by `least_squares`; `output` weighs the amps against the
 //! output curve; [`apply()`] puts the figures into the worksheet. What a log
@@ -31,10 +31,10 @@ mod result;
 mod sample;
 mod settling;
 pub mod stop;
+pub mod stopped;
 
 use crate::Worksheet;
-use crate::boat::Curve;
-use crate::boat::house_load_a;
+use crate::boat::{Curve, Plate, house_load_a, key};
 
 pub use fit_remark::FitRemark;
 pub use log::{Log, read};
@@ -55,13 +55,17 @@ pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Refusal> {
     let before = &sheet.inputs;
     refuse::check(log, before.start_c())?;
     let mut trial = Trial::new(before, log);
-    let output = output::weigh(&trial, house_load_a(sheet));
+    let mut output = output::weigh(&trial, house_load_a(sheet));
+    if let Some(warm) = rated_warm(sheet, log, &output) {
+        output = output::weigh(&warm, house_load_a(sheet));
+        trial = warm;
+    }
     if let Output::Point {
         shaft_rpm, amperes, ..
     } = output
     {
         // Another output curve means other losses at the same current.
-        let mut inputs = *before;
+        let mut inputs = trial.inputs;
         inputs.alt.curve = Curve::Points;
         inputs.alt.second_rpm = shaft_rpm;
         inputs.alt.second_a = amperes;
@@ -72,4 +76,22 @@ pub fn fit(sheet: &Worksheet, log: &Log) -> Result<Fit, Refusal> {
         return Err(Refusal::Untold);
     }
     Ok(result::build(&trial, &solution, &output, before))
+}
+
+/// The same log against a rating of a warmed-up alternator, where nobody has looked
+/// what the rating is for and that explains the amps much better: it gives a quarter
+/// more when cold, and loses as much more.
+fn rated_warm(sheet: &Worksheet, log: &Log, output: &Output) -> Option<Trial> {
+    /// Of what the curve was wrong by, at most so much may be left.
+    const LEFT: f64 = 0.5;
+    let share = output.wrong_share().filter(|share| *share > 1.0)?;
+    let is_open = sheet.inputs.alt.plate == Plate::Cold
+        && sheet.inputs.alt.plate_rotor_c.is_none()
+        && !sheet.knowledge(key!(alt.plate)).is_read();
+    let mut inputs = sheet.inputs;
+    inputs.alt.plate = Plate::Warm;
+    let warm = is_open.then(|| Trial::new(&inputs, log))?;
+    let left = output::weigh(&warm, house_load_a(sheet)).wrong_share();
+    let off = (left.unwrap_or(1.0) - 1.0).abs();
+    (off < LEFT * (share - 1.0)).then_some(warm)
 }

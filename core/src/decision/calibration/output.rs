@@ -35,10 +35,21 @@ pub(super) enum Output {
         shaft_rpm: f64,
         amperes: f64,
         deviation_a: f64,
+        share: f64,
     },
     /// It is wrong, and no curve through the rating explains it; what the
     /// alternator gave, as a share of it.
     Wrong { share: f64 },
+}
+
+impl Output {
+    /// What the alternator gave, as a share of the curve, where it is not right.
+    pub(super) fn wrong_share(&self) -> Option<f64> {
+        match *self {
+            Output::Point { share, .. } | Output::Wrong { share } => Some(share),
+            Output::Untold(_) | Output::Agrees => None,
+        }
+    }
 }
 
 /// A current nearer to something else's limit than this may be held by it.
@@ -129,6 +140,7 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
             shaft_rpm,
             amperes,
             deviation_a: amperes * METERS.max(deviation / (shares.len() as f64).sqrt()),
+            share,
         }
     } else {
         Output::Wrong { share }

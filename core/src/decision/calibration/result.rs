@@ -165,10 +165,16 @@ pub(super) fn build(trial: &Trial, solution: &Solution, output: &Output, before:
         );
     }
     hot_air(&mut fit, trial);
+    if inputs.alt.plate != before.alt.plate {
+        fit.changes
+            .push((key!(alt.plate), inputs.alt.plate.to_value()));
+        fit.remarks.push(FitRemark::RatedWarm);
+    }
     if let Output::Point {
         shaft_rpm,
         amperes,
         deviation_a,
+        ..
     } = output
     {
         let was = (before.alt.curve == Curve::Points).then_some(before.alt.second_a);

@@ -5,31 +5,34 @@
 //! `spread` says how far each input may move, `possible` makes a boat of such
 //! figures and of formulas that are wrong by as much as they were on machines
 //! measured openly, `draw` spaces the runs evenly, `tell` reads ranges and shares
-//! off the answers; the sentences stand in `text::uncertainty`.
+//! off the answers. `choice` says what a reading would decide: `way` is one of several
+//! arrangements, `between` prefers one of them, `settings` has the settings that hang on what is not known.
+//! The sentences stand in `text::uncertainty` and `text::decisions`.
 
+mod between;
+mod choice;
 mod draw;
 mod possible;
+mod settings;
 mod spread;
 mod tell;
+mod way;
 
 use serde::Serialize;
 
 use crate::boat::{Key, Worksheet};
 use draw::{Column, RUNS};
-use possible::OUTPUT_FORMULA;
-use spread::Factor;
 
-pub use possible::{Answers, PossibleBoat};
+pub use choice::{ArrangementChoice, Choice, Decisions};
+pub use possible::{Answers, PossibleBoat, PossibleBoats};
+pub use settings::{Deciding, SettingChoice};
+pub use way::NamedArrangement;
 
 /// The calculation of how certain the answer is, done a few runs at a time.
 pub struct Uncertainty {
-    sheet: Worksheet,
-    /// The one that is varied.
-    drawn: PossibleBoat,
-    factors: Vec<Factor>,
+    boats: PossibleBoats,
+    /// Of all that is drawn, in its order.
     columns: Vec<Column>,
-    /// That of the error of the output curve's formula.
-    formula: Column,
     stands: Answers,
     found: Vec<Answers>,
 }
@@ -40,15 +43,12 @@ impl Uncertainty {
 
     /// Begins one.
     pub fn new(sheet: &Worksheet) -> Uncertainty {
-        let factors = spread::factors(sheet);
+        let boats = PossibleBoats::of(sheet);
         Uncertainty {
-            columns: factors.iter().map(|f| Column::of(&f.key.name())).collect(),
-            formula: Column::of(OUTPUT_FORMULA),
-            factors,
-            stands: PossibleBoat::as_it_stands(sheet).answers(),
+            columns: boats.names().map(|name| Column::of(&name)).collect(),
+            stands: boats.as_it_stands().answers(),
             found: Vec::with_capacity(RUNS),
-            drawn: PossibleBoat::as_it_stands(sheet),
-            sheet: sheet.clone(),
+            boats,
         }
     }
 
@@ -56,10 +56,7 @@ impl Uncertainty {
     pub fn step(&mut self, runs: usize) {
         for run in self.found.len()..self.found.len().saturating_add(runs).min(RUNS) {
             let share_of = |at: usize| self.columns.get(at).map_or(0.5, |one| one.share(run));
-            let formula = self.formula.share(run);
-            self.drawn
-                .draw(&self.sheet, &self.factors, share_of, formula);
-            self.found.push(self.drawn.answers());
+            self.found.push(self.boats.draw(share_of).answers());
         }
     }
 
@@ -90,9 +87,12 @@ impl Uncertainty {
         let stands = of(&self.stands);
         let never = found.iter().filter(|figure| figure.is_infinite()).count();
         let never_pct = 100.0 * never as f64 / found.len().max(1) as f64;
-        let strata: Vec<&[u16]> = self.columns.iter().map(Column::strata).collect();
+        // The formula is nothing that could be measured.
+        let factors = self.boats.factors();
+        let columns = self.columns.iter().take(factors.len());
+        let strata: Vec<&[u16]> = columns.map(Column::strata).collect();
         let readings = tell::rank(&strata, &capped).into_iter().filter_map(|rank| {
-            let factor = self.factors.get(rank.at)?;
+            let factor = factors.get(rank.at)?;
             Some(Reading {
                 key: factor.key,
                 what: factor.label(),

@@ -32,44 +32,55 @@ pub struct Answers {
     pub hot_a: f64,
 }
 
-impl PossibleBoat {
-    /// The boat as its worksheet says, its formulas right.
-    pub fn as_it_stands(sheet: &Worksheet) -> PossibleBoat {
-        PossibleBoat {
+/// The boats that a worksheet may stand for.
+pub struct PossibleBoats {
+    sheet: Worksheet,
+    factors: Vec<Factor>,
+}
+
+impl PossibleBoats {
+    /// Those of a worksheet.
+    pub fn of(sheet: &Worksheet) -> PossibleBoats {
+        PossibleBoats {
             sheet: sheet.clone(),
+            factors: spread::factors(sheet),
+        }
+    }
+
+    /// What may be another than it says, in the order in which it is drawn.
+    pub(super) fn factors(&self) -> &[Factor] {
+        &self.factors
+    }
+
+    /// The names of all that is drawn, in that order: inputs, and in the end the
+    /// formula of the output curve.
+    pub(super) fn names(&self) -> impl Iterator<Item = String> {
+        let inputs = self.factors.iter().map(|factor| factor.key.name());
+        inputs.chain([OUTPUT_FORMULA.to_string()])
+    }
+
+    /// The boat as the worksheet says, its formulas right.
+    pub fn as_it_stands(&self) -> PossibleBoat {
+        PossibleBoat {
+            sheet: self.sheet.clone(),
             output_off: 0.0,
         }
     }
 
-    /// One of the boats that a worksheet may stand for. `share_of` says for each
-    /// uncertain figure, by the name of its input, what part of all cases lies
-    /// below the one drawn, 0 to 1.
-    pub fn drawn(sheet: &Worksheet, mut share_of: impl FnMut(&str) -> f64) -> PossibleBoat {
-        let mut boat = PossibleBoat::as_it_stands(sheet);
-        for factor in spread::factors(sheet) {
-            let share = share_of(&factor.key.name());
-            factor.apply(sheet, &mut boat.sheet, share);
+    /// One of them. `share_of` says for each of the figures that are drawn, by its
+    /// place and in that order, what part of all cases lies below the one drawn, 0
+    /// to 1.
+    pub fn draw(&self, mut share_of: impl FnMut(usize) -> f64) -> PossibleBoat {
+        let mut boat = self.as_it_stands();
+        for (at, factor) in self.factors.iter().enumerate() {
+            factor.apply(&self.sheet, &mut boat.sheet, share_of(at));
         }
-        boat.output_off = triangle(share_of(OUTPUT_FORMULA), 1.0, 1.0);
+        boat.output_off = triangle(share_of(self.factors.len()), 1.0, 1.0);
         boat
     }
+}
 
-    /// Moves its figures to those of another draw, from a worksheet's; `formula`
-    /// says what part of all errors of the output curve's formula lies below.
-    pub(super) fn draw(
-        &mut self,
-        sheet: &Worksheet,
-        factors: &[Factor],
-        share_of: impl Fn(usize) -> f64,
-        formula: f64,
-    ) {
-        self.output_off = triangle(formula, 1.0, 1.0);
-        self.sheet.inputs = sheet.inputs;
-        for (at, factor) in factors.iter().enumerate() {
-            factor.apply(sheet, &mut self.sheet, share_of(at));
-        }
-    }
-
+impl PossibleBoat {
     /// Its alternators: those of its figures, giving as much more or less as the
     /// formula of the output curve is wrong by at the speed they turn.
     pub fn alternators(&self) -> Alternators {
@@ -92,15 +103,21 @@ impl PossibleBoat {
     pub fn answers(&self) -> Answers {
         let run = &self.sheet.inputs.run;
         let half_way = 0.5 * (run.from_pct / 100.0 + run.to_pct / 100.0);
-        let need = DayNeed::of(&self.sheet.inputs, &energy(&self.sheet));
         let plant = self.plant();
         Answers {
-            engine_h: match daily_run(&plant, &need) {
-                DailyRun::SunCovers => 0.0,
-                DailyRun::Runs(runs) => runs.hours(),
-                DailyRun::Trouble(_) => f64::INFINITY,
-            },
+            engine_h: self.engine_h(&plant),
             hot_a: plant.charging_a(&settled(&plant, half_way).flow),
+        }
+    }
+
+    /// Its engine time a day \[h\], infinite when no day is long enough; `plant` is
+    /// its own.
+    pub(super) fn engine_h(&self, plant: &Plant) -> f64 {
+        let need = DayNeed::of(&self.sheet.inputs, &energy(&self.sheet));
+        match daily_run(plant, &need) {
+            DailyRun::SunCovers => 0.0,
+            DailyRun::Runs(runs) => runs.hours(),
+            DailyRun::Trouble(_) => f64::INFINITY,
         }
     }
 }

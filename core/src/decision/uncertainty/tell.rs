@@ -8,8 +8,8 @@ const DAY_H: f64 = 24.0;
 const GROUPS: usize = 8;
 /// The most inputs worth naming.
 const MOST: usize = 5;
-/// Smallest share worth naming: about three times what chance alone gives
-/// with so many groups and runs, √(2·7)/512.
+/// Smallest share worth naming with all runs: about three times what chance alone
+/// gives with so many groups and runs, √(2·7)/512; of fewer runs more.
 const LEAST: f64 = 0.02;
 /// An answer that scatters by less than this part of itself has nothing to narrow.
 const STEADY: f64 = 0.002;
@@ -79,6 +79,7 @@ pub fn rank(strata: &[&[u16]], found: &[f64]) -> Vec<Rank> {
         return Vec::new();
     }
     let free = (count - GROUPS as f64).max(1.0);
+    let least = LEAST * (RUNS as f64 / count).max(1.0);
     let mut shares: Vec<(usize, f64)> = strata
         .iter()
         .map(|strata| {
@@ -87,7 +88,7 @@ pub fn rank(strata: &[&[u16]], found: &[f64]) -> Vec<Rank> {
             (1.0 - inside / free * (count - 1.0) / whole).clamp(0.0, 1.0)
         })
         .enumerate()
-        .filter(|(_, share)| *share >= LEAST)
+        .filter(|(_, share)| *share >= least)
         .collect();
     let most = width(found);
     let left = |strata: &[u16]| {
@@ -109,7 +110,7 @@ pub fn rank(strata: &[&[u16]], found: &[f64]) -> Vec<Rank> {
 }
 
 /// The figures of runs whose strata lie close together.
-fn grouped(strata: &[u16], found: &[f64]) -> [Vec<f64>; GROUPS] {
+pub fn grouped(strata: &[u16], found: &[f64]) -> [Vec<f64>; GROUPS] {
     let mut groups: [Vec<f64>; GROUPS] = Default::default();
     for (stratum, figure) in strata.iter().zip(found) {
         if let Some(group) = groups.get_mut(usize::from(*stratum) * GROUPS / RUNS) {

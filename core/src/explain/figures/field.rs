@@ -15,7 +15,7 @@ use crate::physics::heat_balance::rotor_c;
 use crate::physics::regulator::{allowed_a, folded, hot_cap_a, soft_start};
 use crate::physics::sources::{COMMON_PRACTICE, OWN_REASONING};
 use crate::simulation::Limit;
-use crate::simulation::hot_output::holds_hot_a;
+use crate::simulation::alone::holds_hot_a;
 
 /// What the alternator may give then.
 pub(super) const fn can_a(id: &'static str) -> Figure {

@@ -4,14 +4,14 @@ use crate::analysis::{Part, PartTemperatures};
 use crate::boat::house_load_a;
 use crate::boat::key;
 use crate::boat::{
-    Chemistry, Connection, Inputs, InstalledAlternator, Key, SecondRole, SensorPlace,
-    WhichAlternator, Worksheet, usual_charge_v,
+    Chemistry, Connection, Inputs, InstalledAlternator, Key, SensorPlace, WhichAlternator,
+    Worksheet, usual_charge_v,
 };
 use crate::guidance::settings::Source;
 use crate::guidance::settings::cap::own_a;
 use crate::guidance::settings::steps::{high_v, lead_low_v, lithium_low_v};
 use crate::physics::battery::LFP_CHARGE_V;
-use crate::simulation::hot_output::holds_hot_a;
+use crate::simulation::alone::{fed_charger_a, holds_hot_a};
 use crate::simulation::management::setting_within_a;
 use crate::simulation::per_alternator::PerAlternator;
 
@@ -193,18 +193,8 @@ fn sources_a(inputs: &Inputs, hot_a: &[f64], converter_a: f64) -> f64 {
 /// What the DC-DC charger to the house bank may give by itself \[A\]: its rating,
 /// or less where the alternator, hot, would be asked for more than it holds.
 fn converter_a(inputs: &Inputs, hot_a: f64, house_v: f64) -> f64 {
-    let way = &inputs.way;
-    let services_a = match inputs.two.role {
-        SecondRole::Start => 0.0,
-        SecondRole::None | SecondRole::House => way.services_a,
-    };
-    let spare_a = hot_a - services_a;
-    if spare_a < 1.0 {
-        return inputs.charger_a();
-    }
-    let efficiency = way.converter_efficiency_pct / 100.0;
     let rated_a = inputs.charger_a();
-    rated_a.min(spare_a * efficiency * way.start_v / house_v)
+    fed_charger_a(inputs, hot_a, house_v).map_or(rated_a, |fed_a| rated_a.min(fed_a))
 }
 
 /// A regulator's temperature set-point.

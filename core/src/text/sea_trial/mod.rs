@@ -3,6 +3,7 @@
 
 mod course;
 mod stop;
+mod stopped;
 
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::entry::{EntryError, EntryField};
@@ -11,6 +12,7 @@ use crate::units::{CELSIUS, Quantity, QuantityKind, Reader};
 
 pub use course::{against_calculation, outlook};
 pub use stop::{BEFORE, STOP_ANYWAY, how_to_stop, stop_line, stop_now, why_stop};
+pub use stopped::{STOPPED_HOW, rotor_is, stopped_error, stopped_label, winding_was};
 
 /// What a field of the form is called.
 pub const fn field_label(column: Column, shaft_speed: bool) -> &'static str {

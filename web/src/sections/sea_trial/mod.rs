@@ -13,6 +13,7 @@ mod plan;
 mod readings;
 mod replace;
 mod stop;
+mod stopped;
 
 use ampwright_core::guidance::CautionTopic;
 use ampwright_core::text::calibration::HOW_TO;
@@ -28,6 +29,7 @@ use paste::PasteLog;
 use readings::Readings;
 use replace::Replace;
 use stop::{Stop, StopNow};
+use stopped::ByResistance;
 
 /// The section.
 #[component]
@@ -53,6 +55,7 @@ pub fn SeaTrial() -> impl IntoView {
                 <Course />
             </div>
             <Readings />
+            <ByResistance />
             <PasteLog />
             <Replace />
             <FitToReadings />

@@ -1,10 +1,12 @@
 //! How certain the answer is: the ranges it lies in, and which reading would
 //! narrow them most.
 
+mod decisions;
 mod range_bar;
 
 use std::sync::Arc;
 
+use ampwright_core::boat::Key;
 use ampwright_core::decision::uncertainty::{Certainty, Range, Reading, Uncertainty};
 use ampwright_core::text;
 use ampwright_core::units::Reader;
@@ -13,6 +15,7 @@ use leptos::either::Either;
 use leptos::prelude::*;
 
 use crate::state::AppState;
+use decisions::WhatItDecides;
 use range_bar::{RangeBar, RangeOf};
 
 /// The section.
@@ -38,6 +41,7 @@ pub fn HowCertain() -> impl IntoView {
                 <Show when=move || is_known.get()>
                     {move || uncertainty.latest().map(|certainty| view! { <Ranges certainty /> })}
                 </Show>
+                <WhatItDecides />
             </div>
             <p class="about">
                 "A guess moves within its plausible range, a figure off a nameplate by 5 % or 5 K, one you measured by 2 % or 2 K. What you decide, such as the temperature limit the regulator holds, stays put. How far the formulas themselves may be off is in the ranges too."
@@ -99,9 +103,7 @@ fn worth(reading: &Reading, of: &Range, reader: &Reader) -> String {
 /// A reading, what it is worth, how to take it, and the way to its entry.
 #[component]
 fn ReadingRow(reading: Reading, worth: String) -> impl IntoView {
-    let state = AppState::expect();
     let name = reading.key.name();
-    let entry = format!("sheet-{name}");
     view! {
         <li>
             <div>
@@ -110,19 +112,30 @@ fn ReadingRow(reading: Reading, worth: String) -> impl IntoView {
                     " "
                     <span class="said">{reading.section}</span>
                 </p>
-                <button
-                    type="button"
-                    class="plain"
-                    id=format!("go-{name}")
-                    data-key=name
-                    aria-label=format!("go there: {}", reading.what)
-                    on:click=move |_| state.go_to_entry(&entry)
-                >
-                    "go there"
-                </button>
+                <GoThere key=reading.key what=reading.what id=format!("go-{name}") />
             </div>
             <p>{worth}</p>
             <p class="margin">{reading.how}</p>
         </li>
+    }
+}
+
+/// The way to the entry of a reading.
+#[component]
+fn GoThere(key: Key, what: &'static str, #[prop(optional)] id: Option<String>) -> impl IntoView {
+    let state = AppState::expect();
+    let name = key.name();
+    let entry = format!("sheet-{name}");
+    view! {
+        <button
+            type="button"
+            class="plain"
+            id=id
+            data-key=name
+            aria-label=format!("go there: {what}")
+            on:click=move |_| state.go_to_entry(&entry)
+        >
+            "go there"
+        </button>
     }
 }
