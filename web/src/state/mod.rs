@@ -30,7 +30,7 @@ pub use arrival::Arrival;
 pub use comparison::{Comparison, Earlier};
 use drafts::Drafts;
 pub use drafts::{LeftOut, Refusal};
-pub use explanation::{ExplainedAt, Explanations, PANEL};
+pub use explanation::{Explain, ExplainedAt, Explanations, PANEL};
 pub use folds::Folds;
 pub use installed::{Installed, Offline};
 use places::Visit;
