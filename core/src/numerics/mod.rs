@@ -1,8 +1,9 @@
 //! Numerics that know nothing of boats: roots, linear equations, stepping
-//! through time, least squares. They use nothing of this crate.
+//! through time, least squares, order. They use nothing of this crate.
 
 pub mod bracketed_root;
 pub mod hermite;
+mod insertion_sort;
 mod interpolation;
 pub mod least_squares;
 pub mod linear;
@@ -10,4 +11,5 @@ pub mod ode;
 mod rodas;
 
 pub use bracketed_root::bracketed_root;
+pub use insertion_sort::insertion_sort;
 pub use interpolation::{interpolate, interpolate_evenly};
