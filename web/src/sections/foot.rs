@@ -11,7 +11,7 @@ use crate::state::{AppState, Offline};
 /// The foot.
 #[component]
 pub fn Foot() -> impl IntoView {
-    let AppState { installed, .. } = AppState::expect();
+    let installed = AppState::expect().installed;
     let build = RwSignal::new(String::new());
     Effect::new(move || build.set(page::marked("build").unwrap_or_default()));
     let offline = Signal::derive(move || installed.offline.get().map(told));

@@ -36,7 +36,7 @@ const fn seen(is_seen: bool, classes: &'static str) -> &'static str {
 /// Why nothing is kept.
 #[component]
 fn StorageNotice() -> impl IntoView {
-    let AppState { saved, .. } = AppState::expect();
+    let saved = AppState::expect().saved;
     let why = Memo::new(move |_| match saved.keeping.get() {
         Keeping::MemoryOnly(why) => Some(why.to_string()),
         Keeping::Fresh | Keeping::Kept => None,
