@@ -8,7 +8,7 @@ use crate::state::AppState;
 
 /// A list of how well an input may be known.
 #[component]
-pub fn ConfidenceChoice(key: Key, #[prop(into)] known: Signal<Confidence>) -> impl IntoView {
+pub fn ConfidenceChoice(key: Key, known: Memo<Confidence>) -> impl IntoView {
     let state = AppState::expect();
     let first = known.get_untracked();
     let choose = move |word: String| {
