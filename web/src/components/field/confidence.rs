@@ -24,7 +24,7 @@ pub fn ConfidenceChoice(key: Key, known: Memo<Confidence>) -> impl IntoView {
             class="mark"
             class:guess=Signal::derive(move || !known.get().is_read())
             aria-label=format!("{}: how well it is known", key.spec().label)
-            prop:value=Signal::derive(move || known.get().word())
+            prop:value=Signal::derive(move || known.get().word().to_string())
             on:change:target=move |event| choose(event.target().value())
         >
             {Confidence::ALL

@@ -59,7 +59,8 @@ fn FigureTable(table: &'static Table) -> impl IntoView {
         let written = Memo::new(move |_| written.with(|all| all.get(at).cloned().flatten()));
         view! { <FigureRow table=table.name line written /> }
     };
-    let instead = Memo::new(move |_| state.settled(|_, report| (table.instead)(report)));
+    let instead =
+        Memo::new(move |_| state.settled(|_, report| (table.instead)(report).map(str::to_string)));
     view! {
         <table>
             <caption>{table.caption}</caption>
