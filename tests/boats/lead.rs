@@ -80,6 +80,27 @@ fn gel_in_the_heat_compensated() {
 }
 
 #[test]
+fn flooded_in_the_heat_with_a_built_in_regulator() {
+    // 24 V flooded wants 29.2 V at 25 °C; at 38 °C 4 mV × 12 cells × 13 K = 0.62 V
+    // less, 28.6 V: a built-in regulator that holds 28.4 V all but fills it. At 5 °C
+    // it wants 30.2 V and is not filled.
+    let flooded = |name, bank_c: f64| {
+        lead(name, "flooded", 400.0)
+            .choose("bank_nominal_v", "24")
+            .choose("alt_nominal_v", "24")
+            .choose("reg_kind", "internal")
+            .set("bank_temperature_c", bank_c)
+    };
+    let (group, code) = (GroupCode::BuiltIn, SettingCode::Voltage);
+    flooded("24 V flooded at 38 °C, built-in regulator", 38.0).check(|says| {
+        says.setting_says(group, code, &["charged to 28.58 V at 38 °C"]);
+    });
+    flooded("24 V flooded at 5 °C, built-in regulator", 5.0).check(|says| {
+        says.setting_says(group, code, &["short of the 30.16 V"]);
+    });
+}
+
+#[test]
 fn flooded_in_hard_frost_well_charged() {
     // At 60 % and more the acid freezes below −25 °C; at −15 it is safe
     // (tables of the trade, from memory: half charge about −25, empty −7 to −10 °C).

@@ -1,7 +1,7 @@
 //! The year by months: where and when a boat is lived aboard decides what its
 //! engine runs in a year.
 
-use ampwright_core::boat::Month;
+use ampwright_core::boat::{Drawn, Month, When};
 
 use crate::boat::Boat;
 
@@ -172,5 +172,72 @@ fn summer_cruise_only() {
                 format!("{one} years, all year {other}")
             });
         }
+    });
+}
+
+#[test]
+fn a_bank_ten_years_on() {
+    // 2 % a year: 320 of 400 A·h are left, 80 % of them usable: 256, and at 120 a
+    // day 2.13 days. The day's use is the same: so is about the engine time.
+    let new = Boat::new("new").answers();
+    Boat::new("ten years old")
+        .set("bank_age_years", 10.0)
+        .check(|says| {
+            let energy = &says.report.analyses.energy;
+            says.between("A·h left", energy.bank_ah, 319.9, 320.1);
+            says.autonomy_between(2.1, 2.16);
+            let (then, now) = (
+                says.report.analyses.day.engine_hours.unwrap_or(0.0),
+                new.report.analyses.day.engine_hours.unwrap_or(0.0),
+            );
+            says.between("engine time over that of a new one", then / now, 0.95, 1.1);
+        });
+}
+
+#[test]
+fn no_bank_lasts_for_ever() {
+    // 180 days × 120 A·h are 54 full cycles of 400 A·h: 3000 last 55 years, and 15
+    // years of the calendar end first. Lead's 500 cycles last 9.3, its 6 years less.
+    Boat::new("a lithium bank's life").check(|says| {
+        let lasts = says.comparison().outcomes[0].bank_years;
+        says.some_between("years", lasts, 15.0, 15.0);
+    });
+    Boat::new("hard use all the year")
+        .set("cost_days", 365.0)
+        .set("daily_use_ah", 250.0)
+        .set("cost_cycles", 2000.0)
+        .check(|says| {
+            // 228 cycles a year, and a few more under way: 2000 last 8.8.
+            let lasts = says.comparison().outcomes[0].bank_years;
+            says.some_between("years", lasts, 8.3, 8.9);
+        });
+    Boat::new("flooded lead's life")
+        .choose("bank_chemistry", "flooded")
+        .check(|says| {
+            let lasts = says.comparison().outcomes[0].bank_years;
+            says.some_between("years", lasts, 6.0, 6.0);
+        });
+}
+
+#[test]
+fn a_watermaker_waits_for_the_engine_through_the_year() {
+    // 40 A·h of watermaker in an hour, on top of 60 through the day: in an hour
+    // without the engine the boat draws 60 W·h and not a watt of watermaker.
+    let mut boat = Boat::new("watermaker on the engine")
+        .load_w("refrigerator", 33.0, 24.0)
+        .load_w("watermaker", 530.0, 1.0)
+        .set("rule_under_way_days_week", 0.0);
+    let watermaker = &mut boat.sheet_mut().loads[1].row;
+    watermaker.drawn = Drawn::WithEngine;
+    watermaker.when = When::Always;
+    boat.check(|says| {
+        let month = &says.year().months[5];
+        let idle = month.day.hours.iter().filter(|hour| hour.engine_min == 0.0);
+        let most_w = idle.map(|hour| hour.use_w).fold(0.0, f64::max);
+        says.between("W without the engine", most_w, 30.0, 40.0);
+        let busiest_w = month.day.hours.iter().map(|hour| hour.use_w);
+        says.between("W with it", busiest_w.fold(0.0, f64::max), 200.0, 570.0);
+        // (33 × 24 + 530) / 13.16 = 100.5 A·h a day all the same.
+        says.between("A·h a day", month.use_ah_day, 97.0, 104.0);
     });
 }

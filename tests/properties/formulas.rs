@@ -7,7 +7,8 @@ use ampwright_core::physics::full_field::{
 use ampwright_core::physics::heat_balance::{body_c, body_heat_w, rectifier_c, winding_c};
 use ampwright_core::physics::losses::Losses;
 use ampwright_core::physics::output::OutputCurve;
-use ampwright_core::physics::thermal::{Build, HeatPaths, Temperatures, ThermalNetwork};
+use ampwright_core::physics::thermal::{Temperatures, ThermalNetwork};
+use ampwright_core::physics::thermal_build::{Build, HeatPaths};
 use proptest::prelude::*;
 
 fn curve() -> impl Strategy<Value = OutputCurve> {

@@ -6,8 +6,8 @@
 //! such heat.
 
 use ampwright_core::boat::{AirBasis, Chemistry, Key, RegulatorKind, WayKind};
+use ampwright_core::physics::heat_balance::fan_factor;
 use ampwright_core::physics::life::{grease_h, insulation_h};
-use ampwright_core::physics::thermal::fan_factor;
 use ampwright_core::schema::Value;
 use ampwright_core::{Worksheet, report};
 

@@ -5,42 +5,20 @@
 //! worksheet as a file. It is never edited, only added to. The figures beneath are
 //! REGRESSION VALUES OF OUR OWN OUTPUT.
 
-use ampwright_core::exchange::{open_link, read_json, to_link};
-use ampwright_core::{Worksheet, report};
+use ampwright_core::report;
+
+use crate::version2::frozen;
 
 const FROZEN: &str = include_str!("version2/sources.txt");
 
-/// Title, link and file of each block.
-fn blocks() -> impl Iterator<Item = [&'static str; 3]> {
-    FROZEN.split("\n\n").map(|block| {
-        let mut lines = block.lines().filter(|line| !line.starts_with("##"));
-        std::array::from_fn(|_| lines.next().expect("title, link, file"))
-    })
-}
-
-fn opened(link: &str) -> Worksheet {
-    open_link(link).expect("a link").sheet
-}
-
-#[test]
-fn links_with_other_sources_mean_what_they_meant() {
-    for [title, link, file] in blocks() {
-        let opened = open_link(link).expect(title);
-        assert!(opened.whole, "{title}");
-        assert_eq!(opened.remarks, [], "{title}");
-        let reading = read_json(file).expect(title);
-        assert_eq!(reading.remarks, [], "{title}");
-        assert_eq!(opened.sheet, reading.sheet, "{title}");
-        assert_eq!(to_link(&opened.sheet), link, "{title}");
-    }
-    assert_eq!(blocks().count(), 3);
-}
-
 #[test]
 fn frozen_sources_give_what_they_gave() {
-    let told: Vec<String> = blocks()
-        .map(|[title, link, _]| {
-            let analyses = report(&opened(link)).analyses;
+    let sources = frozen(FROZEN);
+    assert_eq!(sources.len(), 3);
+    let told: Vec<String> = sources
+        .iter()
+        .map(|(title, sheet)| {
+            let analyses = report(sheet).analyses;
             let (energy, generator) = (&analyses.energy, &analyses.generator);
             let generator = generator.map_or(String::new(), |generator| {
                 let (hours, fuel_l) = (generator.hours, generator.fuel_l);

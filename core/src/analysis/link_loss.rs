@@ -15,7 +15,7 @@ pub struct LinkLossReport {
     pub opening: Option<Opening>,
 }
 
-/// The same boat with its data link gone; a charge-disable signal of its own stays.
+/// A boat with its data link gone; a charge-disable signal of its own stays.
 fn unlinked(inputs: &Inputs) -> Inputs {
     let mut lost = *inputs;
     lost.reg.link = RegulatorLink::None;

@@ -36,7 +36,7 @@ pub struct PacksReport {
     /// What the fuse of each pack should be able to break \[kA\]; none where none
     /// is built for it.
     pub breaks_ka: Option<f64>,
-    /// The least rating of that fuse \[A\]: see [`fuse::least_rating_a`].
+    /// The least rating of that fuse \[A\]: see [`fuse::least_rating_a()`].
     pub fuse_least_a: f64,
     /// The next one that is sold \[A\]; none beyond the largest.
     pub fuse_a: Option<f64>,

@@ -19,7 +19,8 @@ pub struct RunReport {
     pub engine_loads: Vec<EngineLoad>,
     /// Current of the alternators that charge the house bank, at the start \[A\].
     pub start_a: f64,
-    /// The same half-way through the time \[A\].
+    /// Current of the alternators that charge the house bank, half-way through the
+    /// time \[A\].
     pub mid_a: f64,
     /// Current into the bank half-way through the time \[A\].
     pub mid_bank_a: f64,

@@ -2,7 +2,7 @@
 
 use crate::boat::section;
 use crate::boat::{BanksJoined, Basis, Current, Inputs, SecondRole, WayKind, Worksheet};
-use crate::boat::{choose, number, optional};
+use crate::boat::{Input, choose, number, optional};
 use crate::schema::{choice, effects};
 use crate::units::{AMPERE, METRE, MINUTE, PERCENT, VOLT, WATT};
 
@@ -56,61 +56,75 @@ choice! {
     }
 }
 
+/// The length of a run, out to its far end.
+const fn one_way(label: &'static str, usual_m: f64) -> Input {
+    number(label, METRE, 0.1, 100.0, usual_m).measured()
+}
+
+/// Where a run lies.
+const fn lies(label: &'static str, usual: Place) -> Input {
+    choose(label, Place::OPTIONS, usual as usize).help("Cable in a hot place may carry less.")
+}
+
+/// What a windlass or a thruster draws; nothing where there is none.
+const fn motor_draws(label: &'static str) -> Input {
+    number(label, AMPERE, 0.0, 2000.0, 0.0).nameplate()
+}
+
+/// How long a windlass or a thruster runs at a time.
+const fn motor_runs(label: &'static str) -> Input {
+    number(label, MINUTE, 0.1, 60.0, 3.0).nameplate().advanced()
+}
+
 section! {
     /// The runs of cable.
     Cable {
-        machine_m: f64 = number("Alternator to its battery", METRE, 0.1, 100.0, 3.0).measured()
+        machine_m: f64 = one_way("Alternator to its battery", 3.0)
             .help("One way, along the cable as it lies; the way back is counted too. Goes through the engine space.");
-        second_m: f64 = number("Second alternator to its battery", METRE, 0.1, 100.0, 3.0).measured()
+        second_m: f64 = one_way("Second alternator to its battery", 3.0)
             .help("One way, along the cable as it lies.")
             .when(|i| i.two.role != SecondRole::None);
-        converter_in_m: f64 = number("Start battery to DC-DC charger", METRE, 0.1, 100.0, 2.0).measured()
+        converter_in_m: f64 = one_way("Start battery to DC-DC charger", 2.0)
             .help("One way.")
             .when(converter);
-        converter_in_place: Place = choose("Cable to the DC-DC charger lies", Place::OPTIONS, 1)
-            .help("Cable in a hot place may carry less.")
+        converter_in_place: Place = lies("Cable to the DC-DC charger lies", Place::Engine)
             .when(converter);
-        converter_out_m: f64 = number("DC-DC charger to house bank", METRE, 0.1, 100.0, 2.0).measured()
+        converter_out_m: f64 = one_way("DC-DC charger to house bank", 2.0)
             .help("One way.")
             .when(converter);
-        converter_out_place: Place = choose("Cable from the DC-DC charger lies", Place::OPTIONS, 0)
-            .help("Cable in a hot place may carry less.")
+        converter_out_place: Place = lies("Cable from the DC-DC charger lies", Place::Outside)
             .when(converter);
-        bus_m: f64 = number("House bank to switch panel", METRE, 0.1, 100.0, 2.0).measured()
+        bus_m: f64 = one_way("House bank to switch panel", 2.0)
             .help("One way, to the bus bar or panel that feeds the house.");
-        bus_place: Place = choose("Cable to the switch panel lies", Place::OPTIONS, 0).advanced()
-            .help("Cable in a hot place may carry less.");
+        bus_place: Place = lies("Cable to the switch panel lies", Place::Outside).advanced();
         bus_peak_a: Option<f64> = optional("Peak house load", AMPERE, 1.0, 3000.0, "all of the list at once, or 50 A", |w| Some(usual_bus_peak_a(w))).measured()
             .help("At one moment, through that cable; a windlass or thruster with a cable of its own does not count.");
         inverter_w: f64 = number("Inverter", WATT, 0.0, 20_000.0, 0.0).nameplate()
             .help("Power it gives for minutes on end, on its plate; 0 without one.");
-        inverter_m: f64 = number("House bank to inverter", METRE, 0.1, 100.0, 1.5).measured()
+        inverter_m: f64 = one_way("House bank to inverter", 1.5)
             .help("One way. Short is worth more here than anywhere.")
             .when(inverter);
-        inverter_place: Place = choose("Cable to the inverter lies", Place::OPTIONS, 0).advanced()
-            .help("Cable in a hot place may carry less.")
+        inverter_place: Place = lies("Cable to the inverter lies", Place::Outside).advanced()
             .when(inverter);
-        windlass_a: f64 = number("Windlass", AMPERE, 0.0, 2000.0, 0.0).nameplate()
+        windlass_a: f64 = motor_draws("Windlass")
             .help("What it draws at its working load, on its plate; 0 without one, or where it has no cable from the house bank.");
-        windlass_m: f64 = number("House bank to windlass", METRE, 0.1, 100.0, 10.0).measured()
+        windlass_m: f64 = one_way("House bank to windlass", 10.0)
             .help("One way, along the cable as it lies; the way back is counted too.")
             .when(windlass);
-        windlass_min: f64 = number("Windlass runs at a time", MINUTE, 0.1, 60.0, 3.0).nameplate().advanced()
+        windlass_min: f64 = motor_runs("Windlass runs at a time")
             .help("As long as its maker allows at full load, or as long as you use it. Said beside its cable; the cable is sized as if it ran on and on.")
             .when(windlass);
-        windlass_place: Place = choose("Cable to the windlass lies", Place::OPTIONS, 0).advanced()
-            .help("Cable in a hot place may carry less.")
+        windlass_place: Place = lies("Cable to the windlass lies", Place::Outside).advanced()
             .when(windlass);
-        thruster_a: f64 = number("Thruster", AMPERE, 0.0, 2000.0, 0.0).nameplate()
+        thruster_a: f64 = motor_draws("Thruster")
             .help("What it draws at full thrust, on its plate; 0 without one, or where it has a battery of its own.");
-        thruster_m: f64 = number("House bank to thruster", METRE, 0.1, 100.0, 10.0).measured()
+        thruster_m: f64 = one_way("House bank to thruster", 10.0)
             .help("One way, along the cable as it lies; the way back is counted too.")
             .when(thruster);
-        thruster_min: f64 = number("Thruster runs at a time", MINUTE, 0.1, 60.0, 3.0).nameplate().advanced()
+        thruster_min: f64 = motor_runs("Thruster runs at a time")
             .help("As long as its maker allows at full thrust. Said beside its cable; the cable is sized as if it ran on and on.")
             .when(thruster);
-        thruster_place: Place = choose("Cable to the thruster lies", Place::OPTIONS, 0).advanced()
-            .help("Cable in a hot place may carry less.")
+        thruster_place: Place = lies("Cable to the thruster lies", Place::Outside).advanced()
             .when(thruster);
         motor_drop_pct: f64 = number("Allowed voltage drop, windlass and thruster", PERCENT, 0.2, 20.0, 10.0).advanced()
             .decided()

@@ -28,7 +28,7 @@ choice! {
 }
 
 impl Injection {
-    /// Where its torque curve would begin at a standstill, for [`torque_share`].
+    /// Where its torque curve would begin at a standstill, for [`torque_share()`](torque::torque_share()).
     pub(crate) fn torque_foot(self) -> f64 {
         match self {
             Injection::Direct => torque::DIRECT,

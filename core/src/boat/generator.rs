@@ -11,7 +11,7 @@ section! {
     Generator {
         kw: Option<f64> = optional("Generator's output", KILOWATT, 0.3, 100.0, "none aboard; in a comparison one that suits its charger", |w| w.inputs.has_generator().then(|| w.inputs.generator_kw())).nameplate()
             .help("What it gives for hours on end, from its plate; less than its peak.");
-        charger_a: Option<f64> = optional("Mains charger on it", AMPERE, 1.0, 1000.0, "the shore charger", |w| Some(w.inputs.shore.charger_a)).nameplate()
+        charger_a: Option<f64> = optional("Mains charger on it", AMPERE, 1.0, 1000.0, "the charger on shore power", |w| Some(w.inputs.shore.charger_a)).nameplate()
             .help("Most it gives house bank and loads together, in amperes at the bank. Left empty, the generator feeds the charger that shore power does.")
             .when(Inputs::has_generator);
         full_l_h: Option<f64> = optional("Fuel at full output", LITRE_PER_HOUR, 0.05, 40.0, "0.33 L for each kW·h", |w| Some(w.inputs.generator_full_l_h())).nameplate().spread_pct(20.0)

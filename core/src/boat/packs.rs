@@ -111,7 +111,7 @@ impl Inputs {
         }
     }
 
-    /// The same at the temperature of its cells \[A\].
+    /// Most that one pack may be charged with at the temperature of its cells \[A\].
     pub fn pack_limit_now_a(&self) -> f64 {
         self.charge_limit_a() / (self.pack_count() as f64 * self.packs_part())
     }
@@ -164,7 +164,7 @@ impl Inputs {
         self.charge_limit_a() * self.setting_part()
     }
 
-    /// The same at its usual temperatures \[A\].
+    /// The most to set at whatever charges the bank, at its usual temperatures \[A\].
     pub fn own_setting_limit_a(&self) -> f64 {
         self.own_charge_limit_a() * self.setting_part()
     }

@@ -16,8 +16,8 @@ const SMALL_ANCHOR_C: f64 = 135.0;
 const LARGE_ANCHOR_C: f64 = 120.0;
 const SMALL_W: f64 = 1400.0;
 const LARGE_W: f64 = 2800.0;
-/// The same where a rating in air of 93 °C is published \[°C\]: one that holds full
-/// field there within class H (180 °C) stays below 122 °C on the bench, within
+/// The usual winding temperature at the anchor where a rating in air of 93 °C is
+/// published \[°C\]: an alternator that holds full field there within class H (180 °C) stays below 122 °C on the bench, within
 /// class 200 below 144 °C (derived with this model).
 const HOT_RATED_ANCHOR_C: (f64, f64) = (122.0, 132.0);
 /// Heat that passes from winding to case for each kelvin in one of 1520 W, where
@@ -27,7 +27,7 @@ pub(crate) const LEAST_COUPLING_W_K: f64 = 2.0;
 /// What the winding's temperature may be \[°C\]: own reasoning.
 pub(super) const LEAST_ANCHOR_C: f64 = 105.0;
 pub(super) const MOST_ANCHOR_C: f64 = 165.0;
-/// The same where a rating in hot air is published \[°C\].
+/// From where to where it may be if a rating in hot air is published \[°C\].
 pub(crate) const HOT_RATED_ANCHOR_SPAN_C: (f64, f64) = (120.0, 145.0);
 
 /// Voltage that ratings are taken at for each 12 V block \[V\]: common practice.

@@ -46,7 +46,7 @@ pub fn differences(from: &Worksheet, to: &Worksheet, reader: &Reader) -> Vec<Dif
         let same_figure = from.inputs.get(key) == to.inputs.get(key);
         let same_known = from.knowledge(key) == to.knowledge(key);
         if !same_figure || !same_known {
-            let said = |sheet: &Worksheet| told(sheet, key, !same_known, reader);
+            let said = |sheet: &Worksheet| value_text(sheet, key, !same_known, reader);
             note(key.section.title(), key.spec().label, said(from), said(to));
         }
     }
@@ -82,7 +82,7 @@ pub fn differences(from: &Worksheet, to: &Worksheet, reader: &Reader) -> Vec<Dif
 }
 
 /// An input's value with its unit, and where asked how well it is known.
-pub(super) fn told(sheet: &Worksheet, key: Key, with_mark: bool, reader: &Reader) -> String {
+pub(super) fn value_text(sheet: &Worksheet, key: Key, with_mark: bool, reader: &Reader) -> String {
     let value = key.spec().shown_to(reader, sheet.inputs.get(key));
     match with_mark {
         true => format!("{value} ({})", sheet.knowledge(key).word()),

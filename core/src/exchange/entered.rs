@@ -2,7 +2,7 @@
 
 use crate::boat::{Key, Load, LoadRow, Month, Section, SectionId, Worksheet};
 use crate::exchange::differences::{
-    Described, described_arrangement, described_leg, described_month, told,
+    Described, described_arrangement, described_leg, described_month, value_text,
 };
 use crate::schema::Value;
 use crate::units::Reader;
@@ -25,7 +25,7 @@ pub fn entered(sheet: &Worksheet, reader: &Reader) -> Vec<EnteredPart> {
         let said = section.keys();
         let said = said.filter(|key| sheet.is_said(*key) && key.applies(&sheet.inputs));
         let line = |key: Key| {
-            let value = told(sheet, key, key.spec().is_fact(), reader);
+            let value = value_text(sheet, key, key.spec().is_fact(), reader);
             (key.spec().label.to_string(), value)
         };
         EnteredPart {

@@ -3,7 +3,7 @@
 
 use crate::boat::{Key, SectionId, Worksheet};
 use crate::decision::uncertainty::{Certainty, Range};
-use crate::exchange::differences::{Difference, told};
+use crate::exchange::differences::{Difference, value_text};
 use crate::exchange::style::Style;
 use crate::findings::Severity;
 use crate::report::Report;
@@ -86,7 +86,7 @@ fn known(sheet: &Worksheet) -> Vec<String> {
                 lines.push(format!(
                     "{}: {}",
                     key.spec().label,
-                    told(sheet, key, true, &Reader::METRIC)
+                    value_text(sheet, key, true, &Reader::METRIC)
                 ));
             } else {
                 more += 1;
@@ -161,7 +161,10 @@ fn results(sheet: &Worksheet, report: &Report, certainty: Option<&Certainty>) ->
         ),
     ];
     said.extend(text::sources::lines(report, reader));
-    said.extend(text::legs::engine_loads(&report.analyses.run, reader));
+    said.extend(text::charging_run::engine_loads(
+        &report.analyses.run,
+        reader,
+    ));
     if let Some(legs) = &report.analyses.legs {
         said.push(text::legs::totals(legs, reader).join(" "));
         let each = legs.legs.iter().enumerate();

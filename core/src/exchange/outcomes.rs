@@ -9,8 +9,8 @@ use crate::units::quantity::{ampere_hours, amperes, celsius};
 /// The main results that differ as they are written in a reader's units, one
 /// report's before the other's.
 pub fn outcomes(from: &Report, to: &Report, reader: &Reader) -> Vec<Difference> {
-    let before = told(from, reader);
-    let pairs = before.into_iter().zip(told(to, reader));
+    let before = main_results(from, reader);
+    let pairs = before.into_iter().zip(main_results(to, reader));
     pairs
         .filter(|((_, was), (_, is))| was != is)
         .map(|((label, was), (_, is))| Difference {
@@ -22,7 +22,8 @@ pub fn outcomes(from: &Report, to: &Report, reader: &Reader) -> Vec<Difference> 
         .collect()
 }
 
-fn told(report: &Report, reader: &Reader) -> [(&'static str, String); 8] {
+/// The main results as they are written, each with what it is called.
+fn main_results(report: &Report, reader: &Reader) -> [(&'static str, String); 8] {
     let answer = answer(report, reader);
     let peak = &report.analyses.run.alternators[0].peak;
     [

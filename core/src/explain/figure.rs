@@ -208,7 +208,7 @@ impl Figure {
         };
         Used {
             working: Some(self.id),
-            ..Used::told(self.name, self.unit, value.unwrap_or(f64::NAN))
+            ..Used::described(self.name, self.unit, value.unwrap_or(f64::NAN))
         }
     }
 }

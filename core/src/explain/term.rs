@@ -10,7 +10,7 @@ use crate::formula::{Argument, Body, Condition, Expr, Formula, Source};
 pub(super) enum Term {
     /// A number that is written as it is.
     Number(f64),
-    /// An input, a figure that is explained elsewhere, or one told in words. Its
+    /// An input, a figure that is explained elsewhere, or one described in words. Its
     /// symbol is the argument's, where it has none of its own.
     Figure(Used),
     /// A formula that ran.
@@ -240,4 +240,14 @@ impl Shown {
         let given: Vec<f64> = given.iter().map(|node| self.value(node)).collect();
         condition.holds(&given)
     }
+}
+
+/// A figure described in words.
+pub(super) fn described(name: &str, unit: &'static str, value: f64) -> Term {
+    Term::Figure(Used::described(name, unit, value))
+}
+
+/// A figure described in words that may not be there.
+pub(super) fn maybe(name: &str, unit: &'static str, value: Option<f64>) -> Term {
+    described(name, unit, value.unwrap_or(f64::NAN))
 }

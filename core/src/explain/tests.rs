@@ -23,16 +23,16 @@ fn curve(
     infinite * bend.max(0.0).sqrt() - (infinite - zero) / (speed * 2.0) * share.powf(0.5)
 }
 
-fn told(name: &str, unit: &'static str, value: f64) -> Term {
-    Term::Figure(Used::told(name, unit, value))
+fn described(name: &str, unit: &'static str, value: f64) -> Term {
+    Term::Figure(Used::described(name, unit, value))
 }
 
 fn given() -> [Term; 4] {
     [
-        told("output", "A", 120.0),
-        told("begins", "rpm", 1500.0),
-        told("speed", "rpm", 3000.0),
-        told("share", "%", 25.0),
+        described("output", "A", 120.0),
+        described("begins", "rpm", 1500.0),
+        described("speed", "rpm", 3000.0),
+        described("share", "%", 25.0),
     ]
 }
 
@@ -54,7 +54,7 @@ fn a_formula_with_symbols_and_with_figures() {
 #[test]
 fn a_bound_is_shown_where_it_acts() {
     let [infinite, zero, _, share] = given();
-    let slow = told("speed", "rpm", 1000.0);
+    let slow = described("speed", "rpm", 1000.0);
     let (shown, node) = Shown::of(&Term::of(curve::FORMULA, [infinite, zero, slow, share]));
     let text = text::symbols(&shown, &node);
     assert!(text.starts_with("I∞ · √(max(0, 1 − (n₀/n)²))"), "{text}");
@@ -63,8 +63,8 @@ fn a_bound_is_shown_where_it_acts() {
 #[test]
 fn the_second_alternators_symbols_have_a_dash() {
     let term = Term::Sum(vec![
-        told("one", "A", 1.0).symbol("I"),
-        told("two", "A", 2.0).symbol("I").of_second(),
+        described("one", "A", 1.0).symbol("I"),
+        described("two", "A", 2.0).symbol("I").of_second(),
     ]);
     let (shown, node) = Shown::of(&term);
     assert_eq!(text::symbols(&shown, &node), "I + I′");

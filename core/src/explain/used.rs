@@ -31,8 +31,8 @@ pub struct Used {
 }
 
 impl Used {
-    /// A figure told in words.
-    pub(super) fn told(name: &str, unit: &'static str, value: f64) -> Used {
+    /// A figure described in words.
+    pub(super) fn described(name: &str, unit: &'static str, value: f64) -> Used {
         Used {
             name: name.to_string(),
             value: Some(value).filter(|value| !value.is_nan()),
@@ -45,7 +45,7 @@ impl Used {
     pub(super) fn constant(constant: &Constant) -> Used {
         Used {
             symbol: constant.symbol.to_string(),
-            ..Used::told(constant.words, constant.unit, constant.value)
+            ..Used::described(constant.words, constant.unit, constant.value)
         }
     }
 

@@ -61,7 +61,7 @@ pub enum LithiumFinding {
         regulator: bool,
         /// Charge voltage \[V\].
         charge_v: f64,
-        /// The same of each cell \[V\].
+        /// Charge voltage of each cell \[V\].
         cell_v: f64,
         /// Where the management system opens \[V\].
         opens_v: f64,

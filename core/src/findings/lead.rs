@@ -97,7 +97,7 @@ pub struct LeadHigh {
     pub bank_c: f64,
     /// What it withstands at that temperature \[V\].
     pub highest_v: f64,
-    /// The same at 25 °C \[V\].
+    /// What it withstands at 25 °C \[V\].
     pub highest_25c_v: f64,
     /// 12 V blocks in series.
     pub blocks: f64,

@@ -17,7 +17,8 @@ const SAME_PART: f64 = 0.02;
 pub enum PackFinding {
     /// When one pack opens while charging, others get more than they may and follow.
     PacksFollow(PacksOpen),
-    /// The same with the peak house load: the boat goes dark.
+    /// When one pack opens at the peak house load, the others give more than they may and
+    /// follow: the boat goes dark.
     PacksFollowInUse(PacksOpen),
     /// With all connected one pack gives more than it may at the peak house load.
     PackOverDischarged {

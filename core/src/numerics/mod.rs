@@ -1,5 +1,5 @@
 //! Numerics that know nothing of boats: roots, linear equations, stepping
-//! through time, least squares, order. They use nothing of this crate.
+//! through time, least squares, statistics, order. They use nothing of this crate.
 
 pub mod bracketed_root;
 pub mod hermite;
@@ -9,7 +9,9 @@ pub mod least_squares;
 pub mod linear;
 pub mod ode;
 mod rodas;
+mod statistics;
 
 pub use bracketed_root::bracketed_root;
 pub use insertion_sort::insertion_sort;
 pub use interpolation::{interpolate, interpolate_evenly};
+pub use statistics::mean_and_deviation;

@@ -37,7 +37,7 @@ const TABLE_A: [[f64; 6]; GAUGES.len()] = [
 
 /// Note 1 of table 5, for engine spaces: 0.85 at 105 °C as reprints of the
 /// Coast Guard's guideline have it, the others from memory. Each is what
-/// [`air_factor`] gives at 50 °C, to half a hundredth.
+/// [`air_factor()`] gives at 50 °C, to half a hundredth.
 const NOTE_1: [f64; 6] = [0.58, 0.75, 0.78, 0.82, 0.85, 0.89];
 
 /// ISO 10133:2012, Small craft: electrical systems: extra-low-voltage d.c.

@@ -30,7 +30,7 @@ pub struct BeltType {
     pub usual_ratio: f64,
 }
 
-/// V-belts, so many of them side by side. Groove 36° (34 to 40°); a pull of
+/// One or more V-belts side by side. Groove 36° (34 to 40°); a pull of
 /// 350 N for 10 mm and 475 N for 13 mm (450 to 500 N); 0.065 and 0.11 kg/m;
 /// tight over slack 5: all from memory. Rule, wrap and pulley: common practice.
 const fn v_belts(
@@ -238,7 +238,7 @@ pub fn used_pct(#[symbol("a")] used: f64, #[symbol("b")] most: f64) -> f64 {
     (100.0 * used / most).min(MOST_USED_PCT)
 }
 
-/// The most that is told of how much of a belt is used \[%\].
+/// The largest figure given for how much of a belt is used \[%\].
 const MOST_USED_PCT: f64 = 1e5;
 
 /// Power of an alternator by the rule of the trade \[W\]: a horsepower for

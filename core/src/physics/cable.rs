@@ -199,13 +199,13 @@ pub fn inverter_a(
 }
 
 /// Voltage drop allowed \[V\] as a share (0 to 1) of the nominal voltage of a system
-/// of so many 12 V blocks.
+/// of `blocks` 12 V blocks in series.
 #[formula(symbol = "U_allowed", unit = "V", source = sources::ARITHMETIC)]
 pub fn allowed_v(#[symbol("p")] share: f64, #[symbol("N")] blocks: f64) -> f64 {
     share * 12.0 * blocks
 }
 
-/// The smallest gauge with so many circular mils; none beyond 4/0.
+/// The smallest gauge with at least this area \[circular mils\]; none beyond 4/0.
 pub fn gauge_of_mils(circular_mils: f64) -> Option<Gauge> {
     GAUGES
         .into_iter()

@@ -21,7 +21,7 @@ pub fn saved_ah(#[symbol("Q_given")] given_ah: f64, #[symbol("f_saved")] saved: 
     given_ah * (1.0 - saved)
 }
 
-/// A part of an energy \[W·h\], 0 to 1 of it.
+/// A part (0 to 1) of an energy \[W·h\].
 #[formula(symbol = "E", unit = "W·h", source = sources::ARITHMETIC)]
 pub fn part_wh(#[symbol("E")] energy_wh: f64, #[symbol("f")] part: f64) -> f64 {
     energy_wh * part

@@ -15,10 +15,11 @@ pub const MONTH_DAYS: [f64; 12] = [
     31.0, 28.25, 31.0, 30.0, 31.0, 30.0, 31.0, 31.0, 30.0, 31.0, 30.0, 31.0,
 ];
 
-/// Air is warmest in the north so many months after the middle of January: the
+/// When the air is warmest in the north, in months after the middle of January: on the
 /// first of August.
 const AIR_WARMEST: f64 = 6.5;
-/// The sea: the last week of August.
+/// When the sea is warmest there, in months after the middle of January: in the last
+/// week of August.
 const SEA_WARMEST: f64 = 7.3;
 /// Half of the difference between summer and winter at the pole, north \[K\].
 const AIR_NORTH_K: f64 = 10.5;

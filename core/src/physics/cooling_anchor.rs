@@ -4,7 +4,8 @@
 use crate::numerics::bracketed_root;
 use crate::physics::losses::{Losses, LossesAtSpeed};
 use crate::physics::output::OutputCurve;
-use crate::physics::thermal::{AirBalance, Build, Temperatures, ThermalNetwork};
+use crate::physics::thermal::{AirBalance, Temperatures, ThermalNetwork};
+use crate::physics::thermal_build::Build;
 
 /// Cooling factors between which one is looked for.
 const SPAN: (f64, f64) = (0.02, 50.0);

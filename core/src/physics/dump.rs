@@ -23,7 +23,7 @@ pub struct StandardPulse {
     pub clamped_v: f64,
 }
 
-/// The pulse for a system of so many 12 V blocks; none for 48 V, which the
+/// The pulse for a system of `blocks` 12 V blocks in series; none for 48 V, which the
 /// standard does not cover. ISO 16750-2, tests A and B. In 24 V systems the
 /// clamp is agreed with the customer, 58 to 65 V; the higher is taken.
 pub fn standard_pulse(blocks: f64) -> Option<StandardPulse> {
@@ -46,8 +46,8 @@ pub fn standard_pulse(blocks: f64) -> Option<StandardPulse> {
     }
 }
 
-/// What electronics withstand for a moment in a system of so many 12 V blocks
-/// \[V\]: 35 V in 12 V (common practice), the suppressed pulse of ISO 16750-2 in
+/// What electronics withstand for a moment in a system of `blocks` 12 V blocks in
+/// series \[V\]: 35 V in 12 V (common practice), the suppressed pulse of ISO 16750-2 in
 /// 24 V, and 70 V in 48 V, where ISO 21780 allows 60 V for long (from memory).
 pub fn withstand_v(blocks: f64) -> f64 {
     if blocks < 1.5 {
@@ -59,7 +59,7 @@ pub fn withstand_v(blocks: f64) -> f64 {
     }
 }
 
-/// What a surge suppressor for a system of so many 12 V blocks usually lets
+/// What a surge suppressor for a system of `blocks` 12 V blocks in series usually lets
 /// through \[V\]: by ISO 16750-2, and 65 V in 48 V, above the 58.4 V that 16
 /// lithium cells may reach and below the 70 V that electronics withstand (own
 /// reasoning).
@@ -111,7 +111,7 @@ pub fn open_peak_v(
 }
 
 /// Peak that an alternator's voltage jumps to with nothing to hold it \[V\]: as
-/// [`open_peak_v`] has it, and never below the voltage before the jump \[V\].
+/// [`open_peak_v()`] has it, and never below the voltage before the jump \[V\].
 #[formula(symbol = "U_peak", unit = "V", source = sources::OWN_REASONING)]
 pub fn peak_v(
     #[symbol("V")] test_v: f64,
@@ -129,7 +129,7 @@ const PER_SPEED: f64 = 1.732_050_807_568_877_2 * std::f64::consts::FRAC_2_PI;
 
 /// What a lead battery left on the alternator lets the voltage rise to \[V\]: the
 /// voltage before \[V\], and what the current \[A\] adds over the resistance of each
-/// of so many 12 V blocks \[Ω\].
+/// \[Ω\] of `blocks` 12 V blocks in series.
 #[formula(symbol = "U_lead", unit = "V", source = sources::OHM)]
 pub fn lead_left_v(
     #[symbol("U")] volts: f64,

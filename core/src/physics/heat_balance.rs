@@ -37,8 +37,8 @@ pub fn to_air_w_k(
     reference_w_k * size * cooling * fan
 }
 
-/// Heat from body or rectifier plate to the air for each kelvin \[W/K\], told
-/// against that from the winding of an alternator of 1520 W.
+/// Heat from body or rectifier plate to the air for each kelvin \[W/K\], of
+/// an alternator of 1520 W: a share of what its winding gives.
 #[formula(symbol = "G_1520", unit = "W/K", source = sources::THERMAL_NETWORK)]
 pub fn beside_winding_w_k(
     #[symbol("G_w,1520")] winding_w_k: f64,
@@ -187,8 +187,8 @@ pub fn space_air_c(
         / (engine_w_k + flow_w_k + wall_w_k)
 }
 
-/// What warms up from one temperature to another \[°C\], two thirds of the way in
-/// each `two_thirds_min` \[min\], after so many minutes.
+/// Temperature of what warms up from `start_c` to `hot_c` \[°C\], after `minutes`
+/// \[min\]; in each `two_thirds_min` \[min\] it covers about two thirds of what is left.
 #[formula(symbol = "T", unit = "°C", source = sources::HEAT_OF_AIR)]
 pub fn warming_c(
     #[symbol("T_hot")] hot_c: f64,

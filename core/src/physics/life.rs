@@ -7,6 +7,9 @@ use crate::physics::sources;
 /// Life of insulation at the temperature of its class \[h\]: the index of IEC 60172
 /// and IEC 60085 is found with 20 000 h (as summarised).
 const AT_CLASS_H: f64 = 20_000.0;
+/// Longest life that is told \[h\]: nobody has tried insulation for longer, and other
+/// causes end an alternator before.
+const LONGEST_H: f64 = 100_000.0;
 /// Life of a mineral lithium grease in a small ball bearing at 70 °C \[h\]; from
 /// memory.
 const GREASE_H: f64 = 20_000.0;
@@ -14,10 +17,10 @@ const GREASE_H: f64 = 20_000.0;
 const GREASE_C: f64 = 70.0;
 
 /// Hours that insulation lasts at a temperature \[°C\], of a class that bears `class_c`
-/// \[°C\]: half as long for each 10 K.
+/// \[°C\]: half as long for each 10 K, and 100 000 h at the most.
 #[formula(symbol = "t_ins", unit = "h", source = sources::INSULATION_LIFE)]
 pub fn insulation_h(#[symbol("T_class")] class_c: f64, #[symbol("T_w")] winding_c: f64) -> f64 {
-    AT_CLASS_H * 2.0_f64.powf((class_c - winding_c) / 10.0)
+    (AT_CLASS_H * 2.0_f64.powf((class_c - winding_c) / 10.0)).min(LONGEST_H)
 }
 
 /// Hours that a bearing's grease lasts at the temperature of the case \[°C\]: half as

@@ -28,5 +28,6 @@ pub mod regulator;
 pub mod solar;
 pub mod sources;
 pub mod thermal;
+pub mod thermal_build;
 pub(crate) mod thermal_shares;
 pub mod torque;

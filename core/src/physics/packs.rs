@@ -20,9 +20,9 @@ fn resistances(packs: usize, spread: f64) -> impl DoubleEndedIterator<Item = f64
     (0..packs).map(move |at| relative_ohm(at as f64, packs as f64, spread))
 }
 
-/// Resistance of one of several packs over the middle one: the pack with a number
-/// from 0, so many packs (two or more), spread evenly so that the last lies above the
-/// first by a part (0 to 1) of the middle.
+/// Resistance of one of `packs` packs (two or more) over that of the middle one, by its
+/// `number` from 0: they are spread evenly, so that the last lies above the first by
+/// `spread` (0 to 1) of the middle.
 #[formula(symbol = "r", unit = "", source = sources::OWN_REASONING)]
 pub fn relative_ohm(
     #[symbol("k")] number: f64,
@@ -44,7 +44,7 @@ pub fn conductances(packs: usize, spread: f64) -> f64 {
     resistances(packs, spread).map(|ohm| 1.0 / ohm).sum()
 }
 
-/// Sum of the limits of so many packs \[A\].
+/// Sum of the limits of `packs` equal packs \[A\].
 #[formula(symbol = "I_all", unit = "A", source = sources::ARITHMETIC)]
 pub fn limits_a(#[symbol("N")] packs: f64, #[symbol("I_pack")] limit_a: f64) -> f64 {
     limit_a * packs

@@ -14,7 +14,8 @@ pub fn folded(
     ((set_point_c + band_k / 2.0 - sensed_c) / band_k).clamp(0.0, 1.0)
 }
 
-/// Part of full field, 0 to 1, during a soft start of so many minutes.
+/// Part of full field, 0 to 1, that a soft start of `ramp_min` \[min\] allows after
+/// `minutes` \[min\].
 #[formula(symbol = "u", unit = "", source = sources::COMMON_PRACTICE)]
 pub fn soft_start(#[symbol("t")] minutes: f64, #[symbol("t_ramp")] ramp_min: f64) -> f64 {
     (minutes / ramp_min).clamp(0.0, 1.0)
@@ -31,7 +32,7 @@ pub fn held_part(
     ((held_v - bank_v) / band_v).clamp(0.0, 1.0)
 }
 
-/// The band of [`held_part`] for each 12 V \[V\]: two regulators that are set 0.1 V
+/// The band of [`held_part()`] for each 12 V \[V\]: two regulators that are set 0.1 V
 /// apart already take turns (common practice), half of that is own reasoning.
 pub const HELD_BAND_V: f64 = 0.05;
 

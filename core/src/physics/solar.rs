@@ -24,8 +24,8 @@ pub fn full_sun_hours(#[symbol("K")] clearness: f64, #[symbol("H₀")] outside_a
     clearness * outside_air_mj / FULL_SUN_MJ
 }
 
-/// Part of their label that panels give, 0 to 1: what a cool panel would, and
-/// what heat leaves of it.
+/// Part of their rated power that panels give, 0 to 1: what a cool panel would give,
+/// times what heat leaves of it.
 #[formula(symbol = "η", unit = "", source = sources::SOLAR)]
 pub fn warm_yield(#[symbol("η_sun")] yield_share: f64, #[symbol("k_heat")] heat: f64) -> f64 {
     yield_share * heat

@@ -7,16 +7,17 @@
 //! an experiment; its first page was seen, not its numbers. Shares and exponents
 //! here are our own reasoning and from memory: no open measurement of winding,
 //! rectifier and case temperatures of a small alternator was found. One
-//! temperature, the anchor (`cooling_anchor`), scales the lot, and how heat
-//! divides between the ways out is a range: a logged run is worth so much.
+//! temperature, the anchor (`cooling_anchor`), scales them all, and how heat
+//! divides between the ways out is known only as a range: that is why a logged run is
+//! worth taking.
 
 use crate::numerics::linear;
 use crate::physics::copper::COEFFICIENT_PER_K;
-pub use crate::physics::heat_balance::fan_factor;
 use crate::physics::heat_balance::{
-    beside_winding_w_k, body_heat_w, heat_to_air_w, inlet_c, rotor_c, size, to_air_w_k, to_body_w_k,
+    beside_winding_w_k, body_heat_w, heat_to_air_w, inlet_c, rotor_c, to_air_w_k, to_body_w_k,
 };
 use crate::physics::losses::{Losses, OpenLosses};
+use crate::physics::thermal_build::Build;
 use crate::physics::thermal_shares::{
     BODY_CAPACITY, FAN_HEAT_IN_BODY, RECTIFIER_BODY, RECTIFIER_CAPACITY, RECTIFIER_CAPACITY_FIXED,
     WINDING_AIR, WINDING_CAPACITY,
@@ -54,42 +55,6 @@ impl Temperatures {
             rectifier_c: self.rectifier_c.max(other.rectifier_c),
             air_c: self.air_c.max(other.air_c),
         }
-    }
-}
-
-/// How an alternator is built, as far as its heat goes. The rating says how large
-/// the surfaces are that heat passes through; the mass says how much heat warms
-/// it by a kelvin, and so how long it takes to get hot, and nothing else.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Build {
-    /// Its mass \[kg\].
-    pub mass_kg: f64,
-    /// Rated current times the voltage of the rating \[W\].
-    pub rated_w: f64,
-    /// Rotor above body \[K\].
-    pub rotor_rise_k: f64,
-    /// How its heat divides between the ways out.
-    pub paths: HeatPaths,
-}
-
-/// How an alternator's heat divides between its ways out. What is not known of
-/// it moves the hot current of the same winding on the bench by up to two fifths.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct HeatPaths {
-    /// From winding to body, of an alternator of 1520 W \[W/K\]: 2 to 10.
-    pub winding_body_w_k: f64,
-    /// From body to air, over that from winding to air: 1 to 2.
-    pub body_air: f64,
-    /// From rectifier plate to air, over that from winding to air.
-    pub rectifier_air: f64,
-    /// Part of the cooling that there is without the fan, 0 to 1.
-    pub still_air: f64,
-}
-
-impl Build {
-    /// Its surfaces against those of the alternator the conductances are given for.
-    pub fn size(&self) -> f64 {
-        size(self.rated_w)
     }
 }
 
@@ -149,8 +114,8 @@ impl ThermalNetwork {
         }
     }
 
-    /// The same with its three air conductances multiplied by `factor`, as
-    /// [`fan_factor()`] says.
+    /// This network with its three air conductances multiplied by `factor`, as
+    /// [`fan_factor()`](crate::physics::heat_balance::fan_factor()) says.
     pub fn with_fan(self, factor: f64) -> ThermalNetwork {
         ThermalNetwork {
             winding_air: self.winding_air * factor,
@@ -160,12 +125,13 @@ impl ThermalNetwork {
         }
     }
 
-    /// The same with its fan at a standstill.
+    /// This network with its fan at a standstill; `fan_factor` is what [`Self::with_fan`]
+    /// was given.
     pub fn fan_stopped(&self, fan_factor: f64) -> ThermalNetwork {
         self.with_fan(self.still_air / fan_factor)
     }
 
-    /// The same with its heat capacities multiplied by `factor`, as a logged run may ask.
+    /// This network with its heat capacities multiplied by `factor`, as a logged run may ask.
     pub fn with_heat_capacity(self, factor: f64) -> ThermalNetwork {
         ThermalNetwork {
             winding_j_k: self.winding_j_k * factor,

@@ -1,13 +1,13 @@
 //! How the parts of an alternator share its heat: conductances and capacities of
 //! one of 1520 W, and how they change with size. What differs from one make to
 //! the next, and moves the answer, is no constant but an input: see
-//! [`HeatPaths`](crate::physics::thermal::HeatPaths).
+//! [`HeatPaths`](crate::physics::thermal_build::HeatPaths).
 
 /// Conductance from the winding of an alternator of 1520 W (108 A at 14 V) to the
-/// air before the cooling factor \[W/K\]: all others are told against it, so that
-/// its own size says nothing.
+/// air before the cooling factor \[W/K\]: all others are given as multiples of it,
+/// so that its own size does not matter.
 pub(crate) const WINDING_AIR: f64 = 3.0;
-/// That from its rectifier plate to its body \[W/K\].
+/// Conductance from the rectifier plate of that alternator to its body \[W/K\].
 pub(crate) const RECTIFIER_BODY: f64 = 0.8;
 pub(crate) const SHARES_OF_W: f64 = 1520.0;
 /// How they grow with the rated power. In machines of one design, surfaces (slot

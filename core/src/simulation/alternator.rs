@@ -1,24 +1,21 @@
 //! One alternator on this boat: calibrated once, then at the speed it turns,
 //! with what its regulator allows.
 
-use crate::boat::{CapAt, Connection, InstalledAlternator, RegulatorKind, SensorPlace};
+use crate::boat::{CapAt, Connection, InstalledAlternator, RegulatorKind};
 use crate::physics::drive::shaft_rpm;
+use crate::physics::heat_balance::fan_factor;
 use crate::physics::losses::{LossModel, Losses, LossesAtSpeed, OpenLosses};
 use crate::physics::output::{CurveAtSpeed, OutputCurve};
 use crate::physics::regulator::{folded, soft_start};
-use crate::physics::thermal::{Temperatures, ThermalNetwork, fan_factor};
+use crate::physics::thermal::{Temperatures, ThermalNetwork};
 use crate::simulation::Limit;
 use crate::simulation::cooling::{calibrated_cooling, winding_lead};
-use crate::simulation::moment::ThermalState;
 use crate::simulation::rated::{alternator_build, installed_network, output_curve, rated_losses};
 use crate::simulation::regulators::{BUILT_IN_AT_C, BuiltInRegulator, ExternalRegulator};
 
-/// A sensor quicker than this does not lag \[s\].
-const LEAST_LAG_S: f64 = 1.0;
-
-/// An alternator with its curve, losses and cooling worked out, at no speed
-/// yet. Calibrating is the dear part: once done, [`Self::at_engine_rpm`] puts
-/// the alternator to any speed for next to nothing.
+/// An alternator with its curve, losses and cooling worked out, for any speed.
+/// Calibrating it costs time; once that is done, [`Self::at_engine_rpm`] costs next to
+/// nothing.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CalibratedAlternator {
     /// Its output.
@@ -149,7 +146,7 @@ pub struct AlternatorAtSpeed {
     /// Whether it is of the voltage of the battery it is led to; one that is
     /// not must not be connected and gives nothing.
     pub fits: bool,
-    regulator: Option<ExternalRegulator>,
+    pub(super) regulator: Option<ExternalRegulator>,
     built_in: Option<BuiltInRegulator>,
 }
 
@@ -207,27 +204,10 @@ impl AlternatorAtSpeed {
             .unwrap_or((1.0, Limit::AlternatorOutput))
     }
 
-    /// The same with a sensor that has failed: its regulator goes on with a part of
-    /// full field, 0 to 1, whatever the temperature.
-    pub fn without_sensor(mut self, part: f64) -> AlternatorAtSpeed {
-        if let Some(regulator) = &mut self.regulator {
-            regulator.without_sensor = Some(part);
-        }
-        self
-    }
-
     /// Whether its field is let up over some time.
     pub fn starts_slowly(&self) -> bool {
         self.regulator
             .is_some_and(|regulator| regulator.ramp_s > 0.0)
-    }
-
-    /// The alternator so warm, its sensor having felt all of it \[°C\].
-    pub(crate) fn warm(&self, t: &Temperatures) -> ThermalState {
-        ThermalState {
-            t: *t,
-            sensed_c: self.felt_c(t),
-        }
     }
 
     /// Whether its winding is known as well as the rest of it.
@@ -240,50 +220,6 @@ impl AlternatorAtSpeed {
     pub fn winding_may_be_c(&self, t: &Temperatures) -> Option<f64> {
         let lead_k = (t.winding_c - t.body_c).max(0.0);
         (!self.winding_known()).then_some(t.body_c + self.winding_lead * lead_k)
-    }
-
-    /// What the sensor would read if it did not lag \[°C\].
-    pub fn felt_c(&self, t: &Temperatures) -> f64 {
-        let Some(regulator) = &self.regulator else {
-            return t.body_c;
-        };
-        let place_c = match regulator.sensor {
-            SensorPlace::Case => t.body_c,
-            SensorPlace::Winding => t.winding_c,
-            SensorPlace::Rectifier => t.rectifier_c,
-        };
-        place_c - regulator.low_k
-    }
-
-    /// Whether the sensor lags behind its place.
-    pub fn lags(&self) -> bool {
-        self.regulator
-            .is_some_and(|regulator| regulator.lag_s >= LEAST_LAG_S)
-    }
-
-    /// What the sensor feels \[°C\]: one that lags has a temperature of its own.
-    pub fn sensed_c(&self, t: &Temperatures, own_c: f64) -> f64 {
-        if self.lags() { own_c } else { self.felt_c(t) }
-    }
-
-    /// Rate of change of a lagging sensor's own temperature \[K/s\]: (T − T_sensor)/τ.
-    pub fn sensor_rate(&self, t: &Temperatures, own_c: f64) -> f64 {
-        match &self.regulator {
-            Some(regulator) if self.lags() => (self.felt_c(t) - own_c) / regulator.lag_s,
-            _ => 0.0,
-        }
-    }
-
-    /// What the sensor feels after the alternator has stood for a time \[s\] and
-    /// come to temperatures, having felt `own_c` before \[°C\].
-    pub(super) fn sensor_after(&self, t: &Temperatures, own_c: f64, seconds: f64) -> f64 {
-        let felt_c = self.felt_c(t);
-        match &self.regulator {
-            Some(regulator) if self.lags() => {
-                felt_c + (own_c - felt_c) * (-seconds / regulator.lag_s).exp()
-            }
-            _ => felt_c,
-        }
     }
 
     /// Full-field output as rated, at this speed \[A\].

@@ -56,8 +56,8 @@ impl Carried {
         plant
     }
 
-    /// The same after the engine has stood for a time \[s\] in which the bank gave
-    /// a charge \[A·h\]. A sensor that lags has come as near to the part it sits on
+    /// What is carried on once the engine has stood for a time \[s\] in which the bank
+    /// gave a charge \[A·h\]. A sensor that lags has come as near to the part it sits on
     /// as its lag allows: own reasoning.
     pub fn rested(&self, plant: &Plant, seconds: f64, drawn_ah: f64) -> Carried {
         if seconds <= 0.0 {

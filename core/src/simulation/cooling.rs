@@ -9,7 +9,8 @@ use crate::physics::cooling_anchor::{
 };
 use crate::physics::losses::{LossModel, LossesAtSpeed};
 use crate::physics::output::OutputCurve;
-use crate::physics::thermal::{AirBalance, Build, HeatPaths};
+use crate::physics::thermal::AirBalance;
+use crate::physics::thermal_build::{Build, HeatPaths};
 use crate::simulation::rated::{alternator_build, installed_network, output_curve, rated_losses};
 
 /// The cooling factor that meets what is known of an alternator, and whether one

@@ -3,7 +3,7 @@
 use crate::boat::{Injection, Inputs};
 use crate::physics::fuel::{Willans, friction_kpa, friction_kw, willans};
 
-/// What the way of injection adds to an engine's friction, C₁ \[kPa\]; see [`friction_kpa`].
+/// What the way of injection adds to an engine's friction, C₁ \[kPa\]; see [`friction_kpa()`].
 pub(crate) fn chamber_kpa(injection: Injection) -> f64 {
     match injection {
         Injection::Direct => 75.0,

@@ -128,8 +128,8 @@ impl SpaceAir {
             - self.wall_w_k * (air_c - self.cabin_c)
     }
 
-    /// The balance it comes to with the engine warm and other alternators giving
-    /// it some heat \[W\].
+    /// The heat balance of the air with the engine warm and other alternators giving it
+    /// `other_w` \[W\].
     pub fn balance(&self, other_w: f64) -> AirBalance {
         match self.measured_hot_c {
             Some(hot_c) => AirBalance::Fixed(hot_c),

@@ -40,7 +40,7 @@ pub(crate) struct Stopped {
 /// Parts of a state beside those of the alternators: air and engine block.
 const SHARED: usize = 2;
 
-/// Parts of a state with so many alternators.
+/// How many figures the state of a number of alternators has.
 const fn parts(alternators: usize) -> usize {
     SHARED + 3 * alternators
 }
@@ -57,7 +57,7 @@ impl Stopped {
         row
     }
 
-    /// The state of so many alternators that stands in a row.
+    /// The state of a number of alternators, from a row of figures.
     fn of_row<const N: usize>(row: &[f64; N], alternators: usize) -> Stopped {
         let [air_c, engine_c] = [row[0], row[1]];
         let temperatures = |alternator: usize| {
@@ -144,7 +144,8 @@ fn cooled<const N: usize>(plant: &Plant, start: &Stopped, last_s: f64) -> Vec<Ve
     pieces
 }
 
-/// The same between two times \[s\] after stopping in which nothing is switched.
+/// How the alternators and their air cool between two times after stopping \[s\], in
+/// which nothing is switched.
 fn cooled_between<const N: usize>(
     plant: &Plant,
     start: &Stopped,

@@ -46,7 +46,7 @@ impl MainsCharger {
         MainsCharger::of(inputs, charger_a * part.min(1.0))
     }
 
-    /// One of so many amperes. It holds the bank's charge voltage, compensated for
+    /// A charger that gives up to `most_a` \[A\]. It holds the bank's charge voltage, compensated for
     /// temperature, as a charger set for that bank does.
     fn of(inputs: &Inputs, most_a: f64) -> MainsCharger {
         MainsCharger {

@@ -1,17 +1,16 @@
 //! Running the engine: what flows, what limits it, and what gets hot.
 //!
-//! [`alternator`] is one alternator, `rated` as its plate says, `cooling` how well it is cooled, [`alternators`] all of the boat's,
-//! [`engine_space`] the air around them, [`plant`] the whole boat as prepared
+//! [`alternator`] is one alternator, `rated` as its plate says, `cooling` how well it
+//! is cooled, `sensor` what its regulator's sensor feels, [`alternators`] all of the
+//! boat's, [`engine_space`] the air around them, [`plant`] the whole boat as prepared
 //! numbers, `flow` what flows at one [`moment`] (`operating_point`, `sources` from
-//! whom, `sharing` how several share it);
-//! [`management`] what the bank's management system does about it, [`opening`] when; [`run`] steps
-//! through a whole run and [`Trace`](run::Trace) reads the answers off it;
-//! [`carried`] is what one run leaves to the next, `charge_balance` where its
-//! ampere-hours went, `switched` what is switched in its course, such as an
-//! [`engine_load`];
-//! [`heat_soak`] watches the heat after the engine stops; [`steady_state`] finds
-//! where everything settles without a run; [`mains_charger`] charges from shore power or a
-//! generator.
+//! whom, `sharing` how several share it); [`management`] what the bank's management
+//! system does about it, [`opening`] when; [`run`] steps through a whole run and
+//! [`Trace`](run::Trace) reads the answers off it; [`carried`] is what one run leaves
+//! to the next, `charge_balance` where its ampere-hours went, `switched` what is
+//! switched in its course, such as an [`engine_load`]; [`heat_soak`] watches the heat
+//! after the engine stops; [`steady_state`] finds where everything settles without a
+//! run; [`mains_charger`] charges from shore power or a generator.
 //!
 //! It asks numerics, physics and the worksheet, and draws no conclusions.
 
@@ -40,6 +39,7 @@ pub(crate) mod rated;
 mod regulators;
 pub mod run;
 mod run_state;
+mod sensor;
 mod sharing;
 mod sources;
 pub mod steady_state;

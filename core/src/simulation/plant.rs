@@ -145,7 +145,7 @@ impl Plant {
         }
     }
 
-    /// The same boat with a bank of which nothing is frozen.
+    /// This boat with a bank of which nothing is frozen.
     pub(crate) fn thawed(&self) -> Plant {
         Plant {
             bank: self.bank.thawed(),

@@ -4,7 +4,8 @@
 use crate::boat::{Curve, InstalledAlternator};
 use crate::physics::losses::RatedLosses;
 use crate::physics::output::{OutputCurve, through_points, through_rating};
-use crate::physics::thermal::{Build, HeatPaths, ThermalNetwork};
+use crate::physics::thermal::ThermalNetwork;
+use crate::physics::thermal_build::{Build, HeatPaths};
 
 /// Its output curve, and whether the points it is given by make one.
 pub(super) fn output_curve(installed: &InstalledAlternator) -> (OutputCurve, bool) {

@@ -10,7 +10,7 @@ pub(super) struct BuiltInRegulator {
     pub(super) drop_v_k: f64,
 }
 
-/// Temperature that the voltage of a built-in regulator is told at \[°C\].
+/// Temperature at which the voltage of a built-in regulator is stated \[°C\].
 pub(super) const BUILT_IN_AT_C: f64 = 20.0;
 
 /// An external regulator's settings.

@@ -68,9 +68,8 @@ pub(super) fn shared(
     shares_a
 }
 
-/// Across so many kelvin around their mean temperature a link that keeps
-/// alternators equally warm moves the current from the warmer to the cooler one.
-/// Own reasoning.
+/// Band around their mean temperature across which a link that keeps alternators equally
+/// warm moves the current from the warmer to the cooler one \[K\]: own reasoning.
 const EQUAL_BAND_K: f64 = 10.0;
 
 /// The part of its own that each gives so that all come to the same temperature

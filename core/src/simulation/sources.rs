@@ -164,8 +164,8 @@ impl<'a> Sources<'a> {
         shares_a
     }
 
-    /// The same where a link shares it: by what each could give at full field, or so
-    /// that all come to the same temperature.
+    /// What each alternator gives of `house_a` \[A\] where a link shares it: by what each
+    /// could give at full field, or so that all come to the same temperature.
     fn linked_shares_a(
         &self,
         house_a: f64,

@@ -15,7 +15,7 @@ impl Alternators {
 }
 
 impl Plant {
-    /// The same boat with loads that draw from the start of the run.
+    /// This boat with loads that draw from the start of the run.
     pub fn with_engine_loads(self, engine_loads: Vec<SwitchedLoad>) -> Plant {
         Plant {
             engine_loads,
@@ -23,7 +23,7 @@ impl Plant {
         }
     }
 
-    /// The same boat with its engine loads shared by so many equal runs.
+    /// This boat with its engine loads shared by `runs` equal runs.
     pub(crate) fn in_runs(&self, runs: f64) -> Plant {
         let share = |load: &SwitchedLoad| SwitchedLoad {
             until_s: load.until_s / runs,

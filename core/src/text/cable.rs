@@ -1,14 +1,14 @@
 //! What there is to say of cables and fuses beside their figures.
 
 use crate::analysis::cable::{
-    AlternatorFuse, CableChoice, CableRemark, CableRun, Carries, RunNote, SizingReason,
+    AlternatorFuse, CableChoice, CableRemark, CableRun, Cables, Carries, RunNote, SizingReason,
 };
 use crate::boat::Flag;
 use crate::physics::fuse::{BARE_MM, SHEATHED_MM};
 use crate::text::words;
 use crate::units::Reader;
 use crate::units::quantity::{
-    Quantity, QuantityKind, amperes, celsius, minutes, percent, rpm, volts,
+    Quantity, QuantityKind, amperes, celsius, kiloamperes_of, minutes, percent, rpm, volts,
 };
 
 /// Where the figures come from.
@@ -219,6 +219,17 @@ pub fn note(note: &RunNote, reader: &Reader) -> String {
             show(volts(drop_v).to(2))
         ),
     }
+}
+
+/// What the figures rest on: air, insulation, and the bank's short circuit.
+pub fn basis(cables: &Cables, reader: &Reader) -> String {
+    format!(
+        "Calculated for air of {} in the engine space and {} elsewhere, insulation rated for {}, and {} from a short at the house bank's posts.",
+        reader.show(celsius(cables.engine_air_c)),
+        reader.show(celsius(cables.other_air_c)),
+        reader.show(celsius(cables.insulation_c)),
+        reader.show(kiloamperes_of(cables.short_circuit_a)),
+    )
 }
 
 /// How the figures differ from those of the tables.

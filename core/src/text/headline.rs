@@ -188,3 +188,15 @@ pub fn sentence(sheet: &Worksheet, report: &Report, reader: &Reader) -> String {
     }
     format!("{} {day} {holds}", answer.verdict)
 }
+
+/// What the alternator gives at the engine speed of the worksheet, hot and cold.
+pub fn output_at_speed(sheet: &Worksheet, report: &Report, reader: &Reader) -> String {
+    let analyses = &report.analyses;
+    format!(
+        "With the engine at {} the alternator turns at {} and holds {} hot, of {} cold.",
+        reader.show(rpm(sheet.inputs.eng.rpm)),
+        reader.show(rpm(analyses.alternators[0].shaft_rpm)),
+        reader.show(amperes(analyses.output.hot_a)),
+        reader.show(amperes(analyses.output.full_cold_a))
+    )
+}

@@ -1,8 +1,7 @@
 //! The day as legs in sentences.
 
-use crate::analysis::RunReport;
 use crate::analysis::legs::{LegReport, LegsReport};
-use crate::boat::{EngineLoad, Purpose};
+use crate::boat::Purpose;
 use crate::text::words;
 use crate::units::Reader;
 use crate::units::quantity::{
@@ -37,26 +36,6 @@ fn hours(h: f64, reader: &Reader) -> String {
 
 fn litres(l: f64) -> Quantity {
     Quantity::new(l, QuantityKind::Fuel).to(1)
-}
-
-/// What runs only with the engine, in the charging run; none where nothing does.
-pub fn engine_loads(run: &RunReport, reader: &Reader) -> Option<String> {
-    let draws = |load: &EngineLoad| {
-        format!(
-            "{} draws {} for {}",
-            load.name.trim(),
-            reader.show(amperes(load.amperes)),
-            reader.show(minutes(60.0 * load.hours))
-        )
-    };
-    let each: Vec<String> = run.engine_loads.iter().map(draws).collect();
-    (!each.is_empty()).then(|| {
-        format!(
-            "From the start of the run, beside {} of house load: {}.",
-            reader.show(amperes(run.house_load_a).to(1)),
-            each.join(", ")
-        )
-    })
 }
 
 /// The totals: how long the engine runs and what for, the fuel, and how the bank

@@ -12,6 +12,7 @@ pub mod belt;
 pub mod cable;
 pub mod calibration;
 pub mod cautions;
+pub mod charging_run;
 pub mod commissioning;
 pub mod errors;
 pub mod findings;
@@ -35,7 +36,9 @@ pub mod words;
 pub mod year;
 
 pub use goal_search::{goal_search, plan_step, step_change};
-pub use headline::{Answer, EXAMPLE_FIRST, InShort, answer, boat, in_runs, in_short, sentence};
+pub use headline::{
+    Answer, EXAMPLE_FIRST, InShort, answer, boat, in_runs, in_short, output_at_speed, sentence,
+};
 pub use purchase::purchase;
 pub use questions::question;
 pub use verdict::verdict;

@@ -105,7 +105,7 @@ pub const fn limit(limit: Limit) -> &'static str {
     }
 }
 
-/// The same in the fewest words, within a drawing.
+/// What limits the current, in the fewest words: for a drawing.
 pub const fn limit_in_brief(limit: Limit) -> &'static str {
     match limit {
         Limit::AlternatorOutput => "output",

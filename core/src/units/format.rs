@@ -43,7 +43,7 @@ pub fn axis_clock(minutes: f64) -> String {
     brief_clock(minutes)
 }
 
-/// Amperes cut to what [`amperes`] writes.
+/// Amperes cut to what [`amperes`](crate::units::quantity::amperes) writes.
 pub(crate) fn down(a: f64) -> f64 {
     let step = if a < 10.0 { 10.0 } else { 1.0 };
     (a * step).floor() / step

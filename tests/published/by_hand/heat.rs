@@ -1,8 +1,10 @@
 //! Heat: the machine's lumps and the engine space's air, by hand.
 
 use ampwright_core::physics::air;
+use ampwright_core::physics::heat_balance::fan_factor;
 use ampwright_core::physics::losses::OpenLosses;
-use ampwright_core::physics::thermal::{AirBalance, Build, HeatPaths, ThermalNetwork, fan_factor};
+use ampwright_core::physics::thermal::{AirBalance, ThermalNetwork};
+use ampwright_core::physics::thermal_build::{Build, HeatPaths};
 
 use crate::near;
 

@@ -1,6 +1,7 @@
 //! Output against engine speed: cold, and what is held hot.
 
 use ampwright_core::analysis::SpeedPoint;
+use ampwright_core::text;
 use ampwright_core::units::QuantityKind;
 use ampwright_core::units::quantity::{amperes, rpm};
 use leptos::prelude::*;
@@ -21,16 +22,8 @@ const FIELD: (f64, f64) = (18.0, 146.0);
 pub fn OutputBySpeed() -> impl IntoView {
     let state = AppState::expect();
     let lead = Signal::derive(move || {
-        state.settled(|sheet, report| {
-            let output = &report.analyses.output;
-            format!(
-                "With the engine at {} the alternator turns at {} and holds {} hot, of {} cold.",
-                state.show(rpm(sheet.inputs.eng.rpm)),
-                state.show(rpm(report.analyses.alternators[0].shaft_rpm)),
-                state.show(amperes(output.hot_a)),
-                state.show(amperes(output.full_cold_a))
-            )
-        })
+        let reader = state.reader.get();
+        state.settled(|sheet, report| text::output_at_speed(sheet, report, &reader))
     });
     view! {
         <section class="chart" aria-labelledby="speed-title">

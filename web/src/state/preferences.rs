@@ -124,7 +124,9 @@ impl Preferences {
     /// How entries are filled in.
     pub fn entries(self) -> Reader {
         let others = self.others.read();
-        let reader = Reader::METRIC.with_decimal_comma(self.decimal_comma.get());
+        let reader = Reader::METRIC
+            .with_unbroken_units()
+            .with_decimal_comma(self.decimal_comma.get());
         (0..CHOICES.len()).fold(reader, |reader, at| {
             reader.with_other(at, others.contains(&UnitChoice::Group(at)))
         })

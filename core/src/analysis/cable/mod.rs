@@ -6,11 +6,11 @@
 //! of it. The sentences stand in [`crate::text`].
 
 mod choose;
+mod codes;
 mod lead;
 mod motors;
 mod notes;
 mod runs;
-mod told;
 
 use serde::Serialize;
 
@@ -23,7 +23,7 @@ use crate::physics::fuse;
 use crate::simulation::alternators::Alternators;
 
 pub use choose::{CableChoice, CableRequest, SizingReason, Table, choose};
-pub use told::{AlternatorFuse, CableRemark, Carries, RunCode, RunEnd, RunNote};
+pub use codes::{AlternatorFuse, CableRemark, Carries, RunCode, RunEnd, RunNote};
 
 /// Cables and fuses of a boat.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -67,7 +67,7 @@ pub struct LegReport {
     pub to_pct: f64,
     /// Current of the alternators that charge the house bank, at its start \[A\].
     pub start_a: f64,
-    /// The same at its end \[A\].
+    /// Current of the alternators that charge the house bank, at its end \[A\].
     pub end_a: f64,
     /// Into the bank, less what it gave \[A·h\].
     pub bank_ah: f64,

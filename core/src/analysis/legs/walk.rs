@@ -132,16 +132,16 @@ impl Day<'_> {
         };
         let run = timed_report(&plant, &trace, start.soc(), to, end_s);
         self.has_run(leg.row.purpose, end_s / 3600.0);
-        let mut told = told(leg, &trace, &start, end_s, run);
-        told.pause_h = pause_h;
-        told.pause_ah = pause_ah;
-        told.short_ah = wanted_ah - pause_ah;
-        (told, Carried::after(&trace, end_s))
+        let mut report = leg_report(leg, &trace, &start, end_s, run);
+        report.pause_h = pause_h;
+        report.pause_ah = pause_ah;
+        report.short_ah = wanted_ah - pause_ah;
+        (report, Carried::after(&trace, end_s))
     }
 }
 
 /// A leg that has been run, its pause still open.
-fn told(leg: &Leg, trace: &Trace, start: &Carried, end_s: f64, run: RunReport) -> LegReport {
+fn leg_report(leg: &Leg, trace: &Trace, start: &Carried, end_s: f64, run: RunReport) -> LegReport {
     let row = &leg.row;
     let plant = trace.plant();
     let starts = start.temperatures();

@@ -92,8 +92,8 @@ pub(crate) fn direct(with: &mut Inputs) {
     regulate(with);
 }
 
-/// The same, and the battery sends its limits over a data link; on a lost one the
-/// regulator stops.
+/// The alternator charges the house bank, and the battery sends its limits over a data
+/// link; if that is lost, the regulator stops.
 pub(super) fn direct_linked(with: &mut Inputs) {
     with.reg.link = RegulatorLink::LimitsAndVolts;
     with.reg.link_loss = LinkLoss::Stops;

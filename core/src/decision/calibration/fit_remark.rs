@@ -3,25 +3,13 @@
 use serde::Serialize;
 
 use crate::decision::calibration::fit::Solution;
+use crate::decision::calibration::late_air::late_air;
 use crate::decision::calibration::learn::{CAPACITY, COOLING, COUPLING, RECIRCULATION, WALLS};
 use crate::decision::calibration::model::Trial;
-use crate::decision::calibration::output::Output;
-use crate::decision::calibration::result::late_air;
+use crate::decision::calibration::output::{Output, OutputUntold};
 
 /// A model that misses by more is worth a word \[K\].
 const LARGE_RESIDUAL_K: f64 = 3.0;
-
-/// Why a log does not show whether the output curve is right.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum OutputUntold {
-    /// The alternator is not alone on the house bank.
-    NotAlone,
-    /// There are no volts in the log.
-    NoVolts,
-    /// Heat, a cap, the charge voltage or the bank's limit may have held it back.
-    HeldBack,
-}
 
 /// Something to know about a fit. Its sentence is
 /// [`crate::text::calibration::fit_remark`].

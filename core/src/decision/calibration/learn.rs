@@ -7,8 +7,8 @@
 //! are, and what is not known of them widens the spread of those that are.
 //! (Own reasoning on the usual normal equations of least squares.)
 
-use crate::decision::calibration::refuse::spread;
 use crate::numerics::least_squares::{normal, solve};
+use crate::numerics::mean_and_deviation;
 
 /// How many figures could be corrected.
 pub(super) const FIGURES: usize = 6;
@@ -44,7 +44,7 @@ const LEAST_K: f64 = 0.5;
 /// 184–197, 1946; from memory).
 pub(super) fn square_k(times: usize, residuals: &[f64]) -> f64 {
     let trends = TREND_K * TREND_K / TRENDS * times as f64;
-    let Some((mean, deviation)) = spread(residuals.iter().copied()) else {
+    let Some((mean, deviation)) = mean_and_deviation(residuals.iter().copied()) else {
         return trends.max(LEAST_K * LEAST_K);
     };
     let together: f64 = residuals

@@ -1,15 +1,13 @@
 //! Reading a log that was typed or pasted: rows of figures, parted by tabs,
 //! semicolons, commas or blanks, with or without a line of headings.
 
-use crate::decision::calibration::columns;
-use crate::decision::calibration::columns::{COLUMNS, Column, Layout};
-use crate::decision::calibration::log_remark::{LineError, LogRemark};
+use crate::decision::calibration::columns::{COLUMNS, Column};
+use crate::decision::calibration::layout::{Layout, headings};
+use crate::decision::calibration::log_remark::{LineError, LogRemark, MOST_REMARKS};
 use crate::schema::{Excerpt, parse_number};
 
 /// Most rows that are read.
 pub const MOST_ROWS: usize = 2000;
-/// Most lines or columns that are complained of one by one.
-pub(super) const MOST_REMARKS: usize = 12;
 /// Longest log \[min\].
 pub(super) const LONGEST_MIN: f64 = 48.0 * 60.0;
 
@@ -54,7 +52,7 @@ pub struct Log {
 ///
 /// Blank lines and lines that begin with # are passed over. Times are minutes
 /// or h:mm; a clock that passes midnight goes on. Without headings the order
-/// is [`columns::USUAL_ORDER`].
+/// is minute, alternator amps, case, air, speed, volts.
 pub fn read(text: &str) -> Log {
     let text = text.trim_start_matches('\u{feff}');
     let end = if text.contains('\n') { '\n' } else { '\r' };
@@ -70,7 +68,7 @@ pub fn read(text: &str) -> Log {
     for (at, (line, words)) in lines.into_iter().enumerate() {
         let cells = cells(words, separator);
         if at == 0
-            && let Some(found) = columns::headings(&cells, &mut log.remarks)
+            && let Some(found) = headings(&cells, &mut log.remarks)
         {
             layout = found;
             log.shaft_speed = layout.shaft_speed;

@@ -7,6 +7,9 @@ use serde::{Serialize, Serializer};
 use crate::decision::calibration::columns::Column;
 use crate::schema::Excerpt;
 
+/// Most lines or columns that are remarked on one by one.
+pub(super) const MOST_REMARKS: usize = 12;
+
 /// Why a line of a log is no reading.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[serde(tag = "code", rename_all = "snake_case")]

@@ -1,5 +1,5 @@
-//! The same lumps as in the charging run, with current, volts and speed
-//! prescribed by a log: what its thermometers should have shown.
+//! The thermal network of the charging run, with current, volts and speed prescribed by
+//! a log: what its thermometers should have shown.
 
 use crate::boat::{AirBasis, Inputs};
 use crate::decision::calibration::columns::Column;
@@ -7,10 +7,10 @@ use crate::decision::calibration::course::{Course, thinned};
 use crate::decision::calibration::guess::Guess;
 use crate::decision::calibration::log::{Log, Row};
 use crate::numerics::ode::{Point, Tolerance, between, by_difference, solve};
+use crate::physics::heat_balance::fan_factor;
 use crate::physics::losses::Losses;
-use crate::physics::thermal::{
-    AirBalance, Build, HeatPaths, Temperatures, ThermalNetwork, fan_factor,
-};
+use crate::physics::thermal::{AirBalance, Temperatures, ThermalNetwork};
+use crate::physics::thermal_build::{Build, HeatPaths};
 use crate::simulation::alternator::{AlternatorAtSpeed, CalibratedAlternator};
 use crate::simulation::engine_space::SpaceAir;
 use crate::simulation::plant::Plant;

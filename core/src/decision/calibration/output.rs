@@ -1,14 +1,27 @@
 //! Whether the machine gave what its output curve says, where a log shows it
 //! at full field.
 
+use serde::Serialize;
+
 use crate::boat::{SecondRole, WayKind};
 use crate::decision::calibration::columns::Column;
-use crate::decision::calibration::fit_remark::OutputUntold;
 use crate::decision::calibration::guess::Guess;
 use crate::decision::calibration::model::Trial;
-use crate::decision::calibration::refuse::spread;
+use crate::numerics::mean_and_deviation;
 use crate::physics::output::through_points;
 use crate::physics::thermal::Temperatures;
+
+/// Why a log does not show whether the output curve is right.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum OutputUntold {
+    /// The alternator is not alone on the house bank.
+    NotAlone,
+    /// There are no volts in the log.
+    NoVolts,
+    /// Heat, a cap, the charge voltage or the bank's limit may have held it back.
+    HeldBack,
+}
 
 /// What a log says about the output curve.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -92,8 +105,8 @@ pub(super) fn weigh(trial: &Trial, load_a: f64) -> Output {
             .then(|| (shaft_rpm, amperes / full_a))
     });
     let shares: Vec<(f64, f64)> = shares.collect();
-    let of_curve = spread(shares.iter().map(|(_, share)| *share));
-    let speed = spread(shares.iter().map(|(rpm, _)| *rpm));
+    let of_curve = mean_and_deviation(shares.iter().map(|(_, share)| *share));
+    let speed = mean_and_deviation(shares.iter().map(|(rpm, _)| *rpm));
     let (Some((share, deviation)), Some((shaft_rpm, _))) = (of_curve, speed) else {
         return Output::Untold(OutputUntold::HeldBack);
     };

@@ -3,6 +3,7 @@
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::log::{Log, Row};
 use crate::decision::calibration::refusal::Refusal;
+use crate::numerics::mean_and_deviation;
 
 /// Fewest rows and shortest time a log has to hold.
 const LEAST_ROWS: usize = 6;
@@ -18,28 +19,14 @@ const SHAFT_RPM: (f64, f64) = (600.0, 25_000.0);
 const LEAST_RISE_K: f64 = 5.0;
 const LEAST_ABOVE_AIR_K: f64 = 10.0;
 
-/// Mean and standard deviation.
-pub(super) fn spread(figures: impl Iterator<Item = f64> + Clone) -> Option<(f64, f64)> {
-    let count = figures.clone().count();
-    if count == 0 {
-        return None;
-    }
-    let mean = figures.clone().sum::<f64>() / count as f64;
-    let square: f64 = figures.map(|figure| (figure - mean).powi(2)).sum();
-    Some((
-        mean,
-        (square / count.saturating_sub(1).max(1) as f64).sqrt(),
-    ))
-}
-
 /// Whether something can be learnt from a log. `around_c` is the air the
 /// worksheet begins with, for logs without any.
 pub(super) fn check(log: &Log, around_c: f64) -> Result<(), Refusal> {
     times(&log.rows)?;
-    if of(log, Column::Case).count() < LEAST_ROWS {
+    if readings(log, Column::Case).count() < LEAST_ROWS {
         return Err(Refusal::NoCase);
     }
-    match spread(of(log, Column::Amps)) {
+    match mean_and_deviation(readings(log, Column::Amps)) {
         None => return Err(Refusal::NoAmps),
         Some((mean, _)) if mean < LEAST_A => return Err(Refusal::NoCurrent),
         Some(_) => {}
@@ -49,7 +36,7 @@ pub(super) fn check(log: &Log, around_c: f64) -> Result<(), Refusal> {
 }
 
 /// The readings of a column.
-fn of(log: &Log, column: Column) -> impl Iterator<Item = f64> + Clone {
+fn readings(log: &Log, column: Column) -> impl Iterator<Item = f64> + Clone {
     log.rows.iter().filter_map(move |row| row.get(column))
 }
 
@@ -83,7 +70,7 @@ fn times(rows: &[Row]) -> Result<(), Refusal> {
 
 /// Whether the speed, if there is one, can be and was steady.
 fn speed(log: &Log) -> Result<(), Refusal> {
-    let Some((mean_rpm, deviation_rpm)) = spread(of(log, Column::Rpm)) else {
+    let Some((mean_rpm, deviation_rpm)) = mean_and_deviation(readings(log, Column::Rpm)) else {
         return Ok(());
     };
     let (low, high) = if log.shaft_speed {
@@ -110,11 +97,11 @@ fn speed(log: &Log) -> Result<(), Refusal> {
 /// Whether the case warmed up or stood above the air; by the mean of three
 /// readings, as one may be off.
 fn heat(log: &Log, around_c: f64) -> Result<(), Refusal> {
-    let case: Vec<f64> = of(log, Column::Case).collect();
+    let case: Vec<f64> = readings(log, Column::Case).collect();
     let of_three = |three: &[f64]| three.iter().sum::<f64>() / three.len().max(1) as f64;
     let begin_c = of_three(case.get(..3).unwrap_or(&case));
     let end_c = of_three(case.get(case.len().saturating_sub(3)..).unwrap_or(&case));
-    let air_c = spread(of(log, Column::Air)).map_or(around_c, |(mean, _)| mean);
+    let air_c = mean_and_deviation(readings(log, Column::Air)).map_or(around_c, |(mean, _)| mean);
     if end_c - begin_c < LEAST_RISE_K && end_c - air_c < LEAST_ABOVE_AIR_K {
         return Err(Refusal::NoHeat);
     }

@@ -226,8 +226,8 @@ impl Scales {
         days_aboard * inputs.rule.under_way_days_week / 7.0 * inputs.rule.motoring_h
     }
 
-    /// The same with a generator in place of the engine, whose hours and fuel count
-    /// as the engine's.
+    /// Weighs a boat that a generator charges in place of the engine; its hours and fuel
+    /// count as the engine's.
     fn weigh_generator(&self, inputs: &Inputs, need_ah: f64, tried: &mut Tried) {
         let mean_a = self.use_ah(inputs) / 24.0;
         let load_a = inputs.run.house_load_a.unwrap_or(mean_a);

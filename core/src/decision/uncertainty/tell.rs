@@ -26,7 +26,7 @@ pub struct Rank {
     pub width: f64,
 }
 
-/// The same figures in order.
+/// Figures in ascending order.
 pub fn sorted(found: &[f64]) -> Vec<f64> {
     let mut sorted = found.to_vec();
     sorted.sort_by(f64::total_cmp);
@@ -56,7 +56,7 @@ pub fn width(found: &[f64]) -> f64 {
     quantile(&sorted, 0.9) - quantile(&sorted, 0.1)
 }
 
-/// The same figures with "never" as a whole day.
+/// Hours a day, with "never" as a whole day \[h\].
 pub fn within_a_day(found: &[f64]) -> Vec<f64> {
     let most = |x: &f64| if x.is_finite() { *x } else { DAY_H };
     found.iter().map(most).collect()

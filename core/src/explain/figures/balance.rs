@@ -3,11 +3,10 @@
 use crate::boat::{AfterStop, WhichAlternator, key};
 use crate::explain::figure::Explanation;
 use crate::explain::figures::heat::HOT_CARRIED_W;
-use crate::explain::figures::output::AIR_W_K;
-use crate::explain::figures::steps::Step;
-use crate::explain::figures::terms::told;
+use crate::explain::figures::space_air::AIR_W_K;
+use crate::explain::figures::step::Step;
 use crate::explain::instant::{Instant, Part, When};
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::heat_balance::{
     body_c, body_heat_w, rectifier_c, space_air_c, warming_c, winding_c,
 };
@@ -96,14 +95,17 @@ fn air(s: &Instant) -> Explanation {
     let (engine_block, flow) = match s.when {
         When::Hot => (s.input(key!(eng.running_c)), s.figure(&AIR_W_K)),
         When::Soak => (
-            told("Engine then", "°C", s.engine_c),
-            told(
+            described("Engine then", "°C", s.engine_c),
+            described(
                 "Carried off by air for each kelvin, the engine stopped",
                 "W/K",
                 s.boat.plant.space.after_w_k(s.stopped_s),
             ),
         ),
-        _ => (told("Engine then", "°C", s.engine_c), s.figure(&AIR_W_K)),
+        _ => (
+            described("Engine then", "°C", s.engine_c),
+            s.figure(&AIR_W_K),
+        ),
     };
     let given = [
         alternators_heat(s),
@@ -134,8 +136,8 @@ fn measured_air(s: &Instant) -> Explanation {
     }
     let given = [
         hot,
-        told("At the start", "°C", s.boat.plant.space.start_c),
-        told("Time since the start", "min", s.seconds / 60.0),
+        described("At the start", "°C", s.boat.plant.space.start_c),
+        described("Time since the start", "min", s.seconds / 60.0),
         s.input(key!(eng.warm_up_min)),
     ];
     Explanation::of(Term::of(warming_c::FORMULA, given))
@@ -148,7 +150,7 @@ fn alternators_heat(s: &Instant) -> Term {
     let name = "Heat the alternator gives the air";
     let first = match s.when {
         When::Hot => s.figure(&HOT_CARRIED_W),
-        _ => told(name, "W", first_w),
+        _ => described(name, "W", first_w),
     };
     let mut all = vec![first.symbol("P_alt")];
     for ((installed, _), heat_w) in s.boat.others().zip(s.heat_w.iter().skip(1)) {
@@ -156,7 +158,7 @@ fn alternators_heat(s: &Instant) -> Term {
             "Heat the {} gives the air then",
             words::alternator(installed.which)
         );
-        all.push(told(&name, "W", *heat_w).symbol("P_alt").of_second());
+        all.push(described(&name, "W", *heat_w).symbol("P_alt").of_second());
     }
     Term::Sum(all)
 }

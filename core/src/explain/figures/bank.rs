@@ -1,16 +1,35 @@
-//! Steps on the way to a current: what the bank resists, and what flows at the
-//! voltage that is held.
+//! The bank at rest, what it resists, and what flows at the voltage that is held:
+//! steps on the way to a current.
 
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::steps::Step;
-use crate::explain::figures::terms::told;
+use crate::explain::figures::step::Step;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
-use crate::physics::battery::{Cells, LeadKind, lfp_cold_factor};
-use crate::physics::charging::{bank_ohm as with_cable_ohm, held_a, lead_ohm, lithium_ohm, ohm};
+use crate::explain::term::{Term, described};
+use crate::physics::battery::{Bank, Cells, LeadKind, lfp_cold_factor};
+use crate::physics::charging::{
+    bank_ohm as with_cable_ohm, bank_v, held_a, lead_ohm, lithium_ohm, ohm,
+};
 use crate::physics::sources::CELLS;
 use crate::simulation::moment::Output;
+
+pub(super) static BANK_V: Figure =
+    Figure::new("energy.bank_v", "Bank at rest, half full", "V", 2, |s| {
+        let blocks = s.boat.plant.bank.blocks;
+        let block_v = s.report().analyses.energy.bank_v / blocks;
+        let given = [
+            described("12 V blocks in series", "", blocks),
+            described(
+                "One 12 V block at rest, half full, from the table",
+                "V",
+                block_v,
+            ),
+        ];
+        Explanation::of(Term::of(bank_v::FORMULA, given))
+            .note("Watt-hours and ampere-hours are turned into each other with it.")
+            .inputs(&[key!(bank.chemistry), key!(bank.nominal_v)])
+    })
+    .is(|s| Some(s.report().analyses.energy.bank_v));
 
 /// What the held voltage lets flow to bank and house then.
 pub(super) const fn volt_a(id: &'static str) -> Figure {
@@ -25,7 +44,7 @@ pub(super) const fn volt_a(id: &'static str) -> Figure {
 
 fn explain_volt(s: &Instant) -> Explanation {
     let given = [
-        told(
+        described(
             "Charge voltage at the bank then, adjusted for temperature",
             "V",
             s.boat.plant.held_at(&s.states),
@@ -48,7 +67,7 @@ fn explain_volt(s: &Instant) -> Explanation {
 /// The bank at rest.
 pub(super) fn rest_v(s: &Instant) -> Term {
     let volts = s.boat.plant.bank.rest_v(s.soc);
-    told(
+    described(
         "At rest at that state of charge, from the table",
         "V",
         volts,
@@ -69,9 +88,9 @@ fn explain_ohm(s: &Instant) -> Explanation {
             let cold = lfp_cold_factor(s.inputs().bank.temperature_c);
             let given = [
                 s.cell_ohm_ah(),
-                told("12 V blocks in series", "", house.blocks),
+                described("12 V blocks in series", "", house.blocks),
                 s.input(key!(bank.capacity_ah)),
-                told(
+                described(
                     "How much more it resists at this temperature, from the table",
                     "",
                     cold,
@@ -83,13 +102,13 @@ fn explain_ohm(s: &Instant) -> Explanation {
         Cells::Lead(kind) => {
             let takes = absorption(s, kind);
             let given = [
-                told(
+                described(
                     "Absorption voltage of its kind at this temperature",
                     "V",
                     takes.volts,
                 ),
                 rest_v(s),
-                told(
+                described(
                     "What such a bank takes at that voltage, so full",
                     "A",
                     takes.amperes,
@@ -113,5 +132,14 @@ fn absorption(s: &Instant, kind: &LeadKind) -> Output {
     Output {
         amperes: accepted_a.max(1e-4 * house.capacity_ah),
         volts: house.blocks * kind.absorption_v + house.compensation_v,
+    }
+}
+
+/// What a bank resists at a current and voltage \[Ω\]: giving, it resists less.
+pub(super) fn resists_ohm(bank: &Bank, soc: f64, at: Output) -> f64 {
+    if at.amperes >= 0.0 {
+        bank.resistance_ohm(soc)
+    } else {
+        (at.volts - bank.rest_v(soc)) / at.amperes
     }
 }

@@ -3,12 +3,11 @@
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::day::NEED_AH;
-use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
+use crate::explain::figures::fuel::{IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::notes::{DAILY, FUEL, SHAFT, STEPPED, SUN_COVERS};
 use crate::explain::figures::run::HOUSE_LOAD_A;
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described, maybe};
 use crate::physics::charging::engine_hours;
 use crate::physics::fuel::{marginal_l, run_l};
 use crate::text::words;
@@ -41,7 +40,7 @@ pub(super) static ENGINE_HOURS: Figure = Figure::new("day.engine_hours", "Engine
         let run_s = 3600.0 * day.run_hours.unwrap_or(0.0);
         let plant = s.boat.plant.in_runs(f64::from(day.runs.max(1)));
         let mean_a = 3600.0 * plant.house_ah(run_s) / run_s.max(f64::MIN_POSITIVE);
-        told("House load, the mean of this run", "A", mean_a)
+        described("House load, the mean of this run", "A", mean_a)
     };
     let given = [
         s.figure(&NEED_AH),

@@ -2,14 +2,14 @@
 
 use crate::boat::{Basis, key};
 use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::bank::BANK_V;
 use crate::explain::figures::notes::{AS_GIVEN, LISTED};
 use crate::explain::figures::sun;
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{
-    autonomy_days, bank_v, charge_ah, day_ah, energy_wh, mean_draw_a, part_wh, peukert_share,
-    rest_ah, saved_ah, usable_ah,
+    autonomy_days, charge_ah, day_ah, energy_wh, mean_draw_a, part_wh, peukert_share, rest_ah,
+    saved_ah, usable_ah,
 };
 use crate::physics::drive::percent;
 
@@ -74,8 +74,8 @@ fn rows(s: &Instant) -> Vec<(Term, Term)> {
             let at_night = format!("{name}, at night");
             let number = at + 1;
             (
-                told(name, "W·h", row.anchor_wh).symbol(&format!("E_{number}")),
-                told(&at_night, "%", row.night_share_pct).symbol(&format!("f_{number}")),
+                described(name, "W·h", row.anchor_wh).symbol(&format!("E_{number}")),
+                described(&at_night, "%", row.night_share_pct).symbol(&format!("f_{number}")),
             )
         })
         .collect()
@@ -109,24 +109,6 @@ static NIGHT_SHARE_PCT: Figure = Figure::new(
 .named("Used at night")
 .is(|s| Some(s.report().analyses.energy.anchor.night_share_pct));
 
-pub(super) static BANK_V: Figure =
-    Figure::new("energy.bank_v", "Bank at rest, half full", "V", 2, |s| {
-        let blocks = s.boat.plant.bank.blocks;
-        let block_v = s.report().analyses.energy.bank_v / blocks;
-        let given = [
-            told("12 V blocks in series", "", blocks),
-            told(
-                "One 12 V block at rest, half full, from the table",
-                "V",
-                block_v,
-            ),
-        ];
-        Explanation::of(Term::of(bank_v::FORMULA, given))
-            .note("Watt-hours and ampere-hours are turned into each other with it.")
-            .inputs(&[key!(bank.chemistry), key!(bank.nominal_v)])
-    })
-    .is(|s| Some(s.report().analyses.energy.bank_v));
-
 static OTHER_AH: Figure = Figure::new("energy.other_ah", "From other sources", "A·h", 0, |s| {
     let given = [s.input(key!(other.wind_a)).symbol("I_other")];
     Explanation::of(Term::of(day_ah::FORMULA, given))
@@ -138,12 +120,12 @@ static OTHER_AH: Figure = Figure::new("energy.other_ah", "From other sources", "
 /// What sun and other sources leave.
 fn rest(s: &Instant) -> Term {
     let energy = &s.report().analyses.energy;
-    let direct = told(
+    let direct = described(
         "Solar used by the loads at once, hour by hour",
         "A·h",
         energy.sun_direct_ah,
     );
-    let stored = told(
+    let stored = described(
         "Solar stored in the bank for the other hours, less its charge efficiency",
         "A·h",
         energy.sun_stored_ah,
@@ -151,12 +133,12 @@ fn rest(s: &Instant) -> Term {
     if energy.other_ah <= 0.0 {
         return Term::of(rest_ah::FORMULA, [s.figure(&USE_AH), direct, stored]);
     }
-    let other_direct = told(
+    let other_direct = described(
         "The other sources' used by the loads at once",
         "A·h",
         energy.other_direct_ah,
     );
-    let other_stored = told(
+    let other_stored = described(
         "The other sources' stored in the bank, less its charge efficiency",
         "A·h",
         energy.other_stored_ah,
@@ -222,7 +204,7 @@ static USABLE_AH: Figure = Figure::new(
             return Explanation::of(Term::of(usable_ah::FORMULA, given));
         };
         let draw = Term::of(mean_draw_a::FORMULA, [s.figure(&USE_AH)]);
-        let given = [draw, capacity.clone(), told("Peukert's exponent", "", lead.peukert)];
+        let given = [draw, capacity.clone(), described("Peukert's exponent", "", lead.peukert)];
         let share = Term::of(peukert_share::FORMULA, given);
         Explanation::of(Term::of(usable_ah::FORMULA, [high, low, capacity, share]))
             .note("Lead gives less to a draw harder than that of its 20-hour rating (W. Peukert, 1897, from memory).")

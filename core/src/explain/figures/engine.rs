@@ -1,16 +1,14 @@
-//! What the alternators ask of the engine, and its fuel.
+//! What the alternators ask of the engine.
 
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::fuel::{FRICTION_KPA, FRICTION_KW, IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::run::{PEAK_SHAFT_W, RUN_MINUTES};
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::drive::{belts_kw, hours, mean_belts_kw, percent};
-use crate::physics::fuel::{friction_kpa, friction_kw, idle_l_h, marginal_l_kwh, slope_l_kwh};
 use crate::physics::sources::ARITHMETIC;
 use crate::physics::torque::{available_kw, speed_share, torque_share};
-use crate::simulation::engine_fuel::chamber_kpa;
 
 pub(super) const FIGURES: &[&Figure] = &[
     &AVAILABLE_KW,
@@ -78,12 +76,12 @@ static MEAN_SHARE_PCT: Figure = Figure::new(
         let run = &s.report().analyses.run;
         let mean = if run.minutes > 0.0 {
             let given = [
-                told(
+                described(
                     "Energy the alternators' shafts took, added up along the run",
                     "kW·h",
                     run.shaft_kwh,
                 ),
-                Term::of(hours::FORMULA, [told(RUN_MINUTES, "min", run.minutes)]),
+                Term::of(hours::FORMULA, [described(RUN_MINUTES, "min", run.minutes)]),
                 s.input(key!(eng.belt_efficiency_pct)),
             ];
             Term::of(mean_belts_kw::FORMULA, given)
@@ -97,46 +95,13 @@ static MEAN_SHARE_PCT: Figure = Figure::new(
 .named("The belts take, mean of the run, of what the engine has")
 .is(|s| Some(s.report().analyses.engine.mean_share_pct));
 
-/// Fuel for a kilowatt-hour of the pistons' work.
-fn slope(s: &Instant) -> Term {
-    let given = [
-        s.input(key!(eng.indicated_efficiency_pct)),
-        s.input(key!(eng.fuel_mj_kg)),
-        s.input(key!(eng.fuel_kg_l)),
-    ];
-    Term::of(slope_l_kwh::FORMULA, given)
-}
-
-pub(super) static IDLE_L_H: Figure =
-    Figure::new("engine.idle_l_h", "To turn itself", "L/h", 2, |s| {
-        let given = [s.figure(&FRICTION_KW), slope(s)];
-        Explanation::of(Term::of(idle_l_h::FORMULA, given))
-            .note("The foot of the Willans line: fuel that goes into friction alone.")
-    })
-    .named("Fuel the engine takes to turn itself")
-    .is(|s| Some(s.boat.plant.fuel.idle_l_h));
-
-pub(super) static MARGINAL_L_KWH: Figure = Figure::new(
-    "engine.marginal_l_kwh",
-    "For a kW·h at the shaft",
-    "L",
-    2,
-    |s| {
-        let given = [slope(s), s.input(key!(eng.belt_efficiency_pct))];
-        Explanation::of(Term::of(marginal_l_kwh::FORMULA, given))
-            .note("The slope of the Willans line, through the belt; 3.6 MJ is one kilowatt-hour.")
-    },
-)
-.named("Fuel for a kW·h at the shaft")
-.is(|s| Some(s.report().analyses.engine.marginal_l_kwh));
-
 static TORQUE_SHARE: Figure = Figure::new(
     "inner.torque_share",
     "Torque it has, over that at its highest speed",
     "",
     2,
     |s| {
-        let foot = told(
+        let foot = described(
             "Where its torque curve would begin at a standstill, by the way of injection",
             "",
             s.inputs().eng.injection.torque_foot(),
@@ -146,34 +111,3 @@ static TORQUE_SHARE: Figure = Figure::new(
             .inputs(&[key!(eng.injection)])
     },
 );
-
-static FRICTION_KPA: Figure = Figure::new(
-    "inner.friction_kpa",
-    "Friction, as pressure on the pistons",
-    "kPa",
-    1,
-    |s| {
-        let given = [
-            told(
-                "Friction at a standstill, by the way of injection",
-                "kPa",
-                chamber_kpa(s.inputs().eng.injection),
-            ),
-            s.input(key!(eng.rpm)),
-            s.input(key!(eng.stroke_mm)),
-        ];
-        Explanation::of(Term::of(friction_kpa::FORMULA, given))
-            .note("The bracket is the mean speed of the piston in m/s.")
-            .inputs(&[key!(eng.injection)])
-    },
-);
-
-static FRICTION_KW: Figure = Figure::new("inner.friction_kw", "Friction", "kW", 2, |s| {
-    let given = [
-        s.figure(&FRICTION_KPA),
-        s.input(key!(eng.displacement_l)),
-        s.input(key!(eng.rpm)),
-    ];
-    Explanation::of(Term::of(friction_kw::FORMULA, given))
-        .note("Every cylinder works every second turn.")
-});

@@ -3,12 +3,11 @@
 
 use crate::boat::{SensorPlace, key};
 use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::curve::{INFINITE_A, ZERO_RPM};
 use crate::explain::figures::flow::own_amperes;
-use crate::explain::figures::output::{INFINITE_A, ZERO_RPM};
-use crate::explain::figures::steps::Step;
-use crate::explain::figures::terms::told;
+use crate::explain::figures::step::Step;
 use crate::explain::instant::{Instant, Part, When};
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::full_field::{
     flux_square as flux, full_field_a, relative_field, voltage_behind,
 };
@@ -121,7 +120,7 @@ fn explain_allowed(s: &Instant) -> Explanation {
         }
         Limit::Ramp => {
             let given = [
-                told("Time since the start", "min", s.seconds / 60.0),
+                described("Time since the start", "min", s.seconds / 60.0),
                 s.input(key!(reg.ramp_min)),
             ];
             let note = "The regulator lets the field up slowly.";
@@ -151,7 +150,7 @@ fn explain_allowed(s: &Instant) -> Explanation {
 fn sensed(s: &Instant) -> Term {
     let name = "What the sensor feels then";
     if s.when != When::Hot {
-        return told(name, "°C", s.states[0].sensed_c);
+        return described(name, "°C", s.states[0].sensed_c);
     }
     let place = match s.inputs().reg.sensor {
         SensorPlace::Winding => Part::Winding,

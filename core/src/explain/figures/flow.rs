@@ -2,16 +2,14 @@
 //! what the shafts take.
 
 use crate::boat::{InstalledAlternator, WayKind, key};
-use crate::explain::figures::moment::ALTERNATOR_A;
-use crate::explain::figures::run::{BANK_LIMIT_A, MID_A};
-use crate::explain::figures::steps::Step;
-use crate::explain::figures::terms::told;
-use crate::explain::instant::{Instant, When};
-use crate::explain::term::Term;
+use crate::explain::figure::Figure;
+use crate::explain::figures::bank_limit::bank_limits;
+use crate::explain::figures::step::Step;
+use crate::explain::instant::Instant;
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{after_services_a, charger_input_a, charger_output_a};
 use crate::physics::drive::power_w;
 use crate::physics::regulator::{HELD_BAND_V, allowed_a, held_part};
-use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::moment::{Output, ThermalState};
 use crate::text::words;
@@ -21,38 +19,13 @@ fn is_direct(s: &Instant) -> bool {
     s.inputs().way.kind == WayKind::Direct
 }
 
-/// What the bank takes at most: its limit, where the regulator is told it, and
-/// nothing beside the house load where it is frozen.
-fn bank_limits(s: &Instant) -> Vec<Term> {
-    let plant = &s.boat.plant;
-    let told_a = plant.told_limit_a(s.soc);
-    let linked = plant.linked.then(|| {
-        if told_a < plant.bank_limit_a {
-            let name =
-                "What the battery sends as its limit at that state of charge, and the house load";
-            told(name, "A", told_a + plant.taken_a(s.seconds)).symbol("I_bank")
-        } else {
-            s.figure(&BANK_LIMIT_A).symbol("I_bank")
-        }
-    });
-    let frozen = (s.moment.flow.limit == Limit::FrozenBank).then(|| {
-        let name = "For the house alone: the bank is frozen and takes nothing";
-        told(name, "A", plant.taken_a(s.seconds)).symbol("I_house")
-    });
-    let cap = plant.bank_cap_a.is_finite().then(|| {
-        let name = "The current cap, measured at the house bank, and the house load";
-        told(name, "A", plant.bank_cap_a + plant.taken_a(s.seconds)).symbol("I_cap")
-    });
-    linked.into_iter().chain(cap).chain(frozen).collect()
-}
-
 /// The own current of each other alternator that charges the house bank.
 fn others_a(s: &Instant) -> Vec<Term> {
     let others = s.boat.others_on_house();
     others
         .map(|(installed, _)| {
             let name = format!("The {}'s current then", words::alternator(installed.which));
-            told(&name, "A", output(s, &installed).amperes)
+            described(&name, "A", output(s, &installed).amperes)
                 .symbol("I")
                 .of_second()
         })
@@ -77,7 +50,7 @@ pub(super) fn held(s: &Instant) -> Term {
                 words::alternator(installed.which)
             );
             let can_a = can_a(s, alternator, &s.states[installed.which.index()]);
-            let can = told(&name, "A", can_a).symbol("I_can").of_second();
+            let can = described(&name, "A", can_a).symbol("I_can").of_second();
             sources.push(held_back(s, installed.which.index(), can));
         }
         let mut all = vec![Term::Sum(sources)];
@@ -89,7 +62,7 @@ pub(super) fn held(s: &Instant) -> Term {
         let others = s.boat.others_on_house();
         let others_a: f64 = others.map(|(one, _)| output(s, &one).amperes).sum();
         let part_a = s.moment.flow.bank_a + s.boat.plant.taken_a(s.seconds) - others_a;
-        told(
+        described(
             "The DC-DC charger's part then, of what flows to house and bank",
             "A",
             part_a,
@@ -99,7 +72,7 @@ pub(super) fn held(s: &Instant) -> Term {
         let charger = if s.boat.plant.converter_works() {
             s.input(key!(way.converter_a))
         } else {
-            told("From the DC-DC charger, locked out", "A", 0.0)
+            described("From the DC-DC charger, locked out", "A", 0.0)
         };
         let mut all = vec![charger.symbol("I_conv")];
         all.extend(bank_limits(s));
@@ -128,7 +101,7 @@ fn held_back(s: &Instant, alternator: usize, can: Term) -> Term {
     if !plant.apart() {
         return can;
     }
-    let held = told(
+    let held = described(
         "What its own regulator holds then",
         "V",
         plant.held_by(alternator, &s.states[alternator]),
@@ -140,7 +113,7 @@ fn held_back(s: &Instant, alternator: usize, can: Term) -> Term {
             held.symbol("V_held").of_second()
         },
         bank_volts(s),
-        told(
+        described(
             "Band in which it takes the field back",
             "V",
             HELD_BAND_V * plant.bank.blocks,
@@ -157,7 +130,7 @@ pub(super) fn limited_by(s: &Instant) -> String {
 }
 
 fn bank_volts(s: &Instant) -> Term {
-    told("At the bank then", "V", s.moment.flow.bank_v).symbol("V_bank")
+    described("At the bank then", "V", s.moment.flow.bank_v).symbol("V_bank")
 }
 
 /// What an alternator may give at the bank's voltage \[A\].
@@ -171,13 +144,10 @@ fn can_a(s: &Instant, alternator: &AlternatorAtSpeed, state: &ThermalState) -> f
     (allowed * full_a).min(alternator.cap_a)
 }
 
-/// What flows into the bank.
-pub(super) fn into_bank(s: &Instant) -> Term {
+/// What flows into the bank, given the figure of what the alternators charge it with
+/// at that moment.
+pub(super) fn into_bank(s: &Instant, alternators: &'static Figure) -> Term {
     let flows = if is_direct(s) {
-        let alternators = match s.when {
-            When::Moment => &ALTERNATOR_A,
-            _ => &MID_A,
-        };
         s.figure(alternators)
             .named("From the alternators then")
             .symbol("I")
@@ -203,7 +173,7 @@ pub(super) fn into_bank(s: &Instant) -> Term {
 /// The first alternator's own current.
 pub(super) fn own_amperes(s: &Instant) -> Term {
     let amperes = s.moment.flow.outputs[0].amperes;
-    told("The alternator's own current then", "A", amperes).symbol("I")
+    described("The alternator's own current then", "A", amperes).symbol("I")
 }
 
 /// The power of all alternators.
@@ -213,8 +183,8 @@ pub(super) fn given_w(s: &Instant) -> Term {
     for (installed, _) in s.boat.others() {
         let (name, output) = (words::alternator(installed.which), output(s, &installed));
         let given = [
-            told(&format!("The {name}'s current then"), "A", output.amperes),
-            told(&format!("At the {name} then"), "V", output.volts),
+            described(&format!("The {name}'s current then"), "A", output.amperes),
+            described(&format!("At the {name} then"), "V", output.volts),
         ];
         all.push(Term::of(power_w::FORMULA, given).of_second());
     }
@@ -227,7 +197,7 @@ pub(super) fn taken_w(s: &Instant) -> Term {
     for (installed, _) in s.boat.others() {
         let lost_w = s.moment.losses[installed.which.index()].total_w();
         let name = format!("Lost in the {} then", words::alternator(installed.which));
-        all.push(told(&name, "W", lost_w).symbol("P_loss").of_second());
+        all.push(described(&name, "W", lost_w).symbol("P_loss").of_second());
     }
     Term::Sum(all)
 }

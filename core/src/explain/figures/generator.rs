@@ -5,9 +5,8 @@ use crate::boat::key;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::notes::{DAILY, STEPPED, SUN_COVERS};
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described, maybe};
 use crate::physics::charging::engine_hours;
 use crate::physics::drive::percent;
 use crate::physics::generator::{FOOT, burnt_l, load_share, part_load_l_h};
@@ -80,7 +79,7 @@ static FUEL_L: Figure = Figure::new("generator.fuel_l", "… its fuel", "L", 1, 
     if let Some(why) = no_run(s) {
         return Explanation::none(why);
     }
-    let foot = told(
+    let foot = described(
         "Part of the fuel at full output that it takes to turn it",
         "",
         FOOT,

@@ -2,18 +2,16 @@
 
 use crate::boat::{Key, key};
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::output::SHAFT_RPM;
+use crate::explain::figures::curve::SHAFT_RPM;
 use crate::explain::figures::rating::COOLING_FACTOR;
-use crate::explain::figures::steps::Step;
-use crate::explain::figures::terms::told;
+use crate::explain::figures::step::Step;
+use crate::explain::figures::to_body::{RECTIFIER_BODY, SIZED, WINDING_BODY, reference, sized};
 use crate::explain::instant::{Instant, Part, When};
 use crate::explain::term::Term;
 use crate::physics::heat_balance::{
-    beside_winding_w_k, fan_factor, heat_to_air_w, inlet_c, rated_w, size, to_air_w_k, to_body_w_k,
+    beside_winding_w_k, fan_factor, heat_to_air_w, inlet_c, to_air_w_k,
 };
-use crate::physics::thermal_shares::{
-    RECTIFIER_BODY as RECTIFIER_BODY_1520, WINDING_AIR as WINDING_AIR_1520,
-};
+use crate::physics::thermal_shares::WINDING_AIR as WINDING_AIR_1520;
 
 pub(super) const FIGURES: &[&Figure] = &[
     &FAN_FACTOR,
@@ -44,19 +42,6 @@ static FAN_FACTOR: Figure = Figure::new(
 )
 .is(|s| Some(s.boat.first().fan));
 
-const SIZED: &str = "Its surfaces grow with the power: own reasoning.";
-
-/// That of an alternator of 1520 W.
-fn reference(w_k: f64) -> Term {
-    told("That of an alternator of 1520 W", "W/K", w_k)
-}
-
-/// Its surfaces over those of an alternator of 1520 W.
-fn sized(s: &Instant) -> Term {
-    let given = [s.input(key!(alt.rated_a)), s.input(key!(alt.test_v))];
-    Term::of(size::FORMULA, [Term::of(rated_w::FORMULA, given)])
-}
-
 /// That of body or rectifier plate, told against the winding's.
 fn beside_winding(s: &Instant, share: Key) -> Term {
     let given = [reference(WINDING_AIR_1520), s.input(share)];
@@ -71,10 +56,6 @@ fn to_air(s: &Instant, reference: Term) -> Explanation {
         s.figure(&FAN_FACTOR),
     ];
     Explanation::of(Term::of(to_air_w_k::FORMULA, given)).note(SIZED)
-}
-
-fn to_body(s: &Instant, reference: Term) -> Explanation {
-    Explanation::of(Term::of(to_body_w_k::FORMULA, [reference, sized(s)])).note(SIZED)
 }
 
 pub(super) static WINDING_AIR: Figure =
@@ -97,21 +78,6 @@ pub(super) static RECTIFIER_AIR: Figure = Figure::new(
     |s| to_air(s, beside_winding(s, key!(alt.rectifier_air_pct))),
 )
 .is(|s| Some(s.network.rectifier_air));
-
-pub(super) static WINDING_BODY: Figure =
-    Figure::new("inner.winding_body_w_k", "Winding to body", "W/K", 2, |s| {
-        to_body(s, s.input(key!(alt.coupling_w_k)))
-    })
-    .is(|s| Some(s.network.winding_body));
-
-pub(super) static RECTIFIER_BODY: Figure = Figure::new(
-    "inner.rectifier_body_w_k",
-    "Rectifier to body",
-    "W/K",
-    2,
-    |s| to_body(s, reference(RECTIFIER_BODY_1520)),
-)
-.is(|s| Some(s.network.rectifier_body));
 
 pub(super) static HOT_INLET: Figure =
     Figure::new("inner.hot.inlet_c", "Air it draws in, hot", "°C", 1, |s| {

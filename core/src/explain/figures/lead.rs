@@ -1,20 +1,22 @@
 //! Flooded lead of the same ampere-hours beside this bank.
 
+use crate::analysis::LeadReport;
 use crate::boat::key;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
+use crate::explain::figures::bank::resists_ohm;
 use crate::explain::figures::notes::{DAILY, STEPPED, SUN_COVERS};
-use crate::explain::figures::terms::{resists_ohm, told};
+use crate::explain::figures::run;
 use crate::explain::figures::times::{NOT_REACHED, mean_to, time_to};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{bank_a, engine_hours};
 use crate::simulation::moment::Output;
 
 pub(super) const FIGURES: &[&Figure] = &[
     &ENGINE_HOURS,
     &MINUTES_TO_TARGET,
-    &crate::explain::figures::run::MID_BANK_A,
+    &run::MID_BANK_A,
     &MID_BANK_A,
 ];
 
@@ -22,10 +24,15 @@ fn has_lead(boat: &Boat) -> bool {
     boat.report.analyses.lead.applies()
 }
 
+/// What comes of the lead bank; none where the boat has none to compare with.
+fn lead(s: &Instant) -> Option<LeadReport> {
+    s.report().analyses.lead.report()
+}
+
 /// Charge that flooded lead returns of what went in.
 fn efficiency(s: &Instant) -> Term {
     let pct = 100.0 * s.boat.lead_bank().charge_efficiency;
-    told("Charge efficiency, the usual for flooded lead", "%", pct).symbol("η_lead")
+    described("Charge efficiency, the usual for flooded lead", "%", pct).symbol("η_lead")
 }
 
 static ENGINE_HOURS: Figure = Figure::new(
@@ -34,13 +41,7 @@ static ENGINE_HOURS: Figure = Figure::new(
     "h",
     2,
     |s| {
-        let Some((lead, hours)) = s
-            .report()
-            .analyses
-            .lead
-            .report()
-            .and_then(|lead| Some((lead, lead.engine_hours?)))
-        else {
+        let Some((lead, hours)) = lead(s).and_then(|lead| Some((lead, lead.engine_hours?))) else {
             return Explanation::none(
                 "No daily engine run puts back into lead what the boat uses.",
             );
@@ -49,14 +50,14 @@ static ENGINE_HOURS: Figure = Figure::new(
             return Explanation::none(SUN_COVERS);
         }
         let given = [
-            told("To put back into the lead bank a day", "A·h", lead.need_ah),
+            described("To put back into the lead bank a day", "A·h", lead.need_ah),
             efficiency(s),
-            told(
+            described(
                 "Mean current into the lead bank, of this run",
                 "A",
                 lead.day_mean_bank_a.unwrap_or(f64::NAN),
             ),
-            told(
+            described(
                 "House load meanwhile, at the lead bank's voltage",
                 "A",
                 lead.house_load_a,
@@ -66,13 +67,7 @@ static ENGINE_HOURS: Figure = Figure::new(
     },
 )
 .only(has_lead)
-.is(|s| {
-    s.report()
-        .analyses
-        .lead
-        .report()
-        .and_then(|lead| lead.engine_hours)
-});
+.is(|s| lead(s)?.engine_hours);
 
 static MINUTES_TO_TARGET: Figure = Figure::new(
     "lead.minutes_to_target",
@@ -80,13 +75,7 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
     "min",
     0,
     |s| {
-        let minutes = s
-            .report()
-            .analyses
-            .lead
-            .report()
-            .and_then(|lead| lead.minutes_to_target);
-        let Some(minutes) = minutes else {
+        let Some(minutes) = lead(s).and_then(|lead| lead.minutes_to_target) else {
             return Explanation::none(NOT_REACHED);
         };
         let bank = s.boat.lead_bank();
@@ -99,16 +88,10 @@ static MINUTES_TO_TARGET: Figure = Figure::new(
     },
 )
 .only(has_lead)
-.is(|s| {
-    s.report()
-        .analyses
-        .lead
-        .report()
-        .and_then(|lead| lead.minutes_to_target)
-});
+.is(|s| lead(s)?.minutes_to_target);
 
 static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lead", "A", 0, |s| {
-    let Some(lead) = s.report().analyses.lead.report() else {
+    let Some(lead) = lead(s) else {
         return Explanation::default();
     };
     let (bank, soc) = (s.boat.lead_bank(), lead.mid_charge_pct / 100.0);
@@ -117,13 +100,13 @@ static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lea
         volts: lead.mid_bank_v,
     };
     let given = [
-        told("At the lead bank then", "V", then.volts),
-        told(
+        described("At the lead bank then", "V", then.volts),
+        described(
             "At rest at that state of charge, from the table",
             "V",
             bank.rest_v(soc),
         ),
-        told(
+        described(
             "What such a bank resists, so full",
             "Ω",
             resists_ohm(&bank, soc, then),
@@ -135,10 +118,4 @@ static MID_BANK_A: Figure = Figure::new("lead.mid_bank_a", "… into flooded lea
 })
 .named("Half-way, into flooded lead")
 .only(has_lead)
-.is(|s| {
-    s.report()
-        .analyses
-        .lead
-        .report()
-        .map(|lead| lead.mid_bank_a)
-});
+.is(|s| Some(lead(s)?.mid_bank_a));

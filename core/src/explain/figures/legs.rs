@@ -4,9 +4,8 @@ use crate::analysis::legs::{LegReport, LegsReport};
 use crate::boat::Purpose;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::drive::hours;
 
 pub(super) const FIGURES: &[&Figure] =
@@ -40,7 +39,7 @@ fn sum(
 }
 
 fn time(name: &str, leg: &LegReport) -> Term {
-    Term::of(hours::FORMULA, [told(name, "min", leg.minutes)])
+    Term::of(hours::FORMULA, [described(name, "min", leg.minutes)])
 }
 
 static ENGINE_H: Figure = Figure::new("legs.engine_h", "Engine, all legs", "h", 2, |s| {
@@ -64,7 +63,7 @@ static MOTORING_H: Figure = Figure::new("legs.motoring_h", "… motoring anyway"
 .is(|s| legs(s).map(|legs| legs.motoring_h));
 
 static BANK_AH: Figure = Figure::new("legs.bank_ah", "Into the bank, all legs", "A·h", 0, |s| {
-    let into = |name: &str, leg: &LegReport| told(name, "A·h", leg.bank_ah);
+    let into = |name: &str, leg: &LegReport| described(name, "A·h", leg.bank_ah);
     sum(s, "Into the bank in the time", |_| true, into)
 })
 .only(has_legs)
@@ -72,7 +71,7 @@ static BANK_AH: Figure = Figure::new("legs.bank_ah", "Into the bank, all legs", 
 
 static LEGS_FUEL_L: Figure =
     Figure::new("legs.fuel_l", "Fuel for charging, all legs", "L", 1, |s| {
-        let burnt = |name: &str, leg: &LegReport| told(name, "L", leg.fuel_l);
+        let burnt = |name: &str, leg: &LegReport| described(name, "L", leg.fuel_l);
         sum(s, "Fuel for charging", |_| true, burnt)
     })
     .only(has_legs)

@@ -3,8 +3,7 @@
 use crate::boat::WhichAlternator;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::temperatures::{HOT_CASE, HOT_WINDING};
-use crate::explain::figures::terms::told;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::life::{grease_h, insulation_h};
 
 pub(super) const FIGURES: &[&Figure] = &[&WINDING_AT_MOST, &INSULATION_H, &GREASE_H];
@@ -41,8 +40,8 @@ static INSULATION_H: Figure = Figure::new(
         let class_c = s.inputs().alt.class.limit_c();
         let winding_c = hot.winding_at_most_c();
         let given = [
-            told("Insulation class", "°C", class_c),
-            told("Winding, hot", "°C", winding_c),
+            described("Insulation class", "°C", class_c),
+            described("Winding, hot", "°C", winding_c),
         ];
         Explanation::of(Term::of(insulation_h::FORMULA, given)).note(HOURS_ONLY)
     },
@@ -59,7 +58,7 @@ static GREASE_H: Figure = Figure::new(
         let Some(hot) = s.report().analyses.alternators[0].hot else {
             return Explanation::none("It never settles.");
         };
-        let given = [told("Case, hot", "°C", hot.case_c)];
+        let given = [described("Case, hot", "°C", hot.case_c)];
         Explanation::of(Term::of(grease_h::FORMULA, given)).note(HOURS_ONLY)
     },
 )

@@ -7,9 +7,8 @@ use crate::analysis::load_dump::{Dump, DumpReport};
 use crate::boat::{InstalledAlternator, WhichAlternator, key};
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described, maybe};
 use crate::physics::dump::{clamp_j, internal_ohm, lead_left_v, peak_v};
 
 /// How many alternators there may be.
@@ -177,7 +176,7 @@ fn before_v(s: &Instant) -> Term {
 }
 
 fn resistance(s: &Instant) -> Explanation {
-    let rated = told("Its rated current", "A", installed(s).alternator.rated_a);
+    let rated = described("Its rated current", "A", installed(s).alternator.rated_a);
     Explanation::of(Term::of(
         internal_ohm::FORMULA,
         [test_v(s), shaft_rpm(s), rated],
@@ -190,7 +189,7 @@ fn peak(s: &Instant) -> Explanation {
     }
     let given = [
         test_v(s),
-        told(
+        described(
             "Voltage drop of a diode",
             "V",
             installed(s).alternator.diode_v,
@@ -251,12 +250,12 @@ fn with_lead(s: &Instant) -> Explanation {
             "A",
             spike(s).map(|dump| dump.amperes),
         ),
-        told(
+        described(
             "Resistance of each 12 V block with its leads, own reasoning",
             "Ω",
             LEAD_BLOCK_OHM,
         ),
-        told("12 V blocks of its system", "", installed(s).blocks()),
+        described("12 V blocks of its system", "", installed(s).blocks()),
     ];
     Explanation::of(Term::of(lead_left_v::FORMULA, given))
 }

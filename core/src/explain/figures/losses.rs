@@ -5,7 +5,7 @@ use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::field::rotor;
 use crate::explain::figures::flow::own_amperes;
 use crate::explain::figures::rating::{PHASE_20C_OHM, RATED_LOSS_W};
-use crate::explain::figures::steps::Step;
+use crate::explain::figures::step::Step;
 use crate::explain::instant::{Instant, Part};
 use crate::explain::term::Term;
 use crate::physics::loss_terms as losses;

@@ -24,13 +24,16 @@ macro_rules! at_each_place {
 mod arrangement;
 mod balance;
 mod bank;
+mod bank_limit;
 mod belt;
 mod cable;
+mod curve;
 mod daily_run;
 mod day;
 mod engine;
 mod field;
 mod flow;
+mod fuel;
 mod generator;
 mod heat;
 mod lead;
@@ -42,20 +45,24 @@ mod moment;
 mod notes;
 mod output;
 mod packs;
+mod payback;
 mod rating;
 mod run;
+mod space_air;
+mod step;
 mod steps;
 mod sun;
 mod temperatures;
 mod terms;
 mod times;
+mod to_body;
 mod year_cost;
 
 use crate::explain::figure::Figure;
 
 /// What comes of an arrangement, in the order of its table.
 pub(super) fn of_arrangement() -> impl Iterator<Item = &'static Figure> {
-    [arrangement::TAKEN, year_cost::FIGURES, arrangement::PAID]
+    [arrangement::FIGURES, year_cost::FIGURES, payback::FIGURES]
         .into_iter()
         .flatten()
         .copied()
@@ -67,10 +74,10 @@ pub(super) fn all() -> impl Iterator<Item = &'static Figure> {
         day::FIGURES,
         daily_run::FIGURES,
         generator::FIGURES,
-        output::OUTPUT,
+        output::FIGURES,
         temperatures::SETTLED,
         life::FIGURES,
-        output::SPACE,
+        space_air::FIGURES,
         rating::FIGURES,
         heat::FIGURES,
         times::FIGURES,

@@ -2,14 +2,13 @@
 
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::bank::rest_v;
+use crate::explain::figures::bank::{resists_ohm, rest_v};
 use crate::explain::figures::flow;
 use crate::explain::figures::notes::DRAWN;
 use crate::explain::figures::run::held;
 use crate::explain::figures::temperatures::OF_A_MINUTE;
-use crate::explain::figures::terms::{resists_ohm, told};
 use crate::explain::instant::When;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{charge_pct, terminal_v};
 use crate::physics::sources::{LOSSES, OWN_REASONING};
 use crate::simulation::moment::Output;
@@ -33,7 +32,7 @@ pub(super) static ALTERNATOR_A: Figure =
         .is(|s| Some(s.boat.plant.charging_a(&s.moment.flow)));
 
 static BANK_A: Figure = Figure::new("moment.bank_a", "Into the bank", "A", 0, |s| {
-    Explanation::of(flow::into_bank(s)).note(DRAWN)
+    Explanation::of(flow::into_bank(s, &ALTERNATOR_A)).note(DRAWN)
 })
 .at(When::Moment)
 .is(|s| Some(s.moment.flow.bank_a));
@@ -47,7 +46,7 @@ static BANK_V: Figure = Figure::new("moment.bank_v", "At the bank", "V", 2, |s| 
     let given = [
         rest_v(s),
         s.figure(&BANK_A),
-        told(
+        described(
             "What the bank resists then",
             "Ω",
             resists_ohm(&s.boat.plant.bank, s.soc, then),
@@ -62,7 +61,7 @@ static CHARGE_PCT: Figure = Figure::new("moment.charge_pct", "Charge", "%", 0, |
     let gained = s.soc - s.inputs().run.from_pct / 100.0;
     let given = [
         s.input(key!(run.from_pct)),
-        told(
+        described(
             "Charge gained until then, added up along the run",
             "A·h",
             gained * s.boat.plant.bank.capacity_ah,

@@ -6,9 +6,8 @@ use crate::boat::key;
 use crate::explain::boat::Boat;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::cable;
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described, maybe};
 use crate::physics::fuse::least_rating_a;
 use crate::physics::packs::{
     conductances, limits_a, other_packs_a, pack_a, pack_share_pct, relative_ohm, together_a,
@@ -35,19 +34,19 @@ fn packs<'a>(s: &'a Instant) -> Option<&'a PacksReport> {
 }
 
 fn count(s: &Instant) -> Term {
-    told("Packs in parallel", "", s.inputs().pack_count() as f64)
+    described("Packs in parallel", "", s.inputs().pack_count() as f64)
 }
 
 /// What each pack takes at most.
 fn pack_limit(s: &Instant) -> Term {
-    told("Charge limit of each pack", "A", s.inputs().pack_limit_a())
+    described("Charge limit of each pack", "A", s.inputs().pack_limit_a())
 }
 
 /// Part of a current that the pack with a number takes.
 fn share(s: &Instant, number: usize) -> Explanation {
     let inputs = s.inputs();
     let given = [
-        told(
+        described(
             "Number of the pack, the one with the least resistance 0",
             "",
             number as f64,
@@ -56,7 +55,7 @@ fn share(s: &Instant, number: usize) -> Explanation {
         s.input(key!(packs.spread_pct)),
     ];
     let all = conductances(inputs.pack_count(), inputs.pack_spread());
-    let sum = told("Sum over all packs of one over that", "", all);
+    let sum = described("Sum over all packs of one over that", "", all);
     let given = [Term::of(relative_ohm::FORMULA, given), sum];
     Explanation::of(Term::of(pack_share_pct::FORMULA, given))
         .note("Packs share a current as their conductances do; how they differ is spread evenly.")
@@ -111,7 +110,7 @@ fn most(s: &Instant, of: &str, load: Option<&PackLoad>) -> Explanation {
     let Some(load) = load else {
         return Explanation::none("Nothing flows, or the limit is not known.");
     };
-    let given = [told(of, "A", load.bank_a), s.figure(&MOST_SHARE_PCT)];
+    let given = [described(of, "A", load.bank_a), s.figure(&MOST_SHARE_PCT)];
     Explanation::of(Term::of(pack_a::FORMULA, given))
 }
 

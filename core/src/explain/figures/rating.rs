@@ -2,7 +2,7 @@
 
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::heat::WINDING_BODY;
+use crate::explain::figures::to_body::WINDING_BODY;
 use crate::explain::term::Term;
 use crate::physics::loss_terms::{phase_20c_ohm, rated_copper_w, rated_loss_w, rest_of_rated_w};
 use crate::physics::sources::THERMAL_NETWORK;

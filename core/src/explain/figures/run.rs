@@ -3,16 +3,17 @@
 use crate::analysis::bank_volts;
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::engine::{IDLE_L_H, MARGINAL_L_KWH};
+use crate::explain::figures::bank_limit::BANK_LIMIT_A;
+use crate::explain::figures::day::USE_AH;
 use crate::explain::figures::flow;
+use crate::explain::figures::fuel::{IDLE_L_H, MARGINAL_L_KWH};
 use crate::explain::figures::notes::{AS_GIVEN, DRAWN, FUEL, SHAFT};
-use crate::explain::figures::terms::told;
 use crate::explain::instant::{Instant, When};
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{kept_energy_pct, mean_bank_a, mean_draw_a};
 use crate::physics::drive::{hours, percent};
 use crate::physics::fuel::{marginal_l, run_l};
-use crate::physics::sources::{CELLS, COMMON_PRACTICE, LOSSES, OWN_REASONING};
+use crate::physics::sources::{CELLS, LOSSES, OWN_REASONING};
 use crate::units::clock;
 
 pub(super) const FIGURES: &[&Figure] = &[
@@ -72,10 +73,10 @@ static MEAN_BANK_A: Figure = Figure::new("run.mean_bank_a", "Into the bank, mean
     let end_pct = 100.0 * s.boat.trace.soc_at(minutes * 60.0);
     let given = [
         s.bank_ah(),
-        told("State of charge at its end", "%", end_pct),
+        described("State of charge at its end", "%", end_pct),
         s.input(key!(run.from_pct)),
         s.input(key!(bank.charge_efficiency_pct)),
-        told(RUN_MINUTES, "min", minutes),
+        described(RUN_MINUTES, "min", minutes),
     ];
     Explanation::of(Term::of(mean_bank_a::FORMULA, given))
         .note("The charge that was gained, by the time it took; the run is stepped through time.")
@@ -94,8 +95,8 @@ static BANK_ENERGY_PCT: Figure = Figure::new(
         };
         let given = [
             s.input(key!(bank.charge_efficiency_pct)),
-            told("At rest, the mean of the run's moments", "V", rest_v),
-            told("At the bank, the mean of the run's moments", "V", volts),
+            described("At rest, the mean of the run's moments", "V", rest_v),
+            described("At the bank, the mean of the run's moments", "V", volts),
         ];
         Explanation::of(Term::of(kept_energy_pct::FORMULA, given))
             .note("Both means count each moment by the charge that went in.")
@@ -115,11 +116,11 @@ pub(super) static HOUSE_LOAD_A: Figure =
             let name = "Day's use, without the loads that run only with the engine";
             return Explanation::of(Term::of(
                 mean_draw_a::FORMULA,
-                [told(name, "A·h", steady_ah)],
+                [described(name, "A·h", steady_ah)],
             ))
             .note("The day's mean draw; what runs only with the engine comes on top.");
         }
-        let given = [s.figure(&crate::explain::figures::day::USE_AH)];
+        let given = [s.figure(&USE_AH)];
         Explanation::of(Term::of(mean_draw_a::FORMULA, given)).note("The day's mean draw.")
     })
     .is(|s| Some(s.boat.plant.load_a));
@@ -136,7 +137,7 @@ pub(super) static PEAK_SHAFT_W: Figure =
 
 /// What the alternators ask for along the run.
 fn marginal(s: &Instant) -> Term {
-    let shaft = told(
+    let shaft = described(
         "Energy the alternators' shafts took, added up along the run",
         "kW·h",
         s.report().analyses.run.shaft_kwh,
@@ -145,7 +146,7 @@ fn marginal(s: &Instant) -> Term {
 }
 
 static FUEL_L: Figure = Figure::new("run.fuel_l", "Fuel, run for charging", "L", 1, |s| {
-    let minutes = told(RUN_MINUTES, "min", s.report().analyses.run.minutes);
+    let minutes = described(RUN_MINUTES, "min", s.report().analyses.run.minutes);
     let given = [
         s.figure(&IDLE_L_H),
         Term::of(hours::FORMULA, [minutes]),
@@ -165,32 +166,9 @@ static MARGINAL_FUEL_L: Figure = Figure::new(
 .named("Fuel of the run while motoring anyway")
 .is(|s| Some(s.report().analyses.run.marginal_fuel_l));
 
-pub(super) static BANK_LIMIT_A: Figure = Figure::new(
-    "inner.bank_limit_a",
-    "What bank and house may take",
-    "A",
-    0,
-    |s| {
-        let mut limits = vec![s.input(key!(bank.charge_limit_a)).symbol("I_lim")];
-        if s.inputs().pack_count() > 1 {
-            let name = "What the packs take together until the first one is at its limit";
-            limits.push(told(name, "A", s.inputs().own_charge_limit_a()).symbol("I_packs"));
-        }
-        limits.extend(s.inputs().ladder_a().map(|step_a| {
-            let name = "Most at this cell temperature, from the ladder or the maker's sheet";
-            told(name, "A", step_a).symbol("I_step")
-        }));
-        Explanation::of(Term::Sum(vec![Term::Least(limits), s.drawn()]))
-            .note("What the bank may take, and what the house draws meanwhile.")
-            .inputs(&[key!(bank.temperature_c), key!(bank.coldest_charge_c)])
-    },
-)
-.source(COMMON_PRACTICE)
-.is(|s| Some(s.boat.plant.bank_limit_a + s.boat.plant.taken_a(s.seconds)));
-
 pub(super) static MID_BANK_A: Figure =
     Figure::new("run.mid_bank_a", "Half-way, into this bank", "A", 0, |s| {
-        Explanation::of(flow::into_bank(s)).note(DRAWN)
+        Explanation::of(flow::into_bank(s, &MID_A)).note(DRAWN)
     })
     .at(When::Middle)
     .is(|s| Some(s.report().analyses.run.mid_bank_a));

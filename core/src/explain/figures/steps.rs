@@ -2,26 +2,9 @@
 //! that have them.
 
 use crate::explain::figure::Figure;
+use crate::explain::figures::step::Step;
 use crate::explain::figures::{bank, field, losses};
 use crate::explain::instant::When;
-
-/// A step, by its place in each moment's list.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Step {
-    CanA,
-    FullA,
-    FieldX,
-    Allowed,
-    VoltA,
-    BankOhm,
-    FluxSquare,
-    CopperW,
-    DiodeW,
-    FieldW,
-    IronW,
-    FanW,
-    LossesW,
-}
 
 /// The steps of one moment; `$at` is its part of their names.
 macro_rules! steps {

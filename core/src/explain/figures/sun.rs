@@ -2,11 +2,10 @@
 
 use crate::boat::{SunBasis, key};
 use crate::explain::figure::{Explanation, Figure};
-use crate::explain::figures::day::BANK_V;
+use crate::explain::figures::bank::BANK_V;
 use crate::explain::figures::notes::AS_GIVEN;
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described, maybe};
 use crate::physics::charging::charge_ah;
 use crate::physics::solar::sun_wh;
 use crate::physics::solar::{full_sun_hours, warm_yield};
@@ -34,7 +33,7 @@ pub(super) static SUN_WH: Figure = Figure::new(
         } else {
             1.0
         };
-        let heat = told("What heat leaves of it, the mean over the day's sun", "", heat);
+        let heat = described("What heat leaves of it, the mean over the day's sun", "", heat);
         let warm = Term::of(warm_yield::FORMULA, [yielded, heat]);
         let given = [panels, s.figure(&SUN_FULL_HOURS), warm];
         Explanation::of(Term::of(sun_wh::FORMULA, given))

@@ -2,21 +2,20 @@
 
 use crate::boat::{Inputs, Key, key};
 use crate::explain::figure::Figure;
-use crate::explain::figures::day::BANK_V;
+use crate::explain::figures::bank::BANK_V;
+use crate::explain::figures::curve::SHAFT_RPM;
 use crate::explain::figures::heat;
-use crate::explain::figures::output::SHAFT_RPM;
 use crate::explain::figures::run::HOUSE_LOAD_A;
+use crate::explain::figures::step::Step;
 use crate::explain::figures::steps;
-use crate::explain::figures::steps::Step;
 use crate::explain::figures::temperatures;
+use crate::explain::figures::to_body;
 use crate::explain::instant::{Instant, Part, When};
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::explain::used::Used;
 use crate::physics::ageing::{aged_ah, aged_ohm_ah};
-use crate::physics::battery::Bank;
 use crate::physics::charging::charger_input_a;
 use crate::report::Report;
-use crate::simulation::moment::Output;
 
 impl<'a> Instant<'a> {
     /// The report that is explained.
@@ -65,7 +64,7 @@ impl<'a> Instant<'a> {
         Term::Figure(figure.used(self))
     }
 
-    /// A figure that is explained where it is the first alternator's; only told
+    /// A figure that is explained where it is the first alternator's; only described
     /// in words of another.
     fn of_first(&self, figure: &'static Figure) -> Term {
         let mut used = figure.used_here(self);
@@ -106,14 +105,14 @@ impl<'a> Instant<'a> {
             When::Moment => Some(now),
             _ => None,
         };
-        let mut used = Used::told(name, "°C", part.of(&self.t));
+        let mut used = Used::described(name, "°C", part.of(&self.t));
         used.working = figure.map(|figure| figure.id).filter(|_| self.is_first());
         Term::Figure(used)
     }
 
     /// Air that the alternator draws in.
     pub(super) fn inlet(&self) -> Term {
-        let mut used = Used::told("Air it draws in", "°C", self.network.inlet_c(&self.t));
+        let mut used = Used::described("Air it draws in", "°C", self.network.inlet_c(&self.t));
         let explained = self.when == When::Hot && self.is_first();
         used.working = explained.then_some(heat::HOT_INLET.id);
         Term::Figure(used)
@@ -136,12 +135,12 @@ impl<'a> Instant<'a> {
 
     /// Winding to body.
     pub(super) fn winding_body(&self) -> Term {
-        self.of_first(&heat::WINDING_BODY)
+        self.of_first(&to_body::WINDING_BODY)
     }
 
     /// Rectifier to body.
     pub(super) fn rectifier_body(&self) -> Term {
-        self.of_first(&heat::RECTIFIER_BODY)
+        self.of_first(&to_body::RECTIFIER_BODY)
     }
 
     /// The shaft speed of the alternator that is looked at.
@@ -153,9 +152,9 @@ impl<'a> Instant<'a> {
     pub(super) fn stored(&self) -> Term {
         let stored_w = self.stored_w();
         if stored_w > 0.0 {
-            told("Heat that goes into warming it further then", "W", stored_w)
+            described("Heat that goes into warming it further then", "W", stored_w)
         } else if stored_w < 0.0 {
-            let given = told("Heat it gives up by cooling then", "W", -stored_w);
+            let given = described("Heat it gives up by cooling then", "W", -stored_w);
             Term::Number(0.0).less(given.symbol("P_stored"))
         } else {
             Term::Number(0.0)
@@ -169,7 +168,7 @@ impl<'a> Instant<'a> {
         let switched_a = self.boat.plant.engine_load_a(self.seconds);
         if switched_a > 0.0 {
             let name = "Loads that run only with the engine, then";
-            all.push(told(name, "A", switched_a).symbol("I_switched"));
+            all.push(described(name, "A", switched_a).symbol("I_switched"));
         }
         if self.boat.plant.back_a > 0.0 {
             all.push(Term::of(
@@ -191,26 +190,7 @@ impl<'a> Instant<'a> {
         if volts == self.inputs().way.start_v {
             self.input(key!(way.start_v)).symbol("V_start")
         } else {
-            told("Voltage at the alternator then", "V", volts).symbol("V")
+            described("Voltage at the alternator then", "V", volts).symbol("V")
         }
-    }
-}
-
-/// A figure told in words.
-pub(super) fn told(name: &str, unit: &'static str, value: f64) -> Term {
-    Term::Figure(Used::told(name, unit, value))
-}
-
-/// A figure told in words that may not be there.
-pub(super) fn maybe(name: &str, unit: &'static str, value: Option<f64>) -> Term {
-    told(name, unit, value.unwrap_or(f64::NAN))
-}
-
-/// What a bank resists at a current and voltage \[Ω\]: giving, it resists less.
-pub(super) fn resists_ohm(bank: &Bank, soc: f64, at: Output) -> f64 {
-    if at.amperes >= 0.0 {
-        bank.resistance_ohm(soc)
-    } else {
-        (at.volts - bank.rest_v(soc)) / at.amperes
     }
 }

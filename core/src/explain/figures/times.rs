@@ -3,9 +3,8 @@
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::notes::STEPPED;
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::charging::{charging_minutes, mean_bank_a};
 
 pub(super) const FIGURES: &[&Figure] = &[
@@ -106,7 +105,7 @@ pub(super) fn time_to(
         to,
         s.input(key!(run.from_pct)),
         efficiency,
-        told(
+        described(
             "Mean current into the bank, of this run to there",
             "A",
             mean_a,

@@ -10,7 +10,7 @@ use crate::findings::heat::{
     HeatFinding, HeatRemedy, PartTooHot, ROOM_C, SET_POINT_ROOM_K, Settled,
 };
 use crate::findings::verdict::hot_after_stop;
-use crate::findings::{Finding, add};
+use crate::findings::{Finding, Severity, add};
 use crate::simulation::Limit;
 
 /// A sensor on the case matters from this much below the winding's limit
@@ -103,7 +103,7 @@ fn too_hot(
         limit_c: limit.limit_c,
         after_disconnect: limit.passed()
             && opening.is_some_and(|opening| disconnected_first(opening.after_s)),
-        remedy: worst.then(|| remedy(inputs, limit)),
+        remedy: (worst && !is_told(found, limit.alternator)).then(|| remedy(inputs, limit)),
     };
     add(
         found,
@@ -113,6 +113,16 @@ fn too_hot(
             Part::Case => HeatFinding::CaseTooHot(part),
         },
     );
+}
+
+/// Whether a Danger that stands before it says what to do about an alternator.
+fn is_told(found: &[Finding], which: WhichAlternator) -> bool {
+    found.iter().any(|finding| {
+        let Finding::Heat(HeatFinding::NothingWatchesHeat { alternator, .. }) = finding else {
+            return false;
+        };
+        *alternator == which && finding.severity() == Severity::Danger
+    })
 }
 
 /// The part that comes nearest to its limit without passing it.

@@ -38,7 +38,7 @@ struct InBlocks {
     least_v: f64,
     /// What it withstands \[V\].
     most_v: f64,
-    /// The same at 25 °C \[V\].
+    /// What it withstands at 25 °C \[V\].
     most_25c_v: f64,
 }
 

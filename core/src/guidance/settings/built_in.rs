@@ -17,6 +17,8 @@ pub enum BuiltInReason {
     HoldsTooMuch {
         /// What it holds.
         held: Quantity,
+        /// How warm the bank is, where that moves what it is to get.
+        bank: Option<Quantity>,
     },
     /// It holds less than the bank is charged to.
     HoldsTooLittle {
@@ -24,11 +26,15 @@ pub enum BuiltInReason {
         short: Quantity,
         /// What the bank is charged to.
         charge: Quantity,
+        /// How warm the bank is, where that moves what it is to get.
+        bank: Option<Quantity>,
     },
     /// There is nothing to set, only to read.
     ReadWithBankFull {
         /// What the bank is charged to.
         charge: Quantity,
+        /// How warm the bank is, where that moves what it is to get.
+        bank: Option<Quantity>,
     },
     /// It has no sensor; what its winding reaches.
     NoSensor {
@@ -97,22 +103,28 @@ pub(super) fn built_in(case: Case) -> Group {
 fn voltage(case: Case) -> Setting {
     let f = case.figures;
     let held_v = case.inputs.held_v();
-    let short_v = f.charge_v - held_v;
-    let charge = volts(f.charge_v);
-    let reason = if held_v > f.charge_v + 1e-9 {
+    // It follows its own temperature, not the bank's.
+    let shift_v = case.inputs.lead_shift_v();
+    let charge_v = f.charge_v + shift_v;
+    let short_v = charge_v - held_v;
+    let charge = volts(charge_v);
+    let bank = (shift_v != 0.0).then(|| celsius(case.inputs.bank.temperature_c));
+    let reason = if short_v < -1e-9 {
         BuiltInReason::HoldsTooMuch {
             held: volts(held_v),
+            bank,
         }
     } else if short_v > 0.1 * f.blocks {
         BuiltInReason::HoldsTooLittle {
             short: volts(short_v),
             charge,
+            bank,
         }
     } else {
-        BuiltInReason::ReadWithBankFull { charge }
+        BuiltInReason::ReadWithBankFull { charge, bank }
     };
     let value = SettingValue::AtMost {
-        quantity: volts(held_v.min(f.charge_v)),
+        quantity: volts(held_v.min(charge_v)),
     };
     let from = Source::Worksheet(key!(reg.fixed_v));
     Setting::new(SettingCode::Voltage, value, reason, from)

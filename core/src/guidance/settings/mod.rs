@@ -97,7 +97,7 @@ pub enum Device {
     },
     /// The battery management system of a lithium bank.
     Management,
-    /// The same where it is closed: drop-in packs.
+    /// A battery management system that nobody can set: closed (drop-in) packs.
     #[serde(rename = "management")]
     ClosedPacks,
     /// A lead bank's alarm and switch.

@@ -81,7 +81,7 @@ pub const fn instruction(code: StepCode) -> &'static str {
         }
         StepCode::StartVolts => "Measure the voltage at the start battery with the engine running.",
         StepCode::ChargerOn => {
-            "Switch the shore charger on: read its current and the bank's voltage."
+            "Switch the mains charger on: read its current and the bank's voltage."
         }
         StepCode::Retension => {
             "After 10 to 15 minutes stop the engine and tighten the belts again."

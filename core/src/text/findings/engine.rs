@@ -6,6 +6,9 @@ use crate::units::quantity::{
     Quantity, QuantityKind, amperes, kilowatts_of, minutes, percent, rpm,
 };
 
+/// A blower of less than this is none \[m³/h\].
+const LEAST_BLOWER_M3H: f64 = 0.5;
+
 pub(super) fn sentence(finding: &EngineFinding, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     match *finding {
@@ -23,6 +26,13 @@ pub(super) fn sentence(finding: &EngineFinding, reader: &Reader) -> String {
             "The engine runs {} a day at {} of what it has at this speed. Long running at low load soots a diesel and glazes its bores: charge while you motor where you can, run it at cruising load for 30 minutes at least once a month, and look at solar or a larger alternator for the rest.",
             show(minutes(60.0 * hours)),
             show(percent(share_pct))
+        ),
+        EngineFinding::BlowerForWanted {
+            wanted_a,
+            blower_m3h,
+        } if blower_m3h < LEAST_BLOWER_M3H => format!(
+            "The alternator holds {} hot without a blower.",
+            show(amperes(wanted_a))
         ),
         EngineFinding::BlowerForWanted {
             wanted_a,

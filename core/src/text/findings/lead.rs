@@ -63,7 +63,7 @@ pub(super) fn sentence(finding: &LeadFinding, reader: &Reader) -> String {
             target_pct,
             to_full_h,
         } => format!(
-            "The daily charge ends at {}, so the engine never fills this bank. Lead that is not full about once a week sulphates and loses capacity: from there to full takes some {} more at the charge voltage. Let panels or a shore charger do it.",
+            "The daily charge ends at {}, so the engine never fills this bank. Lead that is not full about once a week sulphates and loses capacity: from there to full takes some {} more at the charge voltage. Let panels or a mains charger do it.",
             show(percent(*target_pct)),
             show(Quantity::new(to_full_h.ceil(), QuantityKind::Hours))
         ),
@@ -95,7 +95,7 @@ fn too_high(high: &LeadHigh, reader: &Reader) -> String {
         SetBy::BuiltInRegulator => {
             "Fit a regulator that can be set, or charge through a DC-DC charger.".to_string()
         }
-        SetBy::Setting => format!("Set {at_25c} or less, with temperature compensation."),
+        SetBy::Setting => format!("Set no more than {at_25c}, with temperature compensation."),
     };
     let harm = match high.chemistry {
         Chemistry::Flooded => "It gasses hard, loses water and warms; more is only for equalising.",
@@ -116,7 +116,7 @@ fn too_low(low: &LeadLow, reader: &Reader) -> String {
     let to_do = match (low.set_by, low.others_fill) {
         (SetBy::Setting, _) => format!("Set at least {}.", show(volts(low.least_v))),
         (SetBy::BuiltInRegulator, true) => {
-            "Let panels or a shore charger fill it about once a week, or fit a regulator that can be set.".to_string()
+            "Let panels or a mains charger fill it about once a week, or fit a regulator that can be set.".to_string()
         }
         (SetBy::BuiltInRegulator, false) => {
             "Fit a regulator that can be set, and set the other chargers higher.".to_string()

@@ -105,7 +105,7 @@ pub(super) fn reason(reason: &ChargeReason, reader: &Reader) -> String {
                 .to_string()
         }
         ChargeReason::EqualiseWithCare => {
-            "Only if its maker's sheet says so: by the shore charger, hatches open, no flame, what cannot withstand it off, water afterwards."
+            "Only if its maker's sheet says so: by the mains charger, hatches open, no flame, what cannot withstand it off, water afterwards."
                 .to_string()
         }
         ChargeReason::Sulphates { full_below } => format!(

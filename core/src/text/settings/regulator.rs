@@ -71,21 +71,33 @@ pub(super) fn external(reason: &RegulatorReason, reader: &Reader) -> String {
     }
 }
 
+/// " at 38 °C", where the bank's temperature counts.
+fn at_bank(bank: Option<Quantity>, reader: &Reader) -> String {
+    bank.map_or(String::new(), |bank| format!(" at {}", reader.show(bank)))
+}
+
 pub(super) fn built_in(reason: &BuiltInReason, reader: &Reader) -> String {
     let show = |quantity| reader.show(quantity);
     match *reason {
-        BuiltInReason::HoldsTooMuch { held } => format!(
-            "It holds {}, more than the bank is to get: it does not belong on this bank.",
-            show(held)
+        BuiltInReason::HoldsTooMuch { held, bank } => format!(
+            "It holds {}, more than the bank is to get{}: it does not belong on this bank.",
+            show(held),
+            at_bank(bank, reader)
         ),
-        BuiltInReason::HoldsTooLittle { short, charge } => format!(
-            "Nothing to set. It is {} short of the bank's {}: the engine alone does not fill it.",
+        BuiltInReason::HoldsTooLittle {
+            short,
+            charge,
+            bank,
+        } => format!(
+            "Nothing to set. It is {} short of the {} that the bank is charged to{}: the engine alone does not fill it.",
             show(short),
-            show(charge)
+            show(charge),
+            at_bank(bank, reader)
         ),
-        BuiltInReason::ReadWithBankFull { charge } => format!(
-            "Nothing to set; read it with the bank full, which is charged to {}.",
-            show(charge)
+        BuiltInReason::ReadWithBankFull { charge, bank } => format!(
+            "Nothing to set; read it with the bank full, which is charged to {}{}.",
+            show(charge),
+            at_bank(bank, reader)
         ),
         BuiltInReason::NoSensor {
             winding,

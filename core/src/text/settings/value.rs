@@ -194,12 +194,12 @@ fn cell_voltage(bank: Quantity, cell: Quantity, reader: &Reader) -> String {
 const fn switched_off(acts: ChargingOff) -> &'static str {
     match (acts.field, acts.dc_dc_charger) {
         (Some(FieldCut::AtRegulator), false) => "field off, chargers off",
-        (Some(FieldCut::AtRegulator), true) => "field off, DC-DC charger and shore charger off",
+        (Some(FieldCut::AtRegulator), true) => "field off, DC-DC charger and mains charger off",
         (Some(FieldCut::ByRelay), false) => "field off by a relay, chargers off",
         (Some(FieldCut::ByRelay), true) => {
-            "field off by a relay, DC-DC charger and shore charger off"
+            "field off by a relay, DC-DC charger and mains charger off"
         }
-        (None, true) => "DC-DC charger and shore charger off",
+        (None, true) => "DC-DC charger and mains charger off",
         (None, false) => "chargers off",
     }
 }
@@ -207,7 +207,7 @@ const fn switched_off(acts: ChargingOff) -> &'static str {
 const fn charged_by(source: StartBatterySource) -> &'static str {
     match source {
         StartBatterySource::ShoreChargerOrAlternator => {
-            "an output of the shore charger, and the alternator when the engine runs"
+            "an output of the mains charger, and the alternator when the engine runs"
         }
         StartBatterySource::Alternator => "the alternator, before the DC-DC charger",
         StartBatterySource::WithHouseBank => "the alternator, together with the house bank",

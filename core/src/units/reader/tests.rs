@@ -105,6 +105,27 @@ fn money_has_its_sign_and_thousands() {
 }
 
 #[test]
+fn long_figures_are_grouped() {
+    let show = |figure| Reader::METRIC.show(count(figure));
+    assert_eq!(
+        [9999.0, 20_000.0, 1_234_567.0].map(show),
+        ["9999", "20\u{202f}000", "1\u{202f}234\u{202f}567"]
+    );
+}
+
+#[test]
+fn no_line_ends_between_a_figure_and_its_unit() {
+    let reader = Reader::METRIC.with_unbroken_units();
+    assert_eq!(reader.show(amperes(70.0)), "70\u{a0}A");
+    assert_eq!(reader.show(minutes(125.0)), "2\u{a0}h 05\u{a0}min");
+    assert_eq!(reader.range(amperes(1.0), amperes(5.0)), "1 to 5\u{a0}A");
+    assert_eq!(
+        reader.input_range(-40.0, 60.0, crate::units::CELSIUS),
+        "−40 to 60\u{a0}°C"
+    );
+}
+
+#[test]
 fn two_figures_share_a_unit() {
     let reader = Reader::METRIC;
     assert_eq!(reader.range(amperes(1.0), amperes(5.0)), "1 to 5 A");

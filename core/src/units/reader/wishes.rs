@@ -4,6 +4,9 @@
 use crate::units::quantity::QuantityKind;
 use crate::units::{AMPERE_HOUR, CHOICES, Other, UnitOfMeasure};
 
+/// A space at which no line ends.
+const UNBROKEN: char = '\u{a0}';
+
 /// How a reader wants figures.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Reader {
@@ -15,6 +18,8 @@ pub struct Reader {
     pub(super) energy_v: Option<f64>,
     /// The sign of the worksheet's currency, where it has one.
     pub(super) currency: Option<&'static str>,
+    /// Whether no line ends between a figure and its unit.
+    pub(super) unbroken: bool,
 }
 
 impl Default for Reader {
@@ -30,6 +35,7 @@ impl Reader {
         decimal_comma: false,
         energy_v: None,
         currency: None,
+        unbroken: false,
     };
     /// °F, feet, US gallons, cubic feet a minute, pounds, and a decimal point.
     pub const US: Reader = Reader {
@@ -37,6 +43,7 @@ impl Reader {
         decimal_comma: false,
         energy_v: None,
         currency: None,
+        unbroken: false,
     };
 
     /// This reader, who wants a group of [`CHOICES`], by its place there, in
@@ -52,6 +59,18 @@ impl Reader {
     pub const fn with_decimal_comma(mut self, wanted: bool) -> Reader {
         self.decimal_comma = wanted;
         self
+    }
+
+    /// This reader, for whom no line ends between a figure and its unit, as on a
+    /// narrow screen; elsewhere an ordinary space stands there.
+    pub const fn with_unbroken_units(mut self) -> Reader {
+        self.unbroken = true;
+        self
+    }
+
+    /// What stands between a figure and its unit.
+    pub(super) const fn gap(&self) -> char {
+        if self.unbroken { UNBROKEN } else { ' ' }
     }
 
     /// This reader, who wants charge told as energy at a voltage \[V\]:

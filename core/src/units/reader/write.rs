@@ -5,12 +5,16 @@ use crate::units::reader::digits::{THIN, by_thousands, more_decimals, shortened}
 use crate::units::reader::wishes::Reader;
 use crate::units::{UnitOfMeasure, clock};
 
+/// From here on the digits of a figure are grouped by thousands.
+const GROUPED_FROM: f64 = 10_000.0;
+
 impl Reader {
     /// The figure without its unit. Nothing is never minus nought, and the minus
-    /// sign is a true one. Money is grouped by thousands.
+    /// sign is a true one. Digits are grouped by thousands from 10 000 on, of money
+    /// from 1 000 on.
     pub fn number(&self, quantity: Quantity) -> String {
         if quantity.kind == QuantityKind::Time {
-            return clock(quantity.value);
+            return self.clock(quantity.value);
         }
         if quantity.kind == QuantityKind::Money {
             let kind = QuantityKind::Count;
@@ -31,9 +35,18 @@ impl Reader {
     /// A figure of a unit that no [`QuantityKind`] has, with its unit.
     pub fn show_in(&self, unit: &UnitOfMeasure, value: f64, decimals: usize) -> String {
         let number = self.number_in(unit, value, decimals);
-        match self.other(unit).map_or(unit.symbol, |other| other.symbol) {
-            "" => number,
-            symbol => format!("{number} {symbol}"),
+        let symbol = self.other(unit).map_or(unit.symbol, |other| other.symbol);
+        self.with_symbol(number, symbol)
+    }
+
+    /// Minutes as "2 h 05 min" or "35 min"; a line may end between hours and minutes.
+    fn clock(&self, minutes: f64) -> String {
+        let told = clock(minutes);
+        match self.unbroken {
+            true => told
+                .replace(" h", &format!("{}h", self.gap()))
+                .replace(" min", &format!("{}min", self.gap())),
+            false => told,
         }
     }
 
@@ -46,7 +59,10 @@ impl Reader {
             (least, most) = (least + more, most + more);
         }
         let text = format!("{:.most$}", value.abs());
-        let text = shortened(&text, most - least);
+        let text = match value.abs() < GROUPED_FROM {
+            true => shortened(&text, most - least).to_string(),
+            false => by_thousands(shortened(&text, most - least)),
+        };
         let minus = if value < 0.0 && text.contains(|digit| ('1'..='9').contains(&digit)) {
             "−"
         } else {
@@ -88,8 +104,8 @@ impl Reader {
             self.decimal(&value.to_string().replace('-', "−"))
         };
         let symbol = other.map_or(unit.symbol, |other| other.symbol);
-        let gap = if symbol.is_empty() { "" } else { " " };
-        format!("{} to {}{gap}{symbol}", bound(low), bound(high))
+        let numbers = format!("{} to {}", bound(low), bound(high));
+        self.with_symbol(numbers, symbol)
     }
 
     /// A number that was entered, with every decimal it has, in this reader's
@@ -104,11 +120,7 @@ impl Reader {
             None => (number, unit.symbol),
         };
         let text = self.decimal(&number.to_string().replace('-', "−"));
-        match symbol {
-            "" => text,
-            "°" => format!("{text}°"),
-            symbol => format!("{text} {symbol}"),
-        }
+        self.with_symbol(text, symbol)
     }
 
     fn with_unit(&self, text: String, kind: QuantityKind) -> String {
@@ -117,9 +129,18 @@ impl Reader {
                 .currency
                 .map_or(text.clone(), |sign| format!("{sign}{THIN}{text}")),
             // A clock says its units itself.
-            (QuantityKind::Time, _) | (_, "") => text,
-            (QuantityKind::Angle, degree) => format!("{text}{degree}"),
-            (_, unit) => format!("{text} {unit}"),
+            (QuantityKind::Time, _) => text,
+            (_, unit) => self.with_symbol(text, unit),
+        }
+    }
+
+    /// A figure and the symbol of its unit, where it has one; the sign of an angle
+    /// stands close.
+    fn with_symbol(&self, figure: String, symbol: &str) -> String {
+        match symbol {
+            "" => figure,
+            "°" => format!("{figure}°"),
+            symbol => format!("{figure}{}{symbol}", self.gap()),
         }
     }
 }

@@ -52,7 +52,7 @@ pub fn PriceChart<'a>(outcomes: &'a [Outcome], reader: &'a Reader) -> impl IntoV
     };
     view! {
         <svg
-            viewBox=format!("0 0 {WIDTH} 190")
+            viewBox=format!("0 0 {WIDTH} 202")
             role="img"
             aria-label="Engine time a day against the price of each arrangement; the same figures stand in the table"
         >
@@ -60,7 +60,7 @@ pub fn PriceChart<'a>(outcomes: &'a [Outcome], reader: &'a Reader) -> impl IntoV
             <Stroke class="edge" from=(BEGIN, BOTTOM) to=(RIGHT, BOTTOM) />
             {price.ticks(5.0).into_iter().map(tick).collect_view()}
             <Words class="name" at=(BEGIN, 10.0) anchor="start" says="engine a day" />
-            <Words class="name" at=(RIGHT, BOTTOM - 5.0) anchor="end" says="to buy" />
+            <Words class="name" at=(RIGHT, BOTTOM + 28.0) anchor="end" says="to buy" />
             {points.into_iter().map(point).collect_view()}
         </svg>
         <p class="margin">{names} "Nearer to the lower left corner is better."</p>

@@ -133,7 +133,7 @@ static ROWS: [Row; 24] = [
         true => ("yes".to_string(), 0.0),
         false => ("no".to_string(), 1.0),
     }),
-    row("… a year", |r, o| figure(r, o.hours_year, hours)),
+    row("Engine, a year", |r, o| figure(r, o.hours_year, hours)),
     row("Generator, a day", |r, o| {
         figure(r, o.generator_h_day, |hours| minutes(60.0 * hours))
     }),

@@ -9,10 +9,8 @@ mod table;
 #[cfg(test)]
 mod tests;
 
-use ampwright_core::analysis::RunReport;
-use ampwright_core::text::{legs, words};
-use ampwright_core::units::Reader;
-use ampwright_core::units::quantity::{percent, seconds};
+use ampwright_core::text::charging_run;
+use ampwright_core::units::quantity::percent;
 use leptos::prelude::*;
 
 use crate::components::Fold;
@@ -37,7 +35,7 @@ pub fn ChargingRun() -> impl IntoView {
     });
     let lead = Signal::derive(move || {
         let reader = state.reader.get();
-        state.settled(|_, report| limited_by(&report.analyses.run, &reader))
+        state.settled(|_, report| charging_run::limited_by(&report.analyses.run, &reader))
     });
     view! {
         <section class="chart run-chart" aria-labelledby="chart-title">
@@ -56,26 +54,4 @@ pub fn ChargingRun() -> impl IntoView {
             </Fold>
         </section>
     }
-}
-
-/// "Limited by alternator temperature 78 %, alternator output 22 %."
-fn limited_by(run: &RunReport, reader: &Reader) -> String {
-    if run.limit_shares.is_empty() {
-        return "There is nothing to charge.".to_string();
-    }
-    let shares = run.limit_shares.iter();
-    let shares: Vec<String> = shares
-        .map(|share| {
-            let share_pct = reader.show(percent(share.share_pct));
-            format!("{} {share_pct}", words::limited_by(share.limit))
-        })
-        .collect();
-    let disconnects = run.opening.map_or(String::new(), |opening| {
-        let after = reader.show(seconds(opening.after_s));
-        format!(
-            " After {after} the battery management system stops the charging; from there on the chart shows what would flow if it did not."
-        )
-    });
-    let drawn = legs::engine_loads(run, reader).map_or(String::new(), |drawn| format!(" {drawn}"));
-    format!("Limited by {}.{drawn}{disconnects}", shares.join(", "))
 }

@@ -8,7 +8,7 @@ use ampwright_core::guidance::CautionTopic;
 use ampwright_core::text;
 use ampwright_core::text::words::run_end;
 use ampwright_core::units::Reader;
-use ampwright_core::units::quantity::{amperes, celsius, kiloamperes_of, percent, volts};
+use ampwright_core::units::quantity::{amperes, percent, volts};
 use leptos::prelude::*;
 
 use super::FindingsHere;
@@ -204,16 +204,7 @@ fn RestsOn() -> impl IntoView {
     let state = AppState::expect();
     let base = Signal::derive(move || {
         let reader = state.reader.get();
-        state.settled(|_, report| {
-            let cables = &report.analyses.cables;
-            format!(
-                "Calculated for air of {} in the engine space and {} elsewhere, insulation rated for {}, and {} from a short at the house bank's posts.",
-                reader.show(celsius(cables.engine_air_c)),
-                reader.show(celsius(cables.other_air_c)),
-                reader.show(celsius(cables.insulation_c)),
-                reader.show(kiloamperes_of(cables.short_circuit_a)),
-            )
-        })
+        state.settled(|_, report| text::cable::basis(&report.analyses.cables, &reader))
     });
     let remarks = Memo::new(move |_| {
         let reader = state.reader.get();

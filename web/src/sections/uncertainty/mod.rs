@@ -40,7 +40,7 @@ pub fn HowCertain() -> impl IntoView {
                 </Show>
             </div>
             <p class="about">
-                "A guess moves within its plausible range, a figure off a nameplate by 5 % or 5 K, one you measured by 2 % or 2 K. What you decide, such as the temperature limit the regulator holds, stays put. What the formulas themselves get wrong comes on top."
+                "A guess moves within its plausible range, a figure off a nameplate by 5 % or 5 K, one you measured by 2 % or 2 K. What you decide, such as the temperature limit the regulator holds, stays put. How far the formulas themselves may be off is in the ranges too."
             </p>
         </section>
     }

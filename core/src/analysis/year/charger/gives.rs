@@ -86,7 +86,7 @@ impl Charger {
 
     /// How much older a run grows in `span_h` \[h\]. Into a bank that takes all
     /// there is, by just that; one that takes less leaves the alternator cooler,
-    /// as if it had run for less time: see [`warmed_h`].
+    /// as if it had run for less time: see [`warmed_h()`].
     pub fn ages_h(&self, age_h: f64, span_h: f64, soc: f64) -> f64 {
         let most_a = self.most_a(age_h, span_h, soc);
         let aged_h = self.cooler_h(age_h, span_h, soc, most_a);

@@ -7,9 +7,8 @@ use crate::explain::figures::belt::geometry::{BELT_M_S, wrap_in_radians};
 use crate::explain::figures::belt::looked_at::{
     AtSpeeds, OfBelts, at_speed, input, installed, is_entered, of_belt, shaft_w, table,
 };
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::belt::{carries_w, grip, own_pull_n, side_n, transmits_n, used_pct};
 
 pub(super) static TIGHT_N: OfBelts = each_belt!(
@@ -71,7 +70,7 @@ pub(super) fn slips(s: &Instant) -> Explanation {
     let groove_deg = table(s).map_or(f64::NAN, |table| table.groove_deg);
     let given = [
         input(s, Belt::friction),
-        told(
+        described(
             "Angle between the flanks of a groove, from memory",
             "°",
             groove_deg,
@@ -85,7 +84,7 @@ pub(super) fn slips(s: &Instant) -> Explanation {
 pub(super) fn carries(s: &Instant) -> Explanation {
     let kg_m = table(s).map_or(f64::NAN, |table| table.kg_m);
     let weight = [
-        told(
+        described(
             "Weight of the belt, all belts or ribs together, from memory",
             "kg/m",
             kg_m,
@@ -111,7 +110,7 @@ pub(super) fn side(s: &Instant) -> Explanation {
     let usual = table(s).map_or(f64::NAN, |table| table.usual_ratio);
     let ratio = Term::Least(vec![
         of_belt(s, &SLIPS_AT_RATIO).symbol("r_slip"),
-        told(
+        described(
             "Tight over slack side that such a belt is tightened for, from memory",
             "",
             usual,

@@ -5,9 +5,8 @@ use crate::analysis::belt::{BeltLoad, BeltReport};
 use crate::boat::{Belt, InstalledAlternator, WhichAlternator};
 use crate::explain::boat::Boat;
 use crate::explain::figure::Figure;
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::belt::BeltType;
 
 /// How many alternators have belts of their own.
@@ -70,21 +69,21 @@ pub(super) fn at_speed(s: &Instant, figures: &'static AtSpeeds) -> Term {
 /// Power at the alternator's shaft then.
 pub(super) fn shaft_w(s: &Instant) -> Term {
     let shaft_w = load(s).map_or(f64::NAN, |load| load.shaft_w);
-    told("Power at the alternator's shaft then", "W", shaft_w).symbol("P")
+    described("Power at the alternator's shaft then", "W", shaft_w).symbol("P")
 }
 
 pub(super) fn amperes(s: &Instant) -> Term {
     let amperes = load(s).map_or(f64::NAN, |load| load.amperes);
-    told("What the alternator gives then", "A", amperes)
+    described("What the alternator gives then", "A", amperes)
 }
 
 pub(super) fn shaft_rpm(s: &Instant) -> Term {
     let rpm = load(s).map_or(f64::NAN, |load| load.shaft_rpm);
-    told("Speed of the alternator's shaft then", "rpm", rpm)
+    described("Speed of the alternator's shaft then", "rpm", rpm)
 }
 
 pub(super) fn blocks(s: &Instant) -> Term {
-    told("12 V blocks of its system", "", installed(s).blocks())
+    described("12 V blocks of its system", "", installed(s).blocks())
 }
 
 pub(super) fn pulley(s: &Instant) -> Term {

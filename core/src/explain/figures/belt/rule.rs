@@ -6,9 +6,8 @@ use crate::explain::figures::belt::geometry::WRAP_DEG;
 use crate::explain::figures::belt::looked_at::{
     AtSpeeds, OfBelts, amperes, blocks, is_entered, is_there, of_belt, table,
 };
-use crate::explain::figures::terms::told;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described};
 use crate::physics::belt::{rule_a, rule_w, used_pct};
 
 pub(super) static RULE_LOW_A: OfBelts = each_belt!(
@@ -50,7 +49,7 @@ pub(super) static RULE_PCT: AtSpeeds = each_load!(
 
 pub(super) fn rule(s: &Instant, rule_12v_a: Option<f64>) -> Explanation {
     let given = [
-        told(
+        described(
             "What the rule of thumb gives such a belt in a 12 V system, half round the pulley",
             "A",
             rule_12v_a.unwrap_or(f64::NAN),

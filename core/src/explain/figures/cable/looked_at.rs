@@ -4,9 +4,8 @@
 use crate::analysis::cable::{CableChoice, CableRun};
 use crate::explain::boat::Boat;
 use crate::explain::figure::Figure;
-use crate::explain::figures::terms::maybe;
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, maybe};
 
 /// The most runs a boat has.
 pub(super) const RUNS: usize = 8;

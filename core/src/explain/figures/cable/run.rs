@@ -4,9 +4,8 @@ use crate::analysis::cable::{CableRun, Carries, RunCode, cells_ohm};
 use crate::boat::key;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::cable::looked_at::{OfRuns, length, of_run, run};
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described, maybe};
 use crate::physics::cable::{allowed_v, circular_mils, inverter_a};
 use crate::physics::charging::charger_input_a;
 use crate::physics::drive::percent;
@@ -47,12 +46,12 @@ pub(in crate::explain::figures) static SHORT_CIRCUIT_A: Figure = Figure::new(
     0,
     |s| {
         let given = [
-            told(
+            described(
                 "Voltage of the full bank at rest",
                 "V",
                 s.inputs().house_bank().rest_v(1.0),
             ),
-            told(
+            described(
                 "What its cells resist a short circuit with",
                 "Ω",
                 cells_ohm(s.inputs()),
@@ -84,7 +83,7 @@ pub(super) fn carries(s: &Instant) -> Explanation {
         Carries::ChargerInput { house_v, .. } => {
             let given = [
                 s.input(key!(way.converter_a)),
-                told("Voltage it gives at", "V", house_v),
+                described("Voltage it gives at", "V", house_v),
                 s.input(key!(way.converter_efficiency_pct)),
                 s.input(key!(way.start_v)),
             ];
@@ -105,7 +104,7 @@ pub(super) fn carries(s: &Instant) -> Explanation {
             let given = [
                 s.input(key!(cable.inverter_w)),
                 s.input(key!(daily.inverter_efficiency_pct)),
-                told(
+                described(
                     "Voltage of a low bank, at which an inverter soon stops",
                     "V",
                     low_v,
@@ -120,7 +119,7 @@ pub(super) fn allowed(s: &Instant) -> Explanation {
     let Some(run) = run(s) else {
         return Explanation::default();
     };
-    let blocks = told("12 V blocks of its system", "", blocks(run));
+    let blocks = described("12 V blocks of its system", "", blocks(run));
     match run.code {
         RunCode::Alternator | RunCode::SecondAlternator | RunCode::ChargerOut => {
             Explanation::none("In charging leads: what is entered, or 0.3 V for each 12 V.")

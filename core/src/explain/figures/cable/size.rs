@@ -6,9 +6,8 @@ use crate::explain::figures::cable::looked_at::{
     OfChoices, air, choice, length, of_choice, of_run, run,
 };
 use crate::explain::figures::cable::run::{ALLOWED_V, CARRIES_A};
-use crate::explain::figures::terms::{maybe, told};
 use crate::explain::instant::Instant;
-use crate::explain::term::Term;
+use crate::explain::term::{Term, described, maybe};
 use crate::physics::ampacity::{air_factor, ampacity_a, engine_share, note_1};
 use crate::physics::cable::{copper_c, drop_v, each_a, load_share, spare_pct};
 use crate::physics::fuse::{STRICT_V, least_rating_a, most_rating_a};
@@ -54,7 +53,7 @@ pub(super) static FUSE_MOST_A: OfChoices = each_choice!(
 
 pub(super) fn rated(s: &Instant) -> Term {
     let rated_c = s.report().analyses.cables.insulation_c;
-    told("What its insulation is rated for", "°C", rated_c)
+    described("What its insulation is rated for", "°C", rated_c)
 }
 
 /// What each cable carries.
@@ -74,7 +73,7 @@ pub(super) fn ampacity(s: &Instant) -> Explanation {
     let in_engine_space = run(s).is_some_and(|run| run.engine_space);
     let factor = if in_engine_space {
         let note = note_1(s.report().analyses.cables.insulation_c);
-        let note = told(
+        let note = described(
             "Share that note 1 of the table leaves in engine spaces",
             "",
             note,

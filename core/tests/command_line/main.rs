@@ -2,13 +2,13 @@
 //! The command line as a script meets it: what it prints, how it ends, and that
 //! nothing that is handed to it makes it panic.
 
-use std::io::Write as _;
-use std::path::PathBuf;
-use std::process::{Command, Output, Stdio};
+mod program;
+mod refusals;
 
-use ampwright_core::boat::{Key, Worksheet, demo};
-use ampwright_core::exchange::{open_link, read_json, to_collection};
-use serde_json::Value as Json;
+use ampwright_core::boat::{Key, demo};
+use ampwright_core::exchange::{open_link, read_json};
+
+use program::{code, file, json, run, run_with, several_boats, stderr, stdout};
 
 /// Every command that takes a worksheet and prints JSON with a schema.
 const ANALYSES: [&str; 12] = [
@@ -28,65 +28,6 @@ const ANALYSES: [&str; 12] = [
 
 /// A boat with some figures of its own.
 const LINK: &str = "v=2&bank_capacity=200&eng_rpm=1500&end";
-
-fn run(arguments: &[&str]) -> Output {
-    run_with(arguments, b"")
-}
-
-fn run_with(arguments: &[&str], input: &[u8]) -> Output {
-    let mut child = Command::new(env!("CARGO_BIN_EXE_ampwright"))
-        .args(arguments)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::piped())
-        .spawn()
-        .expect("the program starts");
-    // One that does not read its input closes it early.
-    let _ = child.stdin.take().expect("piped").write_all(input);
-    let output = child.wait_with_output().expect("the program ends");
-    let said = String::from_utf8_lossy(&output.stderr);
-    assert!(!said.contains("panicked"), "{arguments:?}: {said}");
-    output
-}
-
-fn code(output: &Output) -> i32 {
-    output.status.code().expect("not killed")
-}
-
-fn stdout(output: &Output) -> String {
-    String::from_utf8(output.stdout.clone()).expect("UTF-8")
-}
-
-fn stderr(output: &Output) -> String {
-    String::from_utf8_lossy(&output.stderr).into_owned()
-}
-
-fn json(arguments: &[&str]) -> Json {
-    let output = run(arguments);
-    assert_eq!(code(&output), 0, "{arguments:?}: {}", stderr(&output));
-    let json: Json = serde_json::from_str(&stdout(&output)).expect("JSON");
-    assert_eq!(json["schema"], 2, "{arguments:?}");
-    json
-}
-
-/// A file of this test's own.
-fn file(name: &str, text: &[u8]) -> String {
-    let path = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join(name);
-    std::fs::write(&path, text).expect("the folder for temporary files takes it");
-    path.to_str().expect("UTF-8").to_string()
-}
-
-fn several_boats() -> String {
-    let named = |name: &str| Worksheet {
-        name: name.to_string(),
-        ..Worksheet::default()
-    };
-    let sheets = ["Tern", "Gannet", "Twin", "Twin"].map(named);
-    file(
-        "several.json",
-        to_collection(&sheets).to_string().as_bytes(),
-    )
-}
 
 #[test]
 fn every_analysis_prints_json_with_its_schema() {
@@ -228,87 +169,6 @@ fn a_danger_shows_in_the_exit_code_only_when_asked() {
     assert_eq!(code(&run(&["report", bad])), 0);
     assert_eq!(code(&run(&["report", "--fail-on-danger", bad])), 1);
     assert_eq!(code(&run(&["report", "--fail-on-danger", good])), 0);
-}
-
-#[test]
-fn what_was_not_understood_is_told() {
-    let odd = r#"{"type":"ampwright-worksheet","version":2,"inputs":{"bank_capacity_ah":1e999,"sails":2}}"#;
-    let path = file("odd.json", odd.as_bytes());
-    let output = run(&["worksheet", &path]);
-    assert_eq!(code(&output), 0);
-    assert_eq!(stderr(&output).lines().count(), 2, "{}", stderr(&output));
-    let output = run(&["check", &path]);
-    assert_eq!(code(&output), 3);
-    let check: Json = serde_json::from_str(&stdout(&output)).expect("JSON");
-    assert_eq!(check["understood"], false);
-    let remarks = &check["boats"][0]["not_understood"];
-    assert_eq!(remarks.as_array().map(Vec::len), Some(2));
-    assert_eq!(remarks[0]["code"], "value_refused");
-    assert_eq!(remarks[0]["error"]["range"]["high"], 5000.0);
-    assert_eq!(remarks[1]["code"], "unknown_key");
-    assert_eq!(
-        remarks[1]["text"],
-        "No input is called “sails”; it is left out."
-    );
-    let check = json(&["check", &several_boats()]);
-    assert_eq!(check["understood"], true);
-    assert_eq!(check["boats"][1]["name"], "Gannet");
-    // A link that was cut says so.
-    assert_eq!(code(&run(&["check", "v=2&bank_capacity=200"])), 3);
-}
-
-#[test]
-fn what_is_no_worksheet_ends_with_3() {
-    let deep = "[".repeat(100_000);
-    let long = " ".repeat(11_000_000);
-    let texts: [&[u8]; 12] = [
-        b"",
-        b"{",
-        b"[]",
-        b"null",
-        b"not a worksheet",
-        b"#",
-        b"v=99&end",
-        b"v=&&&=%",
-        b"\xff\xfe\x00",
-        br#"{"type":"ampwright-worksheet","version":99}"#,
-        deep.as_bytes(),
-        long.as_bytes(),
-    ];
-    for (at, text) in texts.iter().enumerate() {
-        for command in ["report", "check", "link"] {
-            let output = run_with(&[command, "-"], text);
-            assert_eq!(code(&output), 3, "text {at}, {command}");
-            assert!(!output.stderr.is_empty() && output.stdout.is_empty());
-        }
-    }
-    for from in [
-        "/no/such/file",
-        ".",
-        "",
-        "v=3&end",
-        "https://boat.example/#x",
-    ] {
-        let output = run(&["report", from]);
-        assert_eq!(code(&output), 3, "{from}: {}", stderr(&output));
-    }
-}
-
-#[test]
-fn a_wrong_command_line_ends_with_2() {
-    for arguments in [
-        &[][..],
-        &["sail"],
-        &["report", "--quickly"],
-        &["report", "a.json", "b.json"],
-        &["report", "--text=verse"],
-        &["csv", "--table=day", "--month=13"],
-        &["workings", LINK, "--id", "machine.colour"],
-    ] {
-        let output = run(arguments);
-        assert_eq!(code(&output), 2, "{arguments:?}");
-        assert!(output.stdout.is_empty() && !output.stderr.is_empty());
-    }
 }
 
 #[test]
