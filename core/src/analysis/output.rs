@@ -7,7 +7,7 @@ use crate::boat::key;
 use crate::boat::{Inputs, WhichAlternator};
 use crate::numerics::bracketed_root;
 use crate::physics::full_field::COLD_ROTOR_C;
-use crate::physics::life::{grease_h, insulation_h};
+use crate::physics::life::{grease_h, insulation_h, told_life_h};
 use crate::simulation::Limit;
 use crate::simulation::alternator::AlternatorAtSpeed;
 use crate::simulation::alternators::Alternators;
@@ -48,7 +48,8 @@ pub struct AlternatorReport {
     /// Temperatures then; none when the alternators never settle.
     pub hot: Option<PartTemperatures>,
     /// Hours that the winding's insulation lasts at that temperature, or at the most
-    /// that it may be; none when the alternators never settle.
+    /// that it may be, and 100 000 h at the most; none when the alternators never
+    /// settle.
     pub insulation_h: Option<f64>,
     /// Hours that the bearings' grease lasts at the temperature of the case; none
     /// when the alternators never settle.
@@ -187,7 +188,8 @@ pub(super) fn alternator_reports(
                 full_cold_a: cold_a(here),
                 hot_a: output.amperes,
                 hot: hot_parts,
-                insulation_h: hot_parts.map(|hot| insulation_h(class_c, hot.winding_at_most_c())),
+                insulation_h: hot_parts
+                    .map(|hot| told_life_h(insulation_h(class_c, hot.winding_at_most_c()))),
                 grease_h: hot_parts.map(|hot| grease_h(hot.case_c)),
                 infinite_a: here.curve.infinite_a,
                 zero_rpm: here.curve.zero_rpm,

@@ -4,7 +4,8 @@ use crate::boat::WhichAlternator;
 use crate::explain::figure::{Explanation, Figure};
 use crate::explain::figures::temperatures::{HOT_CASE, HOT_WINDING};
 use crate::explain::term::{Term, described};
-use crate::physics::life::{grease_h, insulation_h};
+use crate::physics::life::{grease_h, insulation_h, told_life_h};
+use crate::physics::sources::INSULATION_LIFE;
 
 pub(super) const FIGURES: &[&Figure] = &[&WINDING_AT_MOST, &INSULATION_H, &GREASE_H];
 
@@ -43,10 +44,12 @@ static INSULATION_H: Figure = Figure::new(
             described("Insulation class", "°C", class_c),
             described("Winding, hot", "°C", winding_c),
         ];
-        Explanation::of(Term::of(insulation_h::FORMULA, given)).note(HOURS_ONLY)
+        let life = Term::of(insulation_h::FORMULA, given);
+        Explanation::of(Term::of(told_life_h::FORMULA, [life])).note(HOURS_ONLY)
     },
 )
 .named("Hot, insulation lasts")
+.source(INSULATION_LIFE)
 .is(|s| s.report().analyses.alternators[0].insulation_h);
 
 static GREASE_H: Figure = Figure::new(
