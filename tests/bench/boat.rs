@@ -32,7 +32,10 @@ pub fn plant() -> Plant {
     Plant::new(&case_b().inputs, LOAD_A)
 }
 
+/// Where its run ends, 0 to 1.
+pub const END: f64 = 0.995;
+
 /// Its run, from 35 to 99.5 %.
 pub fn run(plant: &Plant) -> Trace {
-    charge(plant, 0.35, 0.995, 12.0 * 3600.0, &Fineness::USUAL)
+    charge(plant, 0.35, END, 12.0 * 3600.0, &Fineness::USUAL)
 }

@@ -130,20 +130,23 @@ fn against_lsoda(plant: &Plant) {
     );
     let run = || boat::run(plant);
     let ours_ms = 1000.0 * watch::median_s(run);
-    let minutes = run()
-        .reaches(0.8)
-        .map_or(f64::NAN, |seconds| seconds / 60.0);
+    let trace = run();
+    let minutes_to = |soc: f64| trace.reaches(soc).map_or(f64::NAN, |s| s / 60.0);
+    let (minutes, end) = (minutes_to(0.8), minutes_to(boat::END));
+    let hottest_c = trace.hottest(60.0 * end)[0].winding_c;
     row(
         "this program",
         &[format!("{ours_ms:.4}"), format!("{minutes:.3}")],
     );
-    match rival::lsoda() {
-        Ok((ms, minutes)) => {
+    match rival::lsoda([minutes, end, hottest_c]) {
+        Ok(rival) => {
             row(
-                "SciPy LSODA, best of 5",
-                &[format!("{ms:.3}"), format!("{minutes:.3}")],
+                &format!("SciPy LSODA to {:e}, best of 5", rival.tolerance),
+                &[format!("{:.3}", rival.ms), format!("{:.3}", rival.minutes)],
             );
-            row("times as long", &[format!("{:.0}", ms / ours_ms)]);
+            row("times as long", &[format!("{:.0}", rival.ms / ours_ms)]);
+            let errors = rival.errors.map(|error| format!("{:.4} %", 100.0 * error));
+            row("most that an answer is off, ours and its", &errors);
         }
         Err(why) => println!("SciPy LSODA: not run: {why}"),
     }

@@ -136,7 +136,7 @@ fn full_field_cold_is_cold_whatever_the_plate() {
         let shaft_rpm = report.analyses.alternators[0].shaft_rpm;
         let expected_a = curve.full_field_a(shaft_rpm, curve.test_v, 25.0);
         assert!((report.analyses.output.full_cold_a - expected_a).abs() < 1e-9);
-        for point in &report.analyses.output.by_engine_rpm {
+        for point in report.analyses.output.by_engine_rpm.iter() {
             let shaft_rpm = point.engine_rpm * sheet.inputs.alt.pulley_ratio;
             // At the voltage it works at, between the bank's at rest and the rating's.
             let rest_v = sheet.inputs.house_bank().rest_v(0.5);

@@ -1,25 +1,19 @@
 //! What a lead bank of the same capacity would have done with this alternator.
 
-use std::fmt;
-use std::sync::OnceLock;
-
-use serde::{Serialize, Serializer};
+use serde::Serialize;
 
 use crate::analysis::energy::energy;
 use crate::analysis::engine_day::{DailyRun, DayNeed, daily_run};
+use crate::analysis::when_asked::WhenAsked;
 use crate::boat::house_load_a;
 use crate::boat::{Bank, Chemistry, Inputs, Worksheet};
 use crate::simulation::alternators::Alternators;
 use crate::simulation::run::{Fineness, charge};
 
-/// The flooded lead bank beside this one. It is worked out when somebody first
-/// asks, as it takes a third of the time of everything else.
-#[derive(Clone)]
-pub struct LeadComparison {
-    /// The boat with that bank, and its alternators; none for a bank of lead.
-    asked: Option<(Worksheet, Alternators)>,
-    answer: OnceLock<LeadReport>,
-}
+/// The flooded lead bank beside this one; none for a bank of lead.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(transparent)]
+pub struct LeadComparison(Option<WhenAsked<LeadReport>>);
 
 impl LeadComparison {
     pub(super) fn new(sheet: &Worksheet, alternators: &Alternators) -> LeadComparison {
@@ -29,42 +23,20 @@ impl LeadComparison {
             loads: sheet.loads.clone(),
             ..Worksheet::default()
         };
-        LeadComparison {
-            asked: is_lithium.then(|| (with_lead(), alternators.clone())),
-            answer: OnceLock::new(),
-        }
+        LeadComparison(is_lithium.then(|| {
+            let (sheet, alternators) = (with_lead(), alternators.clone());
+            WhenAsked::new(move || lead_report(&sheet, &alternators))
+        }))
     }
 
     /// Whether there is one: a bank of lead already has none.
     pub fn applies(&self) -> bool {
-        self.asked.is_some()
+        self.0.is_some()
     }
 
     /// What it would have done; none when the bank is of lead already.
     pub fn report(&self) -> Option<LeadReport> {
-        let (sheet, alternators) = self.asked.as_ref()?;
-        let answer = self.answer.get_or_init(|| lead_report(sheet, alternators));
-        Some(*answer)
-    }
-}
-
-/// Written as what it says.
-impl fmt::Debug for LeadComparison {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.report().fmt(f)
-    }
-}
-
-/// Equal in what they say, whoever was asked already.
-impl PartialEq for LeadComparison {
-    fn eq(&self, other: &LeadComparison) -> bool {
-        self.report() == other.report()
-    }
-}
-
-impl Serialize for LeadComparison {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        self.report().serialize(serializer)
+        self.0.as_ref().map(|answer| **answer)
     }
 }
 

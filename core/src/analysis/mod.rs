@@ -29,11 +29,12 @@ pub mod solar_day;
 mod temperatures;
 #[cfg(test)]
 mod tests;
+mod when_asked;
 pub mod year;
 
 use serde::Serialize;
 
-use crate::boat::{SensorFailure, When, Worksheet, engine_loads};
+use crate::boat::{When, Worksheet, engine_loads};
 use crate::simulation::alternators::Alternators;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, Trace, charge};
@@ -64,6 +65,7 @@ pub use run_report::{
 };
 pub use shore_power::ShoreReport;
 pub use temperatures::PartTemperatures;
+pub use when_asked::WhenAsked;
 pub use year::year;
 
 /// Every analysis of a worksheet.
@@ -101,10 +103,9 @@ pub struct Analyses {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub link_loss: Option<LinkLossReport>,
     /// The run if the temperature sensor of a regulator failed; none for a boat
-    /// without one, and where this was not asked for and nobody knows what the
-    /// regulator does.
+    /// without one.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub sensor_loss: Option<SensorLossReport>,
+    pub sensor_loss: Option<WhenAsked<SensorLossReport>>,
     /// How two alternators on the house bank share the run; none for any other boat.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub sharing: Option<SharingReport>,
@@ -132,21 +133,6 @@ pub fn analyse(sheet: &Worksheet) -> Analyses {
 
 /// Every analysis, with alternators that were calibrated before.
 fn analyse_with(sheet: &Worksheet, alternators: Alternators) -> Analyses {
-    let analyses = without_sensor_loss(sheet, alternators);
-    let failed = || sensor_loss::sensor_loss_report(sheet, &analyses.plant);
-    Analyses {
-        sensor_loss: analyses.sensor_loss.clone().or_else(failed),
-        ..analyses
-    }
-}
-
-/// Every analysis but the sensor that fails where no finding rests on it: for who
-/// puts many worksheets beside each other.
-pub(crate) fn analyse_without_sensor_loss(sheet: &Worksheet) -> Analyses {
-    without_sensor_loss(sheet, Alternators::of(&sheet.inputs))
-}
-
-fn without_sensor_loss(sheet: &Worksheet, alternators: Alternators) -> Analyses {
     let inputs = &sheet.inputs;
     let energy = energy(sheet);
     let plant = alternators.plant_of(sheet);
@@ -160,7 +146,6 @@ fn without_sensor_loss(sheet: &Worksheet, alternators: Alternators) -> Analyses 
         .collect();
     let half_way = 0.5 * (from + to);
     let hot = settled(&plant, half_way);
-    let sensor_said = inputs.reg.sensor_failure != SensorFailure::Unsaid;
     let peaks = peak_loads::peak_loads(sheet, &alternators, &run);
     let cables = cable::cables(sheet, &alternators, &run);
     Analyses {
@@ -175,9 +160,7 @@ fn without_sensor_loss(sheet: &Worksheet, alternators: Alternators) -> Analyses 
         belts: belt::belts(&peaks),
         load_dump: load_dump::load_dump(&peaks),
         link_loss: link_loss::link_loss_report(inputs, &alternators, plant.load_a),
-        sensor_loss: sensor_said
-            .then(|| sensor_loss::sensor_loss_report(sheet, &plant))
-            .flatten(),
+        sensor_loss: sensor_loss::sensor_loss(inputs, &plant),
         sharing: sharing::sharing_report(inputs, &plant, &trace, 60.0 * run.minutes),
         packs: packs::packs_report(sheet, &run, &cables),
         cables,

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::analysis::temperatures::PartTemperatures;
+use crate::analysis::when_asked::WhenAsked;
 use crate::boat::key;
 use crate::boat::{Inputs, WhichAlternator};
 use crate::numerics::bracketed_root;
@@ -29,7 +30,7 @@ pub struct OutputReport {
     /// none when not asked, or when no blower does it.
     pub blower_for_wanted_m3h: Option<f64>,
     /// Output against engine speed, hot and settled, and cold.
-    pub by_engine_rpm: Vec<SpeedPoint>,
+    pub by_engine_rpm: WhenAsked<Vec<SpeedPoint>>,
 }
 
 /// One alternator, cold and hot.
@@ -137,23 +138,10 @@ pub(super) fn output_report(
     soc: f64,
     hot: &Settled,
 ) -> OutputReport {
-    // From a low idle to the engine's highest, closer where the curve bends.
-    const STEPS: u32 = 12;
-    let (low, high) = (600.0_f64.min(inputs.eng.rpm), inputs.eng.top_rpm);
-    let by_engine_rpm = (0..=STEPS)
-        .map(|k| {
-            let share = (f64::from(k) / f64::from(STEPS)).powf(1.5);
-            // Round figures, for the table.
-            let engine_rpm = ((low + (high - low).max(0.0) * share) / 10.0).round() * 10.0;
-            let there = alternators.plant_at(inputs, plant.load_a, engine_rpm);
-            let hot = settled(&there, soc);
-            SpeedPoint {
-                engine_rpm,
-                cold_a: cold_there_a(&there, &hot),
-                hot_a: charging_a(&there, &hot),
-            }
-        })
-        .collect();
+    let by_engine_rpm = {
+        let (inputs, alternators, load_a) = (*inputs, alternators.clone(), plant.load_a);
+        WhenAsked::new(move || by_engine_rpm(&inputs, &alternators, load_a, soc))
+    };
     OutputReport {
         full_cold_a: full_cold_a(plant),
         hot_a: charging_a(plant, hot),
@@ -165,6 +153,30 @@ pub(super) fn output_report(
             .and_then(|wanted_a| blower_for(inputs, alternators, plant.load_a, soc, wanted_a)),
         by_engine_rpm,
     }
+}
+
+/// From a low idle to the engine's highest, closer where the curve bends.
+fn by_engine_rpm(
+    inputs: &Inputs,
+    alternators: &Alternators,
+    load_a: f64,
+    soc: f64,
+) -> Vec<SpeedPoint> {
+    const STEPS: u32 = 12;
+    let (low, high) = (600.0_f64.min(inputs.eng.rpm), inputs.eng.top_rpm);
+    let point = |step: u32| {
+        let share = (f64::from(step) / f64::from(STEPS)).powf(1.5);
+        // Round figures, for the table.
+        let engine_rpm = ((low + (high - low).max(0.0) * share) / 10.0).round() * 10.0;
+        let there = alternators.plant_at(inputs, load_a, engine_rpm);
+        let hot = settled(&there, soc);
+        SpeedPoint {
+            engine_rpm,
+            cold_a: cold_there_a(&there, &hot),
+            hot_a: charging_a(&there, &hot),
+        }
+    };
+    (0..=STEPS).map(point).collect()
 }
 
 /// Each alternator, and what it does where they settle.

@@ -5,7 +5,8 @@ use serde::Serialize;
 
 use crate::analysis::limits::{Part, PartLimit, first_passed, nearest};
 use crate::analysis::temperatures::PartTemperatures;
-use crate::boat::{InstalledAlternator, RegulatorKind, SensorFailure, WhichAlternator, Worksheet};
+use crate::analysis::when_asked::WhenAsked;
+use crate::boat::{Inputs, InstalledAlternator, RegulatorKind, SensorFailure, WhichAlternator};
 use crate::simulation::plant::Plant;
 use crate::simulation::run::{Fineness, charge};
 
@@ -49,11 +50,15 @@ impl SensorLost {
 }
 
 /// The run without a sensor; none where no regulator goes by one.
-pub(super) fn sensor_loss_report(sheet: &Worksheet, plant: &Plant) -> Option<SensorLossReport> {
-    let inputs = &sheet.inputs;
-    if inputs.reg.kind != RegulatorKind::External || !inputs.engine_charges() {
-        return None;
-    }
+pub(super) fn sensor_loss(inputs: &Inputs, plant: &Plant) -> Option<WhenAsked<SensorLossReport>> {
+    let has_one = inputs.reg.kind == RegulatorKind::External && inputs.engine_charges();
+    has_one.then(|| {
+        let (inputs, plant) = (*inputs, plant.clone());
+        WhenAsked::new(move || sensor_loss_report(&inputs, &plant))
+    })
+}
+
+fn sensor_loss_report(inputs: &Inputs, plant: &Plant) -> SensorLossReport {
     let part_of_field = match inputs.reg.sensor_failure {
         SensorFailure::Unsaid | SensorFailure::Full => Some(1.0),
         SensorFailure::Half => Some(HALF),
@@ -61,23 +66,23 @@ pub(super) fn sensor_loss_report(sheet: &Worksheet, plant: &Plant) -> Option<Sen
     };
     let lost = |part: f64| {
         let each = inputs.alternators().filter(InstalledAlternator::fits);
-        each.filter_map(|installed| without_sensor(sheet, plant, &installed, part))
+        each.filter_map(|installed| without_sensor(inputs, plant, &installed, part))
             .collect()
     };
-    Some(SensorLossReport {
+    SensorLossReport {
         regulator: inputs.reg.sensor_failure,
         alternators: part_of_field.map_or_else(Vec::new, lost),
-    })
+    }
 }
 
 /// The run with one alternator's sensor gone, its regulator at a part of full field.
 fn without_sensor(
-    sheet: &Worksheet,
+    inputs: &Inputs,
     plant: &Plant,
     installed: &InstalledAlternator,
     part_of_field: f64,
 ) -> Option<SensorLost> {
-    let run = &sheet.inputs.run;
+    let run = &inputs.run;
     let at = installed.which.index();
     let mut plant = plant.clone();
     plant.alternators[at] = plant.alternators[at].without_sensor(part_of_field);

@@ -29,16 +29,16 @@ fn boat(link: &str) -> Worksheet {
 /// What a keystroke takes before the answer stands on the page.
 #[test]
 fn one_report() {
-    hold(flows_in(|| report(&Worksheet::default())), 1800);
-    hold(flows_in(|| report(&demo())), 3400);
+    hold(flows_in(|| report(&Worksheet::default())), 1100);
+    hold(flows_in(|| report(&demo())), 2080);
 }
 
 /// … and with the lead bank beside it, which is asked for after the answer.
 #[test]
 fn one_report_with_its_lead_bank() {
     let all = |sheet: &Worksheet| flows_in(|| report(sheet).analyses.lead.report());
-    hold(all(&Worksheet::default()), 3800);
-    hold(all(&demo()), 5300);
+    hold(all(&Worksheet::default()), 2600);
+    hold(all(&demo()), 3550);
 }
 
 #[test]
@@ -47,19 +47,19 @@ fn one_combination_of_the_goal_search() {
     let mut search = Search::new(&demo());
     let flows = flows_in(|| search.step(MANY as usize));
     assert_eq!(search.tried() as u64, MANY);
-    hold(flows / MANY, 1400);
+    hold(flows / MANY, 740);
 }
 
 #[test]
 fn one_run_of_how_sure_it_is() {
     const MANY: u64 = 64;
     let mut sure = Uncertainty::new(&demo());
-    hold(flows_in(|| sure.step(MANY as usize)) / MANY, 1300);
+    hold(flows_in(|| sure.step(MANY as usize)) / MANY, 970);
 }
 
 #[test]
 fn all_arrangements() {
-    hold(flows_in(|| compare(&demo())), 134_000);
+    hold(flows_in(|| compare(&demo())), 121_000);
 }
 
 /// Each leg is one run more, and no leg is worked out again for every other.

@@ -145,7 +145,7 @@ pub fn legs_csv(report: &Report) -> String {
 /// Output against engine speed.
 pub fn output_csv(report: &Report) -> String {
     let mut table = Table::new(&headings::OUTPUT);
-    for point in &report.analyses.output.by_engine_rpm {
+    for point in report.analyses.output.by_engine_rpm.iter() {
         table.line(&[point.engine_rpm, point.cold_a, point.hot_a]);
     }
     table.0

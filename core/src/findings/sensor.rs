@@ -77,8 +77,9 @@ pub(super) fn sensor_findings(sheet: &Worksheet, report: &Analyses, found: &mut 
         reg.sensor_failure,
         SensorFailure::Full | SensorFailure::Half
     );
-    let lost = report.sensor_loss.iter().flat_map(|loss| &loss.alternators);
-    for lost in lost.filter(|lost| goes_on && lost.too_hot()) {
+    let told = report.sensor_loss.iter().filter(|_| goes_on);
+    let lost = told.flat_map(|loss| &loss.alternators);
+    for lost in lost.filter(|lost| lost.too_hot()) {
         add(
             found,
             SensorFinding::SensorFailsHot {

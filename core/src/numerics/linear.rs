@@ -24,15 +24,14 @@ impl<const N: usize> Lu<N> {
             }
             rows.swap(pivot, best);
             order.swap(pivot, best);
-            let above = rows[pivot];
-            for row in rows.iter_mut().skip(pivot + 1) {
+            let (done, below) = rows.split_at_mut(pivot + 1);
+            let above = &done[pivot];
+            for row in below.iter_mut().filter(|row| row[pivot] != 0.0) {
                 let factor = row[pivot] / above[pivot];
                 row[pivot] = factor;
-                if factor == 0.0 {
-                    continue;
-                }
-                for column in pivot + 1..N {
-                    row[column] -= factor * above[column];
+                let right_of_it = row[pivot + 1..].iter_mut();
+                for (entry, above) in right_of_it.zip(&above[pivot + 1..]) {
+                    *entry -= factor * above;
                 }
             }
         }

@@ -1,4 +1,4 @@
-//! Coefficients of the six-stage Rosenbrock method RODAS, see `integrate.rs`:
+//! Coefficients of the six-stage Rosenbrock method RODAS, see `ode.rs`:
 //! E. Hairer, G. Wanner, "Solving Ordinary Differential Equations II", 2nd ed.,
 //! 1996, section IV.7; from memory, their order is checked by a test there.
 

@@ -6,7 +6,7 @@
 
 use serde::Serialize;
 
-use crate::analysis::{Analyses, analyse, analyse_without_sensor_loss};
+use crate::analysis::{Analyses, analyse};
 use crate::boat::Worksheet;
 use crate::findings::{Finding, OpenQuestion, Verdict, findings, open_questions, verdict};
 
@@ -26,16 +26,7 @@ pub struct Report {
 
 /// Works out everything.
 pub fn report(sheet: &Worksheet) -> Report {
-    concluded(sheet, analyse(sheet))
-}
-
-/// Everything but the sensor that fails where no finding rests on it: for who puts
-/// many worksheets beside each other.
-pub(crate) fn report_without_sensor_loss(sheet: &Worksheet) -> Report {
-    concluded(sheet, analyse_without_sensor_loss(sheet))
-}
-
-fn concluded(sheet: &Worksheet, analyses: Analyses) -> Report {
+    let analyses = analyse(sheet);
     let findings = findings(sheet, &analyses);
     Report {
         verdict: verdict(&sheet.inputs, &analyses),

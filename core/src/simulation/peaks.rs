@@ -42,24 +42,38 @@ impl Trace {
     pub fn peaks(&self, until_s: f64) -> Peaks {
         let shafts = self.highest_shaft(until_s);
         let alternators = 0..self.plant.alternators.len();
+        let ends = self.step_ends(until_s);
+        let ends: Vec<(f64, Moment)> = ends
+            .map(|end| (end.seconds, end.state.moment(&self.plant, end.seconds)))
+            .collect();
         Peaks {
             shaft_w: shafts.figure,
             shaft_s: shafts.seconds,
-            loads: alternators.map(|at| self.peak_load(until_s, at)).collect(),
+            loads: alternators
+                .map(|at| self.peak_load(until_s, &ends, at))
+                .collect(),
         }
     }
 
-    /// The most of one alternator, by its place in the list, until a time \[s\].
-    fn peak_load(&self, until_s: f64, alternator: usize) -> PeakLoad {
+    /// The ends of steps before a time \[s\].
+    fn step_ends(&self, until_s: f64) -> impl Iterator<Item = &TracePoint> {
+        let last_s = until_s.min(self.last_s());
+        let points = self.points.iter();
+        points.take_while(move |point| point.seconds < last_s)
+    }
+
+    /// The most of one alternator, by its place in the list, until a time \[s\];
+    /// `ends` is what happens at each step's end.
+    fn peak_load(&self, until_s: f64, ends: &[(f64, Moment)], alternator: usize) -> PeakLoad {
         let amperes = |m: &Moment| m.flow.outputs[alternator].amperes;
         let shaft_w =
             |m: &Moment| m.flow.outputs[alternator].power_w() + m.losses[alternator].total_w();
-        let current = self.highest(until_s, amperes);
+        let current = self.highest(until_s, ends, amperes);
         let then = self.sample(current.seconds).moment;
         PeakLoad {
             amperes: current.figure,
             volts: then.flow.outputs[alternator].volts,
-            shaft_w: self.highest(until_s, shaft_w).figure,
+            shaft_w: self.highest(until_s, ends, shaft_w).figure,
         }
     }
 
@@ -71,24 +85,34 @@ impl Trace {
     /// The most power of all shafts, and when. The power at each step's end was kept by the run.
     fn highest_shaft(&self, until_s: f64) -> Highest {
         let at = |seconds: f64| self.sample(seconds).moment.shaft_w();
-        self.highest_of(until_s, |point| point.rate.shaft_j, at)
+        let ends = self.step_ends(until_s).map(|end| Highest {
+            seconds: end.seconds,
+            figure: end.rate.shaft_j,
+        });
+        self.highest_of(until_s, ends, at)
     }
 
     /// When a figure is at its highest until a time \[s\].
-    fn highest(&self, until_s: f64, figure: impl Fn(&Moment) -> f64) -> Highest {
-        self.highest_of(
-            until_s,
-            |point| figure(&point.state.moment(&self.plant, point.seconds)),
-            |seconds| figure(&self.sample(seconds).moment),
-        )
+    fn highest(
+        &self,
+        until_s: f64,
+        ends: &[(f64, Moment)],
+        figure: impl Fn(&Moment) -> f64,
+    ) -> Highest {
+        let at_ends = ends.iter().map(|(seconds, moment)| Highest {
+            seconds: *seconds,
+            figure: figure(moment),
+        });
+        let at = |seconds: f64| figure(&self.sample(seconds).moment);
+        self.highest_of(until_s, at_ends, at)
     }
 
-    /// When a figure is at its highest until a time \[s\]; `at_point` is the
-    /// figure at a step's end, `at` at any time.
+    /// When a figure is at its highest until a time \[s\]: first of what it is at
+    /// the ends of steps, then at any time around that.
     fn highest_of(
         &self,
         until_s: f64,
-        at_point: impl Fn(&TracePoint) -> f64,
+        ends: impl Iterator<Item = Highest>,
         at: impl Fn(f64) -> f64,
     ) -> Highest {
         /// Equal parts the time around the highest is looked at in, and how
@@ -100,15 +124,7 @@ impl Trace {
             seconds: last_s,
             figure: at(last_s),
         };
-        let looked_at = self
-            .points
-            .iter()
-            .take_while(|point| point.seconds < last_s)
-            .map(|point| Highest {
-                seconds: point.seconds,
-                figure: at_point(point),
-            });
-        let mut best = looked_at.fold(end, Highest::or);
+        let mut best = ends.fold(end, Highest::or);
         let before = |point: &&TracePoint| point.seconds < best.seconds;
         let mut from_s = self
             .points

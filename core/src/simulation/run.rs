@@ -36,9 +36,9 @@ pub struct Fineness {
 impl Fineness {
     /// For every day: well inside 0.2 % of a run ten times finer.
     pub const USUAL: Fineness = Fineness {
-        soc: 3e-6,
-        kelvin: 0.003,
-        longest_s: 900.0,
+        soc: 1e-5,
+        kelvin: 0.01,
+        longest_s: 3600.0,
     };
 
     /// The same, finer by a factor.

@@ -185,7 +185,7 @@ impl OnBoth for ampwright_core::Inputs {
 
 /// At no speed does a hot alternator give more than a cold one.
 fn output_curve(says: &Says) {
-    for point in &says.report.analyses.output.by_engine_rpm {
+    for point in says.report.analyses.output.by_engine_rpm.iter() {
         let (hot_a, cold_a) = (point.hot_a, point.cold_a);
         says.holds(hot_a <= cold_a + 1e-6, || {
             let rpm = point.engine_rpm;

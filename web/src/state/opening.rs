@@ -150,12 +150,12 @@ impl AppState {
             Err(error) => not_added(read_error(&error)),
             Ok(readings) => {
                 let all = readings.len();
-                let (mut added, mut remarks) = (0, Vec::new());
-                for reading in readings {
-                    match self.saved.add(&to_json(&reading.sheet).to_string()) {
-                        Ok(()) => added += 1,
-                        Err(why) => remarks.push(why.to_string()),
-                    }
+                let texts = readings.iter().map(|one| to_json(&one.sheet).to_string());
+                let kept = self.saved.add(texts);
+                let added = kept.iter().flatten().count();
+                let mut remarks = Vec::new();
+                for (reading, kept) in readings.iter().zip(kept) {
+                    remarks.extend(kept.err().map(|why| why.to_string()));
                     remarks.extend(told(&reading.remarks));
                 }
                 let headline = format!(

@@ -211,13 +211,3 @@ fn stated_cap_a(inputs: &Inputs) -> f64 {
 fn gives_a(installed: &InstalledAlternator) -> f64 {
     most_a(installed.alternator).min(stated_cap_a(installed.boat))
 }
-
-/// Whether more could flow into the bank than it may take.
-pub(crate) fn may_pass_limit(inputs: &Inputs) -> bool {
-    let direct_a: f64 = on_bank(inputs).map(|installed| gives_a(&installed)).sum();
-    let through_a = match inputs.way.kind {
-        WayKind::Converter => inputs.charger_a(),
-        WayKind::Direct => 0.0,
-    };
-    !inputs.limit_linked() && direct_a + through_a > inputs.charge_limit_a()
-}

@@ -23,12 +23,12 @@ use serde::Serialize;
 
 use crate::boat::{Arrangement, Worksheet};
 use crate::findings::Finding;
-use crate::report::{Report, report_without_sensor_loss};
+use crate::report::{Report, report};
 
 pub(crate) use alternators::{larger_a, second_a};
 pub(crate) use changes::{
     Stated, add_second, as_engines_come, can_charge_start, cap_wanted_a, direct, hold_current,
-    may_pass_limit, regulate, replace,
+    regulate, replace,
 };
 pub use disconnect::Disconnect;
 pub(crate) use harm::harm;
@@ -91,7 +91,7 @@ impl WorkedOut {
         WorkedOut {
             role,
             kind,
-            report: report_without_sensor_loss(&with),
+            report: report(&with),
             arrangement,
             with,
         }

@@ -2,8 +2,6 @@
 //! for most of the combinations. The report has the last word.
 
 use crate::boat::{Alternator, Belt, BeltKind, Inputs, InstalledAlternator, RegulatorKind};
-use crate::decision::arrangements::may_pass_limit;
-use crate::physics::battery::{LFP_BLOCK_CELLS, LFP_MOST_V};
 use crate::physics::thermal::Temperatures;
 use crate::simulation::plant::Plant;
 use crate::simulation::run::Trace;
@@ -37,8 +35,8 @@ fn least_pulley_mm(belt: &Belt) -> f64 {
 }
 
 /// Whether the day's run does harm: a part beyond its limit, an engine that
-/// labours, a bank emptied below the least it is to keep, or one whose
-/// management system opens.
+/// labours, or a bank emptied below the least it is to keep. Where its management
+/// system opens there is no such run.
 pub(super) fn run_harms(inputs: &Inputs, plant: &Plant, trace: &Trace, seconds: f64) -> bool {
     const ROUNDING: f64 = 1e-6;
     let too_hot = inputs
@@ -48,16 +46,7 @@ pub(super) fn run_harms(inputs: &Inputs, plant: &Plant, trace: &Trace, seconds: 
     let share =
         trace.peak_shaft_w(seconds) / 1000.0 / plant.belt_efficiency / inputs.available_kw();
     let lowest = trace.soc_at(0.0);
-    too_hot
-        || share > MOST_SHARE
-        || lowest < inputs.window_low_pct() / 100.0 - ROUNDING
-        || may_open(inputs) && trace.opening(seconds).is_some()
-}
-
-/// Whether there is anything for a management system to open for.
-fn may_open(inputs: &Inputs) -> bool {
-    let most_v = LFP_MOST_V * LFP_BLOCK_CELLS * inputs.bank.nominal_v.blocks();
-    may_pass_limit(inputs) || inputs.held_v() > most_v
+    too_hot || share > MOST_SHARE || lowest < inputs.window_low_pct() / 100.0 - ROUNDING
 }
 
 /// Whether an alternator that nothing but volts holds back would cook if the

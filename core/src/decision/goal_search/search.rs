@@ -129,8 +129,8 @@ impl Search {
     }
 
     fn note(&mut self, tried: &Tried) {
-        let joins = self.front.would_take(tried);
-        let better = self.better(tried);
+        let better = !tried.harmful && self.better(tried);
+        let joins = !tried.harmful && self.front.would_take(tried);
         let harmful = tried.harmful || (joins || better) && !self.verify(tried);
         if harmful {
             self.harmful += 1;

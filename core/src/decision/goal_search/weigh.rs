@@ -13,7 +13,7 @@ use crate::decision::goal_search::lever::{
 };
 use crate::decision::goal_search::rules::{run_harms, stands_to_harm, unwatched_harms};
 use crate::findings::Finding;
-use crate::report::report_without_sensor_loss;
+use crate::report::report;
 use crate::simulation::engine_load::{SwitchedLoad, anchor_loads};
 use crate::simulation::plant::Plant;
 
@@ -25,7 +25,8 @@ pub(super) type Levels = [u8; COUNT];
 pub(super) struct Tried {
     pub levels: Levels,
     pub bought: f64,
-    /// Engine time a day \[h\]; without end where no run is long enough.
+    /// Engine time a day \[h\]; without end where no run is long enough, and not
+    /// worked out where what is quicker finds harm.
     pub hours: f64,
     /// About how much fuel a year takes \[L\], by what the days of each month need
     /// beside the worksheet's day, less what motoring brings: to leave out what
@@ -192,7 +193,7 @@ impl Scales {
             harmful: stands_to_harm(&inputs, smaller_pulley),
         };
         let need_ah = self.need_ah(&inputs);
-        if need_ah <= 0.0 {
+        if tried.harmful || need_ah <= 0.0 {
             return tried;
         }
         if inputs.generator_charges() {
@@ -200,6 +201,10 @@ impl Scales {
             return tried;
         }
         let plant = self.plant(&inputs);
+        if unwatched_harms(&inputs, &plant) {
+            tried.harmful = true;
+            return tried;
+        }
         let Ok(daily) = daily_trace(&plant, &DayNeed::new(&inputs, need_ah)) else {
             tried.hours = f64::INFINITY;
             tried.rough_fuel_l = f64::INFINITY;
@@ -207,9 +212,7 @@ impl Scales {
             return tried;
         };
         let (trace, seconds) = (&daily.run.trace, daily.run.seconds);
-        tried.harmful = tried.harmful
-            || run_harms(&inputs, &plant, trace, seconds)
-            || unwatched_harms(&inputs, &plant);
+        tried.harmful = run_harms(&inputs, &plant, trace, seconds);
         let runs = f64::from(daily.runs);
         tried.hours = runs * seconds / 3600.0;
         let marginal_l = plant.marginal_fuel_l_h(1000.0) * runs * trace.shaft_kwh(seconds);
@@ -261,6 +264,6 @@ impl Scales {
             inputs: self.with(levels),
             ..sheet.clone()
         };
-        harm(&report_without_sensor_loss(&with))
+        harm(&report(&with))
     }
 }

@@ -60,9 +60,14 @@ impl KeptTexts {
         numbers
     }
 
+    /// Numbers that are free, best first.
+    pub fn free_numbers(&self) -> impl Iterator<Item = u32> {
+        free(self.numbers())
+    }
+
     /// A number that is free.
     pub fn next_number(&self) -> u32 {
-        next(&self.numbers())
+        self.free_numbers().next().unwrap_or(1)
     }
 
     /// Keeps a boat's text.
@@ -101,14 +106,14 @@ fn name(number: u32) -> String {
     format!("{BOAT}{number}")
 }
 
-/// A number that is free, where these are taken, newest first.
-fn next(numbers: &[u32]) -> u32 {
-    let newest = numbers.first().copied().unwrap_or(0);
+/// The numbers that are free where these are taken, newest first: those above all
+/// of them, then the gaps.
+fn free(taken: Vec<u32>) -> impl Iterator<Item = u32> {
+    let newest = taken.first().copied().unwrap_or(0);
+    let above = (newest..u32::MAX).map(|below| below + 1);
     // Somebody may have written the last number there is into the storage.
-    newest.checked_add(1).unwrap_or_else(|| {
-        let mut free = (1..u32::MAX).filter(|number| !numbers.contains(number));
-        free.next().unwrap_or(1)
-    })
+    let gaps = (1..newest).filter(move |number| !taken.contains(number));
+    above.chain(gaps)
 }
 
 /// Reads a kept text: the boat and what was not understood, in sentences.
@@ -124,12 +129,14 @@ pub fn read(text: &str) -> Result<(Worksheet, Vec<String>), String> {
 
 #[cfg(test)]
 mod tests {
-    use super::next;
+    use super::free;
 
     #[test]
-    fn the_next_number_is_free() {
-        assert_eq!(next(&[]), 1);
-        assert_eq!(next(&[7, 3]), 8);
-        assert_eq!(next(&[u32::MAX, 2, 1]), 3);
+    fn new_numbers_are_free() {
+        let three = |taken: &[u32]| free(taken.to_vec()).take(3).collect::<Vec<_>>();
+        assert_eq!(three(&[]), [1, 2, 3]);
+        assert_eq!(three(&[7, 3]), [8, 9, 10]);
+        assert_eq!(three(&[u32::MAX - 1, 2, 1]), [u32::MAX, 3, 4]);
+        assert_eq!(three(&[u32::MAX, 2, 1]), [3, 4, 5]);
     }
 }

@@ -93,16 +93,19 @@ impl SavedBoats {
         Ok(number)
     }
 
-    /// Keeps a boat beside the others.
-    ///
-    /// # Errors
-    /// Where there is no room for it.
-    pub fn add(self, text: &str) -> Result<(), StorageError> {
-        let kept = KeptTexts::open()?;
-        let number = kept.next_number();
-        kept.keep(number, text)?;
-        self.journalise(&kept, number, text);
-        Ok(())
+    /// Keeps boats beside the others, and says of each whether there was room.
+    pub fn add(self, texts: impl Iterator<Item = String>) -> Vec<Result<(), StorageError>> {
+        let kept = match KeptTexts::open() {
+            Ok(kept) => kept,
+            Err(why) => return texts.map(|_| Err(why)).collect(),
+        };
+        let numbered = kept.free_numbers().zip(texts);
+        let add = |(number, text): (u32, String)| {
+            kept.keep(number, &text)?;
+            self.journalise(&kept, number, &text);
+            Ok(())
+        };
+        numbered.map(add).collect()
     }
 
     /// The open boat is kept as it stands.
