@@ -153,6 +153,14 @@ fn a_page_of_which_the_rest_is_missing_answers_and_says_so() {
         .wait_text("#answer-amps", &expected.hot_amps)
         .unwrap();
     assert_eq!(desk::answer(&browser).time, expected.time);
+    browser
+        .find("#answer-amps button")
+        .unwrap()
+        .click()
+        .unwrap();
+    browser
+        .wait_text("#answer-working", "is not here yet")
+        .unwrap();
     assert!(!browser.find("#figures-title").unwrap().shown().unwrap());
     browser.shot("shell-rest-missing").unwrap();
 }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use leptos::wasm_split::{SplitLoaderError, wasm_split};
 
 use crate::components::Later;
-use crate::components::explanation::Appendix;
+use crate::components::explanation::{Appendix, panel};
 use crate::sections::answer::Answer;
 use crate::sections::arrangements::Arrangements;
 use crate::sections::cautions::Cautions;
@@ -59,7 +59,7 @@ pub fn App() -> impl IntoView {
 }
 
 /// Makes the part of the page below the first screen that has this turn.
-pub fn later_part(turn: usize) -> AnyView {
+fn later_part(turn: usize) -> AnyView {
     match turn {
         0 => view! {
             <Findings />
@@ -90,13 +90,19 @@ pub fn later_part(turn: usize) -> AnyView {
     }
 }
 
+/// Makes what is not in the first part of the program.
+pub const LATER: LaterParts = LaterParts {
+    part: later_part,
+    panel,
+};
+
 /// The second part of the program, which is fetched when this is first called:
-/// whatever nothing but [`later_part`] needs is in it.
+/// whatever nothing but [`LATER`] needs is in it.
 ///
 /// # Errors
 /// It did not arrive.
 #[wasm_split(later, wasm_split_path = leptos::wasm_split, fallible)]
 #[cfg_attr(not(target_arch = "wasm32"), allow(dead_code))]
 pub fn later_parts() -> Result<LaterParts, SplitLoaderError> {
-    Ok(later_part)
+    Ok(LATER)
 }

@@ -4,12 +4,12 @@
 
 use leptos::prelude::*;
 
-use crate::app::{App, later_part};
+use crate::app::{App, LATER};
 use crate::state::{AppState, Rest};
 
 /// Everything within `#app`.
 pub fn page() -> String {
-    let all_there = |state: AppState| state.rest.set(Rest::Here(later_part));
+    let all_there = |state: AppState| state.rest.set(Rest::Here(LATER));
     part(all_there, || view! { <App /> })
 }
 

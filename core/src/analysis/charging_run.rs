@@ -4,6 +4,7 @@ use crate::analysis::run_report::{
     AlternatorMoment, AlternatorRun, LimitShare, Moment, RunReport, SoakReport, StretchReport,
 };
 use crate::analysis::temperatures::PartTemperatures;
+use crate::numerics::insertion_sort;
 use crate::physics::charging::{kept_energy_pct, mean_bank_a};
 use crate::physics::drive::percent;
 use crate::physics::fuel::{marginal_l, run_l};
@@ -175,7 +176,7 @@ fn shares(stretches: &[StretchReport]) -> Vec<LimitShare> {
         })
         .filter(|share| share.share_pct > 0.0)
         .collect();
-    shares.sort_by(|one, other| other.share_pct.total_cmp(&one.share_pct));
+    insertion_sort(&mut shares, |one, other| one.share_pct > other.share_pct);
     shares
 }
 

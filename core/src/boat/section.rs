@@ -93,10 +93,9 @@ macro_rules! section {
         impl Default for $name {
             fn default() -> Self {
                 $(
-                    let $field: $type = $crate::schema::FieldType::from_value({
-                        const INPUT: $crate::boat::Input = $input;
-                        INPUT.spec.default()
-                    });
+                    // In the program stands the value alone, not all about it again.
+                    let $field: $type =
+                        $crate::schema::FieldType::from_value(const { $input.spec.default() });
                 )+
                 Self { $($field,)+ }
             }

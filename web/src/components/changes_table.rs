@@ -16,8 +16,7 @@ pub fn ChangesTable(
     #[prop(into)]
     is: Signal<String>,
     /// The differences.
-    #[prop(into)]
-    found: Signal<Result<Vec<Difference>, String>>,
+    found: Memo<Result<Vec<Difference>, String>>,
 ) -> impl IntoView {
     let row = |one: Difference| {
         view! {

@@ -29,14 +29,14 @@ pub fn CopyText(
     children: Option<Children>,
 ) -> impl IntoView {
     let area = NodeRef::<Textarea>::new();
-    let said = RwSignal::new("");
+    let said = RwSignal::new(String::new());
     let copy = move |_| {
         let Some(area) = area.get_untracked() else {
             return;
         };
         area.select();
-        said.set("Selected; copy it by hand if nothing is pasted.");
-        clipboard::copy(&area.value(), move || said.set("Copied."));
+        said.set("Selected; copy it by hand if nothing is pasted.".to_string());
+        clipboard::copy(&area.value(), move || said.set("Copied.".to_string()));
     };
     let (does, button_id) = button;
     view! {

@@ -6,7 +6,7 @@ use crate::state::{AppState, Rest};
 
 /// A part that shows its printed copy until the first screen can be used: a slow
 /// phone would else wait for all of the page before it takes a letter. What is in
-/// it says [`crate::app::later_part`].
+/// it says [`crate::app::LATER`].
 #[component]
 pub fn Later(
     /// Its turn among these parts, from 0, in the order of the page.
@@ -17,7 +17,7 @@ pub fn Later(
     let state = AppState::expect();
     let is_live = Memo::new(move |_| state.live_parts.get() > turn);
     let part = move || match state.rest.get() {
-        Rest::Here(make) => is_live.get().then(|| make(turn)),
+        Rest::Here(later) => is_live.get().then(|| (later.part)(turn)),
         Rest::Coming | Rest::Missing => None,
     };
     view! {

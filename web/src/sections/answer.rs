@@ -25,10 +25,11 @@ pub fn Answer() -> impl IntoView {
         state.now(|_, report| text::answer(report, &reader))
     });
     let limit = Signal::derive(move || {
-        state.now(|_, report| text::words::limit(report.analyses.output.hot_limit))
+        state.now(|_, report| text::words::limit(report.analyses.output.hot_limit).to_string())
     });
     let is_example = Memo::new(move |_| state.now(|sheet, _| is_fresh(sheet)));
-    let example = Signal::derive(move || if is_example.get() { "Example: " } else { "" });
+    let example =
+        Signal::derive(move || if is_example.get() { "Example: " } else { "" }.to_string());
     let harmed = Signal::derive(move || state.now(|_, report| !report.verdict.survives()));
     let whole = Signal::derive(move || {
         let reader = state.reader.get();

@@ -38,12 +38,13 @@ pub fn Contents() -> impl IntoView {
 fn TakeBack() -> impl IntoView {
     let state = AppState::expect();
     let says = Memo::new(move |_| state.undo.says());
-    let class = Signal::derive(move || match says.read().is_some() {
-        true => "done",
-        false => "hidden",
-    });
     view! {
-        <p class=class id="undo-place" role="status">
+        <p
+            class="done"
+            class:hidden=Signal::derive(move || says.read().is_none())
+            id="undo-place"
+            role="status"
+        >
             <span id="gone">{says}</span>
             <Button says="Undo" id="undo" class="plain" press=move |()| state.take_back() />
         </p>

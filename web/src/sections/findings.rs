@@ -63,7 +63,7 @@ pub fn said<'a>(state: AppState, found: impl IntoIterator<Item = &'a Finding>) -
 /// Findings as a list, each with its severity.
 #[component]
 pub fn FindingList(
-    #[prop(into)] found: Signal<Vec<Said>>,
+    found: Memo<Vec<Said>>,
     #[prop(optional)] id: Option<&'static str>,
     #[prop(optional)] class: &'static str,
 ) -> impl IntoView {

@@ -11,10 +11,15 @@ use crate::state::{AppState, Offline};
 /// The foot.
 #[component]
 pub fn Foot() -> impl IntoView {
-    let AppState { installed, .. } = AppState::expect();
+    let installed = AppState::expect().installed;
     let build = RwSignal::new(String::new());
     Effect::new(move || build.set(page::marked("build").unwrap_or_default()));
-    let offline = Signal::derive(move || installed.offline.get().map(told));
+    let offline = Signal::derive(move || {
+        installed
+            .offline
+            .get()
+            .map(|offline| told(offline).to_string())
+    });
     // The copy needs no copy.
     let is_served = Memo::new(move |_| installed.offline.get() != Some(Offline::SingleFile));
     view! {
@@ -52,7 +57,7 @@ const fn told(offline: Offline) -> &'static str {
 /// Saves the whole page as one file.
 #[component]
 fn CopyAboard() -> impl IntoView {
-    let said = RwSignal::new("");
+    let said = RwSignal::new(String::new());
     let weight = RwSignal::new(None);
     Effect::new(move || weight.set(page::marked("weight").filter(|weight| !weight.is_empty())));
     let says = Signal::derive(move || {
@@ -61,15 +66,16 @@ fn CopyAboard() -> impl IntoView {
         format!("Keep a copy aboard (one file{about})")
     });
     let save = move |()| {
-        said.set("It is being put together.");
+        said.set("It is being put together.".to_string());
         spawn_local(async move {
-            said.set(match single_file::save().await {
+            let outcome = match single_file::save().await {
                 Ok(()) => "It is among your downloads. Opened from there, it needs no network.",
                 Err(why) => {
                     leptos::logging::error!("{why:?}");
                     "It could not be put together: part of the page is not here. Reload the page and try again."
                 }
-            });
+            };
+            said.set(outcome.to_string());
         });
     };
     view! {

@@ -1,7 +1,7 @@
 //! The list of loads: among the questions and in the worksheet.
 
 use ampwright_core::boat::{Basis, Field, Load, LoadRow, Section as _, key};
-use ampwright_core::schema::{FieldSpec, FieldType, Value};
+use ampwright_core::schema::{FieldSpec, FieldType};
 use ampwright_core::units::quantity::ampere_hours;
 use ampwright_core::units::{Quantity, QuantityKind};
 use leptos::prelude::*;
@@ -126,9 +126,10 @@ fn LoadFold(place: &'static str, row: RowId) -> impl IntoView {
 fn LoadForm(id: String, row: RowId, name: Memo<String>) -> impl IntoView {
     let state = AppState::expect();
     let cell = |(column, field): (usize, &'static Field<LoadRow>)| {
-        let value = Signal::derive(move || state.load(row, |load| field.get(&load.row)));
+        let entered =
+            Memo::new(move |_| Entered::in_row(state.load(row, |load| field.get(&load.row))));
         let id = format!("{id}-{}", field.name);
-        view! { <Cell id target=Target::Load(row, column) spec=&field.spec value /> }
+        view! { <Cell id target=Target::Load(row, column) spec=&field.spec entered /> }
     };
     let cells = LoadRow::FIELDS.iter().enumerate().map(cell).collect_view();
     view! {
@@ -153,13 +154,8 @@ pub fn Cell(
     id: String,
     target: Target,
     spec: &'static FieldSpec,
-    /// What stands there; none once the row is gone.
-    value: Signal<Option<Value>>,
+    entered: Memo<Entered>,
 ) -> impl IntoView {
-    let entered = Memo::new(move |_| Entered {
-        value: value.get().unwrap_or(Value::Absent),
-        stands_for: None,
-    });
     view! {
         <div class="cell">
             <Entry id=id.clone() target spec entered />

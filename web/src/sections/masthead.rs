@@ -43,7 +43,7 @@ pub fn Masthead() -> impl IntoView {
                 aria-pressed=Signal::derive(move || night.get().to_string())
                 on:click=switch
             >
-                {Signal::derive(move || if night.get() { "Day mode" } else { "Night mode" })}
+                {Signal::derive(move || if night.get() { "Day mode" } else { "Night mode" }.to_string())}
             </button>
         </header>
     }

@@ -76,7 +76,7 @@ fn Curves() -> impl IntoView {
             across.holds(rpm).then_some(place)
         })
     });
-    let cursor = Signal::derive(move || now.get().map(|(x, _)| x));
+    let cursor = Memo::new(move |_| now.get().map(|(x, _)| x));
     let dot = Signal::derive(move || {
         now.get()
             .map(|(x, y)| format!("M{} {}h0", tenths(x), tenths(y)))

@@ -74,7 +74,7 @@ fn Row(boat: SavedBoat) -> impl IntoView {
                 type="button"
                 class="plain title"
                 id=format!("open-{number}")
-                aria-current=Signal::derive(move || is_open.get().then_some("true"))
+                aria-current=Signal::derive(move || is_open.get().then(|| "true".to_string()))
                 on:click=move |_| state.open_saved(number)
             >
                 {title.clone()}

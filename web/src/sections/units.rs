@@ -8,7 +8,7 @@ use crate::state::{AppState, UnitChoice};
 /// The fold, one list for each kind of quantity.
 #[component]
 pub fn Units() -> impl IntoView {
-    let AppState { preferences, .. } = AppState::expect();
+    let preferences = AppState::expect().preferences;
     view! {
         <Fold id="units" title="Units" class="units">
             <p class="lead">
@@ -28,7 +28,7 @@ pub fn Units() -> impl IntoView {
 
 #[component]
 fn Choice(choice: UnitChoice) -> impl IntoView {
-    let AppState { preferences, .. } = AppState::expect();
+    let preferences = AppState::expect().preferences;
     let (usual, other) = choice.symbols();
     view! {
         <label for=choice.id()>{choice.name()}</label>

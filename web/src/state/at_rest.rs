@@ -19,7 +19,7 @@ impl AppState {
         self,
         rest: Duration,
         work: fn(&Worksheet) -> T,
-    ) -> Signal<Option<Arc<T>>> {
+    ) -> ReadSignal<Option<Arc<T>>> {
         let (result, set_result) = signal(None);
         Effect::new(move |before: Option<u32>| {
             let opened = self.opened.get();
@@ -39,6 +39,6 @@ impl AppState {
             }
             opened
         });
-        result.into()
+        result
     }
 }

@@ -3,6 +3,7 @@
 
 use std::fmt;
 
+use ampwright_core::explain::Working;
 use leptos::prelude::*;
 
 use crate::browser::page;
@@ -32,6 +33,9 @@ impl fmt::Display for ExplainedAt {
         }
     }
 }
+
+/// Explains a figure by its name in the report.
+pub type Explain = Callback<&'static str, Option<Working>>;
 
 #[derive(Clone)]
 struct Open {

@@ -1,7 +1,5 @@
 //! Which folds of the page lie open, remembered on this device.
 
-use std::collections::BTreeSet;
-
 use leptos::prelude::*;
 
 use crate::browser::storage;
@@ -11,7 +9,7 @@ const KEPT: &str = "ampwright.folds";
 /// The ids of the folds that lie open.
 #[derive(Clone, Copy)]
 pub struct Folds {
-    open: RwSignal<BTreeSet<String>>,
+    open: RwSignal<Vec<String>>,
     /// Whether closed folds hold their contents as well, so that the browser's
     /// search finds what is in them and opens them.
     pub search: RwSignal<bool>,
@@ -21,7 +19,7 @@ impl Folds {
     /// All closed, as the page is printed.
     pub fn new() -> Folds {
         Folds {
-            open: RwSignal::new(BTreeSet::new()),
+            open: RwSignal::new(Vec::new()),
             search: RwSignal::new(false),
         }
     }
@@ -36,19 +34,19 @@ impl Folds {
 
     /// Whether a fold lies open.
     pub fn is_open(self, id: &str) -> bool {
-        self.open.read().contains(id)
+        self.open.read().iter().any(|open| open == id)
     }
 
     /// Opens or closes a fold, and remembers it.
     pub fn set(self, id: &str, open: bool) {
-        if self.open.with_untracked(|folds| folds.contains(id)) == open {
+        if untrack(|| self.is_open(id)) == open {
             return;
         }
         self.open.update(|folds| {
             if open {
-                folds.insert(id.to_string());
+                folds.push(id.to_string());
             } else {
-                folds.remove(id);
+                folds.retain(|open| open != id);
             }
         });
         let ids: Vec<String> = self.open.with_untracked(|open| {

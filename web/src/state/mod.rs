@@ -21,6 +21,8 @@ mod trial;
 mod uncertainty;
 mod undo;
 
+use std::ops::Deref;
+
 use ampwright_core::units::{Other, Quantity, Reader, UnitOfMeasure};
 use ampwright_core::{Report, Worksheet, report};
 use leptos::prelude::*;
@@ -30,7 +32,7 @@ pub use arrival::Arrival;
 pub use comparison::{Comparison, Earlier};
 use drafts::Drafts;
 pub use drafts::{LeftOut, Refusal};
-pub use explanation::{ExplainedAt, Explanations, PANEL};
+pub use explanation::{Explain, ExplainedAt, Explanations, PANEL};
 pub use folds::Folds;
 pub use installed::{Installed, Offline};
 use places::Visit;
@@ -45,10 +47,22 @@ pub use trial::{Replacement, Trial};
 pub use uncertainty::UncertaintyState;
 pub use undo::{Done, Undo};
 
-/// One for the whole page, handed down by context. Every part of it is a
-/// signal, so that a component follows only what it reads.
+/// One for the whole page and as long as it is open, handed down by context:
+/// each of the many closures that hold it holds where it is.
 #[derive(Clone, Copy)]
-pub struct AppState {
+pub struct AppState(&'static StateParts);
+
+impl Deref for AppState {
+    type Target = StateParts;
+
+    fn deref(&self) -> &StateParts {
+        self.0
+    }
+}
+
+/// Every part of the state is a signal, so that a component follows only what
+/// it reads.
+pub struct StateParts {
     /// The worksheet being worked on.
     pub sheet: RwSignal<Worksheet>,
     /// What follows from it, within the same frame: for the answer.
@@ -112,7 +126,7 @@ impl AppState {
     pub fn provide() -> AppState {
         let sheet = RwSignal::new(Worksheet::default());
         let preferences = Preferences::new();
-        let state = AppState {
+        let parts = StateParts {
             sheet,
             // A changed worksheet has another report: no need to compare them.
             report: Memo::new_with_compare(move |_| sheet.with(report), |_, _| true),
@@ -150,6 +164,7 @@ impl AppState {
             rest: RwSignal::new(Rest::Coming),
             settled: RwSignal::new(0),
         };
+        let state = AppState(Box::leak(Box::new(parts)));
         provide_context(state);
         state
     }

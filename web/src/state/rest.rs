@@ -2,8 +2,17 @@
 
 use leptos::prelude::*;
 
-/// Makes the part of the page that has a turn.
-pub type LaterParts = fn(usize) -> AnyView;
+use crate::state::{Explain, ExplainedAt};
+
+/// What makes it.
+#[derive(Clone, Copy)]
+pub struct LaterParts {
+    /// The part of the page that has a turn.
+    pub part: fn(usize) -> AnyView,
+    /// How the figure that is asked for came about; of the open boat, where
+    /// nobody says otherwise.
+    pub panel: fn(ExplainedAt, Option<Explain>) -> AnyView,
+}
 
 /// How it is with the second part of the program.
 #[derive(Clone, Copy)]
@@ -12,6 +21,6 @@ pub enum Rest {
     Coming,
     /// It did not arrive.
     Missing,
-    /// It is here, and makes the parts of the page.
+    /// It is here.
     Here(LaterParts),
 }

@@ -43,16 +43,17 @@ impl LabelBox {
 /// The line at a place across.
 #[component]
 pub fn Cursor(
-    #[prop(into)] x: Signal<Option<f64>>,
+    x: Memo<Option<f64>>,
     /// Top and bottom of each field, from above.
     fields: Vec<(f64, f64)>,
     /// The labels that stand in them.
-    #[prop(optional, into)]
-    labels: Signal<Vec<LabelBox>>,
+    #[prop(optional)]
+    labels: Option<Memo<Vec<LabelBox>>>,
 ) -> impl IntoView {
     let d = Signal::derive(move || {
         let x = x.get()?;
-        Some(labels.with(|labels| line(x, &fields, labels)))
+        let labels = labels.map(|labels| labels.get()).unwrap_or_default();
+        Some(line(x, &fields, &labels))
     });
     view! { <path class="cursor" d=d /> }
 }

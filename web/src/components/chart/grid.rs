@@ -76,7 +76,7 @@ pub fn Grid(
             class="unit"
             at=(LEFT - 4.0, top - 6.0)
             anchor="end"
-            says=Signal::derive(move || axis.get().unit)
+            says=Signal::derive(move || axis.get().unit.to_string())
         />
     }
 }

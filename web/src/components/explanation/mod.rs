@@ -8,15 +8,11 @@ mod panel;
 mod steps;
 mod uses;
 
-use ampwright_core::explain::{Working, working_at};
 use leptos::prelude::*;
 
-use crate::state::{AppState, ExplainedAt};
+use crate::state::{AppState, Explain, ExplainedAt, Rest};
 pub use appendix::{Appendix, PrintExplanations};
-use panel::Panel;
-
-/// Explains a figure by its name in the report.
-pub type Explain = Callback<&'static str, Option<Working>>;
+pub use panel::panel;
 
 /// A figure that opens its explanation.
 #[component]
@@ -52,20 +48,20 @@ pub fn Opener(
 }
 
 /// Where the explanations of a place's figures open: of figures of the open
-/// boat, where it is not said otherwise.
+/// boat, where it is not said otherwise. What makes them is in the second part
+/// of the program.
 #[component]
 pub fn Explanation(at: ExplainedAt, #[prop(optional)] explain: Option<Explain>) -> impl IntoView {
     let state = AppState::expect();
-    let explain = explain.unwrap_or_else(|| {
-        Callback::new(move |id: &'static str| {
-            let minute = state.moment().map_or(0.0, |moment| moment.minute);
-            state.settled(|sheet, report| working_at(sheet, report, minute, id))
-        })
-    });
     let wanted = Memo::new(move |_| state.explanations.is_at(at));
-    view! {
-        <Show when=move || wanted.get()>
-            <Panel at explain />
-        </Show>
+    let panel = move || {
+        match state.rest.get() {
+        Rest::Here(later) => (later.panel)(at, explain),
+        Rest::Coming | Rest::Missing => view! {
+            <p class="margin">"How it came about is in the rest of the page, which is not here yet."</p>
+        }
+        .into_any(),
     }
+    };
+    move || wanted.get().then(panel)
 }

@@ -1,18 +1,31 @@
 //! The panel of an explanation.
 
 use crate::components::Button;
-use ampwright_core::explain::name;
+use ampwright_core::explain::{Working, name, working_at};
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
-use super::Explain;
 use super::steps::steps;
-use crate::state::{AppState, ExplainedAt, PANEL};
+use crate::state::{AppState, Explain, ExplainedAt, PANEL};
+
+/// Where the explanation of the wanted figure lies open.
+pub fn panel(at: ExplainedAt, explain: Option<Explain>) -> AnyView {
+    let state = AppState::expect();
+    let explain =
+        explain.unwrap_or_else(|| Callback::new(move |id: &'static str| of_open_boat(state, id)));
+    view! { <Panel at explain /> }.into_any()
+}
+
+/// How a figure of the open boat came about.
+fn of_open_boat(state: AppState, id: &str) -> Option<Working> {
+    let minute = state.moment().map_or(0.0, |moment| moment.minute);
+    state.settled(|sheet, report| working_at(sheet, report, minute, id))
+}
 
 /// What a figure is, how it came about, and the ways back and on. Escape
 /// closes it.
 #[component]
-pub fn Panel(at: ExplainedAt, explain: Explain) -> impl IntoView {
+fn Panel(at: ExplainedAt, explain: Explain) -> impl IntoView {
     let state = AppState::expect();
     let open = state.explanations;
     let made = Memo::new(move |_| open.shown().and_then(|id| explain.run(id)));

@@ -13,7 +13,7 @@ pub fn ChoiceEntry(
     target: Target,
     spec: &'static FieldSpec,
     options: &'static [Choice],
-    entered: Signal<Entered>,
+    entered: Memo<Entered>,
 ) -> impl IntoView {
     let state = AppState::expect();
     let choose = {

@@ -8,7 +8,7 @@ use crate::state::AppState;
 
 /// A list of how well an input may be known.
 #[component]
-pub fn ConfidenceChoice(key: Key, #[prop(into)] known: Signal<Confidence>) -> impl IntoView {
+pub fn ConfidenceChoice(key: Key, known: Memo<Confidence>) -> impl IntoView {
     let state = AppState::expect();
     let first = known.get_untracked();
     let choose = move |word: String| {
@@ -24,7 +24,7 @@ pub fn ConfidenceChoice(key: Key, #[prop(into)] known: Signal<Confidence>) -> im
             class="mark"
             class:guess=Signal::derive(move || !known.get().is_read())
             aria-label=format!("{}: how well it is known", key.spec().label)
-            prop:value=Signal::derive(move || known.get().word())
+            prop:value=Signal::derive(move || known.get().word().to_string())
             on:change:target=move |event| choose(event.target().value())
         >
             {Confidence::ALL

@@ -27,6 +27,16 @@ pub struct Entered {
     pub stands_for: Option<f64>,
 }
 
+impl Entered {
+    /// What stands in a row of a list; none once the row is gone.
+    pub fn in_row(value: Option<Value>) -> Entered {
+        Entered {
+            value: value.unwrap_or(Value::Absent),
+            stands_for: None,
+        }
+    }
+}
+
 /// Label, entry, unit and complaint of one value of any kind. `id` tells apart
 /// two entries of one input.
 #[component]
@@ -34,7 +44,7 @@ pub fn Entry(
     #[prop(into)] id: String,
     target: Target,
     spec: &'static FieldSpec,
-    #[prop(into)] entered: Signal<Entered>,
+    entered: Memo<Entered>,
 ) -> impl IntoView {
     let absent = match spec.kind {
         Kind::Optional { empty_says, .. } => Some(view! { <small>" empty: " {empty_says}</small> }),

@@ -18,7 +18,7 @@ pub fn NumberEntry(
     id: String,
     target: Target,
     spec: &'static FieldSpec,
-    entered: Signal<Entered>,
+    entered: Memo<Entered>,
 ) -> impl IntoView {
     let state = AppState::expect();
     let other = Memo::new(move |_| spec.unit().and_then(|unit| state.entry_unit(unit)));

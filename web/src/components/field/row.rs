@@ -64,13 +64,13 @@ pub fn FieldRow(place: &'static str, key: Key) -> impl IntoView {
                 id=id.clone()
                 target=Target::Input(key)
                 spec
-                entered=Signal::derive(move || shown.read().entered)
+                entered=Memo::new(move |_| shown.read().entered)
             />
             <p class="margin" id=format!("{id}-help")>
                 {spec
                     .is_fact()
                     .then(|| {
-                        let known = Signal::derive(move || shown.read().known);
+                        let known = Memo::new(move |_| shown.read().known);
                         view! { <ConfidenceChoice key known /> }
                     })}
                 <span class="how">{spec.help}</span>

@@ -30,7 +30,7 @@ use rows::judged_rows;
 use table::Table;
 
 /// What comes of each arrangement; none until it is first worked out.
-type Compared = Signal<Option<Arc<Comparison>>>;
+type Compared = ReadSignal<Option<Arc<Comparison>>>;
 
 /// How long typing must rest before they are worked out anew.
 const REST: Duration = Duration::from_millis(300);

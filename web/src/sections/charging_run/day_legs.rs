@@ -10,7 +10,7 @@ use ampwright_core::units::quantity::{ampere_hours, amperes, celsius, minutes, p
 use ampwright_core::units::{Quantity, QuantityKind, Reader};
 use leptos::prelude::*;
 
-use crate::components::{Button, Fold, NameEntry, ScrollingTable, TextRow};
+use crate::components::{Button, Entered, Fold, NameEntry, ScrollingTable, TextRow};
 use crate::sections::loads::Cell;
 use crate::state::{AppState, RowId, Target};
 
@@ -91,9 +91,10 @@ fn LegFold(row: RowId) -> impl IntoView {
 fn LegForm(id: String, row: RowId, name: Memo<String>) -> impl IntoView {
     let state = AppState::expect();
     let cell = |(column, field): (usize, &'static Field<LegRow>)| {
-        let value = Signal::derive(move || state.leg(row, |leg| field.get(&leg.row)));
+        let entered =
+            Memo::new(move |_| Entered::in_row(state.leg(row, |leg| field.get(&leg.row))));
         let id = format!("{id}-{}", field.name);
-        view! { <Cell id target=Target::Leg(row, column) spec=&field.spec value /> }
+        view! { <Cell id target=Target::Leg(row, column) spec=&field.spec entered /> }
     };
     let cells = LegRow::FIELDS.iter().enumerate().map(cell).collect_view();
     view! {

@@ -105,7 +105,7 @@ pub fn RunDrawing() -> impl IntoView {
         let opening = state.settled(|_, report| report.analyses.run.opening)?;
         Some(time.get().place(opening.after_s / 60.0))
     });
-    let labels = Signal::derive(move || {
+    let labels = Memo::new(move |_| {
         let of_level =
             |(y, words): (f64, String)| LabelBox::of((RIGHT, y - LEVEL_ABOVE), "end", &words);
         let mut labels: Vec<LabelBox> = told.get().into_iter().map(of_level).collect();

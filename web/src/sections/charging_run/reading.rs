@@ -81,7 +81,11 @@ pub fn Reading() -> impl IntoView {
             .get()
             .map(|moment| state.show(minutes(moment.minute)))
     });
-    let limit = Signal::derive(move || moment.get().map(|moment| words::limit(moment.limit)));
+    let limit = Signal::derive(move || {
+        moment
+            .get()
+            .map(|moment| words::limit(moment.limit).to_string())
+    });
     let figure = |(what, id, of): &'static Figure| {
         let words = Signal::derive(move || {
             let figure = moment.get().map(|moment| state.show(of(&moment)));

@@ -56,10 +56,11 @@ fn FigureTable(table: &'static Table) -> impl IntoView {
         })
     });
     let row = move |(at, line): (usize, &'static Line)| {
-        let written = Signal::derive(move || written.with(|all| all.get(at).cloned().flatten()));
+        let written = Memo::new(move |_| written.with(|all| all.get(at).cloned().flatten()));
         view! { <FigureRow table=table.name line written /> }
     };
-    let instead = Memo::new(move |_| state.settled(|_, report| (table.instead)(report)));
+    let instead =
+        Memo::new(move |_| state.settled(|_, report| (table.instead)(report).map(str::to_string)));
     view! {
         <table>
             <caption>{table.caption}</caption>
@@ -80,7 +81,7 @@ fn FigureTable(table: &'static Table) -> impl IntoView {
 fn FigureRow(
     table: &'static str,
     line: &'static Line,
-    written: Signal<Option<Written>>,
+    written: Memo<Option<Written>>,
 ) -> impl IntoView {
     let state = AppState::expect();
     let at = ExplainedAt::Table(table);

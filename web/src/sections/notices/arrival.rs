@@ -5,7 +5,6 @@ use ampwright_core::exchange::Difference;
 use leptos::prelude::*;
 
 use crate::components::{Button, ChangesTable, Fold};
-use crate::sections::notices::seen;
 use crate::state::saved_boats::SavedBoat;
 use crate::state::{AppState, Earlier};
 
@@ -25,7 +24,7 @@ pub fn ArrivalNotice() -> impl IntoView {
     };
     let has_before = Signal::derive(move || state.comparison.before.read().is_some());
     view! {
-        <div class=Signal::derive(move || seen(state.arrival.read().is_some(), "notice")) id="arrival">
+        <div class="notice" class:hidden=Signal::derive(move || state.arrival.read().is_none()) id="arrival">
             <div id="arrival-said" role="status">
                 <p>{headline}</p>
                 <ul>{remarks}</ul>
@@ -36,7 +35,7 @@ pub fn ArrivalNotice() -> impl IntoView {
             </Fold>
             <p class="buttons">
                 <Button
-                    says=Signal::derive(move || if has_before.get() { "Keep this one" } else { "Got it" })
+                    says=Signal::derive(move || if has_before.get() { "Keep this one" } else { "Got it" }.to_string())
                     id="keep-copy"
                     press=move |()| state.dismiss_arrival()
                 />
@@ -77,7 +76,7 @@ fn Own() -> impl IntoView {
         }
     };
     view! {
-        <div class=Signal::derive(move || seen(is_asked.get(), "own-boat"))>
+        <div class="own-boat" class:hidden=Signal::derive(move || !is_asked.get())>
             <label for="proposal-for">"Is it one of your boats, with changes somebody proposes?"</label>
             <select
                 id="proposal-for"

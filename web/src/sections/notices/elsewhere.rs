@@ -3,7 +3,6 @@
 use crate::components::Button;
 use leptos::prelude::*;
 
-use crate::sections::notices::seen;
 use crate::state::AppState;
 
 /// The notice: neither tab ever writes over the other.
@@ -11,12 +10,15 @@ use crate::state::AppState;
 pub fn ElsewhereNotice() -> impl IntoView {
     let state = AppState::expect();
     let elsewhere = state.saved.elsewhere;
-    let becomes = Signal::derive(move || match elsewhere.get() {
-        Some(elsewhere) if elsewhere.is_copied => {
-            "What you typed here is kept as a copy of its own."
-        }
-        Some(_) => "What you type here goes into a copy of its own.",
-        None => "",
+    let becomes = Signal::derive(move || {
+        let becomes = match elsewhere.get() {
+            Some(elsewhere) if elsewhere.is_copied => {
+                "What you typed here is kept as a copy of its own."
+            }
+            Some(_) => "What you type here goes into a copy of its own.",
+            None => "",
+        };
+        becomes.to_string()
     });
     let take_theirs = move |_| {
         if let Some(elsewhere) = elsewhere.get_untracked() {
@@ -25,7 +27,8 @@ pub fn ElsewhereNotice() -> impl IntoView {
     };
     view! {
         <div
-            class=Signal::derive(move || seen(elsewhere.read().is_some(), "notice bad"))
+            class="notice bad"
+            class:hidden=Signal::derive(move || elsewhere.read().is_none())
             id="elsewhere"
             role="status"
         >

@@ -4,7 +4,6 @@ use leptos::prelude::*;
 
 use crate::browser::worker::reload;
 use crate::components::Button;
-use crate::sections::notices::seen;
 use crate::state::{AppState, Rest};
 
 /// The notice: the first screen works without what is below it.
@@ -18,7 +17,8 @@ pub fn MissingNotice() -> impl IntoView {
     };
     view! {
         <div
-            class=Signal::derive(move || seen(is_missing.get(), "notice bad"))
+            class="notice bad"
+            class:hidden=Signal::derive(move || !is_missing.get())
             id="missing"
             role="alert"
         >

@@ -28,22 +28,18 @@ pub fn Notices() -> impl IntoView {
     }
 }
 
-/// The classes of a notice, or of one that has nothing to say.
-const fn seen(is_seen: bool, classes: &'static str) -> &'static str {
-    if is_seen { classes } else { "hidden" }
-}
-
 /// Why nothing is kept.
 #[component]
 fn StorageNotice() -> impl IntoView {
-    let AppState { saved, .. } = AppState::expect();
+    let saved = AppState::expect().saved;
     let why = Memo::new(move |_| match saved.keeping.get() {
         Keeping::MemoryOnly(why) => Some(why.to_string()),
         Keeping::Fresh | Keeping::Kept => None,
     });
     view! {
         <div
-            class=Signal::derive(move || seen(why.read().is_some(), "notice bad"))
+            class="notice bad"
+            class:hidden=Signal::derive(move || why.read().is_none())
             id="memory-only"
             role="alert"
         >
@@ -62,7 +58,8 @@ fn UpdateNotice() -> impl IntoView {
     };
     view! {
         <div
-            class=Signal::derive(move || seen(state.installed.update_waits.get(), "notice"))
+            class="notice"
+            class:hidden=Signal::derive(move || !state.installed.update_waits.get())
             id="update"
             role="status"
         >
@@ -85,7 +82,7 @@ fn Welcome() -> impl IntoView {
             && state.saved.keeping.get_untracked() != Keeping::Kept
     });
     view! {
-        <aside class=Signal::derive(move || seen(is_first.get(), "notice welcome")) id="welcome">
+        <aside class="notice welcome" class:hidden=Signal::derive(move || !is_first.get()) id="welcome">
             <p>
                 "How long must the engine run to fill the house bank, and will the alternator survive it? Eight questions give a first answer."
             </p>

@@ -74,7 +74,7 @@ pub fn ReadingEntry() -> impl IntoView {
         </p>
         <p class="buttons add">
             <Button
-                says=Signal::derive(move || if corrects.get() { "Save the correction" } else { "Add reading" })
+                says=Signal::derive(move || if corrects.get() { "Save the correction" } else { "Add reading" }.to_string())
                 id="trial-add"
                 press=move |()| add()
             />
@@ -95,12 +95,14 @@ fn BigField(field: EntryField, next: Callback<EntryField>) -> impl IntoView {
     let trial = Trial::expect();
     let id = field_id(field);
     let label = Signal::derive(move || match field {
-        EntryField::Minute => "Minute",
-        EntryField::Figure(column) => field_label(column, trial.with_log(|log| log.shaft_speed)),
+        EntryField::Minute => "Minute".to_string(),
+        EntryField::Figure(column) => {
+            field_label(column, trial.with_log(|log| log.shaft_speed)).to_string()
+        }
     });
     let unit = Signal::derive(move || match field {
-        EntryField::Minute => "min",
-        EntryField::Figure(column) => entry_unit(column, &state.preferences.entries()),
+        EntryField::Minute => "min".to_string(),
+        EntryField::Figure(column) => entry_unit(column, &state.preferences.entries()).to_string(),
     });
     let text = Memo::new(move |_| {
         let entry = trial.entry();

@@ -55,7 +55,7 @@ pub fn FitToReadings() -> impl IntoView {
             !state.sheet.with(stands)
         })
     });
-    let example = Signal::derive(move || trial.is_example().then_some(EXAMPLE_READINGS));
+    let example = Signal::derive(move || trial.is_example().then(|| EXAMPLE_READINGS.to_string()));
     view! {
         <p class="margin" id="trial-example">
             {example}

@@ -19,8 +19,8 @@ pub fn Replace() -> impl IntoView {
             .map(|with| ask_to_replace(count, with == Replacement::Nothing))
     });
     let replaces = Signal::derive(move || match trial.asked.get() {
-        Some(Replacement::Nothing) => "Delete them",
-        _ => "Replace them",
+        Some(Replacement::Nothing) => "Delete them".to_string(),
+        _ => "Replace them".to_string(),
     });
     let agree = move |()| {
         if let Some(with) = trial.asked.get_untracked() {
@@ -29,7 +29,8 @@ pub fn Replace() -> impl IntoView {
     };
     view! {
         <div
-            class=Signal::derive(move || if asks.get() { "notice" } else { "hidden" })
+            class="notice"
+            class:hidden=Signal::derive(move || !asks.get())
             id="trial-asks"
             role="alertdialog"
             aria-labelledby="trial-question"

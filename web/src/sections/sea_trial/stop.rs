@@ -21,7 +21,7 @@ pub fn Stop() -> impl IntoView {
     let limits = limits(state);
     let line = Signal::derive(move || stop_line(&limits.get(), &state.reader.get()));
     let why = Signal::derive(move || why_stop(&limits.get(), &state.reader.get()));
-    let how = Signal::derive(move || how_to_stop(limits.get().way));
+    let how = Signal::derive(move || how_to_stop(limits.get().way).to_string());
     view! {
         <div class="stop-line" id="trial-stop">
             <p>

@@ -22,7 +22,7 @@ use range_bar::{RangeBar, RangeOf};
 #[component]
 pub fn HowCertain() -> impl IntoView {
     const RUNS: usize = Uncertainty::RUNS;
-    let AppState { uncertainty, .. } = AppState::expect();
+    let uncertainty = AppState::expect().uncertainty;
     let progress = Signal::derive(move || {
         let runs = uncertainty.runs_done();
         runs.map(|runs| format!("Calculating: {runs} of {RUNS}."))

@@ -100,7 +100,7 @@ fn Column(column: usize) -> impl IntoView {
             value: spec.default(),
             stands_for: None,
         };
-        let entered = Signal::derive(move || {
+        let entered = Memo::new(move |_| {
             figures
                 .read()
                 .get(month as usize)
