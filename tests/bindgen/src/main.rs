@@ -1,10 +1,8 @@
 #![forbid(unsafe_code)]
 //! Does what the page build asks of the `wasm-bindgen` command, over the same
 //! library, so that nobody has to build the whole command. Before that it takes
-//! the program apart, see `parts.rs`; after it the names of what program and
-//! script ask of each other are made short, see `names.rs`.
+//! the program apart; see `parts.rs`.
 
-mod names;
 mod parts;
 
 use std::{env, fs, path::PathBuf, process::ExitCode};
@@ -60,12 +58,7 @@ fn run(args: &[String]) -> Result<(), String> {
         .generate(&folder)
         .map_err(|e| format!("{e:?}"))?;
     let script = folder.join(format!("{name}.js"));
-    let program = folder.join(format!("{name}_bg.wasm"));
-    let read = fs::read(&program).and_then(|bytes| Ok((bytes, fs::read_to_string(&script)?)));
-    let failed = |e| format!("{}: {e}.", folder.display());
-    let (bytes, text) = read.map_err(failed)?;
-    let (bytes, text) = names::shortened(&bytes, &parts::with_loader(&text)?)?;
-    fs::write(&program, bytes)
-        .and_then(|()| fs::write(&script, text))
-        .map_err(failed)
+    let failed = |e| format!("{}: {e}.", script.display());
+    let text = fs::read_to_string(&script).map_err(failed)?;
+    fs::write(&script, parts::with_loader(&text)?).map_err(failed)
 }
