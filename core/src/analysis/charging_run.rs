@@ -4,7 +4,6 @@ use crate::analysis::run_report::{
     AlternatorMoment, AlternatorRun, LimitShare, Moment, RunReport, SoakReport, StretchReport,
 };
 use crate::analysis::temperatures::PartTemperatures;
-use crate::numerics::insertion_sort;
 use crate::physics::charging::{kept_energy_pct, mean_bank_a};
 use crate::physics::drive::percent;
 use crate::physics::fuel::{marginal_l, run_l};
@@ -176,7 +175,7 @@ fn shares(stretches: &[StretchReport]) -> Vec<LimitShare> {
         })
         .filter(|share| share.share_pct > 0.0)
         .collect();
-    insertion_sort(&mut shares, |one, other| one.share_pct > other.share_pct);
+    shares.sort_by(|one, other| other.share_pct.total_cmp(&one.share_pct));
     shares
 }
 

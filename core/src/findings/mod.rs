@@ -33,7 +33,6 @@ use serde::{Serialize, Serializer};
 
 use crate::analysis::Analyses;
 use crate::boat::{Key, Worksheet};
-use crate::numerics::insertion_sort;
 
 pub use bank::LithiumFinding;
 pub use belt::BeltFinding;
@@ -184,8 +183,8 @@ pub(crate) fn findings(sheet: &Worksheet, report: &Analyses) -> Vec<Finding> {
     belt::belt_findings(sheet, report, &mut found);
     load_dump::load_dump_findings(sheet, dumps, &mut found);
     cable::cable_findings(sheet, report, &mut found);
-    // Within each severity they stay in the order found.
-    insertion_sort(&mut found, |one, other| one.severity() < other.severity());
+    // A stable sort: within each severity they stay in the order found.
+    found.sort_by_key(Finding::severity);
     found
 }
 

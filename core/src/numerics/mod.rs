@@ -1,10 +1,9 @@
 //! Numerics that know nothing of boats: roots, linear equations, stepping
-//! through time, least squares, a line through points, statistics, order. They use
+//! through time, least squares, a line through points, statistics. They use
 //! nothing of this crate.
 
 pub mod bracketed_root;
 pub mod hermite;
-mod insertion_sort;
 mod interpolation;
 pub mod least_squares;
 pub mod line;
@@ -14,6 +13,5 @@ mod rodas;
 mod statistics;
 
 pub use bracketed_root::bracketed_root;
-pub use insertion_sort::insertion_sort;
 pub use interpolation::{interpolate, interpolate_evenly};
 pub use statistics::mean_and_deviation;

@@ -1,5 +1,7 @@
 //! Which folds of the page lie open, remembered on this device.
 
+use std::collections::BTreeSet;
+
 use leptos::prelude::*;
 
 use crate::browser::storage;
@@ -9,7 +11,7 @@ const KEPT: &str = "ampwright.folds";
 /// The ids of the folds that lie open.
 #[derive(Clone, Copy)]
 pub struct Folds {
-    open: RwSignal<Vec<String>>,
+    open: RwSignal<BTreeSet<String>>,
     /// Whether closed folds hold their contents as well, so that the browser's
     /// search finds what is in them and opens them.
     pub search: RwSignal<bool>,
@@ -19,7 +21,7 @@ impl Folds {
     /// All closed, as the page is printed.
     pub fn new() -> Folds {
         Folds {
-            open: RwSignal::new(Vec::new()),
+            open: RwSignal::new(BTreeSet::new()),
             search: RwSignal::new(false),
         }
     }
@@ -34,19 +36,19 @@ impl Folds {
 
     /// Whether a fold lies open.
     pub fn is_open(self, id: &str) -> bool {
-        self.open.read().iter().any(|open| open == id)
+        self.open.read().contains(id)
     }
 
     /// Opens or closes a fold, and remembers it.
     pub fn set(self, id: &str, open: bool) {
-        if untrack(|| self.is_open(id)) == open {
+        if self.open.with_untracked(|folds| folds.contains(id)) == open {
             return;
         }
         self.open.update(|folds| {
             if open {
-                folds.push(id.to_string());
+                folds.insert(id.to_string());
             } else {
-                folds.retain(|open| open != id);
+                folds.remove(id);
             }
         });
         let ids: Vec<String> = self.open.with_untracked(|open| {

@@ -11,7 +11,7 @@
 use crate::analysis::{Moment, RunReport};
 use crate::decision::calibration::columns::Column;
 use crate::decision::calibration::log::Row;
-use crate::numerics::{insertion_sort, interpolate};
+use crate::numerics::interpolate;
 
 /// The latest readings that count: the air warms and the current falls
 /// meanwhile, so older ones belong to another curve \[min\]. Own reasoning.
@@ -134,7 +134,7 @@ fn latest(rows: &[Row]) -> Vec<(f64, f64)> {
         .iter()
         .filter_map(|row| Some((row.minute, row.get(Column::Case)?)))
         .collect();
-    insertion_sort(&mut all, |one, other| one.0 < other.0);
+    all.sort_by(|one, other| one.0.total_cmp(&other.0));
     let mean = |alike: &[(f64, f64)]| {
         let sum: f64 = alike.iter().map(|(_, case_c)| case_c).sum();
         let (minute, _) = alike.first()?;

@@ -1,7 +1,6 @@
 //! What many answers say: quantiles, and whose spread moves them.
 
 use crate::decision::uncertainty::draw::RUNS;
-use crate::numerics::insertion_sort;
 
 /// What "never" counts as where a width or a share is asked \[h\].
 const DAY_H: f64 = 24.0;
@@ -97,8 +96,8 @@ pub fn rank(strata: &[&[u16]], found: &[f64]) -> Vec<Rank> {
         let widths = groups.iter().map(|group| width(group) * group.len() as f64);
         (widths.sum::<f64>() / count).min(most)
     };
-    // Of equal shares the input that comes first stays first.
-    insertion_sort(&mut shares, |(_, one), (_, other)| one > other);
+    // A stable sort: of equal shares the input that comes first stays first.
+    shares.sort_by(|(_, one), (_, other)| other.total_cmp(one));
     shares
         .into_iter()
         .take(MOST)

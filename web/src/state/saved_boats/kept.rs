@@ -2,7 +2,6 @@
 
 use ampwright_core::Worksheet;
 use ampwright_core::exchange::{Reading, read_json};
-use ampwright_core::numerics::insertion_sort;
 use ampwright_core::text::remarks::{read_error, remarks};
 
 use crate::browser::storage::{Storage, StorageError};
@@ -56,7 +55,7 @@ impl KeptTexts {
         let names = self.0.names();
         let numbers = names.iter().filter_map(|name| name.strip_prefix(BOAT));
         let mut numbers: Vec<u32> = numbers.filter_map(|number| number.parse().ok()).collect();
-        insertion_sort(&mut numbers, |one, other| one > other);
+        numbers.sort_unstable_by(|one, other| other.cmp(one));
         numbers
     }
 
