@@ -21,5 +21,5 @@ pub use effect::{Direction, Effect, Effects};
 pub use error::{InputError, InputRange};
 pub use excerpt::Excerpt;
 pub use spec::{Confidence, FieldSpec, Kind, Place, Spread};
-pub use typed::{lower_case, parse_number};
+pub use typed::parse_number;
 pub use value::{Choice, FieldType, KeptValue, Value};

@@ -29,19 +29,6 @@ pub fn parse_number(text: &str) -> Option<f64> {
     tidy.parse().ok()
 }
 
-/// A text in lower case, as far as the letters of Western Europe go: those of
-/// all alphabets would be a table larger than all units and headings.
-pub fn lower_case(text: &str) -> String {
-    let lower = |letter: char| match letter {
-        // These stand 32 places before their small ones.
-        'À'..='Ö' | 'Ø'..='Þ' => char::from(letter as u8 + 32),
-        // The sign of the ohm, which some keyboards have for the letter.
-        '\u{2126}' => 'Ω',
-        _ => letter.to_ascii_lowercase(),
-    };
-    text.chars().map(lower).collect()
-}
-
 /// Reads a figure into the unit it is kept in. Without a unit behind it, it is
 /// in the one its entry shows.
 pub(super) fn read_figure(text: &str, unit: &UnitOfMeasure, shown: Option<Other>) -> Option<f64> {
@@ -104,7 +91,10 @@ fn latitude(text: &str) -> Option<f64> {
 
 /// The number before a unit, whose dots and capitals do not matter: "400 Ah".
 fn before_unit(text: &str, symbol: &str) -> Option<f64> {
-    let plain = |text: &str| lower_case(text).replace(['·', ' '], "");
+    let plain = |text: &str| -> String {
+        let letters = text.chars().filter(|c| !matches!(c, '·' | ' '));
+        letters.flat_map(char::to_lowercase).collect()
+    };
     let symbol = plain(symbol);
     let text = plain(text);
     let number = text.strip_suffix(&symbol).filter(|_| !symbol.is_empty())?;
@@ -113,7 +103,7 @@ fn before_unit(text: &str, symbol: &str) -> Option<f64> {
 
 #[cfg(test)]
 mod tests {
-    use crate::schema::typed::{lower_case, read_figure};
+    use crate::schema::typed::read_figure;
     use crate::units::{AMPERE_HOUR, CELSIUS, KILOWATT, LATITUDE, NONE, UnitOfMeasure};
 
     fn close(text: &str, unit: &UnitOfMeasure, wanted: f64) {
@@ -122,13 +112,6 @@ mod tests {
             read.is_some_and(|read| (read - wanted).abs() < 1e-9),
             "{text}: {read:?}"
         );
-    }
-
-    #[test]
-    fn lower_case_of_western_europe() {
-        let all = (' '..='ÿ').collect::<String>();
-        assert_eq!(lower_case(&all), all.to_lowercase());
-        assert_eq!(lower_case("k\u{2126}"), "kΩ");
     }
 
     #[test]

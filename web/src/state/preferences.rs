@@ -51,10 +51,7 @@ impl UnitChoice {
 
     /// What its list is called on the page and in the storage.
     pub fn id(self) -> String {
-        format!(
-            "unit-{}",
-            self.name().to_ascii_lowercase().replace(' ', "-")
-        )
+        format!("unit-{}", self.name().to_lowercase().replace(' ', "-"))
     }
 }
 

@@ -2,7 +2,6 @@
 //! and French instruments and notebooks use.
 
 use crate::decision::calibration::columns::Column;
-use crate::schema::lower_case;
 
 /// What a heading names.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -90,7 +89,7 @@ const SHAFT: [&str; 4] = ["shaft", "alt", "lichtmaschine", "welle"];
 
 /// What a heading names.
 pub(super) fn heading(cell: &str) -> Heading {
-    let words = lower_case(cell);
+    let words = cell.to_lowercase();
     let has = |some: &[&str]| some.iter().any(|word| words.contains(word));
     // "U (V)" is "U".
     let bare = words.split(['(', '[']).next().unwrap_or("").trim();

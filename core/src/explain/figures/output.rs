@@ -59,7 +59,7 @@ fn other_cold_a(name: &str, alternator: &AlternatorAtSpeed) -> Term {
     let of = |what: &str, unit, value| {
         let (first, rest) = name.split_at(1);
         described(
-            &format!("{}{rest}: {what}", first.to_ascii_uppercase()),
+            &format!("{}{rest}: {what}", first.to_uppercase()),
             unit,
             value,
         )
