@@ -132,7 +132,7 @@ impl<'b> Part<'b> {
         // What is out of sight is not laid out, and says nothing.
         let items = "const [part] = arguments;
             part.scrollIntoView();
-            const said = () => [...part.querySelectorAll('li')].map((item) => item.innerText);
+            const said = () => [...part.querySelectorAll('li')].map((item) => item.innerText.replaceAll('\\u00a0', ' '));
             return new Promise((done) => requestAnimationFrame(() => setTimeout(() => done(said()))))";
         let items = self.0.browser().script(items, &[self.0.as_arg()]).unwrap();
         let items = items.as_array().unwrap().iter();

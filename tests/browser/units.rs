@@ -41,7 +41,9 @@ fn degrees_are_told_and_typed_as_chosen_and_kept_as_ever() {
     assert_eq!(value(&desk), "86");
     assert_eq!(desk.text(&format!("{OUTSIDE} + .unit")), "°F");
     let page = |told: &str| {
-        let told = format!("return document.body.textContent.includes('{told}')");
+        let told = format!(
+            "return document.body.textContent.replaceAll('\\u00a0', ' ').includes('{told}')"
+        );
         desk.browser.wait_script(&told).unwrap();
     };
     page("battery below 32 °F");
@@ -84,8 +86,8 @@ fn energy_is_told_in_watt_hours_of_the_system_voltage() {
     assert_eq!(figure(&ah), need_ah.round());
     assert_eq!(figure(&wh), (12.0 * need_ah).round());
     // Who hears the page hears the same.
-    let heard = "return document.querySelector('#answer-need .how').ariaLabel";
-    let heard = desk.browser.wait_script(heard).unwrap().to_string();
+    let heard = desk.browser.find("#answer-need .how").unwrap();
+    let heard = heard.label().unwrap();
     assert!(heard.contains(" W·h came"), "{heard}");
     desk.assert_quiet();
 }

@@ -140,9 +140,9 @@ impl<'b> Element<'b> {
         self.ask(|element| async move { element.is_enabled().await })
     }
 
-    /// Its name as a screen reader says it.
+    /// Its name as a screen reader says it, to which every space is one.
     pub fn label(&self) -> Result<String> {
-        self.computed("computedlabel")
+        Ok(self.computed("computedlabel")?.replace('\u{a0}', " "))
     }
 
     /// Its role as a screen reader says it.

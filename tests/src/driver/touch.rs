@@ -65,7 +65,7 @@ impl Element<'_> {
             const beside = ids.map((id) => document.getElementById(id));
             return beside.find((text) => text?.role === 'alert')?.innerText ?? ''";
         let said = self.browser().script(say, &[self.as_arg()])?;
-        Ok(said.as_str().unwrap_or_default().to_string())
+        Ok(said.as_str().unwrap_or_default().replace('\u{a0}', " "))
     }
 
     /// What it is directly in.
