@@ -26,14 +26,14 @@ struct Budget {
 const WHOLE: Budget = Budget {
     what: "A first visit",
     wanted: 570_000,
-    at_most: 716_000,
+    at_most: 760_000,
 };
 /// All of it but the part of the program that is fetched once the first screen
 /// can be used.
 const FIRST: Budget = Budget {
     what: "What the first screen waits for",
-    wanted: 375_000,
-    at_most: 375_000,
+    wanted: 440_000,
+    at_most: 400_000,
 };
 /// What the part is called that is fetched then.
 const LATER: &str = "later-";
@@ -41,7 +41,7 @@ const LATER: &str = "later-";
 const WASM: Budget = Budget {
     what: "The wasm part",
     wanted: 520_000,
-    at_most: 678_000,
+    at_most: 720_000,
 };
 
 fn main() -> ExitCode {
