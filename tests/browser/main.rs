@@ -8,6 +8,7 @@
 mod aboard;
 mod access;
 mod arrange;
+mod by_resistance;
 mod contents;
 mod desk;
 mod engines;
