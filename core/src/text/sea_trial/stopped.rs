@@ -7,9 +7,9 @@ use crate::units::{CELSIUS, Reader};
 
 /// How it is done, and what to mind.
 pub const STOPPED_HOW: [&str; 3] = [
-    "Cold, before the start: disconnect the alternator's output lead at the battery. Measure one phase to another at the stator's own terminals, and the field between its two. A winding has a few hundredths of an ohm: that takes a milliohm meter with four leads, no multimeter.",
-    "Hot: stop the engine, take the key out, disconnect the same lead, and wait until everything stands still before a hand goes near. Measure at the same terminals, at once and then every half minute, with the seconds since it stopped. The case burns skin: leave the meter's leads fixed, away from belt and fan.",
-    "The field, while it charges at full field: volts between its two terminals, and amps by a clamp on the field lead. Brushes count as warmth, so that the rotor is told a little too hot.",
+    "Cold, before the start: disconnect the alternator's output lead at the battery. Measure one phase to another at the stator's own terminals, and the field between its two. A winding has a few hundredths of an ohm: that takes a milliohm meter with four leads, not a multimeter. Connect the lead again before the engine starts: an alternator must never run with its output open.",
+    "Hot: stop the engine, take the key out, disconnect the same lead, and wait until everything stands still before a hand goes near. Measure at the same terminals, at once and then every half minute, with the seconds since it stopped. The case burns skin; keep the meter's leads clear of belt and fan. Connect the output lead again afterwards.",
+    "The field, while it charges at full field: volts between its two terminals, and amps by a clamp on the field lead. The brushes' resistance is in it, so the rotor comes out a little too hot.",
 ];
 
 /// What a field is called, with its unit.

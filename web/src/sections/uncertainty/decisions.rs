@@ -47,11 +47,14 @@ pub fn WhatItDecides() -> impl IntoView {
         let settings = decisions.settings.iter();
         let settings = settings.map(|one| (setting(one, &reader), reading(one)));
         let lines: Vec<_> = choice.into_iter().chain(settings).collect();
-        Some(lines.into_iter().map(line).collect_view())
+        (!lines.is_empty()).then(|| {
+            view! {
+                <h3>"What a reading would decide"</h3>
+                <ul>{lines.into_iter().map(line).collect_view()}</ul>
+            }
+        })
     };
-    view! {
-        <ul id="sure-decides">{lines}</ul>
-    }
+    view! { <div id="sure-decides">{lines}</div> }
 }
 
 fn reading(choice: &SettingChoice) -> Option<Deciding> {
@@ -65,6 +68,6 @@ fn reading(choice: &SettingChoice) -> Option<Deciding> {
 fn line((sentence, reading): (String, Option<Deciding>)) -> impl IntoView {
     let go = reading.map(|reading| view! { <GoThere key=reading.key what=reading.what /> });
     view! {
-        <li>{sentence} " " {go}</li>
+        <li><span>{sentence}</span> {go}</li>
     }
 }

@@ -68,7 +68,11 @@ pub fn RangeBar(range: DrawnRange) -> impl IntoView {
             RangeOf::EngineTime => axis_clock(figure),
             RangeOf::HotCurrent => state.show(amperes(figure)),
         };
-        let anchor = if figure == 0.0 { "start" } else { "middle" };
+        let anchor = match x {
+            _ if figure == 0.0 => "start",
+            x if x > ENDS.1 - 12.0 => "end",
+            _ => "middle",
+        };
         view! {
             <Stroke class="edge" from=(x, RULE) to=(x, RULE + 4.0) />
             <Words class="tick" at=(x, RULE + 16.0) anchor=anchor says=words />
