@@ -1,5 +1,7 @@
 //! The same charging run on this computer and as wasm in the browser.
 
+use std::fs;
+
 use ampwright_tests::{
     driver::{Browser, Screen},
     server::Server,
@@ -26,6 +28,13 @@ return (async () => {
 
 pub fn against_native() -> Result<()> {
     let folder = places::target().join("wasm32-unknown-unknown/page");
+    // A page of this address that may ask for the program: a browser's own, which it
+    // shows where there is none, may not.
+    fs::write(
+        folder.join("index.html"),
+        "<!doctype html><title>Runs</title>",
+    )
+    .map_err(|e| e.to_string())?;
     let server = Server::start(folder, 0).map_err(|e| e.to_string())?;
     let browser = Browser::open(Screen::Desk)?;
     browser.go(&server.url())?;

@@ -214,7 +214,7 @@ fn a_dock_without_a_charger() {
         .set("shore_charger_a", 0.0)
         .check(|says| {
             says.danger("shore_not_enough");
-            says.finding_says("shore_not_enough", &["120 A·h", "no shore charger"]);
+            says.finding_says("shore_not_enough", &["120 A·h", "no mains charger"]);
             let said = year_says(says);
             says.holds(!said.contains("No month needs shore power"), || {
                 said.clone()

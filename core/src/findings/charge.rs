@@ -44,7 +44,7 @@ pub enum ChargeFinding {
     },
     /// Shore power is to charge the bank, and does not.
     ShoreNotEnough {
-        /// What the shore charger gives; 0 without one \[A\].
+        /// What the mains charger gives; 0 without one \[A\].
         charger_a: f64,
         /// What it leaves to be put back a day \[A·h\].
         day_ah: f64,

@@ -128,7 +128,7 @@ fn empty(year: &Year, reader: &Reader) -> Option<String> {
     let barred = year.months.iter().any(|m| m.mains_trouble.is_some());
     let why = match (year.at_dock, year.trouble) {
         _ if barred => "",
-        (true, _) => " The shore charger is too small for this use, or cannot charge this bank.",
+        (true, _) => " The mains charger is too small for this use, or cannot charge this bank.",
         (false, _) if year.by_generator => {
             " The generator may not start early enough or run long enough for this use."
         }

@@ -49,7 +49,7 @@ fn no_shore_charger_leaves_the_bank_empty() {
         let year = year(&boat(&[("shore_rest", "shore"), ("shore_charger_a", amps)]));
         assert!(year.months.iter().all(|month| month.short_ah_day > 0.0));
         let words = sentences(&year, &Reader::METRIC).join(" ");
-        assert!(words.contains("shore charger is too small"), "{words}");
+        assert!(words.contains("mains charger is too small"), "{words}");
     }
 }
 

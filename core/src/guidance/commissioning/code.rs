@@ -76,7 +76,7 @@ codes! {
         ConverterOn = "converter_on",
         /// Voltage at the start battery.
         StartVolts = "start_volts",
-        /// The shore charger on.
+        /// The mains charger on.
         ChargerOn = "charger_on",
         /// Belts tightened again.
         Retension = "retension",
@@ -108,7 +108,7 @@ codes! {
         CutNone = "cut_none",
         /// The DC-DC charger cut.
         CutConverter = "cut_converter",
-        /// The shore charger cut.
+        /// The mains charger cut.
         CutCharger = "cut_charger",
         /// The high-voltage steps read back.
         CutOrder = "cut_order",

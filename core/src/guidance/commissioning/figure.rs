@@ -97,7 +97,7 @@ pub enum StepFigure {
         /// The voltage.
         voltage: Quantity,
     },
-    /// What the shore charger gives.
+    /// What the mains charger gives.
     ShoreCharger {
         /// The most current.
         current: Quantity,

@@ -43,7 +43,7 @@ pub enum CellTemperatureReason {
 pub enum CurrentInTheCold {
     /// The battery tells the regulator over a data link.
     DataLink,
-    /// Nothing: the shore charger is set by hand.
+    /// Nothing: the mains charger is set by hand.
     ChargerByHand,
     /// Nothing: the regulator is set by hand.
     RegulatorByHand,

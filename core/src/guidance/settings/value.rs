@@ -268,7 +268,7 @@ pub enum FieldCut {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum StartBatterySource {
-    /// The shore charger, and an alternator when the engine runs.
+    /// The mains charger, and an alternator when the engine runs.
     ShoreChargerOrAlternator,
     /// The alternator before the DC-DC charger.
     Alternator,

@@ -54,11 +54,11 @@ pub(super) fn sentence(finding: &ChargeFinding, reader: &Reader) -> String {
             charger_a: 0.0,
             day_ah,
         } => format!(
-            "{} a day are left to shore power, and there is no shore charger: the bank runs empty. Enter the charger's current, or let engine or generator charge.",
+            "{} a day are left to shore power, and there is no mains charger: the bank runs empty. Enter the charger's current, or let engine or generator charge.",
             show(ampere_hours(day_ah))
         ),
         ChargeFinding::ShoreNotEnough { charger_a, day_ah } => format!(
-            "{} a day are left to shore power, and with what the boat draws meanwhile a shore charger of {} never brings the bank to your daily charge target. Fit a larger one, switch loads off at the dock, or check the charge voltage.",
+            "{} a day are left to shore power, and with what the boat draws meanwhile a mains charger of {} never brings the bank to your daily charge target. Fit a larger one, switch loads off at the dock, or check the charge voltage.",
             show(ampere_hours(day_ah)),
             show(amperes(charger_a))
         ),
