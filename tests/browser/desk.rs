@@ -164,9 +164,15 @@ pub fn answer(browser: &Browser) -> Answer {
 /// Opens every fold, and the folds in them, and waits until all they hold is
 /// drawn.
 pub fn unfold(browser: &Browser) {
-    // Drawn is what no longer changes for a while, once the ranges are reckoned.
+    // Drawn is what no longer changes for a while, once the ranges are reckoned: they
+    // are in the part of the page that comes last.
     let open = "return new Promise((done) => {
-        const quiet = () => setTimeout(() => { watch.disconnect(); done(); }, 400);
+        const reckoned = () => document.querySelector('#sure-progress')?.textContent === '';
+        const quiet = () => setTimeout(() => {
+            if (!reckoned()) { timer = quiet(); return; }
+            watch.disconnect();
+            done();
+        }, 400);
         let timer;
         const watch = new MutationObserver(() => {
             for (const fold of document.querySelectorAll('details:not([open])')) fold.open = true;

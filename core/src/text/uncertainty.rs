@@ -8,6 +8,12 @@ use crate::units::brief_clock;
 pub fn range(range: &Range) -> String {
     let (low, high) = ends(range);
     let step = step(range.answer, low, high);
+    let (low, high) = in_steps(
+        (low, high),
+        or_never(range.stands),
+        step,
+        finest(range.answer),
+    );
     let (low, high) = (one(range.answer, low, step), one(range.answer, high, step));
     if low == high {
         return low;
@@ -44,6 +50,20 @@ fn ends(range: &Range) -> (f64, f64) {
     (or_never(range.low), or_never(range.high))
 }
 
+/// Both ends in whole steps, the nearest ones that leave the answer as it stands, told
+/// as finely as any, inside where it is.
+fn in_steps((low, high): (f64, f64), stands: f64, step: f64, finest: f64) -> (f64, f64) {
+    let steps = |end: f64, round: fn(f64) -> f64| round(end / step) * step;
+    let (mut from, mut to) = (steps(low, f64::round), steps(high, f64::round));
+    if stands >= low && stands < from - 0.5 * finest {
+        from = steps(low, f64::floor);
+    }
+    if stands <= high && stands > to + 0.5 * finest {
+        to = steps(high, f64::ceil);
+    }
+    (from, to)
+}
+
 fn or_never(figure: Option<f64>) -> f64 {
     figure.unwrap_or(f64::INFINITY)
 }
@@ -54,14 +74,23 @@ pub fn width(answer: UncertainAnswer, width: f64) -> String {
     one(answer, width, step(answer, 0.0, width / 6.0))
 }
 
-/// Finest part worth writing: five minutes of a wide range, one of a narrow
+/// A minute \[h\].
+const MINUTE: f64 = 1.0 / 60.0;
+
+/// Finest part worth writing of a range: five minutes of a wide one, one of a narrow
 /// one; an ampere.
 fn step(answer: UncertainAnswer, low: f64, high: f64) -> f64 {
-    const MINUTE: f64 = 1.0 / 60.0;
+    match answer {
+        UncertainAnswer::EngineTime if high - low >= 20.0 * MINUTE => 5.0 * MINUTE,
+        answer => finest(answer),
+    }
+}
+
+/// Finest part worth writing of an answer: a minute, an ampere.
+const fn finest(answer: UncertainAnswer) -> f64 {
     match answer {
         UncertainAnswer::HotCurrent => 1.0,
-        UncertainAnswer::EngineTime if high - low < 20.0 * MINUTE => MINUTE,
-        UncertainAnswer::EngineTime => 5.0 * MINUTE,
+        UncertainAnswer::EngineTime => MINUTE,
     }
 }
 
@@ -118,6 +147,11 @@ mod tests {
         check(ENGINE, 0.0, 0.0, "none");
         check(HOT, 44.6, 59.6, "45 to 60 A");
         check(HOT, 45.4, 45.1, "45 A");
+        // The answer itself, 49 min, is not left outside.
+        assert_eq!(
+            range(&of(ENGINE, 0.805, f64::INFINITY, 0.816, 0.0)),
+            "45 min to never"
+        );
     }
 
     #[test]
