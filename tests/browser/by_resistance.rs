@@ -8,7 +8,7 @@ use crate::desk::Desk;
 use crate::sea_trial_form::{add, wait};
 use ampwright_core::boat::Key;
 use ampwright_core::schema::{Confidence, Value};
-use ampwright_tests::driver::{Scope, Screen};
+use ampwright_tests::driver::Screen;
 
 const FOLD: &str = "Winding and rotor by resistance";
 
@@ -26,8 +26,17 @@ fn the_winding_goes_into_the_reading() {
     form.press("Put the winding into the reading");
     let winding = desk.browser.wait_for("#trial-winding").unwrap();
     winding.wait_value("120").unwrap();
-    // Later readings are led back along the curve by which it cools to the air: from
-    // 120 °C at the moment of stopping to half as far above 40 °C after four minutes.
+    desk.assert_quiet();
+}
+
+/// Later readings are led back along the curve by which it cools to the air: from
+/// 120 °C at the moment of stopping to half as far above 40 °C after four minutes.
+#[test]
+fn later_readings_are_led_back_to_the_moment_of_stopping() {
+    let desk = Desk::open(Screen::Phone);
+    let form = desk.part("Sea trial").opened(FOLD);
+    form.fill("Temperature of all parts…", "20");
+    form.fill("Winding, cold…", "50");
     form.fill("Air when stopped…", "40");
     form.fill("After stopping…", "60 67.12\n120 65.01\n240 61.76");
     form.wait_text("The winding was at 120 °C when the engine stopped.");

@@ -147,7 +147,7 @@ fn open_questions_lead_to_their_entry() {
         "{shown}"
     );
     desk.press("#open-questions li:first-child a");
-    let focused = desk.browser.focused().unwrap().attribute("id").unwrap();
-    assert_eq!(focused, Some(format!("sheet-{}", question.input().name())));
+    let entry = format!("#sheet-{}:focus", question.input().name());
+    desk.browser.wait_for(&entry).unwrap();
     desk.assert_quiet();
 }
