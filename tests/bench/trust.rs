@@ -21,7 +21,7 @@ pub struct Group {
 pub fn write(groups: &[Group]) -> io::Result<()> {
     let high = 60 + 84 * groups.len();
     let mut svg = format!(
-        r##"<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 760 {high}" font-family="sans-serif" font-size="14"><rect width="760" height="{high}" fill="#fff"/>"##
+        r##"<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 760 {high}" font-family="serif" font-size="14"><rect width="760" height="{high}" fill="#f8f4e9"/>"##
     );
     for (at, group) in groups.iter().enumerate() {
         let top = 30.0 + 84.0 * at as f64;
@@ -31,9 +31,9 @@ pub fn write(groups: &[Group]) -> io::Result<()> {
             top + 10.0,
             "before a trial",
             &group.before,
-            "#9bb3c9",
+            "#b9b09a",
         );
-        bar(&mut svg, top + 38.0, "after one", &group.after, "#24527a");
+        bar(&mut svg, top + 38.0, "after one", &group.after, "#8f2a1b");
     }
     axis(&mut svg, high as f64 - 30.0);
     svg.push_str("</svg>\n");
@@ -70,7 +70,7 @@ fn axis(svg: &mut String, y: f64) {
         push(
             svg,
             format_args!(
-                r##"<path d="M{x} 20V{y}" stroke="#999" stroke-dasharray="2 3"/><text x="{x}" y="{}" text-anchor="middle" fill="#555">{says}</text>"##,
+                r##"<path d="M{x} 20V{y}" stroke="#5b564a" stroke-dasharray="2 3"/><text x="{x}" y="{}" text-anchor="middle" fill="#555">{says}</text>"##,
                 y + 18.0
             ),
         );
