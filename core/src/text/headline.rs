@@ -3,7 +3,7 @@
 use crate::analysis::Analyses;
 use crate::analysis::engine_day::DayTrouble;
 use crate::boat::{BanksJoined, RegulatorKind, SecondRole, WayKind, Worksheet};
-use crate::findings::{Severity, Verdict};
+use crate::findings::Severity;
 use crate::report::Report;
 use crate::text::{findings, question, verdict, words};
 use crate::units::Reader;
@@ -140,14 +140,14 @@ fn engine(report: &Report, reader: &Reader) -> String {
         None => day.trouble.map_or("", words::why_not_charged).to_string(),
         Some(0.0) if energy.rest_ah > 0.0 && generator.is_some() => by_generator(report, reader),
         Some(0.0) if energy.rest_ah > 0.0 => format!(
-            "The engine is not run for charging; {} a day are left to shore power.",
+            "{} a day are left to shore power.",
             reader.show(ampere_hours(energy.rest_ah))
         ),
         Some(0.0) => format!("{} the day's use; the engine need not run.", covers(report)),
         Some(hours) => format!(
             "The engine must run {} a day{} to put back {}.",
             reader.show(minutes(60.0 * hours)),
-            in_runs(&report.analyses, reader).map_or(String::new(), |runs| format!(", {runs},")),
+            told_runs(report, reader),
             reader.show(ampere_hours(day.need_ah))
         ),
     }
@@ -163,24 +163,24 @@ fn covers(report: &Report) -> &'static str {
     }
 }
 
-/// How long the generator runs in place of the engine.
+/// How long the generator runs in place of the engine; that the engine does not, the
+/// verdict says.
 fn by_generator(report: &Report, reader: &Reader) -> String {
     let rest = reader.show(ampere_hours(report.analyses.energy.rest_ah));
     let generator = &report.analyses.generator;
-    match generator.and_then(|generator| Some((generator.hours?, generator.runs))) {
-        Some((hours, runs)) => format!(
-            "The engine is not run for charging; the generator must run {} a day{} to put back {rest}.",
+    match generator.and_then(|generator| generator.hours) {
+        Some(hours) => format!(
+            "The generator must run {} a day{} to put back {rest}.",
             reader.show(minutes(60.0 * hours)),
-            if runs > 1 {
-                format!(", in {runs} runs,")
-            } else {
-                String::new()
-            },
+            told_runs(report, reader)
         ),
-        None => format!(
-            "The engine is not run for charging, and no run of the generator puts back {rest} a day."
-        ),
+        None => format!("No run of the generator puts back {rest} a day."),
     }
+}
+
+/// ", in 2 runs of 1 h 10 min,"; nothing of a single run.
+fn told_runs(report: &Report, reader: &Reader) -> String {
+    in_runs(&report.analyses, reader).map_or(String::new(), |runs| format!(", {runs},"))
 }
 
 /// What to do first: the gravest danger or fault, else what is not known yet.
@@ -210,9 +210,6 @@ pub fn sentence(sheet: &Worksheet, report: &Report, reader: &Reader) -> String {
         answer.limit
     );
     let day = engine(report, reader);
-    if report.verdict == Verdict::NotRun {
-        return format!("{day} {holds}");
-    }
     format!("{} {day} {holds}", answer.verdict)
 }
 
